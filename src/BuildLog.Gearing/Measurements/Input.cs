@@ -1,0 +1,45 @@
+namespace BuildLog.Gearing.Measurements;
+
+/// <summary>One independent cause of uncertainty: a reading's resolution, a tape, a tag's last digit.</summary>
+/// <remarks>
+/// Two values that share an <see cref="Input"/> are correlated through it; two inputs never are. Equality is identity on purpose:
+/// two tapes of the same quality are still two tapes.
+/// </remarks>
+public sealed class Input
+{
+    private static long made;
+
+    /// <param name="name">What it is, as a budget line says it.</param>
+    /// <param name="standardUncertainty">Its standard uncertainty, in the unit of the quantity it belongs to; zero or more.</param>
+    /// <param name="evidence">The measurement it is part of.</param>
+    /// <param name="degreesOfFreedom">Infinite for stated limits (JCGM 100:2008, G.4.3); n − 1 for a scatter seen in n readings.</param>
+    public Input(string name, double standardUncertainty, Evidence evidence, double degreesOfFreedom = double.PositiveInfinity)
+    {
+        if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))
+            throw new ArgumentOutOfRangeException(nameof(standardUncertainty), standardUncertainty, "A standard uncertainty is zero or more, and finite.");
+        if (!(degreesOfFreedom > 0))
+            throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "Degrees of freedom are above zero.");
+
+        Name = name;
+        StandardUncertainty = standardUncertainty;
+        Evidence = evidence;
+        DegreesOfFreedom = degreesOfFreedom;
+        Order = Interlocked.Increment(ref made);
+    }
+
+    public string Name { get; }
+
+    public double StandardUncertainty { get; }
+
+    public double DegreesOfFreedom { get; }
+
+    public Evidence Evidence { get; }
+
+    /// <summary>Order of making; keeps the sums of sensitivities in one order, so that equal work gives equal bits.</summary>
+    internal long Order { get; }
+
+    /// <summary>Standard uncertainty of a rectangular distribution: half-width / √3 (JCGM 100:2008, 4.3.7).</summary>
+    public static Input Rectangular(string name, double halfWidth, Evidence evidence) => new(name, halfWidth / Math.Sqrt(3), evidence);
+
+    public override string ToString() => Name;
+}

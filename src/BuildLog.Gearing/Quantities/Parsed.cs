@@ -1,0 +1,31 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>The outcome of reading something typed: either the value or the refusal, never both.</summary>
+public readonly record struct Parsed<T>
+    where T : notnull
+{
+    private readonly T? value;
+
+    private Parsed(T? value, Refusal? refusal) => (this.value, Refusal) = (value, refusal);
+
+    public Refusal? Refusal { get; }
+
+    public bool Understood([NotNullWhen(true)] out T? understood)
+    {
+        understood = value;
+        return Refusal is null;
+    }
+
+    /// <summary>The value, or the refusal as an exception for whoever cannot ask again.</summary>
+    public T OrRefuse() => Refusal is null ? value! : throw new RefusedException(Refusal);
+
+    public Parsed<TNext> Then<TNext>(Func<T, Parsed<TNext>> next)
+        where TNext : notnull
+        => Refusal is null ? next(value!) : Refusal;
+
+    public static implicit operator Parsed<T>(T value) => new(value, null);
+
+    public static implicit operator Parsed<T>(Refusal refusal) => new(default, refusal);
+}

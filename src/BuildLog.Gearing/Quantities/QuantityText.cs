@@ -1,0 +1,252 @@
+using System.Globalization;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>Reads quantities the way people write them: <c>27 in</c>, <c>6' 2 1/2"</c>, <c>2,04 m</c>, <c>75 mph</c>, <c>4.08±0.03</c>.</summary>
+/// <remarks>
+/// Point and comma are both decimal marks, whatever the machine's language; <c>1,234 mm</c> could be either and is refused with both readings.
+/// <c>±</c> is a 95 % half-width; <c>u=0.015</c> a standard uncertainty. It never guesses: what it cannot read it names.
+/// </remarks>
+public static class QuantityText
+{
+    private const int LongestText = 200;
+
+    /// <param name="text">What was typed.</param>
+    /// <param name="kind">What is expected.</param>
+    /// <param name="unitIfNone">The unit of a bare number; null if a unit must be typed.</param>
+    public static Parsed<Typed> Read(string text, Kind kind, Unit? unitIfNone = null)
+    {
+        var shown = Shown(text);
+        var example = kind.Example();
+        if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for a {kind.InWords()}.", example);
+
+        var clean = Tidy(text);
+        if (clean.Length == 0) return new Refusal("empty", $"A {kind.InWords()} is missing.", example);
+
+        var (body, tail, isStandard) = SplitUncertainty(clean);
+        if (kind == Kind.Number) unitIfNone ??= Units.One;
+
+        // In "2.04 ± 0.01 m" the unit stands behind the uncertainty and belongs to both.
+        var lentUnit = tail is null ? null : TrailingUnit(tail, kind);
+        return Sum(body, kind, lentUnit ?? unitIfNone, text).Then(main => tail is null
+            ? main
+            : Uncertainty(tail, main, kind, text).Then<Typed>(size => size < 0
+                ? new Refusal("negative", $"{shown}: an uncertainty is zero or more.", example)
+                : main with { StandardUncertainty = isStandard ? size : size / StudentT.Normal975 }));
+    }
+
+    /// <summary>A bare number, such as a ratio or a count of turns: <c>20.5</c>, <c>20 1/2</c>, <c>43/9</c>.</summary>
+    public static Parsed<double> ReadNumber(string text) => Read(text, Kind.Number).Then<double>(typed => typed.Value);
+
+    private static Parsed<double> Uncertainty(string tail, Typed main, Kind kind, string text)
+        => tail.EndsWith('%') && kind != Kind.Share
+            ? Sum(tail, Kind.Share, null, text).Then<double>(share => Math.Abs(main.Value) * share.Value)
+            : Sum(tail, kind, main.Unit, text).Then<double>(part => part.Value);
+
+    private static Unit? TrailingUnit(string tail, Kind kind)
+    {
+        var start = tail.Length;
+        while (start > 0 && !char.IsAsciiDigit(tail[start - 1])) start--;
+        return Units.Spelt(tail[start..].Trim()) is { } unit && unit.Kind == kind && unit.Symbol.Length > 0 ? unit : null;
+    }
+
+    private static (string Body, string? Tail, bool IsStandard) SplitUncertainty(string clean)
+    {
+        foreach (var (mark, isStandard) in ((string, bool)[])[("±", false), ("+/-", false), ("+-", false), ("u=", true), ("u =", true)])
+        {
+            var at = clean.IndexOf(mark, StringComparison.Ordinal);
+            if (at > 0) return (clean[..at].TrimEnd(), clean[(at + mark.Length)..].Trim(), isStandard);
+        }
+
+        return (clean, null, false);
+    }
+
+    // One or more "number unit" pairs, each unit smaller than the one before: 6' 2 1/2".
+    private static Parsed<Typed> Sum(string body, Kind kind, Unit? unitIfNone, string text)
+    {
+        var shown = Shown(text);
+        var negative = body.StartsWith('-');
+        var position = negative ? 1 : 0;
+        var total = 0.0;
+        Unit? first = null, previous = null;
+
+        while (position < body.Length || first is null)
+        {
+            if (!Number(body, ref position, text).Understood(out var number)) return WrongNumber(body, position, kind, text);
+
+            var unitText = UnitAt(body, ref position);
+            var unit = unitText.Length == 0 ? unitIfNone : Units.Spelt(unitText);
+            if (unitText.Length == 0 && unit is null)
+                return new Refusal("no-unit", $"{shown} has no unit: add {Choices(kind)}.", kind.Example());
+            if (unit is null)
+                return new Refusal("unknown-unit", $"{shown}: the unit '{unitText}' is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
+            if (unit.Kind != kind)
+                return new Refusal("wrong-kind", $"{shown}: '{unitText}' is a unit of {unit.Kind.InWords()}, and a {kind.InWords()} is wanted.", kind.Example());
+            if (previous is not null && unit.Factor >= previous.Factor)
+                return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
+
+            total += unit.ToBase(number);
+            first ??= unit;
+            previous = unit;
+        }
+
+        if (!double.IsFinite(total)) return new Refusal("too-large", $"{shown} is too large.", kind.Example());
+        return new Typed(negative ? -total : total, first, text.Trim());
+    }
+
+    private static Refusal WrongNumber(string body, int position, Kind kind, string text)
+    {
+        var start = position;
+        // Reading again to learn why costs nothing here and keeps the happy path bare.
+        if (Number(body, ref start, text).Refusal is { Code: not "not-a-number" } known) return known;
+        var rest = body[Math.Min(position, body.Length)..].Trim();
+        return rest.Length == 0
+            ? new Refusal("not-a-number", $"{Shown(text)} stops where a number is expected.", kind.Example())
+            : new Refusal("not-a-number", $"{Shown(text)} is not a {kind.InWords()}: reading stopped at '{Cut(rest)}'.", kind.Example());
+    }
+
+    // "20", "20.5", "20 1/2", "1/2"; leaves the position alone when there is none.
+    private static Parsed<double> Number(string body, ref int position, string text)
+    {
+        var at = position;
+        SkipSpaces(body, ref at);
+        if (!Digits(body, ref at, out var whole)) return new Refusal("not-a-number", $"{Shown(text)} is not a number.", Kind.Number.Example());
+
+        var afterWhole = at;
+        if (at < body.Length && body[at] == '/')
+        {
+            at++;
+            return Fraction(0, whole, body, ref at, ref position, text);
+        }
+
+        SkipSpaces(body, ref at);
+        if (at > afterWhole && Digits(body, ref at, out var numerator) && at < body.Length && body[at] == '/')
+        {
+            if (!Plain(whole, text).Understood(out var wholes)) return Plain(whole, text).Refusal!;
+            at++;
+            return Fraction(wholes, numerator, body, ref at, ref position, text);
+        }
+
+        // "2 040 mm": digits in groups of three belong to one number.
+        at = afterWhole;
+        while (IsGroup(body, at))
+        {
+            whole += body.Substring(at + 1, 3);
+            at += 4;
+        }
+
+        if (at > afterWhole && at < body.Length && body[at] is '.' or ',')
+        {
+            var decimals = at;
+            if (Digits(body, ref at, out var rest)) whole += rest;
+            else at = decimals;
+        }
+
+        position = at;
+        return Plain(whole, text);
+    }
+
+    private static bool IsGroup(string body, int at)
+        => at + 3 < body.Length && body[at] == ' '
+            && char.IsAsciiDigit(body[at + 1]) && char.IsAsciiDigit(body[at + 2]) && char.IsAsciiDigit(body[at + 3])
+            && (at + 4 == body.Length || !(char.IsAsciiDigit(body[at + 4]) || body[at + 4] == '/'));
+
+    private static Parsed<double> Fraction(double whole, string numerator, string body, ref int at, ref int position, string text)
+    {
+        SkipSpaces(body, ref at);
+        if (!Digits(body, ref at, out var denominator))
+            return new Refusal("fraction", $"{Shown(text)}: a fraction needs a whole number after '/'.", "20 1/2");
+        if (!Plain(numerator, text).Understood(out var above) || !Plain(denominator, text).Understood(out var below) || below == 0)
+            return new Refusal("fraction", $"{Shown(text)}: '{numerator}/{denominator}' is not a fraction.", "20 1/2");
+        position = at;
+        return whole + (above / below);
+    }
+
+    private static bool Digits(string body, ref int at, out string digits)
+    {
+        var start = at;
+        while (at < body.Length && (char.IsAsciiDigit(body[at]) || body[at] is '.' or ',')) at++;
+        digits = body[start..at];
+        return digits.AsSpan().ContainsAnyInRange('0', '9');
+    }
+
+    // The point and the comma are told apart by what follows them, never by the machine's culture.
+    private static Parsed<double> Plain(string digits, string text)
+    {
+        int comma = digits.LastIndexOf(','), point = digits.LastIndexOf('.');
+        if (comma >= 0 && point < 0 && digits.IndexOf(',', StringComparison.Ordinal) == comma && digits.Length - comma == 4 && comma is > 0 and <= 3 && digits[0] != '0')
+        {
+            var joined = digits.Replace(",", "", StringComparison.Ordinal);
+            var pointed = digits.Replace(',', '.');
+            return new Refusal("ambiguous", $"{Shown(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
+        }
+
+        var plain = comma < 0 ? digits
+            : point > comma || digits.IndexOf(',', StringComparison.Ordinal) != comma ? digits.Replace(",", "", StringComparison.Ordinal)
+            : digits.Replace(".", "", StringComparison.Ordinal).Replace(',', '.');
+        return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+            ? value
+            : new Refusal("not-a-number", $"{Shown(text)}: '{Cut(digits)}' is not a number.", Kind.Number.Example());
+    }
+
+    private static string UnitAt(string body, ref int position)
+    {
+        SkipSpaces(body, ref position);
+        var start = position;
+
+        // "1/min" begins with a digit; no other unit does.
+        if (body.AsSpan(position).StartsWith("1/min", StringComparison.OrdinalIgnoreCase)) position += 5;
+        while (position < body.Length && !char.IsAsciiDigit(body[position]) && !(position > start && body[position] == '-')) position++;
+
+        // ":1" ends with one: a ratio may be written 4.10:1.
+        if (body[start..position] == ":" && position < body.Length && body[position] == '1') position++;
+        var unit = body[start..position].Trim();
+        SkipSpaces(body, ref position);
+        return unit;
+    }
+
+    private static void SkipSpaces(string body, ref int position)
+    {
+        while (position < body.Length && body[position] == ' ') position++;
+    }
+
+    private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol.Length == 0 ? "none" : unit.Symbol));
+
+    private static string Shown(string text) => $"'{Cut(text.Trim())}'";
+
+    private static string Cut(string text)
+    {
+        var printable = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+        return printable.Length <= 40 ? printable : printable[..39] + "…";
+    }
+
+    // Typographic marks people paste become the plain ones; ½ becomes " 1/2".
+    private static string Tidy(string text)
+    {
+        var tidy = new System.Text.StringBuilder(text.Length + 8);
+        foreach (var c in text)
+        {
+            _ = c switch
+            {
+                '\u2032' or '\u2019' or '\u2018' => tidy.Append('\''),
+                '\u2033' or '\u201d' or '\u201c' => tidy.Append('"'),
+                '\u2044' => tidy.Append('/'),
+                '\u2212' or '\u2013' => tidy.Append('-'),
+                '½' => tidy.Append(" 1/2"),
+                '¼' => tidy.Append(" 1/4"),
+                '¾' => tidy.Append(" 3/4"),
+                '⅓' => tidy.Append(" 1/3"),
+                '⅔' => tidy.Append(" 2/3"),
+                '⅛' => tidy.Append(" 1/8"),
+                '⅜' => tidy.Append(" 3/8"),
+                '⅝' => tidy.Append(" 5/8"),
+                '⅞' => tidy.Append(" 7/8"),
+                _ when char.IsWhiteSpace(c) => tidy.Append(' '),
+                _ => tidy.Append(c),
+            };
+        }
+
+        return tidy.Replace("''", "\"").ToString().Trim();
+    }
+}

@@ -1,0 +1,27 @@
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>What was wrong with something typed, in one sentence, and an example that would be right.</summary>
+/// <param name="Code">A short stable word for programs, such as <c>unknown-unit</c>.</param>
+/// <param name="Message">What was wrong and where reading stopped.</param>
+/// <param name="Example">One input that would have been understood.</param>
+public sealed record Refusal(string Code, string Message, string Example)
+{
+    /// <summary>The line a person reads.</summary>
+    public string Sentence => Example.Length == 0 ? Message : $"{Message} Example: {Example}";
+}
+
+/// <summary>Thrown where the impossible is asked for; the message is a sentence for the person at the bench.</summary>
+public sealed class RefusedException : Exception
+{
+    public RefusedException(Refusal refusal) : base(refusal.Message) => Refusal = refusal;
+
+    public RefusedException(string code, string message, string example) : this(new Refusal(code, message, example)) { }
+
+    public RefusedException(string message) : this(new Refusal("refused", message, "")) { }
+
+    public RefusedException(string message, Exception inner) : base(message, inner) => Refusal = new Refusal("refused", message, "");
+
+    public RefusedException() : this("This cannot be.") { }
+
+    public Refusal Refusal { get; }
+}

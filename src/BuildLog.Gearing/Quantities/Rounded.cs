@@ -1,0 +1,81 @@
+using System.Globalization;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>Numbers as people should see them: no digit that the uncertainty does not support.</summary>
+/// <remarks>
+/// The 95 % half-width is rounded up to two figures where it starts with 1, else to one; the value follows to the same place
+/// (JCGM 100:2008, 7.2.6: an uncertainty of more than two figures says nothing).
+/// </remarks>
+public static class Rounded
+{
+    /// <summary>Places shown where nothing limits them.</summary>
+    private const int ExactPlaces = 4;
+
+    /// <summary><c>4.74 ± 0.02</c>, <c>2.040 ± 0.012 m</c>; an exact value without ±.</summary>
+    public static string WithInterval(Measured measured, Unit unit)
+    {
+        var half = unit.FromBase(measured.Expanded95);
+        return half == 0
+            ? Value(measured, unit)
+            : WithUnit($"{Value(unit.FromBase(measured.Value), half)} ± {HalfWidth(half)}", unit);
+    }
+
+    /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
+    public static string Value(Measured measured, Unit unit)
+        => WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
+
+    /// <summary><paramref name="value"/> to the place that ± <paramref name="halfWidth"/> supports.</summary>
+    public static string Value(double value, double halfWidth)
+        => halfWidth == 0 ? Exact(value) : Fixed(value, Places(halfWidth));
+
+    /// <summary>A half-width on its own, rounded up to the figures shown.</summary>
+    public static string HalfWidth(double halfWidth)
+    {
+        var places = Places(halfWidth);
+        var step = Math.Pow(10, -places);
+        return Fixed(Math.Ceiling((halfWidth / step) - 1e-9) * step, places);
+    }
+
+    /// <summary>A window rounded inwards, so that every value between the printed ends is inside the true ones.</summary>
+    public static string Within(double low, double high, int places)
+    {
+        var step = Math.Pow(10, -places);
+        var from = Math.Ceiling((low / step) - 1e-9) * step;
+        var to = Math.Floor((high / step) + 1e-9) * step;
+        return (double.IsFinite(low), double.IsFinite(high)) switch
+        {
+            (true, true) => $"{Fixed(from, places)} to {Fixed(to, places)}",
+            (true, false) => $"{Fixed(from, places)} or more",
+            _ => $"{Fixed(to, places)} or less",
+        };
+    }
+
+    public static string WithUnit(string number, Unit unit) => unit.Symbol.Length == 0 ? number : $"{number} {unit.Symbol}";
+
+    /// <summary>As many places as needed, four at most: <c>4.1</c>, <c>4.7778</c>, <c>2500</c>.</summary>
+    public static string Exact(double value)
+        => Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture);
+
+    public static string Fixed(double value, int places)
+    {
+        // Above the decimal point, places count from the point to the left.
+        if (places < 0)
+        {
+            var step = Math.Pow(10, -places);
+            return (Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture);
+        }
+
+        var text = value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text.StartsWith('-') && text.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? text[1..] : text;
+    }
+
+    /// <summary>The decimal place of the last figure that ± <paramref name="halfWidth"/> supports; negative left of the point.</summary>
+    public static int Places(double halfWidth)
+    {
+        var exponent = (int)Math.Floor(Math.Log10(halfWidth) + 1e-12);
+        var startsWithOne = halfWidth / Math.Pow(10, exponent) < 2 - 1e-9;
+        return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, 9);
+    }
+}

@@ -1,0 +1,19 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>A quantity as somebody typed it: what it is in base units, the unit that was used, and the very text.</summary>
+/// <param name="Value">In the base unit of the kind.</param>
+/// <param name="Unit">The first unit that was typed, or the one that was taken for granted.</param>
+/// <param name="Text">The text as typed, trimmed.</param>
+/// <param name="StandardUncertainty">From a typed <c>± …</c> (a 95 % half-width) or <c>u=…</c>; zero if none was typed.</param>
+public sealed record Typed(double Value, Unit Unit, string Text, double StandardUncertainty = 0)
+{
+    /// <summary>The value in the unit that was typed.</summary>
+    public double InUnit => Unit.FromBase(Value);
+
+    public Measured ToMeasured(string name)
+        => StandardUncertainty == 0
+            ? Value
+            : Measured.From(Value, new Input(name, StandardUncertainty, new Evidence(name, _ => $"measure the {name} more closely than typed ({Text})")));
+}

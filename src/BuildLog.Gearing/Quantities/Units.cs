@@ -1,0 +1,83 @@
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>The units the bench speaks. Every factor is exact by definition.</summary>
+/// <remarks>
+/// Source: the inch (25.4 mm), pound (0.45359237 kg) and standard gravity are defined values (NIST SP 811, appendix B).
+/// The test project holds each factor against UnitsNet.
+/// </remarks>
+public static class Units
+{
+    public static readonly Unit One = new(Kind.Number, "", 1, ":1");
+
+    public static readonly Unit Metre = new(Kind.Length, "m", 1, "metre", "metres", "meter", "meters");
+    public static readonly Unit Millimetre = new(Kind.Length, "mm", 1e-3, "millimetre", "millimetres", "millimeter", "millimeters");
+    public static readonly Unit Inch = new(Kind.Length, "in", 0.0254, "\"", "inch", "inches");
+    public static readonly Unit Foot = new(Kind.Length, "ft", 0.3048, "'", "foot", "feet");
+    public static readonly Unit Mile = new(Kind.Length, "mi", 1609.344, "mile", "miles");
+    public static readonly Unit Kilometre = new(Kind.Length, "km", 1000, "kilometre", "kilometres", "kilometer", "kilometers");
+
+    public static readonly Unit KilometrePerHour = new(Kind.Speed, "km/h", 1 / 3.6, "kph", "kmh", "kmph");
+    public static readonly Unit MilePerHour = new(Kind.Speed, "mph", 0.44704, "mi/h");
+
+    public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, "rev/min", 1 / 60.0, "rpm", "r/min", "1/min");
+
+    public static readonly Unit Kilogram = new(Kind.Mass, "kg", 1);
+    public static readonly Unit Bar = new(Kind.Pressure, "bar", 1e5);
+    public static readonly Unit PercentUnit = new(Kind.Share, "%", 0.01, "percent", "per cent");
+
+    /// <summary>All units, the one to show as an example first within each kind.</summary>
+    public static readonly IReadOnlyList<Unit> All =
+    [
+        One,
+        Metre, Millimetre, new(Kind.Length, "cm", 1e-2, "centimetre", "centimetres", "centimeter", "centimeters"), Inch, Foot, Mile, Kilometre,
+        KilometrePerHour, MilePerHour, new(Kind.Speed, "m/s", 1),
+        RevolutionPerMinute, new(Kind.Rotation, "rev/s", 1, "rps"),
+        Kilogram, new(Kind.Mass, "lb", 0.45359237, "lbs"), new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
+        Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254)),
+        PercentUnit,
+    ];
+
+    public static IEnumerable<Unit> Of(Kind kind) => All.Where(unit => unit.Kind == kind);
+
+    /// <summary>The unit of this spelling, whatever its kind; letters may be large or small.</summary>
+    public static Unit? Spelt(string text)
+    {
+        foreach (var unit in All)
+        {
+            if (Same(unit.Symbol, text)) return unit;
+            foreach (var spelling in unit.Spellings)
+            {
+                if (Same(spelling, text)) return unit;
+            }
+        }
+
+        return null;
+    }
+
+    public static string InWords(this Kind kind) => kind switch
+    {
+        Kind.Number => "number",
+        Kind.Length => "length",
+        Kind.Speed => "speed",
+        Kind.Rotation => "engine speed",
+        Kind.Mass => "mass",
+        Kind.Pressure => "pressure",
+        Kind.Share => "share",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
+    };
+
+    /// <summary>Something of this kind, written right.</summary>
+    public static string Example(this Kind kind) => kind switch
+    {
+        Kind.Number => "4.10",
+        Kind.Length => "2.04 m",
+        Kind.Speed => "110 km/h",
+        Kind.Rotation => "2400 rev/min",
+        Kind.Mass => "1450 kg",
+        Kind.Pressure => "2.2 bar",
+        Kind.Share => "3 %",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
+    };
+
+    private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+}
