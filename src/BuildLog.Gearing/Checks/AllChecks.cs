@@ -1,0 +1,17 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Every check there is, in the order of the driveline.</summary>
+public static class AllChecks
+{
+    public static readonly IReadOnlyList<ICheck> List =
+    [
+        new CruiseCheck(),
+    ];
+
+    /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>
+    public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => [.. List.SelectMany(check => check.Look(driveline, goals)).OrderBy(finding => finding.Verdict)];
+}

@@ -1,0 +1,125 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>At the goal's road speed the engine turns as fast as the owner wants.</summary>
+/// <remarks>
+/// <code>n = v · i_gear · i_transfer · i_axle / C</code>
+/// <para>n engine speed, rev/s; v the goal's road speed, m/s; i ratios; C rolling circumference, m. Converter locked.</para>
+/// <para>Verdict: the 95 % interval of n against the goal's window. Limit: the owner's goal. Formula: see <see cref="Speeds.SpeedRelation"/>.</para>
+/// </remarks>
+public sealed class CruiseCheck : ICheck
+{
+    public string Id => "cruise";
+
+    public string Title => "Cruise engine speed";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => goals.Cruise.Count == 0 ? [NoGoal()] : goals.Cruise.Select(goal => Judge(driveline, goal));
+
+    /// <summary>Engine speed at the goal's road speed, rev/s; null while a part or a number is missing.</summary>
+    public static Measured? EngineSpeed(Driveline driveline, CruiseGoal goal)
+        => driveline is { DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } tyre } && driveline.Step(goal.Gear) is { } step
+            ? AtWheels(goal) * step.Ratio * axle.Value / tyre.Value
+            : null;
+
+    private Finding Judge(Driveline driveline, CruiseGoal goal)
+    {
+        var windows = Windows(driveline, goal);
+        if (EngineSpeed(driveline, goal) is not { } n) return Open(driveline, goal, windows);
+
+        var (verdict, because) = Verdicts.Judge(n, goal.Wanted);
+        var rpm = Units.RevolutionPerMinute;
+        return new()
+        {
+            Check = Id,
+            Title = Title,
+            Verdict = verdict,
+            Because = because,
+            Between = [driveline.DrivingPosition, Position.Tyres],
+            Says = $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {InWords(goal.Wanted)}.",
+            Value = n,
+            Unit = rpm,
+            Wanted = goal.Wanted,
+            Source = "owner's goal",
+            Cures = verdict == Verdict.Fits ? [] : [.. windows.Select(window => window.InWords())],
+            Windows = windows,
+            SettledBy = verdict == Verdict.Watch ? Settling.Of(n, goal.Wanted) : null,
+        };
+    }
+
+    private Finding Open(Driveline driveline, CruiseGoal goal, IReadOnlyList<PartWindow> windows)
+    {
+        var missing = Missing(driveline, goal).ToList();
+        return new()
+        {
+            Check = Id,
+            Title = Title,
+            Verdict = Verdict.Open,
+            Because = Because.MissingInput,
+            Between = [driveline.DrivingPosition, Position.Tyres],
+            Says = $"The engine speed at {goal.Speed.Text} cannot be said: {string.Join(" and ", missing.Select(entry => entry.What))}.",
+            Unit = Units.RevolutionPerMinute,
+            Wanted = goal.Wanted,
+            Source = "owner's goal",
+            Cures = [.. missing.Select(entry => entry.Cure), .. windows.Select(window => $"{window.InWords()} would do")],
+            Windows = windows,
+        };
+    }
+
+    private Finding NoGoal() => new()
+    {
+        Check = Id,
+        Title = Title,
+        Verdict = Verdict.Open,
+        Because = Because.MissingInput,
+        Between = [Position.RearAxle, Position.Tyres],
+        Says = "No cruise goal is set, so no engine speed can be called right or wrong.",
+        Source = "owner's goal",
+        Cures = ["set a cruise goal: a road speed and the engine speed wanted there"],
+    };
+
+    private static IEnumerable<(string What, string Cure)> Missing(Driveline driveline, CruiseGoal goal)
+    {
+        if (driveline.Transmission is null) yield return ("no gearbox is fitted", "fit a gearbox");
+        else if (driveline.Transmission.Gears.Count == 0) yield return ("the gearbox has no ratios", "enter the gear ratios");
+        else if (driveline.TransferCase is { High: null }) yield return ("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
+        else if (driveline.Step(goal.Gear) is null) yield return ($"there is no gear '{goal.Gear}'", "correct the goal's gear");
+
+        var axle = driveline.DrivingPosition.InWords();
+        if (driveline.DrivingAxle is null) yield return ($"no {axle} is fitted", $"fit the {axle}");
+        else if (driveline.DrivingAxle.Ratio is null) yield return ($"the {axle} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+
+        if (driveline.Tyres is null) yield return ("no tyres are fitted", "fit tyres");
+        else if (driveline.Tyres.RollingCircumference is null) yield return ("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+    }
+
+    // For each part, everything but that part; a part whose companions are unknown gets no window.
+    private static IReadOnlyList<PartWindow> Windows(Driveline driveline, CruiseGoal goal)
+    {
+        var v = AtWheels(goal);
+        var step = driveline.Step(goal.Gear);
+        var axle = driveline.DrivingAxle?.Ratio?.Value;
+        var tyre = driveline.Tyres?.RollingCircumference?.Value;
+        var windows = new List<PartWindow>();
+
+        if (step is not null && tyre is not null)
+            windows.Add(PartWindow.Proportional(driveline.DrivingPosition, $"{driveline.DrivingPosition.InWords()} ratio", Units.One, v * step.Ratio / tyre, goal.Wanted));
+        if (step is not null && axle is not null)
+            windows.Add(PartWindow.Inverse(Position.Tyres, "tyre rolling circumference", Units.Metre, v * step.Ratio * axle, goal.Wanted));
+        if (step is not null && axle is not null && tyre is not null)
+            windows.Add(PartWindow.Proportional(Position.Transmission, $"ratio of {GearName(driveline, goal)}", Units.One, v * step.Transfer * axle / tyre, goal.Wanted));
+        return windows;
+    }
+
+    private static Measured AtWheels(CruiseGoal goal) => goal.Speed.ToMeasured("road speed");
+
+    private static string GearName(Driveline driveline, CruiseGoal goal)
+        => goal.Gear is null ? $"top ({driveline.Step(null)?.Name})" : $"gear {driveline.Step(goal.Gear)?.Name ?? goal.Gear}";
+
+    private static string InWords(Window wanted)
+        => Rounded.WithUnit(Rounded.Within(wanted.Low * 60, wanted.High * 60, 0), Units.RevolutionPerMinute);
+}

@@ -1,0 +1,48 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The values of one part that would meet a goal, the other parts staying as they are.</summary>
+/// <param name="Position">The part.</param>
+/// <param name="Quantity">What of it, such as <c>axle ratio</c>.</param>
+/// <param name="Unit">How to show it; the windows are in its base unit.</param>
+/// <param name="Window">With the other parts at their best values.</param>
+/// <param name="SureWindow">Narrowed so that the verdict would be fits with today's uncertainties of the others; null if there is none.</param>
+/// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
+public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
+{
+    /// <summary>Goal = others · part.</summary>
+    public static PartWindow Proportional(Position position, string quantity, Unit unit, Measured others, Window goal)
+    {
+        var (narrow, wide) = Spread(others);
+        return Make(position, quantity, unit, others, new(goal.Low / others.Value, goal.High / others.Value), new(goal.Low / narrow, goal.High / wide));
+    }
+
+    /// <summary>Goal = others / part.</summary>
+    public static PartWindow Inverse(Position position, string quantity, Unit unit, Measured others, Window goal)
+    {
+        var (narrow, wide) = Spread(others);
+
+        // An open lower side of the goal is an open upper side of the part.
+        return Make(
+            position, quantity, unit, others,
+            new(others.Value / goal.High, Over(others.Value, goal.Low)),
+            new(wide / goal.High, Over(narrow, goal.Low)));
+    }
+
+    /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
+    public string InWords()
+        => Rounded.WithUnit($"{Quantity} {Rounded.Within(Unit.FromBase(Window.Low), Unit.FromBase(Window.High), Unit == Units.One ? 2 : 3)}", Unit);
+
+    private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
+        => sure.IsEmpty
+            ? new(position, quantity, unit, window, null, Settling.BestStep(others))
+            : new(position, quantity, unit, window, sure, null);
+
+    private static (double Narrow, double Wide) Spread(Measured others) => (others.Interval95.Low, others.Interval95.High);
+
+    private static double Over(double value, double limit) => limit > 0 ? value / limit : double.PositiveInfinity;
+}

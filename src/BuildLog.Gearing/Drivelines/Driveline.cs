@@ -1,0 +1,62 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Drivelines;
+
+/// <summary>The parts of one vehicle on one day, read as a chain from engine to tyres; null where nothing is fitted.</summary>
+public sealed record Driveline
+{
+    public Engine? Engine { get; init; }
+
+    public Transmission? Transmission { get; init; }
+
+    public Overdrive? Overdrive { get; init; }
+
+    public TransferCase? TransferCase { get; init; }
+
+    public Axle? RearAxle { get; init; }
+
+    public Axle? FrontAxle { get; init; }
+
+    public TyreSet? Tyres { get; init; }
+
+    /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
+    public bool DrivesInFront { get; init; }
+
+    public Position DrivingPosition => RearAxle is null && FrontAxle is not null || DrivesInFront ? Position.FrontAxle : Position.RearAxle;
+
+    public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
+
+    /// <summary>What the driver can select, from the lowest gear to the top, an overdrive unit after the top gear.</summary>
+    public IReadOnlyList<DriveStep> Steps
+    {
+        get
+        {
+            if (Transmission is not { Gears.Count: > 0 } box || !TransferKnown) return [];
+
+            var steps = box.Gears.Select(gear => new DriveStep(gear.Name, gear.Ratio.Value, TransferHigh)).ToList();
+            if (Overdrive?.Ratio is { } overdrive)
+                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh));
+            return steps;
+        }
+    }
+
+    /// <summary>The step of this name, or the top one for null.</summary>
+    public DriveStep? Step(string? name)
+        => Steps is not { Count: > 0 } steps ? null
+            : name is null ? steps[^1]
+            : steps.FirstOrDefault(step => string.Equals(step.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    private bool TransferKnown => TransferCase is null || TransferCase.High is not null;
+
+    private Measured TransferHigh => TransferCase?.High?.Value ?? 1;
+}
+
+/// <summary>One thing the driver can select.</summary>
+/// <param name="Name">Such as <c>3</c> or <c>4+OD</c>.</param>
+/// <param name="Gear">Gearbox ratio, with the overdrive where it is engaged.</param>
+/// <param name="Transfer">Transfer case in high; one where there is none.</param>
+public sealed record DriveStep(string Name, Measured Gear, Measured Transfer)
+{
+    /// <summary>Engine turns per propshaft turn.</summary>
+    public Measured Ratio => Gear * Transfer;
+}

@@ -1,0 +1,29 @@
+namespace BuildLog.Gearing.Drivelines;
+
+/// <summary>Where on a vehicle a part is fitted, from engine to tyres.</summary>
+public enum Position
+{
+    Engine,
+    Transmission,
+    Overdrive,
+    TransferCase,
+    RearAxle,
+    FrontAxle,
+    Tyres,
+}
+
+public static class PositionWords
+{
+    /// <summary>The trade's word, as screens, sheets and JSON have it.</summary>
+    public static string InWords(this Position position) => position switch
+    {
+        Position.Engine => "engine",
+        Position.Transmission => "gearbox",
+        Position.Overdrive => "overdrive",
+        Position.TransferCase => "transfer case",
+        Position.RearAxle => "axle",
+        Position.FrontAxle => "front axle",
+        Position.Tyres => "tyres",
+        _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
+    };
+}

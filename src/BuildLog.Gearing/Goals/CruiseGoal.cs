@@ -1,0 +1,73 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>An engine speed that the owner wants at a road speed.</summary>
+/// <param name="Speed">Road speed as typed; base unit m/s.</param>
+/// <param name="EngineSpeed">Engine speed as typed; base unit rev/s.</param>
+/// <param name="Wanted">Engine speeds that will do, rev/s.</param>
+/// <param name="Gear">The gear by name; null for the top one.</param>
+public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, string? Gear)
+{
+    public const string AtMost = "at most";
+
+    /// <summary>What is allowed when nothing is said.</summary>
+    public const string UsualTolerance = "5 %";
+
+    private const double FastestRoadSpeed = 500 / 3.6;
+    private const double FastestEngine = 20_000 / 60.0;
+
+    /// <param name="speed">Such as <c>110 km/h</c>.</param>
+    /// <param name="engineSpeed">Such as <c>2400 rpm</c>; a bare number is rev/min.</param>
+    /// <param name="tolerance"><c>5 %</c>, <c>150 rpm</c>, <c>-100/+200 rpm</c> or <c>at most</c>; empty for 5 %.</param>
+    /// <param name="gear">Empty for the top gear.</param>
+    public static Parsed<CruiseGoal> Read(string speed, string engineSpeed, string tolerance = "", string gear = "")
+        => ReadSpeed(speed).Then(v =>
+            ReadEngineSpeed(engineSpeed).Then(n =>
+                Tolerated(tolerance.Trim(), n.Value).Then<CruiseGoal>(wanted =>
+                    new CruiseGoal(v, n, wanted, gear.Trim().Length == 0 ? null : gear.Trim()))));
+
+    public static Parsed<Typed> ReadSpeed(string text)
+        => QuantityText.Read(text, Kind.Speed).Then<Typed>(typed => typed.Value is > 0 and <= FastestRoadSpeed
+            ? typed
+            : new Refusal("out-of-range", $"'{typed.Text}' is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h"));
+
+    public static Parsed<Typed> ReadEngineSpeed(string text)
+        => QuantityText.Read(text, Kind.Rotation, Units.RevolutionPerMinute).Then<Typed>(typed => typed.Value is > 0 and <= FastestEngine
+            ? typed
+            : new Refusal("out-of-range", $"'{typed.Text}' is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min"));
+
+    public static Parsed<Window> ReadTolerance(string text, Typed engineSpeed) => Tolerated(text.Trim(), engineSpeed.Value);
+
+    private static Parsed<Window> Tolerated(string text, double n)
+    {
+        if (string.Equals(text, AtMost, StringComparison.OrdinalIgnoreCase)) return Window.AtMost(n);
+
+        var typed = (text.Length == 0 ? UsualTolerance : text).TrimStart('±', ' ');
+        var sides = typed.Split('/');
+        if (sides is [var down, var up] && down.TrimStart().StartsWith('-') && up.TrimStart().StartsWith('+'))
+        {
+            // "-100/+200 rpm": the unit stands once, at the end.
+            return Size(up.Trim()[1..], n).Then(above =>
+                Size(down.Trim()[1..] + Unit(down, up), n).Then<Window>(below => Checked(n - below, n + above, n, text)));
+        }
+
+        return sides.Length > 1
+            ? Refuse(text)
+            : Size(typed, n).Then<Window>(size => Checked(n - size, n + size, n, text));
+    }
+
+    private static Parsed<double> Size(string text, double n)
+        => text.TrimEnd().EndsWith('%')
+            ? QuantityText.Read(text, Kind.Share).Then<double>(share => share.Value * n)
+            : QuantityText.Read(text, Kind.Rotation, Units.RevolutionPerMinute).Then<double>(typed => typed.Value);
+
+    private static string Unit(string down, string up)
+        => down.Any(char.IsAsciiLetter) || down.Contains('%', StringComparison.Ordinal) ? "" : new string([.. up.SkipWhile(c => !char.IsAsciiLetter(c) && c != '%')]);
+
+    private static Parsed<Window> Checked(double low, double high, double n, string text)
+        => low > 0 && low <= n && high >= n ? new Window(low, high) : Refuse(text);
+
+    private static Refusal Refuse(string text)
+        => new("tolerance", $"'{text}' is no tolerance: write a share, a number of rev/min, both sides, or '{AtMost}'.", "5 %, 150 rpm, -100/+200 rpm");
+}

@@ -1,0 +1,7 @@
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>Everything an owner wants of one vehicle.</summary>
+public sealed record OwnersGoals(IReadOnlyList<CruiseGoal> Cruise)
+{
+    public static readonly OwnersGoals None = new([]);
+}

@@ -1,0 +1,22 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>What values are wanted, the limits included; a side without a limit is infinite.</summary>
+public readonly record struct Window(double Low, double High)
+{
+    public static Window AtMost(double high) => new(double.NegativeInfinity, high);
+
+    public static Window AtLeast(double low) => new(low, double.PositiveInfinity);
+
+    public bool IsEmpty => !(Low <= High);
+
+    public bool Contains(double value) => Low <= value && value <= High;
+
+    public bool Contains(Interval interval) => Low <= interval.Low && interval.High <= High;
+
+    public bool Misses(Interval interval) => interval.High < Low || interval.Low > High;
+
+    /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
+    public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
+}

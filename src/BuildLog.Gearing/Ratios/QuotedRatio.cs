@@ -1,0 +1,42 @@
+using System.Globalization;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>A ratio printed on a tag, in a table or quoted by somebody: known to half its last digit, and only as true as its teller.</summary>
+/// <remarks>u = half the last digit / √3 (JCGM 100:2008, F.2.2.1). A quoted 1, 1.0 or 1.00 is a direct gear and exact.</remarks>
+public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text)
+{
+    public static Parsed<QuotedRatio> Read(string text, RatioRange range)
+        => range.Read(text).Then<QuotedRatio>(typed =>
+            new QuotedRatio(typed.Value, typed.StandardUncertainty > 0 || text.Contains('/', StringComparison.Ordinal) ? 0 : HalfOfLast(text), text.Trim()));
+
+    /// <summary>The value with its rounding as the one input; a typed ± takes the rounding's place.</summary>
+    public static Parsed<Measured> ReadMeasured(string text, RatioRange range, string name)
+        => range.Read(text).Then(typed =>
+            typed.StandardUncertainty > 0 ? typed.ToMeasured(name) : Read(text, range).Then<Measured>(quoted => quoted.ToMeasured(name)));
+
+    public double StandardUncertainty => HalfLastDigit / Math.Sqrt(3);
+
+    public Measured ToMeasured(string name)
+        => HalfLastDigit == 0
+            ? Ratio
+            : Measured.From(Ratio, Input.Rectangular($"{name}, last digit of {Text}", HalfLastDigit, new Evidence($"{name} as quoted", _ => $"count the {name} or its teeth, since {Text} is only quoted")));
+
+    /// <summary>The count and the quoted ratio can both be true: |difference| ≤ t √(u² + u_quoted²).</summary>
+    public bool Agrees(Measured counted)
+    {
+        var u = Math.Sqrt(Math.Pow(counted.StandardUncertainty, 2) + Math.Pow(StandardUncertainty, 2));
+        return Math.Abs(counted.Value - Ratio) <= (counted.CoverageFactor * u) + 1e-12;
+    }
+
+    private static double HalfOfLast(string text)
+    {
+        var digits = text.Trim().Split(':')[0].Replace(',', '.');
+        if (double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value == 1) return 0;
+
+        var point = digits.IndexOf('.', StringComparison.Ordinal);
+        return 0.5 * Math.Pow(10, point < 0 ? 0 : -digits.AsSpan(point + 1).Length);
+    }
+}

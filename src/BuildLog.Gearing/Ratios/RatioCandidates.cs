@@ -1,0 +1,115 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>One ratio that a count may mean.</summary>
+/// <param name="Ratio">Its value: exact where the teeth are known.</param>
+/// <param name="Teeth">The tooth pair, or null for a listed ratio that no pair makes.</param>
+/// <param name="IsListed">It is sold under a name, or stands in the owner's list for the donor.</param>
+/// <param name="Probability">Its share of belief after the count.</param>
+public sealed record RatioCandidate(double Ratio, Teeth? Teeth, bool IsListed, double Probability)
+{
+    /// <summary><c>43/9</c> or <c>4.77</c>.</summary>
+    public string Name => Teeth is { } teeth ? teeth.ToString() : Quantities.Rounded.Exact(Ratio);
+}
+
+/// <summary>What a measured ratio may be: listed ratios and tooth pairs with their probabilities, and "none of these".</summary>
+/// <remarks>
+/// <code>P(k | x) ∝ P(k) · f(x; iₖ, u, ν)</code>
+/// <para>x measured ratio; iₖ candidate; f normal density, Student's where ν is finite; u, ν those of x.</para>
+/// <para>
+/// Prior: 0.70 shared alike by the listed ratios, 0.20 by the other tooth pairs (pinion 5–20, ring 25–60, ratio 2–9, each ratio once as the
+/// coprime pair), 0.10 for "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it.
+/// </para>
+/// <para>Source: Bayes' theorem; the prior is our own judgement of what is sold.</para>
+/// </remarks>
+public sealed class RatioCandidates
+{
+    private const double ListedShare = 0.70;
+    private const double PairsShare = 0.20;
+    private const double NotListedShare = 0.10;
+    private const double SameRatio = 0.01;
+    private const double LeastShown = 0.001;
+    private const double Lowest = 2;
+    private const double Highest = 9;
+
+    private static readonly Teeth[] AllPairs = MakePairs();
+
+    private RatioCandidates(IReadOnlyList<RatioCandidate> ranked, double notListed) => (Ranked, NotListedProbability) = (ranked, notListed);
+
+    /// <summary>Those above one in a thousand, the most probable first.</summary>
+    public IReadOnlyList<RatioCandidate> Ranked { get; }
+
+    public double NotListedProbability { get; }
+
+    /// <param name="measured">The differential's ratio, without a hub reduction.</param>
+    /// <param name="listed">The ratios known for that donor; null for the common ones.</param>
+    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null)
+    {
+        var prior = Prior(listed);
+        var u = measured.StandardUncertainty;
+        var notListed = Math.Log(NotListedShare) - Math.Log(measured.Value * Math.Log(Highest / Lowest));
+        if (u == 0) return Exactly(measured.Value, prior);
+
+        var freedom = measured.DegreesOfFreedom;
+        var logs = prior.ConvertAll(entry => Math.Log(entry.Prior) + StudentT.LogDensity(measured.Value, entry.Ratio, u, freedom));
+        var largest = Math.Max(notListed, logs.Max());
+        var total = Math.Exp(notListed - largest) + logs.Sum(log => Math.Exp(log - largest));
+
+        return new(
+            [
+                .. prior
+                    .Select((entry, k) => new RatioCandidate(entry.Ratio, entry.Teeth, entry.IsListed, Math.Exp(logs[k] - largest) / total))
+                    .Where(candidate => candidate.Probability > LeastShown)
+                    .OrderByDescending(candidate => candidate.Probability),
+            ],
+            Math.Exp(notListed - largest) / total);
+    }
+
+    /// <summary>Every candidate's prior and the share kept for "not listed"; they sum to one.</summary>
+    internal static double PriorTotal(IReadOnlyList<double>? listed) => Prior(listed).Sum(entry => entry.Prior) + NotListedShare;
+
+    private sealed record Entry(double Ratio, Teeth? Teeth, bool IsListed, double Prior);
+
+    private static RatioCandidates Exactly(double ratio, List<Entry> prior)
+    {
+        var same = prior.Find(entry => Math.Abs(entry.Ratio - ratio) < 1e-9);
+        return same is null ? new([], 1) : new([new(same.Ratio, same.Teeth, same.IsListed, 1)], 0);
+    }
+
+    private static List<Entry> Prior(IReadOnlyList<double>? listed)
+    {
+        var named = listed is null
+            ? [.. ListedRatios.Common.Select(teeth => (teeth.Ratio, (Teeth?)teeth))]
+            : listed.Select(ratio => (Ratio: ratio, Teeth: Nearest(ratio))).ToList();
+
+        var entries = named
+            .GroupBy(entry => entry.Teeth?.Ratio ?? entry.Ratio)
+            .Select(group => new Entry(group.Key, group.First().Teeth, true, ListedShare * group.Count() / named.Count))
+            .ToList();
+        var taken = entries.Select(entry => entry.Ratio).ToHashSet();
+        var others = AllPairs.Where(pair => !taken.Contains(pair.Ratio)).ToList();
+        entries.AddRange(others.Select(pair => new Entry(pair.Ratio, pair, false, PairsShare / others.Count)));
+        return entries;
+    }
+
+    private static Teeth? Nearest(double ratio)
+    {
+        var nearest = AllPairs.MinBy(pair => Math.Abs(pair.Ratio - ratio));
+        if (Math.Abs(nearest.Ratio - ratio) > SameRatio) return null;
+
+        // The same ratio under the name it is sold by, where it has one: 40/10 rather than 28/7.
+        return ListedRatios.Common.Select(teeth => (Teeth?)teeth).FirstOrDefault(teeth => teeth!.Value.Ratio == nearest.Ratio) ?? nearest;
+    }
+
+    private static Teeth[] MakePairs()
+        =>
+        [
+            .. from pinion in Enumerable.Range(5, 16)
+               from ring in Enumerable.Range(25, 36)
+               where ring >= Lowest * pinion && ring <= Highest * pinion
+               group (ring, pinion) by (double)ring / pinion into same
+               let smallest = same.MinBy(pair => pair.pinion)
+               select new Teeth(smallest.ring, smallest.pinion),
+        ];
+}

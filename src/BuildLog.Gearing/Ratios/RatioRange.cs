@@ -1,0 +1,30 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>What a ratio of each kind of part can be; outside it is a slip of the pen or of the count.</summary>
+/// <remarks>Wide on purpose: light vehicles' axles lie between 2.2 and 7.2 (common practice, no source), hub reduction and trucks beyond.</remarks>
+public sealed record RatioRange(string Part, double Low, double High, string Example)
+{
+    public static readonly RatioRange Axle = new("axle", 1.5, 12, "4.10");
+
+    /// <summary>From a long overdrive to a crawler gear.</summary>
+    public static readonly RatioRange Gear = new("gear", 0.3, 20, "0.82");
+
+    public static readonly RatioRange Overdrive = new("overdrive", 0.4, 1, "0.78");
+
+    public static readonly RatioRange Transfer = new("transfer case", 0.5, 6, "1.00");
+
+    public static readonly RatioRange Hub = new("hub reduction", 1, 6, "1.00");
+
+    /// <exception cref="RefusedException">The ratio is outside the range.</exception>
+    public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
+
+    public Parsed<Typed> Read(string text) => QuantityText.Read(text, Kind.Number).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(typed.Value));
+
+    public Refusal Refuse(double ratio)
+        => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:0.###} is no {Part} ratio: it lies between {Low} and {High}."), Example);
+
+    // Written so that NaN is refused too.
+    private bool Accepts(double ratio) => ratio >= Low && ratio <= High;
+}

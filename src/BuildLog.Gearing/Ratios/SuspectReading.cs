@@ -1,0 +1,68 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>A count that the others do not support, and the slip that would explain it.</summary>
+/// <param name="Index">Its place among the readings, from 0.</param>
+/// <param name="HalfTurns">How many half propshaft turns too many (positive) or too few were counted; 0 if no such slip explains it.</param>
+/// <param name="Says">The slip in words.</param>
+/// <remarks>
+/// From three counts on: the one furthest from the line through the others, if further than four standard errors; then the rest are looked
+/// at again. Two counts that disagree are both named. A suspect stays in the fit until its owner drops it.
+/// </remarks>
+public sealed record SuspectReading(int Index, int HalfTurns, string Says)
+{
+    private const double Limit = 4;
+
+    internal static IReadOnlyList<SuspectReading> Among(IReadOnlyList<TurnReading> readings, IReadOnlyList<TurnCount.Point> points)
+    {
+        var left = Enumerable.Range(0, points.Count).ToList();
+        var suspects = new List<SuspectReading>();
+        if (points.Count == 2)
+        {
+            // Which of two is wrong cannot be said, so both are.
+            if (left.Any(k => Misfit(k, left, points).Errors > Limit))
+                suspects.AddRange(left.Select(k => Name(k, left, readings, points)));
+            return suspects;
+        }
+
+        while (left.Count >= 3)
+        {
+            var worst = left.MaxBy(k => Misfit(k, left, points).Errors);
+            if (Misfit(worst, left, points).Errors <= Limit) break;
+            suspects.Add(Name(worst, left, readings, points));
+            left.Remove(worst);
+        }
+
+        return [.. suspects.OrderBy(suspect => suspect.Index)];
+    }
+
+    // How far reading k lies from the line through the others: in propshaft turns, and in standard errors.
+    private static (double Turns, double Errors, double TurnsPerError) Misfit(int k, List<int> among, IReadOnlyList<TurnCount.Point> points)
+    {
+        var others = among.Where(other => other != k).Select(other => (points[other].WheelSum, points[other].TwicePropshaft)).ToList();
+        var slope = LineThroughOrigin.Fit(others, points[k].Evidence).Slope;
+        var gap = points[k].TwicePropshaft - (slope * points[k].WheelSum);
+        var error = gap.StandardUncertainty / 2;
+        var turns = gap.Value / 2;
+        return (turns, error == 0 ? (Math.Abs(turns) < 1e-9 ? 0 : double.PositiveInfinity) : Math.Abs(turns) / error, error);
+    }
+
+    private static SuspectReading Name(int k, List<int> among, IReadOnlyList<TurnReading> readings, IReadOnlyList<TurnCount.Point> points)
+    {
+        var (turns, _, turnsPerError) = Misfit(k, among, points);
+        var halves = (int)Math.Clamp(Math.Round(turns * 2), -1000, 1000);
+        var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= Limit * turnsPerError;
+        return new(k, explained ? halves : 0, explained
+            ? $"{InWords(Math.Abs(halves))} {(halves > 0 ? "too many" : "short")}"
+            : FormattableString.Invariant($"{Math.Abs(turns):0.##} propshaft turns off, which no half or whole turn explains ({readings[k].Text})"));
+    }
+
+    private static string InWords(int halves) => halves switch
+    {
+        1 => "half a propshaft turn",
+        2 => "one propshaft turn",
+        3 => "one and a half propshaft turns",
+        _ => FormattableString.Invariant($"{halves / 2.0:0.#} propshaft turns"),
+    };
+}

@@ -1,0 +1,101 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>An axle's ratio from counted turns.</summary>
+/// <remarks>
+/// <code>i = 2 p / (w_left + w_right)</code>
+/// <para>p propshaft turns; w signed wheel turns. One wheel held: i = 2 p / w. Both alike: i = p / w. A hub reduction is inside the count.</para>
+/// <para>
+/// Errors: reading to r is rectangular ± r/2 on p, one shared error for all counts with the same W (they round alike); alignment a is
+/// rectangular ± a on each wheel's stop, once a count, one shared error where both wheels turn alike. Repeats are a line through the origin.
+/// </para>
+/// <para>Not for: |w_left + w_right| below half a turn. Source: kinematics of the bevel differential (p = i (w_l + w_r) / 2); JCGM 100:2008, 4.3.7.</para>
+/// </remarks>
+public sealed class TurnCount
+{
+    private TurnCount(IReadOnlyList<TurnReading> readings, Measured ratio, IReadOnlyList<SuspectReading> suspects, CountPrecision how)
+        => (Readings, Ratio, Suspects, How) = (readings, ratio, suspects, how);
+
+    public IReadOnlyList<TurnReading> Readings { get; }
+
+    /// <summary>Propshaft turns per wheel turn.</summary>
+    public Measured Ratio { get; }
+
+    public IReadOnlyList<SuspectReading> Suspects { get; }
+
+    public CountPrecision How { get; }
+
+    /// <summary>Two counts that disagree cannot say which of them is wrong.</summary>
+    public bool NeedsThirdCount => Readings.Count == 2 && Suspects.Count > 0;
+
+    /// <param name="readings">At least one.</param>
+    /// <param name="how">How finely they were read.</param>
+    /// <param name="range">What the ratio can be.</param>
+    /// <param name="name">What the count is called in a budget.</param>
+    /// <exception cref="RefusedException">No reading, an impossible resolution, or a ratio that no such part has.</exception>
+    public static TurnCount Of(IReadOnlyList<TurnReading> readings, CountPrecision how, RatioRange? range = null, string name = "turn count")
+    {
+        range ??= RatioRange.Axle;
+        if (readings.Count == 0) throw new RefusedException("turns", "No count was given.", "10:20.5");
+        if (!(how.ReadTo is >= 0 and <= 1))
+            throw new RefusedException("read-to", FormattableString.Invariant($"Turns are read to between 0 and 1 turn, not to {how.ReadTo}."), "0.25");
+        if (!(how.Align is >= 0 and <= 0.5))
+            throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
+
+        var points = Points(readings, how, name);
+        var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], points[0].Evidence);
+        if (line.Slope.Value < range.Low || line.Slope.Value > range.High)
+        {
+            var refusal = range.Refuse(line.Slope.Value);
+            throw new RefusedException(refusal with { Message = refusal.Message + " Look at the readings and at which wheels turned.", Example = "10:20.5" });
+        }
+
+        return new(readings, line.Slope, SuspectReading.Among(readings, points), how);
+    }
+
+    /// <summary>Standard uncertainty of a ratio counted once over <paramref name="wheelSum"/> = w_left + w_right turns.</summary>
+    public static double UncertaintyOver(double wheelSum, double ratio, Wheels wheels, CountPrecision how)
+        => Math.Sqrt(Math.Pow(how.ReadTo / Math.Sqrt(3), 2) + Math.Pow(ratio * StopUncertainty(wheels, how.Align), 2)) / wheelSum;
+
+    /// <summary>The smallest number of wheel turns over which two ratios differ by four standard uncertainties.</summary>
+    /// <remarks>Four u apart: midway between them lies two u from each. Wheel turns are those of one wheel.</remarks>
+    public static int WheelTurnsToTell(double one, double other, Wheels wheels, CountPrecision how)
+    {
+        var wheelSum = 4 * UncertaintyOver(1, one, wheels, how) / Math.Abs(one - other);
+        var sharedOver = wheels == Wheels.OneHeld ? 1 : 2;
+        return (int)Math.Max(1, Math.Ceiling((wheelSum / sharedOver) - 1e-9));
+    }
+
+    internal static double StopUncertainty(Wheels wheels, double align)
+    {
+        var oneWheel = align / Math.Sqrt(3);
+        return wheels switch
+        {
+            Wheels.OneHeld => oneWheel,
+            Wheels.Together => 2 * oneWheel,
+            _ => Math.Sqrt(2) * oneWheel,
+        };
+    }
+
+    internal sealed record Point(Measured WheelSum, Measured TwicePropshaft, Evidence Evidence);
+
+    private static List<Point> Points(IReadOnlyList<TurnReading> readings, CountPrecision how, string name)
+    {
+        var longest = readings.Max(reading => Math.Max(Math.Abs(reading.Left), Math.Abs(reading.Right)));
+        var evidence = new Evidence(name, factor => FormattableString.Invariant($"count {Math.Ceiling(longest * factor):0} wheel turns in one go ({name})"));
+        var roundings = new Dictionary<double, Input>();
+        return
+        [
+            .. readings.Select(reading =>
+            {
+                if (!roundings.TryGetValue(reading.WheelSum, out var rounding))
+                    roundings[reading.WheelSum] = rounding = Input.Rectangular("propshaft turns, reading", how.ReadTo / 2, evidence);
+
+                var stop = new Input("wheel stop, alignment", StopUncertainty(reading.Turned, how.Align), evidence);
+                return new Point(Measured.From(reading.WheelSum, stop), Measured.From(reading.Propshaft, rounding) * 2, evidence);
+            }),
+        ];
+    }
+}

@@ -1,0 +1,88 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>Which wheels turned during a count.</summary>
+public enum Wheels
+{
+    /// <summary>Open differential, the other wheel blocked.</summary>
+    OneHeld,
+
+    /// <summary>Both wheels turned alike: locked, limited slip that drags, or rolling on the ground.</summary>
+    Together,
+
+    /// <summary>Both wheels' turns were read.</summary>
+    Each,
+}
+
+/// <summary>One count: so many propshaft turns for so many turns of the left and the right wheel.</summary>
+/// <param name="Left">Signed turns, positive in the sense of rolling forward.</param>
+/// <param name="Right">Signed turns, positive in the sense of rolling forward.</param>
+/// <param name="Propshaft">Propshaft turns, above zero.</param>
+/// <param name="Wheels">Which wheels turned.</param>
+/// <param name="Text">The reading as typed.</param>
+public sealed record TurnReading(double Left, double Right, double Propshaft, Wheels Wheels, string Text)
+{
+    private const double FewestWheelTurns = 0.5;
+    private const double MostTurns = 10_000;
+
+    /// <summary>W = w_left + w_right, what the propshaft's turns are shared over.</summary>
+    public double WheelSum => Left + Right;
+
+    /// <summary>What the errors depend on: a wheel that was read as standing still has no stop of its own.</summary>
+    public Wheels Turned => Wheels == Wheels.Each && (Left == 0 || Right == 0) ? Wheels.OneHeld : Wheels;
+
+    /// <summary>Reads <c>10:20.5</c> (wheel:propshaft), or <c>10,10:41</c> (left,right:propshaft); decimals use the point.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="wheels">Which wheels turned; <see cref="Wheels.Each"/> asks for the form with both.</param>
+    public static Parsed<TurnReading> Read(string text, Wheels wheels)
+    {
+        var example = wheels == Wheels.Each ? "10,10:41" : "10:20.5";
+        var sides = text.Split(':');
+        if (sides.Length != 2)
+            return new Refusal("turns", $"'{text.Trim()}' is not a count: write wheel turns, a colon, propshaft turns.", example);
+
+        var turned = sides[0].Split(',');
+        if (wheels == Wheels.Each && turned.Length != 2)
+            return new Refusal("turns", $"'{text.Trim()}' names one wheel; with both wheels read, write left,right:propshaft.", example);
+        if (wheels != Wheels.Each && turned.Length != 1)
+            return new Refusal("turns", $"'{text.Trim()}' names both wheels, so it already says how they turned; decimals use the point.", example);
+        if (sides[1].Contains(',', StringComparison.Ordinal))
+            return new Refusal("turns", $"'{text.Trim()}': in a count the comma parts the two wheels; decimals use the point.", example);
+
+        return Turns(turned[0], text, example).Then(first =>
+            (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
+                Turns(sides[1], text, example).Then(propshaft => wheels switch
+                {
+                    Wheels.OneHeld => Make(first, 0, propshaft, wheels, text, example),
+                    Wheels.Together => Make(first, first, propshaft, wheels, text, example),
+                    _ => Make(first, second, propshaft, wheels, text, example),
+                })));
+    }
+
+    private static Parsed<TurnReading> Make(double left, double right, double propshaft, Wheels wheels, string text, string example)
+    {
+        var shown = $"'{text.Trim()}'";
+        if (propshaft <= 0)
+            return new Refusal("turns", $"{shown}: propshaft turns must be more than zero.", example);
+        if (wheels != Wheels.Each && left <= 0)
+            return new Refusal("turns", $"{shown}: wheel turns must be more than zero.", example);
+        if (Math.Max(propshaft, Math.Max(Math.Abs(left), Math.Abs(right))) > MostTurns)
+            return new Refusal("turns", $"{shown}: nobody counts more than 10 000 turns.", example);
+        if (Math.Abs(left + right) < FewestWheelTurns)
+        {
+            return wheels == Wheels.Each
+                ? new Refusal("wheels-cancel", $"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel.", "10,0:20.5")
+                : new Refusal("turns", $"{shown}: count at least half a wheel turn; ten are better.", example);
+        }
+
+        return left + right < 0
+            ? new Refusal("turns", $"{shown}: together the wheels turned backwards; count the turns as positive in that sense.", example)
+            : new TurnReading(left, right, propshaft, wheels, text.Trim());
+    }
+
+    private static Parsed<double> Turns(string part, string whole, string example)
+        => QuantityText.ReadNumber(part) is { Refusal: { } refusal }
+            ? new Refusal("turns", $"'{whole.Trim()}': {refusal.Message}", example)
+            : QuantityText.ReadNumber(part);
+}
