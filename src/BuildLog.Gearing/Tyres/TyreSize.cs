@@ -48,14 +48,16 @@ public sealed record TyreSize
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
-    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
-    public Measured RollingCircumference
+    /// <summary>Free circumference in metres, with what tyres of one marking differ by.</summary>
+    public Measured FreeCircumferenceAsLabelled
     {
         get
         {
             var label = new Evidence($"tyre label {Designation}", _ => "roll the tyres out with the vehicle standing on them");
-            var free = Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * LabelSpread, label));
-            return free * LoadedFactor.For(Construction);
+            return Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * LabelSpread, label));
         }
     }
+
+    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
+    public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
 }
