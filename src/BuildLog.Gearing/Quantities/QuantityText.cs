@@ -11,6 +11,7 @@ namespace BuildLog.Gearing.Quantities;
 public static class QuantityText
 {
     private const int LongestText = 200;
+    private const string NotANumber = "not-a-number";
 
     /// <param name="text">What was typed.</param>
     /// <param name="kind">What is expected.</param>
@@ -73,7 +74,8 @@ public static class QuantityText
 
         while (position < body.Length || first is null)
         {
-            if (!Number(body, ref position, text).Understood(out var number)) return WrongNumber(body, position, kind, text);
+            var read = Number(body, ref position, text);
+            if (!read.Understood(out var number)) return read.Refusal is { Code: not NotANumber } known ? known : Stopped(body, position, kind, text);
 
             var unitText = UnitAt(body, ref position);
             var unit = unitText.Length == 0 ? unitIfNone : Units.Spelt(unitText);
@@ -95,15 +97,12 @@ public static class QuantityText
         return new Typed(negative ? -total : total, first, text.Trim());
     }
 
-    private static Refusal WrongNumber(string body, int position, Kind kind, string text)
+    private static Refusal Stopped(string body, int position, Kind kind, string text)
     {
-        var start = position;
-        // Reading again to learn why costs nothing here and keeps the happy path bare.
-        if (Number(body, ref start, text).Refusal is { Code: not "not-a-number" } known) return known;
         var rest = body[Math.Min(position, body.Length)..].Trim();
         return rest.Length == 0
-            ? new Refusal("not-a-number", $"{Shown(text)} stops where a number is expected.", kind.Example())
-            : new Refusal("not-a-number", $"{Shown(text)} is not a {kind.InWords()}: reading stopped at '{Cut(rest)}'.", kind.Example());
+            ? new Refusal(NotANumber, $"{Shown(text)} stops where a number is expected.", kind.Example())
+            : new Refusal(NotANumber, $"{Shown(text)} is not a {kind.InWords()}: reading stopped at '{Cut(rest)}'.", kind.Example());
     }
 
     // "20", "20.5", "20 1/2", "1/2"; leaves the position alone when there is none.
@@ -111,7 +110,7 @@ public static class QuantityText
     {
         var at = position;
         SkipSpaces(body, ref at);
-        if (!Digits(body, ref at, out var whole)) return new Refusal("not-a-number", $"{Shown(text)} is not a number.", Kind.Number.Example());
+        if (!Digits(body, ref at, out var whole)) return new Refusal(NotANumber, $"{Shown(text)} is not a number.", Kind.Number.Example());
 
         var afterWhole = at;
         if (at < body.Length && body[at] == '/')
@@ -187,7 +186,7 @@ public static class QuantityText
             : digits.Replace(".", "", StringComparison.Ordinal).Replace(',', '.');
         return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
             ? value
-            : new Refusal("not-a-number", $"{Shown(text)}: '{Cut(digits)}' is not a number.", Kind.Number.Example());
+            : new Refusal(NotANumber, $"{Shown(text)}: '{Cut(digits)}' is not a number.", Kind.Number.Example());
     }
 
     private static string UnitAt(string body, ref int position)

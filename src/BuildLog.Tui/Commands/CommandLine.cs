@@ -4,7 +4,7 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Tui.Commands;
 
 /// <summary>The table of contents: every command there is.</summary>
-internal static class CommandLine
+public static class CommandLine
 {
     public static int Run(string[] arguments, TextWriter output, TextWriter errors)
     {
