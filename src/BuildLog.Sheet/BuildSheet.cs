@@ -11,8 +11,10 @@ internal static class BuildSheet
 {
     public static DrawnDocument Draw(SheetContent sheet)
     {
-        var pages = Paginator.Lay(PageSetup.Of(sheet.Paper), Regions(sheet), FrameOf(sheet));
-        return new DrawnDocument(InfoOf(sheet), pages);
+        var named = Named.Of(sheet);
+        var frame = new PageFrame(named.Vehicle, named.Shop, named.Printed);
+        var pages = Paginator.Lay(PageSetup.Of(sheet.Paper), Regions(sheet), frame);
+        return new DrawnDocument(InfoOf(sheet, named), pages);
     }
 
     private static IEnumerable<Block> Regions(SheetContent sheet) =>
@@ -29,16 +31,13 @@ internal static class BuildSheet
         SignOffRegion.Of(sheet),
     ];
 
-    private static PageFrame FrameOf(SheetContent sheet) => new(
-        Missing.OrWords(sheet.Vehicle.Name), Missing.OrWords(sheet.Vehicle.ShopName), Missing.OrWords(sheet.PrintedOn));
-
-    private static DocumentInfo InfoOf(SheetContent sheet)
+    private static DocumentInfo InfoOf(SheetContent sheet, Named named)
     {
-        var name = PlainText.Line(Missing.OrWords(sheet.Vehicle.Name));
+        var name = PlainText.Line(named.Vehicle);
         return new DocumentInfo
         {
             Title = $"{name}: build sheet",
-            Author = PlainText.Line(Missing.OrWords(sheet.Vehicle.ShopName)),
+            Author = PlainText.Line(named.Shop),
             Subject = $"Driveline, gearing and parts history of {name}",
             Keywords = "build sheet, driveline, gearing, measurement evidence, parts history",
             Language = "en-GB",

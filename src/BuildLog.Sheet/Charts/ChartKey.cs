@@ -13,20 +13,31 @@ internal static class ChartKey
     private const double WidestLabelShare = 0.45;
     private const double RightMargin = 12;
 
-    public static void Draw(Pen pen, Box box, Stroke gear, Stroke drop, (Stroke Stroke, string Label)? goal)
-    {
-        List<(Stroke Stroke, string Label)> entries = [(gear, "in gear"), (drop, "shift")];
-        if (goal is { } marked) entries.Add((marked.Stroke, LineBreaker.Shortened(marked.Label, TypeScale.Axis, box.Width * WidestLabelShare)));
+    private static readonly TextStyle Style = TypeScale.Axis;
 
-        var width = entries.Sum(entry => Sample + Gap + TypeScale.Axis.WidthOf(entry.Label)) + Between * (entries.Count - 1);
-        var x = box.Right - RightMargin - width;
+    public static void Draw(Pen pen, Box box, Stroke gear, Stroke drop, string? goal)
+    {
+        List<Entry> entries = [Line(gear, "in gear"), Line(drop, "shift")];
+        if (goal is not null) entries.Add(Beam(LineBreaker.Shortened(goal, Style, box.Width * WidestLabelShare)));
+
+        var x = box.Right - RightMargin - entries.Sum(entry => entry.Width) - Between * (entries.Count - 1);
         var baseline = box.Y + 10;
-        var middle = baseline - TypeScale.Axis.CapHeight / 2;
-        foreach (var (stroke, label) in entries)
+        foreach (var entry in entries)
         {
-            pen.Line(x, middle, x + Sample, middle, stroke);
-            pen.Text(x + Sample + Gap, baseline, label, TypeScale.Axis);
-            x += Sample + Gap + TypeScale.Axis.WidthOf(label) + Between;
+            entry.DrawSample(pen, x, baseline - Style.CapHeight / 2);
+            pen.Text(x + entry.SampleWidth + Gap, baseline, entry.Label, Style);
+            x += entry.Width + Between;
         }
+    }
+
+    private static Entry Line(Stroke stroke, string label) =>
+        new(label, Sample, (pen, x, middle) => pen.Line(x, middle, x + Sample, middle, stroke));
+
+    private static Entry Beam(string label) =>
+        new(label, 2 * GoalBeam.HalfWidth, (pen, x, middle) => GoalBeam.Draw(pen, x + GoalBeam.HalfWidth, middle + 3.5, middle - 3.5));
+
+    private sealed record Entry(string Label, double SampleWidth, DrawAt DrawSample)
+    {
+        public double Width => SampleWidth + Gap + Style.WidthOf(Label);
     }
 }

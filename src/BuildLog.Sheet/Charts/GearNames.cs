@@ -1,4 +1,3 @@
-using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
@@ -16,14 +15,14 @@ internal static class GearNames
     // Along the line from its low end, the middle first.
     private static readonly IReadOnlyList<double> Places = [0.5, 0.68, 0.32, 0.85, 0.15];
 
-    public static void Draw(Pen pen, SawtoothPlot plot, IReadOnlyList<GearLine> gears)
+    public static void Draw(Pen pen, SawtoothPlot plot, IReadOnlyList<Tooth> teeth)
     {
         var taken = new List<Box>();
         var style = TypeScale.GearName;
-        foreach (var gear in gears)
+        foreach (var tooth in teeth)
         {
-            var name = LineBreaker.Shortened(gear.Name, style, Widest);
-            var candidates = Places.Select(place => BoxAt(plot, gear, place, style.WidthOf(name), style.CapHeight)).ToList();
+            var name = LineBreaker.Shortened(tooth.Name, style, Widest);
+            var candidates = Places.Select(place => BoxAt(plot, tooth, place, style.WidthOf(name), style.CapHeight)).ToList();
             var box = candidates.Find(candidate => !taken.Exists(candidate.Overlaps));
             if (box == default) box = candidates[0];
             taken.Add(box);
@@ -33,10 +32,10 @@ internal static class GearNames
         }
     }
 
-    private static Box BoxAt(SawtoothPlot plot, GearLine gear, double place, double textWidth, double textHeight)
+    private static Box BoxAt(SawtoothPlot plot, Tooth tooth, double place, double textWidth, double textHeight)
     {
-        var x = plot.X(gear.FromSpeed + place * (gear.ToSpeed - gear.FromSpeed));
-        var y = plot.Y(gear.FromEngine + place * (gear.ToEngine - gear.FromEngine));
+        var (from, to) = (plot.At(tooth.Start), plot.At(tooth.End));
+        double x = from.X + place * (to.X - from.X), y = from.Y + place * (to.Y - from.Y);
         double height = textHeight + 2 * Pad, width = Math.Max(height, textWidth + 2 * Pad);
         return new Box(x - width / 2, y - height / 2, width, height);
     }

@@ -5,18 +5,17 @@ using BuildLog.Sheet.Paper;
 
 namespace BuildLog.Sheet.Charts;
 
-/// <summary>Engine speed against road speed: a line a gear, dashed drops between them, and the cruise goal as a beam.</summary>
+/// <summary>Engine speed against road speed: a line a gear, heavy where the gear is used, dashed drops between them, and the cruise goal as a beam.</summary>
 internal static class SawtoothChart
 {
     private const double LeftMargin = 34;
     private const double RightMargin = 12;
     private const double TopMargin = 20;
     private const double FootMargin = 26;
-    private const double BeamHalf = 3.5;
 
     private static readonly Stroke GearStroke = new(Ink.Accent, 1.5);
+    private static readonly Stroke LowerStroke = new(Ink.Accent, 0.5);
     private static readonly Stroke DropStroke = new(Ink.Quiet, 0.7, 2, 2);
-    private static readonly Stroke BeamStroke = new(Ink.Text, 1.8);
     private static readonly Stroke GoalGuide = new(Ink.Text, 0.5, 0.8, 1.8);
     private static readonly Stroke AxisStroke = new(Ink.Quiet, 0.7);
 
@@ -37,7 +36,7 @@ internal static class SawtoothChart
         DrawAxes(pen, plot, chart);
         if (chart.Goal is { } goal) DrawGoal(pen, plot, goal);
         DrawGears(pen, plot, chart.Gears);
-        ChartKey.Draw(pen, box, GearStroke, DropStroke, chart.Goal is { } marked ? (BeamStroke, marked.Label) : null);
+        ChartKey.Draw(pen, box, GearStroke, DropStroke, chart.Goal?.Label);
     }
 
     private static void DrawAxes(Pen pen, SawtoothPlot plot, Sawtooth chart)
@@ -71,20 +70,26 @@ internal static class SawtoothChart
         double x = plot.X(goal.Speed), low = plot.Y(goal.EngineLow), high = plot.Y(goal.EngineHigh);
         pen.Fill(new Box(plot.Area.X, high, plot.Area.Width, low - high), Ink.Wash);
         pen.Line(x, plot.Area.Y, x, plot.Area.Bottom, GoalGuide);
-        pen.Line(x, low, x, high, BeamStroke);
-        pen.Line(x - BeamHalf, low, x + BeamHalf, low, BeamStroke);
-        pen.Line(x - BeamHalf, high, x + BeamHalf, high, BeamStroke);
+        GoalBeam.Draw(pen, x, low, high);
     }
 
     private static void DrawGears(Pen pen, SawtoothPlot plot, IReadOnlyList<GearLine> gears)
     {
-        foreach (var (from, to) in gears.Zip(gears.Skip(1)))
-            pen.Line(plot.X(from.ToSpeed), plot.Y(from.ToEngine), plot.X(to.FromSpeed), plot.Y(to.FromEngine), DropStroke);
+        var teeth = Tooth.Of(gears);
+        foreach (var tooth in teeth)
+        {
+            if (tooth.Drop is { } top) Draw(top, tooth.Start, DropStroke);
+            if (tooth.Start != tooth.Lowest) Draw(tooth.Lowest, tooth.Start, LowerStroke);
+            Draw(tooth.Start, tooth.End, GearStroke);
+        }
 
-        foreach (var gear in gears)
-            pen.Line(plot.X(gear.FromSpeed), plot.Y(gear.FromEngine), plot.X(gear.ToSpeed), plot.Y(gear.ToEngine), GearStroke);
+        GearNames.Draw(pen, plot, teeth);
 
-        GearNames.Draw(pen, plot, gears);
+        void Draw(ChartPoint from, ChartPoint to, Stroke stroke)
+        {
+            var (a, b) = (plot.At(from), plot.At(to));
+            pen.Line(a.X, a.Y, b.X, b.Y, stroke);
+        }
     }
 
     private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);

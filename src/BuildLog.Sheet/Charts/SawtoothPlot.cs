@@ -18,6 +18,8 @@ internal sealed record SawtoothPlot(Box Area, AxisScale Speeds, AxisScale Engine
         return new SawtoothPlot(area, AxisScale.Reaching(speed, MostSpeedSteps), AxisScale.Reaching(engine, MostEngineSteps));
     }
 
+    public PagePoint At(ChartPoint point) => new(X(point.Speed), Y(point.Engine));
+
     public double X(double speed) => Area.X + speed / Speeds.Max * Area.Width;
 
     public double Y(double engine) => Area.Bottom - engine / Engines.Max * Area.Height;

@@ -8,7 +8,8 @@ internal abstract record Operation;
 /// <summary>A run of text in one face, set from its baseline's left end.</summary>
 internal sealed record DrawText(double X, double Baseline, FontFace Face, string Text, double Size, Colour Colour) : Operation
 {
-    public double Right => X + Face.Width(Text, Size);
+    /// <summary>Where the ink ends.</summary>
+    public double Right => X + Face.Width(Text.TrimEnd(' '), Size);
 }
 
 internal sealed record DrawBox(Box Box, Colour? Fill, Stroke? Line) : Operation;

@@ -8,8 +8,8 @@ internal sealed class Pen(List<Operation> page)
         var line = PlainText.Line(text);
         var start = align switch
         {
-            Align.Right => x + width - style.WidthOf(line),
-            Align.Centre => x + (width - style.WidthOf(line)) / 2,
+            Align.Right => x + width - style.VisibleWidthOf(line),
+            Align.Centre => x + (width - style.VisibleWidthOf(line)) / 2,
             _ => x,
         };
 

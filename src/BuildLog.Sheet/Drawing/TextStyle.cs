@@ -19,6 +19,9 @@ internal sealed record TextStyle(FontStack Fonts, double Size, Colour Colour, do
 
     public double CapHeight => Fonts.Primary.CapHeight * Size;
 
+    /// <summary>The width without the spaces at the end, which show nothing.</summary>
+    public double VisibleWidthOf(string text) => WidthOf(text.TrimEnd(' '));
+
     public double WidthOf(string text) => Fonts.Width(text, Size);
 }
 

@@ -3,15 +3,22 @@ using BuildLog.Sheet.Drawing;
 
 namespace BuildLog.Sheet.Layout;
 
-/// <summary>Breaks text into lines at spaces, hyphens and slashes; inside a word only when the word alone is too wide.</summary>
+/// <summary>Breaks text into lines at spaces and after hyphens; inside a word only when the word alone is too wide.</summary>
 internal static class LineBreaker
 {
     private const double Rounding = 0.01;
 
+    /// <summary>The lines. The space at which a line was broken stays at its end, so that text copied from the page keeps its words apart.</summary>
     public static IReadOnlyList<string> Lines(string text, TextStyle style, double width)
     {
         var lines = new List<string>();
-        foreach (var paragraph in PlainText.Lines(text).Split('\n')) BreakParagraph(paragraph, style, width, lines);
+        var paragraphs = PlainText.Lines(text).Split('\n');
+        foreach (var (i, paragraph) in paragraphs.Index())
+        {
+            BreakParagraph(paragraph, style, width, lines);
+            if (i < paragraphs.Length - 1) lines[^1] += " ";
+        }
+
         return lines;
     }
 
@@ -37,7 +44,7 @@ internal static class LineBreaker
         var used = 0.0;
         foreach (var piece in Pieces(paragraph))
         {
-            var needed = style.WidthOf(piece.TrimEnd(' '));
+            var needed = style.VisibleWidthOf(piece);
             if (line.Length > 0 && used + needed > width + Rounding) EndLine();
             if (needed > width) BreakWord(piece);
             else Append(piece);
@@ -63,20 +70,20 @@ internal static class LineBreaker
 
         void EndLine()
         {
-            lines.Add(line.ToString().TrimEnd(' '));
+            lines.Add(line.ToString());
             line.Clear();
             used = 0;
         }
     }
 
-    /// <summary>Words with the space that follows them, cut after hyphens and slashes between letters.</summary>
+    /// <summary>Words with the space that follows them, cut after hyphens before letters. A slash does not cut: "rev/min" is one word.</summary>
     private static IEnumerable<string> Pieces(string text)
     {
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            var afterSign = text[i] is '-' or '/' or '–' && i > start && i + 1 < text.Length && char.IsLetter(text[i + 1]);
-            if (text[i] != ' ' && !afterSign) continue;
+            var afterHyphen = text[i] is '-' or '–' && i > start && i + 1 < text.Length && char.IsLetter(text[i + 1]);
+            if (text[i] != ' ' && !afterHyphen) continue;
 
             yield return text[start..(i + 1)];
             start = i + 1;

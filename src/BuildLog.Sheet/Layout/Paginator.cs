@@ -13,16 +13,16 @@ internal sealed class Paginator
     private const double Rounding = 0.01;
 
     private readonly PageSetup setup;
-    private readonly Box body;
     private readonly List<DrawnPage> pages = [];
     private readonly List<FlowItem> run = [];
+    private Box body;
     private Pen pen;
     private double y;
     private bool fresh;
 
     private Paginator(PageSetup setup)
     {
-        (this.setup, body) = (setup, setup.Body);
+        this.setup = setup;
         pen = StartPage();
     }
 
@@ -38,6 +38,7 @@ internal sealed class Paginator
     private Pen StartPage()
     {
         var page = new DrawnPage(setup.Width, setup.Height);
+        body = pages.Count == 0 ? setup.FirstBody : setup.Body;
         pages.Add(page);
         (y, fresh) = (body.Y, true);
         return pen = new Pen(page.Operations);
@@ -52,7 +53,7 @@ internal sealed class Paginator
     private void PlaceRun()
     {
         var fitsHere = y + HeightOfRun(fresh) <= body.Bottom + Rounding;
-        var fitsNewPage = HeightOfRun(atTop: true) <= body.Height + Rounding;
+        var fitsNewPage = HeightOfRun(atTop: true) <= setup.Body.Height + Rounding;
         // A run longer than a page starts where it is, but not with a heading alone at the foot.
         var littleRoom = body.Bottom - y < body.Height / 3;
         if (!fresh && !fitsHere && (fitsNewPage || littleRoom)) StartPage();
@@ -101,7 +102,7 @@ internal sealed class Paginator
     /// <summary>Splits only what no page could hold whole, so that ordinary rows stay in one piece.</summary>
     private FlowSplit? SplitHere(FlowItem item)
     {
-        if (item.FreshHeight <= body.Height) return null;
+        if (item.FreshHeight <= setup.Body.Height) return null;
 
         return item.Split?.Invoke(body.Bottom - y - (HeightOf(item) - item.Height));
     }

@@ -8,7 +8,7 @@ internal sealed class Panel(params IReadOnlyList<Block> blocks) : Block
 {
     private const double Bar = 3;
     private const double PadX = 10;
-    private const double PadY = 6;
+    private const double PadY = 5;
 
     public bool Outlined { get; init; }
 

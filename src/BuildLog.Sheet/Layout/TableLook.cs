@@ -5,15 +5,15 @@ internal sealed record TableLook
 {
     public double PadX { get; init; } = 4;
 
-    public double PadY { get; init; } = 2.4;
+    public double PadY { get; init; } = 2.1;
 
     public bool ShowsHead { get; init; } = true;
 
     /// <summary>The first cell of each row is the head of its row.</summary>
     public bool FirstColumnNamesRow { get; init; } = true;
 
-    /// <summary>A rule below each row.</summary>
-    public bool RowRules { get; init; } = true;
+    /// <summary>For lines to write on: the gap between them, below every cell but the first. None for one rule across the row.</summary>
+    public double WritingGap { get; init; }
 
     /// <summary>A rule between columns.</summary>
     public bool ColumnRules { get; init; }

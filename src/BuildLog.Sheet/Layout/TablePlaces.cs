@@ -15,7 +15,7 @@ internal sealed record TablePlaces(double Width, IReadOnlyList<ColumnPlace> Colu
             var wide = width * column.Share / shares;
             // The outer columns line up with the page's edges; between two columns there are two pads.
             var (left, right) = (places.Count == 0 ? 0 : padX, places.Count == columns.Count - 1 ? 0 : padX);
-            places.Add(new ColumnPlace(x, x + left, wide - left - right, column.Align));
+            places.Add(new ColumnPlace(x, x + wide, x + left, wide - left - right, column.Align));
             x += wide;
         }
 
@@ -23,4 +23,4 @@ internal sealed record TablePlaces(double Width, IReadOnlyList<ColumnPlace> Colu
     }
 }
 
-internal sealed record ColumnPlace(double Left, double TextLeft, double TextWidth, Align Align);
+internal sealed record ColumnPlace(double Left, double Right, double TextLeft, double TextWidth, Align Align);

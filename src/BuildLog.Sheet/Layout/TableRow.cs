@@ -43,10 +43,14 @@ internal sealed record TableRow(TablePlaces Places, TableLook Look, FlowItem? He
     private void DrawRules(Pen pen, double x, double y)
     {
         var bottom = y + Height;
-        if (Look.RowRules) pen.Line(x, bottom, x + Places.Width, bottom, Ink.HairLine);
+        if (Look.WritingGap > 0)
+            foreach (var place in Places.Columns.Skip(1)) pen.Line(x + place.Left + Look.WritingGap, bottom, x + place.Right, bottom, Ink.WritingLine);
+        else
+            pen.Line(x, bottom, x + Places.Width, bottom, Ink.HairLine);
+
         if (!Look.ColumnRules) return;
 
-        foreach (var place in Places.Columns.Skip(1))
+        foreach (var (place, cell) in Places.Columns.Zip(Cells).Skip(1).Where(pair => pair.Second.Lines.Count > 0))
             pen.Line(x + place.Left, y + Look.PadY, x + place.Left, bottom - Look.PadY, Ink.HairLine);
     }
 }

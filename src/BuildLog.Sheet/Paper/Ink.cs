@@ -13,5 +13,6 @@ internal static class Ink
     public static readonly Colour White = Colour.Hex(0xFFFFFF);
 
     public static readonly Stroke HairLine = new(Rule, 0.4);
+    public static readonly Stroke WritingLine = new(Quiet, 0.6);
     public static readonly Stroke AccentLine = new(Accent, 0.9);
 }

@@ -4,7 +4,7 @@ using BuildLog.Sheet.Layout;
 namespace BuildLog.Sheet.Paper;
 
 /// <summary>What stands around the body of every page: whose sheet, printed when, page x of y.</summary>
-internal sealed record PageFrame(string VehicleName, string ShopName, string PrintedOn)
+internal sealed record PageFrame(string Vehicle, string Shop, string Printed)
 {
     private const double RunningHeadRise = 22;
     private const double FootDrop = 14;
@@ -18,15 +18,15 @@ internal sealed record PageFrame(string VehicleName, string ShopName, string Pri
         var rule = body.Bottom + FootDrop;
         var baseline = rule + TypeScale.Running.BaselineDrop + 3;
         pen.Line(body.X, rule, body.Right, rule, Ink.HairLine);
-        pen.Text(body.X, baseline, Shortened($"{VehicleName} · build sheet", body), TypeScale.Running);
+        pen.Text(body.X, baseline, Shortened($"{Vehicle} · build sheet", body), TypeScale.Running);
         pen.Text(body.X, baseline, $"Page {page} of {pages}", TypeScale.Running, Align.Right, body.Width);
     }
 
     private void DrawHead(Pen pen, Box body)
     {
         var baseline = body.Y - RunningHeadRise + TypeScale.Running.BaselineDrop;
-        pen.Text(body.X, baseline, Shortened(ShopName, body), TypeScale.Running);
-        pen.Text(body.X, baseline, Shortened($"printed {PrintedOn}", body), TypeScale.Running, Align.Right, body.Width);
+        pen.Text(body.X, baseline, Shortened(Shop, body), TypeScale.Running);
+        pen.Text(body.X, baseline, Shortened(Printed, body), TypeScale.Running, Align.Right, body.Width);
         pen.Line(body.X, body.Y - 8, body.Right, body.Y - 8, Ink.AccentLine);
     }
 

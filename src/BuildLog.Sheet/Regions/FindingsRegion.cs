@@ -7,12 +7,12 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>What the checks say, the verdict's word first.</summary>
 internal static class FindingsRegion
 {
-    private static readonly IReadOnlyList<Column> Columns = [new("Verdict", 1), new("Finding", 6.5)];
+    private static readonly IReadOnlyList<Column> Columns = [new("Verdict", 1), new("Finding", 7)];
 
     public static Block Of(SheetContent sheet) =>
         new Section("Findings", sheet.Findings.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Findings.Select(RowOf)], Look));
 
-    private static readonly TableLook Look = new() { PadY = 4 };
+    private static readonly TableLook Look = new() { PadY = 3.5 };
 
     private static IReadOnlyList<Cell> RowOf(SheetFinding finding)
     {

@@ -12,21 +12,25 @@ internal static class HeadingRegion
 
     public static IEnumerable<Block> Of(SheetContent sheet)
     {
-        var vehicle = sheet.Vehicle;
+        var named = Named.Of(sheet);
         return
         [
-            new TitleBand("BUILD SHEET", $"printed {Missing.OrWords(sheet.PrintedOn)}"),
-            new Paragraph(Missing.OrWords(vehicle.Name), TypeScale.VehicleName) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 12 },
-            new Paragraph(Missing.OrWords(vehicle.ShopName), TypeScale.ShopName) { SpaceBefore = 1 },
-            FigureGrid.Of(IdentityOf(vehicle), IdentityColumns, TypeScale.Body, spaceBefore: 9),
+            new TitleBand("BUILD SHEET", named.Printed),
+            new Paragraph(named.Vehicle, TypeScale.VehicleName) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 10 },
+            new Paragraph(named.Shop, TypeScale.ShopName),
+            FigureGrid.Of(Identity(sheet.Vehicle), IdentityColumns, spaceBefore: 7),
         ];
     }
 
-    private static IReadOnlyList<LabelledLine> IdentityOf(VehicleTitle vehicle) =>
-    [
-        .. vehicle.Identity,
-        new("Owner", vehicle.Owner),
-        new("State of build", vehicle.State),
-        new("Odometer", vehicle.Odometer),
-    ];
+    private static IEnumerable<Cell> Identity(VehicleTitle vehicle)
+    {
+        LabelledLine[] lines =
+        [
+            .. vehicle.Identity,
+            new("Owner", vehicle.Owner),
+            new("State of build", vehicle.State),
+            new("Odometer", vehicle.Odometer),
+        ];
+        return lines.Select(line => new Cell(new CellText(line.Label, TypeScale.Label), Missing.OrWords(line.Value, TypeScale.Body)));
+    }
 }

@@ -16,8 +16,10 @@ internal static class KeyFiguresRegion
     {
         if (figures.Count == 0) return Missing.Paragraph;
 
-        var lines = figures.Select(figure => new LabelledLine(figure.Label, figure.Value)).ToList();
-        return FigureGrid.Of(lines, Math.Min(figures.Count, MostColumns), TypeScale.Figure);
+        // The number stands above its label, so that the numbers line up whatever the labels need.
+        var cells = figures.Select(figure =>
+            new Cell(Missing.OrWords(figure.Value, TypeScale.Figure), Missing.OrWords(figure.Label, TypeScale.Label)));
+        return FigureGrid.Of(cells, Math.Min(figures.Count, MostColumns));
     }
 
     private static Panel Goal(string? goal)
@@ -27,7 +29,7 @@ internal static class KeyFiguresRegion
             new Paragraph("Cruise goal", TypeScale.Label) { KeepWithNext = true },
             new Paragraph(told.Text, told.Style))
         {
-            SpaceBefore = 8,
+            SpaceBefore = 7,
         };
     }
 }

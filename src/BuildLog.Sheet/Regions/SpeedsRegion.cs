@@ -9,7 +9,7 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>Gears against speeds, as a table and as a chart.</summary>
 internal static class SpeedsRegion
 {
-    private const double ChartHeight = 192;
+    private const double ChartHeight = 176;
     private const int MostColumns = 9;
     private const double NameShare = 1.4;
 
@@ -43,6 +43,6 @@ internal static class SpeedsRegion
         if (sawtooth is null || !SawtoothChart.CanDraw(sawtooth))
             return new Paragraph($"Chart of engine speed against road speed: {Missing.Words}", TypeScale.Missing) { SpaceBefore = 6 };
 
-        return new Picture(ChartHeight, SawtoothWords.Of(sawtooth), (pen, box) => SawtoothChart.Draw(pen, box, sawtooth)) { SpaceBefore = 10 };
+        return new Picture(ChartHeight, SawtoothWords.Of(sawtooth), (pen, box) => SawtoothChart.Draw(pen, box, sawtooth)) { SpaceBefore = 8 };
     }
 }

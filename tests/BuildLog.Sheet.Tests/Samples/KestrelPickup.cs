@@ -43,7 +43,7 @@ internal static class KestrelPickup
         ],
         CruiseGoal = "110 km/h in top gear at 2300 to 2600 rev/min.",
         Speeds = new SpeedsTable(
-            ["Gear", "Ratio", "Overall", "km/h at 1500", "at 2500", "at 3500", "at 4500", "at 5200 rev/min"],
+            ["Gear", "Ratio", "Overall", "1500 rev/min", "2500", "3500", "4500", "5200"],
             [
                 ["1", "3.680", "13.05", "14.6", "24.3", "34.1", "43.8", "50.6"],
                 ["2", "2.140", "7.59", "25.1", "41.9", "58.6", "75.4", "87.1"],
@@ -51,7 +51,7 @@ internal static class KestrelPickup
                 ["4", "1.000", "3.545", "53.8", "89.6", "125", "161", "186"],
                 ["5", "0.810", "2.871", "66.4", "111", "155", "199", "230"],
             ],
-            "Driveline locked up, no slip; speeds are known to ± 0.4 %, nearly all of it the tyre's."),
+            "Road speeds in km/h. Driveline locked up, no slip; they are known to ± 0.4 %, nearly all of it the tyre's."),
         Sawtooth = new Sawtooth
         {
             SpeedUnit = "km/h",
@@ -61,10 +61,10 @@ internal static class KestrelPickup
             Gears =
             [
                 new("1", 7.3, 750, 43.8, 4500),
-                new("2", 43.8, 2617, 75.4, 4500),
-                new("3", 75.4, 2965, 114.4, 4500),
-                new("4", 114.4, 3191, 161.3, 4500),
-                new("5", 161.3, 3645, 199.1, 4500),
+                new("2", 16.8, 1000, 75.4, 4500),
+                new("3", 25.4, 1000, 114.4, 4500),
+                new("4", 35.8, 1000, 161.3, 4500),
+                new("5", 44.2, 1000, 199.1, 4500),
             ],
             Goal = new GoalMark(110, 2300, 2600, "goal: 110 km/h at 2300 to 2600 rev/min"),
         },
