@@ -1,0 +1,36 @@
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Drawing;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>The title block: what this is, which vehicle, who made it, and the vehicle's identity.</summary>
+internal static class HeadingRegion
+{
+    private const int IdentityColumns = 4;
+
+    public static IEnumerable<Block> Of(SheetContent sheet)
+    {
+        var named = Named.Of(sheet);
+        return
+        [
+            new TitleBand("BUILD SHEET", named.Printed),
+            new Paragraph(named.Vehicle, TypeScale.VehicleName) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 10 },
+            new Paragraph(named.Shop, TypeScale.ShopName),
+            FigureGrid.Of(Identity(sheet.Vehicle), IdentityColumns, spaceBefore: 7),
+        ];
+    }
+
+    private static IEnumerable<Cell> Identity(VehicleTitle vehicle)
+    {
+        LabelledLine[] lines =
+        [
+            .. vehicle.Identity,
+            new("Owner", vehicle.Owner),
+            new("State of build", vehicle.State),
+            new("Odometer", vehicle.Odometer),
+        ];
+        return lines.Select(line => new Cell(new CellText(line.Label, TypeScale.Label), Missing.OrWords(line.Value, TypeScale.Body)));
+    }
+}
