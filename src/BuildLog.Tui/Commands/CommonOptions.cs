@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Commands;
 
@@ -28,12 +29,4 @@ internal sealed class CommonOptions
         "imperial" => UnitSystem.Imperial,
         var other => throw new WrongInputException(new Refusal("units", $"'{other}' is no system of units: metric or imperial.", "--units imperial"), "--units"),
     };
-}
-
-/// <summary>The units a person wants to read.</summary>
-internal sealed record UnitSystem(Unit Length, Unit Speed)
-{
-    public static readonly UnitSystem Metric = new(Gearing.Quantities.Units.Metre, Gearing.Quantities.Units.KilometrePerHour);
-
-    public static readonly UnitSystem Imperial = new(Gearing.Quantities.Units.Inch, Gearing.Quantities.Units.MilePerHour);
 }

@@ -6,6 +6,7 @@ using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Tyres;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Commands;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Commands;
 
