@@ -17,20 +17,15 @@ internal static class Reading
 
     public static T Of<T>(string option, string text, Func<string, Parsed<T>> read)
         where T : notnull
-        => read(text).Understood(out var value) ? value : throw Wrong(option, read(text).Refusal!);
+    {
+        var parsed = read(text);
+        return parsed.Understood(out var value) ? value : throw Wrong(option, parsed.Refusal!);
+    }
 
     /// <summary>Whatever is refused inside is the fault of this option.</summary>
     public static T Blaming<T>(string option, Func<T> compute)
-    {
-        try
-        {
-            return compute();
-        }
-        catch (RefusedException refused)
-        {
-            throw Wrong(option, refused.Refusal);
-        }
-    }
+        where T : notnull
+        => Of(option, "", _ => Parsed.From(compute));
 
     public static WrongInputException Wrong(string option, Refusal refusal)
         => new(refusal with { Example = refusal.Example.Length == 0 ? "" : $"{option} {Quoted(refusal.Example)}" }, option);
