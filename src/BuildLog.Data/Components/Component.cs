@@ -1,0 +1,40 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Components;
+
+/// <summary>One physical thing with a history: on the shelf or fitted to a vehicle.</summary>
+public abstract class Component : Entered
+{
+    /// <summary>What the shop calls it, such as <c>Harrow 4.10 axle</c>.</summary>
+    public string Name
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public string SerialNumber { get; set; } = "";
+
+    /// <summary>Where it came from: vehicle, yard, seller.</summary>
+    public string Donor { get; set; } = "";
+
+    /// <summary>Where it lies when it is not fitted.</summary>
+    public string Shelf { get; set; } = "";
+
+    public string Notes { get; set; } = "";
+
+    /// <summary>The trade's word for what it is.</summary>
+    public abstract string Kind { get; }
+
+    /// <summary>Where on a vehicle it may be fitted; the first is the usual place.</summary>
+    public abstract IReadOnlyList<Position> Positions { get; }
+
+    public override void Check()
+    {
+        if (Name.Length == 0) throw new RefusedException("component", $"The {Kind} needs a name.", "Harrow 4.10 axle");
+        if (Name.Length > 80 || Name.Any(char.IsControl))
+            throw new RefusedException("component", $"The name of the {Kind} is one line of at most 80 characters.", "Harrow 4.10 axle");
+    }
+
+    public override string ToString() => Name;
+}

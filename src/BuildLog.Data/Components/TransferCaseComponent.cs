@@ -1,0 +1,26 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Data.Components;
+
+/// <summary>A transfer case with a high range for the road and a low one.</summary>
+public sealed class TransferCaseComponent : Component
+{
+    public override string Kind => "transfer case";
+
+    public override IReadOnlyList<Position> Positions => [Position.TransferCase];
+
+    public Noted? High { get; set; }
+
+    public Noted? Low { get; set; }
+
+    public override void Check()
+    {
+        base.Check();
+        if (High is not null) _ = RatioRange.Transfer.Read(High.Text).OrRefuse();
+        if (Low is not null) _ = RatioRange.Transfer.Read(Low.Text).OrRefuse();
+        if (High is not null && Low is not null && Low.Si <= High.Si)
+            throw new RefusedException("transfer", $"The low range ({Low}) must have the larger ratio, high is {High}.", "high 1.00, low 2.30");
+    }
+}

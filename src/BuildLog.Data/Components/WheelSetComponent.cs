@@ -1,0 +1,55 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Data.Components;
+
+/// <summary>A set of wheels with their tyres. Its roll-outs are kept as sessions.</summary>
+public sealed class WheelSetComponent : Component
+{
+    private const double SmallestCircumference = 0.8;
+    private const double LargestCircumference = 6;
+
+    public override string Kind => "wheel-and-tyre set";
+
+    public override IReadOnlyList<Position> Positions => [Position.Tyres];
+
+    /// <summary>The marking as typed; empty if it was not read.</summary>
+    public string SizeText
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    /// <summary>Tread worn off.</summary>
+    public Noted? Worn { get; set; }
+
+    /// <summary>Rolling circumference as somebody states it.</summary>
+    public Noted? StatedCircumference { get; set; }
+
+    /// <summary>Needed where the marking does not say it.</summary>
+    public Construction Construction { get; set; }
+
+    /// <summary>The marking understood, with the wear taken off; null if none was read.</summary>
+    /// <exception cref="RefusedException">The marking or the wear is not one.</exception>
+    public TyreSize? Size
+    {
+        get
+        {
+            if (SizeText.Length == 0) return null;
+            var size = TyreSizeText.Read(SizeText).OrRefuse();
+            return Worn is null ? size : size.WornBy(QuantityText.Read(Worn.Text, Gearing.Quantities.Kind.Length, Units.Millimetre).OrRefuse()).OrRefuse();
+        }
+    }
+
+    public override void Check()
+    {
+        base.Check();
+        if (Size is { } size && size.Construction != Construction)
+            throw new RefusedException("construction", $"'{SizeText}' marks a {InWords(size.Construction)} tyre, not a {InWords(Construction)} one.", "");
+        if (StatedCircumference is { Si: not (>= SmallestCircumference and <= LargestCircumference) })
+            throw new RefusedException("circumference", FormattableString.Invariant($"'{StatedCircumference}' is no rolling circumference: road tyres cover {SmallestCircumference} to {LargestCircumference} m a turn."), "2.04 m");
+    }
+
+    private static string InWords(Construction construction) => construction == Construction.Radial ? "radial" : "bias";
+}

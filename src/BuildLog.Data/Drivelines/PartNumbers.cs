@@ -1,0 +1,58 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Data.Drivelines;
+
+/// <summary>The numbers of one part, each with all the evidence there is; the strongest counts.</summary>
+internal static class PartNumbers
+{
+    public const string Idle = "idle";
+    public const string Redline = "redline";
+    public const string Ratio = "ratio";
+    public const string High = "high ratio";
+    public const string Low = "low ratio";
+    public const string HubReduction = "hub reduction";
+    public const string Circumference = "rolling circumference";
+
+    public static string Gear(StatedGear gear) => $"gear {gear.Name}";
+
+    /// <param name="component">The part.</param>
+    /// <param name="sessions">Its sessions, the latest first.</param>
+    public static IEnumerable<NumberKnown> Of(Component component, IReadOnlyList<Session> sessions)
+    {
+        var usual = component.Positions[0];
+        return (component switch
+        {
+            EngineComponent engine => [Stated(Idle, engine.Idle), Stated(Redline, engine.Redline)],
+            TransmissionComponent box => box.Gears.Select(gear => Stated(Gear(gear), gear.Ratio, RatioRange.Gear)),
+            OverdriveComponent overdrive => [Stated(Ratio, overdrive.OverdriveRatio, RatioRange.Overdrive)],
+            TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, RatioRange.Transfer)],
+            AxleComponent axle => AxleNumbers.Of(axle, sessions.OfType<TurnCountSession>()),
+            WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
+            _ => Array.Empty<NumberKnown?>(),
+        }).OfType<NumberKnown>().Select(number => number with { Position = usual });
+    }
+
+    /// <summary>The strongest of the evidence, which comes strongest first; null if there is none.</summary>
+    public static NumberKnown? Strongest(string number, Unit unit, params IEnumerable<(Known Known, Session? Session)> evidence)
+    {
+        var all = evidence.ToList();
+        return all.Count == 0 ? null : new(default, number, unit, all[0].Known, all[0].Session, [.. all.Skip(1).Select(entry => entry.Known)]);
+    }
+
+    /// <summary>A ratio that was quoted: as sure as its last digit.</summary>
+    public static Known Quoted(Noted noted, RatioRange range, string name)
+        => new(QuotedRatio.ReadMeasured(noted.Text, range, name).OrRefuse(), noted.Source, noted.Text);
+
+    private static NumberKnown? Stated(string number, Noted? noted, RatioRange range)
+        => noted is null ? null : Strongest(number, Units.One, (Quoted(noted, range, range.Part == RatioRange.Gear.Part ? number : $"{range.Part} {number}"), null));
+
+    private static NumberKnown? Stated(string number, Noted? engineSpeed)
+        => engineSpeed is null
+            ? null
+            : Strongest(number, Units.RevolutionPerMinute, (new(CruiseGoal.ReadEngineSpeed(engineSpeed.Text).OrRefuse().ToMeasured(number), engineSpeed.Source, engineSpeed.Text), null));
+}

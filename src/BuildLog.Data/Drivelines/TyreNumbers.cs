@@ -1,0 +1,24 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Drivelines;
+
+/// <summary>A tyre's rolling circumference: rolled loaded, then rolled loose, then stated, then the size on the label.</summary>
+internal static class TyreNumbers
+{
+    /// <param name="set">The wheels and tyres.</param>
+    /// <param name="rollOuts">Their roll-outs, the latest first.</param>
+    public static NumberKnown? Of(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
+        => PartNumbers.Strongest(PartNumbers.Circumference, Units.Metre, Circumference(set, rollOuts));
+
+    private static IEnumerable<(Known, Session?)> Circumference(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
+    {
+        foreach (var rolled in rollOuts.OrderByDescending(rolled => rolled.Loaded))
+            yield return (new(rolled.Result().RollingCircumference, Source.Measured, $"roll-out of {rolled.Date.InWords()}, {(rolled.Loaded ? "loaded" : "loose wheel")}"), rolled);
+        if (set.StatedCircumference is { } stated)
+            yield return (new(QuotedLength.Measured(stated, "rolling circumference"), stated.Source, stated.Text), null);
+        if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, $"label {size.Designation}"), null);
+    }
+}

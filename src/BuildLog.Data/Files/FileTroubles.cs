@@ -1,0 +1,58 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data.Files;
+
+/// <summary>Says in a sentence what SQLite and the file system say in numbers.</summary>
+internal static class FileTroubles
+{
+    /// <summary>Null for what is no trouble with the file but a mistake in the program.</summary>
+    public static RecordException? Explain(Exception trouble, string path)
+    {
+        for (var cause = trouble; cause is not null; cause = cause.InnerException)
+        {
+            switch (cause)
+            {
+                case RecordException: return null;
+                case DbUpdateConcurrencyException: return RecordException.Since("changed");
+                case SqliteException sqlite:
+                    var (fault, sentence) = InWords(sqlite.SqliteErrorCode, sqlite.SqliteExtendedErrorCode, sqlite.Message, path);
+                    return new(fault, sentence, trouble);
+                case UnauthorizedAccessException:
+                    return new(Fault.NotWritable, NotWritable(path), trouble);
+                case IOException io:
+                    return new(Fault.ReadFailed, $"{path} cannot be used: {io.Message}", trouble);
+            }
+        }
+
+        return null;
+    }
+
+    internal static (Fault Fault, string Sentence) InWords(int code, int extended, string message, string path) => (code, extended) switch
+    {
+        (26, _) => (Fault.NotADatabase, $"{path} is not a BuildLog record (or it is encrypted). It was not touched; name another file with --database."),
+        (11, _) => (Fault.Damaged, $"{path} is damaged. Keep it as it is, and put the newest copy from its backups folder in its place."),
+        (5 or 6, _) => (Fault.Busy, $"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again."),
+        (8, _) => (Fault.NotWritable, NotWritable(path)),
+        (13, _) => (Fault.DiskFull, $"The disk that holds {path} is full. Nothing of the last change was stored; free some space and try again."),
+        (14, _) => (Fault.CannotOpen, $"{path} cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database."),
+        (10 or 15, _) => (Fault.ReadFailed, FormattableString.Invariant($"Reading or writing {path} failed (SQLite {extended}). If it lies on a network folder or a stick, copy it to this computer's own disk.")),
+        (19, 1811) when !message.Contains("FOREIGN KEY", StringComparison.Ordinal) => (Fault.Refused, OwnWords(message)),
+        (19, 787 or 1811) => (Fault.Refused, "Nothing was changed: something else in the record still refers to this, or what it refers to is gone."),
+        (19, 2067 or 1555) => (Fault.Refused, "Nothing was changed: the record already holds one like it, entered meanwhile. Look again and try once more."),
+        (19, _) => (Fault.Refused, $"Nothing was changed: the record does not allow this value ({Constraint(message)})."),
+        _ => (Fault.Other, FormattableString.Invariant($"{path} cannot be used (SQLite {extended}: {message}). Close other programs that use it and try again.")),
+    };
+
+    private static string NotWritable(string path)
+        => $"{path} or its folder cannot be written. Give yourself the right to write there, or name another file with --database.";
+
+    // "SQLite Error 19: 'our own sentence'."
+    private static string OwnWords(string message)
+    {
+        int from = message.IndexOf('\'', StringComparison.Ordinal), to = message.LastIndexOf('\'');
+        return from >= 0 && to > from ? message[(from + 1)..to] : message;
+    }
+
+    private static string Constraint(string message) => OwnWords(message).Split(": ")[^1];
+}

@@ -1,0 +1,40 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data.Files;
+
+/// <summary>Creates the record or brings an older one up to date. Whoever calls holds the <see cref="MigrationLock"/>.</summary>
+internal static class Migrating
+{
+    /// <summary>Makes the file beside its place and moves it there when it is whole: a power cut leaves no half-made record.</summary>
+    public static void Create(string path)
+    {
+        var unfinished = path + ".new";
+        File.Delete(unfinished);
+        OwnerOnly.OpenFile(unfinished).Dispose();
+        Migrate(unfinished);
+        using (var connection = ShopConnection.OpenAlone(unfinished)) connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
+        File.Move(unfinished, path);
+    }
+
+    /// <summary>Takes a copy first: rebuilding a table cannot be rolled back.</summary>
+    public static void BringUpToDate(string path)
+    {
+        Backup.BeforeMigration(path);
+
+        // A program killed during a migration leaves its lock row behind, and every later one would wait for it for ever. We hold our own lock.
+        using (var connection = ShopConnection.OpenAlone(path)) connection.Run("DROP TABLE IF EXISTS \"__EFMigrationsLock\"");
+        Migrate(path);
+    }
+
+    private static void Migrate(string path)
+    {
+        var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path)).UseSqlite(ShopConnection.StringFor(path, pooled: false)).Options;
+        using (var db = new ShopContext(options)) db.Database.Migrate();
+
+        // A table that a migration rebuilds loses its triggers without a word, so they are made anew each time.
+        using var connection = ShopConnection.OpenAlone(path);
+        connection.Run("PRAGMA journal_mode = WAL");
+        connection.Run(FormattableString.Invariant($"PRAGMA application_id = {OpeningCheck.ApplicationId}"));
+        connection.Run(Triggers.Script);
+    }
+}

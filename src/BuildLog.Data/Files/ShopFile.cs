@@ -1,0 +1,38 @@
+namespace BuildLog.Data.Files;
+
+/// <summary>The one file that holds the shop's record: where it lies, and how it is opened.</summary>
+public static class ShopFile
+{
+    /// <summary>The file in the user's data folder.</summary>
+    public static string DefaultPath() => DefaultPath(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows());
+
+    /// <summary>Opens the record, creating it where there is none and bringing an older one up to date after a backup.</summary>
+    /// <exception cref="RecordException">It cannot be opened; it was not touched.</exception>
+    public static Shop Open(string path)
+    {
+        var full = Path.GetFullPath(path);
+        try
+        {
+            OpeningCheck.Prepare(full, isDefault: full == DefaultPath());
+            return new Shop(full);
+        }
+        catch (Exception trouble) when (FileTroubles.Explain(trouble, full) is { } explained)
+        {
+            throw explained;
+        }
+    }
+
+    /// <summary>Opens the record in the user's data folder.</summary>
+    public static Shop OpenDefault() => Open(DefaultPath());
+
+    internal static string DefaultPath(Func<string, string?> environment, bool windows)
+    {
+        if (windows)
+            return Path.Combine(environment("LOCALAPPDATA") is { Length: > 0 } local ? local : Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "BuildLog", "shop.db");
+
+        // The XDG Base Directory Specification ignores a relative path.
+        var data = environment("XDG_DATA_HOME") is { } named && named.StartsWith('/') ? named
+            : Path.Combine(environment("HOME") is { Length: > 0 } home ? home : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "share");
+        return Path.Combine(data, "buildlog", "shop.db");
+    }
+}

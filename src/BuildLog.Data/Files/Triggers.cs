@@ -1,0 +1,23 @@
+namespace BuildLog.Data.Files;
+
+/// <summary>What SQLite cannot say as a CHECK: two fitments of one part, or in one place, never overlap in time.</summary>
+/// <remarks>The program refuses such a fitting first, in a sentence that names the other; this guards the file against everything else.</remarks>
+internal static class Triggers
+{
+    public static readonly string Script = string.Join('\n', Overlap("Insert", "INSERT"), Overlap("Update", "UPDATE"));
+
+    private static string Overlap(string name, string when) =>
+        $"""
+        DROP TRIGGER IF EXISTS "Fitments_{name}_NoOverlap";
+        CREATE TRIGGER "Fitments_{name}_NoOverlap" BEFORE {when} ON "Fitments"
+        WHEN EXISTS (
+            SELECT 1 FROM "Fitments" AS other
+            WHERE other."Id" IS NOT NEW."Id"
+              AND (other."ComponentId" = NEW."ComponentId" OR (other."VehicleId" = NEW."VehicleId" AND other."Position" = NEW."Position"))
+              AND (NEW."To" IS NULL OR (other."From", other."FromOrder") < (NEW."To", NEW."ToOrder"))
+              AND (other."To" IS NULL OR (NEW."From", NEW."FromOrder") < (other."To", other."ToOrder")))
+        BEGIN
+            SELECT RAISE(ABORT, 'Nothing was changed: the part or its place is taken on these days by another fitment.');
+        END;
+        """;
+}

@@ -1,0 +1,79 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Fitments;
+
+/// <summary>Fits parts and takes them off, as far as the record's past and future allow.</summary>
+internal static class Fitting
+{
+    private const int FirstYear = 1900;
+    private const int LastYear = 2200;
+
+    /// <summary>What is asked for.</summary>
+    internal sealed record Wish(long ComponentId, long VehicleId, Position Position, DateOnly Day, string Odometer, string Reason);
+
+    public static Fitment Fit(ShopContext db, Wish wish)
+    {
+        var component = Stored(db, wish.ComponentId);
+        var vehicle = db.Vehicles.Find(wish.VehicleId) ?? throw new RefusedException("vehicle", "The vehicle is not in the record; add it first.", "");
+        if (!component.Positions.Contains(wish.Position))
+            throw new RefusedException("position", $"The {component} is no {wish.Position.InWords()}: it is fitted as {component.Positions[0].InWords()}.", component.Positions[0].InWords());
+
+        var moment = Next(db, wish.Day);
+        OnePlaceAtATime.Check([.. db.Fitments.Where(fitment => fitment.ComponentId == component.Id)], component, vehicle, wish.Position, moment);
+
+        var ofVehicle = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).ToList();
+        var old = OnePartAtATime.Occupant(ofVehicle, component, vehicle, wish.Position, moment);
+        var odometer = OdometerReading.Read(wish.Odometer, vehicle.OdometerUnit);
+        OdometerRunsForward.Check(ofVehicle, vehicle, odometer, moment);
+
+        if (old is not null) End(old, moment, odometer, wish.Reason);
+        return db.Add(new Fitment
+        {
+            ComponentId = component.Id,
+            VehicleId = vehicle.Id,
+            Position = wish.Position,
+            From = moment.Day,
+            FromOrder = moment.Order,
+            FromOdometer = odometer,
+            Reason = wish.Reason.Trim(),
+        }).Entity;
+    }
+
+    public static Fitment TakeOff(ShopContext db, long componentId, DateOnly day, string odometerText, string reason)
+    {
+        var component = Stored(db, componentId);
+        var fitment = db.Fitments.SingleOrDefault(f => f.ComponentId == componentId && f.To == null)
+            ?? throw new RefusedException("component", $"The {component} is not fitted to anything, so it cannot come off.", "");
+        var moment = Next(db, day);
+        if (moment < fitment.Start)
+            throw new RefusedException("date", $"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {day.InWords()}, before that.", FormattableString.Invariant($"{fitment.From:O}"));
+
+        var odometer = OdometerReading.Read(odometerText, fitment.Vehicle.OdometerUnit);
+        OdometerRunsForward.Check([.. db.Fitments.Where(f => f.VehicleId == fitment.VehicleId)], fitment.Vehicle, odometer, moment);
+        End(fitment, moment, odometer, reason);
+        return fitment;
+    }
+
+    private static void End(Fitment fitment, Moment moment, OdometerReading? odometer, string reason)
+    {
+        (fitment.To, fitment.ToOrder) = (moment.Day, moment.Order);
+        (fitment.ToOdometer, fitment.ReasonOff) = (odometer, reason.Trim());
+    }
+
+    private static Component Stored(ShopContext db, long id)
+        => db.Components.Find(id) ?? throw new RefusedException("component", "The part is not in the record; add it first.", "");
+
+    // One order for the whole shop: a part may leave one vehicle and join another on the same day.
+    private static Moment Next(ShopContext db, DateOnly day)
+    {
+        if (day.Year is < FirstYear or > LastYear)
+            throw new RefusedException("date", FormattableString.Invariant($"{day:O} is no day of this shop: the year lies between {FirstYear} and {LastYear}."), "2026-05-03");
+
+        var on = db.Fitments.Where(fitment => fitment.From == day).Max(fitment => (int?)fitment.FromOrder) ?? 0;
+        var off = db.Fitments.Where(fitment => fitment.To == day).Max(fitment => fitment.ToOrder) ?? 0;
+        return new(day, Math.Max(on, off) + 1);
+    }
+}

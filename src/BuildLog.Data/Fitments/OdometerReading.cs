@@ -1,0 +1,32 @@
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Fitments;
+
+/// <summary>What the odometer showed: metres, the unit, and the text as typed.</summary>
+public sealed record OdometerReading
+{
+    private const double Most = 10_000_000_000;
+
+    private OdometerReading(double metres, string unit, string text) => (Metres, Unit, Text) = (metres, unit, text);
+
+    public double Metres { get; private init; }
+
+    public string Unit { get; private init; }
+
+    public string Text { get; private init; }
+
+    /// <summary>The text with its unit, for sentences and lists.</summary>
+    public string InWords => Text.Any(char.IsAsciiLetter) ? Text : $"{Text} {Unit}";
+
+    /// <summary>Reads <c>84 210</c> in the vehicle's unit, or <c>84210 km</c>; empty text is no reading.</summary>
+    /// <exception cref="RefusedException">The text is no odometer reading.</exception>
+    public static OdometerReading? Read(string text, OdometerUnit unit)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return null;
+        var typed = QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).OrRefuse();
+        return typed.Value is >= 0 and <= Most
+            ? new(typed.Value, typed.Unit.Symbol, typed.Text)
+            : throw new RefusedException("odometer", $"'{typed.Text}' is no odometer reading.", "84 210 km");
+    }
+}

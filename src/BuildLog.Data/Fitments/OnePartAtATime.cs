@@ -1,0 +1,33 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Fitments;
+
+/// <summary>A position holds one component at a time.</summary>
+internal static class OnePartAtATime
+{
+    /// <summary>What has to make room; null if the place is free from then on.</summary>
+    /// <exception cref="RefusedException">The place is taken by something that came later; the sentence names it.</exception>
+    public static Fitment? Occupant(IReadOnlyList<Fitment> ofVehicle, Component component, Vehicle vehicle, Position position, Moment moment)
+    {
+        Fitment? occupant = null;
+        foreach (var other in ofVehicle.Where(fitment => fitment.Position == position).OrderBy(fitment => fitment.Start))
+        {
+            if (other.End <= moment) continue;
+
+            var place = $"the {position.InWords()} of {vehicle}";
+            if (other.Start > moment)
+                throw Refused($"The {other.Component} is {place} from {other.From.InWords()}; fit the {component} on that day or later.");
+            if (other.To is { } to)
+                throw Refused($"The {other.Component} was {place} from {other.From.InWords()} to {to.InWords()}; fit the {component} on {to.InWords()} or later.");
+
+            occupant = other;
+        }
+
+        return occupant;
+    }
+
+    private static RefusedException Refused(string sentence) => new("place-taken", sentence, "");
+}

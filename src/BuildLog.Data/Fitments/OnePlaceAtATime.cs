@@ -1,0 +1,32 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Fitments;
+
+/// <summary>A component is in one place at a time.</summary>
+internal static class OnePlaceAtATime
+{
+    /// <exception cref="RefusedException">It is elsewhere then or later; the sentence names the other fitment.</exception>
+    public static void Check(IReadOnlyList<Fitment> ofComponent, Component component, Vehicle vehicle, Position position, Moment moment)
+    {
+        foreach (var other in ofComponent.OrderBy(fitment => fitment.Start))
+        {
+            if (other.End <= moment) continue;
+
+            var there = $"{other.Vehicle} as {other.Position.InWords()}";
+            var since = other.From.InWords();
+            if (other.Start > moment)
+                throw Refused($"The {component} is fitted to {there} from {since}, so it cannot be fitted to {vehicle} from {moment.Day.InWords()} on; begin after it came off there.");
+            if (other.To is { } to)
+                throw Refused($"The {component} was fitted to {there} from {since} to {to.InWords()}; fit it to {vehicle} on {to.InWords()} or later.");
+
+            throw Refused(other.VehicleId == vehicle.Id && other.Position == position
+                ? $"The {component} is fitted to {there} already, since {since}."
+                : $"The {component} is fitted to {there} since {since}; take it off there first.");
+        }
+    }
+
+    private static RefusedException Refused(string sentence) => new("fitted-elsewhere", sentence, "");
+}

@@ -1,0 +1,21 @@
+namespace BuildLog.Data;
+
+/// <summary>Something the record keeps for good.</summary>
+public abstract class Kept
+{
+    /// <summary>Its number in this file; zero until it is stored.</summary>
+    public long Id { get; internal set; }
+
+    /// <summary>The same on every machine, whatever file it is carried to.</summary>
+    public Guid Uid { get; internal set; } = Guid.CreateVersion7();
+
+    /// <summary>Counts its changes, so that an edit of what somebody else has changed since is noticed.</summary>
+    public long Version { get; internal set; }
+}
+
+/// <summary>Something a person enters and may correct.</summary>
+public abstract class Entered : Kept
+{
+    /// <exception cref="Gearing.Quantities.RefusedException">What was entered cannot be; nothing is stored.</exception>
+    public abstract void Check();
+}

@@ -1,0 +1,40 @@
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Data;
+
+/// <summary>A number noted down about a part: its value, the text as typed, and how it is known.</summary>
+/// <remarks>The text is what counts; the value beside it is for queries and follows from the text.</remarks>
+public sealed record Noted
+{
+    private Noted(double si, string unit, string text, Source source) => (Si, Unit, Text, Source) = (si, unit, text, source);
+
+    /// <summary>In the base unit of its kind.</summary>
+    public double Si { get; private init; }
+
+    /// <summary>The symbol of the unit that was typed; empty for a ratio.</summary>
+    public string Unit { get; private init; }
+
+    public string Text { get; private init; }
+
+    public Source Source { get; private init; }
+
+    /// <exception cref="RefusedException">The text is no such ratio.</exception>
+    public static Noted Ratio(string text, RatioRange range, Source source) => From(range.Read(text), source);
+
+    /// <exception cref="RefusedException">The text is no length.</exception>
+    public static Noted Length(string text, Source source, Unit? unitIfNone = null) => From(QuantityText.Read(text, Kind.Length, unitIfNone), source);
+
+    /// <exception cref="RefusedException">The text is no engine speed.</exception>
+    public static Noted EngineSpeed(string text, Source source) => From(CruiseGoal.ReadEngineSpeed(text), source);
+
+    public override string ToString() => Text;
+
+    private static Noted From(Parsed<Typed> parsed, Source source)
+    {
+        var typed = parsed.OrRefuse();
+        return new(typed.Value, typed.Unit.Symbol, typed.Text, source);
+    }
+}

@@ -1,0 +1,96 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Drivelines;
+using BuildLog.Data.Files;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Goals;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data;
+
+/// <summary>The shop's record: everything that is read from it or written to it goes through here.</summary>
+/// <remarks>
+/// What is handed out is a copy; <see cref="Change{T}"/> is the way to alter what is stored. Every change is stored whole or not at all.
+/// Impossible entries throw <see cref="RefusedException"/>, trouble with the file throws <see cref="RecordException"/>; both speak in sentences.
+/// </remarks>
+public sealed class Shop : IDisposable
+{
+    private readonly ShopStore store;
+
+    internal Shop(string path) => store = new(path);
+
+    public string Path => store.Path;
+
+    /// <summary>All vehicles by name; quick, because the first screen waits for it.</summary>
+    public IReadOnlyList<Vehicle> Vehicles() => store.Guard(() => VehicleList.Read(Path));
+
+    /// <summary>The vehicle of this name, or the only one whose name begins so; large and small letters are alike.</summary>
+    /// <exception cref="RefusedException">None or several; the sentence lists them.</exception>
+    public Vehicle FindVehicle(string beginning) => VehicleList.Find(Vehicles(), beginning);
+
+    /// <summary>All parts by kind and name, with where they are now.</summary>
+    public IReadOnlyList<PartPlace> Parts() => store.Read(PartPlaces.Now);
+
+    /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
+    public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Read(db => VehicleHistory.Load(db, vehicle).On(day));
+
+    /// <summary>Every swap from the first to the last, with the driveline before and after.</summary>
+    public IReadOnlyList<Swap> History(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Swaps());
+
+    /// <summary>The fitments of a vehicle from the first to the last.</summary>
+    public IReadOnlyList<Fitment> Fitments(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Fitments);
+
+    /// <summary>What the owner wants, understood.</summary>
+    public OwnersGoals GoalsOf(Vehicle vehicle) => new([.. CruiseGoals(vehicle).Select(goal => goal.Read())]);
+
+    /// <summary>The cruise goals as typed, in the order they were set.</summary>
+    public IReadOnlyList<CruiseGoalEntry> CruiseGoals(Vehicle vehicle)
+        => store.Read(db => db.Goals.OfType<CruiseGoalEntry>().Where(goal => goal.VehicleId == vehicle.Id).OrderBy(goal => goal.Id).ToList());
+
+    /// <summary>Sessions on this vehicle or on any part that was ever fitted to it, the latest first.</summary>
+    public IReadOnlyList<Session> Sessions(Vehicle vehicle) => store.Read(db => SessionList.Of(db, vehicle));
+
+    /// <summary>Sessions on one part, the latest first.</summary>
+    public IReadOnlyList<Session> Sessions(Component component) => store.Read(db => SessionList.Of(db, component));
+
+    /// <summary>Stores something new and returns it.</summary>
+    /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
+    public T Add<T>(T entry)
+        where T : Entered
+        => store.Write(db => Entries.Add(db, entry));
+
+    /// <summary>Alters what is stored and returns it as it then is; <paramref name="asRead"/> stays as it was.</summary>
+    /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
+    /// <exception cref="RecordException">Somebody else changed it since it was read.</exception>
+    public T Change<T>(T asRead, Action<T> edit)
+        where T : Entered
+        => store.Write(db => Entries.Change(db, asRead, edit));
+
+    /// <summary>Takes out a goal that is wanted no more.</summary>
+    public void Remove(GoalEntry goal) => store.Write(db => Entries.Remove(db, goal));
+
+    /// <summary>Takes out a session that was entered by mistake.</summary>
+    public void Remove(Session session) => store.Write(db => Entries.Remove(db, session));
+
+    /// <summary>Fits a part; what sits there comes off the same day.</summary>
+    /// <param name="component">The part, which must not be fitted anywhere that day.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="position">Where on it.</param>
+    /// <param name="day">When.</param>
+    /// <param name="odometer">As typed, in the vehicle's unit if bare; empty if it was not read.</param>
+    /// <param name="reason">Why.</param>
+    /// <exception cref="RefusedException">The sentence names the other fitment; nothing is stored.</exception>
+    public Fitment Fit(Component component, Vehicle vehicle, Position position, DateOnly day, string odometer = "", string reason = "")
+        => store.Write(db => Fitting.Fit(db, new(component.Id, vehicle.Id, position, day, odometer, reason)));
+
+    /// <summary>Takes a part off without putting another in its place.</summary>
+    /// <exception cref="RefusedException">It is not fitted, or the date or odometer runs backwards; nothing is stored.</exception>
+    public Fitment TakeOff(Component component, DateOnly day, string odometer = "", string reason = "")
+        => store.Write(db => Fitting.TakeOff(db, component.Id, day, odometer, reason));
+
+    /// <summary>Closes the file for good; others may then move or delete it.</summary>
+    public void Dispose() => store.Close();
+}

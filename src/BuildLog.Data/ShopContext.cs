@@ -1,0 +1,46 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Files;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Goals;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace BuildLog.Data;
+
+/// <summary>The record's tables.</summary>
+internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbContext(options)
+{
+    public DbSet<Vehicle> Vehicles => Set<Vehicle>();
+
+    public DbSet<Component> Components => Set<Component>();
+
+    public DbSet<Fitment> Fitments => Set<Fitment>();
+
+    public DbSet<Session> Sessions => Set<Session>();
+
+    public DbSet<GoalEntry> Goals => Set<GoalEntry>();
+
+    public static DbContextOptions<ShopContext> OptionsFor(string path)
+        => new DbContextOptionsBuilder<ShopContext>()
+            .UseSqlite(ShopConnection.StringFor(path))
+            .ReplaceService<IMigrationsSqlGenerator, StrictTables>()
+            .Options;
+
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        // A change of rows below counts as a change of what they belong to, which the caller has marked.
+        foreach (var entry in ChangeTracker.Entries<Kept>().Where(entry => entry.State == EntityState.Modified)) entry.Entity.Version++;
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        VehicleMapping.Map(modelBuilder);
+        ComponentMapping.Map(modelBuilder);
+        FitmentMapping.Map(modelBuilder);
+        SessionMapping.Map(modelBuilder);
+        GoalMapping.Map(modelBuilder);
+    }
+}
