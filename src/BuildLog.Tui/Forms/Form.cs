@@ -20,5 +20,5 @@ public sealed record Form
     public string SaveCaption { get; init; } = "Save";
 
     /// <summary>Page of the help that F1 opens.</summary>
-    public string HelpPage { get; init; } = "forms";
+    public string HelpPage { get; init; } = "Forms";
 }
