@@ -12,7 +12,7 @@ internal static class SawtoothWords
         var gears = chart.Gears.Select(gear => string.Create(
             CultureInfo.InvariantCulture,
             $"{gear.Name} from {gear.FromSpeed:0} to {gear.ToSpeed:0} {chart.SpeedUnit} at {gear.FromEngine:0} to {gear.ToEngine:0} {chart.EngineUnit}"));
-        var goal = chart.Goal is { } mark ? $". Goal: {mark.Label}" : "";
+        var goal = chart.Goal is { } mark ? $". Marked: {mark.Label}" : "";
         return PlainText.Line($"Chart of engine speed against road speed. {string.Join("; ", gears)}{goal}.");
     }
 }

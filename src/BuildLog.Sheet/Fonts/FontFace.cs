@@ -35,10 +35,13 @@ internal sealed class FontFace
 
     public bool Has(int character) => characters.Has(character);
 
+    /// <summary>How far a character moves the pen, in ems.</summary>
+    public double Advance(int character) => advances[characters.Glyph(character)];
+
     public double Width(string text, double size)
     {
         var ems = 0.0;
-        foreach (var rune in text.EnumerateRunes()) ems += advances[characters.Glyph(rune.Value)];
+        foreach (var rune in text.EnumerateRunes()) ems += Advance(rune.Value);
         return ems * size;
     }
 

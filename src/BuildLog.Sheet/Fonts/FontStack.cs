@@ -14,8 +14,7 @@ internal sealed class FontStack(params IReadOnlyList<FontFace> faces)
         var (start, at) = (0, 0);
         foreach (var rune in text.EnumerateRunes())
         {
-            // A space stays with the run before it: a run of signs is then one piece, not a piece a word.
-            var face = rune.Value == ' ' && current is not null ? current : FaceFor(rune);
+            var face = FaceFor(rune, after: current);
             if (current is not null && face != current)
             {
                 yield return new TextRun(current, text[start..at]);
@@ -31,13 +30,22 @@ internal sealed class FontStack(params IReadOnlyList<FontFace> faces)
 
     public double Width(string text, double size)
     {
-        var width = 0.0;
-        foreach (var run in Runs(text)) width += run.Face.Width(run.Text, size);
-        return width;
+        FontFace? current = null;
+        var ems = 0.0;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            current = FaceFor(rune, after: current);
+            ems += current.Advance(rune.Value);
+        }
+
+        return ems * size;
     }
 
-    private FontFace FaceFor(Rune rune)
+    private FontFace FaceFor(Rune rune, FontFace? after)
     {
+        // A space stays with the run before it: several words of signs are then one run, not one a word.
+        if (rune.Value == ' ' && after is not null) return after;
+
         foreach (var face in faces)
             if (face.Has(rune.Value)) return face;
 

@@ -6,11 +6,16 @@ namespace BuildLog.Sheet.Layout;
 internal sealed record CellLines(IReadOnlyList<CellLine> Lines)
 {
     private const double BadgePad = 4;
+    private const int MostHeadLines = 6;
 
     public double Height => Lines.Sum(line => line.Style.LineHeight);
 
     public static CellLines Of(Cell cell, double width) =>
         new([.. cell.Texts.SelectMany((text, i) => LinesOf(text, i, width))]);
+
+    /// <summary>A column's head. It repeats on every page, so it may not grow without end.</summary>
+    public static CellLines OfHead(string head, TextStyle style, double width) =>
+        new([.. LineBreaker.Lines(head, style, width, MostHeadLines).Select(line => new CellLine(line, style, 0, null))]);
 
     /// <summary>How many lines from the top fit a height.</summary>
     public int CountWithin(double height)

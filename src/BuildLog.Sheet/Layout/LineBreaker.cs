@@ -26,12 +26,24 @@ internal static class LineBreaker
     public static string Shortened(string text, TextStyle style, double width)
     {
         var line = PlainText.Line(text);
-        if (style.WidthOf(line) <= width) return line;
+        return style.WidthOf(line) <= width ? line : Cut(line, style, width);
+    }
 
+    /// <summary>No more lines than asked, the last ending in "…" when there were more.</summary>
+    public static IReadOnlyList<string> Lines(string text, TextStyle style, double width, int most)
+    {
+        var lines = Lines(text, style, width);
+        return lines.Count <= most ? lines : [.. lines.Take(most - 1), Cut(lines[most - 1], style, width)];
+    }
+
+    private static string Cut(string line, TextStyle style, double width)
+    {
+        var room = width - style.WidthOf("…");
         var start = new StringBuilder();
         foreach (var rune in line.EnumerateRunes())
         {
-            if (style.WidthOf($"{start}{rune}…") > width) break;
+            room -= style.WidthOf(rune.ToString());
+            if (room < 0) break;
             start.Append(rune);
         }
 

@@ -122,15 +122,13 @@ internal sealed class Paginator
         fresh = false;
     }
 
-    /// <summary>The frames come last, when the number of pages is known, but are painted first.</summary>
+    /// <summary>The frames come last: only now is the number of pages known, and a reader that ignores tags meets the body first.</summary>
     private void DrawFrames(PageFrame frame)
     {
         foreach (var (i, page) in pages.Index())
         {
-            var operations = new List<Operation>();
-            var framePen = new Pen(operations);
+            var framePen = new Pen(page.Operations);
             framePen.Decoration(() => frame.Draw(framePen, setup, i + 1, pages.Count));
-            page.Operations.InsertRange(0, operations);
         }
     }
 }

@@ -46,5 +46,5 @@ internal sealed class Table(IReadOnlyList<Column> columns, IReadOnlyList<IReadOn
     }
 
     private List<CellLines> HeadLines(TablePlaces places) =>
-        [.. columns.Select((column, c) => CellLines.Of(new Cell(new CellText(column.Head, TypeScale.TableHead)), places.Columns[c].TextWidth))];
+        [.. columns.Select((column, c) => CellLines.OfHead(column.Head, TypeScale.TableHead, places.Columns[c].TextWidth))];
 }

@@ -7,6 +7,7 @@ namespace BuildLog.Sheet.Paper;
 internal static class TypeScale
 {
     public static readonly TextStyle VehicleName = new(SheetFonts.SemiBold, 23, Ink.Text, 1.18);
+    public static readonly TextStyle LongVehicleName = new(SheetFonts.SemiBold, 13, Ink.Text, 1.25);
     public static readonly TextStyle ShopName = new(SheetFonts.Regular, 10.5, Ink.Quiet);
     public static readonly TextStyle Band = new(SheetFonts.SemiBold, 8.5, Ink.White);
     public static readonly TextStyle Section = new(SheetFonts.SemiBold, 11.5, Ink.Accent);

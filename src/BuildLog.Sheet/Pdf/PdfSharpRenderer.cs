@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using BuildLog.Sheet.Drawing;
 using PdfSharp.Drawing;
@@ -9,7 +10,22 @@ namespace BuildLog.Sheet.Pdf;
 /// <summary>Draws the pages with PDFsharp, tagged, and lets <see cref="PdfFinisher"/> mend what PDFsharp leaves undone.</summary>
 internal sealed class PdfSharpRenderer : IDocumentRenderer
 {
+    /// <remarks>PDFsharp writes dates in the calendar of the current culture, so for this while there is none.</remarks>
     public byte[] Render(DrawnDocument document)
+    {
+        var culture = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        try
+        {
+            return PdfFinisher.Finish(Save(document), document.Info);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+    }
+
+    private static byte[] Save(DrawnDocument document)
     {
         EmbeddedFontResolver.Install();
         using var pdf = new PdfDocument();
@@ -25,7 +41,7 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
 
         using var saved = new MemoryStream();
         pdf.Save(saved, closeStream: false);
-        return PdfFinisher.Finish(saved.ToArray(), document.Info);
+        return saved.ToArray();
     }
 
     private static void Describe(PdfDocument pdf, DocumentInfo info)

@@ -9,6 +9,7 @@ namespace BuildLog.Sheet.Regions;
 internal static class HeadingRegion
 {
     private const int IdentityColumns = 4;
+    private const int LongName = 70;                       // about two lines of the large size
 
     public static IEnumerable<Block> Of(SheetContent sheet)
     {
@@ -16,11 +17,13 @@ internal static class HeadingRegion
         return
         [
             new TitleBand("BUILD SHEET", named.Printed),
-            new Paragraph(named.Vehicle, TypeScale.VehicleName) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 10 },
+            new Paragraph(named.Vehicle, StyleFor(named.Vehicle)) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 10 },
             new Paragraph(named.Shop, TypeScale.ShopName),
             FigureGrid.Of(Identity(sheet.Vehicle), IdentityColumns, spaceBefore: 7),
         ];
     }
+
+    private static TextStyle StyleFor(string name) => name.Length > LongName ? TypeScale.LongVehicleName : TypeScale.VehicleName;
 
     private static IEnumerable<Cell> Identity(VehicleTitle vehicle)
     {

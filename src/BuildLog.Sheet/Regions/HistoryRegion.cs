@@ -9,7 +9,7 @@ internal static class HistoryRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
     [
-        new("Date", 1.15), new("Odometer", 1.1), new("Position", 1.1), new("Removed", 1.7), new("Fitted", 1.7), new("Reason", 1.5),
+        new("Date", 1.15), new("Odometer", 1.2), new("Position", 1.05), new("Removed", 1.75), new("Fitted", 1.75), new("Reason", 1.4),
         new("What it changed", 1.7),
     ];
 
