@@ -34,7 +34,7 @@ public static class DrivelineBoxes
             known is null ? "" : Rounded.Value(known.Value, unit),
             known is null || known.Value.IsExact ? "" : Rounded.HalfWidth(unit.FromBase(known.Value.Expanded95)),
             known?.Source.InShort() ?? "",
-            name is null ? null : FindingsPage.AtJointBefore(position, findings),
+            name is null ? null : FindingsWords.AtJointBefore(position, findings),
             known is null || known.Says.Length == 0 ? null : [known.Says]);
     }
 

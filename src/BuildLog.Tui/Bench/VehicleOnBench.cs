@@ -46,11 +46,11 @@ public sealed record VehicleOnBench
         Vehicle.Name,
         Facts(),
         DrivelineBoxes.Of(Driveline, Findings, units),
-        FindingsPage.Of(Findings),
-        SpeedsPage.Of(Driveline, Goals, units),
-        MeasurementsPage.Of(Sessions, units),
-        GoalPage.Of(Goals, Findings),
-        HistoryPage.Of(History, Goals));
+        FindingsWords.Of(Findings),
+        SpeedsWords.Of(Driveline, Goals, units),
+        MeasurementsWords.Of(Sessions, units),
+        GoalWords.Of(Goals, Findings),
+        HistoryWords.Of(History, Goals));
 
     private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration]).Where(fact => fact.Length > 0));
 }

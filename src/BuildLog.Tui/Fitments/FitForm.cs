@@ -19,7 +19,7 @@ public static class FitForm
         return new()
         {
             Title = $"Fit a new {position.InWords()} to {vehicle}",
-            HelpPage = "parts",
+            HelpPage = "Parts",
             SaveCaption = "Fit",
             Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
             Save = values => Checks.Try(() =>
@@ -35,7 +35,7 @@ public static class FitForm
     public static Form Known(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
         Title = $"Fit {part.Name} to {vehicle}",
-        HelpPage = "parts",
+        HelpPage = "Parts",
         SaveCaption = "Fit",
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
@@ -44,7 +44,7 @@ public static class FitForm
     public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
         Title = $"Take {part.Name} off {vehicle}",
-        HelpPage = "parts",
+        HelpPage = "Parts",
         SaveCaption = "Take off",
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),

@@ -14,7 +14,7 @@ public static class GoalForm
     public static Form For(CruiseGoalEntry goal, IReadOnlyList<string> gears, Action<Action<CruiseGoalEntry>> save) => new()
     {
         Title = "Cruise goal",
-        HelpPage = "goal",
+        HelpPage = "Goal",
         Entries =
         [
             new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 110 km/h or 70 mph", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed) },
@@ -28,7 +28,7 @@ public static class GoalForm
             new ChoiceEntry("gear", "In gear", [new("", "top gear"), .. GearsToChoose(goal, gears).Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = goal.Gear },
         ],
         Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], values["gear"]).Understood(out var understood)
-            ? [GoalPage.InWords(understood)]
+            ? [GoalWords.InWords(understood)]
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], values["gear"]))),

@@ -1,3 +1,4 @@
+using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
@@ -9,10 +10,10 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks for a roll-out, cautions first, and says what the marks so far make.</summary>
 public static class RollOutForm
 {
-    public static Form For(RollOutSession session, string wheels, DateOnly today, UnitSystem units, Action<RollOutSession> save) => new()
+    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save) => new()
     {
-        Title = $"Roll out: {wheels}",
-        HelpPage = "roll-out",
+        Title = $"Roll out: {wheels.Name}",
+        HelpPage = "RollOut",
         Cautions = Cautions.RollOut,
         SaveCaption = "Keep",
         Entries =
@@ -23,27 +24,25 @@ public static class RollOutForm
                 Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("tape", "Tape good to") { Initial = session.Tape, Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
-            new TextEntry("align", "Wheel mark off by") { Initial = session.Align, Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("tape", "Tape good to") { Initial = "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
+            new TextEntry("align", "Wheel mark off by") { Initial = "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
             new TextEntry("pressure", "Tyre pressure")
             {
-                Initial = session.Pressure,
                 Hint = "such as 2.2 bar; recorded only",
                 Check = Forms.Checks.IfTyped("pressure", text => QuantityText.Read(text, Kind.Pressure, Units.Bar)),
             },
-            .. SessionEntries.For(session, today),
+            .. SessionEntries.For(today),
         ],
-        Echo = values => Roll(values, session.Construction).Understood(out var roll) ? RollOutWords.Live(roll, units) : [],
-        Save = values => Roll(values, session.Construction).Refusal is { } refusal
+        Echo = values => Roll(values, wheels.Construction).Understood(out var roll) ? RollOutWords.Live(roll, units) : [],
+        Save = values => Roll(values, wheels.Construction).Refusal is { } refusal
             ? SaveOutcome.Refuse("rolls", refusal.Sentence)
-            : Forms.Checks.Try(() =>
+            : Forms.Checks.Try(() => save(session =>
             {
                 session.Loaded = values.IsYes("loaded");
                 session.Readings = values.Lines("rolls");
                 (session.Tape, session.Align, session.Pressure) = (values["tape"], values["align"], values["pressure"]);
                 SessionEntries.Apply(values, session, today);
-                save(session);
-            }),
+            })),
     };
 
     private static Parsed<Typed> ReadTape(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre);

@@ -7,11 +7,11 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What every session asks besides its readings: when, with whom, under what conditions.</summary>
 internal static class SessionEntries
 {
-    public static IEnumerable<Entry> For(Session session, DateOnly today) =>
+    public static IEnumerable<Entry> For(DateOnly today) =>
     [
         new TextEntry("date", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
-        new TextEntry("helper", "Who helped") { Initial = session.Helper, Hint = "nobody should do this alone" },
-        new TextEntry("conditions", "Conditions") { Initial = session.Conditions, Hint = "floor, tyre pressure, anything odd" },
+        new TextEntry("helper", "Who helped") { Hint = "nobody should do this alone" },
+        new TextEntry("conditions", "Conditions") { Hint = "floor, tyre pressure, anything odd" },
     ];
 
     public static void Apply(FormValues values, Session session, DateOnly today)

@@ -8,10 +8,13 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks for a turn count, cautions first, and says what the counts so far make.</summary>
 public static class TurnCountForm
 {
-    public static Form For(TurnCountSession session, string axle, DateOnly today, Action<TurnCountSession> save) => new()
+    private const string UsualReadTo = "0.25";
+    private const string UsualAlign = "0.02";
+
+    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save) => new()
     {
         Title = $"Count turns: {axle}",
-        HelpPage = "turn-count",
+        HelpPage = "TurnCount",
         Cautions = Cautions.TurnCount,
         SaveCaption = "Keep",
         Entries =
@@ -30,21 +33,20 @@ public static class TurnCountForm
                 Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("readTo", "Read to") { Initial = session.ReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-            new TextEntry("align", "Wheel mark off by") { Initial = session.Align, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
-            .. SessionEntries.For(session, today),
+            new TextEntry("readTo", "Read to") { Initial = UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+            new TextEntry("align", "Wheel mark off by") { Initial = UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            .. SessionEntries.For(today),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],
         Save = values => Count(values).Refusal is { } refusal
             ? SaveOutcome.Refuse("turns", refusal.Sentence)
-            : Forms.Checks.Try(() =>
+            : Forms.Checks.Try(() => save(session =>
             {
                 session.Wheels = WheelsOf(values);
                 session.Readings = values.Lines("turns");
                 (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
                 SessionEntries.Apply(values, session, today);
-                save(session);
-            }),
+            })),
     };
 
     private static Wheels WheelsOf(FormValues values) => Enum.TryParse<Wheels>(values["wheels"], out var wheels) ? wheels : Wheels.OneHeld;

@@ -12,7 +12,7 @@ public static class PartForm
         return new()
         {
             Title = $"Edit {part.Name}",
-            HelpPage = "parts",
+            HelpPage = "Parts",
             Entries = entries.Entries(part),
             Save = values => Forms.Checks.Try(() => save(edited => entries.Apply(values, edited))),
         };

@@ -1,6 +1,5 @@
 using BuildLog.Data.Components;
 using BuildLog.Gearing.Measurements;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 

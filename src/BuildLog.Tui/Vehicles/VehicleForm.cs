@@ -11,7 +11,7 @@ public static class VehicleForm
     public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save) => new()
     {
         Title = vehicle.Name.Length == 0 ? "New vehicle" : $"Edit {vehicle.Name}",
-        HelpPage = "vehicle",
+        HelpPage = "Vehicle",
         Entries =
         [
             new TextEntry("name", "Name") { Initial = vehicle.Name, Hint = "what the shop calls it, such as Kestrel", Check = Forms.Checks.Filled("name", "A vehicle needs a name, such as Kestrel.") },

@@ -8,7 +8,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Bench;
 
 /// <summary>Gears against speeds, and the sawtooth, for screen and sheet alike.</summary>
-public static class SpeedsPage
+public static class SpeedsWords
 {
     private const double AssumedIdle = 800 / 60.0;
     private const double AssumedShift = 4500 / 60.0;

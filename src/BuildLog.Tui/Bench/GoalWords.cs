@@ -6,7 +6,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Bench;
 
 /// <summary>What the owner wants, and what follows from it for each part.</summary>
-public static class GoalPage
+public static class GoalWords
 {
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings)
         => new(

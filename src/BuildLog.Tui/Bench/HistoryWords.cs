@@ -9,7 +9,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Bench;
 
 /// <summary>Swaps as rows, the latest first, with what each changed.</summary>
-public static class HistoryPage
+public static class HistoryWords
 {
     public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals) => new([.. swaps.Reverse().Select(swap => Row(swap, goals))]);
 

@@ -6,7 +6,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Bench;
 
 /// <summary>Findings as the workbench says them.</summary>
-public static class FindingsPage
+public static class FindingsWords
 {
     public static FindingsModel Of(IReadOnlyList<Finding> findings) => new([.. findings.Select(Row)]);
 

@@ -10,7 +10,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Bench;
 
 /// <summary>Sessions as rows: what was read, what it gives, and what its uncertainty is made of.</summary>
-public static class MeasurementsPage
+public static class MeasurementsWords
 {
     public static MeasurementsModel Of(IReadOnlyList<Session> sessions, UnitSystem units) => new([.. sessions.Select(session => Row(session, units))]);
 
