@@ -1,39 +1,56 @@
+using System.Linq.Expressions;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
 namespace BuildLog.Data;
 
 /// <summary>What the tables themselves insist on, should anything but this program write to the file.</summary>
+/// <remarks>A CHECK lets NULL pass, so a rule for a column that may be empty need not say so.</remarks>
 internal static class TableRules
 {
-    public static void Filled<T>(this TableBuilder<T> table, string column)
+    public static EntityTypeBuilder<T> Rule<T>(this EntityTypeBuilder<T> entity, string name, string sql)
         where T : class
-        => table.HasCheckConstraint($"CK_{table.Name}_{column}", $"length(trim(\"{column}\")) > 0");
+        => entity.ToTable(table => table.HasCheckConstraint($"CK_{entity.Metadata.GetTableName()}_{name}", sql));
 
-    /// <summary>One of the words of an enumeration.</summary>
-    public static void OneOf<T, TWords>(this TableBuilder<T> table, string column)
+    public static EntityTypeBuilder<T> Filled<T>(this EntityTypeBuilder<T> entity, string column)
         where T : class
-        where TWords : struct, Enum
-        => table.HasCheckConstraint($"CK_{table.Name}_{column}", $"\"{column}\" IN ({Quoted(Enum.GetNames<TWords>())})");
-
-    public static void OneOf<T>(this TableBuilder<T> table, string column, params IEnumerable<string> words)
-        where T : class
-        => table.HasCheckConstraint($"CK_{table.Name}_{column}", $"\"{column}\" IN ({Quoted(words)})");
+        => entity.Rule(column, $"length(trim(\"{column}\")) > 0");
 
     /// <summary>A day of the calendar: 30 February is none.</summary>
-    public static void Day<T>(this TableBuilder<T> table, string column)
+    public static EntityTypeBuilder<T> Day<T>(this EntityTypeBuilder<T> entity, string column)
         where T : class
-        => table.HasCheckConstraint($"CK_{table.Name}_{column}", $"\"{column}\" IS date(\"{column}\")");
+        => entity.Rule(column, $"\"{column}\" IS date(\"{column}\")");
 
-    public static void Rule<T>(this TableBuilder<T> table, string name, string sql)
+    public static EntityTypeBuilder<T> OneOf<T>(this EntityTypeBuilder<T> entity, string column, params IEnumerable<string> words)
         where T : class
-        => table.HasCheckConstraint($"CK_{table.Name}_{name}", sql);
+        => entity.Rule(column, $"\"{column}\" IN ({string.Join(", ", words.Select(word => $"'{word}'"))})");
 
-    /// <summary>Maps a number noted down to its four columns: all there or none.</summary>
-    public static void Noted<T>(this EntityTypeBuilder<T> entity, System.Linq.Expressions.Expression<Func<T, Noted?>> number, double low, double high)
+    /// <summary>A column of words: those of the enumeration and no others.</summary>
+    public static EntityTypeBuilder<T> Words<T, TWords>(this EntityTypeBuilder<T> entity, Expression<Func<T, TWords>> word)
+        where T : class
+        where TWords : struct, Enum
+    {
+        entity.Property(word).HasConversion<string>();
+        return entity.OneOf(NameOf(word), Enum.GetNames<TWords>());
+    }
+
+    /// <summary>All of the columns are filled, or none.</summary>
+    public static EntityTypeBuilder<T> AllOrNone<T>(this EntityTypeBuilder<T> entity, string name, params IReadOnlyList<string> columns)
+        where T : class
+        => entity.Rule(name, FormattableString.Invariant($"{string.Join(" + ", columns.Select(column => $"(\"{column}\" IS NULL)"))} IN (0, {columns.Count})"));
+
+    /// <summary>Rows of this kind have these columns filled; other kinds leave them empty.</summary>
+    public static EntityTypeBuilder<T> Needs<T>(this EntityTypeBuilder<T> entity, string kindColumn, string kind, params IEnumerable<string> columns)
+        where T : class
+        => entity.Rule(kind.Replace(' ', '_'), $"\"{kindColumn}\" <> '{kind}' OR ({string.Join(" AND ", columns.Select(column => $"\"{column}\" IS NOT NULL"))})");
+
+    /// <summary>A number noted down: four columns, all there or none, in a range that only nonsense leaves.</summary>
+    public static EntityTypeBuilder<T> Noted<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, Noted?>> number, double low, double high)
         where T : class
     {
-        var name = ((System.Linq.Expressions.MemberExpression)number.Body).Member.Name;
+        var name = NameOf(number);
         entity.ComplexProperty(number, noted =>
         {
             noted.Property(n => n!.Si).HasColumnName($"{name}Si");
@@ -41,13 +58,16 @@ internal static class TableRules
             noted.Property(n => n!.Text).HasColumnName($"{name}Text");
             noted.Property(n => n!.Source).HasColumnName($"{name}Source").HasConversion<string>();
         });
-        entity.ToTable(table =>
-        {
-            table.Rule($"{name}Whole", $"(\"{name}Si\" IS NULL) + (\"{name}Unit\" IS NULL) + (\"{name}Text\" IS NULL) + (\"{name}Source\" IS NULL) IN (0, 4)");
-            table.Rule($"{name}Range", FormattableString.Invariant($"\"{name}Si\" BETWEEN {low:0.0###} AND {high:0.0###}"));
-            table.OneOf<T, Gearing.Measurements.Source>($"{name}Source");
-        });
+        return entity
+            .AllOrNone(name, $"{name}Si", $"{name}Unit", $"{name}Text", $"{name}Source")
+            .Rule($"{name}Si", FormattableString.Invariant($"\"{name}Si\" BETWEEN {low:0.0###} AND {high:0.0###}"))
+            .OneOf($"{name}Source", Enum.GetNames<Source>());
     }
 
-    private static string Quoted(IEnumerable<string> words) => string.Join(", ", words.Select(word => $"'{word}'"));
+    /// <remarks>The range is Gearing's: where it is widened there, a migration has to follow here, and a test says so.</remarks>
+    public static EntityTypeBuilder<T> Noted<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, Noted?>> ratio, RatioRange range)
+        where T : class
+        => entity.Noted(ratio, range.Low, range.High);
+
+    private static string NameOf<T, TValue>(Expression<Func<T, TValue>> property) => ((MemberExpression)property.Body).Member.Name;
 }

@@ -1,4 +1,4 @@
-using BuildLog.Gearing.Tyres;
+using BuildLog.Gearing.Ratios;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Components;
@@ -8,38 +8,27 @@ internal static class ComponentMapping
 {
     public static void Map(ModelBuilder model)
     {
-        var component = model.Entity<Component>();
+        var component = model.Entity<Component>().ToTable("Components");
         component.Property(c => c.Version).IsConcurrencyToken();
         component.HasIndex(c => c.Uid).IsUnique();
         component.Ignore(c => c.Kind);
         component.Ignore(c => c.Positions);
-        component.HasDiscriminator<string>("Kind")
+        component.Property<string>("StoredKind").HasColumnName("Kind");
+        component.HasDiscriminator<string>("StoredKind")
             .HasValue<EngineComponent>("engine")
             .HasValue<TransmissionComponent>("transmission")
             .HasValue<OverdriveComponent>("overdrive")
             .HasValue<TransferCaseComponent>("transfer case")
             .HasValue<AxleComponent>("axle")
             .HasValue<WheelSetComponent>("wheels");
-        component.ToTable("Components", table =>
-        {
-            table.Filled("Name");
-            table.OneOf("Kind", "engine", "transmission", "overdrive", "transfer case", "axle", "wheels");
-            table.Rule("Teeth", """("Ring" IS NULL) = ("Pinion" IS NULL) AND "Ring" BETWEEN 4 AND 200 AND "Pinion" BETWEEN 4 AND 200""");
-        });
+        component.Filled("Name").OneOf("Kind", "engine", "transmission", "overdrive", "transfer case", "axle", "wheels");
 
-        MapEngine(model);
+        model.Entity<EngineComponent>().Noted(c => c.Idle, 0, 1000).Noted(c => c.Redline, 0, 1000);
         MapTransmission(model);
-        model.Entity<OverdriveComponent>().Noted(c => c.OverdriveRatio, 0.4, 1);
-        MapTransferCase(model);
+        model.Entity<OverdriveComponent>().Noted(c => c.OverdriveRatio, RatioRange.Overdrive);
+        model.Entity<TransferCaseComponent>().Noted(c => c.High, RatioRange.Transfer).Noted(c => c.Low, RatioRange.Transfer);
         MapAxle(model);
         MapWheelSet(model);
-    }
-
-    private static void MapEngine(ModelBuilder model)
-    {
-        var engine = model.Entity<EngineComponent>();
-        engine.Noted(c => c.Idle, 0, 1000);
-        engine.Noted(c => c.Redline, 0, 1000);
     }
 
     private static void MapTransmission(ModelBuilder model)
@@ -50,21 +39,10 @@ internal static class ComponentMapping
         // Deleting is done by the program, row by row, where a log can see it.
         transmission.HasMany(c => c.Rows).WithOne().HasForeignKey(row => row.TransmissionId).OnDelete(DeleteBehavior.ClientCascade);
         transmission.Navigation(c => c.Rows).AutoInclude();
-        var gear = model.Entity<GearRow>();
-        gear.HasIndex(row => new { row.TransmissionId, row.Ordinal }).IsUnique();
-        gear.ToTable("Gears", table =>
-        {
-            table.Filled("Name");
-            table.Rule("Ordinal", "\"Ordinal\" >= 1");
-        });
-        gear.Noted(row => row.Ratio, 0.3, 20);
-    }
 
-    private static void MapTransferCase(ModelBuilder model)
-    {
-        var transferCase = model.Entity<TransferCaseComponent>();
-        transferCase.Noted(c => c.High, 0.5, 6);
-        transferCase.Noted(c => c.Low, 0.5, 6);
+        var gear = model.Entity<GearRow>().ToTable("Gears");
+        gear.HasIndex(row => new { row.TransmissionId, row.Ordinal }).IsUnique();
+        gear.Filled("Name").Rule("Ordinal", "\"Ordinal\" >= 1").Noted(row => row.Ratio, RatioRange.Gear);
     }
 
     private static void MapAxle(ModelBuilder model)
@@ -73,17 +51,20 @@ internal static class ComponentMapping
         axle.Ignore(c => c.Teeth);
         axle.Property(c => c.Ring);
         axle.Property(c => c.Pinion);
-        axle.Noted(c => c.StatedRatio, 1.5, 12);
-        axle.Noted(c => c.HubReduction, 1, 6);
+        axle.AllOrNone("Teeth", "Ring", "Pinion")
+            .Rule("Ring", "\"Ring\" BETWEEN 4 AND 200")
+            .Rule("Pinion", "\"Pinion\" BETWEEN 4 AND 200")
+            .Noted(c => c.StatedRatio, RatioRange.Axle)
+            .Noted(c => c.HubReduction, RatioRange.Hub);
     }
 
     private static void MapWheelSet(ModelBuilder model)
     {
         var wheels = model.Entity<WheelSetComponent>();
         wheels.Ignore(c => c.Size);
-        wheels.Property(c => c.Construction).HasConversion<string>();
-        wheels.Noted(c => c.Worn, 0, 0.03);
-        wheels.Noted(c => c.StatedCircumference, 0.8, 6);
-        wheels.ToTable(table => table.OneOf<WheelSetComponent, Construction>("Construction"));
+        wheels.Words(c => c.Construction)
+            .Needs("Kind", "wheels", "SizeText", "Construction")
+            .Noted(c => c.Worn, 0, 0.03)
+            .Noted(c => c.StatedCircumference, WheelSetComponent.SmallestCircumference, WheelSetComponent.LargestCircumference);
     }
 }

@@ -7,8 +7,8 @@ namespace BuildLog.Data.Components;
 /// <summary>A set of wheels with their tyres. Its roll-outs are kept as sessions.</summary>
 public sealed class WheelSetComponent : Component
 {
-    private const double SmallestCircumference = 0.8;
-    private const double LargestCircumference = 6;
+    internal const double SmallestCircumference = 0.8;
+    internal const double LargestCircumference = 6;
 
     public override string Kind => "wheel-and-tyre set";
 

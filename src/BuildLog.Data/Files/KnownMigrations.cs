@@ -3,5 +3,8 @@ namespace BuildLog.Data.Files;
 /// <summary>The schema's steps, written out so that a file can be checked without loading the object mapper; a test holds it to the migrations.</summary>
 internal static class KnownMigrations
 {
-    public static readonly IReadOnlyList<string> Ids = [];
+    public static readonly IReadOnlyList<string> Ids =
+    [
+        "20261125180654_FirstRecord",
+    ];
 }

@@ -14,8 +14,8 @@ internal static class Triggers
             SELECT 1 FROM "Fitments" AS other
             WHERE other."Id" IS NOT NEW."Id"
               AND (other."ComponentId" = NEW."ComponentId" OR (other."VehicleId" = NEW."VehicleId" AND other."Position" = NEW."Position"))
-              AND (NEW."To" IS NULL OR (other."From", other."FromOrder") < (NEW."To", NEW."ToOrder"))
-              AND (other."To" IS NULL OR (NEW."From", NEW."FromOrder") < (other."To", other."ToOrder")))
+              AND (NEW."ToDate" IS NULL OR (other."FromDate", other."FromOrder") < (NEW."ToDate", NEW."ToOrder"))
+              AND (other."ToDate" IS NULL OR (NEW."FromDate", NEW."FromOrder") < (other."ToDate", other."ToOrder")))
         BEGIN
             SELECT RAISE(ABORT, 'Nothing was changed: the part or its place is taken on these days by another fitment.');
         END;

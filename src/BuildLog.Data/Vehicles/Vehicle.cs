@@ -38,9 +38,9 @@ public sealed class Vehicle : Entered
 
     public override void Check()
     {
-        if (Name.Length == 0) throw new RefusedException("vehicle", "A vehicle needs a name.", "Kestrel");
+        if (Name.Length == 0) throw new RefusedException("vehicle", "A vehicle needs a name.", "Brindle");
         if (Name.Length > 60 || Name.Any(char.IsControl))
-            throw new RefusedException("vehicle", "A vehicle's name is one line of at most 60 characters.", "Kestrel");
+            throw new RefusedException("vehicle", "A vehicle's name is one line of at most 60 characters.", "Brindle");
     }
 
     public override string ToString() => Name;

@@ -35,7 +35,7 @@ internal static class VehicleList
         var key = Vehicle.KeyOf(beginning);
         if (vehicles.FirstOrDefault(vehicle => vehicle.NameKey == key) is { } exact) return exact;
 
-        var example = vehicles.Count > 0 ? vehicles[0].Name : "Kestrel";
+        var example = vehicles.Count > 0 ? vehicles[0].Name : "Brindle";
         var matches = key.Length == 0 ? vehicles : vehicles.Where(vehicle => vehicle.NameKey.StartsWith(key, StringComparison.Ordinal)).ToList();
         return (vehicles.Count, matches.Count) switch
         {
