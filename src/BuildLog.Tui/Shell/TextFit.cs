@@ -49,20 +49,24 @@ internal static class TextFit
             yield break;
         }
 
-        var line = new StringBuilder();
-        foreach (var word in Printable(text).Split(' '))
+        text = Printable(text);
+        var indent = text.Length - text.TrimStart(' ').Length;
+        var line = new StringBuilder().Append(' ', indent);
+        var isFirstWord = true;
+        foreach (var word in text.Trim(' ').Split(' '))
         {
-            if (line.ToString().TrimStart().Length > 0 && Width(line.ToString()) + 1 + Width(word) > width)
+            if (!isFirstWord && Width(line.ToString()) + 1 + Width(word) > width)
             {
                 yield return line.ToString();
                 line.Clear().Append(' ', hang);
             }
-            else if (line.Length > 0)
+            else if (!isFirstWord)
             {
                 line.Append(' ');
             }
 
-            line.Append(Cut(word, width - hang));
+            line.Append(Cut(word, width - Math.Max(hang, indent)));
+            isFirstWord = false;
         }
 
         yield return line.ToString();

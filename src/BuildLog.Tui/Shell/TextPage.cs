@@ -11,6 +11,9 @@ internal sealed class TextPage : View
     private int wrappedTo = -1;
     private int top;
 
+    /// <summary>Empty columns at the left.</summary>
+    public int Indent { get; init; }
+
     public TextPage()
     {
         CanFocus = true;
@@ -50,14 +53,15 @@ internal sealed class TextPage : View
         if (wrappedTo != width)
         {
             wrappedTo = width;
-            wrapped = [.. lines.SelectMany(line => Wrap(line, width - 1))];
+            wrapped = [.. lines.SelectMany(line => Wrap(line, width - 1 - Indent))];
         }
 
         top = Math.Clamp(top, 0, Math.Max(0, wrapped.Count - height));
         for (var y = 0; y < height; y++)
         {
             var line = top + y < wrapped.Count ? wrapped[top + y] : TextLine.Empty;
-            this.Paint(0, y, width, line);
+            if (Indent > 0) this.Paint(0, y, new string(' ', Indent), Tone.Plain);
+            this.Paint(Indent, y, width - Indent, line);
         }
 
         if (top > 0) this.Paint(width - 1, 0, "▲", HasFocus ? Tone.Heading : Tone.Quiet);

@@ -9,13 +9,13 @@ internal static class BoxText
 
     public static string Part(DrivelineBox box) => box.Part ?? NothingFitted;
 
-    /// <summary>The number with its ± in as much room as there is: spaces go first, then the unit, then the ±.</summary>
+    /// <summary>The number with its ± in as much room as there is: spaces go first, then the ±, which the card below repeats, and the unit last.</summary>
     public static string Number(DrivelineBox box, int width)
     {
         var (value, unit) = Split(box.Number);
         string[] attempts = box.PlusMinus.Length == 0
             ? [box.Number, value]
-            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}", value];
+            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit.Trim()}", box.Number, value];
         return attempts.FirstOrDefault(text => TextFit.Width(text) <= width) ?? TextFit.Cut(box.Number, width);
     }
 
@@ -33,6 +33,14 @@ internal static class BoxText
         string[] parts = [$"{box.Caption}: {box.Part ?? "nothing fitted, Enter fits a part"}", Number(box, int.MaxValue), box.Source];
         return string.Join(" · ", parts.Where(part => part.Length > 0));
     }
+
+    /// <summary>Everything known about what is fitted there, a line for each thing.</summary>
+    public static IReadOnlyList<string> WholeCard(DrivelineBox box) =>
+    [
+        .. new[] { $"Position  {box.Caption}", $"Number    {Number(box, int.MaxValue)}", $"Source    {box.Source}" }
+            .Where(line => line.TrimEnd().Contains("  ", StringComparison.Ordinal)),
+        .. box.Lines ?? [],
+    ];
 
     private static (string Value, string Unit) Split(string number)
     {

@@ -28,6 +28,9 @@ internal sealed class DrivelineStrip : View
         KeyBindings.Add(Key.CursorDown, Command.Down);
         KeyBindings.Add(Key.Home, Command.Start);
         KeyBindings.Add(Key.End, Command.End);
+        AddCommand(Command.Open, AskCard);
+        KeyBindings.Remove(Key.Space);
+        KeyBindings.Add(Key.Space, Command.Open);
     }
 
     /// <summary>The cursor stands on another box.</summary>
@@ -35,6 +38,9 @@ internal sealed class DrivelineStrip : View
 
     /// <summary>Enter or a double click on a box.</summary>
     public event EventHandler? BoxPicked;
+
+    /// <summary>Space on a box: its whole card is wanted.</summary>
+    public event EventHandler? CardAsked;
 
     /// <summary>The box under the cursor; null in an empty driveline.</summary>
     public DrivelineBox? Box => cursor < layout.Boxes.Count ? layout.Boxes[cursor].Box : null;
@@ -103,7 +109,7 @@ internal sealed class DrivelineStrip : View
     private void DrawPlain(PlacedBox placed, bool underCursor)
     {
         var box = placed.Box;
-        var inner = placed.Width - 1;
+        var inner = placed.Width - 2; // the bar, and a space before the next joint
         var hasSourceLine = layout.RowHeight == 4;
         DrawText(placed.X + 1, placed.Y, box.Caption, inner, Tone.Quiet, underCursor);
         DrawText(placed.X + 1, placed.Y + 1, BoxText.Part(box), inner, Tone.Plain, underCursor);
@@ -156,6 +162,12 @@ internal sealed class DrivelineStrip : View
             .Select(p => (int?)p.index)
             .FirstOrDefault();
         return target is { } index ? MoveTo(index) : true;
+    }
+
+    private bool? AskCard()
+    {
+        CardAsked?.Invoke(this, EventArgs.Empty);
+        return true;
     }
 
     private bool? Pick()

@@ -7,8 +7,9 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>Engine speed over road speed, one tooth for each gear, and the goal as a bracket at its speed.</summary>
 internal sealed class SawtoothChart : View
 {
-    private const int Axis = 6;   // "4000 ┤"
-    private const int Under = 2;  // the axis and its numbers
+    private const int Axis = 6;  // "4000 ┤"
+    private const int Names = 1; // the gears' names, above the teeth
+    private const int Under = 2; // the axis and its numbers
     private SawtoothModel? model;
 
     public void Show(SawtoothModel? newModel)
@@ -20,7 +21,7 @@ internal sealed class SawtoothChart : View
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var columns = Viewport.Width - Axis - 1;
-        var rows = Viewport.Height - Under;
+        var rows = Viewport.Height - Names - Under;
         if (model is not { Gears.Count: > 0 } chart || columns < 20 || rows < 3) return true;
 
         var topRpm = chart.ShiftRpm * 1.02;
@@ -50,36 +51,35 @@ internal sealed class SawtoothChart : View
             dots.Line(shiftAt / topSpeed, chart.ShiftRpm / topRpm, shiftAt / topSpeed, rpm / topRpm);
         }
 
-        for (var y = 0; y < rows; y++) this.Paint(Axis + 1, y, dots.Row(y), Tone.Plain);
+        for (var y = 0; y < rows; y++) this.Paint(Axis + 1, Names + y, dots.Row(y), Tone.Plain);
     }
 
     private void DrawRpmAxis(int rows, double topRpm)
     {
-        var step = NiceStep(topRpm, rows / 2.0);
-        for (var y = 0; y < rows; y++) this.Paint(Axis, y, "│", Tone.Quiet);
+        var step = NiceStep(topRpm, Math.Max(3, rows / 2.0));
+        for (var y = 0; y < rows; y++) this.Paint(Axis, Names + y, "│", Tone.Quiet);
+        this.Paint(0, 0, "rev/min", Tone.Quiet);
         for (var rpm = step; rpm <= topRpm; rpm += step)
         {
-            var y = RowOf(rpm / topRpm, rows);
-            this.Paint(0, y, Number(rpm).PadLeft(Axis - 1) + " ┤", Tone.Quiet);
+            this.Paint(0, Names + RowOf(rpm / topRpm, rows), Number(rpm).PadLeft(Axis - 1) + " ┤", Tone.Quiet);
         }
     }
 
     private void DrawSpeedAxis(SawtoothModel chart, int columns, int rows, double topSpeed)
     {
-        this.Paint(Axis, rows, "└" + new string('─', columns), Tone.Quiet);
-        var unit = $"{chart.SpeedUnit} / rev/min";
+        this.Paint(Axis, Names + rows, "└" + new string('─', columns), Tone.Quiet);
         var numbers = new string(' ', columns).ToCharArray();
-        var step = NiceStep(topSpeed, columns / 9.0);
+        var step = NiceStep(topSpeed, columns / 7.0);
         for (var speed = step; speed <= topSpeed; speed += step)
         {
-            var text = Number(speed);
-            var x = ColumnOf(speed / topSpeed, columns) - (text.Length / 2);
-            if (x < 0 || x + text.Length > columns - unit.Length - 1) break;
+            var isLast = speed + step > topSpeed;
+            var text = isLast ? $"{Number(speed)} {chart.SpeedUnit}" : Number(speed);
+            var x = ColumnOf(speed / topSpeed, columns) - (Number(speed).Length / 2);
+            x = Math.Min(x, columns - text.Length);
             text.CopyTo(0, numbers, x, text.Length);
         }
 
-        unit.CopyTo(0, numbers, columns - unit.Length, unit.Length);
-        this.Paint(Axis + 1, rows + 1, new string(numbers), Tone.Quiet);
+        this.Paint(Axis + 1, Names + rows + 1, new string(numbers), Tone.Quiet);
     }
 
     // Each gear's name stands where its tooth ends.
@@ -99,8 +99,8 @@ internal sealed class SawtoothChart : View
     {
         if (chart.Goal is not { } goal) return;
         var x = Axis + 1 + ColumnOf(goal.Speed / topSpeed, columns);
-        var high = RowOf(Math.Min(1, goal.HighRpm / topRpm), rows);
-        var low = RowOf(Math.Max(0, goal.LowRpm / topRpm), rows);
+        var high = Names + RowOf(Math.Min(1, goal.HighRpm / topRpm), rows);
+        var low = Names + RowOf(Math.Max(0, goal.LowRpm / topRpm), rows);
         for (var y = high; y <= low; y++) this.Paint(x, y, high == low ? "╪" : y == high ? "┬" : y == low ? "┴" : "│", Tone.Heading);
         const string word = "goal";
         var right = x + 1 + word.Length < Viewport.Width;

@@ -76,7 +76,7 @@ internal sealed class VehicleList : View
         if (chosen) this.Paint(0, y, name, HasFocus ? Theme.Palette.Cursor : Theme.Palette.Chosen);
         else this.Paint(0, y, name, Tone.Strong);
         this.Paint(0, y + 1, width, TextLine.Of("  " + vehicle.State, Tone.Quiet));
-        this.Paint(0, y + 2, width, TextLine.Of("  " + vehicle.Counts.Summary(), tone));
+        this.Paint(0, y + 2, width, TextLine.Of("  " + vehicle.Counts.Summary(width - 2), tone));
     }
 
     private bool? MoveTo(int target)

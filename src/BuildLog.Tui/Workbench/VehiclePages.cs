@@ -8,14 +8,14 @@ internal sealed class VehiclePages : PageSwitcher
     private readonly ListAndText findings = new();
     private readonly SpeedsPage speeds = new();
     private readonly ListAndText measurements = new();
-    private readonly TextPage goal = new();
+    private readonly TextPage goal = new() { Indent = 1 };
     private readonly ListAndText history = new();
 
     public VehiclePages()
     {
         AddPage("Findings", findings);
         AddPage("Speeds", speeds);
-        AddPage("Measurements", measurements);
+        AddPage("Measured", measurements);
         AddPage("Goal", goal);
         AddPage("History", history);
         findings.List.WhenEmpty = "Nothing to check yet: fit parts with f and set a goal with g.";
@@ -31,7 +31,7 @@ internal sealed class VehiclePages : PageSwitcher
     {
         if (vehicle.Findings.Missing is { } missing) findings.List.WhenEmpty = missing;
         findings.Show(
-            [new RowColumn("", 7), new RowColumn("matter", 13), new RowColumn("says")],
+            [new RowColumn("", 7), new RowColumn("matter", WidthOfTitles(vehicle.Findings)), new RowColumn("says")],
             [.. vehicle.Findings.Rows.Select(FindingCells)],
             (row, width) => FindingText.Of(vehicle.Findings.Rows[row], width),
             fromTop);
@@ -48,6 +48,9 @@ internal sealed class VehiclePages : PageSwitcher
             (row, _) => HistoryText.Of(vehicle.History.Rows[row]),
             fromTop);
     }
+
+    private static int WidthOfTitles(FindingsModel findings) =>
+        Math.Clamp(findings.Rows.Select(row => TextFit.Width(row.Title)).DefaultIfEmpty(0).Max(), 6, 18);
 
     private static TextRun[] FindingCells(FindingRow row) =>
     [

@@ -14,12 +14,23 @@ public sealed record VerdictCounts(int Clash = 0, int Open = 0, int Watch = 0, i
         : null;
 
     /// <summary>The counts that matter, worst first: "2 clash 1 open"; "all fit" when nothing else is left.</summary>
-    public string Summary()
+    /// <param name="cells">Where not all of it has room, whole counts are left out from the milder end.</param>
+    public string Summary(int cells = int.MaxValue)
     {
         if (Total == 0) return "not checked";
         if (Fits == Total) return Fits == 1 ? "1 fits" : "all fit";
 
-        (int Count, string Word)[] parts = [(Clash, "clash"), (Open, "open"), (Watch, "watch")];
-        return string.Join(' ', parts.Where(part => part.Count > 0).Select(part => $"{part.Count} {part.Word}"));
+        var parts = new[] { (Count: Clash, Word: "clash"), (Count: Open, Word: "open"), (Count: Watch, Word: "watch") }
+            .Where(part => part.Count > 0)
+            .Select(part => $"{part.Count} {part.Word}")
+            .ToList();
+        var all = string.Join(' ', parts);
+        while (all.Length > cells && parts.Count > 1)
+        {
+            parts.RemoveAt(parts.Count - 1);
+            all = string.Join(' ', parts) + " …";
+        }
+
+        return all;
     }
 }

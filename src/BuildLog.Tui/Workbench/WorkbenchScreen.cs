@@ -40,11 +40,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
         vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
         strip.BoxChosen += (_, _) => ShowCard();
+        strip.CardAsked += (_, _) => ShowWholeCard();
+        foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => ShowKeys();
+        pages.PageShown += (_, _) => ShowKeys();
         strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
 
         AddCommand(Command.Cancel, () => true); // Esc closes boxes, never the workbench
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        keyLine.Show([.. keys.Select(key => key.Hint).OfType<KeyHint>()]);
         Show(Model);
     }
 
@@ -70,6 +72,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             pages.Show(vehicle, fromTop: !sameVehicle);
         }
 
+        ShowKeys();
         SetNeedsLayout();
     }
 
@@ -108,9 +111,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new((Key)'g', new KeyHint("g", "goal"), () => does.EditGoal(this)),
             new((Key)'s', new KeyHint("s", "sheet"), () => does.WriteSheet(this)),
             new((Key)'m', null, ShowMessages),
-            new(Key.F1, new KeyHint("F1", "help"), ShowHelp),
-            new(Key.Tab, new KeyHint("Tab", "pane"), () => AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop)),
-            new((Key)'q', new KeyHint("q", "quit"), () => App?.RequestStop(this)),
+            new(Key.F1, null, ShowHelp),
+            new((Key)'q', null, () => App?.RequestStop(this)),
         };
         for (var i = 0; i < pages.Count; i++)
         {
@@ -121,10 +123,21 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         return list;
     }
 
+    // First what only this pane knows, then what works in all of them.
+    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. keys.Select(key => key.Hint).OfType<KeyHint>()]);
+
+    private IReadOnlyList<KeyHint> KeysOfPane()
+    {
+        if (Model.Chosen is null) return [];
+        if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
+        if (!pages.HasFocus) return [new("Tab", "pane"), new("1-5", "page")];
+        return pages.Page is SpeedsPage ? [new("1-5", "page"), new("c", "chart")] : [new("Tab", "pane"), new("1-5", "page")];
+    }
+
     private void Arrange()
     {
         var width = Viewport.Width;
-        var listWidth = Math.Clamp(width / 4, 20, 30);
+        var listWidth = Math.Clamp((width / 4) - 2, 18, 30);
         var left = listWidth + 1;
         vehicles.Width = listWidth;
         divider.X = listWidth;
@@ -144,6 +157,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     private void ShowCard() => card.Show([TextLine.Of(strip.Box is { } box ? " " + BoxText.Card(box) : "", Tone.Quiet)]);
+
+    private void ShowWholeCard()
+    {
+        if (strip.Box is { } box) Tell(BoxText.Part(box), BoxText.WholeCard(box));
+    }
 
     private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.HelpPage);
 
