@@ -1,4 +1,6 @@
 using System.CommandLine;
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 
@@ -25,7 +27,7 @@ internal sealed class AxleCommand : Command
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio on the tag, to be compared.", HelpName = "RATIO" };
     private readonly Option<string?> hub = new("--hub") { Description = "Hub reduction (1); a count contains it, teeth do not.", HelpName = "RATIO" };
     private readonly Option<string?> teeth = new("--teeth") { Description = "Teeth counted instead of turns.", HelpName = "RING/PINION" };
-    private readonly RecordOptions record = new("axle");
+    private readonly RecordOptions record = RecordOptions.ForAxle();
 
     public AxleCommand(Edge edge) : base("axle", "Axle ratio from counted turns or teeth, with the ratios it may be.")
     {
@@ -75,8 +77,16 @@ internal sealed class AxleCommand : Command
         var diff = count.Ratio / Hub(parse);
         var candidates = RatioCandidates.For(diff, Listed(parse));
 
-        record.SaveTurnCount(edge, parse, which, counts, parse.GetValue(readTo), parse.GetValue(align));
-        return new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count, readings[0].Turned).Answer();
+        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count, readings[0].Turned).Answer();
+        var kept = record.Save<AxleComponent>(edge, parse, (axle, vehicle) => new TurnCountSession(axle, vehicle)
+        {
+            Wheels = which,
+            Readings = counts,
+            ReadTo = parse.GetValue(readTo) ?? Usual(how.ReadTo),
+            Align = parse.GetValue(align) ?? Usual(how.Align),
+            Hub = parse.GetValue(hub) ?? "",
+        });
+        return answer with { Text = [.. answer.Text, .. kept] };
     }
 
     private TurnCount Count(List<TurnReading> readings, CountPrecision how)
@@ -112,6 +122,8 @@ internal sealed class AxleCommand : Command
             _ => throw Reading.Wrong(wheels.Name, new Refusal("wheels", $"'{given}' is not one-held or together.", "one-held")),
         };
     }
+
+    private static string Usual(double value) => Rounded.Exact(value);
 
     private double Hub(ParseResult parse) => parse.Read(hub, text => RatioRange.Hub.Read(text))?.Value ?? 1;
 

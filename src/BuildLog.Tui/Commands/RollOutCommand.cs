@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
 using BuildLog.Tui.Bench;
@@ -15,7 +17,7 @@ internal sealed class RollOutCommand : Command
     private readonly Option<string?> align = new("--align") { Description = "How far off the wheel's mark may have been, in turns (0.01).", HelpName = "TURNS" };
     private readonly Option<string?> construction = new("--construction") { Description = "radial (if not said) or bias.", HelpName = "radial|bias" };
     private readonly Option<string?> pressure = new("--pressure") { Description = "Tyre pressure; recorded only.", HelpName = "PRESSURE" };
-    private readonly RecordOptions record = new("tyres");
+    private readonly RecordOptions record = RecordOptions.ForTyres();
 
     public RollOutCommand(Edge edge) : base("rollout", "Rolling circumference from marks on the floor.")
     {
@@ -44,8 +46,16 @@ internal sealed class RollOutCommand : Command
         var readings = texts.Select(text => Reading.Of(roll.Name, text, RollReading.Read)).ToList();
         var result = Compute(readings, how);
 
-        record.SaveRollOut(edge, parse, how, texts, parse.GetValue(tape), parse.GetValue(align), parse.GetValue(pressure));
-        return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse))]);
+        var kept = record.Save<WheelSetComponent>(edge, parse, (wheels, vehicle) => new RollOutSession(wheels, vehicle)
+        {
+            Loaded = how.Loaded,
+            Construction = how.Construction,
+            Readings = texts,
+            Tape = parse.GetValue(tape) ?? "2 mm",
+            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+            Pressure = parse.GetValue(pressure) ?? "",
+        });
+        return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse)), .. kept]);
     }
 
     private RollOut Compute(List<RollReading> readings, RollOutPrecision how)

@@ -89,14 +89,8 @@ public static class SheetOfVehicle
 
     private static Sawtooth Chart(SawtoothModel chart)
     {
-        var from = chart.FromRpm;
-        var lines = new List<GearLine>();
-        foreach (var gear in chart.Gears)
-        {
-            var start = lines.Count == 0 ? gear.SpeedPer1000 * from / 1000 : lines[^1].ToSpeed;
-            lines.Add(new(gear.Name, start, start / gear.SpeedPer1000 * 1000, gear.SpeedPer1000 * chart.ShiftRpm / 1000, chart.ShiftRpm));
-        }
-
+        var lines = chart.Gears.Select(gear => new GearLine(
+            gear.Name, gear.SpeedPer1000 * chart.FromRpm / 1000, chart.FromRpm, gear.SpeedPer1000 * chart.ShiftRpm / 1000, chart.ShiftRpm)).ToList();
         return new()
         {
             Gears = lines,

@@ -10,6 +10,18 @@ public sealed class ErrorLog(string path)
     /// <summary>Where the entries are written.</summary>
     public string Path => path;
 
+    /// <summary>The log in the user's folder for such things.</summary>
+    /// <remarks>The XDG Base Directory Specification: state that outlives a run but is not worth a backup.</remarks>
+    public static ErrorLog Usual()
+    {
+        if (OperatingSystem.IsWindows())
+            return new(System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "BuildLog", "errors.log"));
+
+        var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME") is { } named && named.StartsWith('/') ? named
+            : System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "state");
+        return new(System.IO.Path.Combine(state, "buildlog", "errors.log"));
+    }
+
     /// <summary>Appends one entry.</summary>
     /// <returns>False when the file cannot be written; the program goes on without it.</returns>
     public bool Write(Exception error)
