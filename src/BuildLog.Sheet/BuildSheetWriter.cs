@@ -26,7 +26,8 @@ public static class BuildSheetWriter
     private static (byte[] File, SheetResult Result) Make(SheetContent content)
     {
         var document = BuildSheet.Draw(content);
-        var file = new PdfSharpRenderer().Render(document);
-        return (file, new SheetResult(document.Pages.Count, MissingSign.In(document)));
+        var missing = MissingSign.In(document);
+        var file = new PdfSharpRenderer().Render(document with { Info = document.Info with { ClaimsPdfA = missing.Count == 0 } });
+        return (file, new SheetResult(document.Pages.Count, missing));
     }
 }

@@ -43,7 +43,7 @@ internal sealed class WholeFile
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw SentenceFor(trouble, Removed(temporary));
+            throw SentenceFor(trouble, trouble.Message.Replace(temporary, path, StringComparison.Ordinal), Removed(temporary));
         }
     }
 
@@ -61,7 +61,7 @@ internal sealed class WholeFile
         }
     }
 
-    private SheetWriteException SentenceFor(Exception trouble, string leftOver)
+    private SheetWriteException SentenceFor(Exception trouble, string reason, string leftOver)
     {
         if (!overwrite && File.Exists(path)) return Exists(path);
 
@@ -69,7 +69,7 @@ internal sealed class WholeFile
         {
             _ when DiskFull.Is(trouble) => $"The disk is full, so {path} was not written; free some space or choose another disk",
             UnauthorizedAccessException => $"{path} may not be written there; choose a folder you own or ask for the right to write",
-            _ => $"{path} was not written ({trouble.Message.TrimEnd('.')}); choose another place",
+            _ => $"{path} was not written ({reason.TrimEnd('.')}); choose another place",
         };
         return new SheetWriteException($"{sentence}{leftOver}.", trouble);
     }

@@ -19,6 +19,9 @@ internal sealed record DocumentInfo
     public required DateTimeOffset Created { get; init; }
 
     public required Guid Id { get; init; }
+
+    /// <summary>The file calls itself PDF/A-2a, which no file may in which a sign is missing from the fonts (ISO 19005-2, 6.2.11.8).</summary>
+    public bool ClaimsPdfA { get; init; }
 }
 
 internal sealed class DrawnPage(double width, double height)

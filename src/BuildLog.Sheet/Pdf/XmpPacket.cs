@@ -8,6 +8,12 @@ namespace BuildLog.Sheet.Pdf;
 /// <summary>The file's properties as XMP. PDFsharp makes its own while saving, unescaped and with random ids; this one takes its place.</summary>
 internal static class XmpPacket
 {
+    private const string ArchiveClaim = """
+        <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">
+        <pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>
+        </rdf:Description>
+        """;
+
     public static byte[] Of(DocumentInfo info)
     {
         var date = info.Created.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'+00:00'", CultureInfo.InvariantCulture);
@@ -32,9 +38,7 @@ internal static class XmpPacket
             <rdf:Description rdf:about="" xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/">
             <xmpMM:DocumentID>uuid:{info.Id}</xmpMM:DocumentID><xmpMM:InstanceID>uuid:{info.Id}</xmpMM:InstanceID>
             </rdf:Description>
-            <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">
-            <pdfaid:part>2</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>
-            </rdf:Description>
+            {(info.ClaimsPdfA ? ArchiveClaim : "")}
             </rdf:RDF></x:xmpmeta>
             <?xpacket end="r"?>
             """);

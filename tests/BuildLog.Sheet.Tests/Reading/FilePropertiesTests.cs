@@ -32,6 +32,17 @@ public sealed class FilePropertiesTests
         Assert.Equal("2026-01-02T03:04:05+00:00", created.Value);
     }
 
+    [Theory]
+    [InlineData("Kestrel", true)]
+    [InlineData("Kestrel \U0001F6FB", false)]
+    public void The_file_calls_itself_an_archive_file_only_when_no_sign_is_missing(string name, bool claims)
+    {
+        using var sheet = ReadBack.Of(Sheets.Named(name));
+
+        Assert.True(sheet.Pdf.TryGetXmpMetadata(out var xmp));
+        Assert.Equal(claims, Encoding.UTF8.GetString(xmp.GetXmlBytes().ToArray()).Contains("pdfaid:part", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_bookmarks_are_the_vehicle_and_its_regions()
     {

@@ -13,7 +13,7 @@ public sealed class TextOfASheetTests
         [
             "BUILD SHEET", "Kestrel pickup", "Harrow Lane Restomods", "KW-L-104 882", "Driveline", "3.545 ± 0.004 : 1", "Key figures",
             "2486 ± 11 rev/min", "Cruise goal", "Speeds in the gears", "engine speed, rev/min", "Findings", "Tyre against wheel arch",
-            "Measurement evidence", "17 3/4 turns for 10", "Parts history", "6.00-16 cross-ply", "Open points and assumptions",
+            "Measurement evidence", "35 3/8 turns for 20", "Parts history", "6.00-16 cross-ply", "Open points and assumptions",
             "Cautions", "Signatures", "Received by",
         ];
 

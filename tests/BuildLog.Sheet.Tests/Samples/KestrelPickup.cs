@@ -2,7 +2,7 @@ using BuildLog.Sheet.Content;
 
 namespace BuildLog.Sheet.Tests.Samples;
 
-/// <summary>An invented vehicle with everything a sheet can carry. Its numbers are for looking at, not for checking.</summary>
+/// <summary>An invented vehicle with everything a sheet can carry. Its numbers agree with each other.</summary>
 internal static class KestrelPickup
 {
     public static SheetContent Sheet { get; } = new()
@@ -39,7 +39,7 @@ internal static class KestrelPickup
             new("Engine speed at 110 km/h, top gear", "2486 ± 11 rev/min"),
             new("Road speed per 1000 rev/min, top", "44.3 ± 0.2 km/h"),
             new("Overall ratio, top gear", "2.871 ± 0.003"),
-            new("Drop at the shift into top", "980 rev/min"),
+            new("Drop at the shift into top at 4500", "855 rev/min"),
         ],
         CruiseGoal = "110 km/h in top gear at 2300 to 2600 rev/min.",
         Speeds = new SpeedsTable(
@@ -72,9 +72,9 @@ internal static class KestrelPickup
         [
             new("fits", "Cruise goal", "At 110 km/h in top gear the engine turns 2486 rev/min (2464 to 2508, 95 %), inside 2300 to 2600 rev/min."),
             new("watch", "Tyre against wheel arch", "The tyre is 719 ± 4 mm across; the arch leaves room for 722 mm at full bump.",
-                "a 215/75R15 is 16 mm smaller", "measure the arch at full bump with the springs out"),
+                "a 215/75R15 is 15 mm smaller", "measure the arch at full bump with the springs out"),
             new("clash", "Speedometer", "It shows 104 km/h at a true 110 km/h: it may never show less than the true speed.",
-                "a driven gear of 19 teeth instead of 20"),
+                "a driven gear of 18 teeth instead of 20"),
             new("open", "Propshaft speed", "The length between the joints is missing.", null, "measure it, car on its wheels"),
         ],
         Evidence =
@@ -86,7 +86,7 @@ internal static class KestrelPickup
                 Who = "J. Marsh, helped by A. Osei",
                 Method = "Turns counted, one wheel held",
                 Conditions = "On stands, gearbox in neutral, 12 °C",
-                Readings = ["17 3/4 turns for 10", "17 3/4 turns for 10", "35 1/2 turns for 20"],
+                Readings = ["35 3/8 turns for 20", "35 1/2 turns for 20", "70 7/8 turns for 40"],
                 Result = "3.545 ± 0.004",
                 Interval95 = "3.537 to 3.553",
             },
