@@ -39,16 +39,20 @@ public static class Rounded
     }
 
     /// <summary>A window rounded inwards, so that every value between the printed ends is inside the true ones.</summary>
-    public static string Within(double low, double high, int places)
+    /// <param name="low">The lower end in the unit; negative infinity for none.</param>
+    /// <param name="high">The upper end in the unit; infinity for none.</param>
+    /// <param name="places">Decimal places shown.</param>
+    /// <param name="unit">Named after the numbers: <c>2400 to 2600 rev/min</c>, <c>2700 rev/min or less</c>.</param>
+    public static string Within(double low, double high, int places, Unit unit)
     {
         var step = Math.Pow(10, -places);
         var from = Math.Ceiling((low / step) - 1e-9) * step;
         var to = Math.Floor((high / step) + 1e-9) * step;
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
-            (true, true) => $"{Fixed(from, places)} to {Fixed(to, places)}",
-            (true, false) => $"{Fixed(from, places)} or more",
-            _ => $"{Fixed(to, places)} or less",
+            (true, true) => WithUnit($"{Fixed(from, places)} to {Fixed(to, places)}", unit),
+            (true, false) => $"{WithUnit(Fixed(from, places), unit)} or more",
+            _ => $"{WithUnit(Fixed(to, places), unit)} or less",
         };
     }
 

@@ -14,11 +14,12 @@ internal static class HeadingRegion
     public static IEnumerable<Block> Of(SheetContent sheet)
     {
         var named = Named.Of(sheet);
+        Block[] shop = named.Shop.Length == 0 ? [] : [new Paragraph(named.Shop, TypeScale.ShopName)];
         return
         [
             new TitleBand("BUILD SHEET", named.Printed),
             new Paragraph(named.Vehicle, StyleFor(named.Vehicle)) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = 10 },
-            new Paragraph(named.Shop, TypeScale.ShopName),
+            .. shop,
             FigureGrid.Of(Identity(sheet.Vehicle), IdentityColumns, spaceBefore: 7),
         ];
     }

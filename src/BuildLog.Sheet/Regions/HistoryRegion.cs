@@ -9,8 +9,8 @@ internal static class HistoryRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
     [
-        new("Date", 1.15), new("Odometer", 1.2), new("Position", 1.05), new("Removed", 1.75), new("Fitted", 1.75), new("Reason", 1.4),
-        new("What it changed", 1.7),
+        new("Date", 1.05), new("Odometer", 0.95), new("Position", 0.85), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 2.2),
+        new("What it changed", 1.55),
     ];
 
     public static Block Of(SheetContent sheet) =>

@@ -3,13 +3,11 @@ using BuildLog.Sheet.Paper;
 
 namespace BuildLog.Sheet.Regions;
 
-/// <summary>What the sheet calls its vehicle, its shop and its date, in the heading as in the page frame and the file's properties.</summary>
+/// <summary>What the sheet calls its vehicle, its shop (empty where nobody named it) and its date, in the heading as in the page frame and the file's properties.</summary>
 internal sealed record Named(string Vehicle, string Shop, string Printed)
 {
     public static Named Of(SheetContent sheet) => new(
-        OrSaid(sheet.Vehicle.Name, "Vehicle"),
-        OrSaid(sheet.Vehicle.ShopName, "Shop"),
+        string.IsNullOrWhiteSpace(sheet.Vehicle.Name) ? $"Vehicle {Missing.Words}" : sheet.Vehicle.Name,
+        sheet.Vehicle.ShopName?.Trim() ?? "",
         string.IsNullOrWhiteSpace(sheet.PrintedOn) ? $"printing date {Missing.Words}" : $"printed {sheet.PrintedOn}");
-
-    private static string OrSaid(string? name, string what) => string.IsNullOrWhiteSpace(name) ? $"{what} {Missing.Words}" : name;
 }

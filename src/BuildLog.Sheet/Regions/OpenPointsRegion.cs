@@ -8,5 +8,5 @@ namespace BuildLog.Sheet.Regions;
 internal static class OpenPointsRegion
 {
     public static Block Of(SheetContent sheet) =>
-        new Section("Open points and assumptions", sheet.OpenPoints.Count == 0 ? Missing.Paragraph : new Bullets(sheet.OpenPoints, TypeScale.Body));
+        new Section("Open points and assumptions", sheet.OpenPoints.Count == 0 ? new Paragraph("none known", TypeScale.Missing) : new Bullets(sheet.OpenPoints, TypeScale.Body));
 }

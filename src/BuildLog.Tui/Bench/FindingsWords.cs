@@ -55,7 +55,7 @@ public static class FindingsWords
         var interval = value.Interval95;
         return new(
             unit.FromBase(interval.Low), unit.FromBase(value.Value), unit.FromBase(interval.High), Side(wanted.Low, unit), Side(wanted.High, unit),
-            $"{Rounded.WithInterval(value, unit)}, wanted {Rounded.Within(unit.FromBase(wanted.Low), unit.FromBase(wanted.High), 0)}");
+            $"{Rounded.WithInterval(value, unit)}, wanted {wanted.InWords(unit)}");
     }
 
     private static double? Side(double limit, Unit unit) => double.IsFinite(limit) ? unit.FromBase(limit) : null;

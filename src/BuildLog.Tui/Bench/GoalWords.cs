@@ -15,19 +15,13 @@ public static class GoalWords
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2280 to 2520 rev/min.</c></summary>
     public static string InWords(CruiseGoal goal)
-    {
-        var rpm = Rounded.WithUnit(Rounded.Within(goal.Wanted.Low * 60, goal.Wanted.High * 60, 0), Units.RevolutionPerMinute);
-        return $"Cruise at {goal.Speed.Text} in {(goal.Gear is null ? "top gear" : $"gear {goal.Gear}")} with {rpm}.";
-    }
+        => $"Cruise at {goal.Speed.Text} in {(goal.Gear is null ? "top gear" : $"gear {goal.Gear}")} with {goal.Wanted.InWords(Units.RevolutionPerMinute)}.";
 
     private static string Follows(PartWindow window)
         => window switch
         {
-            { SureWindow: { } sure } => $"{window.InWords()} would do; {Range(sure, window.Unit)} is sure with today's uncertainties.",
+            { SureWindow: { } sure } => $"{window.InWords()} would do; {sure.InWords(window.Unit)} is sure with today's uncertainties.",
             { OpenedBy: { } step } => $"{window.InWords()} would do, but no value is sure yet: {step}.",
             _ => $"{window.InWords()} would do.",
         };
-
-    private static string Range(Window window, Unit unit)
-        => Rounded.WithUnit(Rounded.Within(unit.FromBase(window.Low), unit.FromBase(window.High), unit == Units.One ? 2 : 3), unit);
 }

@@ -20,7 +20,7 @@ public static class HistoryWords
     {
         var effect = swap.Effect(goals);
         return new(
-            DayText.InWords(swap.Date),
+            DayText.InShort(swap.Date),
             swap.Position.InWords(),
             swap.Removed?.Name,
             swap.Fitted?.Name,

@@ -27,7 +27,7 @@ public static class MeasurementsWords
         var result = Result(session, units);
         return new(
             session.Id,
-            DayText.InWords(session.Date),
+            DayText.InShort(session.Date),
             session.Method,
             session.Component.Name,
             Rounded.WithInterval(result.Value, result.Unit),

@@ -30,4 +30,7 @@ public static class DayText
 
     /// <summary><c>3 May 2026</c>.</summary>
     public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary><c>12 Oct 2024</c>, for columns.</summary>
+    public static string InShort(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 }

@@ -61,11 +61,14 @@ public static class SheetOfVehicle
     private static DrivelineRow Row(DrivelineOfDay day, Fitment fitment, UnitSystem units)
     {
         var numbers = day.Numbers.Where(number => number.Position == fitment.Position).ToList();
+        var gears = fitment.Position == Position.Transmission;
         return new(
             Sentence(fitment.Position.InWords()),
             fitment.Component.Name,
-            numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, Shown(number.Unit, units))}")),
-            numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => Source(number.Used)).Distinct()));
+            numbers.Count == 0 ? null
+                : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
+                : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, Shown(number.Unit, units))}")),
+            numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
     }
 
     private static Unit Shown(Unit unit, UnitSystem units) => unit.Kind == Kind.Length ? units.Length : unit;
@@ -85,7 +88,7 @@ public static class SheetOfVehicle
     }
 
     private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
-        => new(["Gear", .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells])], SpeedsWords.Note(bench.Driveline, units));
+        => new(["Gear", .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
 
     private static Sawtooth Chart(SawtoothModel chart)
     {
@@ -109,14 +112,15 @@ public static class SheetOfVehicle
     {
         var result = MeasurementsWords.Result(session, units);
         var interval = result.Value.Interval95;
+        var who = $"with {session.Helper}";
         var places = Math.Max(0, Rounded.Places(result.Unit.FromBase(interval.HalfWidth)));
         return new()
         {
             What = session.Component.Name,
             Date = DayText.InWords(session.Date),
             Method = session.Method,
-            Who = session.Helper.Length == 0 ? null : $"with {session.Helper}",
-            Conditions = string.Join(", ", result.Conditions),
+            Who = session.Helper.Length == 0 ? null : who,
+            Conditions = string.Join(", ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
             Result = Rounded.WithInterval(result.Value, result.Unit),
             Interval95 = Rounded.WithUnit($"{Rounded.Fixed(result.Unit.FromBase(interval.Low), places)} to {Rounded.Fixed(result.Unit.FromBase(interval.High), places)}", result.Unit),
@@ -129,13 +133,13 @@ public static class SheetOfVehicle
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
         return new()
         {
-            Date = DayText.InWords(swap.Date),
+            Date = DayText.InShort(swap.Date),
             Odometer = swap.Odometer?.InWords,
             Position = Sentence(swap.Position.InWords()),
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
             Reason = swap.Reason,
-            Effect = after.Length == 0 ? null : before.Length == 0 ? $"cruise {after}" : $"cruise {before} → {after}",
+            Effect = after.Length == 0 ? "nothing to say yet" : before.Length == 0 ? $"cruise {after}" : $"cruise {before} → {after}",
         };
     }
 
