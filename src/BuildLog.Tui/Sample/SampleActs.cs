@@ -69,7 +69,7 @@ internal sealed class SampleActs(WorkbenchModel open) : IWorkbenchActs
             "Someone knows where you are, or is with you.",
             "Local codes and licensed practice decide what you may do yourself.",
         ],
-        HelpPage = "Measurements",
+        HelpPage = "Measured",
         SaveCaption = "Record",
         Entries =
         [
