@@ -49,7 +49,7 @@ internal sealed class FormScreen : Popup
         ShowEcho();
     }
 
-    protected override int WantedWidth => 88;
+    protected override int WantedWidth => 90;
 
     protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
 
@@ -113,7 +113,7 @@ internal sealed class FormScreen : Popup
     {
         var width = InnerWidth - 3;
         echoLines = [.. state.Echo.Take(8).Select(line => TextLine.Of(line, Tone.Strong))];
-        if (state.FormMessage.Length > 0) echoLines.AddRange(TextFit.Wrap(state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash)));
+        if (state.FormMessage.Length > 0) echoLines.AddRange(TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash)));
         echo.Show(echoLines);
         SetNeedsLayout();
         SetNeedsDraw();

@@ -39,7 +39,8 @@ internal sealed class FormState
         FormMessage = "";
     }
 
-    public string? MessageOf(string id) => messages.GetValueOrDefault(id);
+    /// <summary>The message at an entry; its sign sets it apart from a hint where there are no colours.</summary>
+    public string? MessageOf(string id) => messages.TryGetValue(id, out var message) ? "! " + message : null;
 
     /// <summary>What stands under an entry when it has no message: what the text means, else the hint.</summary>
     public string NoteOf(Entry entry)

@@ -17,8 +17,8 @@ internal class Popup : Runnable
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
         X = Pos.Center();
         Y = Pos.Center();
-        Width = Dim.Func(_ => Math.Min(ScreenWidth - 4, WantedWidth));
-        Height = Dim.Func(_ => Math.Min(ScreenHeight - 2, WantedHeight));
+        Width = Dim.Func(_ => OuterWidth);
+        Height = Dim.Func(_ => WantedHeight > ScreenHeight - 4 ? ScreenHeight : WantedHeight);
         Add(keys);
         AddCommand(Command.Cancel, Leave);
         KeyBindings.Add(Key.Esc, Command.Cancel);
@@ -30,7 +30,10 @@ internal class Popup : Runnable
     protected virtual int WantedHeight => 20;
 
     /// <summary>Cells inside the border at the width it will get.</summary>
-    protected int InnerWidth => Math.Min(ScreenWidth - 4, WantedWidth) - 2;
+    protected int InnerWidth => OuterWidth - 2;
+
+    // A box that would leave only a rim of what is behind it takes the rim too.
+    private int OuterWidth => WantedWidth > ScreenWidth - 12 ? ScreenWidth : WantedWidth;
 
     private int ScreenWidth => App?.Screen.Width ?? 80;
 

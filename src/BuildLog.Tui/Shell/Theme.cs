@@ -1,3 +1,4 @@
+using System.Text;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
@@ -40,6 +41,8 @@ internal static class Theme
 
             TuiConfigurationBuilder.Shared.RuntimeConfig = LibrarySettings;
             TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
+            // Plain brackets on buttons: the library's are missing from many console fonts.
+            GlyphSettings.Current = GlyphSettings.Current with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
 
             Palette = NoColour ? Palette.Mono() : KnowsManyColours ? Palette.Rich() : Palette.Sixteen();
             foreach (var name in new[] { "Base", "Dialog", "Menu", "Error", "Accent" }) SchemeManager.AddScheme(name, SchemeOf(Palette));
