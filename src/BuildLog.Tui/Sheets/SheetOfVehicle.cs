@@ -131,6 +131,7 @@ public static class SheetOfVehicle
     {
         var effect = swap.Effect(bench.Goals);
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
+        var from = before.Length == 0 ? "" : $"{before.Replace($" {Units.RevolutionPerMinute}", "", StringComparison.Ordinal)} → ";
         return new()
         {
             Date = DayText.InShort(swap.Date),
@@ -139,7 +140,7 @@ public static class SheetOfVehicle
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
             Reason = swap.Reason,
-            Effect = after.Length == 0 ? "nothing to say yet" : before.Length == 0 ? $"cruise {after}" : $"cruise {before} → {after}",
+            Effect = after.Length == 0 ? "nothing to say yet" : $"cruise {from}{after}",
         };
     }
 

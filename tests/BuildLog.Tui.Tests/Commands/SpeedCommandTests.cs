@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BuildLog.Tui.Tests.Commands;
 
 public sealed class SpeedCommandTests

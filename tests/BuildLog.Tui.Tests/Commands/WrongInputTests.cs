@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BuildLog.Tui.Tests.Commands;
 
 /// <summary>Each line of nonsense gets one sentence: what, where, and what would be right; exit code 2.</summary>

@@ -1,4 +1,4 @@
-using BuildLog.Tui.Sample;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Workbench;

@@ -1,4 +1,4 @@
-using BuildLog.Tui.Sample;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Workbench;

@@ -1,4 +1,4 @@
-using BuildLog.Tui.Sample;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
