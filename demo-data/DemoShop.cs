@@ -1,5 +1,4 @@
 using BuildLog.Data;
-using BuildLog.Data.Files;
 
 namespace BuildLog.DemoData;
 
@@ -10,8 +9,7 @@ public static class DemoShop
     public static string CreateFreshCopy()
     {
         var path = Path.Combine(Directory.CreateTempSubdirectory("buildlog-demo-").FullName, "demo-shop.db");
-        using var shop = ShopFile.Open(path);
-        Fill(shop);
+        DemoTemplate.CopyTo(path);
         return path;
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace BuildLog.Data.Files;
 
@@ -28,7 +29,11 @@ internal static class Migrating
 
     private static void Migrate(string path)
     {
-        var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path)).UseSqlite(ShopConnection.StringFor(path, pooled: false)).Options;
+        // That the migrations are complete is held by a test; asking again here would build the model a second time.
+        var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
+            .UseSqlite(ShopConnection.StringFor(path, pooled: false))
+            .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
+            .Options;
         using (var db = new ShopContext(options)) db.Database.Migrate();
 
         // A table that a migration rebuilds loses its triggers without a word, so they are made anew each time.
