@@ -13,6 +13,8 @@ public static class Rounded
     /// <summary>Places shown where nothing limits them.</summary>
     private const int ExactPlaces = 4;
 
+    private const int MostPlaces = 9;
+
     /// <summary><c>4.74 ± 0.02</c>, <c>2.040 ± 0.012 m</c>; an exact value without ±.</summary>
     public static string WithInterval(Measured measured, Unit unit)
     {
@@ -39,6 +41,7 @@ public static class Rounded
     }
 
     /// <summary>A window rounded inwards, so that every value between the printed ends is inside the true ones.</summary>
+    /// <remarks>A window too narrow for the places gets as many more as it needs.</remarks>
     /// <param name="low">The lower end in the unit; negative infinity for none.</param>
     /// <param name="high">The upper end in the unit; infinity for none.</param>
     /// <param name="places">Decimal places shown.</param>
@@ -48,6 +51,8 @@ public static class Rounded
         var step = Math.Pow(10, -places);
         var from = Math.Ceiling((low / step) - 1e-9) * step;
         var to = Math.Floor((high / step) + 1e-9) * step;
+        if (from > to && places < MostPlaces) return Within(low, high, places + 1, unit);
+
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
             (true, true) => WithUnit($"{Fixed(from, places)} to {Fixed(to, places)}", unit),
@@ -60,7 +65,7 @@ public static class Rounded
 
     /// <summary>As many places as needed, four at most: <c>4.1</c>, <c>4.7778</c>, <c>2500</c>.</summary>
     public static string Exact(double value)
-        => Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture);
+        => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture));
 
     public static string Fixed(double value, int places)
     {
@@ -68,11 +73,10 @@ public static class Rounded
         if (places < 0)
         {
             var step = Math.Pow(10, -places);
-            return (Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture);
+            return Unsigned((Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture));
         }
 
-        var text = value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? text[1..] : text;
+        return Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
     }
 
     /// <summary>The decimal place of the last figure that ± <paramref name="halfWidth"/> supports; negative left of the point.</summary>
@@ -80,6 +84,10 @@ public static class Rounded
     {
         var exponent = (int)Math.Floor(Math.Log10(halfWidth) + 1e-12);
         var startsWithOne = halfWidth / Math.Pow(10, exponent) < 2 - 1e-9;
-        return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, 9);
+        return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, MostPlaces);
     }
+
+    // What rounds to nothing has no sign.
+    private static string Unsigned(string number)
+        => number.StartsWith('-') && number.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? number[1..] : number;
 }

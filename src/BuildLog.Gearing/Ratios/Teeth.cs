@@ -42,7 +42,7 @@ public readonly record struct Teeth
         if (parts.Length != 2
             || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pinion))
-            return new Refusal("teeth", $"'{text.Trim()}' is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
+            return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
 
         return Parsed.From(() => new Teeth(ring, pinion));
     }

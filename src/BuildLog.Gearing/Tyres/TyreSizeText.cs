@@ -70,19 +70,13 @@ public static class TyreSizeText
     public static Parsed<TyreSize> WornBy(this TyreSize size, Typed depth)
         => depth.Value is >= 0 and <= 0.03
             ? size with { Worn = depth.Value }
-            : new Refusal("worn", $"'{depth.Text}' is no tread depth: a tyre wears by 0 to 30 mm.", "4 mm");
+            : new Refusal("worn", $"{Shown.Quoted(depth.Text)} is no tread depth: a tyre wears by 0 to 30 mm.", "4 mm");
 
     private static Refusal Stop(string expected, string text, Marking marking)
         => new("tyre-size", marking.Position == 0
-            ? $"'{Cut(text)}' is no tyre size: {expected} should come first."
-            : $"'{Cut(text)}' is no tyre size: after '{marking.Taken}' {expected} is expected{(marking.AtEnd ? "" : $", not '{Cut(marking.Rest)}'")}.", Right);
+            ? $"{Shown.Quoted(text)} is no tyre size: {expected} should come first."
+            : $"{Shown.Quoted(text)} is no tyre size: after {Shown.Quoted(marking.Taken)} {expected} is expected{(marking.AtEnd ? "" : $", not {Shown.Quoted(marking.Rest)}")}.", Right);
 
     private static Refusal Wrong(FormattableString what, string text)
-        => new("tyre-size", $"'{Cut(text)}' is no tyre size: {FormattableString.Invariant(what)}.", Right);
-
-    private static string Cut(string text)
-    {
-        var plain = string.Concat(text.Trim().Select(c => char.IsControl(c) ? ' ' : c));
-        return plain.Length <= 40 ? plain : plain[..39] + "…";
-    }
+        => new("tyre-size", $"{Shown.Quoted(text)} is no tyre size: {FormattableString.Invariant(what)}.", Right);
 }

@@ -17,6 +17,9 @@ namespace BuildLog.Tui.Sheets;
 /// <summary>A vehicle on the bench as the content of its build sheet: the same results the screen shows, worded for paper.</summary>
 public static class SheetOfVehicle
 {
+    // In a narrow column a number and its unit stay together.
+    private const char NoBreak = '\u00a0';
+
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units to print.</param>
     /// <param name="paper">The paper.</param>
@@ -135,7 +138,7 @@ public static class SheetOfVehicle
         return new()
         {
             Date = DayText.InShort(swap.Date),
-            Odometer = swap.Odometer?.InWords,
+            Odometer = swap.Odometer?.InWords.Replace(' ', NoBreak),
             Position = Sentence(swap.Position.InWords()),
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
