@@ -25,8 +25,11 @@ public static class Rounded
     }
 
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
+    /// <remarks>An exact ratio is shown as finely as ratios are quoted: 4.10, 4.778.</remarks>
     public static string Value(Measured measured, Unit unit)
-        => WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
+        => measured.IsExact && unit == Units.One
+            ? Fixed(measured.Value, Math.Abs(measured.Value - Math.Round(measured.Value, 2)) < 1e-9 ? 2 : 3)
+            : WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
 
     /// <summary><paramref name="value"/> to the place that ± <paramref name="halfWidth"/> supports.</summary>
     public static string Value(double value, double halfWidth)

@@ -8,7 +8,7 @@ namespace BuildLog.Sheet.Regions;
 internal static class DrivelineRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
-        [new("Position", 1.1), new("Part", 2.5), new("Key value", 2), new("How it is known", 1.5)];
+        [new("Position", 1.1), new("Part", 2), new("Key value", 2.2), new("How it is known", 2)];
 
     public static Block Of(SheetContent sheet) =>
         new Section("Driveline", sheet.Driveline.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Driveline.Select(RowOf)]));

@@ -8,7 +8,7 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>The title block: what this is, which vehicle, who made it, and the vehicle's identity.</summary>
 internal static class HeadingRegion
 {
-    private const int IdentityColumns = 4;
+    private const int IdentityColumns = 5;
     private const int LongName = 70;                       // about two lines of the large size
 
     public static IEnumerable<Block> Of(SheetContent sheet)

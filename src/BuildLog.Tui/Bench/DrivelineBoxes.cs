@@ -31,16 +31,12 @@ public static class DrivelineBoxes
             position.ToString(),
             position.InWords(),
             name,
-            known is null ? "" : Number(known.Value, unit),
+            known is null ? "" : Rounded.Value(known.Value, unit),
             known is null || known.Value.IsExact ? "" : Rounded.HalfWidth(unit.FromBase(known.Value.Expanded95)),
             known?.Source.InShort() ?? "",
             name is null ? null : FindingsWords.AtJointBefore(position, findings),
             known is null || known.Says.Length == 0 ? null : [known.Says]);
     }
-
-    // An exact ratio is shown as finely as ratios are quoted, and no finer.
-    private static string Number(Measured value, Unit unit)
-        => value.IsExact && unit == Units.One ? Rounded.Fixed(value.Value, value.Value * 100 % 1 == 0 ? 2 : 3) : Rounded.Value(value, unit);
 
     private static string InShort(this Source source) => source switch
     {

@@ -76,7 +76,11 @@ public static class SheetOfVehicle
 
     private static Unit Shown(Unit unit, UnitSystem units) => unit.Kind == Kind.Length ? units.Length : unit;
 
-    private static string Source(Known known) => known.Says.Length == 0 ? known.Source.InWords() : $"{known.Source.InWords()}: {known.Says}";
+    // The evidence behind a number is named; the quoted number itself stands in the column before.
+    private static string Source(Known known)
+        => known.Says.Length == 0 || (char.IsAsciiDigit(known.Says[0]) && known.Source != Gearing.Measurements.Source.TeethCounted)
+            ? known.Source.InWords()
+            : $"{known.Source.InWords()}: {known.Says}";
 
     private static IEnumerable<KeyFigure> KeyFigures(VehicleOnBench bench, UnitSystem units)
     {
@@ -151,8 +155,11 @@ public static class SheetOfVehicle
     private static IEnumerable<string> OpenPoints(VehicleOnBench bench)
     {
         foreach (var finding in bench.Findings.Where(finding => finding.Verdict == Verdict.Open)) yield return finding.Says;
-        foreach (var number in bench.Fitted.Numbers.Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed))
-            yield return $"{Sentence(number.Position.InWords())}, {number.Number}: {number.Used.Source.InWords()}, not measured.";
+        var unmeasured = bench.Fitted.Numbers
+            .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
+            .GroupBy(number => (number.Position, number.Used.Source));
+        foreach (var group in unmeasured)
+            yield return $"{Sentence(group.Key.Position.InWords())}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}, not measured.";
     }
 
     private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
