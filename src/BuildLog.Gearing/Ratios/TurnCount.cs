@@ -52,7 +52,7 @@ public sealed class TurnCount
             throw new RefusedException(refusal with { Message = refusal.Message + " Look at the readings and at which wheels turned.", Example = "10:20.5" });
         }
 
-        return new(readings, line.Slope, SuspectReading.Among(readings, points), how);
+        return new(readings, line.Slope, SuspectReading.Among(readings, points, how.ReadTo), how);
     }
 
     /// <summary>Standard uncertainty of a ratio counted once over <paramref name="wheelSum"/> = w_left + w_right turns.</summary>
