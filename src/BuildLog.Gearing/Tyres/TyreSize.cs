@@ -48,7 +48,8 @@ public sealed record TyreSize
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
-    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
+    /// <summary>Rolling circumference in metres, as well as a label can say it; ask once for each set of tyres and keep the answer.</summary>
+    /// <remarks>Every call is another set: two sets of one size differ, and share the loaded factor's error alone.</remarks>
     public Measured RollingCircumference
     {
         get
