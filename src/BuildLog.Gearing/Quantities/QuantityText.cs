@@ -216,9 +216,10 @@ public static class QuantityText
         if (IsPerMinute(body, position)) position += PerMinute.Length;
         while (position < body.Length && !char.IsAsciiDigit(body[position]) && !(position > start && body[position] == '-')) position++;
 
-        // ":1" ends with one: a ratio may be written 4.10:1.
-        if (body[start..position] == ":" && position < body.Length && body[position] == '1') position++;
         var unit = body[start..position].Trim();
+
+        // ":1" ends with one: a ratio may be written 4.10:1.
+        if (unit == ":" && position < body.Length && body[position] == '1') unit += body[position++];
         SkipSpaces(body, ref position);
         return unit;
     }

@@ -48,7 +48,8 @@ public sealed record TyreSize
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
-    /// <summary>Free circumference in metres, with what tyres of one marking differ by.</summary>
+    /// <summary>Free circumference in metres, with what tyres of one marking differ by; ask once for each set of tyres and keep the answer.</summary>
+    /// <remarks>Every call is another set: two sets of one size differ, and share the loaded factor's error alone.</remarks>
     public Measured FreeCircumferenceAsLabelled
     {
         get
@@ -58,6 +59,6 @@ public sealed record TyreSize
         }
     }
 
-    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
+    /// <summary>Rolling circumference in metres, as well as a label can say it; like <see cref="FreeCircumferenceAsLabelled"/>, another set at every call.</summary>
     public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
 }
