@@ -94,6 +94,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
+        if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
         if (keys.FirstOrDefault(act => act.Key == key) is not { } found) return base.OnKeyDownNotHandled(key);
         found.Do();
         return true;
