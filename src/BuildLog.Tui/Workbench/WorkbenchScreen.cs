@@ -118,10 +118,17 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         for (var i = 0; i < pages.Count; i++)
         {
             var page = i;
-            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => pages.ShowPage(page)));
+            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => GoToPage(page)));
         }
 
         return list;
+    }
+
+    private void GoToPage(int page)
+    {
+        if (Model.Chosen is null) return;
+        pages.ShowPage(page);
+        pages.SetFocus();
     }
 
     // First what only this pane knows, then what works in all of them.
