@@ -42,7 +42,7 @@ internal sealed class RowList : View
     /// <summary>Said instead of rows while there are none.</summary>
     public string WhenEmpty { get; set; } = "";
 
-    private int FirstRow => columns.Any(column => column.Heading.Length > 0) ? 1 : 0;
+    private int FirstRow => rows.Count > 0 && columns.Any(column => column.Heading.Length > 0) ? 1 : 0;
 
     private int PageRows => Math.Max(1, Viewport.Height - FirstRow);
 

@@ -94,6 +94,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
+        if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
         if (keys.FirstOrDefault(act => act.Key == key) is not { } found) return base.OnKeyDownNotHandled(key);
         found.Do();
         return true;
@@ -117,10 +118,17 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         for (var i = 0; i < pages.Count; i++)
         {
             var page = i;
-            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => pages.ShowPage(page)));
+            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => GoToPage(page)));
         }
 
         return list;
+    }
+
+    private void GoToPage(int page)
+    {
+        if (Model.Chosen is null) return;
+        pages.ShowPage(page);
+        pages.SetFocus();
     }
 
     // First what only this pane knows, then what works in all of them.

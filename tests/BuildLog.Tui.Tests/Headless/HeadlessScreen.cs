@@ -19,7 +19,6 @@ internal sealed class HeadlessScreen : IDisposable
 
     public HeadlessScreen(int width = 80, int height = 24)
     {
-        Theme.Apply();
         App = Application.Create(time);
         App.Init(DriverRegistry.Names.ANSI);
         App.Driver!.SetScreenSize(width, height);
