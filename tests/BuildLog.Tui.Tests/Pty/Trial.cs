@@ -1,5 +1,5 @@
-using BuildLog.Tui.Sample;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Workbench;
 using BuildLog.Tui.Workbench;
 
