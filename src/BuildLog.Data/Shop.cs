@@ -76,7 +76,7 @@ public sealed class Shop : IDisposable
     public void Remove(Session session) => store.Write(db => Entries.Remove(db, session));
 
     /// <summary>Fits a part; what sits there comes off the same day.</summary>
-    /// <param name="component">The part, which must not be fitted anywhere that day.</param>
+    /// <param name="component">The part, which must not be fitted anywhere that day; one that is not in the record yet is added with its fitting, or neither is.</param>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="position">Where on it.</param>
     /// <param name="day">When.</param>
@@ -84,7 +84,16 @@ public sealed class Shop : IDisposable
     /// <param name="reason">Why.</param>
     /// <exception cref="RefusedException">The sentence names the other fitment; nothing is stored.</exception>
     public Fitment Fit(Component component, Vehicle vehicle, Position position, DateOnly day, string odometer = "", string reason = "")
-        => store.Write(db => Fitting.Fit(db, new(component.Id, vehicle.Id, position, day, odometer, reason)));
+        => store.Write(db =>
+        {
+            if (component.Id == 0)
+            {
+                Entries.Add(db, component);
+                db.SaveChanges();
+            }
+
+            return Fitting.Fit(db, new(component.Id, vehicle.Id, position, day, odometer, reason));
+        });
 
     /// <summary>Takes a part off without putting another in its place.</summary>
     /// <exception cref="RefusedException">It is not fitted, or the date or odometer runs backwards; nothing is stored.</exception>

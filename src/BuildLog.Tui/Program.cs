@@ -1,1 +1,3 @@
-Console.WriteLine("BuildLog");
+using BuildLog.Tui.Commands;
+
+return CommandLine.Run(args, Console.Out, Console.Error, TimeProvider.System);

@@ -40,7 +40,7 @@ public sealed class CruiseCheck : ICheck
             Verdict = verdict,
             Because = because,
             Between = [driveline.DrivingPosition, Position.Tyres],
-            Says = $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {InWords(goal.Wanted)}.",
+            Says = $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.",
             Value = n,
             Unit = rpm,
             Wanted = goal.Wanted,
@@ -119,7 +119,4 @@ public sealed class CruiseCheck : ICheck
 
     private static string GearName(Driveline driveline, CruiseGoal goal)
         => goal.Gear is null ? $"top ({driveline.Step(null)?.Name})" : $"gear {driveline.Step(goal.Gear)?.Name ?? goal.Gear}";
-
-    private static string InWords(Window wanted)
-        => Rounded.WithUnit(Rounded.Within(wanted.Low * 60, wanted.High * 60, 0), Units.RevolutionPerMinute);
 }

@@ -14,6 +14,8 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     /// <summary>What is allowed when nothing is said.</summary>
     public const string UsualTolerance = "5 %";
 
+    private const string Tolerances = "5 %, 150 rpm, -100/+200 rpm";
+
     private const double FastestRoadSpeed = 500 / 3.6;
     private const double FastestEngine = 20_000 / 60.0;
 
@@ -30,12 +32,12 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     public static Parsed<Typed> ReadSpeed(string text)
         => QuantityText.Read(text, Kind.Speed).Then<Typed>(typed => typed.Value is > 0 and <= FastestRoadSpeed
             ? typed
-            : new Refusal("out-of-range", $"'{typed.Text}' is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h"));
+            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h"));
 
     public static Parsed<Typed> ReadEngineSpeed(string text)
-        => QuantityText.Read(text, Kind.Rotation, Units.RevolutionPerMinute).Then<Typed>(typed => typed.Value is > 0 and <= FastestEngine
+        => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then<Typed>(typed => typed.Value is > 0 and <= FastestEngine
             ? typed
-            : new Refusal("out-of-range", $"'{typed.Text}' is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min"));
+            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min"));
 
     public static Parsed<Window> ReadTolerance(string text, Typed engineSpeed) => Tolerated(text.Trim(), engineSpeed.Value);
 
@@ -43,24 +45,29 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     {
         if (string.Equals(text, AtMost, StringComparison.OrdinalIgnoreCase)) return Window.AtMost(n);
 
-        var typed = (text.Length == 0 ? UsualTolerance : text).TrimStart('±', ' ');
-        var sides = typed.Split('/');
-        if (sides is [var down, var up] && down.TrimStart().StartsWith('-') && up.TrimStart().StartsWith('+'))
+        var typed = text.Length == 0 ? UsualTolerance : text;
+        if (typed.StartsWith("+/-", StringComparison.Ordinal)) typed = typed[3..];
+
+        // "-100/+200 rpm": the unit stands once, at the end; the stroke in "rev/min" is not the one that parts the sides.
+        var plus = typed.IndexOf('+', StringComparison.Ordinal);
+        if (plus > 0 && typed.StartsWith('-') && typed[..plus].TrimEnd() is [.. var down, '/'])
         {
-            // "-100/+200 rpm": the unit stands once, at the end.
-            return Size(up.Trim()[1..], n).Then(above =>
-                Size(down.Trim()[1..] + Unit(down, up), n).Then<Window>(below => Checked(n - below, n + above, n, text)));
+            var up = typed[plus..];
+            return Size(up[1..], n).Then(above =>
+                Size(down[1..] + Unit(down, up), n).Then<Window>(below => Checked(n - below, n + above, n, text)));
         }
 
-        return sides.Length > 1
-            ? Refuse(text)
-            : Size(typed, n).Then<Window>(size => Checked(n - size, n + size, n, text));
+        return Size(typed.TrimStart('±', ' '), n).Then<Window>(size => Checked(n - size, n + size, n, text));
     }
 
     private static Parsed<double> Size(string text, double n)
-        => text.TrimEnd().EndsWith('%')
-            ? QuantityText.Read(text, Kind.Share).Then<double>(share => share.Value * n)
-            : QuantityText.Read(text, Kind.Rotation, Units.RevolutionPerMinute).Then<double>(typed => typed.Value);
+    {
+        var share = text.TrimEnd().EndsWith('%');
+        var size = share ? QuantityText.ReadPlain(text, Kind.Share) : QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute);
+        return size.Refusal is { } refusal
+            ? refusal with { Example = Tolerances }
+            : size.Then<double>(typed => share ? typed.Value * n : typed.Value);
+    }
 
     private static string Unit(string down, string up)
         => down.Any(char.IsAsciiLetter) || down.Contains('%', StringComparison.Ordinal) ? "" : new string([.. up.SkipWhile(c => !char.IsAsciiLetter(c) && c != '%')]);
@@ -69,5 +76,5 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         => low > 0 && low <= n && high >= n ? new Window(low, high) : Refuse(text);
 
     private static Refusal Refuse(string text)
-        => new("tolerance", $"'{text}' is no tolerance: write a share, a number of rev/min, both sides, or '{AtMost}'.", "5 %, 150 rpm, -100/+200 rpm");
+        => new("tolerance", $"{Shown.Quoted(text)} is no tolerance: write a share, a number of rev/min, both sides, or '{AtMost}'.", Tolerances);
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Goals;
 
@@ -17,6 +18,16 @@ public readonly record struct Window(double Low, double High)
 
     public bool Misses(Interval interval) => interval.High < Low || interval.Low > High;
 
+    /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>
+    public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), Places(unit), unit);
+
     /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
     public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
+
+    private static int Places(Unit unit) => unit.Kind switch
+    {
+        Kind.Number => 2,
+        Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : 1,
+        _ => 0,
+    };
 }

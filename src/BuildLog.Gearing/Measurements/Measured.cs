@@ -10,6 +10,9 @@ namespace BuildLog.Gearing.Measurements;
 /// </remarks>
 public sealed class Measured
 {
+    /// <summary>Rounding of a few dozen operations in doubles, with room.</summary>
+    private const double Rounding = 1e-14;
+
     private readonly Part[] parts;
 
     private Measured(double value, Part[] parts)
@@ -143,10 +146,12 @@ public sealed class Measured
         while (i < a.parts.Length || j < b.parts.Length)
         {
             var order = i == a.parts.Length ? 1 : j == b.parts.Length ? -1 : a.parts[i].Input.Order.CompareTo(b.parts[j].Input.Order);
-            var sensitivity = 0.0;
             var input = order <= 0 ? a.parts[i].Input : b.parts[j].Input;
-            if (order <= 0) sensitivity += da * a.parts[i++].Sensitivity;
-            if (order >= 0) sensitivity += db * b.parts[j++].Sensitivity;
+            var (fromA, fromB) = (order <= 0 ? da * a.parts[i++].Sensitivity : 0, order >= 0 ? db * b.parts[j++].Sensitivity : 0);
+
+            // What cancels but for rounding is gone: a shift drop depends on the tyre by nothing, not by 1e-18.
+            var sensitivity = fromA + fromB;
+            if (order == 0 && Math.Abs(sensitivity) <= Rounding * (Math.Abs(fromA) + Math.Abs(fromB))) continue;
             merged.Add(new Part(input, sensitivity));
         }
 

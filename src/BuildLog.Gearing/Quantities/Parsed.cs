@@ -29,3 +29,20 @@ public readonly record struct Parsed<T>
 
     public static implicit operator Parsed<T>(Refusal refusal) => new(default, refusal);
 }
+
+public static class Parsed
+{
+    /// <summary>What is made, or why it was refused.</summary>
+    public static Parsed<T> From<T>(Func<T> make)
+        where T : notnull
+    {
+        try
+        {
+            return make();
+        }
+        catch (RefusedException refused)
+        {
+            return refused.Refusal;
+        }
+    }
+}

@@ -11,13 +11,15 @@ namespace BuildLog.Gearing.Quantities;
 public static class QuantityText
 {
     private const int LongestText = 200;
+    private const string NotANumber = "not-a-number";
+    private const string PerMinute = "1/min";
 
     /// <param name="text">What was typed.</param>
     /// <param name="kind">What is expected.</param>
     /// <param name="unitIfNone">The unit of a bare number; null if a unit must be typed.</param>
     public static Parsed<Typed> Read(string text, Kind kind, Unit? unitIfNone = null)
     {
-        var shown = Shown(text);
+        var shown = Shown.Quoted(text);
         var example = kind.Example();
         if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for a {kind.InWords()}.", example);
 
@@ -36,8 +38,14 @@ public static class QuantityText
                 : main with { StandardUncertainty = isStandard ? size : size / StudentT.Normal975 }));
     }
 
-    /// <summary>A bare number, such as a ratio or a count of turns: <c>20.5</c>, <c>20 1/2</c>, <c>43/9</c>.</summary>
-    public static Parsed<double> ReadNumber(string text) => Read(text, Kind.Number).Then<double>(typed => typed.Value);
+    /// <summary>A quantity whose uncertainty is asked for elsewhere, such as a mark on a tape: a typed ± would be lost, so it is refused.</summary>
+    public static Parsed<Typed> ReadPlain(string text, Kind kind, Unit? unitIfNone = null)
+        => Read(text, kind, unitIfNone).Then<Typed>(typed => typed.StandardUncertainty == 0
+            ? typed
+            : new Refusal("uncertainty", $"{Shown.Quoted(text)}: no uncertainty belongs here, the {kind.InWords()} alone.", kind.Example()));
+
+    /// <summary>A bare number, such as a count of turns: <c>20.5</c>, <c>20 1/2</c>.</summary>
+    public static Parsed<double> ReadNumber(string text) => ReadPlain(text, Kind.Number).Then<double>(typed => typed.Value);
 
     private static Parsed<double> Uncertainty(string tail, Typed main, Kind kind, string text)
         => tail.EndsWith('%') && kind != Kind.Share
@@ -65,7 +73,7 @@ public static class QuantityText
     // One or more "number unit" pairs, each unit smaller than the one before: 6' 2 1/2".
     private static Parsed<Typed> Sum(string body, Kind kind, Unit? unitIfNone, string text)
     {
-        var shown = Shown(text);
+        var shown = Shown.Quoted(text);
         var negative = body.StartsWith('-');
         var position = negative ? 1 : 0;
         var total = 0.0;
@@ -73,16 +81,18 @@ public static class QuantityText
 
         while (position < body.Length || first is null)
         {
-            if (!Number(body, ref position, text).Understood(out var number)) return WrongNumber(body, position, kind, text);
+            var start = position;
+            var read = Number(body, ref position, text);
+            if (!read.Understood(out var number)) return read.Refusal is { Code: not NotANumber } known ? known : WrongNumber(body[start..], kind, text);
 
             var unitText = UnitAt(body, ref position);
             var unit = unitText.Length == 0 ? unitIfNone : Units.Spelt(unitText);
             if (unitText.Length == 0 && unit is null)
                 return new Refusal("no-unit", $"{shown} has no unit: add {Choices(kind)}.", kind.Example());
             if (unit is null)
-                return new Refusal("unknown-unit", $"{shown}: the unit '{unitText}' is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
+                return new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
             if (unit.Kind != kind)
-                return new Refusal("wrong-kind", $"{shown}: '{unitText}' is a unit of {unit.Kind.InWords()}, and a {kind.InWords()} is wanted.", kind.Example());
+                return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and a {kind.InWords()} is wanted.", kind.Example());
             if (previous is not null && unit.Factor >= previous.Factor)
                 return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
 
@@ -95,23 +105,17 @@ public static class QuantityText
         return new Typed(negative ? -total : total, first, text.Trim());
     }
 
-    private static Refusal WrongNumber(string body, int position, Kind kind, string text)
-    {
-        var start = position;
-        // Reading again to learn why costs nothing here and keeps the happy path bare.
-        if (Number(body, ref start, text).Refusal is { Code: not "not-a-number" } known) return known;
-        var rest = body[Math.Min(position, body.Length)..].Trim();
-        return rest.Length == 0
-            ? new Refusal("not-a-number", $"{Shown(text)} stops where a number is expected.", kind.Example())
-            : new Refusal("not-a-number", $"{Shown(text)} is not a {kind.InWords()}: reading stopped at '{Cut(rest)}'.", kind.Example());
-    }
+    private static Refusal WrongNumber(string rest, Kind kind, string text)
+        => new(NotANumber, rest.Trim().Length == 0
+            ? $"{Shown.Quoted(text)} stops where a number is expected."
+            : $"{Shown.Quoted(text)} is not a {kind.InWords()}: reading stopped at {Shown.Quoted(rest)}.", kind.Example());
 
     // "20", "20.5", "20 1/2", "1/2"; leaves the position alone when there is none.
     private static Parsed<double> Number(string body, ref int position, string text)
     {
         var at = position;
         SkipSpaces(body, ref at);
-        if (!Digits(body, ref at, out var whole)) return new Refusal("not-a-number", $"{Shown(text)} is not a number.", Kind.Number.Example());
+        if (!Digits(body, ref at, out var whole)) return new Refusal(NotANumber, $"{Shown.Quoted(text)} is not a number.", Kind.Number.Example());
 
         var afterWhole = at;
         if (at < body.Length && body[at] == '/')
@@ -121,7 +125,7 @@ public static class QuantityText
         }
 
         SkipSpaces(body, ref at);
-        if (at > afterWhole && Digits(body, ref at, out var numerator) && at < body.Length && body[at] == '/')
+        if (at > afterWhole && !IsPerMinute(body, at) && Digits(body, ref at, out var numerator) && at < body.Length && body[at] == '/')
         {
             if (!Plain(whole, text).Understood(out var wholes)) return Plain(whole, text).Refusal!;
             at++;
@@ -147,6 +151,9 @@ public static class QuantityText
         return Plain(whole, text);
     }
 
+    // "1/min" begins with a digit and has a stroke; no other unit does.
+    private static bool IsPerMinute(string body, int at) => body.AsSpan(at).StartsWith(PerMinute, StringComparison.OrdinalIgnoreCase);
+
     private static bool IsGroup(string body, int at)
         => at + 3 < body.Length && body[at] == ' '
             && char.IsAsciiDigit(body[at + 1]) && char.IsAsciiDigit(body[at + 2]) && char.IsAsciiDigit(body[at + 3])
@@ -156,9 +163,9 @@ public static class QuantityText
     {
         SkipSpaces(body, ref at);
         if (!Digits(body, ref at, out var denominator))
-            return new Refusal("fraction", $"{Shown(text)}: a fraction needs a whole number after '/'.", "20 1/2");
+            return new Refusal("fraction", $"{Shown.Quoted(text)}: a fraction needs a whole number after '/'.", "20 1/2");
         if (!Plain(numerator, text).Understood(out var above) || !Plain(denominator, text).Understood(out var below) || below == 0)
-            return new Refusal("fraction", $"{Shown(text)}: '{numerator}/{denominator}' is not a fraction.", "20 1/2");
+            return new Refusal("fraction", $"{Shown.Quoted(text)}: {Shown.Quoted($"{numerator}/{denominator}")} is not a fraction.", "20 1/2");
         position = at;
         return whole + (above / below);
     }
@@ -171,23 +178,34 @@ public static class QuantityText
         return digits.AsSpan().ContainsAnyInRange('0', '9');
     }
 
-    // The point and the comma are told apart by what follows them, never by the machine's culture.
+    // The point and the comma are told apart by what follows them, never by the machine's culture: the last mark is the decimal one, a mark
+    // that stands twice parts thousands.
     private static Parsed<double> Plain(string digits, string text)
     {
         int comma = digits.LastIndexOf(','), point = digits.LastIndexOf('.');
-        if (comma >= 0 && point < 0 && digits.IndexOf(',', StringComparison.Ordinal) == comma && digits.Length - comma == 4 && comma is > 0 and <= 3 && digits[0] != '0')
+        if (point < 0 && comma > 0 && digits[0] != '0' && digits.IndexOf(',', StringComparison.Ordinal) == comma && Joined(digits) is { } joined)
         {
-            var joined = digits.Replace(",", "", StringComparison.Ordinal);
             var pointed = digits.Replace(',', '.');
-            return new Refusal("ambiguous", $"{Shown(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
+            return new Refusal("ambiguous", $"{Shown.Quoted(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
         }
 
-        var plain = comma < 0 ? digits
-            : point > comma || digits.IndexOf(',', StringComparison.Ordinal) != comma ? digits.Replace(",", "", StringComparison.Ordinal)
-            : digits.Replace(".", "", StringComparison.Ordinal).Replace(',', '.');
-        return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+        var last = Math.Max(comma, point);
+        var twice = last >= 0 && Math.Min(comma, point) < 0 && digits.IndexOf(digits[last], StringComparison.Ordinal) != last;
+        var whole = last < 0 || twice ? digits : digits[..last];
+        var decimals = last < 0 || twice ? "0" : digits[(last + 1)..];
+        return Joined(whole) is { } plain
+            && double.TryParse($"{plain}.{decimals}", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
             ? value
-            : new Refusal("not-a-number", $"{Shown(text)}: '{Cut(digits)}' is not a number.", Kind.Number.Example());
+            : new Refusal(NotANumber, $"{Shown.Quoted(text)}: {Shown.Quoted(digits)} is not a number.", Kind.Number.Example());
+    }
+
+    // Digits without their thousands marks; null where the marks do not part groups of three.
+    private static string? Joined(string whole)
+    {
+        var groups = whole.Split(',', '.');
+        if (groups.Length == 1) return whole;
+        if (whole.Contains(',', StringComparison.Ordinal) && whole.Contains('.', StringComparison.Ordinal)) return null;
+        return groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(group => group.Length == 3) ? string.Concat(groups) : null;
     }
 
     private static string UnitAt(string body, ref int position)
@@ -195,13 +213,13 @@ public static class QuantityText
         SkipSpaces(body, ref position);
         var start = position;
 
-        // "1/min" begins with a digit; no other unit does.
-        if (body.AsSpan(position).StartsWith("1/min", StringComparison.OrdinalIgnoreCase)) position += 5;
+        if (IsPerMinute(body, position)) position += PerMinute.Length;
         while (position < body.Length && !char.IsAsciiDigit(body[position]) && !(position > start && body[position] == '-')) position++;
 
-        // ":1" ends with one: a ratio may be written 4.10:1.
-        if (body[start..position] == ":" && position < body.Length && body[position] == '1') position++;
         var unit = body[start..position].Trim();
+
+        // ":1" ends with one: a ratio may be written 4.10:1.
+        if (unit == ":" && position < body.Length && body[position] == '1') unit += body[position++];
         SkipSpaces(body, ref position);
         return unit;
     }
@@ -212,14 +230,6 @@ public static class QuantityText
     }
 
     private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol.Length == 0 ? "none" : unit.Symbol));
-
-    private static string Shown(string text) => $"'{Cut(text.Trim())}'";
-
-    private static string Cut(string text)
-    {
-        var printable = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
-        return printable.Length <= 40 ? printable : printable[..39] + "…";
-    }
 
     // Typographic marks people paste become the plain ones; ½ becomes " 1/2".
     private static string Tidy(string text)

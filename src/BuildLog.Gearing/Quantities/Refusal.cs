@@ -17,11 +17,5 @@ public sealed class RefusedException : Exception
 
     public RefusedException(string code, string message, string example) : this(new Refusal(code, message, example)) { }
 
-    public RefusedException(string message) : this(new Refusal("refused", message, "")) { }
-
-    public RefusedException(string message, Exception inner) : base(message, inner) => Refusal = new Refusal("refused", message, "");
-
-    public RefusedException() : this("This cannot be.") { }
-
     public Refusal Refusal { get; }
 }

@@ -13,6 +13,8 @@ public static class Rounded
     /// <summary>Places shown where nothing limits them.</summary>
     private const int ExactPlaces = 4;
 
+    private const int MostPlaces = 9;
+
     /// <summary><c>4.74 ± 0.02</c>, <c>2.040 ± 0.012 m</c>; an exact value without ±.</summary>
     public static string WithInterval(Measured measured, Unit unit)
     {
@@ -23,8 +25,11 @@ public static class Rounded
     }
 
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
+    /// <remarks>An exact ratio is shown as finely as ratios are quoted: 4.10, 4.778.</remarks>
     public static string Value(Measured measured, Unit unit)
-        => WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
+        => measured.IsExact && unit == Units.One
+            ? Fixed(measured.Value, Math.Abs(measured.Value - Math.Round(measured.Value, 2)) < 1e-9 ? 2 : 3)
+            : WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
 
     /// <summary><paramref name="value"/> to the place that ± <paramref name="halfWidth"/> supports.</summary>
     public static string Value(double value, double halfWidth)
@@ -39,16 +44,23 @@ public static class Rounded
     }
 
     /// <summary>A window rounded inwards, so that every value between the printed ends is inside the true ones.</summary>
-    public static string Within(double low, double high, int places)
+    /// <remarks>A window too narrow for the places gets as many more as it needs.</remarks>
+    /// <param name="low">The lower end in the unit; negative infinity for none.</param>
+    /// <param name="high">The upper end in the unit; infinity for none.</param>
+    /// <param name="places">Decimal places shown.</param>
+    /// <param name="unit">Named after the numbers: <c>2400 to 2600 rev/min</c>, <c>2700 rev/min or less</c>.</param>
+    public static string Within(double low, double high, int places, Unit unit)
     {
         var step = Math.Pow(10, -places);
         var from = Math.Ceiling((low / step) - 1e-9) * step;
         var to = Math.Floor((high / step) + 1e-9) * step;
+        if (from > to && places < MostPlaces) return Within(low, high, places + 1, unit);
+
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
-            (true, true) => $"{Fixed(from, places)} to {Fixed(to, places)}",
-            (true, false) => $"{Fixed(from, places)} or more",
-            _ => $"{Fixed(to, places)} or less",
+            (true, true) => WithUnit($"{Fixed(from, places)} to {Fixed(to, places)}", unit),
+            (true, false) => $"{WithUnit(Fixed(from, places), unit)} or more",
+            _ => $"{WithUnit(Fixed(to, places), unit)} or less",
         };
     }
 
@@ -56,7 +68,7 @@ public static class Rounded
 
     /// <summary>As many places as needed, four at most: <c>4.1</c>, <c>4.7778</c>, <c>2500</c>.</summary>
     public static string Exact(double value)
-        => Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture);
+        => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture));
 
     public static string Fixed(double value, int places)
     {
@@ -64,11 +76,10 @@ public static class Rounded
         if (places < 0)
         {
             var step = Math.Pow(10, -places);
-            return (Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture);
+            return Unsigned((Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture));
         }
 
-        var text = value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? text[1..] : text;
+        return Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
     }
 
     /// <summary>The decimal place of the last figure that ± <paramref name="halfWidth"/> supports; negative left of the point.</summary>
@@ -76,6 +87,10 @@ public static class Rounded
     {
         var exponent = (int)Math.Floor(Math.Log10(halfWidth) + 1e-12);
         var startsWithOne = halfWidth / Math.Pow(10, exponent) < 2 - 1e-9;
-        return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, 9);
+        return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, MostPlaces);
     }
+
+    // What rounds to nothing has no sign.
+    private static string Unsigned(string number)
+        => number.StartsWith('-') && number.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? number[1..] : number;
 }

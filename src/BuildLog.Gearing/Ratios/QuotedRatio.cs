@@ -5,12 +5,15 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Gearing.Ratios;
 
 /// <summary>A ratio printed on a tag, in a table or quoted by somebody: known to half its last digit, and only as true as its teller.</summary>
-/// <remarks>u = half the last digit / √3 (JCGM 100:2008, F.2.2.1). A quoted 1, 1.0 or 1.00 is a direct gear and exact.</remarks>
+/// <remarks>
+/// u = half the last digit / √3 (JCGM 100:2008, F.2.2.1). A quoted 1, 1.0 or 1.00 is a direct gear and exact, and so is a fraction. A typed ±
+/// takes the place of the last digit, as the rectangle that has its u.
+/// </remarks>
 public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text)
 {
     public static Parsed<QuotedRatio> Read(string text, RatioRange range)
         => range.Read(text).Then<QuotedRatio>(typed =>
-            new QuotedRatio(typed.Value, typed.StandardUncertainty > 0 || text.Contains('/', StringComparison.Ordinal) ? 0 : HalfOfLast(text), text.Trim()));
+            new QuotedRatio(typed.Value, typed.StandardUncertainty > 0 ? typed.StandardUncertainty * Math.Sqrt(3) : HalfOfLast(text), text.Trim()));
 
     /// <summary>The value with its rounding as the one input; a typed ± takes the rounding's place.</summary>
     public static Parsed<Measured> ReadMeasured(string text, RatioRange range, string name)
@@ -33,10 +36,11 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
 
     private static double HalfOfLast(string text)
     {
-        var digits = text.Trim().Split(':')[0].Replace(',', '.');
-        if (double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value == 1) return 0;
+        var digits = text.Split(':')[0].Replace(',', '.').Trim();
+        var isDecimal = double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value);
+        if (!isDecimal || value == 1) return 0;
 
         var point = digits.IndexOf('.', StringComparison.Ordinal);
-        return 0.5 * Math.Pow(10, point < 0 ? 0 : -digits.AsSpan(point + 1).Length);
+        return 0.5 * Math.Pow(10, point < 0 ? 0 : point + 1 - digits.Length);
     }
 }

@@ -19,7 +19,8 @@ public sealed record RatioCandidate(double Ratio, Teeth? Teeth, bool IsListed, d
 /// <para>x measured ratio; iₖ candidate; f normal density, Student's where ν is finite; u, ν those of x.</para>
 /// <para>
 /// Prior: 0.70 shared alike by the listed ratios, 0.20 by the other tooth pairs (pinion 5–20, ring 25–60, ratio 2–9, each ratio once as the
-/// coprime pair), 0.10 for "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it.
+/// coprime pair), 0.10 for "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it,
+/// one that is known to be sold before the others.
 /// </para>
 /// <para>Source: Bayes' theorem; the prior is our own judgement of what is sold.</para>
 /// </remarks>
@@ -43,7 +44,7 @@ public sealed class RatioCandidates
     public double NotListedProbability { get; }
 
     /// <param name="measured">The differential's ratio, without a hub reduction.</param>
-    /// <param name="listed">The ratios known for that donor; null for the common ones.</param>
+    /// <param name="listed">The ratios known for that donor; null or none for the common ones.</param>
     public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null)
     {
         var prior = Prior(listed);
@@ -79,27 +80,24 @@ public sealed class RatioCandidates
 
     private static List<Entry> Prior(IReadOnlyList<double>? listed)
     {
-        var named = listed is null
-            ? [.. ListedRatios.Common.Select(teeth => (teeth.Ratio, (Teeth?)teeth))]
-            : listed.Select(ratio => (Ratio: ratio, Teeth: Nearest(ratio))).ToList();
+        var named = listed is null or []
+            ? [.. ListedRatios.Common.Select(teeth => (teeth.Ratio, Teeth: (Teeth?)teeth))]
+            : listed.Select(ratio => Sold(ratio) is { } teeth ? (teeth.Ratio, teeth) : (Ratio: ratio, Teeth: (Teeth?)null)).Distinct().ToList();
 
-        var entries = named
-            .GroupBy(entry => entry.Teeth?.Ratio ?? entry.Ratio)
-            .Select(group => new Entry(group.Key, group.First().Teeth, true, ListedShare * group.Count() / named.Count))
-            .ToList();
+        var entries = named.ConvertAll(entry => new Entry(entry.Ratio, entry.Teeth, true, ListedShare / named.Count));
         var taken = entries.Select(entry => entry.Ratio).ToHashSet();
         var others = AllPairs.Where(pair => !taken.Contains(pair.Ratio)).ToList();
         entries.AddRange(others.Select(pair => new Entry(pair.Ratio, pair, false, PairsShare / others.Count)));
         return entries;
     }
 
-    private static Teeth? Nearest(double ratio)
-    {
-        var nearest = AllPairs.MinBy(pair => Math.Abs(pair.Ratio - ratio));
-        if (Math.Abs(nearest.Ratio - ratio) > SameRatio) return null;
+    // The pair a listed ratio is sold as: one that is known to be sold before one that is only nearer, 37/11 rather than 47/14 for 3.36.
+    private static Teeth? Sold(double ratio) => Nearest(ratio, ListedRatios.Common) ?? Nearest(ratio, AllPairs);
 
-        // The same ratio under the name it is sold by, where it has one: 40/10 rather than 28/7.
-        return ListedRatios.Common.Select(teeth => (Teeth?)teeth).FirstOrDefault(teeth => teeth!.Value.Ratio == nearest.Ratio) ?? nearest;
+    private static Teeth? Nearest(double ratio, IReadOnlyList<Teeth> pairs)
+    {
+        var nearest = pairs.MinBy(pair => Math.Abs(pair.Ratio - ratio));
+        return Math.Abs(nearest.Ratio - ratio) <= SameRatio ? nearest : null;
     }
 
     private static Teeth[] MakePairs()

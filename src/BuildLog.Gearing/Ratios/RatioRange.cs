@@ -23,7 +23,7 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
     public Parsed<Typed> Read(string text) => QuantityText.Read(text, Kind.Number).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(typed.Value));
 
     public Refusal Refuse(double ratio)
-        => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:0.###} is no {Part} ratio: it lies between {Low} and {High}."), Example);
+        => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:G6} is no {Part} ratio: it lies between {Low} and {High}."), Example);
 
     // Written so that NaN is refused too.
     private bool Accepts(double ratio) => ratio >= Low && ratio <= High;

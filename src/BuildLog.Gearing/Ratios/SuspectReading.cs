@@ -9,6 +9,8 @@ namespace BuildLog.Gearing.Ratios;
 /// <remarks>
 /// From three counts on: the one furthest from the line through the others, if further than four standard errors; then the rest are looked
 /// at again. Two counts that disagree are both named. A suspect stays in the fit until its owner drops it.
+/// <para>One step of reading is no slip: a shaft that stands midway between two marks is read to either, however well the rest agrees.</para>
+/// <para>Not for: several slips in few counts; they hide each other, and only the widened interval shows them.</para>
 /// </remarks>
 public sealed record SuspectReading(int Index, int HalfTurns, string Says)
 {
@@ -21,15 +23,15 @@ public sealed record SuspectReading(int Index, int HalfTurns, string Says)
         if (points.Count == 2)
         {
             // Which of two is wrong cannot be said, so both are.
-            if (left.Any(k => Misfit(k, left, points).Errors > Limit))
+            if (left.Any(k => Misfit(k, left, points).IsSlip))
                 suspects.AddRange(left.Select(k => Name(k, left, readings, points)));
             return suspects;
         }
 
         while (left.Count >= 3)
         {
-            var worst = left.MaxBy(k => Misfit(k, left, points).Errors);
-            if (Misfit(worst, left, points).Errors <= Limit) break;
+            var worst = left.MaxBy(k => Misfit(k, left, points) is var gap ? (gap.Errors, Math.Abs(gap.Turns)) : default);
+            if (!Misfit(worst, left, points).IsSlip) break;
             suspects.Add(Name(worst, left, readings, points));
             left.Remove(worst);
         }
@@ -37,22 +39,31 @@ public sealed record SuspectReading(int Index, int HalfTurns, string Says)
         return [.. suspects.OrderBy(suspect => suspect.Index)];
     }
 
-    // How far reading k lies from the line through the others: in propshaft turns, and in standard errors.
-    private static (double Turns, double Errors, double TurnsPerError) Misfit(int k, List<int> among, IReadOnlyList<TurnCount.Point> points)
+    // How far reading k lies from the line through the others.
+    private static Gap Misfit(int k, List<int> among, IReadOnlyList<TurnCount.Point> points)
     {
         var others = among.Where(other => other != k).Select(other => (points[other].WheelSum, points[other].TwicePropshaft)).ToList();
         var slope = LineThroughOrigin.Fit(others, points[k].Evidence).Slope;
         var gap = points[k].TwicePropshaft - (slope * points[k].WheelSum);
-        var error = gap.StandardUncertainty / 2;
-        var turns = gap.Value / 2;
-        return (turns, error == 0 ? (Math.Abs(turns) < 1e-9 ? 0 : double.PositiveInfinity) : Math.Abs(turns) / error, error);
+        return new(gap.Value / 2, gap.StandardUncertainty / 2);
+    }
+
+    /// <param name="Turns">Propshaft turns too many.</param>
+    /// <param name="Error">The standard error of that.</param>
+    private readonly record struct Gap(double Turns, double Error)
+    {
+        private const double Negligible = 1e-9;
+
+        public double Errors => Error > 0 ? Math.Abs(Turns) / Error : Math.Abs(Turns) < Negligible ? 0 : double.PositiveInfinity;
+
+        public bool IsSlip => Errors > Limit;
     }
 
     private static SuspectReading Name(int k, List<int> among, IReadOnlyList<TurnReading> readings, IReadOnlyList<TurnCount.Point> points)
     {
-        var (turns, _, turnsPerError) = Misfit(k, among, points);
+        var (turns, error) = Misfit(k, among, points);
         var halves = (int)Math.Clamp(Math.Round(turns * 2), -1000, 1000);
-        var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= Limit * turnsPerError;
+        var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= Limit * error;
         return new(k, explained ? halves : 0, explained
             ? $"{InWords(Math.Abs(halves))} {(halves > 0 ? "too many" : "short")}"
             : FormattableString.Invariant($"{Math.Abs(turns):0.##} propshaft turns off, which no half or whole turn explains ({readings[k].Text})"));

@@ -42,16 +42,9 @@ public readonly record struct Teeth
         if (parts.Length != 2
             || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pinion))
-            return new Refusal("teeth", $"'{text.Trim()}' is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
+            return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
 
-        try
-        {
-            return new Teeth(ring, pinion);
-        }
-        catch (RefusedException refused)
-        {
-            return refused.Refusal;
-        }
+        return Parsed.From(() => new Teeth(ring, pinion));
     }
 
     public override string ToString() => FormattableString.Invariant($"{Ring}/{Pinion}");

@@ -44,7 +44,7 @@ public sealed class TurnCount
         if (!(how.Align is >= 0 and <= 0.5))
             throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
 
-        var points = Points(readings, how, name);
+        var points = Points(readings, how, name, roundAlike: true);
         var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], points[0].Evidence);
         if (line.Slope.Value < range.Low || line.Slope.Value > range.High)
         {
@@ -52,7 +52,7 @@ public sealed class TurnCount
             throw new RefusedException(refusal with { Message = refusal.Message + " Look at the readings and at which wheels turned.", Example = "10:20.5" });
         }
 
-        return new(readings, line.Slope, SuspectReading.Among(readings, points), how);
+        return new(readings, line.Slope, SuspectReading.Among(readings, Points(readings, how, name, roundAlike: false)), how);
     }
 
     /// <summary>Standard uncertainty of a ratio counted once over <paramref name="wheelSum"/> = w_left + w_right turns.</summary>
@@ -81,7 +81,8 @@ public sealed class TurnCount
 
     internal sealed record Point(Measured WheelSum, Measured TwicePropshaft, Evidence Evidence);
 
-    private static List<Point> Points(IReadOnlyList<TurnReading> readings, CountPrecision how, string name)
+    // For the ratio, counts over the same W share their rounding. Between each other they may still fall a step apart, so a suspect is judged without that.
+    private static List<Point> Points(IReadOnlyList<TurnReading> readings, CountPrecision how, string name, bool roundAlike)
     {
         var longest = readings.Max(reading => Math.Max(Math.Abs(reading.Left), Math.Abs(reading.Right)));
         var evidence = new Evidence(name, factor => FormattableString.Invariant($"count {Math.Ceiling(longest * factor):0} wheel turns in one go ({name})"));
@@ -90,7 +91,7 @@ public sealed class TurnCount
         [
             .. readings.Select(reading =>
             {
-                if (!roundings.TryGetValue(reading.WheelSum, out var rounding))
+                if (!roundings.TryGetValue(reading.WheelSum, out var rounding) || !roundAlike)
                     roundings[reading.WheelSum] = rounding = Input.Rectangular("propshaft turns, reading", how.ReadTo / 2, evidence);
 
                 var stop = new Input("wheel stop, alignment", StopUncertainty(reading.Turned, how.Align), evidence);

@@ -40,15 +40,15 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
         var example = wheels == Wheels.Each ? "10,10:41" : "10:20.5";
         var sides = text.Split(':');
         if (sides.Length != 2)
-            return new Refusal("turns", $"'{text.Trim()}' is not a count: write wheel turns, a colon, propshaft turns.", example);
+            return new Refusal("turns", $"{Shown.Quoted(text)} is not a count: write wheel turns, a colon, propshaft turns.", example);
 
         var turned = sides[0].Split(',');
         if (wheels == Wheels.Each && turned.Length != 2)
-            return new Refusal("turns", $"'{text.Trim()}' names one wheel; with both wheels read, write left,right:propshaft.", example);
+            return new Refusal("turns", $"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft.", example);
         if (wheels != Wheels.Each && turned.Length != 1)
-            return new Refusal("turns", $"'{text.Trim()}' names both wheels, so it already says how they turned; decimals use the point.", example);
+            return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; decimals use the point.", example);
         if (sides[1].Contains(',', StringComparison.Ordinal))
-            return new Refusal("turns", $"'{text.Trim()}': in a count the comma parts the two wheels; decimals use the point.", example);
+            return new Refusal("turns", $"{Shown.Quoted(text)}: in a count the comma parts the two wheels; decimals use the point.", example);
 
         return Turns(turned[0], text, example).Then(first =>
             (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
@@ -62,7 +62,7 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
 
     private static Parsed<TurnReading> Make(double left, double right, double propshaft, Wheels wheels, string text, string example)
     {
-        var shown = $"'{text.Trim()}'";
+        var shown = Shown.Quoted(text);
         if (propshaft <= 0)
             return new Refusal("turns", $"{shown}: propshaft turns must be more than zero.", example);
         if (wheels != Wheels.Each && left <= 0)
@@ -83,6 +83,6 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
 
     private static Parsed<double> Turns(string part, string whole, string example)
         => QuantityText.ReadNumber(part) is { Refusal: { } refusal }
-            ? new Refusal("turns", $"'{whole.Trim()}': {refusal.Message}", example)
+            ? new Refusal("turns", $"{Shown.Quoted(whole)}: {refusal.Message}", example)
             : QuantityText.ReadNumber(part);
 }

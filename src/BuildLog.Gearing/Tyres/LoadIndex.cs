@@ -1,5 +1,3 @@
-using BuildLog.Gearing.Quantities;
-
 namespace BuildLog.Gearing.Tyres;
 
 /// <summary>The load a tyre may carry, by its load index.</summary>
@@ -28,7 +26,4 @@ public static class LoadIndex
 
     /// <summary>Kilograms per tyre; null for an index the table does not have.</summary>
     public static double? CapacityKg(int index) => index is >= 0 and <= Highest ? Kilograms[index] : null;
-
-    internal static Refusal Refuse(int index)
-        => new("load-index", FormattableString.Invariant($"{index} is no load index: they go from 0 to {Highest}."), "205/65R15 94H");
 }

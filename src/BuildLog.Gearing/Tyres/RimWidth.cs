@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Tyres;
 /// <param name="Measuring">The width the section was measured on.</param>
 /// <param name="High">Widest.</param>
 /// <remarks>
-/// <code>measuring = x · section, to the nearest ½ in;  permitted = measuring − ½ … measuring + 1 (+ 1½ up to 6 in)</code>
+/// <code>measuring = x · section, to the nearest ½ in;  permitted = measuring − ½ … measuring + 1 (+ 1½ for rims of 6 and 6½ in below a = 0.70)</code>
 /// <para>x by aspect ratio: 0.70 for 75 and up, 0.75 for 60–70, 0.80 for 50–55, 0.85 for 45, 0.90 below.</para>
 /// <para>
 /// The measuring rule reproduces twelve published measuring rims (a tyre retailer's technical page); the permitted band is from memory and

@@ -16,16 +16,21 @@ public sealed record RollReading(double Turns, double Distance, string Text)
     public static Parsed<RollReading> Read(string text)
     {
         var sides = text.Split(':');
-        if (sides.Length != 2) return new Refusal("roll", $"'{text.Trim()}' is not a roll: write wheel turns, a colon, the distance.", Right);
+        if (sides.Length != 2) return new Refusal("roll", $"{Shown.Quoted(text)} is not a roll: write wheel turns, a colon, the distance.", Right);
 
-        if (QuantityText.ReadNumber(sides[0]) is { Refusal: { } badTurns }) return new Refusal("roll", $"'{text.Trim()}': {badTurns.Message}", Right);
-        if (QuantityText.Read(sides[1], Kind.Length) is { Refusal: { } badLength }) return new Refusal("roll", $"'{text.Trim()}': {badLength.Message}", Right);
+        return Part(QuantityText.ReadNumber(sides[0]), text).Then(turns =>
+            Part(QuantityText.ReadPlain(sides[1], Kind.Length), text).Then(distance => Make(turns, distance.Value, text)));
+    }
 
-        var turns = QuantityText.ReadNumber(sides[0]).OrRefuse();
-        var distance = QuantityText.Read(sides[1], Kind.Length).OrRefuse().Value;
-        if (turns is <= 0 or > 1000) return new Refusal("roll", $"'{text.Trim()}': wheel turns must be more than zero and at most 1000.", Right);
+    private static Parsed<T> Part<T>(Parsed<T> part, string whole)
+        where T : notnull
+        => part.Refusal is { } refusal ? new Refusal("roll", $"{Shown.Quoted(whole)}: {refusal.Message}", Right) : part;
+
+    private static Parsed<RollReading> Make(double turns, double distance, string text)
+    {
+        if (turns is <= 0 or > 1000) return new Refusal("roll", $"{Shown.Quoted(text)}: wheel turns must be more than zero and at most 1000.", Right);
         if (distance / turns is < Smallest or > Largest)
-            return new Refusal("roll", FormattableString.Invariant($"'{text.Trim()}' makes {distance / turns:0.###} m a turn; road tyres cover {Smallest} to {Largest} m."), Right);
+            return new Refusal("roll", FormattableString.Invariant($"{Shown.Quoted(text)} makes {distance / turns:G6} m a turn; road tyres cover {Smallest} to {Largest} m."), Right);
 
         return new RollReading(turns, distance, text.Trim());
     }

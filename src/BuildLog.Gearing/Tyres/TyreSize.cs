@@ -48,14 +48,17 @@ public sealed record TyreSize
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
-    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
-    public Measured RollingCircumference
+    /// <summary>Free circumference in metres, with what tyres of one marking differ by; ask once for each set of tyres and keep the answer.</summary>
+    /// <remarks>Every call is another set: two sets of one size differ, and share the loaded factor's error alone.</remarks>
+    public Measured FreeCircumferenceAsLabelled
     {
         get
         {
             var label = new Evidence($"tyre label {Designation}", _ => "roll the tyres out with the vehicle standing on them");
-            var free = Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * LabelSpread, label));
-            return free * LoadedFactor.For(Construction);
+            return Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * LabelSpread, label));
         }
     }
+
+    /// <summary>Rolling circumference in metres, as well as a label can say it; like <see cref="FreeCircumferenceAsLabelled"/>, another set at every call.</summary>
+    public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
 }

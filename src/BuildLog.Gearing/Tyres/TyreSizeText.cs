@@ -8,6 +8,9 @@ public static class TyreSizeText
 {
     private const string Right = "205/65R15 94H";
 
+    /// <summary>Reinforced, mud and snow, tubeless, with tube: said on many sidewalls, and nothing to the gearing.</summary>
+    private static readonly string[] Remarks = ["XL", "RF", "M+S", "TL", "TT"];
+
     public static Parsed<TyreSize> Read(string text)
     {
         var marking = new Marking(text.Trim().ToUpperInvariant());
@@ -32,24 +35,24 @@ public static class TyreSizeText
         var bracket = marking.Take("(");
         if (marking.Number(out var load))
         {
-            single = (int)load;
+            if (!IsLoadIndex(load, out single)) return Wrong($"{load:0.##} is no load index (0 to {LoadIndex.Highest})", text);
             if (marking.Take("/"))
             {
                 if (!marking.Number(out var second)) return Stop("the second load index", text, marking);
-                dual = (int)second;
+                if (!IsLoadIndex(second, out dual)) return Wrong($"{second:0.##} is no load index (0 to {LoadIndex.Highest})", text);
             }
 
             symbol = marking.Symbol();
             if (symbol is null) return Stop("a speed symbol such as H", text, marking);
             if (SpeedSymbol.LimitKmh(symbol) is null) return Wrong($"'{symbol}' is no speed symbol", text);
-            foreach (var index in new[] { single, dual })
-            {
-                if (index is { } value && LoadIndex.CapacityKg(value) is null) return LoadIndex.Refuse(value);
-            }
+        }
+        else if (bracket)
+        {
+            return Stop("a load index", text, marking);
         }
 
         if (bracket && !marking.Take(")")) return Stop("')'", text, marking);
-        foreach (var word in (string[])["XL", "RF", "M+S", "TL", "TT"]) _ = marking.Take(word);
+        while (Array.Exists(Remarks, marking.Take)) { }
         if (!marking.AtEnd) return Stop("nothing more", text, marking);
         if (rated && symbol is not null && SpeedSymbol.LimitKmh(symbol) < 240) return Wrong($"ZR is above 240 km/h, which '{symbol}' is not", text);
 
@@ -70,19 +73,19 @@ public static class TyreSizeText
     public static Parsed<TyreSize> WornBy(this TyreSize size, Typed depth)
         => depth.Value is >= 0 and <= 0.03
             ? size with { Worn = depth.Value }
-            : new Refusal("worn", $"'{depth.Text}' is no tread depth: a tyre wears by 0 to 30 mm.", "4 mm");
+            : new Refusal("worn", $"{Shown.Quoted(depth.Text)} is no tread depth: a tyre wears by 0 to 30 mm.", "4 mm");
+
+    private static bool IsLoadIndex(double number, out int? index)
+    {
+        index = number == Math.Floor(number) && number <= LoadIndex.Highest ? (int)number : null;
+        return index is not null;
+    }
 
     private static Refusal Stop(string expected, string text, Marking marking)
         => new("tyre-size", marking.Position == 0
-            ? $"'{Cut(text)}' is no tyre size: {expected} should come first."
-            : $"'{Cut(text)}' is no tyre size: after '{marking.Taken}' {expected} is expected{(marking.AtEnd ? "" : $", not '{Cut(marking.Rest)}'")}.", Right);
+            ? $"{Shown.Quoted(text)} is no tyre size: {expected} should come first."
+            : $"{Shown.Quoted(text)} is no tyre size: after {Shown.Quoted(marking.Taken)} {expected} is expected{(marking.AtEnd ? "" : $", not {Shown.Quoted(marking.Rest)}")}.", Right);
 
     private static Refusal Wrong(FormattableString what, string text)
-        => new("tyre-size", $"'{Cut(text)}' is no tyre size: {FormattableString.Invariant(what)}.", Right);
-
-    private static string Cut(string text)
-    {
-        var plain = string.Concat(text.Trim().Select(c => char.IsControl(c) ? ' ' : c));
-        return plain.Length <= 40 ? plain : plain[..39] + "…";
-    }
+        => new("tyre-size", $"{Shown.Quoted(text)} is no tyre size: {FormattableString.Invariant(what)}.", Right);
 }

@@ -1,0 +1,27 @@
+using System.Globalization;
+using System.Text;
+
+namespace BuildLog.Gearing.Quantities;
+
+/// <summary>Typed text as a refusal may repeat it: on one line, printable, and not too much of it.</summary>
+internal static class Shown
+{
+    private const int Longest = 40;
+
+    public static string Quoted(string text) => $"'{Cut(text)}'";
+
+    public static string Cut(string text)
+    {
+        var kept = new StringBuilder();
+        foreach (var rune in text.Trim().EnumerateRunes())
+        {
+            if (kept.Length >= Longest) return kept.Append('…').ToString();
+            kept.Append(IsPrintable(rune) ? rune.ToString() : " ");
+        }
+
+        return kept.ToString();
+    }
+
+    private static bool IsPrintable(Rune rune) => Rune.GetUnicodeCategory(rune)
+        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
+}

@@ -1,0 +1,11 @@
+namespace BuildLog.Sheet.Content;
+
+/// <summary>The paper a sheet is laid out for.</summary>
+public enum Paper
+{
+    /// <summary>210 × 297 mm.</summary>
+    A4,
+
+    /// <summary>8½ × 11 in.</summary>
+    Letter,
+}

@@ -1,0 +1,46 @@
+namespace BuildLog.Sheet.Content;
+
+/// <summary>Everything one build sheet says, already worded and rounded by the caller.</summary>
+/// <remarks>
+/// The sheet computes nothing and reads no clock, file or culture: the same content gives the same bytes.
+/// A text that is null or blank prints as "not recorded".
+/// </remarks>
+public sealed record SheetContent
+{
+    /// <summary>Identifies this sheet inside the file; the same sheet printed again keeps it.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>When the sheet was made; goes into the file's properties.</summary>
+    public required DateTimeOffset Created { get; init; }
+
+    public Paper Paper { get; init; } = Paper.A4;
+
+    /// <summary>The printed date as the reader sees it, for example "25 November 2026".</summary>
+    public string? PrintedOn { get; init; }
+
+    public VehicleTitle Vehicle { get; init; } = new();
+
+    public IReadOnlyList<DrivelineRow> Driveline { get; init; } = [];
+
+    public IReadOnlyList<KeyFigure> KeyFigures { get; init; } = [];
+
+    /// <summary>The cruise goal as one sentence.</summary>
+    public string? CruiseGoal { get; init; }
+
+    public SpeedsTable? Speeds { get; init; }
+
+    public Sawtooth? Sawtooth { get; init; }
+
+    public IReadOnlyList<SheetFinding> Findings { get; init; } = [];
+
+    public IReadOnlyList<EvidenceEntry> Evidence { get; init; } = [];
+
+    public IReadOnlyList<HistoryRow> History { get; init; } = [];
+
+    /// <summary>What is still open, and what had to be assumed.</summary>
+    public IReadOnlyList<string> OpenPoints { get; init; } = [];
+
+    public IReadOnlyList<string> Cautions { get; init; } = [StandingCaution.LocalRulesComeFirst];
+
+    public IReadOnlyList<SignatureLine> Signatures { get; init; } = [new("Built and measured by"), new("Received by")];
+}

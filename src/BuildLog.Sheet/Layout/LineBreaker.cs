@@ -1,0 +1,106 @@
+using System.Text;
+using BuildLog.Sheet.Drawing;
+
+namespace BuildLog.Sheet.Layout;
+
+/// <summary>Breaks text into lines at spaces and after hyphens; inside a word only when the word alone is too wide.</summary>
+internal static class LineBreaker
+{
+    private const double Rounding = 0.01;
+
+    /// <summary>The lines. The space at which a line was broken stays at its end, so that text copied from the page keeps its words apart.</summary>
+    public static IReadOnlyList<string> Lines(string text, TextStyle style, double width)
+    {
+        var lines = new List<string>();
+        var paragraphs = PlainText.Lines(text).Split('\n');
+        foreach (var (i, paragraph) in paragraphs.Index())
+        {
+            BreakParagraph(paragraph, style, width, lines);
+            if (i < paragraphs.Length - 1) lines[^1] += " ";
+        }
+
+        return lines;
+    }
+
+    /// <summary>The text on one line, its end replaced by "…" when it is too wide.</summary>
+    public static string Shortened(string text, TextStyle style, double width)
+    {
+        var line = PlainText.Line(text);
+        return style.WidthOf(line) <= width ? line : Cut(line, style, width);
+    }
+
+    /// <summary>No more lines than asked, the last ending in "…" when there were more.</summary>
+    public static IReadOnlyList<string> Lines(string text, TextStyle style, double width, int most)
+    {
+        var lines = Lines(text, style, width);
+        return lines.Count <= most ? lines : [.. lines.Take(most - 1), Cut(lines[most - 1], style, width)];
+    }
+
+    private static string Cut(string line, TextStyle style, double width)
+    {
+        var room = width - style.WidthOf("…");
+        var start = new StringBuilder();
+        foreach (var rune in line.EnumerateRunes())
+        {
+            room -= style.WidthOf(rune.ToString());
+            if (room < 0) break;
+            start.Append(rune);
+        }
+
+        return start.ToString().TrimEnd() + "…";
+    }
+
+    private static void BreakParagraph(string paragraph, TextStyle style, double width, List<string> lines)
+    {
+        var line = new StringBuilder();
+        var used = 0.0;
+        foreach (var piece in Pieces(paragraph))
+        {
+            var needed = style.VisibleWidthOf(piece);
+            if (line.Length > 0 && used + needed > width + Rounding) EndLine();
+            if (needed > width) BreakWord(piece);
+            else Append(piece);
+        }
+
+        EndLine();
+
+        void Append(string text)
+        {
+            line.Append(text);
+            used += style.WidthOf(text);
+        }
+
+        void BreakWord(string word)
+        {
+            foreach (var rune in word.EnumerateRunes())
+            {
+                var sign = rune.ToString();
+                if (line.Length > 0 && used + style.WidthOf(sign) > width) EndLine();
+                Append(sign);
+            }
+        }
+
+        void EndLine()
+        {
+            lines.Add(line.ToString());
+            line.Clear();
+            used = 0;
+        }
+    }
+
+    /// <summary>Words with the space that follows them, cut after hyphens before letters. A slash does not cut: "rev/min" is one word.</summary>
+    private static IEnumerable<string> Pieces(string text)
+    {
+        var start = 0;
+        for (var i = 0; i < text.Length; i++)
+        {
+            var afterHyphen = text[i] is '-' or '–' && i > start && i + 1 < text.Length && char.IsLetter(text[i + 1]);
+            if (text[i] != ' ' && !afterHyphen) continue;
+
+            yield return text[start..(i + 1)];
+            start = i + 1;
+        }
+
+        if (start < text.Length) yield return text[start..];
+    }
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Text;
+using BuildLog.Sheet.Drawing;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using PdfSharp.UniversalAccessibility;
+
+namespace BuildLog.Sheet.Pdf;
+
+/// <summary>Draws the pages with PDFsharp, tagged, and lets <see cref="PdfFinisher"/> mend what PDFsharp leaves undone.</summary>
+internal sealed class PdfSharpRenderer : IDocumentRenderer
+{
+    /// <remarks>PDFsharp writes dates in the calendar of the current culture, so for this while there is none.</remarks>
+    public byte[] Render(DrawnDocument document)
+    {
+        var culture = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        try
+        {
+            return PdfFinisher.Finish(Save(document), document.Info);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+    }
+
+    private static byte[] Save(DrawnDocument document)
+    {
+        EmbeddedFontResolver.Install();
+        using var pdf = new PdfDocument();
+        Describe(pdf, document.Info);
+        pdf.SetPdfA();                                     // before anything is drawn
+        var accessibility = UAManager.ForDocument(pdf);
+        accessibility.SetDocumentLanguage(document.Info.Language);
+
+        var tags = new TagWriter(accessibility.StructureBuilder);
+        var outline = new OutlineWriter(pdf);
+        var tools = new DrawingTools();
+        foreach (var page in document.Pages) DrawPage(pdf, page, tools, tags, outline);
+
+        using var saved = new MemoryStream();
+        pdf.Save(saved, closeStream: false);
+        return saved.ToArray();
+    }
+
+    private static void Describe(PdfDocument pdf, DocumentInfo info)
+    {
+        pdf.Options.CompressContentStreams = true;
+        pdf.Info.Title = info.Title;
+        pdf.Info.Author = info.Author;
+        pdf.Info.Subject = info.Subject;
+        pdf.Info.Keywords = info.Keywords;
+        pdf.Info.Creator = info.Creator;
+        pdf.Info.CreationDate = DateTime.SpecifyKind(info.Created.UtcDateTime, DateTimeKind.Utc);
+        pdf.Info.ModificationDate = pdf.Info.CreationDate;
+        pdf.ViewerPreferences.DisplayDocTitle = true;
+        pdf.PageMode = PdfPageMode.UseOutlines;
+
+        var id = Encoding.Latin1.GetString(info.Id.ToByteArray());
+        pdf.Internals.FirstDocumentID = id;
+        pdf.Internals.SecondDocumentID = id;
+    }
+
+    private static void DrawPage(PdfDocument pdf, DrawnPage page, DrawingTools tools, TagWriter tags, OutlineWriter outline)
+    {
+        var sheet = pdf.AddPage();
+        sheet.Width = XUnit.FromPoint(page.Width);
+        sheet.Height = XUnit.FromPoint(page.Height);
+        using var graphics = XGraphics.FromPdfPage(sheet);
+        foreach (var operation in page.Operations)
+        {
+            switch (operation)
+            {
+                case DrawText text:
+                    graphics.DrawString(text.Text, tools.FontOf(text), tools.BrushOf(text.Colour), text.X, text.Baseline);
+                    break;
+                case DrawBox box:
+                    graphics.DrawRectangle(
+                        box.Line is { } line ? DrawingTools.PenOf(line) : null,
+                        box.Fill is { } fill ? tools.BrushOf(fill) : null,
+                        new XRect(box.Box.X, box.Box.Y, box.Box.Width, box.Box.Height));
+                    break;
+                case DrawLine drawn:
+                    graphics.DrawLines(DrawingTools.PenOf(drawn.Line), [.. drawn.Points.Select(point => new XPoint(point.X, point.Y))]);
+                    break;
+                case BeginTag tag:
+                    tags.Begin(tag.Info, page.Height);
+                    break;
+                case EndTag:
+                    tags.End();
+                    break;
+                case Bookmark bookmark:
+                    outline.Add(bookmark, sheet, page.Height);
+                    break;
+                default:
+                    throw new NotSupportedException($"The PDF renderer has no way to draw {operation.GetType().Name}.");
+            }
+        }
+
+        tags.EndPage();
+    }
+}

@@ -1,0 +1,31 @@
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>What the numbers rest on: one row a measurement session, with the readings as they were typed.</summary>
+internal static class EvidenceRegion
+{
+    private static readonly IReadOnlyList<Column> Columns =
+        [new("Measured", 1.5), new("How", 2), new("Readings as typed", 1.9), new("Result", 1.6)];
+
+    private static readonly TableLook Look = new() { PadY = 3.5 };
+
+    public static Block Of(SheetContent sheet) =>
+        new Section("Measurement evidence", sheet.Evidence.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Evidence.Select(RowOf)], Look));
+
+    private static IReadOnlyList<Cell> RowOf(EvidenceEntry entry) =>
+    [
+        new(Missing.OrWords(entry.What, TypeScale.Strong), Labelled("Date", entry.Date), Labelled("By", entry.Who)),
+        new(Missing.OrWords(entry.Method, TypeScale.Body), Labelled("Conditions", entry.Conditions)),
+        new([.. Readings(entry.Readings)]),
+        new(Missing.OrWords(entry.Result, TypeScale.Strong), Labelled("95 % interval", entry.Interval95)),
+    ];
+
+    private static IEnumerable<CellText> Readings(IReadOnlyList<string> readings) =>
+        readings.Count == 0 ? [Missing.OrWords(null, TypeScale.Body)] : readings.Select(reading => Missing.OrWords(reading, TypeScale.Body));
+
+    private static CellText Labelled(string label, string? text) =>
+        new($"{label}: {Missing.OrWords(text)}", TypeScale.Label);
+}

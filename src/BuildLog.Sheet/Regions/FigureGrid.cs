@@ -1,0 +1,27 @@
+using BuildLog.Sheet.Layout;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>Values with their labels, side by side in columns of one width.</summary>
+internal static class FigureGrid
+{
+    private static readonly TableLook Look = new()
+    {
+        PadX = 9,
+        PadY = 3.5,
+        ShowsHead = false,
+        FirstColumnNamesRow = false,
+        ColumnRules = true,
+        KeepTogether = true,
+    };
+
+    public static Table Of(IEnumerable<Cell> cells, int columns, double spaceBefore = 0)
+    {
+        var rows = cells.Chunk(columns).Select(row => Filled(row, columns));
+        return new Table([.. Enumerable.Repeat(new Column("", 1), columns)], [.. rows], Look) { SpaceBefore = spaceBefore };
+    }
+
+    /// <summary>The last row has as many cells as the others.</summary>
+    private static IReadOnlyList<Cell> Filled(Cell[] row, int columns) =>
+        [.. row, .. Enumerable.Repeat(new Cell([]), columns - row.Length)];
+}

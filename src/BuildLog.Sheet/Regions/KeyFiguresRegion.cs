@@ -1,0 +1,35 @@
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>The few numbers a reader looks for first, printed large, and the goal they are held against.</summary>
+internal static class KeyFiguresRegion
+{
+    private const int MostColumns = 4;
+
+    public static Block Of(SheetContent sheet) =>
+        new Section("Key figures", Figures(sheet.KeyFigures), Goal(sheet.CruiseGoal)) { KeepTogether = true };
+
+    private static Block Figures(IReadOnlyList<KeyFigure> figures)
+    {
+        if (figures.Count == 0) return Missing.Paragraph;
+
+        // The number stands above its label, so that the numbers line up whatever the labels need.
+        var cells = figures.Select(figure =>
+            new Cell(Missing.OrWords(figure.Value, TypeScale.Figure), Missing.OrWords(figure.Label, TypeScale.Label)));
+        return FigureGrid.Of(cells, Math.Min(figures.Count, MostColumns));
+    }
+
+    private static Panel Goal(string? goal)
+    {
+        var told = Missing.OrWords(goal, TypeScale.Strong);
+        return new Panel(
+            new Paragraph("Cruise goal", TypeScale.Label) { KeepWithNext = true },
+            new Paragraph(told.Text, told.Style))
+        {
+            SpaceBefore = 7,
+        };
+    }
+}

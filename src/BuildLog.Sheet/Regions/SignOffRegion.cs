@@ -1,0 +1,25 @@
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>Lines to sign on.</summary>
+internal static class SignOffRegion
+{
+    private static readonly IReadOnlyList<Column> Columns = [new("Role", 1.5), new("Name", 2), new("Signature", 2.5), new("Date", 1.2)];
+
+    private static readonly TableLook Look = new() { LeastRowHeight = 26, PadY = 9, WritingGap = 10, PadX = 10, KeepTogether = true };
+
+    public static Block Of(SheetContent sheet) =>
+        new Section("Signatures", sheet.Signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Signatures.Select(RowOf)], Look))
+        {
+            KeepTogether = true,
+        };
+
+    private static IReadOnlyList<Cell> RowOf(SignatureLine line) =>
+        [Missing.CellOf(line.Role, TypeScale.Body), Written(line.Name), new([]), Written(line.Date)];
+
+    /// <summary>Blank is not "not recorded" here: it is where somebody writes.</summary>
+    private static Cell Written(string? text) => new(new CellText(text ?? "", TypeScale.Body));
+}

@@ -1,0 +1,62 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Findings as the workbench says them.</summary>
+public static class FindingsWords
+{
+    public static FindingsModel Of(IReadOnlyList<Finding> findings) => new([.. findings.Select(Row)]);
+
+    public static VerdictCounts Count(IReadOnlyList<Finding> findings) => new(
+        findings.Count(finding => finding.Verdict == Verdict.Clash),
+        findings.Count(finding => finding.Verdict == Verdict.Open),
+        findings.Count(finding => finding.Verdict == Verdict.Watch),
+        findings.Count(finding => finding.Verdict == Verdict.Fits));
+
+    /// <summary>The worst verdict that hangs at the joint before a position: of the findings it shares with a part further up.</summary>
+    public static ShownVerdict? AtJointBefore(Position position, IReadOnlyList<Finding> findings)
+        => findings.Where(finding => finding.Between.Count > 1 && finding.Between.Max() == position).Select(finding => (ShownVerdict?)Shown(finding.Verdict)).Max();
+
+    private static FindingRow Row(Finding finding) => new(
+        Shown(finding.Verdict),
+        finding.Title,
+        finding.Says,
+        string.Join(" and ", finding.Between.Select(position => position.InWords())),
+        Why(finding.Because),
+        Bar(finding),
+        finding.Cures,
+        finding.SettledBy,
+        finding.Source);
+
+    private static ShownVerdict Shown(Verdict verdict) => verdict switch
+    {
+        Verdict.Clash => ShownVerdict.Clash,
+        Verdict.Open => ShownVerdict.Open,
+        Verdict.Watch => ShownVerdict.Watch,
+        _ => ShownVerdict.Fits,
+    };
+
+    private static string Why(Because because) => because switch
+    {
+        Because.Inside => "The whole 95 % interval is inside what is wanted.",
+        Because.Outside => "The whole 95 % interval is outside what is wanted.",
+        Because.Uncertainty => "The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies.",
+        Because.UnverifiedLimit => "The limit is from memory only, so it may warn but not condemn.",
+        _ => "A number is missing.",
+    };
+
+    private static WindowBar? Bar(Finding finding)
+    {
+        if (finding is not { Value: { } value, Wanted: { } wanted }) return null;
+        var unit = finding.Unit;
+        var interval = value.Interval95;
+        return new(
+            unit.FromBase(interval.Low), unit.FromBase(value.Value), unit.FromBase(interval.High), Side(wanted.Low, unit), Side(wanted.High, unit),
+            $"{Rounded.WithInterval(value, unit)}, wanted {wanted.InWords(unit)}");
+    }
+
+    private static double? Side(double limit, Unit unit) => double.IsFinite(limit) ? unit.FromBase(limit) : null;
+}

@@ -1,0 +1,75 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Sessions as rows: what was read, what it gives, and what its uncertainty is made of.</summary>
+public static class MeasurementsWords
+{
+    public static MeasurementsModel Of(IReadOnlyList<Session> sessions, UnitSystem units) => new([.. sessions.Select(session => Row(session, units))]);
+
+    /// <summary>The session's result in words, for screen and sheet alike.</summary>
+    public static SessionResult Result(Session session, UnitSystem units) => session switch
+    {
+        TurnCountSession count => Result(count),
+        RollOutSession roll => Result(roll, units),
+        _ => throw new ArgumentException($"A {session.Method} has no words yet.", nameof(session)),
+    };
+
+    private static SessionRow Row(Session session, UnitSystem units)
+    {
+        var result = Result(session, units);
+        return new(
+            session.Id,
+            DayText.InShort(session.Date),
+            session.Method,
+            session.Component.Name,
+            Rounded.WithInterval(result.Value, result.Unit),
+            [.. result.Conditions],
+            session.Readings,
+            result.Says,
+            [.. result.Value.Budget().Select(line => new BudgetShare(line.Input.Name, line.Share))]);
+    }
+
+    private static SessionResult Result(TurnCountSession session)
+    {
+        var count = session.Result();
+        var hub = session.Hub.Length > 0 ? RatioRange.Hub.Read(session.Hub).OrRefuse().Value : (session.Component as AxleComponent)?.HubReduction?.Si ?? 1;
+        return new(
+            count.Ratio, Units.One, TurnCountWords.Full(count, count.Ratio / hub),
+            [
+                session.Wheels switch
+                {
+                    Wheels.OneHeld => "one wheel held",
+                    Wheels.Together => "both wheels turning alike",
+                    _ => "both wheels counted",
+                },
+                $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session),
+            ]);
+    }
+
+    private static SessionResult Result(RollOutSession session, UnitSystem units)
+    {
+        var roll = session.Result();
+        string[] pressure = session.Pressure.Length > 0 ? [$"pressure {session.Pressure}"] : [];
+        return new(
+            roll.RollingCircumference, units.Length, RollOutWords.Full(roll, units),
+            [session.Loaded ? "carrying the vehicle" : "rolled loose", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
+    }
+
+    private static IEnumerable<string> Circumstances(Session session)
+    {
+        if (session.Helper.Length > 0) yield return $"with {session.Helper}";
+        if (session.Conditions.Length > 0) yield return session.Conditions;
+        if (session.Notes.Length > 0) yield return session.Notes;
+    }
+}
+
+/// <summary>What a session came to.</summary>
+public sealed record SessionResult(Measured Value, Unit Unit, IReadOnlyList<string> Says, IReadOnlyList<string> Conditions);

@@ -1,0 +1,56 @@
+using BuildLog.Data;
+using BuildLog.Data.Drivelines;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Everything the record knows of one vehicle on one day, read once and judged once, for screen, sheet and command line.</summary>
+public sealed record VehicleOnBench
+{
+    public required Vehicle Vehicle { get; init; }
+
+    public required DrivelineOfDay Fitted { get; init; }
+
+    public required OwnersGoals Goals { get; init; }
+
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    public required IReadOnlyList<Session> Sessions { get; init; }
+
+    public required IReadOnlyList<Swap> History { get; init; }
+
+    public Driveline Driveline => Fitted.Driveline;
+
+    public static VehicleOnBench Read(Shop shop, Vehicle vehicle, DateOnly day)
+    {
+        var fitted = shop.DrivelineOn(vehicle, day);
+        var goals = shop.GoalsOf(vehicle);
+        return new()
+        {
+            Vehicle = vehicle,
+            Fitted = fitted,
+            Goals = goals,
+            Findings = AllChecks.Look(fitted.Driveline, goals),
+            Sessions = shop.Sessions(vehicle),
+            History = shop.History(vehicle),
+        };
+    }
+
+    public VehicleModel ToModel(UnitSystem units) => new(
+        Vehicle.Id,
+        Vehicle.Name,
+        Facts(),
+        DrivelineBoxes.Of(Driveline, Findings, units),
+        FindingsWords.Of(Findings),
+        SpeedsWords.Of(Driveline, Goals, units),
+        MeasurementsWords.Of(Sessions, units),
+        GoalWords.Of(Goals, Findings),
+        HistoryWords.Of(History, Goals));
+
+    private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration]).Where(fact => fact.Length > 0));
+}

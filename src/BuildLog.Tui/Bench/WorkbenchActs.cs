@@ -1,0 +1,139 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Goals;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Tui.Fitments;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Goals;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Sheets;
+using BuildLog.Tui.Vehicles;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What the workbench's keys do to the record: ask, store, show what the record now says.</summary>
+/// <param name="shop">The record.</param>
+/// <param name="clock">Says which day it is.</param>
+/// <param name="units">The units to show.</param>
+/// <param name="banner">One line that explains a special state of the shop; null for none.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null) : IWorkbenchActs
+{
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    public WorkbenchModel Open() => Model(null);
+
+    public void ChooseVehicle(IWorkbenchView view, long vehicleId) => view.Show(Model(vehicleId));
+
+    public void NewVehicle(IWorkbenchView view)
+    {
+        Vehicle? added = null;
+        var form = VehicleForm.For(new Vehicle(), edit =>
+        {
+            var vehicle = new Vehicle();
+            edit(vehicle);
+            added = shop.Add(vehicle);
+        });
+        if (view.Fill(form) && added is not null) ShowAndSay(view, added.Id, $"{added.Name} is in the shop. Next: fit its parts with f.");
+    }
+
+    public void EditVehicle(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        if (view.Fill(VehicleForm.For(vehicle, edit => shop.Change(vehicle, edit)))) ShowAndSay(view, vehicle.Id, "Changed.");
+    }
+
+    public void FitPart(IWorkbenchView view, string? position)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        position ??= view.Choose($"Fit what to {vehicle.Name}?", [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
+        if (!Enum.TryParse<Position>(position, out var chosen)) return;
+
+        var said = new FitActs(shop, vehicle, chosen, Today).Run(view);
+        if (said is not null) ShowAndSay(view, vehicle.Id, said);
+    }
+
+    public void CountTurns(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        var fitted = shop.DrivelineOn(vehicle, Today);
+        var axles = new[] { Position.RearAxle, Position.FrontAxle }.Where(position => fitted.At(position) is AxleComponent).ToList();
+        if (axles.Count == 0)
+        {
+            view.Say($"{vehicle.Name} has no axle yet: fit one with f, then count it.");
+            return;
+        }
+
+        var which = axles.Count == 1 ? axles[0].ToString() : view.Choose("Count which axle?", [.. axles.Select(position => new ChoiceOption(position.ToString(), $"{position.InWords()}: {fitted.At(position)!.Name}"))]);
+        if (!Enum.TryParse<Position>(which, out var chosen)) return;
+
+        var axle = (AxleComponent)fitted.At(chosen)!;
+        if (view.Fill(TurnCountForm.For(axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit)))))
+            ShowAndSay(view, vehicle.Id, $"The count of {axle.Name} is kept.");
+    }
+
+    public void RollOut(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        if (shop.DrivelineOn(vehicle, Today).At(Position.Tyres) is not WheelSetComponent wheels)
+        {
+            view.Say($"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.");
+            return;
+        }
+
+        if (view.Fill(RollOutForm.For(wheels, Today, units, edit => shop.Add(Edited(new RollOutSession(wheels, vehicle), edit)))))
+            ShowAndSay(view, vehicle.Id, $"The roll-out of {wheels.Name} is kept.");
+    }
+
+    public void EditGoal(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        var gears = shop.DrivelineOn(vehicle, Today).Driveline.Steps.Select(step => step.Name).ToList();
+        var stored = shop.CruiseGoals(vehicle).FirstOrDefault();
+        var form = stored is null
+            ? GoalForm.For(new CruiseGoalEntry(vehicle), gears, edit => shop.Add(Edited(new CruiseGoalEntry(vehicle), edit)))
+            : GoalForm.For(stored, gears, edit => shop.Change(stored, edit));
+        if (view.Fill(form)) ShowAndSay(view, vehicle.Id, "The goal is set.");
+    }
+
+    public void WriteSheet(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        var bench = VehicleOnBench.Read(shop, vehicle, Today);
+        string? said = null;
+        if (view.Fill(SheetForm.For(bench, units, clock, outcome => said = outcome)) && said is not null) view.Say(said);
+    }
+
+    private static T Edited<T>(T entry, Action<T> edit)
+    {
+        edit(entry);
+        return entry;
+    }
+
+    private static string NothingChosen => "No vehicle is chosen: make one with n.";
+
+    private Vehicle? Chosen(IWorkbenchView view)
+    {
+        var vehicle = view.Model.Chosen is { } chosen ? shop.Vehicles().FirstOrDefault(each => each.Id == chosen.Id) : null;
+        if (vehicle is null) view.Say(NothingChosen);
+        return vehicle;
+    }
+
+    private void ShowAndSay(IWorkbenchView view, long vehicleId, string message)
+    {
+        view.Show(Model(vehicleId));
+        view.Say(message);
+    }
+
+    private WorkbenchModel Model(long? chosenId)
+    {
+        var benches = shop.Vehicles().Select(vehicle => VehicleOnBench.Read(shop, vehicle, Today)).ToList();
+        var chosen = benches.FirstOrDefault(bench => bench.Vehicle.Id == chosenId) ?? benches.FirstOrDefault();
+        return new(
+            [.. benches.Select(bench => new VehicleRow(bench.Vehicle.Id, bench.Vehicle.Name, bench.Vehicle.State.InWords(), FindingsWords.Count(bench.Findings)))],
+            chosen?.ToModel(units),
+            banner);
+    }
+}

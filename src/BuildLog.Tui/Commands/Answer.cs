@@ -1,0 +1,17 @@
+using System.Text.Json.Nodes;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary>What a command has to say, for programs and for people.</summary>
+/// <param name="Json">One object; numbers unrounded, units in the field names.</param>
+/// <param name="Text">Lines for a person; numbers rounded to what their uncertainty supports.</param>
+/// <param name="ExitCode">See <see cref="ExitCodes"/>.</param>
+internal sealed record Answer(JsonObject Json, IReadOnlyList<string> Text, int ExitCode = ExitCodes.Done);
+
+internal static class ExitCodes
+{
+    public const int Done = 0;
+    public const int FailOnMet = 1;
+    public const int WrongInput = 2;
+    public const int RecordFailed = 3;
+}

@@ -1,0 +1,136 @@
+using System.CommandLine;
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog axle</c>: an axle's ratio from counted turns or teeth, and which ratio that may be.</summary>
+internal sealed class AxleCommand : Command
+{
+    private readonly Option<string[]> turns = new("--turns")
+    {
+        Description = "One count, wheel turns first: 10:20.5; or both wheels: 10,10:41. May be repeated.",
+        HelpName = "WHEEL:PROPSHAFT",
+    };
+
+    private readonly Option<string?> wheels = new("--wheels")
+    {
+        Description = "one-held (open differential, the other wheel blocked) or together (both wheels turn alike).",
+        HelpName = "one-held|together",
+    };
+
+    private readonly Option<string?> readTo = new("--read-to") { Description = "Smallest fraction of a propshaft turn that was read (0.25).", HelpName = "TURNS" };
+    private readonly Option<string?> align = new("--align") { Description = "How far off the wheel's mark may have been, in turns (0.02).", HelpName = "TURNS" };
+    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that donor, parted by commas.", HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> tag = new("--tag") { Description = "The ratio on the tag, to be compared.", HelpName = "RATIO" };
+    private readonly Option<string?> hub = new("--hub") { Description = "Hub reduction (1); a count contains it, teeth do not.", HelpName = "RATIO" };
+    private readonly Option<string?> teeth = new("--teeth") { Description = "Teeth counted instead of turns.", HelpName = "RING/PINION" };
+    private readonly RecordOptions record = RecordOptions.ForAxle();
+
+    public AxleCommand(Edge edge) : base("axle", "Axle ratio from counted turns or teeth, with the ratios it may be.")
+    {
+        Options.Add(turns);
+        Options.Add(wheels);
+        Options.Add(readTo);
+        Options.Add(align);
+        Options.Add(listed);
+        Options.Add(tag);
+        Options.Add(hub);
+        Options.Add(teeth);
+        record.AddTo(this);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var counts = parse.GetValue(turns) ?? [];
+        if (parse.GetValue(teeth) is { } pair)
+        {
+            if (counts.Length > 0)
+                throw Reading.Wrong(teeth.Name, new Refusal("both", "Give the teeth or the turns, not both: teeth are exact.", "41/10"));
+            return FromTeeth(parse, Reading.Of(teeth.Name, pair, Teeth.Read));
+        }
+
+        if (counts.Length == 0)
+            throw Reading.Wrong(turns.Name, new Refusal("missing", "No count was given: wheel turns, a colon, propshaft turns; or the teeth with --teeth.", "10:20.5"));
+        return FromTurns(edge, parse, counts);
+    }
+
+    private Answer FromTeeth(ParseResult parse, Teeth pair)
+    {
+        var reduction = Hub(parse);
+        var total = Reading.Blaming(teeth.Name, () => RatioRange.Axle.Checked(pair.Ratio * reduction));
+        var listing = RatioCandidates.For(pair.ToMeasured(), Listed(parse));
+        var candidate = new RatioCandidate(pair.Ratio, pair, listing.Ranked.Any(known => known.IsListed), 1);
+        return new AxleAnswer(total, pair.ToMeasured(), "teeth", [candidate], 0, Tag(parse), null, null).Answer();
+    }
+
+    private Answer FromTurns(Edge edge, ParseResult parse, string[] counts)
+    {
+        var how = new CountPrecision();
+        how = new(parse.ReadNumber(readTo, how.ReadTo), parse.ReadNumber(align, how.Align));
+        var which = WheelsOf(parse, counts);
+        var readings = counts.Select(text => Reading.Of(turns.Name, text, typed => TurnReading.Read(typed, which))).ToList();
+        var count = Count(readings, how);
+        var diff = count.Ratio / Hub(parse);
+        var candidates = RatioCandidates.For(diff, Listed(parse));
+
+        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count, readings[0].Turned).Answer();
+        var kept = record.Save<AxleComponent>(edge, parse, (axle, vehicle) => new TurnCountSession(axle, vehicle)
+        {
+            Wheels = which,
+            Readings = counts,
+            ReadTo = parse.GetValue(readTo) ?? Usual(how.ReadTo),
+            Align = parse.GetValue(align) ?? Usual(how.Align),
+            Hub = parse.GetValue(hub) ?? "",
+        });
+        return answer with { Text = [.. answer.Text, .. kept] };
+    }
+
+    private TurnCount Count(List<TurnReading> readings, CountPrecision how)
+    {
+        try
+        {
+            return TurnCount.Of(readings, how);
+        }
+        catch (RefusedException refused)
+        {
+            throw Reading.Wrong(refused.Refusal.Code switch { "read-to" => readTo.Name, "align" => align.Name, _ => turns.Name }, refused.Refusal);
+        }
+    }
+
+    // Forgetting which wheels turned is the classic factor of two, so there is no default.
+    private Wheels WheelsOf(ParseResult parse, string[] counts)
+    {
+        var both = counts.Count(text => text.Split(':')[0].Contains(',', StringComparison.Ordinal));
+        var given = parse.GetValue(wheels);
+        if (both > 0 && both < counts.Length)
+            throw Reading.Wrong(turns.Name, new Refusal("mixed", "Some counts name one wheel and some both: write them all the same way.", "10,10:41"));
+        if (both > 0)
+        {
+            return given is null ? Wheels.Each : throw Reading.Wrong(wheels.Name, new Refusal(
+                "not-needed", "The counts name both wheels' turns, so --wheels has nothing to add: leave it out.", ""));
+        }
+
+        return given switch
+        {
+            "one-held" => Wheels.OneHeld,
+            "together" => Wheels.Together,
+            null => throw Reading.Wrong(wheels.Name, new Refusal("missing", "Say which wheels turned: one-held or together. The ratio differs by a factor of two.", "one-held")),
+            _ => throw Reading.Wrong(wheels.Name, new Refusal("wheels", $"'{given}' is not one-held or together.", "one-held")),
+        };
+    }
+
+    private static string Usual(double value) => Rounded.Exact(value);
+
+    private double Hub(ParseResult parse) => parse.Read(hub, text => RatioRange.Hub.Read(text))?.Value ?? 1;
+
+    private QuotedRatio? Tag(ParseResult parse) => parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Axle));
+
+    private List<double>? Listed(ParseResult parse)
+        => parse.GetValue(listed) is { } text
+            ? [.. text.Split(',').Select(one => Reading.Of(listed.Name, one, typed => RatioRange.Axle.Read(typed)).Value)]
+            : null;
+}

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary>The table of contents: every command there is. Without a command the workbench opens.</summary>
+public static class CommandLine
+{
+    /// <returns>The exit code: see <see cref="ExitCodes"/>.</returns>
+    public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var common = new CommonOptions();
+        using var edge = new Edge(common, output, errors, clock);
+        var root = new RootCommand("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench.");
+        common.AddTo(root);
+        root.Subcommands.Add(new AxleCommand(edge));
+        root.Subcommands.Add(new RollOutCommand(edge));
+        root.Subcommands.Add(new TyreCommand(edge));
+        root.Subcommands.Add(new SpeedCommand(edge));
+        root.Subcommands.Add(new VehiclesCommand(edge));
+        root.Subcommands.Add(new PartsCommand(edge));
+        root.Subcommands.Add(new FindingsCommand(edge));
+        root.Subcommands.Add(new HistoryCommand(edge));
+        root.Subcommands.Add(new SheetCommand(edge));
+        root.SetAction(parse => edge.OpenWorkbench(parse));
+
+        var parse = root.Parse(arguments);
+        return parse.Errors.Count == 0
+            ? parse.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false })
+            : edge.Refuse(Usage(parse), null, parse.GetValue(common.Json), ExitCodes.WrongInput);
+    }
+
+    private static Refusal Usage(ParseResult parse)
+    {
+        var command = parse.CommandResult.Command;
+        return new("usage", parse.Errors[0].Message, command is RootCommand ? "buildlog --help" : $"buildlog {command.Name} --help");
+    }
+}

@@ -1,0 +1,115 @@
+using System.CommandLine;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using BuildLog.Data;
+using BuildLog.Data.Files;
+using BuildLog.DemoData;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary>Where commands meet the terminal: the answer out, every failure as one sentence and an exit code.</summary>
+internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter errors, TimeProvider clock) : IDisposable
+{
+    private const string DemoBanner = "Demo: an invented shop, on a private copy that is thrown away when you quit. Try anything.";
+
+    private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private string? demoCopy;
+
+    public CommonOptions Common => common;
+
+    public TimeProvider Clock => clock;
+
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>The record the command line names: the demo shop, a named file, or the usual one.</summary>
+    public Shop OpenShop(ParseResult parse)
+        => parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy())
+            : parse.GetValue(common.Database) is { } path ? ShopFile.Open(path)
+            : ShopFile.OpenDefault();
+
+    /// <summary>Opens the workbench on the record.</summary>
+    public int OpenWorkbench(ParseResult parse)
+    {
+        try
+        {
+            using var shop = OpenShop(parse);
+            var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
+            return WorkbenchStart.Run(acts, ErrorLog.Usual());
+        }
+        catch (WrongInputException wrong)
+        {
+            return Refuse(wrong.Refusal, wrong.Option, json: false, ExitCodes.WrongInput);
+        }
+        catch (RecordException record)
+        {
+            return Refuse(new("record", record.Message, ""), null, json: false, ExitCodes.RecordFailed);
+        }
+    }
+
+    /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
+    public void Dispose()
+    {
+        if (demoCopy is not null && Path.GetDirectoryName(demoCopy) is { } folder) Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>Gives a command its action.</summary>
+    public void Answers(Command command, Func<ParseResult, Answer> answer) => command.SetAction(parse => Run(parse, answer));
+
+    public int Run(ParseResult parse, Func<ParseResult, Answer> answer)
+    {
+        var json = parse.GetValue(common.Json);
+        try
+        {
+            var said = answer(parse);
+            if (json) output.WriteLine(said.Json.ToJsonString(Readable));
+            else foreach (var line in said.Text) output.WriteLine(Terminal.Printable(line));
+            return said.ExitCode;
+        }
+        catch (WrongInputException wrong)
+        {
+            return Refuse(wrong.Refusal, wrong.Option, json, ExitCodes.WrongInput);
+        }
+        catch (RefusedException refused)
+        {
+            return Refuse(refused.Refusal, null, json, ExitCodes.WrongInput);
+        }
+        catch (RecordException record)
+        {
+            return Refuse(new("record", record.Message, ""), null, json, ExitCodes.RecordFailed);
+        }
+        catch (SheetWriteException sheet)
+        {
+            return Refuse(new("sheet", sheet.Message, ""), "--out", json, ExitCodes.RecordFailed);
+        }
+#pragma warning disable CA1031 // The last line of defence: a person gets a sentence, the log gets the rest.
+        catch (Exception error)
+#pragma warning restore CA1031
+        {
+            var log = ErrorLog.Usual();
+            var where = log.Write(error) ? $" The details are in {log.Path}." : "";
+            return Refuse(new("fault", $"Something went wrong that should not have: {error.Message}{where}", ""), null, json, ExitCodes.RecordFailed);
+        }
+    }
+
+    public int Refuse(Refusal refusal, string? option, bool json, int exitCode)
+    {
+        if (json)
+        {
+            var error = new JsonObject { ["code"] = refusal.Code, ["message"] = refusal.Message, ["option"] = option, ["example"] = refusal.Example };
+            errors.WriteLine(new JsonObject { ["error"] = error }.ToJsonString(Readable));
+        }
+        else
+        {
+            errors.WriteLine(Terminal.Printable(option is null ? refusal.Sentence : $"{option}: {refusal.Sentence}"));
+        }
+
+        return exitCode;
+    }
+}

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using BuildLog.Data.Drivelines;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog history VEHICLE</c>: the swaps, and what each changed.</summary>
+internal sealed class HistoryCommand : Command
+{
+    private readonly VehicleArgument vehicle = VehicleArgument.Today();
+
+    public HistoryCommand(Edge edge) : base("history", "List the swaps and what each changed.")
+    {
+        vehicle.AddTo(this);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        using var shop = edge.OpenShop(parse);
+        var found = vehicle.Find(shop, parse);
+        var goals = shop.GoalsOf(found);
+        var swaps = shop.History(found);
+        return new(
+            new JsonObject { ["entries"] = Json.Array(swaps, swap => ToJson(swap, goals)) },
+            swaps.Count == 0 ? [$"Nothing has been fitted to {found.Name} yet."] : [.. swaps.Select(swap => ToText(swap, goals))]);
+    }
+
+    private static JsonObject ToJson(Swap swap, OwnersGoals goals)
+    {
+        var effect = swap.Effect(goals);
+        return new()
+        {
+            ["date"] = Iso(swap.Date),
+            ["position"] = swap.Position.InWords(),
+            ["removed"] = swap.Removed?.Name,
+            ["fitted"] = swap.Fitted?.Name,
+            ["reason"] = swap.Reason,
+            ["odometer"] = swap.Odometer?.InWords,
+            ["cruiseRpmBefore"] = Rpm(effect.Before),
+            ["cruiseRpmAfter"] = Rpm(effect.After),
+            ["clashBefore"] = effect.Before.Clashes,
+            ["clashAfter"] = effect.After.Clashes,
+        };
+    }
+
+    private static string ToText(Swap swap, OwnersGoals goals)
+    {
+        var effect = swap.Effect(goals);
+        var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
+        var change = (swap.Removed, swap.Fitted) switch
+        {
+            (null, { } fitted) => $"fitted {fitted.Name}",
+            ({ } removed, null) => $"took off {removed.Name}",
+            var (removed, fitted) => $"{removed?.Name} out, {fitted?.Name} in",
+        };
+        var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
+        var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
+        return $"{Iso(swap.Date)}  {swap.Position.InWords()}: {change}{reason}{cruise}";
+    }
+
+    private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

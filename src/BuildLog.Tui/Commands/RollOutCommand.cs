@@ -1,0 +1,106 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog rollout</c>: rolling circumference from marks on the floor.</summary>
+internal sealed class RollOutCommand : Command
+{
+    private readonly Option<string[]> roll = new("--roll") { Description = "One mark: wheel turns, a colon, the distance with its unit. May be repeated.", HelpName = "TURNS:DISTANCE" };
+    private readonly Option<string?> loaded = new("--loaded") { Description = "yes: the vehicle stood on the tyre; no: a loose wheel was rolled.", HelpName = "yes|no" };
+    private readonly Option<string?> tape = new("--tape") { Description = "The tape is good to this (2 mm).", HelpName = "LENGTH" };
+    private readonly Option<string?> align = new("--align") { Description = "How far off the wheel's mark may have been, in turns (0.01).", HelpName = "TURNS" };
+    private readonly Option<string?> construction = new("--construction") { Description = "radial (if not said) or bias.", HelpName = "radial|bias" };
+    private readonly Option<string?> pressure = new("--pressure") { Description = "Tyre pressure; recorded only.", HelpName = "PRESSURE" };
+    private readonly RecordOptions record = RecordOptions.ForTyres();
+
+    public RollOutCommand(Edge edge) : base("rollout", "Rolling circumference from marks on the floor.")
+    {
+        Options.Add(roll);
+        Options.Add(loaded);
+        Options.Add(tape);
+        Options.Add(align);
+        Options.Add(construction);
+        Options.Add(pressure);
+        record.AddTo(this);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var texts = parse.GetValue(roll) ?? [];
+        if (texts.Length == 0) throw Reading.Wrong(roll.Name, new Refusal("missing", "No roll was given: wheel turns, a colon, the distance.", "3:6125mm"));
+
+        var how = new RollOutPrecision(Loaded(parse), TyreWords.Construction(parse, construction));
+        how = how with
+        {
+            Tape = parse.Read(tape, text => QuantityText.Read(text, Kind.Length))?.Value ?? how.Tape,
+            Align = parse.ReadNumber(align, how.Align),
+        };
+        _ = parse.Read(pressure, text => QuantityText.Read(text, Kind.Pressure));
+        var readings = texts.Select(text => Reading.Of(roll.Name, text, RollReading.Read)).ToList();
+        var result = Compute(readings, how);
+
+        var kept = record.Save<WheelSetComponent>(edge, parse, (wheels, vehicle) => new RollOutSession(wheels, vehicle)
+        {
+            Loaded = how.Loaded,
+            Construction = how.Construction,
+            Readings = texts,
+            Tape = parse.GetValue(tape) ?? "2 mm",
+            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+            Pressure = parse.GetValue(pressure) ?? "",
+        });
+        return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse)), .. kept]);
+    }
+
+    private RollOut Compute(List<RollReading> readings, RollOutPrecision how)
+    {
+        try
+        {
+            return RollOut.Of(readings, how);
+        }
+        catch (RefusedException refused)
+        {
+            throw Reading.Wrong(refused.Refusal.Code switch { "tape" => tape.Name, "align" => align.Name, _ => roll.Name }, refused.Refusal);
+        }
+    }
+
+    private bool Loaded(ParseResult parse) => parse.GetValue(loaded) switch
+    {
+        "yes" => true,
+        "no" => false,
+        null => throw Reading.Wrong(loaded.Name, new Refusal("missing", "Say whether the vehicle stood on the tyre: yes or no. A loose wheel covers some per cent more ground.", "yes")),
+        var other => throw Reading.Wrong(loaded.Name, new Refusal("loaded", $"'{other}' is not yes or no.", "yes")),
+    };
+
+    private static JsonObject ToJson(RollOut result) => new()
+    {
+        ["circumferenceM"] = result.Measured.Value,
+        ["standardUncertaintyM"] = result.Measured.StandardUncertainty,
+        ["degreesOfFreedom"] = Json.DegreesOfFreedom(result.Measured),
+        ["interval95M"] = Json.Interval95(result.Measured, Units.Metre),
+        ["loaded"] = result.How.Loaded,
+        ["loadedFactor"] = result.How.Loaded ? null : LoadedFactor.For(result.How.Construction).Value,
+        ["rollingCircumferenceM"] = result.RollingCircumference.Value,
+        ["rollingStandardUncertaintyM"] = result.RollingCircumference.StandardUncertainty,
+        ["rollingInterval95M"] = Json.Interval95(result.RollingCircumference, Units.Metre),
+        ["freeDiameterM"] = result.FreeDiameter?.Value,
+    };
+
+    private static IEnumerable<string> ToText(RollOut result, UnitSystem units)
+    {
+        yield return $"Rolled {Rounded.WithInterval(result.Measured, units.Length)} a turn (95 %).";
+        if (result.FreeDiameter is { } diameter)
+        {
+            yield return $"That is a free diameter of {Rounded.Value(diameter, units.Length)}.";
+            yield return $"The wheel was rolled loose; under the vehicle it covers {LoadedFactor.For(result.How.Construction).Value} of that:";
+        }
+
+        yield return $"Rolling circumference {Rounded.WithInterval(result.RollingCircumference, units.Length)} (95 %).";
+    }
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog tyre SIZE</c>: what a tyre's marking says, and its dimensions.</summary>
+internal sealed class TyreCommand : Command
+{
+    private readonly Argument<string> size = new("SIZE") { Description = "As marked, such as \"205/65R15 94H\"." };
+    private readonly Option<string?> worn = new("--worn") { Description = "Tread worn off.", HelpName = "DEPTH" };
+
+    public TyreCommand(Edge edge) : base("tyre", "What a size designation says, and the dimensions that follow.")
+    {
+        Arguments.Add(size);
+        Options.Add(worn);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var tyre = TyreSizeText.Read(parse.GetRequiredValue(size)).OrRefuse();
+        if (parse.Read(worn, text => QuantityText.Read(text, Kind.Length)) is { } depth)
+            tyre = Reading.Of(worn.Name, depth.Text, _ => tyre.WornBy(depth));
+        return new(ToJson(tyre), [.. ToText(tyre, edge.Common.UnitsOf(parse))]);
+    }
+
+    private static JsonObject ToJson(TyreSize tyre) => new()
+    {
+        ["designation"] = tyre.Designation,
+        ["notation"] = "metric",
+        ["sectionWidthM"] = tyre.SectionWidth,
+        ["aspectRatio"] = tyre.AspectRatio,
+        ["construction"] = tyre.Construction == Construction.Radial ? "radial" : "bias",
+        ["rimDiameterM"] = tyre.RimDiameter,
+        ["overallDiameterM"] = tyre.OverallDiameter,
+        ["freeCircumferenceM"] = tyre.FreeCircumference,
+        ["rollingCircumferenceM"] = tyre.RollingCircumference.Value,
+        ["rollingStandardUncertaintyM"] = tyre.RollingCircumference.StandardUncertainty,
+        ["revolutionsPerKm"] = 1000 / tyre.RollingCircumference.Value,
+        ["loadIndex"] = tyre.LoadIndex,
+        ["loadCapacityKg"] = tyre.LoadCapacityKg,
+        ["loadIndexDual"] = tyre.LoadIndexDual,
+        ["loadCapacityDualKg"] = tyre.LoadCapacityDualKg,
+        ["speedSymbol"] = tyre.SpeedSymbol,
+        ["speedLimitKmh"] = tyre.SpeedLimitKmh,
+        ["rimWidthIn"] = new JsonObject { ["low"] = tyre.RimWidth.Low, ["high"] = tyre.RimWidth.High },
+        ["dimensionsFrom"] = "formula",
+        ["dimensionsSource"] = "UN R30 and R54, D = d + 2H",
+    };
+
+    private static IEnumerable<string> ToText(TyreSize tyre, UnitSystem units)
+    {
+        var metres = Units.Metre == units.Length ? 3 : 1;
+        yield return $"{tyre.Designation}: {(tyre.Construction == Construction.Radial ? "radial" : "bias")}, design diameter {Length(tyre.OverallDiameter)} (D = d + 2H).";
+        yield return $"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.";
+        yield return FormattableString.Invariant($"About {1000 / tyre.RollingCircumference.Value:0} turns per kilometre.");
+        if (tyre.LoadIndex is { } index)
+            yield return FormattableString.Invariant($"Load index {index}: {tyre.LoadCapacityKg} kg a tyre{(tyre.LoadIndexDual is { } dual ? FormattableString.Invariant($"; {dual}: {tyre.LoadCapacityDualKg} kg in dual fitment") : "")}.");
+        if (tyre.SpeedSymbol is { } symbol)
+            yield return FormattableString.Invariant($"Speed symbol {symbol}: up to {tyre.SpeedLimitKmh} km/h.");
+        yield return FormattableString.Invariant($"Rim width about {tyre.RimWidth.Low:0.#} to {tyre.RimWidth.High:0.#} in (from memory; the tyre maker's data sheet decides).");
+
+        string Length(double value) => $"{Rounded.Fixed(units.Length.FromBase(value), metres)} {units.Length}";
+    }
+}

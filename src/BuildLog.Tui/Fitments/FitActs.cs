@@ -1,0 +1,64 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Parts;
+
+namespace BuildLog.Tui.Fitments;
+
+/// <summary>Everything that can be done at one position of a vehicle: fit new, fit from the shelf, correct, take off.</summary>
+internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, DateOnly today)
+{
+    private const string FitNew = "new";
+    private const string Edit = "edit";
+    private const string Off = "off";
+
+    /// <summary>Asks what to do and does it.</summary>
+    /// <returns>What happened, or null if nothing did.</returns>
+    public string? Run(IFormHost host)
+    {
+        var here = shop.DrivelineOn(vehicle, today).At(position);
+        var shelf = shop.Parts().Where(place => place.Component.Positions.Contains(position) && place.Component.Id != here?.Id).ToList();
+        if (here is null && shelf.Count == 0) return New(host);
+
+        return host.Choose($"{vehicle.Name}: {position.InWords()}", [.. Options(here, shelf)]) switch
+        {
+            null => null,
+            FitNew => New(host),
+            Edit => EditHere(host, here!),
+            Off => TakeOff(host, here!),
+            var id => FromShelf(host, shelf.First(place => IdOf(place) == id).Component),
+        };
+    }
+
+    private static IEnumerable<ChoiceOption> Options(Component? here, List<PartPlace> shelf)
+    {
+        if (here is not null) yield return new(Edit, $"correct the numbers of {here.Name}");
+        yield return new(FitNew, "fit a new part");
+        foreach (var place in shelf)
+            yield return new(IdOf(place), $"fit {place.Component.Name} ({(place.Fitment is { } fitment ? $"now on {fitment.Vehicle.Name}" : "on the shelf")})");
+        if (here is not null) yield return new(Off, $"take {here.Name} off, fit nothing");
+    }
+
+    private static string IdOf(PartPlace place) => FormattableString.Invariant($"part {place.Component.Id}");
+
+    private string? New(IFormHost host)
+        => host.Fill(FitForm.New(position, vehicle.Name, today, (part, facts) => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
+            ? $"The {position.InWords()} is fitted."
+            : null;
+
+    private string? FromShelf(IFormHost host, Component part)
+        => host.Fill(FitForm.Known(part, vehicle.Name, today, facts => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
+            ? $"{part.Name} is fitted."
+            : null;
+
+    private string? EditHere(IFormHost host, Component here)
+        => host.Fill(PartForm.For(here, edit => shop.Change(here, edit))) ? $"{here.Name} is corrected." : null;
+
+    private string? TakeOff(IFormHost host, Component here)
+        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOff(here, facts.Day, facts.Odometer, facts.Reason)))
+            ? $"{here.Name} is off and on the shelf."
+            : null;
+}

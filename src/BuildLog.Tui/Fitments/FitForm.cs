@@ -1,0 +1,62 @@
+using BuildLog.Data.Components;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Parts;
+
+namespace BuildLog.Tui.Fitments;
+
+/// <summary>When, at what odometer reading and why a part was fitted or taken off.</summary>
+public sealed record FittingFacts(DateOnly Day, string Odometer, string Reason);
+
+/// <summary>Asks for a fitting: of a new part with its numbers, of one from the shelf, or for taking one off.</summary>
+public static class FitForm
+{
+    /// <summary>A new part and its fitting, stored together or not at all.</summary>
+    public static Form New(Position position, string vehicle, DateOnly today, Action<Component, FittingFacts> save)
+    {
+        var entries = PartEntries.For(position);
+        return new()
+        {
+            Title = $"Fit a new {position.InWords()} to {vehicle}",
+            HelpPage = "Parts",
+            SaveCaption = "Fit",
+            Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
+            Save = values => Checks.Try(() =>
+            {
+                var part = entries.New();
+                entries.Apply(values, part);
+                save(part, FactsOf(values, today));
+            }),
+        };
+    }
+
+    /// <summary>A part that is in the record already.</summary>
+    public static Form Known(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
+    {
+        Title = $"Fit {part.Name} to {vehicle}",
+        HelpPage = "Parts",
+        SaveCaption = "Fit",
+        Entries = [.. Facts(today)],
+        Save = values => Checks.Try(() => save(FactsOf(values, today))),
+    };
+
+    public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
+    {
+        Title = $"Take {part.Name} off {vehicle}",
+        HelpPage = "Parts",
+        SaveCaption = "Take off",
+        Entries = [.. Facts(today)],
+        Save = values => Checks.Try(() => save(FactsOf(values, today))),
+    };
+
+    private static IEnumerable<Entry> Facts(DateOnly today) =>
+    [
+        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = Checks.Needed("day", text => DayText.Read(text, today)) },
+        new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", text => QuantityText.Read(text, Kind.Length, Units.Kilometre)) },
+        new TextEntry("reason", "Why") { Hint = "one line for later years" },
+    ];
+
+    private static FittingFacts FactsOf(FormValues values, DateOnly today)
+        => new(DayText.Read(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
+}

@@ -1,0 +1,38 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>Checks of one entry by the readers of the engine: what they refuse is the message.</summary>
+public static class Checks
+{
+    /// <summary>The text must be understood.</summary>
+    public static Func<FormValues, string?> Needed<T>(string id, Func<string, Parsed<T>> read)
+        where T : notnull
+        => values => read(values[id]).Refusal?.Sentence;
+
+    /// <summary>The text must be understood, unless there is none.</summary>
+    public static Func<FormValues, string?> IfTyped<T>(string id, Func<string, Parsed<T>> read)
+        where T : notnull
+        => values => values.IsEmpty(id) ? null : read(values[id]).Refusal?.Sentence;
+
+    /// <summary>Something must be typed.</summary>
+    public static Func<FormValues, string?> Filled(string id, string sentence) => values => values.IsEmpty(id) ? sentence : null;
+
+    /// <summary>The outcome of a save that may be refused: the sentence stays beside the form, and so does what was typed.</summary>
+    public static SaveOutcome Try(Action save)
+    {
+        try
+        {
+            save();
+            return SaveOutcome.Done;
+        }
+        catch (RefusedException refused)
+        {
+            return SaveOutcome.Refuse(refused.Refusal.Sentence);
+        }
+        catch (Data.Files.RecordException record)
+        {
+            return SaveOutcome.Refuse(record.Message);
+        }
+    }
+}

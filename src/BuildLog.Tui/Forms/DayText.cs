@@ -1,0 +1,36 @@
+using System.Globalization;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>.</summary>
+/// <remarks>03/05/2026 is March to some and May to others: it is refused, never guessed.</remarks>
+public static class DayText
+{
+    private const string Right = "3 May 2026";
+
+    private static readonly string[] Forms = ["yyyy-M-d", "d MMMM yyyy", "d MMM yyyy", "MMMM d yyyy", "MMM d yyyy", "d. MMMM yyyy", "MMMM d, yyyy"];
+
+    public static Parsed<DateOnly> Read(string text, DateOnly today)
+    {
+        var typed = text.Trim();
+        if (typed.Equals("today", StringComparison.OrdinalIgnoreCase)) return today;
+        if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase)) return today.AddDays(-1);
+        if (typed.Length == 0) return new Refusal("day", "A date is missing.", Right);
+
+        if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
+        {
+            return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
+                ? new Refusal("day", $"'{typed}' can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
+                : new Refusal("day", $"'{typed}' is no date of the calendar.", Right);
+        }
+
+        return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
+    }
+
+    /// <summary><c>3 May 2026</c>.</summary>
+    public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary><c>12 Oct 2024</c>, for columns.</summary>
+    public static string InShort(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+}

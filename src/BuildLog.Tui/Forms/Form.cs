@@ -1,0 +1,24 @@
+namespace BuildLog.Tui.Forms;
+
+/// <summary>A form as a declaration: what it asks, what it checks, what it echoes, and who saves it.</summary>
+public sealed record Form
+{
+    public required string Title { get; init; }
+
+    public required IReadOnlyList<Entry> Entries { get; init; }
+
+    /// <summary>Called with what was typed once every check is content.</summary>
+    public required Func<FormValues, SaveOutcome> Save { get; init; }
+
+    /// <summary>Shown alone first and acknowledged before anything is asked.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>Recomputed at every key: what the values so far come to. Called with unfinished values too, so it must not throw on them.</summary>
+    public Func<FormValues, IReadOnlyList<string>>? Echo { get; init; }
+
+    /// <summary>The verb on the button that saves.</summary>
+    public string SaveCaption { get; init; } = "Save";
+
+    /// <summary>Page of the help that F1 opens.</summary>
+    public string HelpPage { get; init; } = "Forms";
+}

@@ -1,0 +1,162 @@
+using System.Drawing;
+using BuildLog.Tui.Shell;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>The entries of a form, captions left, messages and hints under each; scrolls to the one that has the focus.</summary>
+internal sealed class FormBody : View
+{
+    private const int WidestCaption = 22;
+    private readonly Form form;
+    private readonly FormState state;
+    private readonly Dictionary<string, View> inputs;
+    private readonly int captionWidth;
+    private List<PlacedEntry> placed = [];
+
+    public FormBody(Form form, FormState state)
+    {
+        this.form = form;
+        this.state = state;
+        CanFocus = true;
+        captionWidth = Math.Min(WidestCaption, form.Entries.Select(entry => TextFit.Width(entry.Caption)).DefaultIfEmpty(0).Max()) + 2;
+        inputs = form.Entries.ToDictionary(entry => entry.Id, InputFor, StringComparer.Ordinal);
+        foreach (var entry in form.Entries) Add(inputs[entry.Id]);
+        SubViewLayout += (_, _) => Arrange();
+    }
+
+    /// <summary>Something was typed or chosen.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>Rows all entries take at the width the body has.</summary>
+    public int RowsAt(int width) => Place(width).Select(entry => entry.Bottom).LastOrDefault();
+
+    public void FocusOn(string entryId)
+    {
+        inputs[entryId].SetFocus();
+        Arrange();
+        ScrollTo(entryId);
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        foreach (var entry in placed)
+        {
+            var y = entry.Y - Viewport.Y;
+            var hasFocus = inputs[entry.Entry.Id].HasFocus;
+            this.Paint(0, y, TextFit.Exactly(entry.Entry.Caption, captionWidth), hasFocus ? Tone.Heading : Tone.Plain);
+            var tone = state.MessageOf(entry.Entry.Id) is null ? Tone.Quiet : Tone.Clash;
+            for (var i = 0; i < entry.Notes.Count; i++) this.Paint(captionWidth, y + entry.InputRows + i, entry.Notes[i], tone);
+        }
+
+        return true;
+    }
+
+    private View InputFor(Entry entry)
+    {
+        View input = entry switch
+        {
+            ChoiceEntry choice => ChoiceFor(entry, choice.Options),
+            YesNoEntry => ChoiceFor(entry, [new ChoiceOption("yes", "yes"), new ChoiceOption("no", "no")]),
+            LinesEntry => LinesFor(entry),
+            _ => FieldFor(entry),
+        };
+        input.Id = entry.Id;
+        input.HasFocusChanged += (_, e) => FocusChanged(entry, e.NewValue);
+        return input;
+    }
+
+    private ChoiceBox ChoiceFor(Entry entry, IReadOnlyList<ChoiceOption> options)
+    {
+        var box = new ChoiceBox(entry.Caption, options, entry.Initial);
+        box.ValueChanged += (_, value) => Take(entry, value);
+        return box;
+    }
+
+    private LinesBox LinesFor(Entry entry)
+    {
+        var box = new LinesBox(entry.Initial);
+        box.ValueChanged += (_, value) => Take(entry, value);
+        return box;
+    }
+
+    private TextField FieldFor(Entry entry)
+    {
+        var field = new TextField { Text = entry.Initial };
+        field.ValueChanged += (_, e) => Take(entry, e.NewValue ?? "");
+        field.GettingAttributeForRole += (_, e) =>
+        {
+            e.Result = field.HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
+            e.Handled = true;
+        };
+        field.Accepting += (_, e) => // Enter goes on to the next entry, as on paper
+        {
+            e.Handled = true;
+            AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop);
+        };
+        return field;
+    }
+
+    private void Take(Entry entry, string value)
+    {
+        state.Set(entry.Id, value);
+        SetNeedsLayout();
+        SetNeedsDraw();
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private void FocusChanged(Entry entry, bool hasFocus)
+    {
+        if (hasFocus) ScrollTo(entry.Id);
+        else state.CheckWhenLeft(entry);
+        SetNeedsLayout();
+        SetNeedsDraw();
+    }
+
+    private void Arrange()
+    {
+        placed = Place(Viewport.Width);
+        foreach (var entry in form.Entries) inputs[entry.Id].Visible = placed.Any(p => p.Entry == entry);
+        foreach (var entry in placed)
+        {
+            var input = inputs[entry.Entry.Id];
+            input.X = captionWidth;
+            input.Y = entry.Y;
+            input.Width = Viewport.Width - captionWidth - 1;
+            input.Height = entry.InputRows;
+        }
+
+        SetContentSize(new Size(Viewport.Width, Math.Max(Viewport.Height, placed.Select(entry => entry.Bottom).LastOrDefault())));
+    }
+
+    private List<PlacedEntry> Place(int width)
+    {
+        var list = new List<PlacedEntry>();
+        var y = 0;
+        foreach (var entry in state.Shown)
+        {
+            var note = state.MessageOf(entry.Id) ?? state.NoteOf(entry);
+            var notes = TextFit.Wrap(note, width - captionWidth - 1).ToList(); // an empty note still keeps its row
+            var rows = inputs[entry.Id] is ChoiceBox box ? box.RowsAt(width - captionWidth - 1) : entry is LinesEntry lines ? lines.Height : 1;
+            list.Add(new PlacedEntry(entry, y, rows, notes));
+            y += rows + notes.Count;
+        }
+
+        return list;
+    }
+
+    private void ScrollTo(string entryId)
+    {
+        if (placed.FirstOrDefault(entry => entry.Entry.Id == entryId) is not { } target) return;
+        var y = Viewport.Y;
+        if (target.Bottom > y + Viewport.Height) y = target.Bottom - Viewport.Height;
+        if (target.Y < y) y = target.Y;
+        Viewport = Viewport with { Y = Math.Max(0, y) };
+    }
+
+    private sealed record PlacedEntry(Entry Entry, int Y, int InputRows, IReadOnlyList<string> Notes)
+    {
+        public int Bottom => Y + InputRows + Notes.Count;
+    }
+}

@@ -1,0 +1,129 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>A form on screen: cautions first where there are any, then the entries, what they come to, and two buttons.</summary>
+internal sealed class FormScreen : Popup
+{
+    private const int BothFrames = 2;
+    private const int ButtonsAndKeys = 3;
+    private readonly Form form;
+    private readonly FormState state;
+    private readonly FormBody body;
+    private readonly TextPage echo = new() { X = 1, Width = Dim.Fill(1), CanFocus = false };
+    private readonly Button save;
+    private readonly Button leave = new() { Text = "Leave", ShadowStyle = ShadowStyles.None };
+    private bool saved;
+
+    public FormScreen(Form form)
+        : base(form.Title)
+    {
+        this.form = form;
+        state = new FormState(form);
+        body = new FormBody(form, state) { X = 1, Width = Dim.Fill(1) };
+        save = new Button { Text = form.SaveCaption, X = 1, Y = Pos.AnchorEnd(2), ShadowStyle = ShadowStyles.None };
+        leave.X = Pos.Right(save) + 2;
+        leave.Y = Pos.Top(save);
+        body.Changed += (_, _) => ShowEcho();
+        save.Accepting += (_, e) => Press(e, Save);
+        leave.Accepting += (_, e) => Press(e, () => Leave());
+        Add(body, echo, save, leave);
+        SubViewLayout += (_, _) => Arrange();
+
+        AddCommand(Command.Save, () =>
+        {
+            Save();
+            return true;
+        });
+        AddCommand(Command.Up, () => AdvanceFocus(NavigationDirection.Backward, TabBehavior.TabStop));
+        AddCommand(Command.Down, () => AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop));
+        KeyBindings.Add(Key.S.WithCtrl, Command.Save);
+        KeyBindings.Add(Key.CursorUp, Command.Up);
+        KeyBindings.Add(Key.CursorDown, Command.Down);
+        KeyBindings.Add(Key.Q.WithCtrl, Command.Cancel);
+        ShowKeys(new KeyHint("Enter/Tab", "next"), new KeyHint("Ctrl+S", form.SaveCaption), new KeyHint("F1", "help"), new KeyHint("Esc", "leave"));
+        ShowEcho();
+    }
+
+    protected override int WantedWidth => 90;
+
+    protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
+
+    private int EchoRows => echoLines.Count == 0 ? 0 : echoLines.Count + 1;
+
+    private List<TextLine> echoLines = [];
+
+    /// <summary>Shows the cautions, then the form.</summary>
+    /// <returns>True when it was saved.</returns>
+    public static bool Fill(IApplication app, Form form)
+    {
+        if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions)) return false;
+        using var screen = new FormScreen(form);
+        app.Run(screen);
+        return screen.saved;
+    }
+
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (newIsRunning && state.Shown.Count > 0) body.FocusOn(state.Shown[0].Id);
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (key != Key.F1) return base.OnKeyDownNotHandled(key);
+        HelpScreen.Show(App!, form.HelpPage);
+        return true;
+    }
+
+    protected override bool? Leave()
+    {
+        var mayLeave = !state.IsChanged || Ask.Confirm(
+            App!,
+            new Question("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing"));
+        return mayLeave ? base.Leave() : true;
+    }
+
+    private static void Press(CommandEventArgs e, Action act)
+    {
+        e.Handled = true;
+        act();
+    }
+
+    private void Save()
+    {
+        var (done, firstWrong) = state.TrySave();
+        ShowEcho();
+        if (done)
+        {
+            saved = true;
+            App?.RequestStop(this);
+        }
+        else if (firstWrong is { } entryId)
+        {
+            body.FocusOn(entryId);
+        }
+    }
+
+    private void ShowEcho()
+    {
+        var width = InnerWidth - 3;
+        echoLines = [.. state.Echo.Take(8).Select(line => TextLine.Of(line, Tone.Strong))];
+        if (state.FormMessage.Length > 0) echoLines.AddRange(TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash)));
+        echo.Show(echoLines);
+        SetNeedsLayout();
+        SetNeedsDraw();
+    }
+
+    private void Arrange()
+    {
+        body.Height = Math.Max(1, Viewport.Height - EchoRows - ButtonsAndKeys);
+        echo.Y = Viewport.Height - EchoRows - ButtonsAndKeys + 1;
+        echo.Height = echoLines.Count;
+        echo.Visible = echoLines.Count > 0;
+    }
+}

@@ -1,0 +1,105 @@
+namespace BuildLog.Tui.Forms;
+
+/// <summary>A form being filled: what stands in it, which entries show, which messages hang where. No terminal in it.</summary>
+internal sealed class FormState
+{
+    private readonly Form form;
+    private readonly Dictionary<string, string> typed;
+    private readonly Dictionary<string, string> messages = new(StringComparer.Ordinal);
+
+    public FormState(Form form)
+    {
+        this.form = form;
+        typed = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial, StringComparer.Ordinal);
+    }
+
+    /// <summary>Message for the form as a whole; empty for none.</summary>
+    public string FormMessage { get; private set; } = "";
+
+    /// <summary>Whether anything differs from what stood there at first.</summary>
+    public bool IsChanged => form.Entries.Any(entry => typed[entry.Id] != entry.Initial);
+
+    /// <summary>The entries that matter for the values so far.</summary>
+    public IReadOnlyList<Entry> Shown => ShownAndTheirValues().Shown;
+
+    /// <summary>What stands in the entries that show.</summary>
+    public FormValues Values => ShownAndTheirValues().Values;
+
+    /// <summary>What the values so far come to.</summary>
+    public IReadOnlyList<string> Echo => form.Echo?.Invoke(Values) ?? [];
+
+    public string Text(string id) => typed[id];
+
+    /// <summary>Takes a new text; the message it may answer goes away.</summary>
+    public void Set(string id, string text)
+    {
+        if (typed[id] == text) return;
+        typed[id] = text;
+        messages.Remove(id);
+        FormMessage = "";
+    }
+
+    /// <summary>The message at an entry; its sign sets it apart from a hint where there are no colours.</summary>
+    public string? MessageOf(string id) => messages.TryGetValue(id, out var message) ? "! " + message : null;
+
+    /// <summary>What stands under an entry when it has no message: what the text means, else the hint.</summary>
+    public string NoteOf(Entry entry)
+    {
+        var echo = typed[entry.Id].Trim().Length > 0 ? entry.Echo?.Invoke(Values) : null;
+        return string.IsNullOrEmpty(echo) ? entry.Hint : echo;
+    }
+
+    /// <summary>Looks at one entry as soon as it is left, unless nothing was typed yet.</summary>
+    public void CheckWhenLeft(Entry entry)
+    {
+        if (typed[entry.Id].Trim().Length > 0) Check(entry, Values);
+    }
+
+    /// <summary>Checks everything that shows and, if all is well, saves.</summary>
+    /// <returns>True when saved; else the first entry with a message, or none for a message about the whole form.</returns>
+    public (bool Saved, string? FirstWrong) TrySave()
+    {
+        FormMessage = "";
+        var (shown, values) = ShownAndTheirValues();
+        messages.Clear();
+        foreach (var entry in shown) Check(entry, values);
+        if (shown.FirstOrDefault(entry => messages.ContainsKey(entry.Id)) is { } wrong) return (false, wrong.Id);
+
+        switch (form.Save(values))
+        {
+            case RefusedEntry refused when shown.Any(entry => entry.Id == refused.EntryId):
+                messages[refused.EntryId] = refused.Message;
+                return (false, refused.EntryId);
+            case RefusedEntry refused: // about an entry that does not show: then it concerns the form
+                FormMessage = refused.Message;
+                return (false, null);
+            case RefusedForm refused:
+                FormMessage = refused.Message;
+                return (false, null);
+            default:
+                return (true, null);
+        }
+    }
+
+    private void Check(Entry entry, FormValues values)
+    {
+        messages.Remove(entry.Id);
+        var isUnanswered = entry is ChoiceEntry or YesNoEntry && values.IsEmpty(entry.Id);
+        if ((isUnanswered ? "Choose one." : entry.Check?.Invoke(values)) is { } message) messages[entry.Id] = message;
+    }
+
+    // An entry may depend on those above it; one that is hidden reads as empty to those below.
+    private (IReadOnlyList<Entry> Shown, FormValues Values) ShownAndTheirValues()
+    {
+        var shown = new List<Entry>();
+        var texts = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var entry in form.Entries)
+        {
+            if (entry.ShownWhen?.Invoke(new FormValues(texts)) == false) continue;
+            shown.Add(entry);
+            texts[entry.Id] = typed[entry.Id];
+        }
+
+        return (shown, new FormValues(texts));
+    }
+}

@@ -1,0 +1,40 @@
+using BuildLog.Data.Goals;
+using BuildLog.Gearing.Goals;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Goals;
+
+/// <summary>Asks for a cruise goal: an engine speed at a road speed.</summary>
+public static class GoalForm
+{
+    /// <param name="goal">A new goal, or one to be changed.</param>
+    /// <param name="gears">What the driver can select, as the choice of gear; empty while no gearbox is fitted.</param>
+    /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
+    public static Form For(CruiseGoalEntry goal, IReadOnlyList<string> gears, Action<Action<CruiseGoalEntry>> save) => new()
+    {
+        Title = "Cruise goal",
+        HelpPage = "Goal",
+        Entries =
+        [
+            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 110 km/h or 70 mph", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("engine", "Engine speed") { Initial = goal.EngineSpeed, Hint = "such as 2400 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("tolerance", "Give or take")
+            {
+                Initial = goal.Tolerance,
+                Hint = $"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}",
+                Check = values => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) ? CruiseGoal.ReadTolerance(values["tolerance"], n).Refusal?.Sentence : null,
+            },
+            new ChoiceEntry("gear", "In gear", [new("", "top gear"), .. GearsToChoose(goal, gears).Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = goal.Gear },
+        ],
+        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], values["gear"]).Understood(out var understood)
+            ? [GoalWords.InWords(understood)]
+            : [],
+        Save = values => Forms.Checks.Try(() => save(edited =>
+            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], values["gear"]))),
+    };
+
+    // The goal's gear stays choosable although the gearbox that had it is out.
+    private static IEnumerable<string> GearsToChoose(CruiseGoalEntry goal, IReadOnlyList<string> gears)
+        => goal.Gear.Length == 0 || gears.Contains(goal.Gear, StringComparer.OrdinalIgnoreCase) ? gears : [.. gears, goal.Gear];
+}

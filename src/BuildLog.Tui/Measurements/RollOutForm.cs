@@ -1,0 +1,57 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Asks for a roll-out, cautions first, and says what the marks so far make.</summary>
+public static class RollOutForm
+{
+    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save) => new()
+    {
+        Title = $"Roll out: {wheels.Name}",
+        HelpPage = "RollOut",
+        Cautions = Cautions.RollOut,
+        SaveCaption = "Keep",
+        Entries =
+        [
+            new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = "yes" },
+            new LinesEntry("rolls", "Marks", 4)
+            {
+                Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
+                Check = values => Readings(values).Refusal?.Sentence,
+            },
+            new TextEntry("tape", "Tape good to") { Initial = "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
+            new TextEntry("align", "Wheel mark off by") { Initial = "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("pressure", "Tyre pressure")
+            {
+                Hint = "such as 2.2 bar; recorded only",
+                Check = Forms.Checks.IfTyped("pressure", text => QuantityText.Read(text, Kind.Pressure, Units.Bar)),
+            },
+            .. SessionEntries.For(today),
+        ],
+        Echo = values => Roll(values, wheels.Construction).Understood(out var roll) ? RollOutWords.Live(roll, units) : [],
+        Save = values => Roll(values, wheels.Construction).Refusal is { } refusal
+            ? SaveOutcome.Refuse("rolls", refusal.Sentence)
+            : Forms.Checks.Try(() => save(session =>
+            {
+                session.Loaded = values.IsYes("loaded");
+                session.Readings = values.Lines("rolls");
+                (session.Tape, session.Align, session.Pressure) = (values["tape"], values["align"], values["pressure"]);
+                SessionEntries.Apply(values, session, today);
+            })),
+    };
+
+    private static Parsed<Typed> ReadTape(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre);
+
+    private static Parsed<List<RollReading>> Readings(FormValues values) => SessionEntries.Lines(values, "rolls", RollReading.Read, "3:6125 mm");
+
+    private static Parsed<RollOut> Roll(FormValues values, Construction construction)
+        => Readings(values).Then(readings =>
+            ReadTape(values["tape"]).Then(tape =>
+                QuantityText.ReadNumber(values["align"]).Then(align =>
+                    Parsed.From(() => RollOut.Of(readings, new(values.IsYes("loaded"), construction, tape.Value, align))))));
+}

@@ -1,0 +1,45 @@
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>What every session asks besides its readings: when, with whom, under what conditions.</summary>
+internal static class SessionEntries
+{
+    public static IEnumerable<Entry> For(DateOnly today) =>
+    [
+        new TextEntry("date", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
+        new TextEntry("helper", "Who helped") { Hint = "nobody should do this alone" },
+        new TextEntry("conditions", "Conditions") { Hint = "floor, tyre pressure, anything odd" },
+    ];
+
+    public static void Apply(FormValues values, Session session, DateOnly today)
+    {
+        session.Date = Day(values, today).OrRefuse();
+        session.Helper = values["helper"];
+        session.Conditions = values["conditions"];
+    }
+
+    /// <summary>All lines understood, or the refusal of the first that is not, naming its line.</summary>
+    public static Parsed<List<T>> Lines<T>(FormValues values, string id, Func<string, Parsed<T>> read, string example)
+        where T : notnull
+    {
+        var lines = values.Lines(id);
+        if (lines.Count == 0) return new Refusal("missing", "Write at least one reading.", example);
+
+        var understood = new List<T>();
+        foreach (var (line, k) in lines.Select((line, k) => (line, k)))
+        {
+            if (read(line).Refusal is { } refusal) return refusal with { Message = FormattableString.Invariant($"Line {k + 1}: {refusal.Message}") };
+            understood.Add(read(line).OrRefuse());
+        }
+
+        return understood;
+    }
+
+    private static Parsed<DateOnly> Day(FormValues values, DateOnly today)
+        => DayText.Read(values["date"], today).Then<DateOnly>(day => day <= today
+            ? day
+            : new Refusal("day", $"{DayText.InWords(day)} is still to come; a measurement has been taken.", "today"));
+}

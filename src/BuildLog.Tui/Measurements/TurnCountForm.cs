@@ -1,0 +1,61 @@
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Asks for a turn count, cautions first, and says what the counts so far make.</summary>
+public static class TurnCountForm
+{
+    private const string UsualReadTo = "0.25";
+    private const string UsualAlign = "0.02";
+
+    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save) => new()
+    {
+        Title = $"Count turns: {axle}",
+        HelpPage = "TurnCount",
+        Cautions = Cautions.TurnCount,
+        SaveCaption = "Keep",
+        Entries =
+        [
+            new ChoiceEntry("wheels", "The other wheel",
+            [
+                new(nameof(Wheels.OneHeld), "is held still (open differential)"),
+                new(nameof(Wheels.Together), "turns the same way (locked, or rolling)"),
+                new(nameof(Wheels.Each), "turns its own way: both are counted"),
+            ])
+            {
+                Hint = "the classic factor of two hangs on this",
+            },
+            new LinesEntry("turns", "Counts", 4)
+            {
+                Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
+                Check = values => Readings(values).Refusal?.Sentence,
+            },
+            new TextEntry("readTo", "Read to") { Initial = UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+            new TextEntry("align", "Wheel mark off by") { Initial = UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            .. SessionEntries.For(today),
+        ],
+        Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],
+        Save = values => Count(values).Refusal is { } refusal
+            ? SaveOutcome.Refuse("turns", refusal.Sentence)
+            : Forms.Checks.Try(() => save(session =>
+            {
+                session.Wheels = WheelsOf(values);
+                session.Readings = values.Lines("turns");
+                (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
+                SessionEntries.Apply(values, session, today);
+            })),
+    };
+
+    private static Wheels WheelsOf(FormValues values) => Enum.TryParse<Wheels>(values["wheels"], out var wheels) ? wheels : Wheels.OneHeld;
+
+    private static Parsed<List<TurnReading>> Readings(FormValues values) => SessionEntries.Lines(values, "turns", text => TurnReading.Read(text, WheelsOf(values)), "10:20 1/2");
+
+    private static Parsed<TurnCount> Count(FormValues values)
+        => Readings(values).Then(readings =>
+            QuantityText.ReadNumber(values["readTo"]).Then(readTo =>
+                QuantityText.ReadNumber(values["align"]).Then(align =>
+                    Parsed.From(() => TurnCount.Of(readings, new(readTo, align))))));
+}

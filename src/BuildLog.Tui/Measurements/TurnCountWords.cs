@@ -1,0 +1,54 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>What a turn count says: the ratio, which axle that may be, which count looks wrong, and what would settle it.</summary>
+public static class TurnCountWords
+{
+    /// <summary>A few lines while the counts are being typed.</summary>
+    public static IReadOnlyList<string> Live(TurnCount count)
+    {
+        var candidates = RatioCandidates.For(count.Ratio);
+        return
+        [
+            $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). May be {string.Join(", ", candidates.Ranked.Take(3).Select(InWords))}; none of these {Percent(candidates.NotListedProbability)}.",
+            .. Doubts(count),
+            .. Settling(count, candidates).Take(1),
+        ];
+    }
+
+    /// <summary>The full reading of a session.</summary>
+    public static IReadOnlyList<string> Full(TurnCount count, Measured diffRatio)
+    {
+        var candidates = RatioCandidates.For(diffRatio);
+        var interval = count.Ratio.Interval95;
+        return
+        [
+            $"95 % interval {Rounded.Fixed(interval.Low, 3)} to {Rounded.Fixed(interval.High, 3)}.",
+            .. candidates.Ranked.Take(4).Select(candidate => $"May be {InWords(candidate)}{(candidate.IsListed ? ", a ratio that is sold" : "")}."),
+            $"None of these: {Percent(candidates.NotListedProbability)}.",
+            .. Doubts(count),
+            .. Settling(count, candidates),
+        ];
+    }
+
+    private static IEnumerable<string> Doubts(TurnCount count)
+    {
+        foreach (var suspect in count.Suspects)
+            yield return $"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
+        if (count.NeedsThirdCount) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
+    }
+
+    private static IEnumerable<string> Settling(TurnCount count, RatioCandidates candidates)
+    {
+        if (candidates.Ranked is not [var best, var second, ..]) yield break;
+        var turns = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, count.Readings[0].Turned, count.How);
+        yield return FormattableString.Invariant($"To tell {best.Name} from {second.Name}: one count over {turns} wheel turns.");
+    }
+
+    private static string InWords(RatioCandidate candidate) => $"{candidate.Name} = {Rounded.Fixed(candidate.Ratio, 3)} ({Percent(candidate.Probability)})";
+
+    private static string Percent(double probability) => FormattableString.Invariant($"{probability * 100:0} %");
+}

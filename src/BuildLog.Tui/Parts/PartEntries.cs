@@ -1,0 +1,65 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Parts;
+
+/// <summary>What a form asks of one kind of part. A new kind of part is a new file here and a line in <see cref="For"/>.</summary>
+public abstract class PartEntries
+{
+    private const string SourceId = "source";
+
+    /// <summary>The asker for what may sit in a position.</summary>
+    public static PartEntries For(Position position) => position switch
+    {
+        Position.Engine => new EngineEntries(),
+        Position.Transmission => new TransmissionEntries(),
+        Position.Overdrive => new OverdriveEntries(),
+        Position.TransferCase => new TransferCaseEntries(),
+        Position.RearAxle or Position.FrontAxle => new AxleEntries(),
+        Position.Tyres => new WheelSetEntries(),
+        _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
+    };
+
+    public abstract Component New();
+
+    /// <summary>Name, spec, origin: everything a part's form asks.</summary>
+    public IReadOnlyList<Entry> Entries(Component part) =>
+    [
+        new TextEntry("part", "Name") { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", $"The {part.Kind} needs a name, {NameHint}.") },
+        .. Spec(part),
+        new ChoiceEntry(SourceId, "Known from", [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
+        {
+            Initial = SourceOf(part)?.ToString() ?? nameof(Source.MakersData),
+            Hint = "how the numbers above are known",
+        },
+        new TextEntry("serial", "Number on it") { Initial = part.SerialNumber },
+        new TextEntry("donor", "From") { Initial = part.Donor, Hint = "donor vehicle, yard or seller" },
+    ];
+
+    /// <summary>Puts what was typed into the part.</summary>
+    /// <exception cref="Gearing.Quantities.RefusedException">A text is refused.</exception>
+    public void Apply(FormValues values, Component part)
+    {
+        part.Name = values["part"];
+        part.SerialNumber = values["serial"];
+        part.Donor = values["donor"];
+        ApplySpec(values, part, Enum.Parse<Source>(values[SourceId]));
+    }
+
+    protected abstract string NameHint { get; }
+
+    protected abstract IEnumerable<Entry> Spec(Component part);
+
+    protected abstract void ApplySpec(FormValues values, Component part, Source source);
+
+    /// <summary>The source of the part's first number.</summary>
+    protected abstract Source? SourceOf(Component part);
+
+    /// <summary>A number, or null where nothing was typed.</summary>
+    protected static Noted? Note(string text, Func<string, Noted> read) => text.Length == 0 ? null : read(text);
+
+    private static IEnumerable<Source> Sources => [Source.MakersData, Source.Tag, Source.OwnersWord, Source.Measured, Source.Assumed];
+}

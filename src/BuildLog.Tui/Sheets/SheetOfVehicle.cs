@@ -1,0 +1,166 @@
+using BuildLog.Data.Drivelines;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>A vehicle on the bench as the content of its build sheet: the same results the screen shows, worded for paper.</summary>
+public static class SheetOfVehicle
+{
+    // In a narrow column a number and its unit stay together.
+    private const char NoBreak = '\u00a0';
+
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="units">The units to print.</param>
+    /// <param name="paper">The paper.</param>
+    /// <param name="printed">The time that stands on it.</param>
+    /// <param name="from">Leaves out what happened before this day; null for everything.</param>
+    public static SheetContent Content(VehicleOnBench bench, UnitSystem units, Paper paper, DateTimeOffset printed, DateOnly? from = null)
+    {
+        var speeds = SpeedsWords.Of(bench.Driveline, bench.Goals, units);
+        return new()
+        {
+            Id = bench.Vehicle.Uid,
+            Created = printed,
+            Paper = paper,
+            PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            Vehicle = Title(bench),
+            Driveline = [.. bench.Fitted.Fitted.Select(fitment => Row(bench.Fitted, fitment, units))],
+            KeyFigures = [.. KeyFigures(bench, units)],
+            CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
+            Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
+            Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
+            Findings = [.. bench.Findings.Select(Finding)],
+            Evidence = [.. bench.Sessions.Where(session => session.Date >= (from ?? DateOnly.MinValue)).Select(session => Evidence(session, units))],
+            History = [.. bench.History.Where(swap => swap.Date >= (from ?? DateOnly.MinValue)).Reverse().Select(swap => History(swap, bench))],
+            OpenPoints = [.. OpenPoints(bench)],
+            Cautions = Cautions.Sheet,
+        };
+    }
+
+    private static VehicleTitle Title(VehicleOnBench bench)
+    {
+        var vehicle = bench.Vehicle;
+        return new()
+        {
+            Name = vehicle.Name,
+            Identity = [new("Chassis number", vehicle.ChassisNumber), new("Registration", vehicle.Registration)],
+            Owner = vehicle.Owner,
+            State = vehicle.State.InWords(),
+            Odometer = bench.History.Select(swap => swap.Odometer).LastOrDefault(odometer => odometer is not null) is { } last ? $"{last.InWords} at the last swap" : null,
+        };
+    }
+
+    private static DrivelineRow Row(DrivelineOfDay day, Fitment fitment, UnitSystem units)
+    {
+        var numbers = day.Numbers.Where(number => number.Position == fitment.Position).ToList();
+        var gears = fitment.Position == Position.Transmission;
+        return new(
+            Sentence(fitment.Position.InWords()),
+            fitment.Component.Name,
+            numbers.Count == 0 ? null
+                : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
+                : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, Shown(number.Unit, units))}")),
+            numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
+    }
+
+    private static Unit Shown(Unit unit, UnitSystem units) => unit.Kind == Kind.Length ? units.Length : unit;
+
+    // The evidence behind a number is named; the quoted number itself stands in the column before.
+    private static string Source(Known known)
+        => known.Says.Length == 0 || (char.IsAsciiDigit(known.Says[0]) && known.Source != Gearing.Measurements.Source.TeethCounted)
+            ? known.Source.InWords()
+            : $"{known.Source.InWords()}: {known.Says}";
+
+    private static IEnumerable<KeyFigure> KeyFigures(VehicleOnBench bench, UnitSystem units)
+    {
+        foreach (var goal in bench.Goals.Cruise)
+        {
+            var n = CruiseCheck.EngineSpeed(bench.Driveline, goal);
+            yield return new($"Engine speed at {goal.Speed.Text}", n is null ? null : Rounded.WithInterval(n, Units.RevolutionPerMinute));
+        }
+
+        yield return new("Axle ratio", bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : null);
+        yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : null);
+    }
+
+    private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
+        => new(["Gear", .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
+
+    private static Sawtooth Chart(SawtoothModel chart)
+    {
+        var lines = chart.Gears.Select(gear => new GearLine(
+            gear.Name, gear.SpeedPer1000 * chart.FromRpm / 1000, chart.FromRpm, gear.SpeedPer1000 * chart.ShiftRpm / 1000, chart.ShiftRpm)).ToList();
+        return new()
+        {
+            Gears = lines,
+            SpeedUnit = chart.SpeedUnit,
+            EngineUnit = Units.RevolutionPerMinute.Symbol,
+            SpeedMax = lines[^1].ToSpeed,
+            EngineMax = chart.ShiftRpm,
+            Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, "cruise goal") : null,
+        };
+    }
+
+    private static SheetFinding Finding(Finding finding)
+        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.Cures), finding.SettledBy);
+
+    private static EvidenceEntry Evidence(Session session, UnitSystem units)
+    {
+        var result = MeasurementsWords.Result(session, units);
+        var interval = result.Value.Interval95;
+        var who = $"with {session.Helper}";
+        var places = Math.Max(0, Rounded.Places(result.Unit.FromBase(interval.HalfWidth)));
+        return new()
+        {
+            What = session.Component.Name,
+            Date = DayText.InWords(session.Date),
+            Method = session.Method,
+            Who = session.Helper.Length == 0 ? null : who,
+            Conditions = string.Join(", ", result.Conditions.Where(condition => condition != who)),
+            Readings = session.Readings,
+            Result = Rounded.WithInterval(result.Value, result.Unit),
+            Interval95 = Rounded.WithUnit($"{Rounded.Fixed(result.Unit.FromBase(interval.Low), places)} to {Rounded.Fixed(result.Unit.FromBase(interval.High), places)}", result.Unit),
+        };
+    }
+
+    private static Sheet.Content.HistoryRow History(Swap swap, VehicleOnBench bench)
+    {
+        var effect = swap.Effect(bench.Goals);
+        var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
+        var from = before.Length == 0 ? "" : $"{before.Replace($" {Units.RevolutionPerMinute}", "", StringComparison.Ordinal)} → ";
+        return new()
+        {
+            Date = DayText.InShort(swap.Date),
+            Odometer = swap.Odometer?.InWords.Replace(' ', NoBreak),
+            Position = Sentence(swap.Position.InWords()),
+            Removed = swap.Removed?.Name ?? "none",
+            Fitted = swap.Fitted?.Name ?? "none",
+            Reason = swap.Reason,
+            Effect = after.Length == 0 ? "nothing to say yet" : $"cruise {from}{after}",
+        };
+    }
+
+    // What rests on a word or a guess is said, not hidden among the measured numbers.
+    private static IEnumerable<string> OpenPoints(VehicleOnBench bench)
+    {
+        foreach (var finding in bench.Findings.Where(finding => finding.Verdict == Verdict.Open)) yield return finding.Says;
+        var unmeasured = bench.Fitted.Numbers
+            .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
+            .GroupBy(number => (number.Position, number.Used.Source));
+        foreach (var group in unmeasured)
+            yield return $"{Sentence(group.Key.Position.InWords())}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}, not measured.";
+    }
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}

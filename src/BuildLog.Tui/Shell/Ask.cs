@@ -1,0 +1,53 @@
+using BuildLog.Tui.Forms;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>A question with a safe answer, which has the focus and is what Esc means.</summary>
+internal sealed class Ask : Popup
+{
+    private readonly Question question;
+
+    private Ask(Question question)
+        : base(question.Title)
+    {
+        this.question = question;
+        var text = new TextPage { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(4), CanFocus = false };
+        text.Show([TextLine.Of(question.Text)]);
+
+        var no = new Button { Text = question.No, X = 1, Y = Pos.AnchorEnd(3), ShadowStyle = ShadowStyles.None };
+        var yes = new Button { Text = question.Yes, X = Pos.Right(no) + 2, Y = Pos.Top(no), ShadowStyle = ShadowStyles.None };
+        no.Accepting += (_, e) => Answer(e, yes: false);
+        yes.Accepting += (_, e) => Answer(e, yes: true);
+        Add(text, no, yes);
+        ShowKeys(new KeyHint("← →", "choose"), new KeyHint("Enter", "answer"), new KeyHint("Esc", question.No));
+
+        AddCommand(Command.Left, () => no.SetFocus());
+        AddCommand(Command.Right, () => yes.SetFocus());
+        KeyBindings.Add(Key.CursorLeft, Command.Left);
+        KeyBindings.Add(Key.CursorRight, Command.Right);
+    }
+
+    protected override int WantedWidth => 64;
+
+    protected override int WantedHeight => TextFit.Wrap(question.Text, InnerWidth - 3).Count() + 7;
+
+    private bool Said { get; set; }
+
+    public static bool Confirm(IApplication app, Question question)
+    {
+        using var ask = new Ask(question);
+        app.Run(ask);
+        return ask.Said;
+    }
+
+    private void Answer(CommandEventArgs e, bool yes)
+    {
+        Said = yes;
+        e.Handled = true;
+        App?.RequestStop(this);
+    }
+}

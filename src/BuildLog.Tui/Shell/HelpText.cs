@@ -1,0 +1,36 @@
+using System.Reflection;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>The help texts carried in the program: Help/NAME.md, first line the title.</summary>
+/// <remarks>Marks understood: "# title", "## heading", "    formula" and plain paragraphs, one a line.</remarks>
+public static class HelpText
+{
+    private const string Prefix = "BuildLog.Tui.Help.";
+
+    /// <summary>Names of all pages.</summary>
+    public static IReadOnlyList<string> Pages =>
+    [
+        .. typeof(HelpText).Assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
+            .Select(name => name[Prefix.Length..^3])
+            .Order(StringComparer.Ordinal),
+    ];
+
+    public static string TitleOf(string page) => Read(page)[0].TrimStart('#', ' ');
+
+    public static IReadOnlyList<TextLine> Of(string page) => [.. Read(page).Skip(1).SkipWhile(string.IsNullOrWhiteSpace).Select(Line)];
+
+    private static TextLine Line(string line) =>
+        line.StartsWith("## ", StringComparison.Ordinal) ? TextLine.Of(line[3..], Tone.Heading)
+        : line.StartsWith("    ", StringComparison.Ordinal) ? TextLine.Of(line, Tone.Strong)
+        : TextLine.Of(line);
+
+    private static string[] Read(string page)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"{Prefix}{page}.md")
+            ?? throw new ArgumentException($"There is no help page “{page}”.", nameof(page));
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd().TrimEnd().Split('\n');
+    }
+}

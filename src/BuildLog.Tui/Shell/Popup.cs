@@ -1,0 +1,50 @@
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>A box over the screen that waits for an answer; Esc closes it. Its last inner row holds its keys.</summary>
+internal class Popup : Runnable
+{
+    private readonly KeyLine keys = new() { Y = Pos.AnchorEnd(1) };
+
+    protected Popup(string title)
+    {
+        Title = TextFit.Cut(title, 60);
+        BorderStyle = LineStyle.Single;
+        Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
+        X = Pos.Center();
+        Y = Pos.Center();
+        Width = Dim.Func(_ => OuterWidth);
+        Height = Dim.Func(_ => WantedHeight > ScreenHeight - 4 ? ScreenHeight : WantedHeight);
+        Add(keys);
+        AddCommand(Command.Cancel, Leave);
+        KeyBindings.Add(Key.Esc, Command.Cancel);
+    }
+
+    /// <summary>Outer width it would like; it never gets more than the screen.</summary>
+    protected virtual int WantedWidth => 76;
+
+    protected virtual int WantedHeight => 20;
+
+    /// <summary>Cells inside the border at the width it will get.</summary>
+    protected int InnerWidth => OuterWidth - 2;
+
+    // A box that would leave only a rim of what is behind it takes the rim too.
+    private int OuterWidth => WantedWidth > ScreenWidth - 12 ? ScreenWidth : WantedWidth;
+
+    private int ScreenWidth => App?.Screen.Width ?? 80;
+
+    private int ScreenHeight => App?.Screen.Height ?? 24;
+
+    protected void ShowKeys(params KeyHint[] hints) => keys.Show(hints);
+
+    /// <summary>What Esc does.</summary>
+    protected virtual bool? Leave()
+    {
+        App?.RequestStop(this);
+        return true;
+    }
+}

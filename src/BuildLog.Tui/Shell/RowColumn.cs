@@ -1,0 +1,7 @@
+namespace BuildLog.Tui.Shell;
+
+/// <summary>One column of a <see cref="RowList"/>.</summary>
+/// <param name="Width">Cells; 0 takes what the others leave.</param>
+/// <param name="Right">Numbers stand at the right.</param>
+/// <param name="FromWidth">Left out while the list is narrower than this.</param>
+internal sealed record RowColumn(string Heading, int Width = 0, bool Right = false, int FromWidth = 0);

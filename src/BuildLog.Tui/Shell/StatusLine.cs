@@ -1,0 +1,35 @@
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>Says what happened last, and keeps what it said.</summary>
+internal sealed class StatusLine : View
+{
+    private const int Kept = 200;
+    private readonly List<string> messages = [];
+
+    public StatusLine()
+    {
+        Height = 1;
+        Width = Dim.Fill();
+        Y = Pos.AnchorEnd(2);
+    }
+
+    /// <summary>Everything said since the start, newest first.</summary>
+    public IReadOnlyList<string> Messages => [.. messages.AsEnumerable().Reverse()];
+
+    public void Say(string message)
+    {
+        messages.Add(message);
+        if (messages.Count > Kept) messages.RemoveAt(0);
+        SetNeedsDraw();
+    }
+
+    protected override bool OnClearingViewport() => true; // every cell is written below
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        this.Paint(0, 0, Viewport.Width, TextLine.Of(" " + (messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
+        return true;
+    }
+}

@@ -1,0 +1,118 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>Text to read: wraps to its width and scrolls by keys and wheel.</summary>
+internal sealed class TextPage : View
+{
+    private IReadOnlyList<TextLine> lines = [];
+    private List<TextLine> wrapped = [];
+    private int wrappedTo = -1;
+    private int top;
+
+    /// <summary>Empty columns at the left.</summary>
+    public int Indent { get; init; }
+
+    public TextPage()
+    {
+        CanFocus = true;
+        AddCommand(Command.Up, () => ScrollTo(top - 1));
+        AddCommand(Command.Down, () => ScrollTo(top + 1));
+        AddCommand(Command.PageUp, () => ScrollTo(top - Math.Max(1, Viewport.Height - 1)));
+        AddCommand(Command.PageDown, () => ScrollTo(top + Math.Max(1, Viewport.Height - 1)));
+        AddCommand(Command.Start, () => ScrollTo(0));
+        AddCommand(Command.End, () => ScrollTo(int.MaxValue));
+        KeyBindings.Add(Key.CursorUp, Command.Up);
+        KeyBindings.Add(Key.CursorDown, Command.Down);
+        KeyBindings.Add(Key.PageUp, Command.PageUp);
+        KeyBindings.Add(Key.PageDown, Command.PageDown);
+        KeyBindings.Add(Key.Home, Command.Start);
+        KeyBindings.Add(Key.End, Command.End);
+        MouseBindings.Add(MouseFlags.WheeledUp, Command.Up);
+        MouseBindings.Add(MouseFlags.WheeledDown, Command.Down);
+    }
+
+    public void Show(IReadOnlyList<TextLine> newLines)
+    {
+        lines = newLines;
+        wrappedTo = -1;
+        top = 0;
+        SetNeedsDraw();
+    }
+
+    /// <summary>Lines the text takes at a width.</summary>
+    public static int HeightOf(IReadOnlyList<TextLine> lines, int width) => lines.Sum(line => Wrap(line, width).Count());
+
+    protected override bool OnClearingViewport() => true; // every cell is written below
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        var width = Viewport.Width;
+        var height = Viewport.Height;
+        if (wrappedTo != width)
+        {
+            wrappedTo = width;
+            wrapped = [.. lines.SelectMany(line => Wrap(line, width - 1 - Indent))];
+        }
+
+        top = Math.Clamp(top, 0, Math.Max(0, wrapped.Count - height));
+        for (var y = 0; y < height; y++)
+        {
+            var line = top + y < wrapped.Count ? wrapped[top + y] : TextLine.Empty;
+            if (Indent > 0) this.Paint(0, y, new string(' ', Indent), Tone.Plain);
+            this.Paint(Indent, y, width - Indent, line);
+        }
+
+        if (top > 0) this.Paint(width - 1, 0, "▲", HasFocus ? Tone.Heading : Tone.Quiet);
+        if (top + height < wrapped.Count) this.Paint(width - 1, height - 1, "▼", HasFocus ? Tone.Heading : Tone.Quiet);
+        return true;
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (mouse.IsSingleClicked) SetFocus();
+        return base.OnMouseEvent(mouse);
+    }
+
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => SetNeedsDraw();
+
+    // Wraps between words; what follows hangs under the text of the first line, past its indent or list mark.
+    private static IEnumerable<TextLine> Wrap(TextLine line, int width)
+    {
+        if (TextFit.Width(line.Text) <= width) return [line];
+
+        var text = line.Text;
+        var indent = text.Length - text.TrimStart(' ', '·', '-', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.').Length;
+        var pieces = TextFit.Wrap(text, width, Math.Min(indent, width / 2)).ToList();
+        if (line.Runs.Count == 1) return pieces.Select(piece => TextLine.Of(piece, line.Runs[0].Tone));
+
+        return Retone(line, pieces);
+    }
+
+    // Gives the wrapped pieces the tones of the characters they came from.
+    private static IEnumerable<TextLine> Retone(TextLine line, List<string> pieces)
+    {
+        var tones = line.Runs.SelectMany(run => run.Text.Where(c => c != ' ').Select(_ => run.Tone)).ToList();
+        var at = 0;
+        foreach (var piece in pieces)
+        {
+            var runs = new List<TextRun>();
+            foreach (var c in piece)
+            {
+                var tone = c == ' ' ? (runs.Count > 0 ? runs[^1].Tone : Tone.Plain) : tones[Math.Min(at++, tones.Count - 1)];
+                if (runs.Count > 0 && runs[^1].Tone == tone) runs[^1] = runs[^1] with { Text = runs[^1].Text + c };
+                else runs.Add(new TextRun(c.ToString(), tone));
+            }
+
+            yield return new TextLine(runs);
+        }
+    }
+
+    private bool? ScrollTo(int line)
+    {
+        top = Math.Clamp(line, 0, Math.Max(0, wrapped.Count - Viewport.Height));
+        SetNeedsDraw();
+        return true;
+    }
+}

@@ -1,0 +1,67 @@
+using System.Text;
+using Terminal.Gui.App;
+using Terminal.Gui.Configuration;
+using Terminal.Gui.Drawing;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>Our own look, put over the library's. It is process-wide, because the library's is.</summary>
+internal static class Theme
+{
+    // The highest-priority source the library knows, so that a stray ./.tui file cannot restyle the workbench.
+    private const string LibrarySettings =
+        """
+        {
+          "Theme": "Bench",
+          "Themes": {
+            "Bench": {
+              "Dialog": { "DefaultBorderStyle": "Single", "DefaultShadow": "None" },
+              "MessageBox": { "DefaultBorderStyle": "Single" },
+              "Button": { "DefaultShadow": "None" }
+            }
+          }
+        }
+        """;
+
+    private static readonly Lock Once = new();
+    private static bool applied;
+
+    public static Palette Palette { get; private set; } = Palette.Mono();
+
+    public static bool NoColour => !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+
+    private static bool KnowsManyColours => Environment.GetEnvironmentVariable("COLORTERM") is "truecolor" or "24bit";
+
+    public static void Apply()
+    {
+        lock (Once)
+        {
+            if (applied) return;
+            applied = true;
+
+            TuiConfigurationBuilder.Shared.RuntimeConfig = LibrarySettings;
+            TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
+            // Plain brackets on buttons: the library's are missing from many console fonts.
+            GlyphSettings.Current = GlyphSettings.Current with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
+
+            Palette = NoColour ? Palette.Mono() : KnowsManyColours ? Palette.Rich() : Palette.Sixteen();
+            foreach (var name in new[] { "Base", "Dialog", "Menu", "Error", "Accent" }) SchemeManager.AddScheme(name, SchemeOf(Palette));
+        }
+    }
+
+    /// <summary>Keeps to the sixteen colours where the terminal has not said that it knows more.</summary>
+    public static void ApplyTo(IApplication app) => app.Driver!.Force16Colors = NoColour || !KnowsManyColours;
+
+    private static Scheme SchemeOf(Palette palette) => new(palette.Plain)
+    {
+        HotNormal = palette.Heading,
+        Focus = palette.Cursor,
+        HotFocus = palette.Cursor,
+        Active = palette.Chosen,
+        HotActive = palette.Chosen,
+        Highlight = palette.Strong,
+        Editable = palette.Field,
+        ReadOnly = palette.Quiet,
+        Disabled = palette.Quiet,
+    };
+}

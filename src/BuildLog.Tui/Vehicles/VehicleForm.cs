@@ -1,0 +1,38 @@
+using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Vehicles;
+
+/// <summary>Asks for a vehicle's own facts; its parts are fitted separately.</summary>
+public static class VehicleForm
+{
+    /// <param name="vehicle">A new vehicle, or one to be corrected.</param>
+    /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
+    public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save) => new()
+    {
+        Title = vehicle.Name.Length == 0 ? "New vehicle" : $"Edit {vehicle.Name}",
+        HelpPage = "Vehicle",
+        Entries =
+        [
+            new TextEntry("name", "Name") { Initial = vehicle.Name, Hint = "what the shop calls it, such as Kestrel", Check = Forms.Checks.Filled("name", "A vehicle needs a name, such as Kestrel.") },
+            new ChoiceEntry("state", "State", [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
+            new TextEntry("owner", "Owner") { Initial = vehicle.Owner },
+            new TextEntry("chassis", "Chassis number") { Initial = vehicle.ChassisNumber, Hint = "as stamped" },
+            new TextEntry("registration", "Registration") { Initial = vehicle.Registration },
+            new ChoiceEntry("odometer", "Odometer counts", [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
+            new YesNoEntry("front", "Driven in front") { Initial = vehicle.DrivesInFront ? "yes" : "no", Hint = "yes: speeds follow the front axle" },
+            new LinesEntry("notes", "Notes", 3) { Initial = vehicle.Notes },
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited =>
+        {
+            edited.Name = values["name"];
+            edited.State = Enum.Parse<VehicleState>(values["state"]);
+            edited.Owner = values["owner"];
+            edited.ChassisNumber = values["chassis"];
+            edited.Registration = values["registration"];
+            edited.OdometerUnit = Enum.Parse<OdometerUnit>(values["odometer"]);
+            edited.DrivesInFront = values.IsYes("front");
+            edited.Notes = values["notes"];
+        })),
+    };
+}

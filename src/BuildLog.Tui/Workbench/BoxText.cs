@@ -1,0 +1,50 @@
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The words of one box of the strip, cut so that a number is never cut in the middle.</summary>
+internal static class BoxText
+{
+    public const string NothingFitted = "(empty)";
+
+    public static string Part(DrivelineBox box) => box.Part ?? NothingFitted;
+
+    /// <summary>The number with its ± in as much room as there is: spaces go first, then the ±, which the card below repeats, and the unit last.</summary>
+    public static string Number(DrivelineBox box, int width)
+    {
+        var (value, unit) = Split(box.Number);
+        string[] attempts = box.PlusMinus.Length == 0
+            ? [box.Number, value]
+            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit.Trim()}", box.Number, value];
+        return attempts.FirstOrDefault(text => TextFit.Width(text) <= width) ?? TextFit.Cut(box.Number, width);
+    }
+
+    /// <summary>Number and source in one line where both have room.</summary>
+    public static string NumberAndSource(DrivelineBox box, int width)
+    {
+        var full = Number(box, int.MaxValue);
+        var both = $"{full}  {box.Source}";
+        return TextFit.Width(both) <= width ? both : Number(box, width);
+    }
+
+    /// <summary>Everything about the box in one line.</summary>
+    public static string Card(DrivelineBox box)
+    {
+        string[] parts = [$"{box.Caption}: {box.Part ?? "nothing fitted, Enter fits a part"}", Number(box, int.MaxValue), box.Source];
+        return string.Join(" · ", parts.Where(part => part.Length > 0));
+    }
+
+    /// <summary>Everything known about what is fitted there, a line for each thing.</summary>
+    public static IReadOnlyList<string> WholeCard(DrivelineBox box) =>
+    [
+        .. new[] { $"Position  {box.Caption}", $"Number    {Number(box, int.MaxValue)}", $"Source    {box.Source}" }
+            .Where(line => line.TrimEnd().Contains("  ", StringComparison.Ordinal)),
+        .. box.Lines ?? [],
+    ];
+
+    private static (string Value, string Unit) Split(string number)
+    {
+        var space = number.LastIndexOf(' ');
+        return space < 0 ? (number, "") : (number[..space], number[space..]);
+    }
+}

@@ -1,0 +1,17 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The swaps of a vehicle, newest first.</summary>
+public sealed record HistoryModel(IReadOnlyList<HistoryRow> Rows);
+
+/// <summary>One swap and what it changed.</summary>
+/// <param name="Removed">Null where the position was empty before.</param>
+/// <param name="Fitted">Null where the position was left empty.</param>
+/// <param name="CruiseBefore">Engine speed at the cruise goal before, with unit; empty where it cannot be said.</param>
+public sealed record HistoryRow(
+    string Date,
+    string Position,
+    string? Removed,
+    string? Fitted,
+    string Reason,
+    string CruiseBefore = "",
+    string CruiseAfter = "");

@@ -1,0 +1,32 @@
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What the page says about the chosen swap.</summary>
+internal static class HistoryText
+{
+    public static string Change(HistoryRow row) => (row.Removed, row.Fitted) switch
+    {
+        (null, { } fitted) => fitted,
+        ({ } removed, null) => $"{removed} → nothing",
+        var (removed, fitted) => $"{removed} → {fitted}",
+    };
+
+    public static string Cruise(HistoryRow row) =>
+        row.CruiseBefore.Length == 0 ? row.CruiseAfter : $"{row.CruiseBefore} → {(row.CruiseAfter.Length > 0 ? row.CruiseAfter : "?")}";
+
+    public static IReadOnlyList<TextLine> Of(HistoryRow row)
+    {
+        var lines = new List<TextLine>
+        {
+            TextLine.Of(new TextRun($"{row.Date}  {row.Position}", Tone.Strong)),
+            Named("Removed  ", row.Removed ?? "nothing was there"),
+            Named("Fitted   ", row.Fitted ?? "nothing, the position was left empty"),
+        };
+        if (row.Reason.Length > 0) lines.Add(Named("Reason   ", row.Reason));
+        if (Cruise(row).Length > 0) lines.Add(Named("Cruise   ", Cruise(row)));
+        return lines;
+    }
+
+    private static TextLine Named(string name, string text) => TextLine.Of(new TextRun(name, Tone.Quiet), new TextRun(text));
+}

@@ -1,0 +1,26 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What the workbench's keys do. Each act asks through the view, changes the record, and shows the new model.</summary>
+public interface IWorkbenchActs
+{
+    /// <summary>The model to begin with.</summary>
+    WorkbenchModel Open();
+
+    void ChooseVehicle(IWorkbenchView view, long vehicleId);
+
+    void NewVehicle(IWorkbenchView view);
+
+    void EditVehicle(IWorkbenchView view);
+
+    /// <summary>Fits or swaps a part.</summary>
+    /// <param name="position">The position under the strip's cursor; null to ask which.</param>
+    void FitPart(IWorkbenchView view, string? position);
+
+    void CountTurns(IWorkbenchView view);
+
+    void RollOut(IWorkbenchView view);
+
+    void EditGoal(IWorkbenchView view);
+
+    void WriteSheet(IWorkbenchView view);
+}

@@ -1,0 +1,71 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>A list above (or, with room, beside) the text of its chosen row.</summary>
+internal sealed class ListAndText : View
+{
+    private const int SideBySideFrom = 110;
+
+    private readonly TextPage text = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly View rule = new() { Height = 1, Width = Dim.Fill() };
+    private Func<int, int, IReadOnlyList<TextLine>> textOfRow = (_, _) => [];
+    private int rows;
+
+    public ListAndText()
+    {
+        CanFocus = true;
+        rule.DrawingContent += (_, e) =>
+        {
+            rule.Paint(0, 0, new string('╌', rule.Viewport.Width), Tone.Quiet);
+            e.Cancel = true;
+        };
+        List.RowChosen += (_, _) => ShowText();
+        Add(List, rule, text);
+        SubViewLayout += (_, _) => Arrange();
+        FrameChanged += (_, _) => ShowText();
+    }
+
+    public RowList List { get; } = new();
+
+    /// <summary>Shows rows, and says how the text of a row is made for a width.</summary>
+    public void Show(IReadOnlyList<RowColumn> columns, IReadOnlyList<IReadOnlyList<TextRun>> newRows, Func<int, int, IReadOnlyList<TextLine>> textOf, bool fromTop)
+    {
+        rows = newRows.Count;
+        textOfRow = textOf;
+        List.Show(columns, newRows, fromTop ? 0 : null);
+        ShowText();
+        SetNeedsLayout();
+    }
+
+    private bool SideBySide => Viewport.Width >= SideBySideFrom;
+
+    private void Arrange()
+    {
+        rule.Visible = !SideBySide && rows > 0;
+        text.Visible = rows > 0;
+        if (SideBySide)
+        {
+            List.Width = Dim.Percent(50);
+            List.Height = Dim.Fill();
+            text.X = Pos.Right(List) + 2;
+            text.Y = 0;
+            return;
+        }
+
+        // The list gets what it needs, but leaves the text at least as much.
+        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, (Viewport.Height - 1) * 2 / 5));
+        List.Width = Dim.Fill();
+        List.Height = height;
+        rule.Y = height;
+        text.X = 1;
+        text.Y = height + 1;
+    }
+
+    private void ShowText()
+    {
+        var width = (SideBySide ? Viewport.Width / 2 : Viewport.Width) - 3;
+        text.Show(rows > 0 ? textOfRow(List.Row, width) : []);
+    }
+}

@@ -1,0 +1,34 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>Braille cells: two dots across and four down in each.</summary>
+internal sealed class SawtoothDots(int columns, int rows)
+{
+    private readonly byte[] cells = new byte[columns * rows];
+
+    /// <summary>Sets the dot nearest to a point; x and y run from 0 at the lower left to 1.</summary>
+    public void Plot(double x, double y)
+    {
+        var column = (int)Math.Round(x * ((columns * 2) - 1));
+        var row = (int)Math.Round((1 - y) * ((rows * 4) - 1));
+        if (column < 0 || row < 0 || column >= columns * 2 || row >= rows * 4) return;
+        cells[(row / 4 * columns) + (column / 2)] |= Bit(column % 2, row % 4);
+    }
+
+    /// <summary>A straight line between two points.</summary>
+    public void Line(double fromX, double fromY, double toX, double toY)
+    {
+        var steps = Math.Max(columns * 2, rows * 4) * 2;
+        for (var i = 0; i <= steps; i++)
+        {
+            var part = (double)i / steps;
+            Plot(fromX + ((toX - fromX) * part), fromY + ((toY - fromY) * part));
+        }
+    }
+
+    /// <summary>One row of cells as text, empty cells as spaces.</summary>
+    public string Row(int row) =>
+        string.Concat(cells.AsSpan(row * columns, columns).ToArray().Select(dots => dots == 0 ? ' ' : (char)(0x2800 + dots)));
+
+    // The lowest pair of dots was added to the script later and has the two highest bits.
+    private static byte Bit(int across, int down) => (byte)(down == 3 ? 0x40 << across : 1 << (down + (across * 3)));
+}

@@ -1,0 +1,38 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>Road speeds: one headline, the table of gears, the sawtooth.</summary>
+/// <param name="Headline">The one line to remember: speed per 1000 rev/min in top, cruise engine speed.</param>
+/// <param name="Columns">Headings after the gear's name: "ratio", "1000", "2000", …</param>
+/// <param name="Chart">Null where a circumference or ratio is missing.</param>
+/// <param name="Missing">Said instead of the table when it cannot be computed: what to measure first.</param>
+public sealed record SpeedsModel(
+    string Headline,
+    IReadOnlyList<string> Columns,
+    IReadOnlyList<SpeedsRow> Rows,
+    SawtoothModel? Chart = null,
+    string? Missing = null)
+{
+    public static SpeedsModel Without(string missing) => new("", [], [], null, missing);
+}
+
+/// <summary>One gear: its name and one cell for each column.</summary>
+public sealed record SpeedsRow(string Gear, IReadOnlyList<string> Cells);
+
+/// <summary>Road speed against engine speed in every gear, in the units that are shown.</summary>
+/// <param name="SpeedUnit">"km/h" or "mph".</param>
+/// <param name="FromRpm">Engine speed where the first gear's line begins.</param>
+/// <param name="ShiftRpm">Engine speed at which the next gear is taken; top of the chart.</param>
+/// <param name="Goal">Where the owner wants to be; null without a goal.</param>
+public sealed record SawtoothModel(
+    string SpeedUnit,
+    double FromRpm,
+    double ShiftRpm,
+    IReadOnlyList<SawtoothGear> Gears,
+    SawtoothGoal? Goal = null);
+
+/// <summary>One gear of the sawtooth, lowest gear first.</summary>
+/// <param name="SpeedPer1000">Road speed at 1000 rev/min, in the chart's unit.</param>
+public sealed record SawtoothGear(string Name, double SpeedPer1000);
+
+/// <summary>The cruise goal as a mark on the chart: this road speed at an engine speed between two limits.</summary>
+public sealed record SawtoothGoal(double Speed, double LowRpm, double HighRpm);

@@ -1,0 +1,36 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>How many findings of a vehicle have each verdict, and the few words that say so.</summary>
+public sealed record VerdictCounts(int Clash = 0, int Open = 0, int Watch = 0, int Fits = 0)
+{
+    public int Total => Clash + Open + Watch + Fits;
+
+    /// <summary>The worst verdict present; null where nothing has been checked.</summary>
+    public ShownVerdict? Worst =>
+        Clash > 0 ? ShownVerdict.Clash
+        : Open > 0 ? ShownVerdict.Open
+        : Watch > 0 ? ShownVerdict.Watch
+        : Fits > 0 ? ShownVerdict.Fits
+        : null;
+
+    /// <summary>The counts that matter, worst first: "2 clash 1 open"; "all fit" when nothing else is left.</summary>
+    /// <param name="cells">Where not all of it has room, whole counts are left out from the milder end.</param>
+    public string Summary(int cells = int.MaxValue)
+    {
+        if (Total == 0) return "not checked";
+        if (Fits == Total) return Fits == 1 ? "1 fits" : "all fit";
+
+        var parts = new[] { (Count: Clash, Word: "clash"), (Count: Open, Word: "open"), (Count: Watch, Word: "watch") }
+            .Where(part => part.Count > 0)
+            .Select(part => $"{part.Count} {part.Word}")
+            .ToList();
+        var all = string.Join(' ', parts);
+        while (all.Length > cells && parts.Count > 1)
+        {
+            parts.RemoveAt(parts.Count - 1);
+            all = string.Join(' ', parts) + " …";
+        }
+
+        return all;
+    }
+}

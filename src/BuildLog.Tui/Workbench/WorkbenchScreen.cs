@@ -1,0 +1,178 @@
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The main screen: vehicles left, the chosen one's driveline right, its pages below.</summary>
+internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
+{
+    private readonly IWorkbenchActs acts;
+    private readonly TopLine topLine = new();
+    private readonly VehicleList vehicles = new() { Y = 1, Height = Dim.Fill(2) };
+    private readonly View divider = new() { Y = 1, Width = 1, Height = Dim.Fill(2) };
+    private readonly TextPage name = new() { Y = 1, Width = Dim.Fill(), Height = 1, CanFocus = false };
+    private readonly DrivelineStrip strip = new() { Y = 2, Width = Dim.Fill() };
+    private readonly TextPage card = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
+    private readonly VehiclePages pages = new();
+    private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
+    private readonly StatusLine status = new();
+    private readonly KeyLine keyLine = new();
+    private readonly IReadOnlyList<KeyAct> keys;
+
+    public WorkbenchScreen(IWorkbenchActs acts)
+    {
+        this.acts = acts;
+        Title = "BuildLog";
+        Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
+        Model = acts.Open();
+        keys = KeysOf(acts);
+
+        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, status, keyLine);
+        SubViewLayout += (_, _) => Arrange();
+        divider.DrawingContent += (_, e) =>
+        {
+            for (var y = 0; y < divider.Viewport.Height; y++) divider.Paint(0, y, "│", Tone.Quiet);
+            e.Cancel = true;
+        };
+
+        vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
+        strip.BoxChosen += (_, _) => ShowCard();
+        strip.CardAsked += (_, _) => ShowWholeCard();
+        foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => ShowKeys();
+        pages.PageShown += (_, _) => ShowKeys();
+        strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
+
+        AddCommand(Command.Cancel, () => true); // Esc closes boxes, never the workbench
+        KeyBindings.Add(Key.Esc, Command.Cancel);
+        Show(Model);
+    }
+
+    public WorkbenchModel Model { get; private set; }
+
+    /// <summary>Everything said in the status line, newest first.</summary>
+    public IReadOnlyList<string> Messages => status.Messages;
+
+    public void Show(WorkbenchModel model)
+    {
+        var sameVehicle = Model.Chosen?.Id == model.Chosen?.Id;
+        Model = model;
+        topLine.Show(model.Banner);
+        vehicles.Show(model.Vehicles, model.Chosen?.Id);
+        firstStep.Show(model.Vehicles.Count == 0 ? FirstStep.EmptyShop : FirstStep.NothingChosen);
+
+        var hasVehicle = model.Chosen is not null;
+        firstStep.Visible = !hasVehicle;
+        foreach (var view in new View[] { name, strip, card, pages }) view.Visible = hasVehicle;
+        if (model.Chosen is { } vehicle)
+        {
+            name.Show([TextLine.Of(new TextRun(" " + vehicle.Name, Tone.Strong), new TextRun("  " + vehicle.Facts, Tone.Quiet))]);
+            pages.Show(vehicle, fromTop: !sameVehicle);
+        }
+
+        ShowKeys();
+        SetNeedsLayout();
+    }
+
+    public void Say(string message) => status.Say(message);
+
+    public bool Fill(Form form) => FormScreen.Fill(App!, form);
+
+    public bool Confirm(Question question) => Ask.Confirm(App!, question);
+
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options) => Chooser.Choose(App!, title, options);
+
+    public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
+
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (newIsRunning) vehicles.SetFocus();
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
+        if (keys.FirstOrDefault(act => act.Key == key) is not { } found) return base.OnKeyDownNotHandled(key);
+        found.Do();
+        return true;
+    }
+
+    private List<KeyAct> KeysOf(IWorkbenchActs does)
+    {
+        var list = new List<KeyAct>
+        {
+            new((Key)'n', new KeyHint("n", "new"), () => does.NewVehicle(this)),
+            new((Key)'e', new KeyHint("e", "edit"), () => does.EditVehicle(this)),
+            new((Key)'f', new KeyHint("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)),
+            new((Key)'t', new KeyHint("t", "turns"), () => does.CountTurns(this)),
+            new((Key)'r', new KeyHint("r", "roll"), () => does.RollOut(this)),
+            new((Key)'g', new KeyHint("g", "goal"), () => does.EditGoal(this)),
+            new((Key)'s', new KeyHint("s", "sheet"), () => does.WriteSheet(this)),
+            new((Key)'m', null, ShowMessages),
+            new(Key.F1, null, ShowHelp),
+            new((Key)'q', null, () => App?.RequestStop(this)),
+        };
+        for (var i = 0; i < pages.Count; i++)
+        {
+            var page = i;
+            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => GoToPage(page)));
+        }
+
+        return list;
+    }
+
+    private void GoToPage(int page)
+    {
+        if (Model.Chosen is null) return;
+        pages.ShowPage(page);
+        pages.SetFocus();
+    }
+
+    // First what only this pane knows, then what works in all of them.
+    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. keys.Select(key => key.Hint).OfType<KeyHint>()]);
+
+    private IReadOnlyList<KeyHint> KeysOfPane()
+    {
+        if (Model.Chosen is null) return [];
+        if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
+        if (!pages.HasFocus) return [new("Tab", "pane"), new("1-5", "page")];
+        return pages.Page is SpeedsPage ? [new("1-5", "page"), new("c", "chart")] : [new("Tab", "pane"), new("1-5", "page")];
+    }
+
+    private void Arrange()
+    {
+        var width = Viewport.Width;
+        var listWidth = Math.Clamp((width / 4) - 2, 18, 30);
+        var left = listWidth + 1;
+        vehicles.Width = listWidth;
+        divider.X = listWidth;
+        foreach (var view in new View[] { name, strip, card, pages }) view.X = left;
+        firstStep.X = left + 2;
+        strip.X = left + 1;
+        strip.Width = width - left - 1;
+
+        if (Model.Chosen is not { } vehicle) return;
+        var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 5);
+        strip.Height = height;
+        card.Y = 2 + height;
+        pages.Y = 3 + height;
+        pages.Width = Dim.Fill();
+        pages.Height = Dim.Fill(2);
+        ShowCard();
+    }
+
+    private void ShowCard() => card.Show([TextLine.Of(strip.Box is { } box ? " " + BoxText.Card(box) : "", Tone.Quiet)]);
+
+    private void ShowWholeCard()
+    {
+        if (strip.Box is { } box) Tell(BoxText.Part(box), BoxText.WholeCard(box));
+    }
+
+    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.HelpPage);
+
+    private void ShowMessages() =>
+        Tell("What happened", status.Messages.Count > 0 ? status.Messages : ["Nothing has happened yet."]);
+}

@@ -1,0 +1,104 @@
+using BuildLog.Gearing.Measurements;
+using CsCheck;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.LinearRegression;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Measurements;
+
+public sealed class LineThroughOriginTests
+{
+    private static readonly Evidence Bench = new("bench");
+
+    private static readonly Gen<(double X, double Y, double Error)[]> AnyPoints =
+        Gen.Select(Gen.Double[1, 40], Gen.Double[-1, 1], Gen.Double[0.01, 1], (x, off, error) => (X: x, Y: (4.1 * x) + off, Error: error)).Array[3, 12];
+
+    // Second route: MathNet's weighted regression with one column, and u = 1/√(Σ w x²), √(χ²/(n−1)) when that is larger.
+    [Fact]
+    public void Slope_and_uncertainty_are_those_of_weighted_least_squares()
+        => AnyPoints.Sample(points =>
+        {
+            var x = Matrix<double>.Build.Dense(points.Length, 1, (row, _) => points[row].X);
+            var y = Vector<double>.Build.Dense(points.Length, row => points[row].Y);
+            var weights = Matrix<double>.Build.DenseOfDiagonalArray([.. points.Select(point => 1 / (point.Error * point.Error))]);
+            var slope = WeightedRegression.Weighted(x, y, weights)[0];
+            var residual = y - (x * Vector<double>.Build.Dense([slope]));
+            var birge = Math.Sqrt((residual * (weights * residual)) / (points.Length - 1));
+            var stated = Math.Sqrt((x.TransposeThisAndMultiply(weights) * x).Inverse()[0, 0]);
+
+            var line = LineThroughOrigin.Fit([.. points.Select(point => Point(point.X, point.Y, point.Error))], Bench);
+
+            Assert.Equal(slope, line.Slope.Value, 1e-9);
+            Assert.Equal(birge, line.BirgeRatio, 1e-6 * Math.Max(1, birge));
+            Assert.Equal(stated * Math.Max(1, birge), line.Slope.StandardUncertainty, 1e-6 * stated * Math.Max(1, birge));
+        });
+
+    // By hand: 20.5/10 stated 0.1: b = 2.05, u = 0.1/10.
+    [Fact]
+    public void One_point_is_its_own_quotient()
+    {
+        var slope = LineThroughOrigin.Fit([Point(10, 20.5, 0.1)], Bench).Slope;
+
+        Assert.Equal(2.05, slope.Value, 1e-12);
+        Assert.Equal(0.01, slope.StandardUncertainty, 1e-12);
+        Assert.Equal(double.PositiveInfinity, slope.DegreesOfFreedom);
+    }
+
+    // By hand: an error of 0.03 in x moves y by 2 · 0.03 seen along y; u = √(0.1² + 0.06²) / 10.
+    [Fact]
+    public void An_error_in_x_counts_along_y_through_the_slope()
+    {
+        var point = (Measured.From(10, new Input("x", 0.03, Bench)), Measured.From(20, new Input("y", 0.1, Bench)));
+
+        Assert.Equal(Math.Sqrt(0.01 + 0.0036) / 10, LineThroughOrigin.Fit([point], Bench).Slope.StandardUncertainty, 1e-12);
+    }
+
+    // By hand: two points at x = 10 with one error of 0.1 in common: averaging does not help, u = 0.1/10.
+    [Fact]
+    public void An_error_that_all_points_share_does_not_average_out()
+    {
+        var shared = new Input("scale", 0.1, Bench);
+        var slope = LineThroughOrigin.Fit([(10, Measured.From(20, shared)), (10, Measured.From(20, shared))], Bench).Slope;
+
+        Assert.Equal(0.01, slope.StandardUncertainty, 1e-12);
+    }
+
+    // By hand, x = 1: y = 1, 2, 3 with σ = 0.1: mean 2, χ² = 200, R = √(200/2) = 10, u = 0.1/√3 · 10 = 1/√3;
+    // ν = 2 (R²/(R²−1))² = 2 (100/99)² = 2.0406.
+    [Fact]
+    public void Scatter_beyond_the_stated_errors_widens_and_brings_its_degrees_of_freedom()
+    {
+        var line = LineThroughOrigin.Fit([Point(1, 1, 0.1), Point(1, 2, 0.1), Point(1, 3, 0.1)], Bench);
+
+        Assert.Equal(10, line.BirgeRatio, 1e-9);
+        Assert.Equal(1 / Math.Sqrt(3), line.Slope.StandardUncertainty, 1e-9);
+        Assert.Equal(2 * Math.Pow(100 / 99.0, 2), line.Slope.DegreesOfFreedom, 1e-6);
+    }
+
+    [Fact]
+    public void Scatter_below_the_stated_errors_narrows_nothing()
+    {
+        var slope = LineThroughOrigin.Fit([Point(1, 2, 0.1), Point(1, 2, 0.1), Point(1, 2, 0.1)], Bench).Slope;
+
+        Assert.Equal(0.1 / Math.Sqrt(3), slope.StandardUncertainty, 1e-12);
+        Assert.Equal(double.PositiveInfinity, slope.DegreesOfFreedom);
+    }
+
+    [Fact]
+    public void Two_points_are_too_few_to_speak_of_scatter()
+    {
+        var line = LineThroughOrigin.Fit([Point(1, 1, 0.1), Point(1, 3, 0.1)], Bench);
+
+        Assert.Equal(0.1 / Math.Sqrt(2), line.Slope.StandardUncertainty, 1e-12);
+        Assert.Equal(Math.Sqrt(200), line.BirgeRatio, 1e-9);
+    }
+
+    [Fact]
+    public void Without_a_point_away_from_the_origin_there_is_no_line()
+    {
+        Assert.Throws<ArgumentException>(() => LineThroughOrigin.Fit([], Bench));
+        Assert.Throws<ArgumentException>(() => LineThroughOrigin.Fit([(0, 1), (0, 2)], Bench));
+    }
+
+    private static (Measured X, Measured Y) Point(double x, double y, double error) => (x, Measured.From(y, new Input("y", error, Bench)));
+}

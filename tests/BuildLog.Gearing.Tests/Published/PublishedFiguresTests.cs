@@ -1,0 +1,42 @@
+using System.Runtime.CompilerServices;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Published;
+
+public sealed class PublishedFiguresTests
+{
+    private const string Heading = "| what | source | standing | figures | largest relative deviation |";
+
+    public static TheoryData<string> Names => [.. PublishedSets.All.Select(set => set.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_engine_gives_what_is_printed(string name)
+    {
+        var set = PublishedSets.All.Single(set => set.Name == name);
+
+        Assert.NotEmpty(set.Figures);
+        Assert.All(set.Figures, figure => Assert.True(
+            figure.Deviation <= figure.Tolerance,
+            FormattableString.Invariant($"{figure.Name}: printed {figure.Printed:R}, computed {figure.Computed:R}, allowed ± {figure.Tolerance:G2}")));
+    }
+
+    // With BUILDLOG_WRITE_PUBLISHED=1 the run writes the table; else it only compares.
+    [Fact]
+    public void The_readme_has_the_table_of_this_run()
+    {
+        string[] rows = [Heading, "|---|---|---|---:|---:|", .. PublishedSets.All.Select(set => set.Row)];
+        if (Environment.GetEnvironmentVariable("BUILDLOG_WRITE_PUBLISHED") == "1") Write(rows);
+
+        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Published", "README.md"));
+        Assert.Equal(rows, lines.Where(line => line.StartsWith('|')));
+    }
+
+    private static void Write(string[] rows, [CallerFilePath] string here = "")
+    {
+        var source = Path.Combine(Path.GetDirectoryName(here)!, "README.md");
+        string[] text = [.. File.ReadAllLines(source).TakeWhile(line => !line.StartsWith('|')), .. rows];
+        File.WriteAllLines(source, text);
+        File.WriteAllLines(Path.Combine(AppContext.BaseDirectory, "Published", "README.md"), text);
+    }
+}

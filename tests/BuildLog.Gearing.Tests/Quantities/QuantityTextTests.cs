@@ -1,0 +1,178 @@
+using System.Globalization;
+using BuildLog.Gearing.Quantities;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Quantities;
+
+public sealed class QuantityTextTests
+{
+    /// <summary>What people write, and what it is in the base unit (metres, m/s, rev/s, kg, Pa, one), by hand.</summary>
+    public static TheoryData<string, Kind, double> Styles => new()
+    {
+        { "27 in", Kind.Length, 0.6858 },
+        { "27\"", Kind.Length, 0.6858 },
+        { "27in", Kind.Length, 0.6858 },
+        { "35 inches", Kind.Length, 0.889 },
+        { "7 1/4 in", Kind.Length, 0.18415 },
+        { "½ in", Kind.Length, 0.0127 },
+        { "1/2 in", Kind.Length, 0.0127 },
+        { "2½\"", Kind.Length, 0.0635 },
+        { "6'", Kind.Length, 1.8288 },
+        { "6' 2\"", Kind.Length, 1.8796 },
+        { "6' 2 1/2\"", Kind.Length, 1.8923 },
+        { "6′ 2½″", Kind.Length, 1.8923 },
+        { "6 ft 2 in", Kind.Length, 1.8796 },
+        { "6''", Kind.Length, 0.1524 },
+        { "2040mm", Kind.Length, 2.04 },
+        { "2040 MM", Kind.Length, 2.04 },
+        { "2 040 mm", Kind.Length, 2.04 },
+        { "2\u202f040 mm", Kind.Length, 2.04 },
+        { "2.04 m", Kind.Length, 2.04 },
+        { "2,04 m", Kind.Length, 2.04 },
+        { "0,500 m", Kind.Length, 0.5 },
+        { "1.234,5 mm", Kind.Length, 1.2345 },
+        { "1,234.5 mm", Kind.Length, 1.2345 },
+        { "1,234,567 mm", Kind.Length, 1234.567 },
+        { "1 mile", Kind.Length, 1609.344 },
+        { "110 km/h", Kind.Speed, 110 / 3.6 },
+        { "120 kph", Kind.Speed, 120 / 3.6 },
+        { "75 mph", Kind.Speed, 33.528 },
+        { "2400 rpm", Kind.Rotation, 40 },
+        { "2400 rev/min", Kind.Rotation, 40 },
+        { "2400 1/min", Kind.Rotation, 40 },
+        { "2400 r/min", Kind.Rotation, 40 },
+        { "1450 kg", Kind.Mass, 1450 },
+        { "2.2 bar", Kind.Pressure, 220_000 },
+        { "3 %", Kind.Share, 0.03 },
+        { "20 1/2", Kind.Number, 20.5 },
+        { "4.10:1", Kind.Number, 4.1 },
+        { "43/9", Kind.Number, 43 / 9.0 },
+        { "-2.5", Kind.Number, -2.5 },
+        { "−2.5", Kind.Number, -2.5 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Styles))]
+    public void A_quantity_is_read_the_way_people_write_it(string text, Kind kind, double expected)
+        => Assert.Equal(expected, QuantityText.Read(text, kind).OrRefuse().Value, 1e-12 * Math.Max(1, Math.Abs(expected)));
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public void The_machines_language_changes_nothing(string culture)
+    {
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = new CultureInfo(culture);
+            foreach (var row in Styles)
+            {
+                var (text, kind, expected) = row.Data;
+                Assert.Equal(expected, QuantityText.Read(text, kind).OrRefuse().Value, 1e-12 * Math.Max(1, Math.Abs(expected)));
+            }
+
+            Assert.Equal("'30 INN': the unit 'INN' is not known; for a length use m, mm, cm, in, ft, mi, km.", Refused("30 INN", Kind.Length).Message);
+            Assert.Equal("4.1", Rounded.Exact(4.1));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData("30 inn", Kind.Length, "unknown-unit", "inn")]
+    [InlineData("", Kind.Length, "empty", "missing")]
+    [InlineData("   ", Kind.Length, "empty", "missing")]
+    [InlineData("in", Kind.Length, "not-a-number", "in")]
+    [InlineData("abc", Kind.Number, "not-a-number", "abc")]
+    [InlineData("27", Kind.Length, "no-unit", "27")]
+    [InlineData("27 km/h", Kind.Length, "wrong-kind", "speed")]
+    [InlineData("27 in", Kind.Speed, "wrong-kind", "length")]
+    [InlineData("2 in 6 ft", Kind.Length, "unit-order", "smaller")]
+    [InlineData("6' 6'", Kind.Length, "unit-order", "smaller")]
+    [InlineData("20 1/", Kind.Number, "fraction", "/")]
+    [InlineData("1/0", Kind.Number, "fraction", "1/0")]
+    [InlineData("1.2.3 m", Kind.Length, "not-a-number", "1.2.3")]
+    [InlineData("1,2,3 m", Kind.Length, "not-a-number", "1,2,3")]
+    [InlineData("1,2.5 m", Kind.Length, "not-a-number", "1,2.5")]
+    [InlineData("1.2,5 m", Kind.Length, "not-a-number", "1.2,5")]
+    [InlineData("6' -2\"", Kind.Length, "not-a-number", "-2")]
+    [InlineData("4.08 ± -0.01", Kind.Number, "negative", "zero or more")]
+    [InlineData("4.08 ±", Kind.Number, "not-a-number", "4.08 ±")]
+    public void What_cannot_be_read_is_named(string text, Kind kind, string code, string named)
+    {
+        var refusal = Refused(text, kind);
+
+        Assert.Equal(code, refusal.Code);
+        Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
+        Assert.NotEmpty(refusal.Example);
+    }
+
+    [Theory]
+    [InlineData("1,234 mm", "1234", "1.234")]
+    [InlineData("12,345 mm", "12345", "12.345")]
+    [InlineData("6' 1,250\"", "1250", "1.250")]
+    public void A_comma_that_could_be_either_is_refused_with_both_readings(string text, string one, string other)
+    {
+        var refusal = Refused(text, Kind.Length);
+
+        Assert.Equal("ambiguous", refusal.Code);
+        Assert.Contains($"{one} or {other}", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_that_no_quantity_needs_is_too_long()
+    {
+        var refusal = Refused(new string('1', 201), Kind.Length);
+
+        Assert.Equal("too-long", refusal.Code);
+        Assert.True(refusal.Message.Length < 100);
+    }
+
+    // 1.95996 is the normal distribution's 97.5 % point: ± is a 95 % half-width, u= a standard uncertainty.
+    [Theory]
+    [InlineData("4.08±0.03", Kind.Number, 0.03 / 1.959964)]
+    [InlineData("4.08 ± 0.03", Kind.Number, 0.03 / 1.959964)]
+    [InlineData("4.08 +/- 0.03", Kind.Number, 0.03 / 1.959964)]
+    [InlineData("4.08 u=0.015", Kind.Number, 0.015)]
+    [InlineData("4 ± 1 %", Kind.Number, 0.04 / 1.959964)]
+    [InlineData("2.04 ± 0.01 m", Kind.Length, 0.01 / 1.959964)]
+    [InlineData("2.04 m ± 10 mm", Kind.Length, 0.01 / 1.959964)]
+    [InlineData("2040 ± 10 mm", Kind.Length, 0.01 / 1.959964)]
+    [InlineData("2040 mm ± 10", Kind.Length, 0.01 / 1.959964)]
+    [InlineData("110 km/h ± 3.6", Kind.Speed, 1 / 1.959964)]
+    [InlineData("4.08", Kind.Number, 0)]
+    public void An_uncertainty_is_read_with_it(string text, Kind kind, double expected)
+        => Assert.Equal(expected, QuantityText.Read(text, kind).OrRefuse().StandardUncertainty, 1e-7);
+
+    [Fact]
+    public void The_unit_and_the_words_that_were_typed_are_kept()
+    {
+        var typed = QuantityText.Read("  6' 2\" ", Kind.Length).OrRefuse();
+
+        Assert.Equal("6' 2\"", typed.Text);
+        Assert.Equal(Units.Foot, typed.Unit);
+        Assert.Equal(6 + (2 / 12.0), typed.InUnit, 1e-12);
+    }
+
+    [Fact]
+    public void A_bare_number_takes_the_unit_that_was_asked_for()
+        => Assert.Equal(40, QuantityText.Read("2400", Kind.Rotation, Units.RevolutionPerMinute).OrRefuse().Value, 1e-12);
+
+    [Fact]
+    public void A_plain_number_carries_no_uncertainty()
+        => Assert.Equal("uncertainty", QuantityText.ReadNumber("20.5 ± 0.1").Refusal?.Code);
+
+    [Fact]
+    public void A_typed_uncertainty_becomes_the_inputs()
+    {
+        var measured = QuantityText.Read("4.08 u=0.015", Kind.Number).OrRefuse().ToMeasured("axle");
+
+        Assert.Equal(0.015, measured.StandardUncertainty, 1e-12);
+        Assert.Equal("axle", Assert.Single(measured.Budget()).Input.Name);
+        Assert.True(QuantityText.Read("4.08", Kind.Number).OrRefuse().ToMeasured("axle").IsExact);
+    }
+
+    private static Refusal Refused(string text, Kind kind) => QuantityText.Read(text, kind).Refusal ?? throw new InvalidOperationException($"'{text}' was read.");
+}

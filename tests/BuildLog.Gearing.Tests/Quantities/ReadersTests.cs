@@ -1,0 +1,88 @@
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tyres;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Quantities;
+
+/// <summary>Whatever is typed, a reader answers with a value or with one sentence.</summary>
+public sealed class ReadersTests
+{
+    private const int Texts = 100_000;
+
+    // Pieces that readers look for, glued in any order, beside any characters at all.
+    private static readonly string[] Pieces =
+    [
+        "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
+        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "(", ")", "XL", "C", "\n", "\t", "\u001b[31m",
+        "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
+    ];
+
+    private static readonly Gen<string> AnyText = Gen.Frequency(
+        (6, Gen.Int[0, Pieces.Length - 1].Array[0, 12].Select(picks => string.Concat(picks.Select(pick => Pieces[pick])))),
+        (2, Gen.String[Gen.Char, 0, 40]),
+        (1, Gen.String[Gen.Char["0123456789.,/:' \"-"], 0, 250]));
+
+    public static TheoryData<string> Names => [.. Readers.Keys];
+
+    private static Dictionary<string, Func<string, Refusal?>> Readers { get; } = new()
+    {
+        ["length"] = text => QuantityText.Read(text, Kind.Length).Refusal,
+        ["number"] = text => QuantityText.ReadNumber(text).Refusal,
+        ["share"] = text => QuantityText.Read(text, Kind.Share).Refusal,
+        ["engine speed"] = text => CruiseGoal.ReadEngineSpeed(text).Refusal,
+        ["road speed"] = text => CruiseGoal.ReadSpeed(text).Refusal,
+        ["tolerance"] = text => CruiseGoal.Read("110 km/h", "2400", text).Refusal,
+        ["count, one held"] = text => TurnReading.Read(text, Wheels.OneHeld).Refusal,
+        ["count, each"] = text => TurnReading.Read(text, Wheels.Each).Refusal,
+        ["roll"] = text => RollReading.Read(text).Refusal,
+        ["tyre size"] = text => TyreSizeText.Read(text).Refusal,
+        ["teeth"] = text => Teeth.Read(text).Refusal,
+        ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
+        ["quoted ratio with its rounding"] = text => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle").Refusal,
+    };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_text_makes_a_reader_throw_and_every_refusal_is_one_short_line(string name)
+        => AnyText.Sample(
+            text =>
+            {
+                if (Readers[name](text) is not { } refusal) return;
+
+                Assert.False(refusal.Sentence.Any(char.IsControl), $"{name}: control characters in the refusal of a text.");
+                Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
+                Assert.NotEmpty(refusal.Code);
+                Assert.NotEmpty(refusal.Example);
+            },
+            iter: Texts);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_page_of_text_is_refused_as_quickly_as_a_word(string name)
+    {
+        foreach (var piece in (string[])["1", "1 ", "1/", "(", "-", "205/65R15", ": ", "½"])
+        {
+            var refusal = Readers[name](string.Concat(Enumerable.Repeat(piece, 100_000)));
+
+            Assert.NotNull(refusal);
+            Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
+        }
+    }
+
+    // The example given with a refusal is itself understood.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_example_of_a_refusal_is_right(string name)
+    {
+        foreach (var text in (string[])["", "x", "0", "1000000", "-1", "1:2:3"])
+        {
+            if (Readers[name](text) is not { } refusal) continue;
+
+            // The tolerance's example lists three.
+            foreach (var example in refusal.Example.Split(", ")) Assert.Null(Readers[name](example));
+        }
+    }
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Quantities;
+
+public sealed class RoundedTests
+{
+    private static readonly Gen<double> HalfWidths = Gen.Double[-6.0, 4.0].Select(exponent => Math.Pow(10, exponent));
+
+    // Half-widths are 95 %: u = half / 1.959964.
+    [Theory]
+    [InlineData(4.7400, 0.0306, "4.74 ± 0.04")]
+    [InlineData(4.7400, 0.0120, "4.740 ± 0.012")]
+    [InlineData(4.7400, 0.0121, "4.740 ± 0.013")]
+    [InlineData(4.7400, 0.0999, "4.74 ± 0.10")]
+    [InlineData(4.7400, 0.3, "4.7 ± 0.3")]
+    [InlineData(2512.4, 84, "2510 ± 90")]
+    [InlineData(2512.4, 150, "2510 ± 150")]
+    [InlineData(2512.4, 840, "2500 ± 900")]
+    [InlineData(-0.2, 30, "0 ± 30")]
+    [InlineData(-0.2, 3, "0 ± 3")]
+    public void An_uncertainty_is_rounded_up_and_the_value_to_the_same_place(double value, double half, string expected)
+        => Assert.Equal(expected, Rounded.WithInterval(Of(value, half), Units.One));
+
+    [Theory]
+    [InlineData(4.1, "4.1")]
+    [InlineData(4.777777, "4.7778")]
+    [InlineData(2500, "2500")]
+    [InlineData(-0.00001, "0")]
+    public void An_exact_number_shows_what_it_has_and_four_places_at_most(double value, string expected)
+        => Assert.Equal(expected, Rounded.WithInterval(value, Units.One));
+
+    // 2.04 m with ± 12 mm, as inches: 80.31 ± 0.472.
+    [Fact]
+    public void A_unit_is_converted_before_it_is_rounded()
+    {
+        var circumference = Of(2.04, 0.012);
+
+        Assert.Equal("2.040 ± 0.012 m", Rounded.WithInterval(circumference, Units.Metre));
+        Assert.Equal("80.3 ± 0.5 in", Rounded.WithInterval(circumference, Units.Inch));
+        Assert.Equal("2.040 m", Rounded.Value(circumference, Units.Metre));
+    }
+
+    [Fact]
+    public void No_digit_is_shown_that_the_half_width_does_not_support()
+        => Gen.Select(Gen.Double[-5000, 5000], HalfWidths).Sample((value, half) =>
+        {
+            var shown = Parse(Rounded.HalfWidth(half));
+            var lastPlace = Math.Pow(10, -Rounded.Places(half));
+
+            Assert.InRange(shown, half * (1 - 1e-8), half * 1.5 + 1e-9);
+            Assert.InRange(shown / lastPlace, 1, 20.000001);
+            Assert.InRange(Math.Abs(Parse(Rounded.Value(value, half)) - value), 0, (lastPlace / 2) + 1e-7);
+        });
+
+    [Theory]
+    [InlineData(2.851, 3.209, 2, "2.86 to 3.20")]
+    [InlineData(2.85, 3.21, 2, "2.85 to 3.21")]
+    [InlineData(2250, 2550, 0, "2250 to 2550")]
+    [InlineData(double.NegativeInfinity, 3.209, 2, "3.20 or less")]
+    [InlineData(2.851, double.PositiveInfinity, 2, "2.86 or more")]
+    public void A_window_is_rounded_inwards(double low, double high, int places, string expected)
+        => Assert.Equal(expected, Rounded.Within(low, high, places, Units.One));
+
+    // 3.001 to 3.009 has no number of two places inside.
+    [Theory]
+    [InlineData(3.001, 3.009, "3.001 to 3.009")]
+    [InlineData(3.0012, 3.0013, "3.0012 to 3.0013")]
+    public void A_window_narrower_than_the_places_gets_more_of_them(double low, double high, string expected)
+        => Assert.Equal(expected, Rounded.Within(low, high, 2, Units.One));
+
+    [Fact]
+    public void Every_printed_window_lies_inside_the_true_one()
+        => Gen.Select(Gen.Double[1, 5], Gen.Double[0.0001, 1]).Sample((low, width) =>
+        {
+            var ends = Rounded.Within(low, low + width, 2, Units.One).Split(" to ").Select(Parse).ToList();
+
+            Assert.True(ends[0] <= ends[1]);
+            Assert.InRange(ends[0], low - 1e-9, low + width);
+            Assert.InRange(ends[1], low, low + width + 1e-9);
+        });
+
+    private static double Parse(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static Measured Of(double value, double half) => Measured.From(value, new Input("input", half / 1.959963984540054, new Evidence("bench")));
+}

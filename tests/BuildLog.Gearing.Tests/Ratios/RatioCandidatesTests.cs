@@ -1,0 +1,134 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Ratios;
+
+public sealed class RatioCandidatesTests
+{
+    [Fact]
+    public void What_is_believed_beforehand_sums_to_one()
+    {
+        Assert.Equal(1, RatioCandidates.PriorTotal(null), 1e-12);
+        foreach (var listed in (double[][])[[4.10, 4.30, 4.56], [3.36, 2.79, 2.73], [4.10, 4.10], [7.777], []])
+            Assert.Equal(1, RatioCandidates.PriorTotal(listed), 1e-12);
+    }
+
+    [Fact]
+    public void What_is_believed_afterwards_sums_to_one()
+        => Gen.Select(Gen.Double[2.1, 8.9], Gen.Double[0.001, 0.3], Gen.Int[1, 12]).Sample((ratio, u, freedom) =>
+        {
+            var candidates = RatioCandidates.For(Of(ratio, u, freedom == 12 ? double.PositiveInfinity : freedom), null);
+            var shown = candidates.Ranked.Sum(candidate => candidate.Probability) + candidates.NotListedProbability;
+
+            // Those below one in a thousand are not shown; there are some five hundred of them at most.
+            Assert.InRange(shown, 0.5, 1 + 1e-9);
+            Assert.True(shown > 1 - 1e-9 || u > 0.002);
+            Assert.Equal(candidates.Ranked.OrderByDescending(candidate => candidate.Probability), candidates.Ranked);
+            Assert.All(candidates.Ranked, candidate => Assert.True(candidate.Probability > 0.001));
+        });
+
+    // Second route: Bayes over the same prior, enumerated here from its definition in words.
+    [Fact]
+    public void Probabilities_are_those_of_the_definition()
+    {
+        double[] listed = [41 / 10.0, 43 / 10.0, 41 / 9.0];
+        var pairs = new HashSet<double>();
+        for (var pinion = 5; pinion <= 20; pinion++)
+        {
+            for (var ring = 25; ring <= 60; ring++)
+            {
+                if ((double)ring / pinion is >= 2 and <= 9) pairs.Add((double)ring / pinion);
+            }
+        }
+
+        pairs.ExceptWith(listed);
+        const double Measured = 4.12, U = 0.05;
+        static double Density(double ratio) => Math.Exp(-Math.Pow((Measured - ratio) / U, 2) / 2) / (U * Math.Sqrt(2 * Math.PI));
+        var notListed = 0.10 / (Measured * Math.Log(4.5));
+        var weights = listed.Select(ratio => (Ratio: ratio, Weight: 0.70 / 3 * Density(ratio))).Concat(pairs.Select(ratio => (Ratio: ratio, Weight: 0.20 / pairs.Count * Density(ratio)))).ToList();
+        var total = notListed + weights.Sum(entry => entry.Weight);
+
+        var candidates = RatioCandidates.For(Of(Measured, U), [4.10, 4.30, 4.56]);
+
+        Assert.Equal(notListed / total, candidates.NotListedProbability, 1e-9);
+        Assert.Equal(
+            weights.Where(entry => entry.Weight / total > 0.001).OrderByDescending(entry => entry.Weight).Select(entry => (entry.Ratio, Math.Round(entry.Weight / total, 9))),
+            candidates.Ranked.Select(candidate => (candidate.Ratio, Math.Round(candidate.Probability, 9))));
+    }
+
+    // Student's density by its formula for ν = 2: f(t) = 1 / (2 + t²)^(3/2); two listed ratios, so only their quotient counts.
+    [Fact]
+    public void Few_degrees_of_freedom_make_the_likelihood_students()
+    {
+        var ranked = RatioCandidates.For(Of(4.12, 0.02, 2), [4.10, 4.30]).Ranked;
+        var quotient = Math.Pow((2 + Math.Pow(0.18 / 0.02, 2)) / (2 + Math.Pow(0.02 / 0.02, 2)), 1.5);
+
+        Assert.Equal(quotient, Probability(ranked, 41, 10) / Probability(ranked, 43, 10), 1e-6 * quotient);
+    }
+
+    // Common practice, no source: 4.74 counted, 43/9 is the axle sold nearest; 47/10 comes next.
+    [Fact]
+    public void Ten_turns_and_23_7_most_probably_mean_the_axle_sold_nearest()
+    {
+        var counted = TurnCount.Of([TurnReading.Read("10:23.7", Wheels.OneHeld).OrRefuse()], new CountPrecision()).Ratio;
+        var candidates = RatioCandidates.For(counted);
+
+        Assert.Equal("43/9", candidates.Ranked[0].Name);
+        Assert.True(candidates.Ranked[0].IsListed);
+        Assert.Contains(candidates.Ranked, candidate => candidate.Name == "47/10");
+    }
+
+    // Names under which such axles are sold, from the list of ring and pinion pairs; the first three have a nearer pair nobody sells.
+    [Theory]
+    [InlineData(3.36, "37/11")]
+    [InlineData(2.79, "39/14")]
+    [InlineData(2.73, "41/15")]
+    [InlineData(4.10, "41/10")]
+    [InlineData(4.11, "37/9")]
+    [InlineData(3.08, "40/13")]
+    [InlineData(3.07, "43/14")]
+    [InlineData(3.54, "46/13")]
+    [InlineData(3.55, "39/11")]
+    [InlineData(3.73, "41/11")]
+    [InlineData(4.56, "41/9")]
+    [InlineData(4.77, "43/9")]
+    [InlineData(4.00, "40/10")]
+    public void A_listed_ratio_is_the_pair_it_is_sold_as(double listed, string teeth)
+        => Assert.Equal(teeth, RatioCandidates.For(Of(listed, 0.01), [listed]).Ranked[0].Name);
+
+    [Fact]
+    public void A_listed_ratio_that_no_pair_makes_stands_for_itself()
+    {
+        var first = RatioCandidates.For(Of(8.85, 0.001), [8.85]).Ranked[0];
+
+        Assert.Null(first.Teeth);
+        Assert.True(first.IsListed);
+        Assert.Equal("8.85", first.Name);
+    }
+
+    [Fact]
+    public void A_ratio_far_from_every_pair_is_not_listed()
+        => Assert.True(RatioCandidates.For(Of(8.93, 0.002), [4.10]).NotListedProbability > 0.99);
+
+    [Fact]
+    public void Without_uncertainty_only_the_very_ratio_is_left()
+    {
+        Assert.Equal(("43/9", 1.0), RatioCandidates.For(43 / 9.0).Ranked.Select(candidate => (candidate.Name, candidate.Probability)).Single());
+        Assert.Equal(1, RatioCandidates.For(4.7777).NotListedProbability);
+    }
+
+    [Fact]
+    public void A_ratio_typed_twice_weighs_once()
+        => Assert.Equal(
+            Probability(RatioCandidates.For(Of(4.2, 0.05), [4.10, 4.30]).Ranked, 41, 10),
+            Probability(RatioCandidates.For(Of(4.2, 0.05), [4.10, 4.30, 4.30]).Ranked, 41, 10),
+            1e-12);
+
+    private static double Probability(IReadOnlyList<RatioCandidate> ranked, int ring, int pinion)
+        => ranked.Single(candidate => candidate.Teeth == new Teeth(ring, pinion)).Probability;
+
+    private static Measured Of(double ratio, double u, double freedom = double.PositiveInfinity)
+        => BuildLog.Gearing.Measurements.Measured.From(ratio, new Input("count", u, new Evidence("count"), freedom));
+}

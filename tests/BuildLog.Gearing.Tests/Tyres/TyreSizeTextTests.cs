@@ -1,0 +1,100 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Tyres;
+
+public sealed class TyreSizeTextTests
+{
+    // Width mm, aspect %, rim in.
+    [Theory]
+    [InlineData("205/65R15 94H", 205, 65, 15, 94, null, "H")]
+    [InlineData("205/65 R 15", 205, 65, 15, null, null, null)]
+    [InlineData("205/65r15 94h", 205, 65, 15, 94, null, "H")]
+    [InlineData("P215/75R15", 215, 75, 15, null, null, null)]
+    [InlineData("P215/75 R 15 100S", 215, 75, 15, 100, null, "S")]
+    [InlineData("LT235/85R16 120/116Q", 235, 85, 16, 120, 116, "Q")]
+    [InlineData("225/45ZR17", 225, 45, 17, null, null, null)]
+    [InlineData("225/45ZR17 (94Y)", 225, 45, 17, 94, null, "Y")]
+    [InlineData("195/75R16C 107/105R", 195, 75, 16, 107, 105, "R")]
+    [InlineData("205/65R15 94H XL", 205, 65, 15, 94, null, "H")]
+    [InlineData("205/65R15 94H M+S XL TL", 205, 65, 15, 94, null, "H")]
+    [InlineData("215/75 R17.5 126/124M", 215, 75, 17.5, 126, 124, "M")]
+    [InlineData("315/80R22.5 156/150A8", 315, 80, 22.5, 156, 150, "A8")]
+    public void A_metric_marking_is_read_with_its_prefixes_and_suffixes(string text, double width, double aspect, double rim, int? load, int? dual, string? symbol)
+    {
+        var size = TyreSizeText.Read(text).OrRefuse();
+
+        Assert.Equal(width / 1000, size.SectionWidth, 1e-12);
+        Assert.Equal(aspect / 100, size.AspectRatio, 1e-12);
+        Assert.Equal(rim * 0.0254, size.RimDiameter, 1e-12);
+        Assert.Equal((load, dual, symbol), (size.LoadIndex, size.LoadIndexDual, size.SpeedSymbol));
+        Assert.Equal(text, size.Designation);
+    }
+
+    [Theory]
+    [InlineData("205/65R15", Construction.Radial)]
+    [InlineData("175/80-13", Construction.Bias)]
+    [InlineData("175/80D13", Construction.Bias)]
+    [InlineData("175/80B13", Construction.Bias)]
+    public void R_is_radial_and_a_dash_d_or_b_is_bias(string text, Construction construction)
+        => Assert.Equal(construction, TyreSizeText.Read(text).OrRefuse().Construction);
+
+    [Theory]
+    [InlineData("205", "after '205' '/' and the aspect ratio is expected")]
+    [InlineData("205/", "after '205/' the aspect ratio in per cent is expected")]
+    [InlineData("205/65", "after '205/65' R for radial, or '-' for bias is expected")]
+    [InlineData("205/65X15", "after '205/65' R for radial, or '-' for bias is expected, not 'X15'")]
+    [InlineData("205/65R", "after '205/65R' the rim diameter in inches is expected")]
+    [InlineData("205/65Rfifteen", "after '205/65R' the rim diameter in inches is expected, not 'FIFTEEN'")]
+    [InlineData("205/65R15 94", "after '205/65R15 94' a speed symbol such as H is expected")]
+    [InlineData("205/65R15 94H blue", "after '205/65R15 94H' nothing more is expected, not 'BLUE'")]
+    [InlineData("205/65R15 (94H", "after '205/65R15 (94H' ')' is expected")]
+    [InlineData("205/65R15 ()", "after '205/65R15 (' a load index is expected, not ')'")]
+    [InlineData("205/65R15 94/H", "the second load index is expected, not 'H'")]
+    [InlineData("round", "the section width in millimetres should come first")]
+    [InlineData("", "a tyre size should come first")]
+    public void A_refusal_names_where_reading_stopped(string text, string says)
+    {
+        var refusal = TyreSizeText.Read(text).Refusal!;
+
+        Assert.Equal("tyre-size", refusal.Code);
+        Assert.Contains(says, refusal.Message, StringComparison.Ordinal);
+        Assert.Null(TyreSizeText.Read(refusal.Example).Refusal);
+    }
+
+    [Theory]
+    [InlineData("90/65R15", "90")]
+    [InlineData("560/65R15", "560")]
+    [InlineData("205.5/65R15", "205.5")]
+    [InlineData("205/15R15", "15 is no aspect ratio")]
+    [InlineData("205/120R15", "120 is no aspect ratio")]
+    [InlineData("205/65R7", "7 is no rim diameter")]
+    [InlineData("205/65R31", "31 is no rim diameter")]
+    [InlineData("205/65R15 94I", "'I' is no speed symbol")]
+    [InlineData("205/65R15 94A9", "'A9' is no speed symbol")]
+    [InlineData("205/65R15 201H", "201 is no load index")]
+    [InlineData("205/65R15 94/201H", "201 is no load index")]
+    [InlineData("205/65R15 94.5H", "94.5 is no load index")]
+    [InlineData("205/65ZR15 94H", "ZR is above 240 km/h")]
+    [InlineData("27 in", "no tyre size")]
+    [InlineData("6.00-16", "no tyre size")]
+    public void What_no_tyre_has_is_refused(string text, string says)
+        => Assert.Contains(says, TyreSizeText.Read(text).Refusal!.Message, StringComparison.Ordinal);
+
+    // 4 mm of tread take 8 mm off the diameter: 205/65R15 is 381 + 266.5 = 647.5 mm new, 639.5 mm worn.
+    [Fact]
+    public void Wear_takes_twice_its_depth_off()
+    {
+        var size = TyreSizeText.Read("205/65R15").OrRefuse();
+
+        Assert.Equal(0.6475, size.OverallDiameter, 1e-12);
+        Assert.Equal(0.6395, size.WornBy(QuantityText.Read("4mm", Kind.Length).OrRefuse()).OrRefuse().OverallDiameter, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("-1 mm")]
+    [InlineData("31 mm")]
+    public void No_tyre_wears_by_more_than_its_tread(string depth)
+        => Assert.Equal("worn", TyreSizeText.Read("205/65R15").OrRefuse().WornBy(QuantityText.Read(depth, Kind.Length).OrRefuse()).Refusal?.Code);
+}

@@ -1,0 +1,73 @@
+namespace BuildLog.Tui.Tests.Commands;
+
+public sealed class AxleCommandTests
+{
+    // Common practice, no source: one wheel of an open differential held, 10 wheel turns and 23.7 propshaft turns make 2.37, doubled 4.74;
+    // the nearest axle sold is 43/9, called 4.77.
+    [Fact]
+    public void One_wheel_held_doubles_what_was_counted_and_names_the_nearest_axle_sold()
+    {
+        var said = Said.By("axle", "--turns", "10:23.7", "--wheels", "one-held", "--json");
+
+        Assert.Equal(0, said.ExitCode);
+        Assert.Equal(4.74, said.Number("ratio"), 12);
+        Assert.Equal("turns", said.Json.GetProperty("method").GetString());
+        Assert.Equal("43/9", said.Json.GetProperty("candidates")[0].GetProperty("teeth").GetString());
+        Assert.True(said.Json.GetProperty("candidates")[0].GetProperty("listed").GetBoolean());
+    }
+
+    // Read to 0.25: half-width 0.125 on p, so 0.25/√3/10 on the ratio; stop ± 0.02 turn: 4.74 · 0.02/√3/10. Root sum of squares 0.015437.
+    [Fact]
+    public void The_interval_comes_from_reading_and_alignment()
+    {
+        var said = Said.By("axle", "--turns", "10:23.7", "--wheels", "one-held", "--json");
+        var u = Math.Sqrt(Math.Pow(0.25 / Math.Sqrt(3) / 10, 2) + Math.Pow(4.74 * 0.02 / Math.Sqrt(3) / 10, 2));
+
+        Assert.Equal(u, said.Number("standardUncertainty"), 12);
+        Assert.Equal(4.74 - (1.959963984540054 * u), said.Json.GetProperty("interval95").GetProperty("low").GetDouble(), 10);
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, said.Json.GetProperty("degreesOfFreedom").ValueKind);
+    }
+
+    [Fact]
+    public void Probabilities_sum_to_one_but_for_what_is_too_small_to_list()
+    {
+        var json = Said.By("axle", "--turns", "10:23.7", "--wheels", "one-held", "--json").Json;
+        var sum = json.GetProperty("candidates").EnumerateArray().Sum(candidate => candidate.GetProperty("probability").GetDouble());
+
+        Assert.InRange(sum + json.GetProperty("notListedProbability").GetDouble(), 0.99, 1 + 1e-9);
+    }
+
+    [Fact]
+    public void A_count_that_is_half_a_turn_out_is_named()
+    {
+        var json = Said.By("axle", "--turns", "10:20.5", "--turns", "10:20.5", "--turns", "10:21", "--wheels", "one-held", "--json").Json;
+        var suspect = Assert.Single(json.GetProperty("suspectReadings").EnumerateArray());
+
+        Assert.Equal(2, suspect.GetProperty("index").GetInt32());
+        Assert.Equal("half a propshaft turn too many", suspect.GetProperty("says").GetString());
+    }
+
+    [Theory]
+    [InlineData("4.77", true)]
+    [InlineData("3.90", false)]
+    public void A_tag_agrees_or_not(string tag, bool agrees)
+    {
+        var json = Said.By("axle", "--turns", "10:23.75", "--wheels", "one-held", "--tag", tag, "--json").Json;
+
+        Assert.Equal(agrees, json.GetProperty("tag").GetProperty("agrees").GetBoolean());
+    }
+
+    [Fact]
+    public void Teeth_are_exact_and_a_hub_reduction_multiplies_them()
+    {
+        var said = Said.By("axle", "--teeth", "41/10", "--hub", "2", "--json");
+
+        Assert.Equal(8.2, said.Number("ratio"), 12);
+        Assert.Equal(4.1, said.Number("diffRatio"), 12);
+        Assert.Equal(0, said.Number("standardUncertainty"));
+    }
+
+    [Fact]
+    public void A_person_reads_no_digit_that_the_count_does_not_support()
+        => Assert.Contains("4.74 ± 0.04", Said.By("axle", "--turns", "10:23.7", "--wheels", "one-held").Output, StringComparison.Ordinal);
+}

@@ -1,0 +1,46 @@
+namespace BuildLog.Tui.Tests.Commands;
+
+/// <summary>Each line of nonsense gets one sentence: what, where, and what would be right; exit code 2.</summary>
+public sealed class WrongInputTests
+{
+    [Theory]
+    [InlineData("'30 inn': the unit 'inn' is not known", "speed", "--rpm", "2300", "--gear", "1", "--axle", "4.1", "--diameter", "30 inn")]
+    [InlineData("is no tyre size", "tyre", "banana")]
+    [InlineData("is expected, not 'Q15'", "tyre", "205/65Q15")]
+    [InlineData("wheel turns must be more than zero", "axle", "--wheels", "one-held", "--turns", "0:20")]
+    [InlineData("propshaft turns must be more than zero", "axle", "--wheels", "one-held", "--turns", "10:-20")]
+    [InlineData("the wheel turns cancel", "axle", "--turns", "10,-10:3")]
+    [InlineData("half a wheel turn", "axle", "--wheels", "one-held", "--turns", "0.4:1")]
+    [InlineData("no axle ratio", "speed", "--rpm", "2300", "--gear", "1", "--axle", "0", "--circumference", "2m")]
+    [InlineData("no axle ratio", "speed", "--rpm", "2300", "--gear", "1", "--axle", "47.7", "--circumference", "2m")]
+    [InlineData("Say which wheels turned", "axle", "--turns", "10:20.5")]
+    [InlineData("leave it out", "axle", "--wheels", "together", "--turns", "10,10:41")]
+    [InlineData("could be 1234 or 1.234", "rollout", "--loaded", "yes", "--roll", "1:1,234 mm")]
+    [InlineData("Say whether the vehicle stood on the tyre", "rollout", "--roll", "1:2040mm")]
+    [InlineData("Leave out exactly one", "speed", "--rpm", "2300")]
+    [InlineData("All five are given", "speed", "--rpm", "2300", "--gear", "1", "--axle", "4.1", "--circumference", "2m", "--speed", "60 km/h")]
+    [InlineData("Give the tyre once", "speed", "--rpm", "2300", "--gear", "1", "--axle", "4.1", "--circumference", "2m", "--diameter", "27 in")]
+    [InlineData("no system of units", "tyre", "205/65R15", "--units", "furlongs")]
+    [InlineData("--bogus", "axle", "--bogus")]
+    [InlineData("not a pair of tooth counts", "axle", "--teeth", "41")]
+    public void Is_answered_by_one_sentence_and_exit_code_2(string sentence, params string[] arguments)
+    {
+        var said = Said.By(arguments);
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Contains(sentence, said.Errors, StringComparison.Ordinal);
+        Assert.Equal("", said.Output);
+        Assert.Single(said.Errors.TrimEnd().Split('\n'));
+    }
+
+    [Fact]
+    public void Is_an_object_on_standard_error_with_json()
+    {
+        var error = Said.By("speed", "--rpm", "2300", "--gear", "47.7", "--axle", "4.1", "--circumference", "2m", "--json").Error;
+
+        Assert.Equal("out-of-range", error.GetProperty("code").GetString());
+        Assert.Equal("--gear", error.GetProperty("option").GetString());
+        Assert.Equal("--gear 0.82", error.GetProperty("example").GetString());
+        Assert.Contains("47.7", error.GetProperty("message").GetString(), StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,132 @@
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Tests.Forms;
+
+public sealed class FormStateTests
+{
+    [Fact]
+    public void A_wrong_entry_gets_its_message_and_is_named_as_the_first_to_go_to()
+    {
+        var state = new FormState(VehicleForm.With());
+        state.Set("roll", "30 inn");
+
+        var (saved, firstWrong) = state.TrySave();
+
+        Assert.False(saved);
+        Assert.Equal("name", firstWrong);
+        Assert.Equal("! Give it a name.", state.MessageOf("name"));
+        Assert.Equal("! “30 inn” is not a length; type it like 2040 mm.", state.MessageOf("roll"));
+    }
+
+    [Fact]
+    public void Typing_takes_the_message_of_that_entry_away_and_leaves_the_others()
+    {
+        var state = new FormState(VehicleForm.With());
+        state.Set("roll", "30 inn");
+        state.TrySave();
+
+        state.Set("name", "Heron");
+
+        Assert.Null(state.MessageOf("name"));
+        Assert.NotNull(state.MessageOf("roll"));
+    }
+
+    [Fact]
+    public void A_hidden_entry_is_neither_checked_nor_saved()
+    {
+        FormValues? savedValues = null;
+        var state = new FormState(VehicleForm.With(values =>
+        {
+            savedValues = values;
+            return SaveOutcome.Done;
+        }));
+        state.Set("name", "Heron");
+        state.Set("drive", "all");
+        state.Set("transfer", "1.22");
+        state.Set("drive", "rear");
+
+        var (saved, _) = state.TrySave();
+
+        Assert.True(saved);
+        Assert.Equal("", savedValues!["transfer"]);
+        Assert.Equal("1.22", state.Text("transfer")); // still there if the choice goes back
+    }
+
+    [Fact]
+    public void A_shown_entry_is_checked()
+    {
+        var state = new FormState(VehicleForm.With());
+        state.Set("name", "Heron");
+        state.Set("drive", "all");
+
+        Assert.Equal((false, "transfer"), state.TrySave());
+    }
+
+    [Fact]
+    public void A_choice_without_a_default_has_to_be_made()
+    {
+        var form = new Form
+        {
+            Title = "Count turns",
+            Entries = [new ChoiceEntry("wheels", "Wheels", [new("one", "one held"), new("both", "both together")])],
+            Save = _ => SaveOutcome.Done,
+        };
+        var state = new FormState(form);
+
+        Assert.Equal((false, "wheels"), state.TrySave());
+        Assert.Equal("! Choose one.", state.MessageOf("wheels"));
+    }
+
+    [Fact]
+    public void When_saving_is_refused_for_an_entry_its_message_stands_there_and_nothing_typed_is_lost()
+    {
+        var state = new FormState(VehicleForm.With(_ => SaveOutcome.Refuse("name", "There is a Heron already.")));
+        state.Set("name", "Heron");
+        state.Set("notes", "blue\nrusty");
+
+        Assert.Equal((false, "name"), state.TrySave());
+        Assert.Equal("! There is a Heron already.", state.MessageOf("name"));
+        Assert.Equal("blue\nrusty", state.Text("notes"));
+    }
+
+    [Fact]
+    public void When_saving_is_refused_for_a_hidden_entry_the_form_says_it()
+    {
+        var state = new FormState(VehicleForm.With(_ => SaveOutcome.Refuse("transfer", "The record does not know this case.")));
+        state.Set("name", "Heron");
+
+        Assert.Equal((false, null), state.TrySave());
+        Assert.Equal("The record does not know this case.", state.FormMessage);
+    }
+
+    [Fact]
+    public void Under_an_entry_stands_the_hint_until_what_is_typed_means_something()
+    {
+        var state = new FormState(VehicleForm.With());
+        var roll = state.Shown.Single(entry => entry.Id == "roll");
+        Assert.Equal("one turn of the wheel, such as 2040 mm", state.NoteOf(roll));
+
+        state.Set("roll", "2040 mm");
+        Assert.Equal("= 2.04 m = 80.3 in", state.NoteOf(roll));
+    }
+
+    [Fact]
+    public void Typing_and_taking_it_back_is_no_change()
+    {
+        var state = new FormState(VehicleForm.With());
+        state.Set("name", "Heron");
+        Assert.True(state.IsChanged);
+
+        state.Set("name", "");
+        Assert.False(state.IsChanged);
+    }
+
+    [Fact]
+    public void Readings_are_the_lines_that_carry_something()
+    {
+        var values = new FormValues(new Dictionary<string, string> { ["readings"] = " 10:20 1/2 \n\n20:41\n" });
+
+        Assert.Equal(["10:20 1/2", "20:41"], values.Lines("readings"));
+        Assert.Equal(" 10:20 1/2 \n\n20:41\n", values.AsTyped("readings"));
+    }
+}

@@ -1,0 +1,39 @@
+using BuildLog.Tui.Sample;
+using BuildLog.Tui.Shell;
+using BuildLog.Tui.Tests.Workbench;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Pty;
+
+/// <summary>The workbench on invented data with acts that misbehave on demand, for a test to run in a terminal.</summary>
+/// <remarks>Keys: n throws on another thread, e ends the process from within, f fails on the screen's own thread.</remarks>
+internal static class Trial
+{
+    public const string Word = "trial";
+    public const int ExitFromWithin = 7;
+
+    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), new ErrorLog(logFile));
+
+    private sealed class Misbehaving : IWorkbenchActs
+    {
+        private readonly RecordingActs inner = new(InventedShop.Workbench());
+
+        public WorkbenchModel Open() => inner.Open();
+
+        public void ChooseVehicle(IWorkbenchView view, long vehicleId) => inner.ChooseVehicle(view, vehicleId);
+
+        public void NewVehicle(IWorkbenchView view) => new Thread(() => throw new InvalidOperationException("dropped a spanner")).Start();
+
+        public void EditVehicle(IWorkbenchView view) => Environment.Exit(ExitFromWithin);
+
+        public void FitPart(IWorkbenchView view, string? position) => throw new InvalidOperationException("the thread is stripped");
+
+        public void CountTurns(IWorkbenchView view) => view.Fill(Forms.VehicleForm.With());
+
+        public void RollOut(IWorkbenchView view) => inner.RollOut(view);
+
+        public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
+
+        public void WriteSheet(IWorkbenchView view) => inner.WriteSheet(view);
+    }
+}

@@ -1,0 +1,42 @@
+using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Workbench;
+
+/// <summary>Acts that only note what they were asked to do.</summary>
+internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
+{
+    public List<string> Asked { get; } = [];
+
+    public Action? OnNewVehicle { get; init; }
+
+    public WorkbenchModel Open() => open;
+
+    public void ChooseVehicle(IWorkbenchView view, long vehicleId)
+    {
+        Asked.Add($"choose {vehicleId}");
+        view.Show(InventedShop.Workbench(vehicleId));
+    }
+
+    public void NewVehicle(IWorkbenchView view)
+    {
+        Asked.Add("new");
+        OnNewVehicle?.Invoke();
+    }
+
+    public void EditVehicle(IWorkbenchView view) => Asked.Add("edit");
+
+    public void FitPart(IWorkbenchView view, string? position) => Asked.Add($"fit {position ?? "anything"}");
+
+    public void CountTurns(IWorkbenchView view) => Asked.Add("turns");
+
+    public void RollOut(IWorkbenchView view) => Asked.Add("roll");
+
+    public void EditGoal(IWorkbenchView view) => Asked.Add("goal");
+
+    public void WriteSheet(IWorkbenchView view)
+    {
+        Asked.Add("sheet");
+        view.Say("Wrote heron-estate.pdf, 2 pages.");
+    }
+}

@@ -1,0 +1,68 @@
+using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Workbench;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Tests.Workbench;
+
+public sealed class WorkbenchPictureTests
+{
+    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 36 } };
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void Every_page_looks_like_its_picture(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        screen.Show(workbench);
+        string[] pages = ["findings", "speeds", "measured", "goal", "history"];
+        for (var i = 0; i < pages.Length; i++)
+        {
+            screen.Press((Key)(char)('1' + i));
+            ExpectedScreen.Matches($"{pages[i]}-{width}x{height}", screen.Text);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void A_four_by_four_shows_both_axles(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)));
+        screen.Show(workbench);
+        Assert.Contains("front axle", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("rear axle", screen.Text, StringComparison.Ordinal);
+        ExpectedScreen.Matches($"four-by-four-{width}x{height}", screen.Text);
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void An_empty_position_looks_like_its_picture(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(3)));
+        ExpectedScreen.Matches($"half-known-{width}x{height}", screen.Show(workbench).Text);
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void An_empty_shop_says_what_to_do_first(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(WorkbenchModel.EmptyShop));
+        ExpectedScreen.Matches($"empty-shop-{width}x{height}", screen.Show(workbench).Text);
+    }
+
+    [Fact]
+    public void A_resize_draws_what_a_fresh_start_at_that_size_draws()
+    {
+        using var screen = new HeadlessScreen(80, 24);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        screen.Show(workbench).Resize(120, 36);
+        ExpectedScreen.Matches("findings-120x36", screen.Text);
+
+        screen.Resize(80, 24);
+        ExpectedScreen.Matches("findings-80x24", screen.Text);
+    }
+}

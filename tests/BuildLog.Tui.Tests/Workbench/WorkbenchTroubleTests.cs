@@ -1,0 +1,74 @@
+using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Shell;
+using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Workbench;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Tests.Workbench;
+
+public sealed class WorkbenchTroubleTests : IDisposable
+{
+    private readonly HeadlessScreen screen = new();
+    private readonly string folder = Directory.CreateTempSubdirectory("buildlog-test-").FullName;
+
+    public void Dispose()
+    {
+        screen.Dispose();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public void An_act_that_fails_becomes_a_sentence_and_an_entry_and_the_run_goes_on()
+    {
+        var log = new ErrorLog(Path.Combine(folder, "state", "errors.log"));
+        var acts = new RecordingActs(InventedShop.Workbench())
+        {
+            OnNewVehicle = () => throw new InvalidOperationException("The record is on a stick that was pulled out."),
+        };
+        using var workbench = new WorkbenchScreen(acts);
+        screen.Run(
+            workbench,
+            error => TerminalSession.Report(screen.App, log, error),
+            Steps.Press((Key)'n'),
+            Steps.See("The record is on a stick that was pulled out."),
+            Steps.Check(s => Assert.DoesNotContain("InvalidOperationException", s.Text, StringComparison.Ordinal)),
+            Steps.Press(Key.Esc),
+            Steps.NoLongerSee("Something went wrong"),
+            Steps.Press((Key)'s'),
+            Steps.See("Wrote heron-estate.pdf"),
+            Steps.Press((Key)'q'));
+
+        Assert.Contains("InvalidOperationException: The record is on a stick", File.ReadAllText(log.Path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_log_is_for_its_owner_only()
+    {
+        var log = new ErrorLog(Path.Combine(folder, "errors.log"));
+        Assert.True(log.Write(new InvalidOperationException("first")));
+        Assert.True(log.Write(new InvalidOperationException("second")));
+
+        Assert.Contains("first", File.ReadAllText(log.Path), StringComparison.Ordinal);
+        Assert.Contains("second", File.ReadAllText(log.Path), StringComparison.Ordinal);
+        if (!OperatingSystem.IsWindows())
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(log.Path));
+    }
+
+    [Fact]
+    public void A_log_that_cannot_be_written_says_so_and_does_no_more_harm()
+    {
+        var inTheWay = Path.Combine(folder, "file");
+        File.WriteAllText(inTheWay, "");
+        Assert.False(new ErrorLog(Path.Combine(inTheWay, "errors.log")).Write(new InvalidOperationException("lost")));
+    }
+
+    [Fact]
+    public void Names_cannot_send_control_sequences()
+    {
+        var nasty = InventedShop.Workbench() with { Banner = "\e]0;owned\a\e[31mred" };
+        using var workbench = new WorkbenchScreen(new RecordingActs(nasty));
+        screen.Show(workbench);
+        Assert.DoesNotContain('\a', screen.App.Driver!.GetOutput().GetLastOutput());
+        Assert.Contains("]0;owned", screen.Row(0), StringComparison.Ordinal);
+    }
+}

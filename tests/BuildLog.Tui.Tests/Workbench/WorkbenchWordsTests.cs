@@ -1,0 +1,69 @@
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Workbench;
+
+public sealed class WorkbenchWordsTests
+{
+    private static readonly DrivelineBox Tyres = new("tyres", "tyres", "205/65R15", "2.04 m", "0.03", "rolled");
+
+    [Theory]
+    [InlineData(0, 0, 0, 0, "not checked")]
+    [InlineData(0, 0, 0, 1, "1 fits")]
+    [InlineData(0, 0, 0, 4, "all fit")]
+    [InlineData(2, 1, 0, 4, "2 clash 1 open")]
+    [InlineData(0, 0, 1, 4, "1 watch")]
+    public void Counts_are_said_in_words_worst_first(int clash, int open, int watch, int fits, string said) =>
+        Assert.Equal(said, new VerdictCounts(clash, open, watch, fits).Summary());
+
+    [Fact]
+    public void Counts_without_room_lose_the_milder_ones_whole() =>
+        Assert.Equal("1 clash 1 open …", new VerdictCounts(1, 1, 1).Summary(16));
+
+    [Theory]
+    [InlineData(20, "2.04 ± 0.03 m")]
+    [InlineData(11, "2.04±0.03 m")]
+    [InlineData(10, "2.04±0.03m")]
+    [InlineData(9, "2.04 m")]
+    [InlineData(5, "2.04")]
+    public void A_number_gives_up_spaces_then_its_uncertainty_then_its_unit_but_no_digit(int cells, string said) =>
+        Assert.Equal(said, BoxText.Number(Tyres, cells));
+
+    [Fact]
+    public void Every_verdict_has_a_word_and_a_sign_of_its_own()
+    {
+        var verdicts = Enum.GetValues<ShownVerdict>();
+        Assert.Equal(verdicts.Length, verdicts.Select(verdict => verdict.Word()).Distinct().Count());
+        Assert.Equal(verdicts.Length, verdicts.Select(verdict => verdict.Sign()).Distinct().Count());
+        Assert.All(verdicts, verdict => Assert.Equal(verdict.Tone().ToString(), verdict.Word(), ignoreCase: true));
+    }
+
+    [Fact]
+    public void The_chosen_finding_says_its_verdict_as_a_word()
+    {
+        var lines = FindingText.Of(new FindingRow(ShownVerdict.Clash, "cruise", "Too fast.", "axle and tyres"), 60);
+        Assert.Equal("× clash  cruise  between axle and tyres", lines[0].Text);
+    }
+
+    [Fact]
+    public void A_swap_is_told_from_old_to_new()
+    {
+        var row = new HistoryRow("2026-05-02", "axle", "Dale 7", "Hedge 8", "whined", "4020 rev/min", "3670 rev/min");
+        Assert.Equal("Dale 7 → Hedge 8", HistoryText.Change(row));
+        Assert.Equal("4020 rev/min → 3670 rev/min", HistoryText.Cruise(row));
+        Assert.Equal("Dale 7 → nothing", HistoryText.Change(row with { Fitted = null }));
+        Assert.Equal("Hedge 8", HistoryText.Change(row with { Removed = null }));
+    }
+
+    [Fact]
+    public void An_unset_goal_says_how_to_set_one() =>
+        Assert.Contains(GoalText.Of(GoalModel.None), line => line.Text.Contains("Press g", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_budget_is_shown_by_its_shares()
+    {
+        var session = new SessionRow(1, "2026-05-03", "turn count", "axle", "4.08 ± 0.02", Budget: [new BudgetShare("reading", 0.75), new BudgetShare("alignment", 0.25)]);
+        var lines = SessionText.Of(session).Select(line => line.Text).ToList();
+        Assert.Contains($"   75%  {new string('■', 15)}       reading", lines);
+        Assert.Contains($"   25%  {new string('■', 5)}                 alignment", lines);
+    }
+}
