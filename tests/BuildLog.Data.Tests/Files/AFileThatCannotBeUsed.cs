@@ -82,8 +82,7 @@ public sealed class AFileThatCannotBeUsed : IDisposable
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Needs a folder that nobody can write to.");
         var refused = Assert.Throws<RecordException>(() => ShopFile.Open("/proc/shop.db"));
-        Assert.Contains("/proc/shop.db", refused.Message, StringComparison.Ordinal);
-        Assert.Contains("--database", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("/proc/shop.db cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.", refused.Message);
     }
 
     [Fact]
