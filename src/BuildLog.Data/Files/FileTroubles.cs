@@ -20,8 +20,10 @@ internal static class FileTroubles
                     return new(fault, sentence, trouble);
                 case UnauthorizedAccessException:
                     return new(Fault.NotWritable, NotWritable(path), trouble);
+                case FileNotFoundException or DirectoryNotFoundException:
+                    return new(Fault.CannotOpen, CannotOpen(path), trouble);
                 case IOException io:
-                    return new(Fault.ReadFailed, $"{path} cannot be used: {io.Message}", trouble);
+                    return new(Fault.ReadFailed, $"{path} cannot be used ({io.Message.TrimEnd('.')}). Name another file with --database.", trouble);
             }
         }
 
@@ -35,7 +37,7 @@ internal static class FileTroubles
         (5 or 6, _) => (Fault.Busy, $"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again."),
         (8, _) => (Fault.NotWritable, NotWritable(path)),
         (13, _) => (Fault.DiskFull, $"The disk that holds {path} is full. Nothing of the last change was stored; free some space and try again."),
-        (14, _) => (Fault.CannotOpen, $"{path} cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database."),
+        (14, _) => (Fault.CannotOpen, CannotOpen(path)),
         (10 or 15, _) => (Fault.ReadFailed, FormattableString.Invariant($"Reading or writing {path} failed (SQLite {extended}). If it lies on a network folder or a stick, copy it to this computer's own disk.")),
         (19, 1811) when !message.Contains("FOREIGN KEY", StringComparison.Ordinal) => (Fault.Refused, OwnWords(message)),
         (19, 787 or 1811) => (Fault.Refused, "Nothing was changed: something else in the record still refers to this, or what it refers to is gone."),
@@ -43,6 +45,9 @@ internal static class FileTroubles
         (19, _) => (Fault.Refused, $"Nothing was changed: the record does not allow this value ({Constraint(message)})."),
         _ => (Fault.Other, FormattableString.Invariant($"{path} cannot be used (SQLite {extended}: {message}). Close other programs that use it and try again.")),
     };
+
+    private static string CannotOpen(string path)
+        => $"{path} cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.";
 
     private static string NotWritable(string path)
         => $"{path} or its folder cannot be written. Give yourself the right to write there, or name another file with --database.";

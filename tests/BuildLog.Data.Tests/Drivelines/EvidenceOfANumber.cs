@@ -1,0 +1,147 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Drivelines;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
+using Xunit;
+
+namespace BuildLog.Data.Tests.Drivelines;
+
+public sealed class EvidenceOfANumber : IDisposable
+{
+    private static readonly DateOnly Day = new(2026, 5, 3);
+    private readonly TestShop test = new();
+    private readonly Vehicle vehicle;
+
+    public EvidenceOfANumber() => vehicle = test.Vehicle("Brindle");
+
+    public void Dispose() => test.Dispose();
+
+    [Fact]
+    public void A_tag_counts_while_there_is_nothing_better_and_is_as_sure_as_its_last_digit()
+    {
+        Fit(test.Axle("a", "3.90"), Position.RearAxle);
+        var known = Ratio.Used;
+        Assert.Equal((3.90, Source.Tag, "3.90"), (known.Value.Value, known.Source, known.Says));
+
+        // Half the last digit over √3.
+        Assert.Equal(0.005 / Math.Sqrt(3), known.Value.StandardUncertainty, 1e-12);
+        Assert.Null(Ratio.Session);
+    }
+
+    [Fact]
+    public void The_latest_count_beats_the_tag_and_older_counts()
+    {
+        var axle = test.Axle("a", "3.90");
+        Fit(axle, Position.RearAxle);
+        Count(axle, new(2026, 3, 1), "10:23.5");
+        var latest = Count(axle, new(2026, 4, 1), "10:23.7");
+        Count(axle, new(2026, 2, 1), "10:23");
+        Assert.Equal((4.74, Source.Measured, "count of 1 April 2026"), (Math.Round(Ratio.Used.Value.Value, 12), Ratio.Used.Source, Ratio.Used.Says));
+        Assert.Equal(latest.Id, Ratio.Session!.Id);
+        Assert.Equal(["count of 1 March 2026", "count of 1 February 2026", "3.90"], Ratio.PassedOver.Select(known => known.Says));
+    }
+
+    [Fact]
+    public void Of_two_counts_on_one_day_the_one_entered_last_is_used()
+    {
+        var axle = test.Axle("a");
+        Fit(axle, Position.RearAxle);
+        Count(axle, Day, "10:20");
+        Count(axle, Day, "10:20.5");
+        Assert.Equal(4.1, Ratio.Used.Value.Value, 1e-12);
+    }
+
+    [Fact]
+    public void Teeth_beat_everything()
+    {
+        var axle = test.Shop.Add(new AxleComponent { Name = "a", Teeth = new Teeth(43, 9), StatedRatio = Noted.Ratio("3.90", RatioRange.Axle, Source.Tag) });
+        Fit(axle, Position.RearAxle);
+        Count(axle, Day, "10:23.7");
+        Assert.Equal((Source.TeethCounted, "43/9", true), (Ratio.Used.Source, Ratio.Used.Says, Ratio.Used.Value.IsExact));
+        Assert.Equal(43 / 9.0, Ratio.Used.Value.Value);
+    }
+
+    // By hand: 30/15 = 2 in the differential, 1.5 in the hubs: 3 together. A count of 10:30 with both wheels turning is 3 already.
+    [Fact]
+    public void A_hub_reduction_comes_on_top_of_teeth_but_is_inside_a_count()
+    {
+        var axle = test.Shop.Add(new AxleComponent { Name = "a", Teeth = new Teeth(30, 15), HubReduction = Noted.Ratio("1.50", RatioRange.Hub, Source.MakersData) });
+        Fit(axle, Position.RearAxle);
+        test.Shop.Add(new TurnCountSession(axle) { Date = Day, Wheels = Wheels.Together, Readings = ["10:30"], Hub = "1.50" });
+        Assert.Equal(3, Ratio.Used.Value.Value, 1e-12);
+        Assert.Equal("30/15, hub 1.50", Ratio.Used.Says);
+        Assert.Equal(3, Ratio.PassedOver.Single().Value.Value, 1e-12);
+    }
+
+    [Fact]
+    public void A_tyre_goes_from_loaded_to_loose_to_stated_to_label()
+    {
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w", SizeText = "205/65R15", StatedCircumference = Noted.Length("1.97 m", Source.MakersData) });
+        Fit(tyres, Position.Tyres);
+        Assert.Equal("1.97 m", Circumference.Used.Says);
+        Assert.Equal(0.005 / Math.Sqrt(3), Circumference.Used.Value.StandardUncertainty, 1e-12);
+
+        RollOut(tyres, new(2026, 4, 2), loaded: false);
+        Assert.Equal("roll-out of 2 April 2026, loose wheel", Circumference.Used.Says);
+
+        RollOut(tyres, new(2026, 4, 1), loaded: true);
+        Assert.Equal("roll-out of 1 April 2026, loaded", Circumference.Used.Says);
+        Assert.Equal(["roll-out of 2 April 2026, loose wheel", "1.97 m", "label 205/65R15"], Circumference.PassedOver.Select(known => known.Says));
+    }
+
+    // By hand: D = 381 + 2 · 0.65 · 205 = 647.5 mm; worn by 4 mm: 639.5 mm; 0.971 π D.
+    [Fact]
+    public void A_label_is_taken_with_the_wear()
+    {
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w", SizeText = "205/65R15", Worn = Noted.Length("4 mm", Source.Measured) });
+        Fit(tyres, Position.Tyres);
+        Assert.Equal(0.971 * Math.PI * 0.6395, Circumference.Used.Value.Value, 1e-9);
+    }
+
+    [Fact]
+    public void What_is_known_today_holds_for_days_long_past()
+    {
+        var axle = test.Axle("a", "3.90");
+        Fit(axle, Position.RearAxle);
+        Count(axle, new(2026, 12, 24), "10:23.7");
+        Assert.Equal("count of 24 December 2026", Ratio.Used.Says);
+    }
+
+    [Fact]
+    public void A_part_without_any_is_there_but_its_number_is_not()
+    {
+        Fit(test.Axle("a"), Position.RearAxle);
+        var then = test.Shop.DrivelineOn(vehicle, Day);
+        Assert.Empty(then.Numbers);
+        Assert.NotNull(then.Driveline.RearAxle);
+        Assert.Null(then.Driveline.RearAxle.Ratio);
+    }
+
+    [Theory]
+    [InlineData("2.04 m", 0.01)]
+    [InlineData("2040 mm", 0.001)]
+    [InlineData("82 in", 0.0254)]
+    [InlineData("82 1/4 in", 0.00635)]
+    [InlineData("6 ft 8 in", 0.0254)]
+    [InlineData("6' 8 1/2\"", 0.0127)]
+    public void A_stated_length_is_as_sure_as_its_last_digit(string text, double lastDigit)
+        => Assert.Equal(lastDigit, QuotedLength.LastDigit(text, Gearing.Quantities.Units.Metre), 1e-12);
+
+    private NumberKnown Ratio => Number(Position.RearAxle, "ratio");
+
+    private NumberKnown Circumference => Number(Position.Tyres, "rolling circumference");
+
+    private NumberKnown Number(Position position, string number)
+        => test.Shop.DrivelineOn(vehicle, Day).Numbers.Single(known => known.Position == position && known.Number == number);
+
+    private void Fit(Component component, Position position) => test.Shop.Fit(component, vehicle, position, Day);
+
+    private TurnCountSession Count(AxleComponent axle, DateOnly date, string reading)
+        => test.Shop.Add(new TurnCountSession(axle) { Date = date, Wheels = Wheels.OneHeld, Readings = [reading] });
+
+    private void RollOut(WheelSetComponent tyres, DateOnly date, bool loaded)
+        => test.Shop.Add(new RollOutSession(tyres) { Date = date, Loaded = loaded, Readings = ["3:6m"] });
+}

@@ -1,0 +1,72 @@
+using BuildLog.Data.Files;
+using Microsoft.EntityFrameworkCore;
+using Xunit;
+
+namespace BuildLog.Data.Tests.Files;
+
+public sealed class TheSchema : IDisposable
+{
+    private readonly TestShop test = new();
+
+    public void Dispose() => test.Dispose();
+
+    [Fact]
+    public void Has_no_change_without_a_migration()
+    {
+        using var db = new ShopContext(ShopContext.OptionsFor(test.Path));
+        Assert.False(db.Database.HasPendingModelChanges());
+    }
+
+    [Fact]
+    public void Is_checked_by_a_list_of_all_its_migrations()
+    {
+        using var db = new ShopContext(ShopContext.OptionsFor(test.Path));
+        Assert.Equal(db.Database.GetMigrations(), KnownMigrations.Ids);
+    }
+
+    [Fact]
+    public void Has_strict_tables_only()
+    {
+        var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
+        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "Vehicles" }.Select(table => table + ":1");
+        Assert.Equal(expected, tables.Where(table => !table.StartsWith("__EF", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Keeps_its_triggers()
+        => Assert.Equal(["Fitments_Insert_NoOverlap", "Fitments_Update_NoOverlap"], Ask("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name"));
+
+    [Fact]
+    public void Never_lets_sqlite_delete_what_hangs_on_something_else()
+    {
+        var actions = Ask("SELECT DISTINCT f.on_delete FROM sqlite_master t JOIN pragma_foreign_key_list(t.name) f WHERE t.type = 'table'");
+        Assert.All(actions, action => Assert.Contains(action, (string[])["RESTRICT", "NO ACTION"]));
+        Assert.NotEmpty(actions);
+    }
+
+    [Theory]
+    [InlineData("INSERT INTO Vehicles (Name, NameKey, State, Owner, ChassisNumber, Registration, DrivesInFront, OdometerUnit, Notes, Uid, Version) VALUES (' ', 'X', 'Planned', '', '', '', 0, 'Miles', '', 'u1', 0)")]
+    [InlineData("INSERT INTO Vehicles (Name, NameKey, State, Owner, ChassisNumber, Registration, DrivesInFront, OdometerUnit, Notes, Uid, Version) VALUES ('X', 'X', 'Sold', '', '', '', 0, 'Miles', '', 'u1', 0)")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, Ring) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 41)")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, StatedRatioSi, StatedRatioUnit, StatedRatioText, StatedRatioSource) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 47.7, '', '47.7', 'Tag')")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, StatedRatioSi) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 4.1)")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, Method, Uid, Version) VALUES ('2026-02-30', '', '', '', 1, 'turn count', 'u1', 0)")]
+    public void Refuses_nonsense_whoever_writes_it(string sql)
+    {
+        var refused = Assert.Throws<Microsoft.Data.Sqlite.SqliteException>(() => test.Ask(sql));
+        Assert.Equal(275, refused.SqliteExtendedErrorCode);
+    }
+
+    private List<string> Ask(string sql)
+    {
+        using var connection = ShopConnection.OpenAlone(test.Path);
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // The test's own text.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        using var row = command.ExecuteReader();
+        var answers = new List<string>();
+        while (row.Read()) answers.Add(row.GetString(0));
+        return answers;
+    }
+}
