@@ -35,7 +35,7 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
     public string InWords()
-        => Rounded.WithUnit($"{Quantity} {Rounded.Within(Unit.FromBase(Window.Low), Unit.FromBase(Window.High), Unit == Units.One ? 2 : 3)}", Unit);
+        => $"{Quantity} {Rounded.Within(Unit.FromBase(Window.Low), Unit.FromBase(Window.High), Unit == Units.One ? 2 : 3, Unit)}";
 
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty

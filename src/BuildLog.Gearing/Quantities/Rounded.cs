@@ -42,19 +42,21 @@ public static class Rounded
 
     /// <summary>A window rounded inwards, so that every value between the printed ends is inside the true ones.</summary>
     /// <remarks>A window too narrow for the places gets as many more as it needs.</remarks>
-    public static string Within(double low, double high, int places)
+    public static string Within(double low, double high, int places, Unit? unit = null)
     {
         var step = Math.Pow(10, -places);
         var from = Math.Ceiling((low / step) - 1e-9) * step;
         var to = Math.Floor((high / step) + 1e-9) * step;
-        if (from > to && places < MostPlaces) return Within(low, high, places + 1);
+        if (from > to && places < MostPlaces) return Within(low, high, places + 1, unit);
 
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
-            (true, true) => $"{Fixed(from, places)} to {Fixed(to, places)}",
-            (true, false) => $"{Fixed(from, places)} or more",
-            _ => $"{Fixed(to, places)} or less",
+            (true, true) => $"{Fixed(from, places)} to {Ending(to)}",
+            (true, false) => $"{Ending(from)} or more",
+            _ => $"{Ending(to)} or less",
         };
+
+        string Ending(double end) => WithUnit(Fixed(end, places), unit ?? Units.One);
     }
 
     public static string WithUnit(string number, Unit unit) => unit.Symbol.Length == 0 ? number : $"{number} {unit.Symbol}";
