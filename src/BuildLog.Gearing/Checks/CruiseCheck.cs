@@ -18,7 +18,7 @@ public sealed class CruiseCheck : ICheck
     public string Title => "Cruise engine speed";
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => goals.Cruise.Count == 0 ? [NoGoal()] : goals.Cruise.Select(goal => Judge(driveline, goal));
+        => goals.Cruise.Count == 0 ? [NoGoal(driveline)] : goals.Cruise.Select(goal => Judge(driveline, goal));
 
     /// <summary>Engine speed at the goal's road speed, rev/s; null while a part or a number is missing.</summary>
     public static Measured? EngineSpeed(Driveline driveline, CruiseGoal goal)
@@ -70,13 +70,13 @@ public sealed class CruiseCheck : ICheck
         };
     }
 
-    private Finding NoGoal() => new()
+    private Finding NoGoal(Driveline driveline) => new()
     {
         Check = Id,
         Title = Title,
         Verdict = Verdict.Open,
         Because = Because.MissingInput,
-        Between = [Position.RearAxle, Position.Tyres],
+        Between = [driveline.DrivingPosition, Position.Tyres],
         Says = "No cruise goal is set, so no engine speed can be called right or wrong.",
         Source = "owner's goal",
         Cures = ["set a cruise goal: a road speed and the engine speed wanted there"],
@@ -86,8 +86,14 @@ public sealed class CruiseCheck : ICheck
     {
         if (driveline.Transmission is null) yield return ("no gearbox is fitted", "fit a gearbox");
         else if (driveline.Transmission.Gears.Count == 0) yield return ("the gearbox has no ratios", "enter the gear ratios");
-        else if (driveline.TransferCase is { High: null }) yield return ("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
-        else if (driveline.Step(goal.Gear) is null) yield return ($"there is no gear '{goal.Gear}'", "correct the goal's gear");
+        if (driveline.TransferCase is { High: null }) yield return ("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
+
+        if (driveline.Steps is { Count: > 0 } steps && driveline.Step(goal.Gear) is null)
+        {
+            yield return driveline.Overdrive is { Ratio: null }
+                ? ("the overdrive's ratio is not known", "enter the overdrive's ratio, or name a gear without it in the goal")
+                : ($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}", "correct the goal's gear");
+        }
 
         var axle = driveline.DrivingPosition.InWords();
         if (driveline.DrivingAxle is null) yield return ($"no {axle} is fitted", $"fit the {axle}");

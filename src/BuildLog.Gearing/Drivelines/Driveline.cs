@@ -40,10 +40,10 @@ public sealed record Driveline
         }
     }
 
-    /// <summary>The step of this name, or the top one for null.</summary>
+    /// <summary>The step of this name, or the top one for null; an overdrive unit of unknown ratio leaves the top one unknown.</summary>
     public DriveStep? Step(string? name)
         => Steps is not { Count: > 0 } steps ? null
-            : name is null ? steps[^1]
+            : name is null ? (Overdrive is { Ratio: null } ? null : steps[^1])
             : steps.FirstOrDefault(step => string.Equals(step.Name, name, StringComparison.OrdinalIgnoreCase));
 
     private bool TransferKnown => TransferCase is null || TransferCase.High is not null;

@@ -44,15 +44,19 @@ public sealed class TurnCount
         if (!(how.Align is >= 0 and <= 0.5))
             throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
 
-        var points = Points(readings, how, name, roundAlike: true);
-        var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], points[0].Evidence);
+        // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
+        TurnCount? count = null;
+        var evidence = new Evidence(name, factor => count!.Advice(factor, name));
+        var points = Points(readings, how, evidence, roundAlike: true);
+        var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], evidence);
         if (line.Slope.Value < range.Low || line.Slope.Value > range.High)
         {
             var refusal = range.Refuse(line.Slope.Value);
             throw new RefusedException(refusal with { Message = refusal.Message + " Look at the readings and at which wheels turned.", Example = "10:20.5" });
         }
 
-        return new(readings, line.Slope, SuspectReading.Among(readings, Points(readings, how, name, roundAlike: false)), how);
+        var apart = Points(readings, how, evidence, roundAlike: false);
+        return count = new(readings, line.Slope, SuspectReading.Among(readings, apart), how);
     }
 
     /// <summary>Standard uncertainty of a ratio counted once over <paramref name="wheelSum"/> = w_left + w_right turns.</summary>
@@ -81,11 +85,18 @@ public sealed class TurnCount
 
     internal sealed record Point(Measured WheelSum, Measured TwicePropshaft, Evidence Evidence);
 
-    // For the ratio, counts over the same W share their rounding. Between each other they may still fall a step apart, so a suspect is judged without that.
-    private static List<Point> Points(IReadOnlyList<TurnReading> readings, CountPrecision how, string name, bool roundAlike)
+    // So far that one count alone is better than today's line by the factor; where counts scatter, at least that much further than today.
+    private string Advice(double factor, string name)
     {
-        var longest = readings.Max(reading => Math.Max(Math.Abs(reading.Left), Math.Abs(reading.Right)));
-        var evidence = new Evidence(name, factor => FormattableString.Invariant($"count {Math.Ceiling(longest * factor):0} wheel turns in one go ({name})"));
+        var longest = Readings.MaxBy(reading => reading.WheelSum)!;
+        var alone = UncertaintyOver(1, Ratio.Value, longest.Turned, How) / Ratio.StandardUncertainty;
+        var turns = Math.Max(alone, longest.WheelSum) * factor / (longest.Turned == Wheels.OneHeld ? 1 : 2);
+        return FormattableString.Invariant($"count {Math.Ceiling(turns - 1e-9):0} wheel turns in one go ({name})");
+    }
+
+    // For the ratio, counts over the same W share their rounding. Between each other they may still fall a step apart, so a suspect is judged without that.
+    private static List<Point> Points(IReadOnlyList<TurnReading> readings, CountPrecision how, Evidence evidence, bool roundAlike)
+    {
         var roundings = new Dictionary<double, Input>();
         return
         [

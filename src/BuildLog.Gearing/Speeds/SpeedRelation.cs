@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Speeds;
 
@@ -62,7 +63,20 @@ public sealed record SpeedRelation
 
     /// <summary>The same relation with the one missing member filled in.</summary>
     /// <exception cref="InvalidOperationException">Not exactly one is missing.</exception>
-    public SpeedRelation Solved() => Missing is [var unknown] ? Solved(unknown) : throw new InvalidOperationException("Exactly one of the five must be missing.");
+    /// <exception cref="RefusedException">A ratio or circumference that is not above zero, or a slip that is not below one; a standing car.</exception>
+    public SpeedRelation Solved()
+    {
+        if (Missing is not [var unknown]) throw new InvalidOperationException("Exactly one of the five must be missing.");
+        if (Slip.Value is not (>= 0 and < 1)) throw new RefusedException("slip", "A converter slips by nothing to less than 100 %.", "3 %");
+        foreach (var factor in (Measured?[])[Gear, Axle, Circumference, Overdrive, Transfer, Hub])
+        {
+            if (factor is { Value: <= 0 }) throw new RefusedException("out-of-range", "Ratios and circumference are more than zero.", "4.10");
+        }
+
+        if (unknown is Unknown.Gear or Unknown.Axle && RoadSpeed!.Value <= 0 || unknown == Unknown.Circumference && EngineSpeed!.Value <= 0)
+            throw new RefusedException("standing", "A vehicle that stands tells no ratio and no circumference.", "110 km/h");
+        return Solved(unknown);
+    }
 
     private SpeedRelation Solved(Unknown unknown) => unknown switch
     {

@@ -43,11 +43,20 @@ public sealed class RollOut
         if (!(how.Align is >= 0 and <= 0.5))
             throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.01");
 
-        var most = readings.Max(reading => reading.Turns);
-        var evidence = new Evidence(name, factor => FormattableString.Invariant($"roll over {Math.Ceiling(most * factor):0} turns ({name})"));
+        // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
+        RollOut? roll = null;
+        var evidence = new Evidence(name, factor => roll!.Advice(factor, name));
         var points = readings.Select(reading => (
             Measured.From(reading.Turns, Input.Rectangular("wheel mark, alignment", how.Align, evidence)),
             Measured.From(reading.Distance, Input.Rectangular("tape", how.Tape, evidence)))).ToList();
-        return new(readings, how, LineThroughOrigin.Fit(points, evidence).Slope);
+        return roll = new(readings, how, LineThroughOrigin.Fit(points, evidence).Slope);
+    }
+
+    // So far that one roll alone is better than today's line by the factor; where marks scatter, at least that much further than today.
+    private string Advice(double factor, string name)
+    {
+        var oneTurn = Math.Sqrt(Math.Pow(How.Tape, 2) + Math.Pow(Measured.Value * How.Align, 2)) / Math.Sqrt(3);
+        var turns = Math.Max(oneTurn / Measured.StandardUncertainty, Readings.Max(reading => reading.Turns)) * factor;
+        return FormattableString.Invariant($"roll over {Math.Ceiling(turns - 1e-9):0} turns ({name})");
     }
 }

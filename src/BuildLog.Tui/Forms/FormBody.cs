@@ -90,6 +90,13 @@ internal sealed class FormBody : View
             e.Result = field.HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
             e.Handled = true;
         };
+        field.HasFocusChanged += (_, e) =>
+        {
+            // The library marks the whole text, so that the next key would wipe it out.
+            if (!e.NewValue) return;
+            field.ClearAllSelection();
+            field.MoveEnd();
+        };
         field.Accepting += (_, e) => // Enter goes on to the next entry, as on paper
         {
             e.Handled = true;

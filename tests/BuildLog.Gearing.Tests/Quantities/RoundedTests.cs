@@ -65,6 +65,14 @@ public sealed class RoundedTests
     public void A_window_is_rounded_inwards(double low, double high, int places, string expected)
         => Assert.Equal(expected, Rounded.Within(low, high, places, Units.One));
 
+    [Fact]
+    public void A_window_carries_its_unit_once_behind_the_last_number()
+    {
+        Assert.Equal("2.929 to 3.236 m", Rounded.Within(2.9285, 3.2368, 3, Units.Metre));
+        Assert.Equal("3.236 m or less", Rounded.Within(double.NegativeInfinity, 3.2368, 3, Units.Metre));
+        Assert.Equal("2.929 m or more", Rounded.Within(2.9285, double.PositiveInfinity, 3, Units.Metre));
+    }
+
     // 3.001 to 3.009 has no number of two places inside.
     [Theory]
     [InlineData(3.001, 3.009, "3.001 to 3.009")]
