@@ -29,7 +29,10 @@ internal sealed class StatusLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        this.Paint(0, 0, Viewport.Width, TextLine.Of(" " + (messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
+        var earlier = messages.Count > 1 ? " m earlier" : "";
+        var width = Math.Max(0, Viewport.Width - earlier.Length);
+        this.Paint(0, 0, width, TextLine.Of(" " + (messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
+        this.Paint(width, 0, earlier, Tone.Quiet);
         return true;
     }
 }

@@ -25,7 +25,7 @@ internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList
             ?? Place(oneRun, width, framed: false, NarrowestBox, maxHeight)
             ?? Place(ownRows, width, framed: true, NarrowestFrame, maxHeight)
             ?? Place(ownRows, width, framed: false, NarrowestBox, maxHeight)
-            ?? Place(ownRows, width, framed: false, 1, int.MaxValue)!;
+            ?? Place(ownRows, width, framed: false, 0, int.MaxValue)!;
     }
 
     // The trunk runs on into the first branch; further branches stand below it, in the same columns.
@@ -99,7 +99,7 @@ internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList
                 }
             }
 
-            return new Columns(joints, Math.Min(WidestBox, (width - joints.Sum()) / Math.Max(1, joints.Length)));
+            return new Columns(joints, Math.Clamp((width - joints.Sum()) / Math.Max(1, joints.Length), 0, WidestBox));
         }
 
         public int X(int column) => Joints.Take(column + 1).Sum() + (column * BoxWidth);

@@ -164,7 +164,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         ShowCard();
     }
 
-    private void ShowCard() => card.Show([TextLine.Of(strip.Box is { } box ? " " + BoxText.Card(box) : "", Tone.Quiet)]);
+    private void ShowCard()
+    {
+        var text = strip.Box is { } box ? " " + BoxText.Card(box) : "";
+        card.Show([TextLine.Of(TextFit.Cut(text, strip.Frame.Width), Tone.Quiet)]);
+    }
 
     private void ShowWholeCard()
     {

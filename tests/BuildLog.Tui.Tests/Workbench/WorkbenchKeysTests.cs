@@ -128,6 +128,13 @@ public sealed class WorkbenchKeysTests : IDisposable
     }
 
     [Fact]
+    public void From_the_second_message_on_the_status_line_names_the_key_of_the_earlier_ones()
+    {
+        screen.Type("ss");
+        Assert.EndsWith("m earlier", screen.Row(22), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_keys_fit_in_eighty_columns_in_every_pane()
     {
         for (var page = '1'; page <= '5'; page++)

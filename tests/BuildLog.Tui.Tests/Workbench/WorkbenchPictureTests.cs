@@ -65,4 +65,19 @@ public sealed class WorkbenchPictureTests
         screen.Resize(80, 24);
         ExpectedScreen.Matches("findings-80x24", screen.Text);
     }
+
+    [Theory]
+    [InlineData(160, 50)]
+    [InlineData(60, 18)]
+    [InlineData(40, 10)]
+    [InlineData(12, 4)]
+    public void Any_size_can_be_drawn_and_left(int width, int height)
+    {
+        using var screen = new HeadlessScreen(80, 24);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)));
+        screen.Show(workbench).Resize(width, height);
+        foreach (var page in "12345") screen.Press((Key)page).Press(Key.Tab, Key.CursorDown, Key.CursorRight);
+        screen.Type("q");
+        Assert.True(workbench.StopRequested);
+    }
 }
