@@ -84,16 +84,7 @@ public sealed class Shop : IDisposable
     /// <param name="reason">Why.</param>
     /// <exception cref="RefusedException">The sentence names the other fitment; nothing is stored.</exception>
     public Fitment Fit(Component component, Vehicle vehicle, Position position, DateOnly day, string odometer = "", string reason = "")
-        => store.Write(db =>
-        {
-            if (component.Id == 0)
-            {
-                Entries.Add(db, component);
-                db.SaveChanges();
-            }
-
-            return Fitting.Fit(db, new(component.Id, vehicle.Id, position, day, odometer, reason));
-        });
+        => store.Write(db => Fitting.Fit(db, component, vehicle, new(position, day, odometer, reason)));
 
     /// <summary>Takes a part off without putting another in its place.</summary>
     /// <exception cref="RefusedException">It is not fitted, or the date or odometer runs backwards; nothing is stored.</exception>

@@ -22,6 +22,10 @@ internal static class FileTroubles
                     return new(Fault.NotWritable, NotWritable(path), trouble);
                 case FileNotFoundException or DirectoryNotFoundException:
                     return new(Fault.CannotOpen, CannotOpen(path), trouble);
+                case IOException full when IoErrors.IsDiskFull(full):
+                    return new(Fault.DiskFull, DiskFull(path), trouble);
+                case IOException locked when IoErrors.IsReadOnly(locked):
+                    return new(Fault.NotWritable, NotWritable(path), trouble);
                 case IOException io:
                     return new(Fault.ReadFailed, $"{path} cannot be used ({io.Message.TrimEnd('.')}). Name another file with --database.", trouble);
             }
@@ -36,7 +40,7 @@ internal static class FileTroubles
         (11, _) => (Fault.Damaged, $"{path} is damaged. Keep it as it is, and put the newest copy from its backups folder in its place."),
         (5 or 6, _) => (Fault.Busy, $"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again."),
         (8, _) => (Fault.NotWritable, NotWritable(path)),
-        (13, _) => (Fault.DiskFull, $"The disk that holds {path} is full. Nothing of the last change was stored; free some space and try again."),
+        (13, _) => (Fault.DiskFull, DiskFull(path)),
         (14, _) => (Fault.CannotOpen, CannotOpen(path)),
         (10 or 15, _) => (Fault.ReadFailed, FormattableString.Invariant($"Reading or writing {path} failed (SQLite {extended}). If it lies on a network folder or a stick, copy it to this computer's own disk.")),
         (19, 1811) when !message.Contains("FOREIGN KEY", StringComparison.Ordinal) => (Fault.Refused, OwnWords(message)),
@@ -48,6 +52,9 @@ internal static class FileTroubles
 
     private static string CannotOpen(string path)
         => $"{path} cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.";
+
+    private static string DiskFull(string path)
+        => $"The disk that holds {path} is full. Nothing of the last change was stored; free some space and try again.";
 
     private static string NotWritable(string path)
         => $"{path} or its folder cannot be written. Give yourself the right to write there, or name another file with --database.";

@@ -20,7 +20,7 @@ internal sealed class MigrationLock : IDisposable
             {
                 return new(OwnerOnly.OpenFile(path + ".lock"));
             }
-            catch (IOException held) when (held is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
+            catch (IOException held) when (IoErrors.IsHeldByAnother(held))
             {
                 if (DateTime.UtcNow > giveUp)
                     throw new RecordException(Fault.Busy, $"Another program is preparing {path}. Wait until it is done, and try again.", held);

@@ -12,12 +12,13 @@ internal static class Fitting
     private const int LastYear = 2200;
 
     /// <summary>What is asked for.</summary>
-    internal sealed record Wish(long ComponentId, long VehicleId, Position Position, DateOnly Day, string Odometer, string Reason);
+    internal sealed record Wish(Position Position, DateOnly Day, string Odometer, string Reason);
 
-    public static Fitment Fit(ShopContext db, Wish wish)
+    /// <remarks>A part that is new is stored together with its fitting, or neither is.</remarks>
+    public static Fitment Fit(ShopContext db, Component part, Vehicle on, Wish wish)
     {
-        var component = Stored(db, wish.ComponentId);
-        var vehicle = db.Vehicles.Find(wish.VehicleId) ?? throw new RefusedException("vehicle", "The vehicle is not in the record; add it first.", "");
+        var component = part.Id == 0 ? Entries.Add(db, part) : Stored(db, part.Id);
+        var vehicle = db.Vehicles.Find(on.Id) ?? throw new RefusedException("vehicle", "The vehicle is not in the record; add it first.", "");
         if (!component.Positions.Contains(wish.Position))
             throw new RefusedException("position", $"The {component} is no {wish.Position.InWords()}: it is fitted as {component.Positions[0].InWords()}.", component.Positions[0].InWords());
 
@@ -32,8 +33,8 @@ internal static class Fitting
         if (old is not null) End(old, moment, odometer, wish.Reason);
         return db.Add(new Fitment
         {
-            ComponentId = component.Id,
-            VehicleId = vehicle.Id,
+            Component = component,
+            Vehicle = vehicle,
             Position = wish.Position,
             From = moment.Day,
             FromOrder = moment.Order,

@@ -1,4 +1,6 @@
+using BuildLog.Data.Components;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using Xunit;
 
@@ -22,6 +24,20 @@ public sealed class FittingAPart : IDisposable
         Assert.Equal((Position.RearAxle, May3, null, "the old one whined"), (fitment.Position, fitment.From, fitment.To, fitment.Reason));
         Assert.Equal(("84 210 km", 84_210_000.0), (fitment.FromOdometer!.InWords, fitment.FromOdometer.Metres));
         Assert.Equal("Brindle", Assert.Single(test.Shop.Parts()).Fitment!.Vehicle.Name);
+    }
+
+    [Fact]
+    public void Stores_a_new_part_with_its_fitting_or_neither()
+    {
+        var vehicle = test.Vehicle("Brindle");
+        test.Shop.Fit(test.Axle("first axle"), vehicle, Position.RearAxle, May3, "84 210");
+        var box = new TransmissionComponent { Name = "new box", Gears = TransmissionComponent.GearsFrom(Source.Tag, "3.54", "1.00") };
+        Assert.Throws<RefusedException>(() => test.Shop.Fit(box, vehicle, Position.Transmission, May3, "84 000"));
+        Assert.Single(test.Shop.Parts());
+        Assert.Equal(0, box.Id);
+
+        test.Shop.Fit(box, vehicle, Position.Transmission, May3, "84 210");
+        Assert.Equal(["new box", "first axle"], test.Shop.DrivelineOn(vehicle, May3).Fitted.Select(fitment => fitment.Component.Name));
     }
 
     [Fact]
