@@ -1,3 +1,4 @@
+using System.Globalization;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
@@ -69,6 +70,31 @@ public sealed class ReadersTests
 
             Assert.NotNull(refusal);
             Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
+        }
+    }
+
+    // Turkish has a dotted capital I, German a decimal comma; neither is the reader's business.
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public void The_machines_language_changes_nothing(string culture)
+    {
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = new CultureInfo(culture);
+
+            Assert.Equal(20.5, TurnReading.Read("10:20.5", Wheels.OneHeld).OrRefuse().Propshaft);
+            Assert.Equal(6.12, RollReading.Read("3:6,12 M").OrRefuse().Distance, 1e-12);
+            Assert.Equal(240, TyreSizeText.Read("lt205/65zr15 94v xl tl").OrRefuse().SpeedLimitKmh);
+            Assert.Equal(40, CruiseGoal.Read("110 KM/H", "2400 1/MIN", "AT MOST").OrRefuse().Wanted.High, 1e-12);
+            Assert.Equal("4.1", Rounded.Exact(QuotedRatio.Read("4,10", RatioRange.Axle).OrRefuse().Ratio));
+            Assert.Equal("A ratio of 47.7 is no axle ratio: it lies between 1.5 and 12.", RatioRange.Axle.Read("47.7").Refusal!.Message);
+            Assert.Contains("makes 0.204 m", RollReading.Read("1:204mm").Refusal!.Message, StringComparison.Ordinal);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
         }
     }
 
