@@ -31,6 +31,13 @@ public sealed class RoundedTests
     [InlineData(2500, "2500")]
     [InlineData(-0.00001, "0")]
     public void An_exact_number_shows_what_it_has_and_four_places_at_most(double value, string expected)
+        => Assert.Equal(expected, Rounded.Exact(value));
+
+    [Theory]
+    [InlineData(4.1, "4.10")]
+    [InlineData(1, "1.00")]
+    [InlineData(4.777777, "4.778")]
+    public void An_exact_ratio_is_shown_as_finely_as_ratios_are_quoted(double value, string expected)
         => Assert.Equal(expected, Rounded.WithInterval(value, Units.One));
 
     // 2.04 m with ± 12 mm, as inches: 80.31 ± 0.472.
