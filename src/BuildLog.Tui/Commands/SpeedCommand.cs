@@ -1,10 +1,10 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Speeds;
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Tyres;
 using BuildLog.Tui.Bench;
 

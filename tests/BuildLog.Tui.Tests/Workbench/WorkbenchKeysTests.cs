@@ -1,6 +1,6 @@
-using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
 

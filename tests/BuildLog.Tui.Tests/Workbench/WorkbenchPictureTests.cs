@@ -1,5 +1,5 @@
-using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
 
