@@ -90,7 +90,9 @@ public static class QuantityText
             if (unitText.Length == 0 && unit is null)
                 return new Refusal("no-unit", $"{shown} has no unit: add {Choices(kind)}.", kind.Example());
             if (unit is null)
-                return new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
+                return kind == Kind.Number
+                    ? new Refusal("unknown-unit", $"{shown} is not a plain number: {Shown.Quoted(unitText)} is left over.", kind.Example())
+                    : new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
             if (unit.Kind != kind)
                 return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and a {kind.InWords()} is wanted.", kind.Example());
             if (previous is not null && unit.Factor >= previous.Factor)

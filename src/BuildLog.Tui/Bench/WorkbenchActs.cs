@@ -71,7 +71,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         var axle = (AxleComponent)fitted.At(chosen)!;
         if (view.Fill(TurnCountForm.For(axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit)))))
-            ShowAndSay(view, vehicle.Id, $"The count of {axle.Name} is kept.");
+            ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
 
     public void RollOut(IWorkbenchView view)
@@ -84,7 +84,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         }
 
         if (view.Fill(RollOutForm.For(wheels, Today, units, edit => shop.Add(Edited(new RollOutSession(wheels, vehicle), edit)))))
-            ShowAndSay(view, vehicle.Id, $"The roll-out of {wheels.Name} is kept.");
+            ShowAndSay(view, vehicle.Id, $"Kept: the roll-out of {wheels.Name}.");
     }
 
     public void EditGoal(IWorkbenchView view)

@@ -45,20 +45,28 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private static string IdOf(PartPlace place) => FormattableString.Invariant($"part {place.Component.Id}");
 
     private string? New(IFormHost host)
-        => host.Fill(FitForm.New(position, vehicle.Name, today, (part, facts) => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
-            ? $"The {position.InWords()} is fitted."
-            : null;
+    {
+        Component? fitted = null;
+        var form = FitForm.New(position, vehicle.Name, today, (part, facts) =>
+        {
+            shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
+            fitted = part;
+        });
+        return host.Fill(form) && fitted is not null ? Fitted(fitted) : null;
+    }
 
     private string? FromShelf(IFormHost host, Component part)
         => host.Fill(FitForm.Known(part, vehicle.Name, today, facts => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
-            ? $"{part.Name} is fitted."
+            ? Fitted(part)
             : null;
 
+    private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
+
     private string? EditHere(IFormHost host, Component here)
-        => host.Fill(PartForm.For(here, edit => shop.Change(here, edit))) ? $"{here.Name} is corrected." : null;
+        => host.Fill(PartForm.For(here, edit => shop.Change(here, edit))) ? $"Corrected: {here.Name}." : null;
 
     private string? TakeOff(IFormHost host, Component here)
         => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOff(here, facts.Day, facts.Odometer, facts.Reason)))
-            ? $"{here.Name} is off and on the shelf."
+            ? $"Off and on the shelf: {here.Name}."
             : null;
 }

@@ -18,7 +18,7 @@ public static class FitForm
         var entries = PartEntries.For(position);
         return new()
         {
-            Title = $"Fit a new {position.InWords()} to {vehicle}",
+            Title = $"New {position.InWords()} for {vehicle}",
             HelpPage = "Parts",
             SaveCaption = "Fit",
             Entries = [.. entries.Entries(entries.New()), .. Facts(today)],

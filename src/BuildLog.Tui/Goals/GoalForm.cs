@@ -8,6 +8,8 @@ namespace BuildLog.Tui.Goals;
 /// <summary>Asks for a cruise goal: an engine speed at a road speed.</summary>
 public static class GoalForm
 {
+    private const string Top = "top";
+
     /// <param name="goal">A new goal, or one to be changed.</param>
     /// <param name="gears">What the driver can select, as the choice of gear; empty while no gearbox is fitted.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
@@ -25,14 +27,16 @@ public static class GoalForm
                 Hint = $"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}",
                 Check = values => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) ? CruiseGoal.ReadTolerance(values["tolerance"], n).Refusal?.Sentence : null,
             },
-            new ChoiceEntry("gear", "In gear", [new("", "top gear"), .. GearsToChoose(goal, gears).Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = goal.Gear },
+            new ChoiceEntry("gear", "In gear", [new(Top, "top gear"), .. GearsToChoose(goal, gears).Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = goal.Gear.Length == 0 ? Top : goal.Gear },
         ],
-        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], values["gear"]).Understood(out var understood)
+        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], GearOf(values)).Understood(out var understood)
             ? [GoalWords.InWords(understood)]
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], values["gear"]))),
+            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], GearOf(values)))),
     };
+
+    private static string GearOf(FormValues values) => values["gear"] == Top ? "" : values["gear"];
 
     // The goal's gear stays choosable although the gearbox that had it is out.
     private static IEnumerable<string> GearsToChoose(CruiseGoalEntry goal, IReadOnlyList<string> gears)

@@ -1,0 +1,77 @@
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Bench;
+
+/// <summary>A workbench without a terminal: answers forms and choices from a list, through the same checks the screen runs.</summary>
+internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
+{
+    private readonly Queue<Dictionary<string, string>> answers = new();
+    private readonly Queue<string?> choices = new();
+
+    public WorkbenchModel Model { get; private set; } = open;
+
+    public List<string> Said { get; } = [];
+
+    /// <summary>The messages of forms that could not be saved as answered.</summary>
+    public List<string> Refused { get; } = [];
+
+    public AnsweringView Type(params (string Entry, string Text)[] texts)
+    {
+        answers.Enqueue(texts.ToDictionary(text => text.Entry, text => text.Text));
+        return this;
+    }
+
+    public AnsweringView Pick(string? choice)
+    {
+        choices.Enqueue(choice);
+        return this;
+    }
+
+    public void Show(WorkbenchModel model) => Model = model;
+
+    public void Say(string message) => Said.Add(message);
+
+    public bool Fill(Form form)
+    {
+        Assert.NotEmpty(Tui.Shell.HelpText.Of(form.HelpPage));
+        var typed = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial);
+        foreach (var (entry, text) in answers.Dequeue())
+        {
+            Assert.True(typed.ContainsKey(entry), $"The form '{form.Title}' asks nothing called '{entry}'.");
+            typed[entry] = text;
+        }
+
+        var values = new FormValues(typed);
+        var hidden = form.Entries.Where(entry => entry.ShownWhen is { } shown && !shown(values)).Select(entry => entry.Id).ToHashSet();
+        foreach (var id in hidden) typed.Remove(id);
+        values = new FormValues(typed);
+
+        _ = form.Echo?.Invoke(values);
+        Refused.AddRange(form.Entries.Where(entry => !hidden.Contains(entry.Id)).Select(entry => entry.Check?.Invoke(values)).OfType<string>());
+        if (Refused.Count > 0) return false;
+
+        switch (form.Save(values))
+        {
+            case RefusedEntry refused:
+                Refused.Add(refused.Message);
+                return false;
+            case RefusedForm refused:
+                Refused.Add(refused.Message);
+                return false;
+            default:
+                return true;
+        }
+    }
+
+    public bool Confirm(Question question) => throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
+
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options)
+    {
+        var choice = choices.Dequeue();
+        Assert.True(choice is null || options.Any(option => option.Value == choice), $"'{choice}' is not offered by '{title}'.");
+        return choice;
+    }
+
+    public void Tell(string title, IReadOnlyList<string> lines) { }
+}

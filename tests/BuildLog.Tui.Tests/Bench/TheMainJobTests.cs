@@ -1,0 +1,102 @@
+using BuildLog.Data.Files;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Tests.Commands;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Bench;
+
+/// <summary>The main job end to end on a real record: vehicle, parts, count, roll-out, goal, finding, sheet, and all still there afterwards.</summary>
+public sealed class TheMainJobTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("buildlog-main-job-").FullName;
+
+    private string Record => Path.Combine(folder, "shop.db");
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void A_counted_axle_becomes_a_finding_and_a_printed_sheet_and_is_there_at_the_next_start()
+    {
+        var sheet = Path.Combine(folder, "bittern.pdf");
+        using (var shop = ShopFile.Open(Record))
+        {
+            var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric);
+            var view = new AnsweringView(acts.Open());
+
+            acts.NewVehicle(view.Type(("name", "Bittern"), ("owner", "Ann Ferrow")));
+            acts.FitPart(view.Type(("part", "Harrow 2.4 four"), ("redline", "5000 rpm")), nameof(Position.Engine));
+            acts.FitPart(view.Type(("part", "Pinewood four-speed"), ("gears", "3.64 2.09 1.38 1")), nameof(Position.Transmission));
+            acts.FitPart(view.Pick(nameof(Position.RearAxle)).Type(("part", "Harrow banjo")), null);
+            acts.FitPart(view.Type(("part", "steel wheels"), ("size", "205/65R15 94H")), nameof(Position.Tyres));
+            acts.CountTurns(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:23 3/4\n20:47.5"), ("helper", "Piet")));
+            acts.RollOut(view.Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
+            acts.EditGoal(view.Type(("speed", "100 km/h"), ("engine", "2500 rpm")));
+            acts.WriteSheet(view.Type(("file", sheet)));
+
+            Assert.Empty(view.Refused);
+            AssertJudged(view.Model);
+        }
+
+        Assert.Equal("%PDF-", File.ReadAllText(sheet)[..5]);
+        using var again = ShopFile.Open(Record);
+        AssertJudged(new WorkbenchActs(again, TimeProvider.System, UnitSystem.Metric).Open());
+    }
+
+    // 100 km/h = 27.78 m/s; / 2.004 m · 4.75 · 60 = 3950 rev/min: far above 2375 to 2625.
+    private static void AssertJudged(WorkbenchModel model)
+    {
+        var vehicle = model.Chosen!;
+        var finding = Assert.Single(vehicle.Findings.Rows);
+        Assert.Equal(ShownVerdict.Clash, finding.Verdict);
+        Assert.InRange(finding.Bar!.Value, 3945, 3955);
+        Assert.Contains(finding.Cures!, cure => cure.StartsWith("axle ratio 2.86 to 3.15", StringComparison.Ordinal));
+        Assert.Equal(["10:23 3/4", "20:47.5"], vehicle.Measurements.Rows.Single(row => row.Method == "turn count").Readings!);
+        Assert.Equal(4, vehicle.Speeds.Rows.Count);
+        Assert.Equal(4, vehicle.History.Rows.Count);
+    }
+
+    [Fact]
+    public void A_refused_fitting_leaves_neither_part_nor_fitting_and_can_be_mended_and_saved()
+    {
+        using var shop = ShopFile.Open(Record);
+        var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var view = new AnsweringView(acts.Open());
+        acts.NewVehicle(view.Type(("name", "Bittern")));
+        acts.FitPart(view.Type(("part", "Harrow banjo"), ("day", "2026-05-03"), ("odometer", "84 210")), nameof(Position.RearAxle));
+
+        acts.FitPart(view.Pick("new").Type(("part", "Harrow second"), ("day", "2026-05-01")), nameof(Position.RearAxle));
+
+        Assert.Single(view.Refused);
+        Assert.Single(shop.Parts());
+        view.Refused.Clear();
+        acts.FitPart(view.Pick("new").Type(("part", "Harrow second"), ("day", "2026-05-05")), nameof(Position.RearAxle));
+        Assert.Empty(view.Refused);
+        Assert.Equal(2, shop.Parts().Count);
+    }
+
+    [Fact]
+    public void What_the_workbench_stored_the_command_line_reports_and_adds_to()
+    {
+        using (var shop = ShopFile.Open(Record))
+        {
+            var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric);
+            var view = new AnsweringView(acts.Open());
+            acts.NewVehicle(view.Type(("name", "Bittern")));
+            acts.FitPart(view.Type(("part", "Pinewood four-speed"), ("gears", "3.64 2.09 1.38 1.00")), nameof(Position.Transmission));
+            acts.FitPart(view.Type(("part", "Harrow banjo")), nameof(Position.RearAxle));
+            acts.FitPart(view.Type(("part", "steel wheels"), ("circumference", "2.00 m")), nameof(Position.Tyres));
+            acts.EditGoal(view.Type(("speed", "100 km/h"), ("engine", "2500 rpm")));
+        }
+
+        Assert.Equal(1, Said.By("findings", "bit", "--database", Record, "--fail-on", "open").ExitCode);
+        Assert.Equal(0, Said.By("axle", "--turns", "10:15", "--wheels", "one-held", "--record", "Bittern", "--database", Record).ExitCode);
+
+        // 100 km/h / 2.00 m · 3.00 = 2500 rev/min.
+        var finding = Said.By("findings", "Bittern", "--database", Record, "--json").Json.GetProperty("findings")[0];
+        Assert.Equal(2500, finding.GetProperty("value").GetDouble(), 6);
+        Assert.Equal("fits", finding.GetProperty("verdict").GetString());
+        Assert.Equal("rev/min", finding.GetProperty("unit").GetString());
+    }
+}
