@@ -103,9 +103,9 @@ public sealed class TurnCount
             .. readings.Select(reading =>
             {
                 if (!roundings.TryGetValue(reading.WheelSum, out var rounding) || !roundAlike)
-                    roundings[reading.WheelSum] = rounding = Input.Rectangular("propshaft turns, reading", how.ReadTo / 2, evidence);
+                    roundings[reading.WheelSum] = rounding = Input.Rectangular(FormattableString.Invariant($"propshaft reading over {reading.WheelSum:0.##} turns"), how.ReadTo / 2, evidence);
 
-                var stop = new Input("wheel stop, alignment", StopUncertainty(reading.Turned, how.Align), evidence);
+                var stop = new Input($"wheel stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), evidence);
                 return new Point(Measured.From(reading.WheelSum, stop), Measured.From(reading.Propshaft, rounding) * 2, evidence);
             }),
         ];

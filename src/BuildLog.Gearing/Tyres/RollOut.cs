@@ -47,8 +47,8 @@ public sealed class RollOut
         RollOut? roll = null;
         var evidence = new Evidence(name, factor => roll!.Advice(factor, name));
         var points = readings.Select(reading => (
-            Measured.From(reading.Turns, Input.Rectangular("wheel mark, alignment", how.Align, evidence)),
-            Measured.From(reading.Distance, Input.Rectangular("tape", how.Tape, evidence)))).ToList();
+            Measured.From(reading.Turns, Input.Rectangular($"wheel mark of {reading.Text}", how.Align, evidence)),
+            Measured.From(reading.Distance, Input.Rectangular($"tape of {reading.Text}", how.Tape, evidence)))).ToList();
         return roll = new(readings, how, LineThroughOrigin.Fit(points, evidence).Slope);
     }
 

@@ -29,16 +29,16 @@ public static class SpeedsWords
 
     /// <summary>What the columns of the table mean.</summary>
     public static string Note(Driveline driveline, UnitSystem units)
-    {
-        var shift = Rpm(driveline.Engine?.Redline?.Value ?? AssumedShift);
-        return $"Road speed in {units.Speed} at the engine speed in rev/min; 'drops to' is the engine speed after an upshift at {shift} rev/min"
+        => $"Road speed in {units.Speed} at the engine speed in rev/min; 'drops to' is the engine speed after an upshift at {Shift(driveline)} rev/min"
             + (driveline.Engine?.Redline is null ? " (assumed: no redline is recorded)." : " (redline).");
-    }
+
+    private static string Shift(Driveline driveline) => Rpm(driveline.Engine?.Redline?.Value ?? AssumedShift);
 
     private static string Headline(Driveline driveline, GearSpeeds speeds, UnitSystem units)
     {
         var top = speeds.Steps[^1];
-        return $"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}). {Note(driveline, units)}";
+        var assumed = driveline.Engine?.Redline is null ? ", assumed" : "";
+        return $"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.";
     }
 
     private static SpeedsRow Row(GearSpeeds speeds, DriveStep step, Measured shift, UnitSystem units)

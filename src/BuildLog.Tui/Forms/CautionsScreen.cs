@@ -12,7 +12,7 @@ internal sealed class CautionsScreen : Popup
     private readonly TextPage page = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(2) };
 
     private CautionsScreen(string title, IReadOnlyList<string> cautions)
-        : base(title + ": first")
+        : base($"Before you start: {title}")
     {
         lines = [.. cautions.Select((caution, i) => TextLine.Of(new TextRun($"{i + 1}. ", Tone.Heading), new TextRun(caution)))];
         page.Show(lines);

@@ -37,20 +37,20 @@ internal sealed class VehiclePages : PageSwitcher
             fromTop);
         speeds.Show(vehicle.Speeds);
         measurements.Show(
-            [new RowColumn("date", 10), new RowColumn("method", 10), new RowColumn("part"), new RowColumn("result", 20, Right: true)],
+            [new RowColumn("date", 11), new RowColumn("method", 10), new RowColumn("part"), new RowColumn("result", 20, Right: true)],
             [.. vehicle.Measurements.Rows.Select(SessionCells)],
             (row, _) => SessionText.Of(vehicle.Measurements.Rows[row]),
             fromTop);
         goal.Show(GoalText.Of(vehicle.Goal));
         history.Show(
-            [new RowColumn("date", 10), new RowColumn("position", 10), new RowColumn("change"), new RowColumn("cruise", 20, Right: true, FromWidth: 76)],
+            [new RowColumn("date", 11), new RowColumn("position", 13), new RowColumn("change"), new RowColumn("cruise", 20, Right: true, FromWidth: 76)],
             [.. vehicle.History.Rows.Select(HistoryCells)],
             (row, _) => HistoryText.Of(vehicle.History.Rows[row]),
             fromTop);
     }
 
     private static int WidthOfTitles(FindingsModel findings) =>
-        Math.Clamp(findings.Rows.Select(row => TextFit.Width(row.Title)).DefaultIfEmpty(0).Max(), 6, 18);
+        Math.Clamp(findings.Rows.Select(row => TextFit.Width(row.Title)).DefaultIfEmpty(0).Max(), 6, 20);
 
     private static TextRun[] FindingCells(FindingRow row) =>
     [
