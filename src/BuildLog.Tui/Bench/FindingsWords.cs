@@ -17,11 +17,11 @@ public static class FindingsWords
         findings.Count(finding => finding.Verdict == Verdict.Fits));
 
     /// <summary>The worst verdict that hangs at the joint before a position: of the findings it shares with a part further up.</summary>
-    public static ShownVerdict? AtJointBefore(Position position, IReadOnlyList<Finding> findings)
-        => findings.Where(finding => finding.Between.Count > 1 && finding.Between.Max() == position).Select(finding => (ShownVerdict?)Shown(finding.Verdict)).Max();
+    public static Verdict? AtJointBefore(Position position, IReadOnlyList<Finding> findings)
+        => findings.Where(finding => finding.Between.Count > 1 && finding.Between.Max() == position).Select(finding => (Verdict?)finding.Verdict).Min();
 
     private static FindingRow Row(Finding finding) => new(
-        Shown(finding.Verdict),
+        finding.Verdict,
         finding.Title,
         finding.Says,
         string.Join(" and ", finding.Between.Select(position => position.InWords())),
@@ -30,14 +30,6 @@ public static class FindingsWords
         finding.Cures,
         finding.SettledBy,
         finding.Source);
-
-    private static ShownVerdict Shown(Verdict verdict) => verdict switch
-    {
-        Verdict.Clash => ShownVerdict.Clash,
-        Verdict.Open => ShownVerdict.Open,
-        Verdict.Watch => ShownVerdict.Watch,
-        _ => ShownVerdict.Fits,
-    };
 
     private static string Why(Because because) => because switch
     {

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The driveline as a chain of boxes from the engine to the tyres.</summary>
@@ -29,5 +30,5 @@ public sealed record DrivelineBox(
     string Number = "",
     string PlusMinus = "",
     string Source = "",
-    ShownVerdict? JointBefore = null,
+    Verdict? JointBefore = null,
     IReadOnlyList<string>? Lines = null);

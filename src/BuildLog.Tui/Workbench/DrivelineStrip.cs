@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -133,7 +134,7 @@ internal sealed class DrivelineStrip : View
             : new string('─', joint.Width);
         if (joint.FromAbove) line = "└" + line[1..];
         this.Paint(joint.X, joint.Y + 1, line, tone);
-        if (joint.Verdict is { } word) this.Paint(joint.X, joint.Y + 2, TextFit.Exactly(word.Word(), joint.Width), tone);
+        if (joint.Verdict is { } word) this.Paint(joint.X, joint.Y + 2, TextFit.Exactly(word.InWords(), joint.Width), tone);
     }
 
     private static string Filled(string word, int width)

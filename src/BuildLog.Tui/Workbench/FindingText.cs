@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Workbench;
@@ -11,7 +12,7 @@ internal static class FindingText
         var lines = new List<TextLine>
         {
             TextLine.Of(
-                new TextRun($"{finding.Verdict.Sign()} {finding.Verdict.Word()}", finding.Verdict.Tone()),
+                new TextRun($"{finding.Verdict.Sign()} {finding.Verdict.InWords()}", finding.Verdict.Tone()),
                 new TextRun("  " + finding.Title, Tone.Strong),
                 new TextRun(between, Tone.Quiet)),
             finding.Sentence,

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The findings of one driveline, worst first.</summary>
@@ -14,7 +15,7 @@ public sealed record FindingsModel(IReadOnlyList<FindingRow> Rows, string? Missi
 /// <param name="SettledBy">The measurement that would settle it; null where nothing is left to settle.</param>
 /// <param name="Source">Where the limit comes from: "owner's goal".</param>
 public sealed record FindingRow(
-    ShownVerdict Verdict,
+    Verdict Verdict,
     string Title,
     string Sentence,
     string Between = "",

@@ -1,10 +1,11 @@
+using BuildLog.Gearing.Checks;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>A box of the strip in its place, in cells.</summary>
 internal sealed record PlacedBox(DrivelineBox Box, int X, int Y, int Width);
 
 /// <summary>The joint before a box. A branch's first joint leaves the trunk from above.</summary>
-internal sealed record PlacedJoint(ShownVerdict? Verdict, int X, int Y, int Width, bool FromAbove);
+internal sealed record PlacedJoint(Verdict? Verdict, int X, int Y, int Width, bool FromAbove);
 
 /// <summary>Where the boxes of a driveline stand in a given space. Plain numbers, so that it can be tested without a terminal.</summary>
 internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList<PlacedJoint> Joints, bool Framed, int RowHeight, int Height)

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Workbench;
@@ -54,7 +55,7 @@ internal sealed class VehiclePages : PageSwitcher
 
     private static TextRun[] FindingCells(FindingRow row) =>
     [
-        new($"{row.Verdict.Sign()} {row.Verdict.Word()}", row.Verdict.Tone()),
+        new($"{row.Verdict.Sign()} {row.Verdict.InWords()}", row.Verdict.Tone()),
         new(row.Title, Tone.Strong),
         new(row.Sentence),
     ];

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>How many findings of a vehicle have each verdict, and the few words that say so.</summary>
@@ -6,11 +7,11 @@ public sealed record VerdictCounts(int Clash = 0, int Open = 0, int Watch = 0, i
     public int Total => Clash + Open + Watch + Fits;
 
     /// <summary>The worst verdict present; null where nothing has been checked.</summary>
-    public ShownVerdict? Worst =>
-        Clash > 0 ? ShownVerdict.Clash
-        : Open > 0 ? ShownVerdict.Open
-        : Watch > 0 ? ShownVerdict.Watch
-        : Fits > 0 ? ShownVerdict.Fits
+    public Verdict? Worst =>
+        Clash > 0 ? Verdict.Clash
+        : Open > 0 ? Verdict.Open
+        : Watch > 0 ? Verdict.Watch
+        : Fits > 0 ? Verdict.Fits
         : null;
 
     /// <summary>The counts that matter, worst first: "2 clash 1 open"; "all fit" when nothing else is left.</summary>

@@ -1,4 +1,5 @@
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
@@ -49,7 +50,7 @@ public sealed class TheMainJobTests : IDisposable
     {
         var vehicle = model.Chosen!;
         var finding = Assert.Single(vehicle.Findings.Rows);
-        Assert.Equal(ShownVerdict.Clash, finding.Verdict);
+        Assert.Equal(Verdict.Clash, finding.Verdict);
         Assert.InRange(finding.Bar!.Value, 3945, 3955);
         Assert.Contains(finding.Cures!, cure => cure.StartsWith("axle ratio 2.86 to 3.15", StringComparison.Ordinal));
         Assert.Equal(["10:23 3/4", "20:47.5"], vehicle.Measurements.Rows.Single(row => row.Method == "turn count").Readings!);

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Samples;
@@ -26,13 +27,13 @@ internal static class InventedShop
         "being built · 48,310 km",
         DrivelineModel.Single(
             new DrivelineBox("engine", "engine", "Marlin straight six", "2300 rev/min", "", "goal"),
-            new DrivelineBox("transmission", "gearbox", "Tarn 4-speed", "1.00", "", "tag", ShownVerdict.Fits),
+            new DrivelineBox("transmission", "gearbox", "Tarn 4-speed", "1.00", "", "tag", Verdict.Fits),
             new DrivelineBox("axle", "axle", "Hedge 8 beam axle", "4.08", "0.02", "counted", Lines: ["Counted 3 May 2026, one wheel held, three counts of 10 wheel turns."]),
-            new DrivelineBox("tyres", "tyres", "205/65R15 on Pond rims", "2.04 m", "0.03", "rolled", ShownVerdict.Clash)),
+            new DrivelineBox("tyres", "tyres", "205/65R15 on Pond rims", "2.04 m", "0.03", "rolled", Verdict.Clash)),
         new FindingsModel(
         [
             new FindingRow(
-                ShownVerdict.Clash,
+                Verdict.Clash,
                 "cruise",
                 "At 110 km/h the engine turns 3670 ± 55 rev/min; at most 3000 is wanted.",
                 "axle and tyres",
@@ -42,14 +43,14 @@ internal static class InventedShop
                 null,
                 "owner's goal"),
             new FindingRow(
-                ShownVerdict.Open,
+                Verdict.Open,
                 "tyre diameter",
                 "Cannot be said: the largest diameter the arches clear is not known.",
                 "tyres",
                 "An input is missing.",
                 SettledBy: "measure from the wheel centre to the arch on full bump"),
             new FindingRow(
-                ShownVerdict.Watch,
+                Verdict.Watch,
                 "axle identity",
                 "4.10 (41/10) is likely at 61 %, 45/11 is not excluded.",
                 "axle",
@@ -57,7 +58,7 @@ internal static class InventedShop
                 new WindowBar(4.06, 4.08, 4.10, 4.095, 4.105, "4.08 ± 0.02, the listed 4.10"),
                 SettledBy: "30 wheel turns read to a quarter turn",
                 Source: "listed ratios"),
-            new FindingRow(ShownVerdict.Fits, "first-gear step", "The step from first to second is 1.62.", "gearbox", "Inside.", Source: "common practice, no source"),
+            new FindingRow(Verdict.Fits, "first-gear step", "The step from first to second is 1.62.", "gearbox", "Inside.", Source: "common practice, no source"),
         ]),
         new SpeedsModel(
             "Fourth: 30.0 ± 0.4 km/h per 1000 rev/min; 110 km/h at 3670 rev/min",
@@ -118,18 +119,18 @@ internal static class InventedShop
             ],
             [
                 [
-                    new DrivelineBox("front-axle", "front axle", "Ridge front", "4.69", "0.03", "counted", ShownVerdict.Watch),
+                    new DrivelineBox("front-axle", "front axle", "Ridge front", "4.69", "0.03", "counted", Verdict.Watch),
                     new DrivelineBox("front-tyres", "front tyres", "7.50R16 bar tread", "2.46 m", "0.04", "label"),
                 ],
                 [
-                    new DrivelineBox("rear-axle", "rear axle", "Ridge rear", "4.70", "", "teeth", ShownVerdict.Fits),
-                    new DrivelineBox("rear-tyres", "rear tyres", "7.50R16 bar tread", "2.46 m", "0.04", "label", ShownVerdict.Fits),
+                    new DrivelineBox("rear-axle", "rear axle", "Ridge rear", "4.70", "", "teeth", Verdict.Fits),
+                    new DrivelineBox("rear-tyres", "rear tyres", "7.50R16 bar tread", "2.46 m", "0.04", "label", Verdict.Fits),
                 ],
             ]),
         new FindingsModel(
         [
             new FindingRow(
-                ShownVerdict.Watch,
+                Verdict.Watch,
                 "front against rear",
                 "The front turns 0.2 ± 0.9 % slower than the rear; within 1 % is wanted.",
                 "front axle and rear axle",
@@ -138,8 +139,8 @@ internal static class InventedShop
                 null,
                 "count the front axle's teeth, or 40 wheel turns",
                 "common practice, no source"),
-            new FindingRow(ShownVerdict.Fits, "cruise", "At 90 km/h the engine turns 2900 ± 50 rev/min.", "rear axle and tyres", "Inside.", new WindowBar(2850, 2900, 2950, null, 3100, "2900 ± 50 rev/min, wanted at most 3100"), Source: "owner's goal"),
-            new FindingRow(ShownVerdict.Fits, "low range", "Overall low ratio 52 to 1.", "transfer case", "Inside."),
+            new FindingRow(Verdict.Fits, "cruise", "At 90 km/h the engine turns 2900 ± 50 rev/min.", "rear axle and tyres", "Inside.", new WindowBar(2850, 2900, 2950, null, 3100, "2900 ± 50 rev/min, wanted at most 3100"), Source: "owner's goal"),
+            new FindingRow(Verdict.Fits, "low range", "Overall low ratio 52 to 1.", "transfer case", "Inside."),
         ]),
         SpeedsModel.Without("The gears below fifth are not known yet. Count each with the gearbox on the bench, or type the maker's ratios with Enter on the gearbox."),
         new MeasurementsModel([]),
@@ -155,7 +156,7 @@ internal static class InventedShop
             new DrivelineBox("transmission", "gearbox", "Tarn 4-speed", "1.00", "", "tag"),
             new DrivelineBox("overdrive", "overdrive", "Beck unit", "0.78", "0.01", "counted"),
             new DrivelineBox("axle", "axle", null),
-            new DrivelineBox("tyres", "tyres", "185/70R14", "1.93 m", "0.04", "label", ShownVerdict.Open)),
+            new DrivelineBox("tyres", "tyres", "185/70R14", "1.93 m", "0.04", "label", Verdict.Open)),
         new FindingsModel([], "No axle is fitted, so nothing can be said yet. Enter on the empty box fits one."),
         SpeedsModel.Without("No axle is fitted. Fit one with Enter on the empty box, or count turns with t."),
         new MeasurementsModel([]),

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 
@@ -43,7 +44,7 @@ public sealed class StripLayoutTests
         var verdicts = layout.Joints.Where(joint => joint.Verdict is not null).ToList();
 
         Assert.Equal(3, verdicts.Count);
-        Assert.All(verdicts, joint => Assert.True(joint.Width >= joint.Verdict!.Value.Word().Length));
+        Assert.All(verdicts, joint => Assert.True(joint.Width >= joint.Verdict!.Value.InWords().Length));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Workbench;
@@ -31,16 +32,16 @@ public sealed class WorkbenchWordsTests
     [Fact]
     public void Every_verdict_has_a_word_and_a_sign_of_its_own()
     {
-        var verdicts = Enum.GetValues<ShownVerdict>();
-        Assert.Equal(verdicts.Length, verdicts.Select(verdict => verdict.Word()).Distinct().Count());
+        var verdicts = Enum.GetValues<Verdict>();
+        Assert.Equal(verdicts.Length, verdicts.Select(verdict => verdict.InWords()).Distinct().Count());
         Assert.Equal(verdicts.Length, verdicts.Select(verdict => verdict.Sign()).Distinct().Count());
-        Assert.All(verdicts, verdict => Assert.Equal(verdict.Tone().ToString(), verdict.Word(), ignoreCase: true));
+        Assert.All(verdicts, verdict => Assert.Equal(verdict.Tone().ToString(), verdict.InWords(), ignoreCase: true));
     }
 
     [Fact]
     public void The_chosen_finding_says_its_verdict_as_a_word()
     {
-        var lines = FindingText.Of(new FindingRow(ShownVerdict.Clash, "cruise", "Too fast.", "axle and tyres"), 60);
+        var lines = FindingText.Of(new FindingRow(Verdict.Clash, "cruise", "Too fast.", "axle and tyres"), 60);
         Assert.Equal("× clash  cruise  between axle and tyres", lines[0].Text);
     }
 
