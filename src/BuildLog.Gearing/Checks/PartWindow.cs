@@ -34,8 +34,10 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     }
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
-    public string InWords()
-        => $"{Quantity} {Window.InWords(Unit)}";
+    public string InWords() => InWords(Unit);
+
+    /// <summary>The same in another unit of the same kind.</summary>
+    public string InWords(Unit unit) => $"{Quantity} {Window.InWords(unit)}";
 
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty

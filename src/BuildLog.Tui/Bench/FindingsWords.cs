@@ -8,7 +8,13 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Findings as the workbench says them.</summary>
 public static class FindingsWords
 {
-    public static FindingsModel Of(IReadOnlyList<Finding> findings) => new([.. findings.Select(Row)]);
+    public static FindingsModel Of(IReadOnlyList<Finding> findings, UnitSystem units) => new([.. findings.Select(finding => Row(finding, units))]);
+
+    /// <summary>The cures in the units a person reads; checks word them in metres.</summary>
+    public static IEnumerable<string> Cures(Finding finding, UnitSystem units)
+        => finding.Cures.Select(cure => finding.Windows
+            .Where(window => window.Unit.Kind == Kind.Length)
+            .Aggregate(cure, (words, window) => words.Replace(window.InWords(), window.InWords(units.Length), StringComparison.Ordinal)));
 
     public static VerdictCounts Count(IReadOnlyList<Finding> findings) => new(
         findings.Count(finding => finding.Verdict == Verdict.Clash),
@@ -20,14 +26,14 @@ public static class FindingsWords
     public static Verdict? AtJointBefore(Position position, IReadOnlyList<Finding> findings)
         => findings.Where(finding => finding.Between.Count > 1 && finding.Between.Max() == position).Select(finding => (Verdict?)finding.Verdict).Min();
 
-    private static FindingRow Row(Finding finding) => new(
+    private static FindingRow Row(Finding finding, UnitSystem units) => new(
         finding.Verdict,
         finding.Title,
         finding.Says,
         string.Join(" and ", finding.Between.Select(position => position.InWords())),
         Why(finding.Because),
         Bar(finding),
-        finding.Cures,
+        [.. Cures(finding, units)],
         finding.SettledBy,
         finding.Source);
 

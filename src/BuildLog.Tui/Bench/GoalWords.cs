@@ -8,20 +8,20 @@ namespace BuildLog.Tui.Bench;
 /// <summary>What the owner wants, and what follows from it for each part.</summary>
 public static class GoalWords
 {
-    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings)
+    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
             [.. goals.Cruise.Select(InWords)],
-            [.. findings.SelectMany(finding => finding.Windows).Select(Follows)]);
+            [.. findings.SelectMany(finding => finding.Windows).Select(window => Follows(window, window.Unit.Kind == Kind.Length ? units.Length : window.Unit))]);
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2280 to 2520 rev/min.</c></summary>
     public static string InWords(CruiseGoal goal)
         => $"Cruise at {goal.Speed.Text} in {(goal.Gear is null ? "top gear" : $"gear {goal.Gear}")} with {goal.Wanted.InWords(Units.RevolutionPerMinute)}.";
 
-    private static string Follows(PartWindow window)
+    private static string Follows(PartWindow window, Unit unit)
         => window switch
         {
-            { SureWindow: { } sure } => $"{window.InWords()} would do; {sure.InWords(window.Unit)} is sure with today's uncertainties.",
-            { OpenedBy: { } step } => $"{window.InWords()} would do, but no value is sure yet: {step}.",
-            _ => $"{window.InWords()} would do.",
+            { SureWindow: { } sure } => $"{window.InWords(unit)} would do; {sure.InWords(unit)} is sure with today's uncertainties.",
+            { OpenedBy: { } step } => $"{window.InWords(unit)} would do, but no value is sure yet: {step}.",
+            _ => $"{window.InWords(unit)} would do.",
         };
 }

@@ -46,10 +46,10 @@ public sealed record VehicleOnBench
         Vehicle.Name,
         Facts(),
         DrivelineBoxes.Of(Driveline, Findings, units),
-        FindingsWords.Of(Findings),
+        FindingsWords.Of(Findings, units),
         SpeedsWords.Of(Driveline, Goals, units),
         MeasurementsWords.Of(Sessions, units),
-        GoalWords.Of(Goals, Findings),
+        GoalWords.Of(Goals, Findings, units),
         HistoryWords.Of(History, Goals));
 
     private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration]).Where(fact => fact.Length > 0));

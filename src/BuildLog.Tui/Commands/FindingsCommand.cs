@@ -32,7 +32,7 @@ internal sealed class FindingsCommand : Command
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         var met = limit is not null && bench.Findings.Any(finding => finding.Verdict <= limit);
-        return new(ToJson(bench), [.. ToText(bench)], met ? ExitCodes.FailOnMet : ExitCodes.Done);
+        return new(ToJson(bench), [.. ToText(bench, edge.Common.UnitsOf(parse))], met ? ExitCodes.FailOnMet : ExitCodes.Done);
     }
 
     private Verdict? Limit(ParseResult parse) => parse.GetValue(failOn) switch
@@ -82,13 +82,13 @@ internal sealed class FindingsCommand : Command
         ["settledBy"] = finding.SettledBy,
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench)
+    private static IEnumerable<string> ToText(VehicleOnBench bench, UnitSystem units)
     {
         yield return $"{bench.Vehicle.Name}, {bench.Fitted.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {FindingsWords.Count(bench.Findings).Summary()}";
         foreach (var finding in bench.Findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";
-            foreach (var cure in finding.Cures) yield return $"       cure: {cure}";
+            foreach (var cure in FindingsWords.Cures(finding, units)) yield return $"       cure: {cure}";
             if (finding.SettledBy is { } settledBy) yield return $"       to settle it: {settledBy}";
         }
     }

@@ -40,7 +40,7 @@ public static class SheetOfVehicle
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
-            Findings = [.. bench.Findings.Select(Finding)],
+            Findings = [.. bench.Findings.Select(finding => Finding(finding, units))],
             Evidence = [.. bench.Sessions.Where(session => session.Date >= (from ?? DateOnly.MinValue)).Select(session => Evidence(session, units))],
             History = [.. bench.History.Where(swap => swap.Date >= (from ?? DateOnly.MinValue)).Reverse().Select(swap => History(swap, bench))],
             OpenPoints = [.. OpenPoints(bench)],
@@ -112,8 +112,8 @@ public static class SheetOfVehicle
         };
     }
 
-    private static SheetFinding Finding(Finding finding)
-        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.Cures), finding.SettledBy);
+    private static SheetFinding Finding(Finding finding, UnitSystem units)
+        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", FindingsWords.Cures(finding, units)), finding.SettledBy);
 
     private static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
