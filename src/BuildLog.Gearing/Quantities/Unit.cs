@@ -23,6 +23,18 @@ public enum Kind
 
     /// <summary>A part of one; typed as per cent.</summary>
     Share,
+
+    /// <summary>Newton metres.</summary>
+    Torque,
+
+    /// <summary>Watts.</summary>
+    Power,
+
+    /// <summary>Square metres.</summary>
+    Area,
+
+    /// <summary>Newtons.</summary>
+    Force,
 }
 
 /// <summary>A unit as people write it.</summary>

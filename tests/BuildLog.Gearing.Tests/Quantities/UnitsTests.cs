@@ -30,6 +30,16 @@ public sealed class UnitsTests
         ["kPa"] = Pressure.FromKilopascals(1).Pascals,
         ["psi"] = Pressure.FromPoundsForcePerSquareInch(1).Pascals,
         ["%"] = Ratio.FromPercent(1).DecimalFractions,
+        ["N·m"] = 1,
+        ["lb·ft"] = Torque.FromPoundForceFeet(1).NewtonMeters,
+        ["kW"] = (double)Power.FromKilowatts(1).Watts,
+        ["hp"] = 550 * Torque.FromPoundForceFeet(1).NewtonMeters, // UnitsNet rounds its own to 745.69 W.
+        ["PS"] = (double)Power.FromMetricHorsepower(1).Watts,
+        ["m²"] = 1,
+        ["sq ft"] = Area.FromSquareFeet(1).SquareMeters,
+        ["N"] = 1,
+        ["kN"] = Force.FromKilonewtons(1).Newtons,
+        ["lbf"] = Force.FromPoundsForce(1).Newtons,
     };
 
     [Fact]
