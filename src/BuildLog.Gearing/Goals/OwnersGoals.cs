@@ -4,4 +4,6 @@ namespace BuildLog.Gearing.Goals;
 public sealed record OwnersGoals(IReadOnlyList<CruiseGoal> Cruise)
 {
     public static readonly OwnersGoals None = new([]);
+
+    public TopSpeedGoal? TopSpeed { get; init; }
 }

@@ -35,6 +35,12 @@ public enum Kind
 
     /// <summary>Newtons.</summary>
     Force,
+
+    /// <summary>Radians.</summary>
+    Angle,
+
+    /// <summary>Radians per second squared.</summary>
+    AngularAcceleration,
 }
 
 /// <summary>A unit as people write it.</summary>

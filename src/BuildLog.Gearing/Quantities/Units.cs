@@ -40,6 +40,9 @@ public static class Units
     public static readonly Unit SquareMetre = new(Kind.Area, "m²", 1, "m2", "sq m");
     public static readonly Unit Newton = new(Kind.Force, "N", 1);
 
+    public static readonly Unit Degree = new(Kind.Angle, "°", Math.PI / 180, "deg", "degree", "degrees");
+    public static readonly Unit RadianPerSecondSquared = new(Kind.AngularAcceleration, "rad/s²", 1);
+
     /// <summary>All units, the one to show as an example first within each kind.</summary>
     public static readonly IReadOnlyList<Unit> All =
     [
@@ -52,6 +55,7 @@ public static class Units
         PercentUnit,
         NewtonMetre, PoundFoot, Kilowatt, Horsepower, MetricHorsepower, SquareMetre, new(Kind.Area, "sq ft", 0.3048 * 0.3048, "ft²"),
         Newton, new(Kind.Force, "kN", 1e3), new(Kind.Force, "lbf", PoundForce),
+        Degree, new(Kind.Angle, "rad", 1), RadianPerSecondSquared,
     ];
 
     public static IEnumerable<Unit> Of(Kind kind) => All.Where(unit => unit.Kind == kind);
@@ -84,6 +88,8 @@ public static class Units
         Kind.Power => "power",
         Kind.Area => "area",
         Kind.Force => "force",
+        Kind.Angle => "angle",
+        Kind.AngularAcceleration => "angular acceleration",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
@@ -101,6 +107,8 @@ public static class Units
         Kind.Power => "66 kW",
         Kind.Area => "0.85 m²",
         Kind.Force => "540 N",
+        Kind.Angle => "3.5 deg",
+        Kind.AngularAcceleration => "300 rad/s²",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
