@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tyres;
@@ -5,13 +6,29 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Gearing.Drivelines;
 
 /// <summary>An engine as the driveline sees it; engine speeds in revolutions per second, null where nobody knows.</summary>
-public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null);
+public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
+{
+    /// <summary>Full-load torque; null where nobody knows.</summary>
+    public TorqueCurve? Torque { get; init; }
+
+    /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
+    public Known? LowestPull { get; init; }
+
+    public Induction Induction { get; init; }
+}
 
 /// <summary>One forward gear: its name on the knob and its ratio.</summary>
 public sealed record Gear(string Name, Known Ratio);
 
 /// <summary>A gearbox; forward gears from the lowest to the top.</summary>
-public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears);
+public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
+{
+    /// <summary>Null for a clutch.</summary>
+    public Converter? Converter { get; init; }
+
+    /// <summary>The engine torque its maker allows at the input, N·m.</summary>
+    public Known? TorqueRating { get; init; }
+}
 
 /// <summary>A separate overdrive unit behind the gearbox, engaged in top gear.</summary>
 public sealed record Overdrive(string Name, Known? Ratio);
@@ -34,6 +51,9 @@ public sealed record Axle(string Name, Known? Ratio)
 
     /// <summary>How far it can move; null where it was never asked for.</summary>
     public WheelTravel? Travel { get; init; }
+
+    /// <summary>The torque its maker allows at the wheels, both shafts together, N·m.</summary>
+    public Known? TorqueRating { get; init; }
 }
 
 /// <summary>A set of wheels and tyres.</summary>
