@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Speedometers;
@@ -27,6 +28,13 @@ public sealed record DrivenGear(int Teeth, Reading Reading)
     {
         var (below, above) = ((int)Math.Floor(exactly.Value + 1e-9), (int)Math.Ceiling(exactly.Value - 1e-9));
         return [.. new[] { below, above }.Distinct().Where(teeth => teeth >= 3).Select(teeth => new DrivenGear(teeth, new(exactly / teeth)))];
+    }
+
+    /// <summary>Those whose reading is inside a window, the most teeth and so the lowest reading first.</summary>
+    public static IEnumerable<DrivenGear> Within(Measured exactly, Window share)
+    {
+        for (var teeth = (int)Math.Floor((exactly.Value / share.Low) + 1e-9); teeth >= 3 && exactly.Value / teeth <= share.High; teeth--)
+            yield return new(teeth, new(exactly / teeth));
     }
 
     /// <summary>The maker's rule: down under 0.6, up from there.</summary>
