@@ -9,6 +9,22 @@ public static class AllChecks
     public static readonly IReadOnlyList<ICheck> List =
     [
         new CruiseCheck(),
+        new PropshaftSpeedCheck(),
+        new HalfCriticalCheck(),
+        new JointAngleCheck(),
+        new TorsionalCheck(),
+        new PhasingCheck(),
+        new SlipTravelCheck(),
+        new JointTorqueCheck(),
+        new FourWheelMatchCheck(),
+        new WheelBoltsCheck(),
+        new TrackCheck(),
+        new RimWidthCheck(),
+        new TyreLoadCheck(),
+        new TyreSpeedCheck(),
+        new TyreDiameterCheck(),
+        new TyreWidthCheck(),
+        new SpeedometerCheck(),
     ];
 
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>

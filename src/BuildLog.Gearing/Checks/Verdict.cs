@@ -26,6 +26,9 @@ public enum Because
     Outside,
     Uncertainty,
     UnverifiedLimit,
+
+    /// <summary>Inside the limit, but beyond what is advised.</summary>
+    Caution,
     MissingInput,
 }
 
@@ -59,6 +62,7 @@ public static class Verdicts
         Because.Outside => "outside",
         Because.Uncertainty => "uncertainty",
         Because.UnverifiedLimit => "unverified limit",
+        Because.Caution => "caution",
         Because.MissingInput => "missing input",
         _ => throw new ArgumentOutOfRangeException(nameof(because), because, "No such reason."),
     };

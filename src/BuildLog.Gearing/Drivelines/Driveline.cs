@@ -1,4 +1,7 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Speedometers;
 
 namespace BuildLog.Gearing.Drivelines;
 
@@ -13,11 +16,21 @@ public sealed record Driveline
 
     public TransferCase? TransferCase { get; init; }
 
+    /// <summary>To the rear axle.</summary>
+    public Propshaft? Propshaft { get; init; }
+
+    public Propshaft? FrontPropshaft { get; init; }
+
     public Axle? RearAxle { get; init; }
 
     public Axle? FrontAxle { get; init; }
 
     public TyreSet? Tyres { get; init; }
+
+    public Speedometer? Speedometer { get; init; }
+
+    /// <summary>What each axle carries; null where it was never asked for.</summary>
+    public AxleMasses? AxleMasses { get; init; }
 
     /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
     public bool DrivesInFront { get; init; }

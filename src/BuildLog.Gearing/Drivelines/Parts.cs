@@ -1,28 +1,82 @@
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Drivelines;
 
 /// <summary>An engine as the driveline sees it; engine speeds in revolutions per second, null where nobody knows.</summary>
-public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null);
+public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
+{
+    /// <summary>Full-load torque; null where nobody knows.</summary>
+    public TorqueCurve? Torque { get; init; }
+
+    /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
+    public Known? LowestPull { get; init; }
+
+    public Induction Induction { get; init; }
+}
 
 /// <summary>One forward gear: its name on the knob and its ratio.</summary>
 public sealed record Gear(string Name, Known Ratio);
 
 /// <summary>A gearbox; forward gears from the lowest to the top.</summary>
-public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears);
+public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
+{
+    /// <summary>Null for a clutch.</summary>
+    public Converter? Converter { get; init; }
+
+    /// <summary>The engine torque its maker allows at the input, N·m.</summary>
+    public Known? TorqueRating { get; init; }
+}
 
 /// <summary>A separate overdrive unit behind the gearbox, engaged in top gear.</summary>
 public sealed record Overdrive(string Name, Known? Ratio);
 
 /// <summary>A transfer case; high is for the road.</summary>
-public sealed record TransferCase(string Name, Known? High, Known? Low);
+public sealed record TransferCase(string Name, Known? High, Known? Low)
+{
+    /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
+    public FrontDrive? FrontDrive { get; init; }
+}
 
 /// <summary>An axle; its ratio is propshaft turns per wheel turn, with a hub reduction inside.</summary>
-public sealed record Axle(string Name, Known? Ratio);
+public sealed record Axle(string Name, Known? Ratio)
+{
+    /// <summary>What wheels are bolted to; null where it was never asked for.</summary>
+    public Bolting? Hub { get; init; }
+
+    /// <summary>Mounting face to mounting face, metres.</summary>
+    public Known? HubFaces { get; init; }
+
+    /// <summary>How far it can move; null where it was never asked for.</summary>
+    public WheelTravel? Travel { get; init; }
+
+    /// <summary>The torque its maker allows at the wheels, both shafts together, N·m.</summary>
+    public Known? TorqueRating { get; init; }
+}
 
 /// <summary>A set of wheels and tyres.</summary>
 /// <param name="Name">What the shop calls it.</param>
 /// <param name="RollingCircumference">Metres a turn under load.</param>
 /// <param name="Size">The marking, where it was read.</param>
-public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize? Size);
+public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize? Size)
+{
+    /// <summary>Axle to ground, metres; null where it was not measured.</summary>
+    public Known? LoadedRadius { get; init; }
+
+    /// <summary>The wheels the tyres are on; null where they were never asked for.</summary>
+    public Wheel? Wheel { get; init; }
+
+    /// <summary>Wheels and tyres of the front axle where they differ from the rear ones.</summary>
+    public TyreSet? FrontPair { get; init; }
+
+    /// <summary>Passenger tyres on a truck or a multi-purpose vehicle carry less.</summary>
+    public bool PassengerOnTruck { get; init; }
+
+    /// <summary>Two tyres on each side of the rear axle.</summary>
+    public bool TwinRear { get; init; }
+
+    /// <summary>The pair on an axle.</summary>
+    public TyreSet On(Position axle) => axle == Position.FrontAxle && FrontPair is not null ? FrontPair : this;
+}

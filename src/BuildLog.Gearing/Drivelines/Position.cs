@@ -7,9 +7,12 @@ public enum Position
     Transmission,
     Overdrive,
     TransferCase,
+    Propshaft,
+    FrontPropshaft,
     RearAxle,
     FrontAxle,
     Tyres,
+    Speedometer,
 }
 
 public static class PositionWords
@@ -21,9 +24,12 @@ public static class PositionWords
         Position.Transmission => "gearbox",
         Position.Overdrive => "overdrive",
         Position.TransferCase => "transfer case",
+        Position.Propshaft => "propshaft",
+        Position.FrontPropshaft => "front propshaft",
         Position.RearAxle => "axle",
         Position.FrontAxle => "front axle",
         Position.Tyres => "tyres",
+        Position.Speedometer => "speedometer",
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };
 }

@@ -4,4 +4,12 @@ namespace BuildLog.Gearing.Goals;
 public sealed record OwnersGoals(IReadOnlyList<CruiseGoal> Cruise)
 {
     public static readonly OwnersGoals None = new([]);
+
+    public TopSpeedGoal? TopSpeed { get; init; }
+
+    public LengthLimit? TyreDiameter { get; init; }
+
+    public LengthLimit? TyreWidth { get; init; }
+
+    public LengthLimit? Track { get; init; }
 }

@@ -28,6 +28,7 @@ public readonly record struct Window(double Low, double High)
     {
         Kind.Number => 2,
         Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : 1,
+        Kind.Angle => 1,
         _ => 0,
     };
 }

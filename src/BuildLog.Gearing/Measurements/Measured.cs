@@ -102,6 +102,9 @@ public sealed class Measured
     /// <summary>A function of one value, with its derivative there.</summary>
     public Measured Map(double value, double derivative) => Scale(value, this, derivative);
 
+    /// <summary>The square root of a value above zero.</summary>
+    public Measured SquareRoot() => Map(Math.Sqrt(Value), 0.5 / Math.Sqrt(Value));
+
     /// <summary>What each input does to the value, the strongest first.</summary>
     public IReadOnlyList<BudgetLine> Budget()
     {

@@ -216,15 +216,21 @@ public static class QuantityText
         var start = position;
 
         if (IsPerMinute(body, position)) position += PerMinute.Length;
-        while (position < body.Length && !char.IsAsciiDigit(body[position]) && !(position > start && body[position] == '-')) position++;
+        while (position < body.Length && !char.IsAsciiDigit(body[position]) && !(position > start && body[position] == '-' && !IsHyphen(body, position))) position++;
 
         var unit = body[start..position].Trim();
 
         // ":1" ends with one: a ratio may be written 4.10:1.
         if (unit == ":" && position < body.Length && body[position] == '1') unit += body[position++];
+
+        // "m2" at the end is an area; a 2 that goes on is another number.
+        if (unit == "m" && position == body.Length - 1 && body[position] == '2' && body[position - 1] != ' ') unit += body[position++];
         SkipSpaces(body, ref position);
         return unit;
     }
+
+    // "lb-ft": between letters the dash is part of the unit.
+    private static bool IsHyphen(string body, int at) => at + 1 < body.Length && char.IsAsciiLetter(body[at - 1]) && char.IsAsciiLetter(body[at + 1]);
 
     private static void SkipSpaces(string body, ref int position)
     {

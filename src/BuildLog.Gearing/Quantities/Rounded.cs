@@ -64,7 +64,12 @@ public static class Rounded
         };
     }
 
-    public static string WithUnit(string number, Unit unit) => unit.Symbol.Length == 0 ? number : $"{number} {unit.Symbol}";
+    public static string WithUnit(string number, Unit unit) => unit.Symbol switch
+    {
+        "" => number,
+        "°" => $"{number}°",
+        _ => $"{number} {unit.Symbol}",
+    };
 
     /// <summary>As many places as needed, four at most: <c>4.1</c>, <c>4.7778</c>, <c>2500</c>.</summary>
     public static string Exact(double value)

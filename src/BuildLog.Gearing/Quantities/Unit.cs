@@ -23,6 +23,24 @@ public enum Kind
 
     /// <summary>A part of one; typed as per cent.</summary>
     Share,
+
+    /// <summary>Newton metres.</summary>
+    Torque,
+
+    /// <summary>Watts.</summary>
+    Power,
+
+    /// <summary>Square metres.</summary>
+    Area,
+
+    /// <summary>Newtons.</summary>
+    Force,
+
+    /// <summary>Radians.</summary>
+    Angle,
+
+    /// <summary>Radians per second squared.</summary>
+    AngularAcceleration,
 }
 
 /// <summary>A unit as people write it.</summary>

@@ -2,11 +2,18 @@ namespace BuildLog.Gearing.Quantities;
 
 /// <summary>The units the bench speaks. Every factor is exact by definition.</summary>
 /// <remarks>
+/// A horsepower is 550 foot-pounds a second, a metric one (PS) 75 kilogram-force metres a second.
 /// Source: the inch (25.4 mm), pound (0.45359237 kg) and standard gravity are defined values (NIST SP 811, appendix B).
 /// The test project holds each factor against UnitsNet.
 /// </remarks>
 public static class Units
 {
+    /// <summary>Standard gravity, m/s².</summary>
+    public const double Gravity = 9.80665;
+
+    /// <summary>One pound-force in newtons.</summary>
+    public const double PoundForce = 0.45359237 * Gravity;
+
     public static readonly Unit One = new(Kind.Number, "", 1, ":1");
 
     public static readonly Unit Metre = new(Kind.Length, "m", 1, "metre", "metres", "meter", "meters");
@@ -25,6 +32,17 @@ public static class Units
     public static readonly Unit Bar = new(Kind.Pressure, "bar", 1e5);
     public static readonly Unit PercentUnit = new(Kind.Share, "%", 0.01, "percent", "per cent");
 
+    public static readonly Unit NewtonMetre = new(Kind.Torque, "N·m", 1, "Nm", "N m", "N-m");
+    public static readonly Unit PoundFoot = new(Kind.Torque, "lb·ft", PoundForce * 0.3048, "lb-ft", "lb ft", "lbft", "lbf-ft", "ft-lb", "ft lb", "ftlb");
+    public static readonly Unit Kilowatt = new(Kind.Power, "kW", 1e3);
+    public static readonly Unit Horsepower = new(Kind.Power, "hp", 550 * PoundForce * 0.3048, "bhp");
+    public static readonly Unit MetricHorsepower = new(Kind.Power, "PS", 75 * Gravity);
+    public static readonly Unit SquareMetre = new(Kind.Area, "m²", 1, "m2", "sq m");
+    public static readonly Unit Newton = new(Kind.Force, "N", 1);
+
+    public static readonly Unit Degree = new(Kind.Angle, "°", Math.PI / 180, "deg", "degree", "degrees");
+    public static readonly Unit RadianPerSecondSquared = new(Kind.AngularAcceleration, "rad/s²", 1);
+
     /// <summary>All units, the one to show as an example first within each kind.</summary>
     public static readonly IReadOnlyList<Unit> All =
     [
@@ -33,8 +51,11 @@ public static class Units
         KilometrePerHour, MilePerHour, new(Kind.Speed, "m/s", 1),
         RevolutionPerMinute, new(Kind.Rotation, "rev/s", 1, "rps"),
         Kilogram, new(Kind.Mass, "lb", 0.45359237, "lbs"), new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
-        Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254)),
+        Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", PoundForce / (0.0254 * 0.0254)),
         PercentUnit,
+        NewtonMetre, PoundFoot, Kilowatt, Horsepower, MetricHorsepower, SquareMetre, new(Kind.Area, "sq ft", 0.3048 * 0.3048, "ft²"),
+        Newton, new(Kind.Force, "kN", 1e3), new(Kind.Force, "lbf", PoundForce),
+        Degree, new(Kind.Angle, "rad", 1), RadianPerSecondSquared,
     ];
 
     public static IEnumerable<Unit> Of(Kind kind) => All.Where(unit => unit.Kind == kind);
@@ -63,6 +84,12 @@ public static class Units
         Kind.Mass => "mass",
         Kind.Pressure => "pressure",
         Kind.Share => "share",
+        Kind.Torque => "torque",
+        Kind.Power => "power",
+        Kind.Area => "area",
+        Kind.Force => "force",
+        Kind.Angle => "angle",
+        Kind.AngularAcceleration => "angular acceleration",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
@@ -76,6 +103,12 @@ public static class Units
         Kind.Mass => "1450 kg",
         Kind.Pressure => "2.2 bar",
         Kind.Share => "3 %",
+        Kind.Torque => "180 N·m",
+        Kind.Power => "66 kW",
+        Kind.Area => "0.85 m²",
+        Kind.Force => "540 N",
+        Kind.Angle => "3.5 deg",
+        Kind.AngularAcceleration => "300 rad/s²",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 

@@ -35,5 +35,17 @@ internal static class PublishedSets
         WorkedSpeeds.MakersGuideFromMemory(),
         WorkedSpeeds.TextbookFromMemory(),
         WorkedSpeeds.CommonPractice(),
+        ShaftTables.CriticalSpeeds(),
+        ShaftTables.JointAngles(),
+        ShaftTables.PairsOfAngles(),
+        ShaftTables.JointGeometry(),
+        SpeedometerTables.Law(),
+        SpeedometerTables.Drives(),
+        SpeedometerTables.Errors(),
+        RunningGearTables.ChordFactors(),
+        RunningGearTables.BoltCircles(),
+        RunningGearTables.MatchLimits(),
+        RunningGearTables.ClutchPack(),
+        RunningGearTables.TyreSpeeds(),
     ];
 }

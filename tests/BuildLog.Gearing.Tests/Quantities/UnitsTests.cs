@@ -29,7 +29,20 @@ public sealed class UnitsTests
         ["bar"] = Pressure.FromBars(1).Pascals,
         ["kPa"] = Pressure.FromKilopascals(1).Pascals,
         ["psi"] = Pressure.FromPoundsForcePerSquareInch(1).Pascals,
+        ["°"] = Angle.FromDegrees(1).Radians,
+        ["rad"] = 1,
+        ["rad/s²"] = RotationalAcceleration.FromRadiansPerSecondSquared(1).RadiansPerSecondSquared,
         ["%"] = Ratio.FromPercent(1).DecimalFractions,
+        ["N·m"] = 1,
+        ["lb·ft"] = Torque.FromPoundForceFeet(1).NewtonMeters,
+        ["kW"] = (double)Power.FromKilowatts(1).Watts,
+        ["hp"] = 550 * Torque.FromPoundForceFeet(1).NewtonMeters, // UnitsNet rounds its own to 745.69 W.
+        ["PS"] = (double)Power.FromMetricHorsepower(1).Watts,
+        ["m²"] = 1,
+        ["sq ft"] = Area.FromSquareFeet(1).SquareMeters,
+        ["N"] = 1,
+        ["kN"] = Force.FromKilonewtons(1).Newtons,
+        ["lbf"] = Force.FromPoundsForce(1).Newtons,
     };
 
     [Fact]

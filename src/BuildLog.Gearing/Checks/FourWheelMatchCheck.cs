@@ -1,0 +1,79 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Front and rear wheels go the same way in a turn of the transfer case.</summary>
+/// <remarks>
+/// At low speed by the loaded radii, where both are measured; at high speed by the rolling circumferences. Formulas, limits by drive and source see
+/// <see cref="FourWheelMatch"/>. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
+/// </remarks>
+public sealed class FourWheelMatchCheck : ICheck
+{
+    private const string Limit = "a transfer case maker's manual, by the kind of drive";
+
+    public string Id => "four-wheel-match";
+
+    public string Title => "Front against rear axle";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline is not { TransferCase: { } box, FrontAxle: { } front, RearAxle: { } rear, Tyres: { } tyres }) yield break;
+
+        var ahead = tyres.On(Position.FrontAxle);
+        IReadOnlyList<Position> joint = [Position.FrontAxle, Position.RearAxle];
+        if (front.Ratio is not { } frontRatio || rear.Ratio is not { } rearRatio)
+        {
+            yield return this.Open(joint, "Whether the axles match", [.. Missing(front, rear)], Limit);
+            yield break;
+        }
+
+        // Four tyres of one set roll alike, whatever their circumference is.
+        var (same, rolls) = (ahead == tyres, (Front: ahead.RollingCircumference?.Value, Rear: tyres.RollingCircumference?.Value));
+        if (!same && (rolls.Front is null || rolls.Rear is null))
+        {
+            yield return this.Open(joint, "Whether the axles match", [new("not both pairs of tyres are rolled out", "roll out a front and a rear tyre, the vehicle standing on them")], Limit);
+            yield break;
+        }
+
+        var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
+        yield return Judge(joint, box.FrontDrive, "at speed", high, limits => limits.High, frontRatio.Value);
+        if (same || (ahead.LoadedRadius is null || tyres.LoadedRadius is null)) yield break;
+
+        var low = FourWheelMatch.LowSpeed(ahead.LoadedRadius.Value, tyres.LoadedRadius.Value, frontRatio.Value, rearRatio.Value);
+        yield return Judge(joint, box.FrontDrive, "crawling", low, limits => limits.Low, frontRatio.Value);
+    }
+
+    private Finding Judge(
+        IReadOnlyList<Position> joint, FrontDrive? drive, string when, Measured mismatch, Func<(double Low, double High), double> pick, Measured frontRatio)
+    {
+        var limit = pick(FourWheelMatch.Limits(drive ?? FrontDrive.ThroughShaft));
+        var wanted = new Window(-limit, limit);
+        var judged = Verdicts.Judge(mismatch, wanted, drive is null || FourWheelMatch.LimitIsVerified(drive.Value));
+        if (drive is null && judged.Verdict != Verdict.Fits)
+        {
+            return this.Open(
+                joint, $"Whether a front axle that goes {Said.Number(mismatch, Units.PercentUnit, 1)} further {when} is allowed",
+                [new("how the front axle is joined is not known", "say whether the front axle is always joined, engaged by hand, or behind a centre differential")], Limit);
+        }
+
+        // Front = 1 − q · i_front; the ratio that would make it zero, and the window around it.
+        var q = (1 - mismatch) / frontRatio;
+        return this.Judged(
+            joint,
+            judged,
+            $"In a turn of the transfer case the front wheels go {Said.Number(mismatch, Units.PercentUnit, 1)} further than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
+            Limit,
+            mismatch, Units.PercentUnit, wanted,
+            windows: [PartWindow.Proportional(Position.FrontAxle, "front axle ratio", Units.One, q, new(1 - limit, 1 + limit))]);
+    }
+
+    private static IEnumerable<Lack> Missing(Axle front, Axle rear)
+    {
+        if (front.Ratio is null) yield return new("the front axle ratio is not known", "count the front axle's turns: ten wheel turns, one wheel held, hubs engaged");
+        if (rear.Ratio is null) yield return new("the axle ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+    }
+}

@@ -1,0 +1,70 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Each universal joint works at an angle that it lasts at.</summary>
+/// <remarks>
+/// <code>½° … 3° fits;   above 3° a watch;   above the chart at the fastest turn a clash;   below ½° a watch</code>
+/// <para>Chart and its source see <see cref="JointAngleChart"/>; beyond its last row it may warn, never clash. Angles at ride height.</para>
+/// </remarks>
+public sealed class JointAngleCheck : ICheck
+{
+    private const string Limit = "joint angle chart, a propshaft shop's page; ½° and 3°, a shaft maker's manual";
+
+    public string Id => "joint-angles";
+
+    public string Title => "Joint angles";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => FittedShaft.Of(driveline).SelectMany(shaft => Judge(shaft, FastestTurn.Of(driveline, goals, shaft)));
+
+    private IEnumerable<Finding> Judge(FittedShaft shaft, FastestTurn? fastest)
+    {
+        if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest));
+
+        return [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints last", [.. Missing(shaft, fastest)], Limit)];
+    }
+
+    private Finding Judge(FittedShaft shaft, int joint, Measured angle, FastestTurn fastest)
+    {
+        var chart = JointAngleChart.Limit(fastest.Speed);
+        var good = new Window(JointAngleChart.NeedlesRoll, Math.Min(JointAngleChart.Smooth, chart.Value));
+        var allowed = Window.AtMost(chart.Value);
+
+        // Against the chart by the quotient, so that what is not known of the speed counts too.
+        var overChart = Verdicts.Judge(angle / chart, Window.AtMost(1), JointAngleChart.Covers(fastest.Speed));
+        var judged = overChart.Verdict == Verdict.Fits ? new TwoLimits(good, allowed).Judge(angle) : overChart;
+        var (named, degree) = (Named(shaft, joint), Units.Degree);
+        return this.Judged(
+            shaft.Joint,
+            judged,
+            $"{Said.Capital(named)} works at {Said.Number(angle, degree, 1)}; with {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At} "
+                + $"it may go to {Said.Number(chart.Value, degree, 1)}, and runs best at {good.InWords(degree)}.",
+            Limit,
+            angle, degree, good, new TwoLimits(good, allowed).Straddled(angle),
+            [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}"]);
+    }
+
+    private static string Turn(double angle, Window good)
+        => angle > good.High ? $": turn or shim one of its two members by {Said.OrMore(angle - good.High, Units.Degree, 1)}"
+            : angle < good.Low ? $": turn or shim one of its two members by {Said.OrMore(good.Low - angle, Units.Degree, 1)}"
+            : "";
+
+    private static IEnumerable<Lack> Missing(FittedShaft shaft, FastestTurn? fastest)
+    {
+        if (shaft.Shaft.Joints is null)
+            yield return new("not all angles are measured", "lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels");
+        if (fastest is null) yield return new("its fastest turn is not known", "enter the engine's redline, or the top speed wanted");
+    }
+
+    private static string Named(FittedShaft shaft, int joint)
+    {
+        var last = shaft.Shaft.Pieces.Count;
+        var which = joint == 0 ? "front" : joint == last ? "rear" : last == 2 ? "middle" : $"{(joint == 1 ? "second" : "third")}";
+        return $"the {which} joint of the {shaft.Position.InWords()}";
+    }
+}

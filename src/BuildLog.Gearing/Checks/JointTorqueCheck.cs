@@ -1,0 +1,88 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The joints of a propshaft carry what the engine or the tyres can ask of them.</summary>
+/// <remarks>
+/// <code>asked = min(low-gear torque, wheel-slip torque);   rating ≥ asked fits;   with a low range, less than the low-gear torque is a watch</code>
+/// <para>Formulas and their source see <see cref="ShaftTorque"/>. Without the axle's mass the low-gear torque alone is taken, which is the safe side.</para>
+/// <para>A rating is the maker's for continuous torque, not the one at which the joint yields.</para>
+/// </remarks>
+public sealed class JointTorqueCheck : ICheck
+{
+    private const string Limit = "the joint maker's rating against low-gear and wheel-slip torque, a shaft maker's manual";
+
+    public string Id => "joint-torque";
+
+    public string Title => "Joint torque";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => FittedShaft.Of(driveline).Select(shaft => Judge(driveline, shaft));
+
+    private Finding Judge(Driveline driveline, FittedShaft shaft)
+    {
+        var low = LowGear(driveline);
+        var slip = WheelSlip(driveline, shaft);
+        var asked = low is not null && slip is not null ? (slip.Value < low.Value ? slip : low) : low ?? slip;
+        if (asked is null || shaft.Shaft.JointRating is not { } rating)
+            return this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints are strong enough", [.. Missing(driveline, shaft, asked)], Limit);
+
+        var spare = rating.Value / asked;
+        var judged = Verdicts.Judge(spare, Window.AtLeast(1));
+        var goesOffRoad = driveline.TransferCase?.Low is not null;
+        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value) judged = (Verdict.Watch, Because.Caution);
+
+        var enough = judged.Because == Because.Caution ? low! : asked;
+        return this.Judged(
+            shaft.Joint,
+            judged,
+            $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? "the tyres slip" : "low gear")}{Other(low, slip, asked)}); "
+                + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
+            Limit,
+            spare, Units.One, Window.AtLeast(1),
+            cures: [$"joints rated for {Said.OrMore(enough.Interval95.High, Units.NewtonMetre, 0)}"]);
+    }
+
+    private static string Other(Measured? low, Measured? slip, Measured asked)
+        => low is null || slip is null ? ""
+            : asked == slip ? $"; off the road low gear can ask for {Said.Number(low, Units.NewtonMetre, 0)}"
+            : $"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}";
+
+    private static Measured? LowGear(Driveline driveline)
+    {
+        if (driveline is not { Engine.Torque: { } torque, Transmission: { Gears.Count: > 0 } box }) return null;
+        if (driveline.TransferCase is { Low: null, High: null }) return null;
+
+        var automatic = box.Converter is not null;
+        return ShaftTorque.LowGear(
+            torque.PeakTorque,
+            box.Gears.MaxBy(gear => gear.Ratio.Value.Value)!.Ratio.Value,
+            automatic ? ShaftTorque.AutomaticEfficiency : ShaftTorque.ManualEfficiency,
+            box.Converter?.TorqueRatio ?? 1,
+            (driveline.TransferCase?.Low ?? driveline.TransferCase?.High)?.Value);
+    }
+
+    private static Measured? WheelSlip(Driveline driveline, FittedShaft shaft)
+    {
+        var mass = shaft.AxlePosition == Position.FrontAxle ? driveline.AxleMasses?.Front : driveline.AxleMasses?.Rear;
+        return mass is not null && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
+            ? ShaftTorque.WheelSlip(mass.Value, tyre.Value * (0.5 / Math.PI), ratio.Value)
+            : null;
+    }
+
+    private static IEnumerable<Lack> Missing(Driveline driveline, FittedShaft shaft, Measured? asked)
+    {
+        if (shaft.Shaft.JointRating is null)
+        {
+            var enough = asked is null ? "" : $"; {Said.OrMore(asked.Interval95.High, Units.NewtonMetre, 0)} would do";
+            yield return new("the joints' rating is not known", $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
+        }
+
+        if (asked is null)
+            yield return new("neither the low-gear torque nor the wheel-slip torque is known", driveline.Engine?.Torque is null ? "enter the engine's torque" : "enter the gear ratios");
+    }
+}

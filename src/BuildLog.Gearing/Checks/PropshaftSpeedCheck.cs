@@ -1,0 +1,61 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The propshaft stays clear of the speed at which it whips.</summary>
+/// <remarks>
+/// <code>share = n_max / n_c;   ≤ 0.65 fits, > 0.75 clashes</code>
+/// <para>n_max see <see cref="FastestTurn"/>; n_c of the weakest piece, see <see cref="CriticalSpeed"/>; limits and their sources see <see cref="WorkingShare"/>.</para>
+/// </remarks>
+public sealed class PropshaftSpeedCheck : ICheck
+{
+    private const string Limit = "0.65 of the critical speed, common practice; 0.75, a propshaft maker's page";
+
+    public string Id => "propshaft-speed";
+
+    public string Title => "Propshaft speed";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => FittedShaft.Of(driveline).Select(shaft =>
+            FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
+                ? Judge(shaft, fastest)
+                : this.Open(shaft.Joint, $"How close the {shaft.Position.InWords()} comes to its critical speed", [.. Missing(driveline, goals, shaft)], Limit));
+
+    private Finding Judge(FittedShaft shaft, FastestTurn fastest)
+    {
+        var tubes = shaft.Shaft.Pieces.Select(piece => piece.Tube!).ToList();
+        var weakest = CriticalSpeed.Weakest(tubes);
+        var critical = CriticalSpeed.Of(weakest);
+        var share = fastest.Speed / critical;
+        var limits = new TwoLimits(Window.AtMost(WorkingShare.Good), Window.AtMost(WorkingShare.Limit));
+        var wanted = fastest.Speed.Value / WorkingShare.Good;
+        return this.Judged(
+            shaft.Joint,
+            limits.Judge(share),
+            $"{Said.Capital(shaft.Named(tubes.IndexOf(weakest)))} turns {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At}, "
+                + $"{Said.Number(share, Units.PercentUnit, 0)} of its critical {Said.Number(critical, Units.RevolutionPerMinute, 0)}; wanted {limits.Good.InWords(Units.PercentUnit)}.",
+            Limit,
+            share, Units.PercentUnit, limits.Good, limits.Straddled(share),
+            [
+                $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
+                $"a tube of {Said.OrMore(CriticalSpeed.ThinnestFor(weakest, wanted), Units.Millimetre, 1)} across with the same wall",
+            ]);
+    }
+
+    private static IEnumerable<Lack> Missing(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
+    {
+        for (var k = 0; k < shaft.Shaft.Pieces.Count; k++)
+        {
+            var (piece, name) = (shaft.Shaft.Pieces[k], shaft.Named(k));
+            if (piece.Length is null) yield return new($"the length of {name} is not known", $"measure {name} from joint centre to joint centre");
+            if (piece.Outer is null) yield return new($"the tube diameter of {name} is not known", $"measure the tube of {name} across with a caliper");
+            if (piece.Wall is null) yield return new($"the wall of {name} is not known", $"take the wall of {name} from its maker, or weigh the shaft");
+        }
+
+        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new("its fastest turn is not known", "enter the engine's redline, or the top speed wanted");
+    }
+}

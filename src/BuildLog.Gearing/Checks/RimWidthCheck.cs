@@ -1,0 +1,49 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The tyres sit on rims of a width that suits them.</summary>
+/// <remarks>The permitted band is from memory, see <see cref="RimWidth"/>: it may warn, never clash. The tyre maker's data sheet decides.</remarks>
+public sealed class RimWidthCheck : ICheck
+{
+    private const string Limit = "rim width rule, from memory; the tyre maker's data sheet decides";
+
+    public string Id => "rim-width";
+
+    public string Title => "Rim width";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => driveline.Tyres is not { } tyres ? []
+            : tyres.FrontPair is { } front ? [.. Judge(tyres, "rear "), .. Judge(front, "front ")]
+            : Judge(tyres, "");
+
+    private IEnumerable<Finding> Judge(TyreSet tyres, string where)
+    {
+        if (tyres is not { Wheel: { } wheel, Size: { } size }) yield break;
+
+        var band = size.RimWidth;
+        IReadOnlyList<Position> joint = [Position.Tyres];
+        if (wheel.RimWidth is not { } width)
+        {
+            yield return this.Open(
+                joint, $"Whether the {where}rims suit {size.Designation}",
+                [new("the rim width is not known", $"read it on the wheel, such as 6J, or measure between the bead seats; {Rounded.Exact(band.Low)} to {Rounded.Exact(band.High)} in would do")], Limit);
+            yield break;
+        }
+
+        var wanted = new Window(Units.Inch.ToBase(band.Low), Units.Inch.ToBase(band.High));
+
+        // Rims come in half inches; one that is a hair off by the caliper is still the one it is sold as.
+        var room = Units.Inch.ToBase(1e-6);
+        yield return this.Judged(
+            joint,
+            Verdicts.Judge(width.Value, new(wanted.Low - room, wanted.High + room), limitIsVerified: false),
+            $"The {where}rims are {Said.Number(width.Value, Units.Inch, 2)} wide; {size.Designation} sits on {wanted.InWords(Units.Inch)}, best on {Rounded.Exact(band.Measuring)} in.",
+            Limit,
+            width.Value, Units.Inch, wanted,
+            cures: [$"rims of {wanted.InWords(Units.Inch)}", $"a tyre whose data sheet lists {Said.Number(width.Value, Units.Inch, 2)}"]);
+    }
+}

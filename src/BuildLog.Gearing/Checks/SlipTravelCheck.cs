@@ -1,0 +1,66 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The slip joint neither bottoms nor comes apart while the axle moves.</summary>
+/// <remarks>
+/// <code>spare in = out now − travel in ≥ 0;   spare out = stroke − out now − travel out ≥ 0, 25 mm of spline kept</code>
+/// <para>Travel see <see cref="SlipTravel"/>: it has no axle arc in it, so a small spare is not yet a pass on a leaf-sprung axle. Bottoming is
+/// geometry and clashes; the 25 mm are from memory and may only warn.</para>
+/// </remarks>
+public sealed class SlipTravelCheck : ICheck
+{
+    private const string Limit = "geometry; 25 mm of spline kept, common practice";
+
+    public string Id => "slip-travel";
+
+    public string Title => "Slip joint travel";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => FittedShaft.Of(driveline).Where(shaft => shaft.Shaft.Slip is not null).SelectMany(shaft =>
+        {
+            var missing = Missing(shaft).ToList();
+            return missing.Count > 0
+                ? [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s slip joint is long enough", missing, Limit)]
+                : Judge(shaft);
+        });
+
+    private IEnumerable<Finding> Judge(FittedShaft shaft)
+    {
+        var (stroke, stands) = (shaft.Shaft.Slip!.Stroke!.Value, shaft.Shaft.Slip.Out!.Value);
+        var travel = SlipTravel.Of(
+            shaft.Shaft.Pieces[^1].Length!.Value, shaft.Shaft.Line![^2].Side!.Value, shaft.Axle!.Travel!.Droop!.Value, shaft.Axle.Travel.Bump!.Value);
+        var place = $"{Said.OrMore(travel.In.Value, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(travel.Total.Value + SlipTravel.Engaged, Units.Millimetre, 0)}";
+
+        var spareIn = stands - travel.In;
+        yield return this.Judged(
+            shaft.Joint,
+            Verdicts.Judge(spareIn, Window.AtLeast(0)),
+            $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}.",
+            Limit,
+            spareIn, Units.Millimetre, Window.AtLeast(0), cures: [$"a slip joint that stands {place}"]);
+
+        var spareOut = stroke - stands - travel.Out;
+        var limits = new TwoLimits(Window.AtLeast(SlipTravel.Engaged), Window.AtLeast(0));
+        yield return this.Judged(
+            shaft.Joint,
+            limits.Judge(spareOut),
+            $"At full droop the {shaft.Position.InWords()} lengthens by {Said.Number(travel.Out, Units.Millimetre, 0)}, and {Said.Number(spareOut, Units.Millimetre, 0)} of spline stays engaged.",
+            Limit,
+            spareOut, Units.Millimetre, limits.Good, limits.Straddled(spareOut), cures: [$"a slip joint that stands {place}"]);
+    }
+
+    private static IEnumerable<Lack> Missing(FittedShaft shaft)
+    {
+        if (shaft.Shaft.Slip!.Stroke is null) yield return new("the slip joint's stroke is not known", "push the slip joint fully in and pull it fully out, and measure between");
+        if (shaft.Shaft.Slip.Out is null) yield return new("how far it stands out is not known", "measure the free spline at ride height, and again pushed fully in");
+        if (shaft.Shaft.Pieces[^1].Length is null) yield return new("the shaft's length is not known", "measure from joint centre to joint centre");
+        if (shaft.Shaft.Line?[^2].Side is null) yield return new("the shaft's slope is not known", "lay an angle gauge on the tube at ride height");
+        if (shaft.Axle?.Travel?.Droop is null) yield return new("the droop is not known", "lift the frame until the wheels hang, and measure the way");
+        if (shaft.Axle?.Travel?.Bump is null) yield return new("the bump travel is not known", "measure from the axle to its bump stop at ride height");
+    }
+}

@@ -1,0 +1,69 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Speedometers;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The speedometer shows no less than the truth, and not much more.</summary>
+/// <remarks>
+/// <code>q = N / W within 1 … 1.1 + 4 / 130</code>
+/// <para>Law and its source see <see cref="SpeedometerLaw"/>; q see <see cref="Reading"/>. The head's own error is not in it.</para>
+/// </remarks>
+public sealed class SpeedometerCheck : ICheck
+{
+    private const string Limit = "UN Regulation No. 39, par. 5.3";
+
+    /// <summary>Gears named as a cure, the truest first.</summary>
+    private const int MostGears = 3;
+
+    private static readonly Window Lawful = SpeedometerLaw.Share();
+
+    public string Id => "speedometer";
+
+    public string Title => "Speedometer";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline.Speedometer is not { } meter) return [];
+
+        var missing = Missing(driveline, meter).ToList();
+        return missing.Count > 0
+            ? [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", missing, Limit)]
+            : [Judge(driveline, meter.Wanted!.Value, meter.Drive!)];
+    }
+
+    private Finding Judge(Driveline driveline, Measured wanted, SpeedometerDrive drive)
+    {
+        var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.Tyres!.On(driveline.DrivingPosition).RollingCircumference!.Value);
+        var reading = Reading.Of(CableTurns.PerMetre(drive, axle, transfer, tyre), wanted);
+        var error = reading.OdometerError;
+        return this.Judged(
+            [driveline.DrivingPosition, Position.Speedometer],
+            Verdicts.Judge(reading.Share, Lawful),
+            $"At a true 100 km/h the speedometer shows {Said.Number(reading.Shown(100 / 3.6), Units.KilometrePerHour, 0)}; wanted {SpeedometerLaw.Shown(100).Low:0} to {SpeedometerLaw.Shown(100).High:0} km/h. "
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.",
+            Limit,
+            reading.Share, Units.One, Lawful,
+            cures: [.. Gears(drive, axle, transfer, tyre, wanted)],
+            windows: [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / drive.Correction, Lawful)]);
+    }
+
+    private static IEnumerable<string> Gears(SpeedometerDrive drive, Measured axle, Measured transfer, Measured tyre, Measured wanted)
+        => drive.DrivenTeeth is null ? []
+            : DrivenGear.Within(DrivenGear.Exactly(drive, axle, transfer, tyre, wanted), Lawful)
+                .Take(MostGears)
+                .Select(gear => $"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high");
+
+    private static IEnumerable<Lack> Missing(Driveline driveline, Speedometer meter)
+    {
+        var atWheel = meter.Drive?.Pickup == Pickup.Wheel;
+        if (meter.Wanted is null) yield return new("what the speedometer wants is not known", "read the small number on its dial: cable turns a mile or a kilometre");
+        if (meter.Drive is null) yield return new("what drives it is not known", "count the teeth of its drive and driven gears, or the cable's turns for a turn of the propshaft");
+        if (!atWheel && driveline.DrivingAxle?.Ratio is null) yield return new($"the {driveline.DrivingPosition.InWords()} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+        if (meter.Drive?.Pickup == Pickup.GearboxOutput && driveline.TransferCase is { High: null })
+            yield return new("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
+        if (driveline.Tyres?.On(driveline.DrivingPosition).RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+    }
+}

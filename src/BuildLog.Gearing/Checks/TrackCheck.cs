@@ -1,0 +1,50 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The track is no wider than the owner's limit: the wings, or the rule of the country.</summary>
+/// <remarks>Formula see <see cref="WheelPlace"/>. A cure is the offset that would do, and its like as hub faces.</remarks>
+public sealed class TrackCheck : ICheck
+{
+    public string Id => "track";
+
+    public string Title => "Track";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => goals.Track is { } limit && driveline.Tyres is { } tyres
+            ? new[] { (At: Position.FrontAxle, Axle: driveline.FrontAxle), (At: Position.RearAxle, Axle: driveline.RearAxle) }
+                .Where(place => place.Axle is not null)
+                .Select(place => Judge(place.At, place.Axle!, tyres.On(place.At), limit))
+            : [];
+
+    private Finding Judge(Position at, Axle axle, TyreSet tyres, LengthLimit limit)
+    {
+        IReadOnlyList<Position> joint = [at, Position.Tyres];
+        if (axle.HubFaces is not { } faces || tyres.Wheel?.Offset is not { } offset)
+            return this.Open(joint, $"The {at.InWords()}'s track", [.. Missing(at.InWords(), axle, tyres)], "owner's limit");
+
+        var track = WheelPlace.Track(faces.Value, offset.Value);
+        var wanted = Window.AtMost(limit.Most.Value);
+        return this.Judged(
+            joint,
+            Verdicts.Judge(track, wanted),
+            $"The {at.InWords()}'s track is {Said.Number(track, Units.Millimetre, 0)}; wanted {limit.Most.Text} or less.",
+            "owner's limit",
+            track, Units.Millimetre, wanted,
+            cures:
+            [
+                $"wheels with an offset of {Said.OrMore((faces.Value.Interval95.High - limit.Most.Value) / 2, Units.Millimetre, 0)}",
+                $"an axle of {Said.OrLess(limit.Most.Value + (2 * offset.Value.Interval95.Low), Units.Millimetre, 0)} between its hub faces",
+            ]);
+    }
+
+    private static IEnumerable<Lack> Missing(string name, Axle axle, TyreSet tyres)
+    {
+        if (axle.HubFaces is null) yield return new($"the {name}'s hub faces are not measured", $"measure the {name} from mounting face to mounting face");
+        if (tyres.Wheel?.Offset is null) yield return new("the wheels' offset is not known", "read it on the wheel, such as ET 25, or lay a straight edge over the rim and measure to the mounting face");
+    }
+}

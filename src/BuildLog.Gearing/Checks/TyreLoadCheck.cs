@@ -1,0 +1,58 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The tyres of each axle carry what rests on them.</summary>
+/// <remarks>
+/// <code>axle mass / sum of the tyres' loads ≤ 1</code>
+/// <para>Loads, the passenger tyre on a truck and their sources see <see cref="TyreLoad"/>.</para>
+/// </remarks>
+public sealed class TyreLoadCheck : ICheck
+{
+    private const string Limit = "sum of the tyres' load indices, a vehicle maker's manual and the load index table";
+
+    public string Id => "tyre-load";
+
+    public string Title => "Tyre load";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => driveline is { AxleMasses: { } masses, Tyres: { } tyres }
+            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear)]
+            : [];
+
+    private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin)
+    {
+        IReadOnlyList<Position> joint = [axle, Position.Tyres];
+        var pair = tyres.On(axle);
+        var where = axle == Position.FrontAxle ? "front" : "rear";
+        if (mass is null || pair.Size is not { } size || TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is not { } capacity)
+            return this.Open(joint, $"Whether the {where} tyres carry their axle", [.. Missing(pair, where, mass, twin)], Limit);
+
+        var share = mass.Value / capacity;
+        var need = TyreLoad.IndexFor(mass.Value.Interval95.High / (twin ? 2 : 1), tyres.PassengerOnTruck);
+        return this.Judged(
+            joint,
+            Verdicts.Judge(share, Window.AtMost(1)),
+            $"The {where} axle carries {Said.Number(mass.Value, Units.Kilogram, 0)}; its tyres ({size.Designation}) may carry "
+                + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? ", as passenger tyres on a truck" : "")}.",
+            Limit,
+            share, Units.PercentUnit, Window.AtMost(1),
+            cures:
+            [
+                .. need is { } index ? [$"tyres of load index {index} or more{(twin ? ", the second figure" : "")}"] : Array.Empty<string>(),
+                $"an axle load of {Said.OrLess(capacity, Units.Kilogram, 0)}",
+            ]);
+    }
+
+    private static IEnumerable<Lack> Missing(TyreSet pair, string where, Known? mass, bool twin)
+    {
+        if (mass is null) yield return new($"the {where} axle was not weighed", $"stand the {where} wheels alone on a weighbridge, the vehicle laden");
+        if (pair.Size is null) yield return new("the tyre size is not known", "read the tyre's marking");
+        else if ((twin ? pair.Size.LoadIndexDual : pair.Size.LoadIndex) is null)
+            yield return new(twin ? "the load index for twin tyres is not known" : "the load index is not known", "read the figures behind the size on the side wall, such as 94H");
+    }
+}

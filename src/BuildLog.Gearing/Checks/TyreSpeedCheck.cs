@@ -1,0 +1,63 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The tyres are made for the speeds that will be driven.</summary>
+/// <remarks>
+/// <code>v > limit(symbol) clashes;   limit(symbol) &lt; required(v) is a watch</code>
+/// <para>v the highest of the cruise goals and the top speed wanted. Rule, margin and sources see <see cref="TyreSpeed"/>.</para>
+/// </remarks>
+public sealed class TyreSpeedCheck : ICheck
+{
+    private const string Limit = "speed symbol at least the top speed, Regulation (EU) 3/2014; the margin, one country's rule";
+
+    public string Id => "tyre-speed";
+
+    public string Title => "Tyre speed symbol";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        var fastest = goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value);
+        if (fastest is null || driveline.Tyres is not { Size: { } rear } tyres) return [];
+
+        // The slower of two pairs counts; one without a symbol is asked for.
+        TyreSize[] sizes = tyres.FrontPair?.Size is { } front ? [rear, front] : [rear];
+        return [Judge(sizes.MinBy(size => size.SpeedLimitKmh ?? 0)!, fastest)];
+    }
+
+    private Finding Judge(TyreSize size, Typed fastest)
+    {
+        IReadOnlyList<Position> joint = [Position.Tyres];
+        if (size is not { SpeedSymbol: { } symbol, SpeedLimitKmh: { } limit })
+        {
+            return this.Open(
+                joint, $"Whether the tyres are made for {fastest.Text}",
+                [new("the speed symbol is not known", $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")], Limit);
+        }
+
+        var speed = fastest.ToMeasured("road speed");
+        var kmh = Units.KilometrePerHour;
+        var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
+        return this.Judged(
+            joint,
+            limits.Judge(speed),
+            $"The tyres' symbol {symbol} is good to {limit} km/h, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Text} is wanted.",
+            Limit,
+            speed, kmh, limits.Good, limits.Straddled(speed),
+            [$"tyres of speed symbol {Needed(fastest)}", $"a top speed of {Said.OrLess(limits.Good.High, kmh, 0)}"]);
+    }
+
+    private static string Needed(Typed fastest)
+        => TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value))) is { } symbol ? $"{symbol} or faster" : "(Y)";
+
+    // The vehicle speed whose rule asks for exactly this limit; the rule has its step at 150 km/h.
+    private static double Slowest(int limit)
+    {
+        var slow = (limit - 3.5) / 1.03;
+        return Math.Max(0, slow <= 150 ? slow : Math.Max(150, (limit - 6.5) / 1.01));
+    }
+}

@@ -1,0 +1,102 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The wheels go on the studs of the axle, over its spigot, with its nuts.</summary>
+/// <remarks>
+/// Studs, thread and seat are the same or they are not. Bolt circles within 0.05 mm are one; what two measurements cannot tell apart is a watch, and
+/// near misses such as 112 and 114.3 mm clash once they can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the
+/// nuts, which a ring puts right. Source: geometry.
+/// </remarks>
+public sealed class WheelBoltsCheck : ICheck
+{
+    private const string Limit = "geometry";
+
+    /// <summary>The last figure that bolt circles are written with, and bores are turned to.</summary>
+    private const double Same = 0.05e-3;
+
+    private const double Loose = 0.3e-3;
+
+    public string Id => "wheel-bolts";
+
+    public string Title => "Wheel bolts and centre bore";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => new[] { (At: Position.FrontAxle, Axle: driveline.FrontAxle), (At: Position.RearAxle, Axle: driveline.RearAxle) }
+            .Where(place => place.Axle?.Hub is not null && driveline.Tyres?.On(place.At).Wheel is not null)
+            .SelectMany(place => Judge([place.At, Position.Tyres], place.At.InWords(), place.Axle!.Hub!, driveline.Tyres!.On(place.At).Wheel!.Bolting ?? new()));
+
+    private IEnumerable<Finding> Judge(IReadOnlyList<Position> joint, string axle, Bolting hub, Bolting wheel)
+    {
+        var missing = Missing(hub, wheel, axle).ToList();
+        if (missing.Count > 0) yield return this.Open(joint, $"Whether the wheels go on the {axle}", missing, Limit);
+
+        if (hub.Studs is { } studs && wheel.Studs is { } holes && studs != holes)
+        {
+            yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle} has {studs} studs, the wheels {holes} holes.", Limit, $"wheels with {studs} holes", $"hubs with {holes} studs");
+            yield break;
+        }
+
+        if (hub.PitchCircle is { } hubCircle && wheel.PitchCircle is { } wheelCircle) yield return Circles(joint, axle, hub.Studs, hubCircle.Value, wheelCircle.Value);
+        if (hub.Bore is { } spigot && wheel.Bore is { } bore) yield return Bores(joint, axle, spigot.Value, bore.Value);
+        if (hub.Thread is { } thread && wheel.Thread is { } nut && !string.Equals(Plain(thread), Plain(nut), StringComparison.OrdinalIgnoreCase))
+            yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle}'s studs are {thread}, the wheels' nuts {nut}.", Limit, $"nuts of {thread}");
+        if (hub.Seat is { } stud && wheel.Seat is { } seat && stud != seat)
+            yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle}'s nuts seat on a {Word(stud)}, the wheels have a {Word(seat)}.", Limit, $"nuts with a {Word(seat)} seat");
+    }
+
+    private Finding Circles(IReadOnlyList<Position> joint, string axle, int? studs, Measured hub, Measured wheel)
+    {
+        var apart = wheel - hub;
+        var wanted = new Window(-Same - 1e-9, Same + 1e-9);
+        var judged = Verdicts.Judge(apart, wanted);
+        var could = studs is { } n && judged.Verdict == Verdict.Watch ? BoltPatterns.Matching(n, hub) : [];
+        return this.Judged(
+            joint,
+            judged,
+            $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}"
+                + $"{(could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(pattern => pattern.Name))}" : "")}.",
+            Limit,
+            apart, Units.Millimetre, wanted,
+            cures: [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? ", tried on by hand before they are bought" : "")}"]);
+    }
+
+    private Finding Bores(IReadOnlyList<Position> joint, string axle, Measured spigot, Measured bore)
+    {
+        var play = bore - spigot;
+        var limits = new TwoLimits(new(0, Loose), Window.AtLeast(0));
+        return this.Judged(
+            joint,
+            limits.Judge(play),
+            $"The {axle}'s spigot is {Said.Number(spigot, Units.Millimetre, 1)}, the wheels' bore {Said.Number(bore, Units.Millimetre, 1)}.",
+            Limit,
+            play, Units.Millimetre, limits.Good, limits.Straddled(play),
+            play.Value < 0
+                ? [$"wheels bored to {Said.OrMore(spigot.Value, Units.Millimetre, 1)}"]
+                : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"]);
+    }
+
+    private static IEnumerable<Lack> Missing(Bolting hub, Bolting wheel, string axle)
+    {
+        if (hub.Studs is null) yield return new($"the {axle}'s studs are not counted", $"count the {axle}'s studs");
+        if (wheel.Studs is null) yield return new("the wheels' holes are not counted", "count the wheels' holes");
+        if (hub.PitchCircle is null) yield return new($"the {axle}'s bolt circle is not known", $"measure between two of the {axle}'s studs, centre to centre");
+        if (wheel.PitchCircle is null) yield return new("the wheels' bolt circle is not known", "measure between two holes of a wheel, edge to the same edge");
+        if (hub.Bore is null) yield return new($"the {axle}'s spigot is not known", $"measure the {axle}'s spigot across with a caliper");
+        if (wheel.Bore is null) yield return new("the wheels' bore is not known", "measure the wheel's centre bore with a caliper");
+    }
+
+    private static string Plain(string thread) => thread.Replace(" ", "", StringComparison.Ordinal).Replace('x', '×').Replace('X', '×');
+
+    private static string Word(Seat seat) => seat switch
+    {
+        Seat.Cone => "cone",
+        Seat.Ball => "ball",
+        Seat.Flat => "flat",
+        _ => throw new ArgumentOutOfRangeException(nameof(seat), seat, "No such seat."),
+    };
+}

@@ -1,0 +1,36 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Engines;
+
+/// <summary>A torque converter as the driveline sees it.</summary>
+/// <param name="LocksUp">Whether it locks in the gear it cruises in.</param>
+/// <param name="StallSpeed">Engine speed at full throttle with the car held, rev/s; null where nobody knows.</param>
+/// <param name="StallTorqueRatio">Turbine torque over engine torque at stall; null for the usual one.</param>
+/// <remarks>
+/// <code>engine speed = locked speed/(1 − s);   stall: n₂ = n₁ √(T₂/T₁)</code>
+/// <para>
+/// s slip, 0 when locked, else 3 to 8 % at a steady cruise (from memory: 5.5 ± 2.5 %). The stall torque ratio is 1.5 to 2.8 (a truck engine maker's
+/// converter guide): 2.1 ± 0.6 where not known. Stall speed follows the square root of the engine's torque (a pump takes torque by the square of its speed).
+/// </para>
+/// </remarks>
+public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? StallTorqueRatio = null)
+{
+    private static readonly Evidence Data = new("converter", _ => "compare engine speed and road speed at a steady cruise");
+
+    private static readonly Measured UsualSlip = Measured.From(0.055, Input.Rectangular("converter slip at cruise", 0.025, Data));
+
+    private static readonly Measured UsualTorqueRatio = Measured.From(2.1, Input.Rectangular("converter torque ratio", 0.6, new Evidence("converter torque ratio")));
+
+    /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>
+    public Measured CruiseSlip => LocksUp ? 0 : UsualSlip;
+
+    public Measured TorqueRatio => StallTorqueRatio?.Value ?? UsualTorqueRatio;
+
+    /// <summary>The stall speed behind another engine, rev/s.</summary>
+    public static Measured StallBehind(Measured stall, Measured torqueThen, Measured torqueNow)
+    {
+        var share = torqueNow / torqueThen;
+        var root = Math.Sqrt(share.Value);
+        return stall * share.Map(root, 0.5 / root);
+    }
+}

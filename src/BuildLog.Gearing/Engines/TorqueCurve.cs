@@ -1,0 +1,97 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Engines;
+
+/// <summary>What an engine pulls at full load, over engine speed.</summary>
+/// <remarks>
+/// <code>T(n) through the points by <see cref="MonotoneCubic"/>, times 1 ± u;   P = 2 π n T</code>
+/// <para>
+/// T torque, N·m; n engine speed, rev/s; P power, W. One error for the whole curve: a dynamometer that reads high does so everywhere, so torques at
+/// two engine speeds share it. Default u: 3 % for typed points (correction and dynamometer), see <see cref="PlausibleCurve"/> for a drawn one.
+/// </para>
+/// <para>Valid between its first and last point; it is never carried on beyond them. Net torque, at the conditions of its standard.</para>
+/// </remarks>
+public sealed class TorqueCurve
+{
+    /// <summary>From memory: makers' figures and rolling-road readings of one engine differ by some per cent.</summary>
+    public const double UsualSpread = 0.03;
+
+    private const int StepsPerPiece = 200;
+
+    private readonly MonotoneCubic curve;
+    private readonly Measured scale;
+
+    private TorqueCurve(IReadOnlyList<TorquePoint> points, Source source, double spread)
+    {
+        (Points, Source) = (points, source);
+        curve = new([.. points.Select(point => (point.EngineSpeed, point.Torque))]);
+        var evidence = new Evidence("torque curve", _ => "have the engine's torque measured on a rolling road");
+        scale = spread == 0 ? 1 : Measured.From(1, new Input("torque curve as a whole", spread, evidence));
+        StrongestPoint = points.MaxBy(point => point.Torque)!;
+        MostPowerful = Peak();
+    }
+
+    public IReadOnlyList<TorquePoint> Points { get; }
+
+    public Source Source { get; }
+
+    /// <summary>Lowest engine speed it knows, rev/s.</summary>
+    public double From => curve.Low;
+
+    /// <summary>Highest engine speed it knows, rev/s.</summary>
+    public double To => curve.High;
+
+    /// <summary>Where torque peaks; the lower engine speed of two equal ones.</summary>
+    public TorquePoint StrongestPoint { get; }
+
+    /// <summary>Where power peaks.</summary>
+    public TorquePoint MostPowerful { get; }
+
+    /// <summary>Peak torque, N·m.</summary>
+    public Measured PeakTorque => scale * StrongestPoint.Torque;
+
+    /// <summary>Peak power, W.</summary>
+    public Measured PeakPower => scale * MostPowerful.Power;
+
+    /// <param name="points">In any order.</param>
+    /// <param name="source">How they are known.</param>
+    /// <param name="spread">Standard uncertainty of the whole curve as a share of it.</param>
+    /// <exception cref="RefusedException">Fewer than two points, or two of one engine speed.</exception>
+    public static TorqueCurve Of(IReadOnlyList<TorquePoint> points, Source source = Source.MakersData, double spread = UsualSpread)
+    {
+        if (points.Count < 2) throw new RefusedException("torque", "A torque curve needs at least two points.", "1500:180 Nm and 3000:210 Nm");
+        TorquePoint[] ordered = [.. points.OrderBy(point => point.EngineSpeed)];
+        for (var k = 1; k < ordered.Length; k++)
+        {
+            if (ordered[k].EngineSpeed == ordered[k - 1].EngineSpeed)
+                throw new RefusedException("torque", FormattableString.Invariant($"Two torques are given at {ordered[k].EngineSpeed * 60:0} rev/min."), "1500:180 Nm and 3000:210 Nm");
+        }
+
+        return new(ordered, source, spread);
+    }
+
+    public bool Reaches(double engineSpeed) => curve.Reaches(engineSpeed);
+
+    /// <summary>N·m at an engine speed in rev/s, without its uncertainty.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The curve does not reach there.</exception>
+    public double TorqueAt(double engineSpeed) => curve.At(engineSpeed);
+
+    /// <summary>N·m at an engine speed in rev/s; null where the curve does not reach.</summary>
+    public Measured? At(Measured engineSpeed)
+        => Reaches(engineSpeed.Value) ? engineSpeed.Map(curve.At(engineSpeed.Value), curve.SlopeAt(engineSpeed.Value)) * scale : null;
+
+    /// <summary>Watts at an engine speed in rev/s; null where the curve does not reach.</summary>
+    public Measured? PowerAt(Measured engineSpeed) => At(engineSpeed) is { } torque ? torque * engineSpeed * (2 * Math.PI) : null;
+
+    // Power peaks between points; a fine walk is good to a thousandth of a piece, and there the power is flat.
+    private TorquePoint Peak()
+    {
+        var steps = StepsPerPiece * (Points.Count - 1);
+        return Enumerable.Range(0, steps + 1)
+            .Select(k => Math.Min(To, From + ((To - From) * k / steps)))
+            .Concat(Points.Select(point => point.EngineSpeed))
+            .Select(n => new TorquePoint(n, curve.At(n)))
+            .MaxBy(point => point.Power)!;
+    }
+}

@@ -1,0 +1,56 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Propshafts;
+
+/// <summary>A propshaft as it lies in the vehicle; null where nobody has measured.</summary>
+public sealed record Propshaft
+{
+    private readonly IReadOnlyList<Inclination>? line;
+
+    /// <exception cref="RefusedException">No piece, or more than three.</exception>
+    public Propshaft(string name, params IReadOnlyList<ShaftPiece> pieces)
+    {
+        if (pieces.Count is 0 or > 3) throw new RefusedException("pieces", $"A propshaft has one to three pieces, not {pieces.Count}.", "1");
+        (Name, Pieces) = (name, pieces);
+    }
+
+    public string Name { get; }
+
+    /// <summary>From the front; more than one where a centre bearing carries the shaft.</summary>
+    public IReadOnlyList<ShaftPiece> Pieces { get; }
+
+    /// <summary>How the gearbox's output, each piece and the pinion lie, from the front.</summary>
+    /// <exception cref="RefusedException">A member too few or too many.</exception>
+    public IReadOnlyList<Inclination>? Line
+    {
+        get => line;
+        init => line = value is null || value.Count == Pieces.Count + 2
+            ? value
+            : throw new RefusedException("line", $"A shaft of {Pieces.Count} has {Pieces.Count + 2} angles to measure, output and pinion included, not {value.Count}.", "3 deg, 6 deg, 3 deg");
+    }
+
+    /// <summary>What the weakest joint may carry for long, N·m.</summary>
+    public Known? JointRating { get; init; }
+
+    public SlipJoint? Slip { get; init; }
+
+    /// <summary>The working angles of the joints; null while the line or a part of it is not measured.</summary>
+    public IReadOnlyList<JointAngle>? Joints => Line is null ? null : JointAngle.Of(Line);
+}
+
+/// <summary>One piece of a propshaft; lengths in metres.</summary>
+/// <param name="Outer">Outer diameter of the tube.</param>
+/// <param name="Wall">Wall thickness.</param>
+/// <param name="Length">Joint centre to joint centre, or to the centre bearing.</param>
+/// <param name="Yokes">How its two yokes stand to each other.</param>
+public sealed record ShaftPiece(Known? Outer = null, Known? Wall = null, Known? Length = null, Yokes? Yokes = null)
+{
+    /// <summary>The tube; null while a measure is missing.</summary>
+    public Tube? Tube => Outer is null || Wall is null || Length is null ? null : new(Outer.Value, Wall.Value, Length.Value);
+}
+
+/// <summary>The spline that lets a shaft change its length; metres.</summary>
+/// <param name="Stroke">From fully in to fully out.</param>
+/// <param name="Out">How far it stands out at ride height, from fully in.</param>
+public sealed record SlipJoint(Known? Stroke = null, Known? Out = null);

@@ -1,0 +1,45 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Propshafts;
+
+/// <summary>The largest steady torque a propshaft sees: what the engine can make in low gear, or what the tyres can hold.</summary>
+/// <remarks>
+/// <code>
+/// low gear:    T = T_engine · i_1 · η · R · i_transfer · η_transfer
+/// wheel slip:  T = μ · m · g · r / (η_axle · i_axle)
+/// </code>
+/// <para>
+/// T_engine net peak torque, N·m (or 0.95 of gross); i_1 lowest gear; η 0.85 manual, 0.80 automatic; R converter's stall torque ratio, 1 with a clutch;
+/// η_transfer 0.95; μ 0.71; m mass the axle can carry, kg; r rolling radius, m; η_axle 0.95.
+/// </para>
+/// <para>On the road the lesser of the two counts; off the road the low-gear torque alone, because a wheel can be wedged.</para>
+/// <para>Not for: shock from dropping the clutch or landing with spinning wheels. Source: a shaft maker's installation manual, page 2.</para>
+/// </remarks>
+public static class ShaftTorque
+{
+    public const double ManualEfficiency = 0.85;
+
+    public const double AutomaticEfficiency = 0.80;
+
+    public const double TransferEfficiency = 0.95;
+
+    private const double Grip = 0.71;
+    private const double AxleEfficiency = 0.95;
+    private const double Gravity = 9.80665;
+
+    /// <summary>Newton metres.</summary>
+    /// <param name="engine">Net peak torque, N·m.</param>
+    /// <param name="lowestGear">Ratio of the lowest gear.</param>
+    /// <param name="efficiency"><see cref="ManualEfficiency"/> or <see cref="AutomaticEfficiency"/>.</param>
+    /// <param name="stallTorqueRatio">Of the converter; one with a clutch.</param>
+    /// <param name="transferLow">The transfer case's low ratio; null where there is none.</param>
+    public static Measured LowGear(Measured engine, Measured lowestGear, double efficiency, Measured stallTorqueRatio, Measured? transferLow)
+        => engine * lowestGear * efficiency * stallTorqueRatio * (transferLow is null ? 1 : transferLow * TransferEfficiency);
+
+    /// <summary>Newton metres.</summary>
+    /// <param name="axleMass">What the axle carries at most, kg.</param>
+    /// <param name="rollingRadius">Metres.</param>
+    /// <param name="axle">Shaft turns per wheel turn.</param>
+    public static Measured WheelSlip(Measured axleMass, Measured rollingRadius, Measured axle)
+        => Grip * Gravity * axleMass * rollingRadius / (AxleEfficiency * axle);
+}

@@ -1,0 +1,34 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Propshafts;
+
+/// <summary>A round steel tube between two joint centres.</summary>
+public sealed record Tube
+{
+    private const double Thickest = 0.3;
+    private const double Longest = 4;
+
+    /// <param name="outer">Outer diameter, metres.</param>
+    /// <param name="wall">Wall thickness, metres.</param>
+    /// <param name="length">Joint centre to joint centre, or to the centre bearing, metres.</param>
+    /// <exception cref="RefusedException">A tube that cannot be.</exception>
+    public Tube(Measured outer, Measured wall, Measured length)
+    {
+        if (outer.Value is not (> 0 and <= Thickest))
+            throw new RefusedException("tube", FormattableString.Invariant($"A propshaft tube is up to 300 mm thick, not {outer.Value * 1000:0.#} mm."), "76 mm");
+        if (wall.Value is not > 0 || wall.Value > outer.Value / 2)
+            throw new RefusedException("wall", FormattableString.Invariant($"The wall of a {outer.Value * 1000:0.#} mm tube is more than 0 and at most half of that, not {wall.Value * 1000:0.#} mm."), "2.1 mm");
+        if (length.Value is not (> 0 and <= Longest))
+            throw new RefusedException("length", FormattableString.Invariant($"A propshaft is up to 4 m between joint centres, not {length.Value:0.###} m."), "1.30 m");
+        (Outer, Wall, Length) = (outer, wall, length);
+    }
+
+    public Measured Outer { get; }
+
+    public Measured Wall { get; }
+
+    public Measured Length { get; }
+
+    public Measured Inner => Outer - (2 * Wall);
+}

@@ -1,0 +1,21 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.RunningGear;
+
+/// <summary>What each axle carries, laden as heavily as it will be; kilograms, null where it was not weighed.</summary>
+public sealed record AxleMasses(Known? Front = null, Known? Rear = null);
+
+/// <summary>Load that moves from one axle to the other.</summary>
+/// <remarks>
+/// <code>Δm = m · (a / g) · h / L on the flat;   m · sin θ · h / L more on the rear standing on a grade</code>
+/// <para>m mass of the vehicle, kg; a acceleration, m/s², braking negative; h height of the centre of gravity, L wheelbase, m; θ grade.</para>
+/// <para>Both axles together keep m. Stiff-bodied and slow: no pitch, no air forces. Source: statics.</para>
+/// </remarks>
+public static class WeightTransfer
+{
+    private const double Gravity = 9.80665;
+
+    /// <summary>Kilograms moved to the rear axle; negative when braking.</summary>
+    public static Measured ToRear(Measured mass, Measured acceleration, Measured heightOfGravity, Measured wheelbase, double gradeRadians = 0)
+        => mass * ((acceleration / Gravity) + Math.Sin(gradeRadians)) * heightOfGravity / wheelbase;
+}
