@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
 
 namespace BuildLog.Gearing.Drivelines;
 
@@ -18,6 +19,9 @@ public sealed record Driveline
     public Axle? FrontAxle { get; init; }
 
     public TyreSet? Tyres { get; init; }
+
+    /// <summary>What it has to move; null where nothing is known of it.</summary>
+    public VehicleLoad? Load { get; init; }
 
     /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
     public bool DrivesInFront { get; init; }
