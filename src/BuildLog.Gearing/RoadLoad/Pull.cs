@@ -60,6 +60,9 @@ public sealed class Pull
     /// <summary>Watts at the wheels; null where the torque curve does not reach.</summary>
     public Measured? PowerAtWheels(DriveStep step, Measured roadSpeed) => Force(step, roadSpeed) is { } force ? force * roadSpeed : null;
 
+    /// <summary>The most watts that arrive at the wheels through this gear's losses.</summary>
+    public Measured PeakPowerAtWheels(DriveStep step) => Torque.PeakPower * DrivelineEfficiency.Of(Driveline, step) * keptSpeed * altitudeFactor;
+
     /// <summary>Newtons that are left for acceleration up a gradient; null where the torque curve does not reach.</summary>
     public Measured? Reserve(DriveStep step, Measured roadSpeed, double gradient = 0)
         => Force(step, roadSpeed) is { } force ? force - Resistance.At(roadSpeed, gradient) : null;

@@ -62,4 +62,25 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
         var reserve = pull.Reserve(step, holds)!;
         return new(reserve.Map(holds, -1 / slope), step, TopSpeedLimit.Power);
     }
+
+    /// <summary>The speed, m/s, that peak power would reach on the level through this gear's losses, were its ratio free.</summary>
+    /// <remarks><code>P_max a η = resistance(v) · v</code> The left side does not depend on the ratio.</remarks>
+    public static Measured ByPeakPower(Pull pull, DriveStep step)
+    {
+        var power = pull.PeakPowerAtWheels(step);
+        double Left(double v) => power.Value - (pull.Resistance.At(v).Value * v);
+
+        var (holds, fails) = (0.0, 1.0);
+        while (Left(fails) > 0) fails *= 2;
+        for (var k = 0; k < Halvings; k++)
+        {
+            var middle = (holds + fails) / 2;
+            if (Left(middle) > 0) holds = middle;
+            else fails = middle;
+        }
+
+        // ∂(R v)/∂v = R + v ∂R/∂v, and only drag grows with v.
+        var slope = pull.Resistance.At(holds).Value + (2 * pull.Resistance.Drag(holds).Value);
+        return (power - (pull.Resistance.At(holds) * holds)).Map(holds, 1 / slope);
+    }
 }
