@@ -9,6 +9,17 @@ public static class AllChecks
     public static readonly IReadOnlyList<ICheck> List =
     [
         new CruiseCheck(),
+        new CruiseBandCheck(),
+        new LuggingCheck(),
+        new HillCheck(),
+        new TopSpeedCheck(),
+        new TopGearCheck(),
+        new HillStartCheck(),
+        new OverallLowCheck(),
+        new GearStepsCheck(),
+        new ConverterCheck(),
+        new GearboxTorqueCheck(),
+        new AxleTorqueCheck(),
         new PropshaftSpeedCheck(),
         new HalfCriticalCheck(),
         new JointAngleCheck(),

@@ -104,7 +104,7 @@ public sealed class CruiseCheck : ICheck
     }
 
     // For each part, everything but that part; a part whose companions are unknown gets no window.
-    private static IReadOnlyList<PartWindow> Windows(Driveline driveline, CruiseGoal goal)
+    internal static IReadOnlyList<PartWindow> Windows(Driveline driveline, CruiseGoal goal)
     {
         var v = AtWheels(goal);
         var step = driveline.Step(goal.Gear);
@@ -123,6 +123,6 @@ public sealed class CruiseCheck : ICheck
 
     private static Measured AtWheels(CruiseGoal goal) => goal.Speed.ToMeasured("road speed");
 
-    private static string GearName(Driveline driveline, CruiseGoal goal)
+    internal static string GearName(Driveline driveline, CruiseGoal goal)
         => goal.Gear is null ? $"top ({driveline.Step(null)?.Name})" : $"gear {driveline.Step(goal.Gear)?.Name ?? goal.Gear}";
 }

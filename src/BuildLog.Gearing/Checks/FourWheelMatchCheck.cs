@@ -27,7 +27,7 @@ public sealed class FourWheelMatchCheck : ICheck
         IReadOnlyList<Position> joint = [Position.FrontAxle, Position.RearAxle];
         if (front.Ratio is not { } frontRatio || rear.Ratio is not { } rearRatio)
         {
-            yield return this.Open(joint, "Whether the axles match", [.. Missing(front, rear)], Limit);
+            yield return this.Open(joint, "Whether the axles match", [.. Lacking(front, rear)], Limit);
             yield break;
         }
 
@@ -62,16 +62,17 @@ public sealed class FourWheelMatchCheck : ICheck
 
         // Front = 1 − q · i_front; the ratio that would make it zero, and the window around it.
         var q = (1 - mismatch) / frontRatio;
-        return this.Judged(
-            joint,
-            judged,
+        return this.Judged(new(
+            joint, mismatch, Units.PercentUnit, wanted,
             $"In a turn of the transfer case the front wheels go {Said.Number(mismatch, Units.PercentUnit, 1)} further than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
-            Limit,
-            mismatch, Units.PercentUnit, wanted,
-            windows: [PartWindow.Proportional(Position.FrontAxle, "front axle ratio", Units.One, q, new(1 - limit, 1 + limit))]);
+            Limit)
+        {
+            ByLimits = judged,
+            Windows = [PartWindow.Proportional(Position.FrontAxle, "front axle ratio", Units.One, q, new(1 - limit, 1 + limit))],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(Axle front, Axle rear)
+    private static IEnumerable<Missing> Lacking(Axle front, Axle rear)
     {
         if (front.Ratio is null) yield return new("the front axle ratio is not known", "count the front axle's turns: ten wheel turns, one wheel held, hubs engaged");
         if (rear.Ratio is null) yield return new("the axle ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");

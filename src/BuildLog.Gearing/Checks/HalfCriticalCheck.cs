@@ -42,18 +42,19 @@ public sealed class HalfCriticalCheck : ICheck
 
         var wanted = share.Value < 0.5 ? Below : Above;
         var judged = Below.Contains(share.Interval95) || Above.Contains(share.Interval95) ? (Verdict.Fits, Because.Inside)
-            : WorkingShare.HalfCritical.Contains(share.Interval95) ? (Verdict.Watch, Because.Caution)
+            : WorkingShare.HalfCritical.Contains(share.Interval95) ? (Verdict.Watch, Because.UnverifiedLimit)
             : (Verdict.Watch, Because.Uncertainty);
         var v = goal.Speed.Value;
-        return this.Judged(
-            shaft.Joint,
-            judged,
+        return this.Judged(new(
+            shaft.Joint, share, Units.PercentUnit, wanted,
             $"At {goal.Speed.Text} {shaft.Named(piece)} turns {Said.Number(turns, Units.RevolutionPerMinute, 0)}, {Said.Number(share, Units.PercentUnit, 0)} of its critical "
                 + $"{Said.Number(critical[piece], Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
-            Limit,
-            share, Units.PercentUnit, wanted,
-            cures: [$"cruise at {Said.OrLess(v * Below.High / share.Value, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * Above.Low / share.Value, goal.Speed.Unit, 0)}"],
-            windows: [Axle(shaft, share / axle.Value, Below), Axle(shaft, share / axle.Value, Above)]);
+            Limit)
+        {
+            ByLimits = judged,
+            Cures = [$"cruise at {Said.OrLess(v * Below.High / share.Value, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * Above.Low / share.Value, goal.Speed.Unit, 0)}"],
+            Windows = [Axle(shaft, share / axle.Value, Below), Axle(shaft, share / axle.Value, Above)],
+        });
     }
 
     private static PartWindow Axle(FittedShaft shaft, Measured others, Window wanted)

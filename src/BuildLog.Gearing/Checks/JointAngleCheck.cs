@@ -26,7 +26,7 @@ public sealed class JointAngleCheck : ICheck
     {
         if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest));
 
-        return [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints last", [.. Missing(shaft, fastest)], Limit)];
+        return [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints last", [.. Lacking(shaft, fastest)], Limit)];
     }
 
     private Finding Judge(FittedShaft shaft, int joint, Measured angle, FastestTurn fastest)
@@ -39,14 +39,16 @@ public sealed class JointAngleCheck : ICheck
         var overChart = Verdicts.Judge(angle / chart, Window.AtMost(1), JointAngleChart.Covers(fastest.Speed));
         var judged = overChart.Verdict == Verdict.Fits ? new TwoLimits(good, allowed).Judge(angle) : overChart;
         var (named, degree) = (Named(shaft, joint), Units.Degree);
-        return this.Judged(
-            shaft.Joint,
-            judged,
+        return this.Judged(new(
+            shaft.Joint, angle, degree, good,
             $"{Said.Capital(named)} works at {Said.Number(angle, degree, 1)}; with {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At} "
                 + $"it may go to {Said.Number(chart.Value, degree, 1)}, and runs best at {good.InWords(degree)}.",
-            Limit,
-            angle, degree, good, new TwoLimits(good, allowed).Straddled(angle),
-            [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}"]);
+            Limit)
+        {
+            ByLimits = judged,
+            Reaches = new TwoLimits(good, allowed).Straddled(angle),
+            Cures = [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}"],
+        });
     }
 
     private static string Turn(double angle, Window good)
@@ -54,7 +56,7 @@ public sealed class JointAngleCheck : ICheck
             : angle < good.Low ? $": turn or shim one of its two members by {Said.OrMore(good.Low - angle, Units.Degree, 1)}"
             : "";
 
-    private static IEnumerable<Lack> Missing(FittedShaft shaft, FastestTurn? fastest)
+    private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {
         if (shaft.Shaft.Joints is null)
             yield return new("not all angles are measured", "lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels");

@@ -29,22 +29,23 @@ public sealed class JointTorqueCheck : ICheck
         var slip = WheelSlip(driveline, shaft);
         var asked = low is not null && slip is not null ? (slip.Value < low.Value ? slip : low) : low ?? slip;
         if (asked is null || shaft.Shaft.JointRating is not { } rating)
-            return this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints are strong enough", [.. Missing(driveline, shaft, asked)], Limit);
+            return this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints are strong enough", [.. Lacking(driveline, shaft, asked)], Limit);
 
         var spare = rating.Value / asked;
         var judged = Verdicts.Judge(spare, Window.AtLeast(1));
         var goesOffRoad = driveline.TransferCase?.Low is not null;
-        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value) judged = (Verdict.Watch, Because.Caution);
+        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value) judged = (Verdict.Watch, Because.UnverifiedLimit);
 
-        var enough = judged.Because == Because.Caution ? low! : asked;
-        return this.Judged(
-            shaft.Joint,
-            judged,
+        var enough = judged.Because == Because.UnverifiedLimit ? low! : asked;
+        return this.Judged(new(
+            shaft.Joint, spare, Units.One, Window.AtLeast(1),
             $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? "the tyres slip" : "low gear")}{Other(low, slip, asked)}); "
                 + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
-            Limit,
-            spare, Units.One, Window.AtLeast(1),
-            cures: [$"joints rated for {Said.OrMore(enough.Interval95.High, Units.NewtonMetre, 0)}"]);
+            Limit)
+        {
+            ByLimits = judged,
+            Cures = [$"joints rated for {Said.OrMore(enough.Interval95.High, Units.NewtonMetre, 0)}"],
+        });
     }
 
     private static string Other(Measured? low, Measured? slip, Measured asked)
@@ -74,7 +75,7 @@ public sealed class JointTorqueCheck : ICheck
             : null;
     }
 
-    private static IEnumerable<Lack> Missing(Driveline driveline, FittedShaft shaft, Measured? asked)
+    private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, Measured? asked)
     {
         if (shaft.Shaft.JointRating is null)
         {

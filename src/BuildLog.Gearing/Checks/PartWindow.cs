@@ -26,11 +26,11 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     {
         var (narrow, wide) = Spread(others);
 
-        // An open lower side of the goal is an open upper side of the part.
+        // An open side of the goal is the open other side of the part.
         return Make(
             position, quantity, unit, others,
-            new(others.Value / goal.High, Over(others.Value, goal.Low)),
-            new(wide / goal.High, Over(narrow, goal.Low)));
+            new(Under(others.Value, goal.High), Over(others.Value, goal.Low)),
+            new(Under(wide, goal.High), Over(narrow, goal.Low)));
     }
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
@@ -45,6 +45,8 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
             : new(position, quantity, unit, window, sure, null);
 
     private static (double Narrow, double Wide) Spread(Measured others) => (others.Interval95.Low, others.Interval95.High);
+
+    private static double Under(double value, double limit) => double.IsPositiveInfinity(limit) ? double.NegativeInfinity : value / limit;
 
     private static double Over(double value, double limit) => limit > 0 ? value / limit : double.PositiveInfinity;
 }

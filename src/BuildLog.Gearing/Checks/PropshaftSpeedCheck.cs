@@ -23,7 +23,7 @@ public sealed class PropshaftSpeedCheck : ICheck
         => FittedShaft.Of(driveline).Select(shaft =>
             FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
                 ? Judge(shaft, fastest)
-                : this.Open(shaft.Joint, $"How close the {shaft.Position.InWords()} comes to its critical speed", [.. Missing(driveline, goals, shaft)], Limit));
+                : this.Open(shaft.Joint, $"How close the {shaft.Position.InWords()} comes to its critical speed", [.. Lacking(driveline, goals, shaft)], Limit));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
     {
@@ -33,20 +33,22 @@ public sealed class PropshaftSpeedCheck : ICheck
         var share = fastest.Speed / critical;
         var limits = new TwoLimits(Window.AtMost(WorkingShare.Good), Window.AtMost(WorkingShare.Limit));
         var wanted = fastest.Speed.Value / WorkingShare.Good;
-        return this.Judged(
-            shaft.Joint,
-            limits.Judge(share),
+        return this.Judged(new(
+            shaft.Joint, share, Units.PercentUnit, limits.Good,
             $"{Said.Capital(shaft.Named(tubes.IndexOf(weakest)))} turns {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At}, "
                 + $"{Said.Number(share, Units.PercentUnit, 0)} of its critical {Said.Number(critical, Units.RevolutionPerMinute, 0)}; wanted {limits.Good.InWords(Units.PercentUnit)}.",
-            Limit,
-            share, Units.PercentUnit, limits.Good, limits.Straddled(share),
-            [
+            Limit)
+        {
+            ByLimits = limits.Judge(share),
+            Reaches = limits.Straddled(share),
+            Cures = [
                 $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
                 $"a tube of {Said.OrMore(CriticalSpeed.ThinnestFor(weakest, wanted), Units.Millimetre, 1)} across with the same wall",
-            ]);
+            ],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
+    private static IEnumerable<Missing> Lacking(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
     {
         for (var k = 0; k < shaft.Shaft.Pieces.Count; k++)
         {

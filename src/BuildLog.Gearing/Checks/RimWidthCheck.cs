@@ -38,12 +38,13 @@ public sealed class RimWidthCheck : ICheck
 
         // Rims come in half inches; one that is a hair off by the caliper is still the one it is sold as.
         var room = Units.Inch.ToBase(1e-6);
-        yield return this.Judged(
-            joint,
-            Verdicts.Judge(width.Value, new(wanted.Low - room, wanted.High + room), limitIsVerified: false),
+        yield return this.Judged(new(
+            joint, width.Value, Units.Inch, wanted,
             $"The {where}rims are {Said.Number(width.Value, Units.Inch, 2)} wide; {size.Designation} sits on {wanted.InWords(Units.Inch)}, best on {Rounded.Exact(band.Measuring)} in.",
-            Limit,
-            width.Value, Units.Inch, wanted,
-            cures: [$"rims of {wanted.InWords(Units.Inch)}", $"a tyre whose data sheet lists {Said.Number(width.Value, Units.Inch, 2)}"]);
+            Limit)
+        {
+            ByLimits = Verdicts.Judge(width.Value, new(wanted.Low - room, wanted.High + room), limitIsVerified: false),
+            Cures = [$"rims of {wanted.InWords(Units.Inch)}", $"a tyre whose data sheet lists {Said.Number(width.Value, Units.Inch, 2)}"],
+        });
     }
 }

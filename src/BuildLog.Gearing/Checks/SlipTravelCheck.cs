@@ -23,7 +23,7 @@ public sealed class SlipTravelCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Where(shaft => shaft.Shaft.Slip is not null).SelectMany(shaft =>
         {
-            var missing = Missing(shaft).ToList();
+            var missing = Lacking(shaft).ToList();
             return missing.Count > 0
                 ? [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s slip joint is long enough", missing, Limit)]
                 : Judge(shaft);
@@ -37,24 +37,28 @@ public sealed class SlipTravelCheck : ICheck
         var place = $"{Said.OrMore(travel.In.Value, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(travel.Total.Value + SlipTravel.Engaged, Units.Millimetre, 0)}";
 
         var spareIn = stands - travel.In;
-        yield return this.Judged(
-            shaft.Joint,
-            Verdicts.Judge(spareIn, Window.AtLeast(0)),
+        yield return this.Judged(new(
+            shaft.Joint, spareIn, Units.Millimetre, Window.AtLeast(0),
             $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}.",
-            Limit,
-            spareIn, Units.Millimetre, Window.AtLeast(0), cures: [$"a slip joint that stands {place}"]);
+            Limit)
+        {
+            Cures = [$"a slip joint that stands {place}"],
+        });
 
         var spareOut = stroke - stands - travel.Out;
         var limits = new TwoLimits(Window.AtLeast(SlipTravel.Engaged), Window.AtLeast(0));
-        yield return this.Judged(
-            shaft.Joint,
-            limits.Judge(spareOut),
+        yield return this.Judged(new(
+            shaft.Joint, spareOut, Units.Millimetre, limits.Good,
             $"At full droop the {shaft.Position.InWords()} lengthens by {Said.Number(travel.Out, Units.Millimetre, 0)}, and {Said.Number(spareOut, Units.Millimetre, 0)} of spline stays engaged.",
-            Limit,
-            spareOut, Units.Millimetre, limits.Good, limits.Straddled(spareOut), cures: [$"a slip joint that stands {place}"]);
+            Limit)
+        {
+            ByLimits = limits.Judge(spareOut),
+            Reaches = limits.Straddled(spareOut),
+            Cures = [$"a slip joint that stands {place}"],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(FittedShaft shaft)
+    private static IEnumerable<Missing> Lacking(FittedShaft shaft)
     {
         if (shaft.Shaft.Slip!.Stroke is null) yield return new("the slip joint's stroke is not known", "push the slip joint fully in and pull it fully out, and measure between");
         if (shaft.Shaft.Slip.Out is null) yield return new("how far it stands out is not known", "measure the free spline at ride height, and again pushed fully in");

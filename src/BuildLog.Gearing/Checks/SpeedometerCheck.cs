@@ -28,7 +28,7 @@ public sealed class SpeedometerCheck : ICheck
     {
         if (driveline.Speedometer is not { } meter) return [];
 
-        var missing = Missing(driveline, meter).ToList();
+        var missing = Lacking(driveline, meter).ToList();
         return missing.Count > 0
             ? [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", missing, Limit)]
             : [Judge(driveline, meter.Wanted!.Value, meter.Drive!)];
@@ -39,15 +39,15 @@ public sealed class SpeedometerCheck : ICheck
         var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.Tyres!.On(driveline.DrivingPosition).RollingCircumference!.Value);
         var reading = Reading.Of(CableTurns.PerMetre(drive, axle, transfer, tyre), wanted);
         var error = reading.OdometerError;
-        return this.Judged(
-            [driveline.DrivingPosition, Position.Speedometer],
-            Verdicts.Judge(reading.Share, Lawful),
+        return this.Judged(new(
+            [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
             $"At a true 100 km/h the speedometer shows {Said.Number(reading.Shown(100 / 3.6), Units.KilometrePerHour, 0)}; wanted {SpeedometerLaw.Shown(100).Low:0} to {SpeedometerLaw.Shown(100).High:0} km/h. "
                 + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.",
-            Limit,
-            reading.Share, Units.One, Lawful,
-            cures: [.. Gears(drive, axle, transfer, tyre, wanted)],
-            windows: [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / drive.Correction, Lawful)]);
+            Limit)
+        {
+            Cures = [.. Gears(drive, axle, transfer, tyre, wanted)],
+            Windows = [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / drive.Correction, Lawful)],
+        });
     }
 
     private static IEnumerable<string> Gears(SpeedometerDrive drive, Measured axle, Measured transfer, Measured tyre, Measured wanted)
@@ -56,7 +56,7 @@ public sealed class SpeedometerCheck : ICheck
                 .Take(MostGears)
                 .Select(gear => $"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high");
 
-    private static IEnumerable<Lack> Missing(Driveline driveline, Speedometer meter)
+    private static IEnumerable<Missing> Lacking(Driveline driveline, Speedometer meter)
     {
         var atWheel = meter.Drive?.Pickup == Pickup.Wheel;
         if (meter.Wanted is null) yield return new("what the speedometer wants is not known", "read the small number on its dial: cable turns a mile or a kilometre");

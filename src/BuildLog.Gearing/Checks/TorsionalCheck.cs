@@ -27,23 +27,25 @@ public sealed class TorsionalCheck : ICheck
             .Select(shaft => (Shaft: shaft, Yokes: Yokes(shaft), Fastest: FastestTurn.Of(driveline, goals, shaft)))
             .Select(at => at is { Shaft.Shaft.Joints: { } joints, Yokes: { } yokes, Fastest: { } fastest }
                 ? Judge(at.Shaft, joints, yokes, fastest)
-                : this.Open(at.Shaft.Joint, $"How much the {at.Shaft.Position.InWords()} shakes", [.. Missing(at.Shaft, at.Fastest)], Limit));
+                : this.Open(at.Shaft.Joint, $"How much the {at.Shaft.Position.InWords()} shakes", [.. Lacking(at.Shaft, at.Fastest)], Limit));
 
     private Finding Judge(FittedShaft shaft, IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, FastestTurn fastest)
     {
         var shake = TorsionalAcceleration.Of(EquivalentAngle.Squared(joints, yokes), fastest.Speed);
         var apart = Math.Abs(joints[0].Compound.Value - joints[^1].Compound.Value);
         var judged = Limits.Judge(shake);
-        if (judged.Verdict == Verdict.Fits && shaft.Shaft.Pieces.Count == 1 && apart > EndsApart + 1e-9) judged = (Verdict.Watch, Because.Caution);
+        if (judged.Verdict == Verdict.Fits && shaft.Shaft.Pieces.Count == 1 && apart > EndsApart + 1e-9) judged = (Verdict.Watch, Because.UnverifiedLimit);
 
-        return this.Judged(
-            shaft.Joint,
-            judged,
+        return this.Judged(new(
+            shaft.Joint, shake, Units.RadianPerSecondSquared, Limits.Good,
             $"The {shaft.Position.InWords()}'s joints ({string.Join(", ", joints.Select(joint => Said.Number(joint.Compound, Units.Degree, 1)))}) leave "
                 + $"{Said.Number(shake, Units.RadianPerSecondSquared, 0)} {fastest.At}; wanted {Limits.Good.InWords(Units.RadianPerSecondSquared)}.",
-            Limit,
-            shake, Units.RadianPerSecondSquared, Limits.Good, Limits.Straddled(shake),
-            Cure(joints, yokes, fastest.Speed.Value));
+            Limit)
+        {
+            ByLimits = judged,
+            Reaches = Limits.Straddled(shake),
+            Cures = Cure(joints, yokes, fastest.Speed.Value),
+        });
     }
 
     // The others taken as they are, what the last joint may be: β² within 300/ω² of what they leave.
@@ -57,7 +59,7 @@ public sealed class TorsionalCheck : ICheck
         return [$"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount"];
     }
 
-    private static IEnumerable<Lack> Missing(FittedShaft shaft, FastestTurn? fastest)
+    private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {
         if (shaft.Shaft.Joints is null)
             yield return new("not all angles are measured", "lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels");

@@ -25,24 +25,23 @@ public sealed class TrackCheck : ICheck
     {
         IReadOnlyList<Position> joint = [at, Position.Tyres];
         if (axle.HubFaces is not { } faces || tyres.Wheel?.Offset is not { } offset)
-            return this.Open(joint, $"The {at.InWords()}'s track", [.. Missing(at.InWords(), axle, tyres)], "owner's limit");
+            return this.Open(joint, $"The {at.InWords()}'s track", [.. Lacking(at.InWords(), axle, tyres)], "owner's limit");
 
         var track = WheelPlace.Track(faces.Value, offset.Value);
         var wanted = Window.AtMost(limit.Most.Value);
-        return this.Judged(
-            joint,
-            Verdicts.Judge(track, wanted),
+        return this.Judged(new(
+            joint, track, Units.Millimetre, wanted,
             $"The {at.InWords()}'s track is {Said.Number(track, Units.Millimetre, 0)}; wanted {limit.Most.Text} or less.",
-            "owner's limit",
-            track, Units.Millimetre, wanted,
-            cures:
-            [
+            "owner's limit")
+        {
+            Cures = [
                 $"wheels with an offset of {Said.OrMore((faces.Value.Interval95.High - limit.Most.Value) / 2, Units.Millimetre, 0)}",
                 $"an axle of {Said.OrLess(limit.Most.Value + (2 * offset.Value.Interval95.Low), Units.Millimetre, 0)} between its hub faces",
-            ]);
+            ],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(string name, Axle axle, TyreSet tyres)
+    private static IEnumerable<Missing> Lacking(string name, Axle axle, TyreSet tyres)
     {
         if (axle.HubFaces is null) yield return new($"the {name}'s hub faces are not measured", $"measure the {name} from mounting face to mounting face");
         if (tyres.Wheel?.Offset is null) yield return new("the wheels' offset is not known", "read it on the wheel, such as ET 25, or lay a straight edge over the rim and measure to the mounting face");

@@ -15,7 +15,7 @@ public sealed record TwoLimits(Window Good, Window Allowed)
         var interval = value.Interval95;
         return Good.Contains(interval) ? (Verdict.Fits, Because.Inside)
             : Allowed.Misses(interval) ? (limitIsVerified ? (Verdict.Clash, Because.Outside) : (Verdict.Watch, Because.UnverifiedLimit))
-            : Good.Misses(interval) && Allowed.Contains(interval) ? (Verdict.Watch, Because.Caution)
+            : Good.Misses(interval) && Allowed.Contains(interval) ? (Verdict.Watch, Because.UnverifiedLimit)
             : (Verdict.Watch, Because.Uncertainty);
     }
 

@@ -30,12 +30,12 @@ public sealed class TyreDiameterCheck : ICheck
 
         var diameter = size.FreeCircumferenceAsLabelled * (1 / Math.PI);
         var wanted = Window.AtMost(limit.Most.Value);
-        return this.Judged(
-            joint,
-            Verdicts.Judge(diameter, wanted),
+        return this.Judged(new(
+            joint, diameter, Units.Millimetre, wanted,
             $"{size.Designation} stands {Said.Number(diameter, Units.Millimetre, 0)} high; wanted {limit.Most.Text} or less.",
-            "owner's limit",
-            diameter, Units.Millimetre, wanted,
-            cures: [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} overall"]);
+            "owner's limit")
+        {
+            Cures = [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} overall"],
+        });
     }
 }

@@ -30,25 +30,24 @@ public sealed class TyreLoadCheck : ICheck
         var pair = tyres.On(axle);
         var where = axle == Position.FrontAxle ? "front" : "rear";
         if (mass is null || pair.Size is not { } size || TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is not { } capacity)
-            return this.Open(joint, $"Whether the {where} tyres carry their axle", [.. Missing(pair, where, mass, twin)], Limit);
+            return this.Open(joint, $"Whether the {where} tyres carry their axle", [.. Lacking(pair, where, mass, twin)], Limit);
 
         var share = mass.Value / capacity;
         var need = TyreLoad.IndexFor(mass.Value.Interval95.High / (twin ? 2 : 1), tyres.PassengerOnTruck);
-        return this.Judged(
-            joint,
-            Verdicts.Judge(share, Window.AtMost(1)),
+        return this.Judged(new(
+            joint, share, Units.PercentUnit, Window.AtMost(1),
             $"The {where} axle carries {Said.Number(mass.Value, Units.Kilogram, 0)}; its tyres ({size.Designation}) may carry "
                 + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? ", as passenger tyres on a truck" : "")}.",
-            Limit,
-            share, Units.PercentUnit, Window.AtMost(1),
-            cures:
-            [
+            Limit)
+        {
+            Cures = [
                 .. need is { } index ? [$"tyres of load index {index} or more{(twin ? ", the second figure" : "")}"] : Array.Empty<string>(),
                 $"an axle load of {Said.OrLess(capacity, Units.Kilogram, 0)}",
-            ]);
+            ],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(TyreSet pair, string where, Known? mass, bool twin)
+    private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)
     {
         if (mass is null) yield return new($"the {where} axle was not weighed", $"stand the {where} wheels alone on a weighbridge, the vehicle laden");
         if (pair.Size is null) yield return new("the tyre size is not known", "read the tyre's marking");

@@ -42,13 +42,15 @@ public sealed class TyreSpeedCheck : ICheck
         var speed = fastest.ToMeasured("road speed");
         var kmh = Units.KilometrePerHour;
         var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
-        return this.Judged(
-            joint,
-            limits.Judge(speed),
+        return this.Judged(new(
+            joint, speed, kmh, limits.Good,
             $"The tyres' symbol {symbol} is good to {limit} km/h, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Text} is wanted.",
-            Limit,
-            speed, kmh, limits.Good, limits.Straddled(speed),
-            [$"tyres of speed symbol {Needed(fastest)}", $"a top speed of {Said.OrLess(limits.Good.High, kmh, 0)}"]);
+            Limit)
+        {
+            ByLimits = limits.Judge(speed),
+            Reaches = limits.Straddled(speed),
+            Cures = [$"tyres of speed symbol {Needed(fastest)}", $"a top speed of {Said.OrLess(limits.Good.High, kmh, 0)}"],
+        });
     }
 
     private static string Needed(Typed fastest)

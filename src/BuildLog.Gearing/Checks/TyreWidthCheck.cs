@@ -38,13 +38,13 @@ public sealed class TyreWidthCheck : ICheck
 
         var width = OnRim(size, set.Wheel?.RimWidth?.Value);
         var wanted = Window.AtMost(limit.Most.Value);
-        return this.Judged(
-            joint,
-            Verdicts.Judge(width, wanted),
+        return this.Judged(new(
+            joint, width, Units.Millimetre, wanted,
             $"{size.Designation} is {Said.Number(width, Units.Millimetre, 0)} wide{(set.Wheel?.RimWidth is null ? "" : " on its rim")}; wanted {limit.Most.Text} or less.",
-            "owner's limit",
-            width, Units.Millimetre, wanted,
-            cures: [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} section"]);
+            "owner's limit")
+        {
+            Cures = [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} section"],
+        });
     }
 
     private static Measured OnRim(TyreSize size, Measured? rim)

@@ -25,10 +25,9 @@ public enum Because
     Inside,
     Outside,
     Uncertainty,
-    UnverifiedLimit,
 
-    /// <summary>Inside the limit, but beyond what is advised.</summary>
-    Caution,
+    /// <summary>A limit that may warn, never clash: from memory, or advice short of the limit.</summary>
+    UnverifiedLimit,
     MissingInput,
 }
 
@@ -62,7 +61,6 @@ public static class Verdicts
         Because.Outside => "outside",
         Because.Uncertainty => "uncertainty",
         Because.UnverifiedLimit => "unverified limit",
-        Because.Caution => "caution",
         Because.MissingInput => "missing input",
         _ => throw new ArgumentOutOfRangeException(nameof(because), because, "No such reason."),
     };

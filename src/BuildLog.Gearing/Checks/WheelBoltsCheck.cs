@@ -32,7 +32,7 @@ public sealed class WheelBoltsCheck : ICheck
 
     private IEnumerable<Finding> Judge(IReadOnlyList<Position> joint, string axle, Bolting hub, Bolting wheel)
     {
-        var missing = Missing(hub, wheel, axle).ToList();
+        var missing = Lacking(hub, wheel, axle).ToList();
         if (missing.Count > 0) yield return this.Open(joint, $"Whether the wheels go on the {axle}", missing, Limit);
 
         if (hub.Studs is { } studs && wheel.Studs is { } holes && studs != holes)
@@ -55,32 +55,35 @@ public sealed class WheelBoltsCheck : ICheck
         var wanted = new Window(-Same - 1e-9, Same + 1e-9);
         var judged = Verdicts.Judge(apart, wanted);
         var could = studs is { } n && judged.Verdict == Verdict.Watch ? BoltPatterns.Matching(n, hub) : [];
-        return this.Judged(
-            joint,
-            judged,
+        return this.Judged(new(
+            joint, apart, Units.Millimetre, wanted,
             $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}"
                 + $"{(could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(pattern => pattern.Name))}" : "")}.",
-            Limit,
-            apart, Units.Millimetre, wanted,
-            cures: [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? ", tried on by hand before they are bought" : "")}"]);
+            Limit)
+        {
+            ByLimits = judged,
+            Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? ", tried on by hand before they are bought" : "")}"],
+        });
     }
 
     private Finding Bores(IReadOnlyList<Position> joint, string axle, Measured spigot, Measured bore)
     {
         var play = bore - spigot;
         var limits = new TwoLimits(new(0, Loose), Window.AtLeast(0));
-        return this.Judged(
-            joint,
-            limits.Judge(play),
+        return this.Judged(new(
+            joint, play, Units.Millimetre, limits.Good,
             $"The {axle}'s spigot is {Said.Number(spigot, Units.Millimetre, 1)}, the wheels' bore {Said.Number(bore, Units.Millimetre, 1)}.",
-            Limit,
-            play, Units.Millimetre, limits.Good, limits.Straddled(play),
-            play.Value < 0
+            Limit)
+        {
+            ByLimits = limits.Judge(play),
+            Reaches = limits.Straddled(play),
+            Cures = play.Value < 0
                 ? [$"wheels bored to {Said.OrMore(spigot.Value, Units.Millimetre, 1)}"]
-                : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"]);
+                : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
+        });
     }
 
-    private static IEnumerable<Lack> Missing(Bolting hub, Bolting wheel, string axle)
+    private static IEnumerable<Missing> Lacking(Bolting hub, Bolting wheel, string axle)
     {
         if (hub.Studs is null) yield return new($"the {axle}'s studs are not counted", $"count the {axle}'s studs");
         if (wheel.Studs is null) yield return new("the wheels' holes are not counted", "count the wheels' holes");

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Speedometers;
 
@@ -31,6 +32,9 @@ public sealed record Driveline
 
     /// <summary>What each axle carries; null where it was never asked for.</summary>
     public AxleMasses? AxleMasses { get; init; }
+
+    /// <summary>What it has to move; null where nothing is known of it.</summary>
+    public VehicleLoad? Load { get; init; }
 
     /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
     public bool DrivesInFront { get; init; }

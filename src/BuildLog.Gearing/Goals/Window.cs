@@ -27,6 +27,7 @@ public readonly record struct Window(double Low, double High)
     private static int Places(Unit unit) => unit.Kind switch
     {
         Kind.Number => 2,
+        Kind.Share => 1,
         Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : 1,
         Kind.Angle => 1,
         _ => 0,

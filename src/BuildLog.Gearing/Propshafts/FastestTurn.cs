@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
 
 namespace BuildLog.Gearing.Propshafts;
 
@@ -8,18 +9,14 @@ namespace BuildLog.Gearing.Propshafts;
 /// <param name="Speed">Revolutions per second.</param>
 /// <param name="At">Such as <c>at the redline in 4+OD</c>.</param>
 /// <remarks>
-/// The lower of two: the engine at its redline in the longest gear, and the road speed that the owner wants as the highest. A long overdrive may
-/// never be pulled to the redline, so the road speed keeps the first from asking too much.
+/// The lowest of what is known: the engine at its redline in the longest gear, the top speed on the level, and the top speed that the owner wants.
+/// A long overdrive may never be pulled to the redline, so the other two keep the first from asking too much.
 /// </remarks>
 public sealed record FastestTurn(Measured Speed, string At)
 {
     /// <summary>Null while neither is known.</summary>
     public static FastestTurn? Of(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
-        => (Geared(driveline), Wanted(driveline, goals, shaft)) switch
-        {
-            ({ } geared, { } wanted) => wanted.Speed.Value < geared.Speed.Value ? wanted : geared,
-            var (geared, wanted) => geared ?? wanted,
-        };
+        => new[] { Wanted(driveline, goals, shaft), Geared(driveline), Reached(driveline, goals, shaft) }.OfType<FastestTurn>().MinBy(turn => turn.Speed.Value);
 
     private static FastestTurn? Geared(Driveline driveline)
         => driveline.Engine?.Redline is { } redline && driveline.Step(null) is not null && driveline.Steps.MinBy(step => step.Ratio.Value) is { } step
@@ -27,7 +24,16 @@ public sealed record FastestTurn(Measured Speed, string At)
             : null;
 
     private static FastestTurn? Wanted(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
-        => goals.TopSpeed is { } top && shaft.Axle?.Ratio is { } axle && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
-            ? new(ShaftSpeed.FromRoad(top.Speed.ToMeasured("top speed"), axle.Value, tyre.Value), $"at {top.Speed.Text}")
+        => goals.TopSpeed is { } top && FromRoad(driveline, shaft, top.Speed.ToMeasured("top speed")) is { } turns ? new(turns, $"at {top.Speed.Text}") : null;
+
+    // Where the owner says how fast it will be driven, there is nothing to work out.
+    private static FastestTurn? Reached(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
+        => goals.TopSpeed is null && Pull.Of(driveline) is { } pull && TopSpeed.Of(pull) is { } top && FromRoad(driveline, shaft, top.Speed) is { } turns
+            ? new(turns, $"at its top speed in {top.Step.Name}")
+            : null;
+
+    private static Measured? FromRoad(Driveline driveline, FittedShaft shaft, Measured speed)
+        => shaft.Axle?.Ratio is { } axle && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
+            ? ShaftSpeed.FromRoad(speed, axle.Value, tyre.Value)
             : null;
 }

@@ -39,15 +39,30 @@ public sealed record Propshaft
     public IReadOnlyList<JointAngle>? Joints => Line is null ? null : JointAngle.Of(Line);
 }
 
-/// <summary>One piece of a propshaft; lengths in metres.</summary>
-/// <param name="Outer">Outer diameter of the tube.</param>
-/// <param name="Wall">Wall thickness.</param>
-/// <param name="Length">Joint centre to joint centre, or to the centre bearing.</param>
-/// <param name="Yokes">How its two yokes stand to each other.</param>
-public sealed record ShaftPiece(Known? Outer = null, Known? Wall = null, Known? Length = null, Yokes? Yokes = null)
+/// <summary>One piece of a propshaft; lengths in metres, null where nobody has measured.</summary>
+public sealed record ShaftPiece
 {
+    /// <param name="outer">Outer diameter of the tube.</param>
+    /// <param name="wall">Wall thickness.</param>
+    /// <param name="length">Joint centre to joint centre, or to the centre bearing.</param>
+    /// <param name="yokes">How its two yokes stand to each other.</param>
+    /// <exception cref="RefusedException">All three measures are known and make no tube.</exception>
+    public ShaftPiece(Known? outer = null, Known? wall = null, Known? length = null, Yokes? yokes = null)
+    {
+        (Outer, Wall, Length, Yokes) = (outer, wall, length, yokes);
+        if (outer is not null && wall is not null && length is not null) Tube = new(outer.Value, wall.Value, length.Value);
+    }
+
+    public Known? Outer { get; }
+
+    public Known? Wall { get; }
+
+    public Known? Length { get; }
+
+    public Yokes? Yokes { get; }
+
     /// <summary>The tube; null while a measure is missing.</summary>
-    public Tube? Tube => Outer is null || Wall is null || Length is null ? null : new(Outer.Value, Wall.Value, Length.Value);
+    public Tube? Tube { get; }
 }
 
 /// <summary>The spline that lets a shaft change its length; metres.</summary>

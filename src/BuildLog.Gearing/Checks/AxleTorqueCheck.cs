@@ -1,0 +1,72 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The axle may take what reaches it: low-gear torque, or what the tyres hold, whichever is less.</summary>
+/// <remarks>
+/// <code>min(low-gear torque, wheel-slip torque) ≤ rating at the wheels</code>
+/// <para>
+/// Formula: <see cref="AxleTorque"/>. Where only one of the two is known it is an upper bound: if that fits, all fits. With a transfer case each axle is taken to
+/// carry 35 to 65 % of the mass. Bound wheels, hopping and rocks see the low-gear torque.
+/// </para>
+/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing for an axle without a rating or one that is not driven.</para>
+/// </remarks>
+public sealed class AxleTorqueCheck : ICheck
+{
+    public string Id => "axle-torque";
+
+    public string Title => "Axle torque";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        foreach (var (position, axle) in ((Position, Axle?)[])[(Position.RearAxle, driveline.RearAxle), (Position.FrontAxle, driveline.FrontAxle)])
+        {
+            if (axle is { TorqueRating: { } rating } && (position == driveline.DrivingPosition || driveline.TransferCase is not null))
+                yield return Judge(driveline, position, axle, rating);
+        }
+    }
+
+    private Finding Judge(Driveline driveline, Position position, Axle axle, Known rating)
+    {
+        var unit = Units.NewtonMetre;
+        var wanted = Window.AtMost(rating.Value.Value);
+        var source = $"{position.InWords()}'s torque rating, {rating.Source.InWords()}";
+        var (lowGear, slip) = (AxleTorque.InLowGear(driveline, axle), AtWheelSlip(driveline, position));
+        var least = slip is null || lowGear?.Value < slip.Value ? lowGear : slip;
+
+        // One of the two alone is an upper bound: it may pass, not fail.
+        if (least is null || ((lowGear is null || slip is null) && !wanted.Contains(least.Interval95)))
+        {
+            var missing = slip is null ? Missing.Mass(driveline).Concat(Missing.DrivenShare(driveline)).Concat(Missing.Tyres(driveline)) : LowGear(driveline, position, axle);
+            return this.Open([Position.Engine, position], $"Whether the {position.InWords()} holds", missing, unit, wanted, source);
+        }
+
+        var what = least == slip ? "the tyres hold" : "low gear makes";
+        return this.Judged(new(
+            [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
+            $"At the wheels {what} {Rounded.WithInterval(least, unit)}, the {position.InWords()} is rated for {Rounded.Value(rating.Value, unit)}.", source)
+        {
+            LimitIsVerified = rating.Source < Source.OwnersWord,
+            Cures = [$"an axle rated for {Rounded.Value(least.Interval95.High, least.Expanded95)} N·m at the wheels"],
+        });
+    }
+
+    private static Measured? AtWheelSlip(Driveline driveline, Position position)
+        => driveline is { Load.Mass: { } mass, Tyres.RollingCircumference: { } circumference } && OnAxle(driveline, position) is { } share
+            ? AxleTorque.AtWheelSlip(mass.Value * share, circumference.Value)
+            : null;
+
+    private static Measured? OnAxle(Driveline driveline, Position position)
+        => driveline.TransferCase is null && position == driveline.DrivingPosition ? driveline.Load?.DrivenShare?.Value
+            : Measured.From(0.5, Input.Rectangular("axle's share of the mass", 0.15, new Evidence("axle load", _ => "weigh the axles one by one")));
+
+    private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
+    {
+        foreach (var missing in Missing.Torque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
+        if (axle.Ratio is null) yield return new($"the {position.InWords()} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+    }
+}

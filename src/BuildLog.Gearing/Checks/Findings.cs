@@ -1,0 +1,80 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>How a check words what it found.</summary>
+internal static class Findings
+{
+    /// <summary>A value against a window.</summary>
+    public static Finding Judged(this ICheck check, Judgement judgement)
+    {
+        var (verdict, because) = judgement.ByLimits ?? Verdicts.Judge(judgement.Value, judgement.Wanted, judgement.LimitIsVerified);
+        var fits = verdict == Verdict.Fits;
+        return new()
+        {
+            Check = check.Id,
+            Title = check.Title,
+            Verdict = verdict,
+            Because = because,
+            Between = judgement.Between,
+            Says = judgement.Says,
+            Value = judgement.Value,
+            Unit = judgement.Unit,
+            Wanted = judgement.Wanted,
+            Source = judgement.Source,
+            Cures = fits ? [] : [.. judgement.Cures, .. judgement.Windows.Select(window => window.InWords())],
+            Windows = judgement.Windows,
+            SettledBy = because == Because.Uncertainty ? Settling.Of(judgement.Value, judgement.Reaches ?? judgement.Wanted) : null,
+        };
+    }
+
+    /// <summary>Something that is right or wrong without a number, such as a thread.</summary>
+    public static Finding Plain(
+        this ICheck check, IReadOnlyList<Position> between, Verdict verdict, Because because, string says, string source, params IReadOnlyList<string> cures) => new()
+        {
+            Check = check.Id,
+            Title = check.Title,
+            Verdict = verdict,
+            Because = because,
+            Between = between,
+            Says = says,
+            Source = source,
+            Cures = cures,
+        };
+
+    /// <summary>What cannot be said where nothing was wanted in numbers.</summary>
+    public static Finding Open(this ICheck check, IReadOnlyList<Position> between, string what, IEnumerable<Missing> missing, string source)
+    {
+        var all = missing.ToList();
+        return check.Plain(
+            between, Verdict.Open, Because.MissingInput, $"{what} cannot be said: {string.Join(" and ", all.Select(entry => entry.What))}.", source,
+            [.. all.Select(entry => entry.Cure)]);
+    }
+
+    /// <summary>What cannot be said, and the cheapest way to each missing number.</summary>
+    public static Finding Open(
+        this ICheck check, IReadOnlyList<Position> between, string what, IEnumerable<Missing> missing, Unit unit, Window wanted, string source)
+        => check.Open(between, what, missing, source) with { Unit = unit, Wanted = wanted };
+}
+
+/// <summary>What a check has to say of one value.</summary>
+internal sealed record Judgement(IReadOnlyList<Position> Between, Measured Value, Unit Unit, Window Wanted, string Says, string Source)
+{
+    public const string OwnersGoal = "owner's goal";
+
+    /// <summary>False for a limit from memory or common practice.</summary>
+    public bool LimitIsVerified { get; init; } = true;
+
+    /// <summary>Where more than the one window decides, what came of it.</summary>
+    public (Verdict Verdict, Because Because)? ByLimits { get; init; }
+
+    /// <summary>Where more than the one window decides, the one whose limit the interval reaches over.</summary>
+    public Window? Reaches { get; init; }
+
+    public IEnumerable<string> Cures { get; init; } = [];
+
+    public IReadOnlyList<PartWindow> Windows { get; init; } = [];
+}

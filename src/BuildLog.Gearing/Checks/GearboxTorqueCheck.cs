@@ -1,0 +1,44 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The gearbox may take the engine's torque.</summary>
+/// <remarks>
+/// <code>T_peak ≤ rating at the input</code>
+/// <para>
+/// Peak net torque; a converter's multiplication comes behind the input that is rated. Limit: the maker's rating; one that is only somebody's word warns and
+/// never clashes. Says nothing without a rating: what nobody knows is not passed, it is not judged.
+/// </para>
+/// </remarks>
+public sealed class GearboxTorqueCheck : ICheck
+{
+    public string Id => "gearbox-torque";
+
+    public string Title => "Gearbox input torque";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline is not { Engine: { } engine, Transmission.TorqueRating: { } rating }) yield break;
+
+        Position[] between = [Position.Engine, Position.Transmission];
+        var wanted = Window.AtMost(rating.Value.Value);
+        var source = $"gearbox's torque rating, {rating.Source.InWords()}";
+        if (engine.Torque is not { } torque)
+        {
+            yield return this.Open(between, "Whether the gearbox holds", Missing.Torque(driveline), Units.NewtonMetre, wanted, source);
+            yield break;
+        }
+
+        var unit = Units.NewtonMetre;
+        yield return this.Judged(new(
+            between, torque.PeakTorque - (rating.Value - rating.Value.Value), unit, wanted,
+            $"The engine gives {Rounded.WithInterval(torque.PeakTorque, unit)}, the gearbox is rated for {Rounded.Value(rating.Value, unit)}.", source)
+        {
+            LimitIsVerified = rating.Source < Source.OwnersWord,
+            Cures = [$"a gearbox rated for {Rounded.Value(torque.PeakTorque.Interval95.High, torque.PeakTorque.Expanded95)} N·m"],
+        });
+    }
+}

@@ -1,0 +1,88 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>It holds the owner's hill at the owner's speed without changing down.</summary>
+/// <remarks>
+/// <code>steepest gradient held ≥ the goal's;   with a cruise goal and no hill goal: ≥ 3 % in the cruising gear</code>
+/// <para>
+/// Limit: the owner's goal; the 3 % is common practice for light vehicles, which warns and never clashes, and is only judged where all is known.
+/// Formula: <see cref="Pull.Hill"/>.
+/// </para>
+/// </remarks>
+public sealed class HillCheck : ICheck
+{
+    private const double UsualReserve = 0.03;
+
+    public string Id => "hill";
+
+    public string Title => "Hill held at the cruise";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        var pull = Pull.Of(driveline);
+        if (goals.Hill is { } hill)
+        {
+            yield return pull is null ? Open(driveline, hill, Missing.ForPull(driveline)) : Judge(pull, hill, Judgement.OwnersGoal, true);
+            yield break;
+        }
+
+        if (pull is null) yield break;
+        foreach (var cruise in goals.Cruise)
+        {
+            var wanted = new HillGoal(new(UsualReserve, Units.PercentUnit, "3 %"), cruise.Speed, cruise.Gear);
+            if (driveline.Step(cruise.Gear) is { } step && pull.Hill(step, cruise.Speed.ToMeasured("road speed")) is not null)
+                yield return Judge(pull, wanted, "common practice: 3 % in reserve at a cruise", false);
+        }
+    }
+
+    private Finding Judge(Pull pull, HillGoal goal, string source, bool verified)
+    {
+        var driveline = pull.Driveline;
+        var v = goal.Speed.ToMeasured("road speed");
+        if (driveline.Step(goal.Gear) is not { } step)
+            return Open(driveline, goal, [new($"there is no gear {Shown.Quoted(goal.Gear ?? "of known ratio on top")}", "correct the goal's gear, or enter the overdrive's ratio")]);
+        if (pull.Hill(step, v) is not { } held)
+            return Open(driveline, goal, [Beyond(pull, step, v)]);
+
+        var name = goal.Gear is null ? $"top ({step.Name})" : $"gear {step.Name}";
+        return this.Judged(new(
+            Between(driveline), held, Units.PercentUnit, goal.Wanted,
+            $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
+            source)
+        {
+            LimitIsVerified = verified,
+            Cures = Cures(pull, step, v, goal.Gradient.Value),
+        });
+    }
+
+    private static IEnumerable<string> Cures(Pull pull, DriveStep step, Measured v, double gradient)
+    {
+        var rpm = Units.RevolutionPerMinute;
+        var n = pull.EngineSpeed(step, v);
+        yield return $"{Rounded.Value(pull.TorqueNeeded(step, v, gradient), Units.NewtonMetre)} from the engine at {Rounded.Value(n, rpm)}";
+
+        // The tallest gear below that does hold it.
+        foreach (var lower in pull.Steps.Reverse().SkipWhile(other => other.Name != step.Name).Skip(1))
+        {
+            if (pull.Hill(lower, v) is not { } held || held.Value < gradient) continue;
+            yield return $"change down to gear {lower.Name}: {Rounded.Value(held, Units.PercentUnit)} at {Rounded.Value(pull.EngineSpeed(lower, v), rpm)}";
+            yield break;
+        }
+    }
+
+    private static Missing Beyond(Pull pull, DriveStep step, Measured v)
+    {
+        var at = Rounded.Value(pull.EngineSpeed(step, v), Units.RevolutionPerMinute);
+        return new($"the torque curve does not reach {at}", $"enter the engine's torque at {at}");
+    }
+
+    private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing)
+        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, Judgement.OwnersGoal);
+
+    private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
+}

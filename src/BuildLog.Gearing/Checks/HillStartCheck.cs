@@ -1,0 +1,54 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>It pulls away on the owner's hill.</summary>
+/// <remarks>Limit: the owner's goal. Formula: <see cref="HillStart"/>. Says nothing without such a goal.</remarks>
+public sealed class HillStartCheck : ICheck
+{
+    public string Id => "hill-start";
+
+    public string Title => "Hill start";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (goals.HillStart is not { } goal) yield break;
+
+        yield return HillStart.Of(driveline) is { } start
+            ? Judge(driveline, start, goal)
+            : this.Open(
+                Between(driveline), "The steepest hill it starts on",
+                [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)],
+                Units.PercentUnit, goal.Wanted, Judgement.OwnersGoal);
+    }
+
+    private Finding Judge(Driveline driveline, HillStart start, HillStartGoal goal)
+    {
+        var ends = start.EndedByGrip ? "the driven wheels spin first" : "the engine gives up first";
+        return this.Judged(new(
+            Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
+            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
+            Judgement.OwnersGoal)
+        {
+            Cures = [Cure(driveline, start, goal.Gradient.Value)],
+        });
+    }
+
+    private static string Cure(Driveline driveline, HillStart start, double gradient)
+    {
+        var pull = Pull.Of(driveline)!;
+        if (start.EndedByGrip)
+        {
+            var share = (pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value;
+            return share.Value > 1 ? "no load on the driven wheels is enough: softer, grippier tyres" : $"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels";
+        }
+
+        var times = pull.Resistance.At(0, gradient) / pull.PullAwayForce(start.Step);
+        return $"an overall low ratio of {Rounded.Value(LowRange.OverallRatio(driveline)! * times, Units.One)}";
+    }
+
+    private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
+}

@@ -1,0 +1,63 @@
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>A number that is not known, and the cheapest way to get it.</summary>
+internal sealed record Missing(string What, string Cure)
+{
+    public static IEnumerable<Missing> Torque(Driveline driveline)
+    {
+        if (driveline.Engine is null) yield return new("no engine is fitted", "fit an engine");
+        else if (driveline.Engine.Torque is null) yield return new("the engine's torque is not known", "enter peak torque and peak power with their engine speeds, from a data sheet");
+    }
+
+    public static IEnumerable<Missing> Gears(Driveline driveline)
+    {
+        if (driveline.Transmission is null) yield return new("no gearbox is fitted", "fit a gearbox");
+        else if (driveline.Transmission.Gears.Count == 0) yield return new("the gearbox has no ratios", "enter the gear ratios");
+    }
+
+    public static IEnumerable<Missing> HighRange(Driveline driveline)
+    {
+        if (driveline.TransferCase is { High: null }) yield return new("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
+    }
+
+    public static IEnumerable<Missing> LowRange(Driveline driveline)
+    {
+        if (driveline.TransferCase is { Low: null }) yield return new("the transfer case's low ratio is not known", "count ten output turns of the transfer case in low");
+    }
+
+    public static IEnumerable<Missing> Axle(Driveline driveline)
+    {
+        var axle = driveline.DrivingPosition.InWords();
+        if (driveline.DrivingAxle is null) yield return new($"no {axle} is fitted", $"fit the {axle}");
+        else if (driveline.DrivingAxle.Ratio is null) yield return new($"the {axle} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+    }
+
+    public static IEnumerable<Missing> Tyres(Driveline driveline)
+    {
+        if (driveline.Tyres is null) yield return new("no tyres are fitted", "fit tyres");
+        else if (driveline.Tyres.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+    }
+
+    public static IEnumerable<Missing> Mass(Driveline driveline)
+    {
+        if (driveline.Load?.Mass is null) yield return new("the mass is not known", "weigh the vehicle as it is driven, or enter the mass from its papers");
+    }
+
+    public static IEnumerable<Missing> DrivenShare(Driveline driveline)
+    {
+        if (driveline.Load?.DrivenShare is null) yield return new("the load on the driven wheels is not known", "weigh the axles one by one");
+    }
+
+    public static IEnumerable<Missing> Resistance(Driveline driveline)
+    {
+        foreach (var mass in Mass(driveline)) yield return mass;
+        if (driveline.Load?.DragArea is null) yield return new("the drag area is not known", "choose the kind of body");
+        if (driveline.Load?.RollingResistance is null) yield return new("the rolling resistance is not known", "choose the kind of tyre");
+    }
+
+    /// <summary>All that pulling on the road needs.</summary>
+    public static IEnumerable<Missing> ForPull(Driveline driveline)
+        => [.. Torque(driveline), .. Gears(driveline), .. HighRange(driveline), .. Axle(driveline), .. Tyres(driveline), .. Resistance(driveline)];
+}

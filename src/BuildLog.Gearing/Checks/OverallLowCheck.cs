@@ -1,0 +1,50 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The lowest gear and range is as low as the owner wants.</summary>
+/// <remarks>
+/// Limit: the owner's goal; the trade asks for 40 with a clutch and 30 with a converter off the road, 60 to 100 on rock. Formula: <see cref="LowRange"/>.
+/// Says nothing without such a goal.
+/// </remarks>
+public sealed class OverallLowCheck : ICheck
+{
+    public string Id => "overall-low";
+
+    public string Title => "Overall low ratio";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (goals.OverallLow is not { } goal) yield break;
+
+        Position[] between = [Position.Transmission, .. driveline.TransferCase is null ? Array.Empty<Position>() : [Position.TransferCase], driveline.DrivingPosition];
+        yield return LowRange.OverallRatio(driveline) is { } overall
+            ? this.Judged(new(
+                between, overall, Units.One, goal.Wanted,
+                $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Rounded.WithInterval(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.",
+                Judgement.OwnersGoal)
+            {
+                Windows = Windows(driveline, overall, goal.Wanted),
+            })
+            : this.Open(
+                between, "The overall low ratio", [.. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Axle(driveline)],
+                Units.One, goal.Wanted, Judgement.OwnersGoal);
+    }
+
+    private static PartWindow[] Windows(Driveline driveline, Measured overall, Window wanted)
+    {
+        PartWindow For(Position position, string what, Measured ratio) => PartWindow.Proportional(position, what, Units.One, overall / ratio, wanted);
+
+        var axle = driveline.DrivingPosition;
+        return
+        [
+            .. driveline.TransferCase?.Low is { } low ? [For(Position.TransferCase, "transfer case low", low.Value)] : Array.Empty<PartWindow>(),
+            For(axle, $"{axle.InWords()} ratio", driveline.DrivingAxle!.Ratio!.Value),
+            For(Position.Transmission, "first gear", driveline.Transmission!.Gears[0].Ratio.Value),
+        ];
+    }
+}

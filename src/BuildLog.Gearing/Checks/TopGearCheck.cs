@@ -1,0 +1,54 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The tall gears suit the power: neither does the engine scream in top, nor are two gears too long for it.</summary>
+/// <remarks>
+/// <code>r = n in a gear at the speed that peak power reaches/n_P;   top: r ≤ 1.10;   the gear below top: r ≥ 0.85</code>
+/// <para>n_P engine speed of peak power. r above 1 in top is under-geared, r below 1 in the gear below top is over-geared: one economy gear is fine, two are not.</para>
+/// <para>Limit: common practice, it warns and never clashes. Says nothing until torque, ratios, tyres and load are known.</para>
+/// </remarks>
+public sealed class TopGearCheck : ICheck
+{
+    private const double MostInTop = 1.10;
+    private const double LeastBelowTop = 0.85;
+
+    public string Id => "top-gear";
+
+    public string Title => "Over- or under-geared";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (Pull.Of(driveline) is not { } pull) yield break;
+
+        var top = pull.Steps[^1];
+        var inTop = Reached(pull, top);
+        if (inTop.Value > 1 || pull.Steps.Count == 1)
+            yield return Judge(pull, top, inTop, inTop.Value > 1 ? Window.AtMost(MostInTop) : Window.AtLeast(LeastBelowTop));
+        else
+            yield return Judge(pull, pull.Steps[^2], Reached(pull, pull.Steps[^2]), Window.AtLeast(LeastBelowTop));
+    }
+
+    private static Measured Reached(Pull pull, DriveStep step)
+        => pull.EngineSpeed(step, TopSpeed.ByPeakPower(pull, step)) / pull.Torque.MostPowerful.EngineSpeed;
+
+    private Finding Judge(Pull pull, DriveStep step, Measured reached, Window wanted)
+    {
+        var axle = pull.Driveline.DrivingPosition;
+        var tall = double.IsFinite(wanted.High) ? "under-geared" : "over-geared";
+        var v = TopSpeed.ByPeakPower(pull, step);
+        var percent = Units.PercentUnit;
+        return this.Judged(new(
+            [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
+            $"At {Rounded.Value(v, Units.KilometrePerHour)}, which its peak power would reach, the engine turns {Rounded.WithInterval(reached, percent)} of its power peak's speed in gear {step.Name}; {tall} unless {wanted.InWords(percent)}.",
+            "common practice")
+        {
+            LimitIsVerified = false,
+            Windows = [PartWindow.Proportional(axle, $"{axle.InWords()} ratio", Units.One, reached / pull.Driveline.DrivingAxle!.Ratio!.Value, wanted)],
+        });
+    }
+}

@@ -1,0 +1,19 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>A hill that the owner wants to hold a road speed on without changing down.</summary>
+/// <param name="Gradient">Rise over run as typed.</param>
+/// <param name="Speed">Road speed as typed; base unit m/s.</param>
+/// <param name="Gear">The gear by name; null for the top one.</param>
+public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
+{
+    public Window Wanted => Window.AtLeast(Gradient.Value);
+
+    /// <param name="gradient">Such as <c>6 %</c>; a bare number is per cent.</param>
+    /// <param name="speed">Such as <c>100 km/h</c>.</param>
+    /// <param name="gear">Empty for the top gear.</param>
+    public static Parsed<HillGoal> Read(string gradient, string speed, string gear = "")
+        => Goals.Gradient.Read(gradient).Then(hill =>
+            CruiseGoal.ReadSpeed(speed).Then<HillGoal>(v => new HillGoal(hill, v, gear.Trim().Length == 0 ? null : gear.Trim())));
+}

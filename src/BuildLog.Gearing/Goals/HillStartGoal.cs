@@ -1,0 +1,13 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>A hill that the owner wants to pull away on.</summary>
+/// <param name="Gradient">Rise over run as typed.</param>
+public sealed record HillStartGoal(Typed Gradient)
+{
+    public Window Wanted => Window.AtLeast(Gradient.Value);
+
+    /// <param name="gradient">Such as <c>25 %</c>; a bare number is per cent.</param>
+    public static Parsed<HillStartGoal> Read(string gradient) => Goals.Gradient.Read(gradient).Then<HillStartGoal>(hill => new HillStartGoal(hill));
+}

@@ -1,0 +1,13 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Goals;
+
+/// <summary>A road speed that the owner wants to reach on the level.</summary>
+/// <param name="Speed">As typed; base unit m/s.</param>
+public sealed record TopSpeedGoal(Typed Speed)
+{
+    public Window Wanted => Window.AtLeast(Speed.Value);
+
+    /// <param name="speed">Such as <c>150 km/h</c>.</param>
+    public static Parsed<TopSpeedGoal> Read(string speed) => CruiseGoal.ReadSpeed(speed).Then<TopSpeedGoal>(v => new TopSpeedGoal(v));
+}

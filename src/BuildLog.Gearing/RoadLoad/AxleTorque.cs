@@ -1,0 +1,40 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>The most torque an axle can see at its wheels, both shafts together: what the engine makes in low gear, or what the tyres hold.</summary>
+/// <remarks>
+/// <code>low gear: T · i_first · η · k · i_transfer low · 0.95 · i_axle · 0.95;   wheel slip: 0.71 · W · r</code>
+/// <para>
+/// T peak torque, N·m; η 0.85 manual, 0.80 automatic; k converter torque ratio at stall; first 0.95 the transfer case, where there is one; second the axle.
+/// W load on the axle, N; r rolling radius C/2π, m. On a road the smaller of the two; all of the torque is taken to reach this axle.
+/// </para>
+/// <para>Source: an axle and joint maker's driveline installation manual, p. 2 (there for the propshaft: divided by the axle's ratio and 0.95).</para>
+/// </remarks>
+public static class AxleTorque
+{
+    public const double SlipGrip = 0.71;
+
+    private const double ManualEfficiency = 0.85;
+    private const double AutomaticEfficiency = 0.80;
+    private const double TransferEfficiency = 0.95;
+    private const double AxleEfficiency = 0.95;
+
+    /// <summary>N·m at the wheels of that axle; null where a number is not known.</summary>
+    public static Measured? InLowGear(Driveline driveline, Axle axle)
+    {
+        if (driveline.Engine?.Torque is not { } torque || axle.Ratio is not { } ratio || LowRange.LowestStep(driveline) is not { } step) return null;
+
+        var converter = driveline.Transmission!.Converter;
+        var efficiency = (converter is null ? ManualEfficiency : AutomaticEfficiency) * (driveline.TransferCase is null ? 1 : TransferEfficiency) * AxleEfficiency;
+        return torque.PeakTorque * step.Ratio * (converter?.TorqueRatio ?? 1) * ratio.Value * efficiency;
+    }
+
+    /// <summary>N·m at the wheels when the tyres of an axle begin to slip.</summary>
+    /// <param name="massOnAxle">Kilograms.</param>
+    /// <param name="circumference">Rolling circumference, m.</param>
+    public static Measured AtWheelSlip(Measured massOnAxle, Measured circumference)
+        => massOnAxle * circumference * (SlipGrip * Units.Gravity / (2 * Math.PI));
+}

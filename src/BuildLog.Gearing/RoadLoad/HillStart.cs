@@ -1,0 +1,30 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>The steepest gradient it can pull away on, in its lowest gear.</summary>
+/// <param name="Gradient">Rise over run.</param>
+/// <param name="EndedByGrip">The driven wheels spin before the engine gives up.</param>
+/// <param name="Step">The gear and range.</param>
+/// <remarks>
+/// <code>F = T · k · i · η · 2π/C;   by torque: see <see cref="Hills"/> with F/(m g);   by grip: μ w − Crr;   the lower of the two</code>
+/// <para>
+/// T torque where the engine pulls away: at the lowest clean pull (else the first point of the curve) with a clutch, at the stall speed with a
+/// converter, whose torque ratio is k.
+/// </para>
+/// <para>Statics only: a clutch that may slip for long, or a run-up, gets further. Source: statics; cross-checked by <see cref="Startability"/>.</para>
+/// </remarks>
+public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep Step)
+{
+    /// <summary>Null where a number is not known: torque, ratios, tyres, load or the share of it on driven wheels.</summary>
+    public static HillStart? Of(Driveline driveline)
+    {
+        if (LowRange.LowestStep(driveline) is not { } step || Pull.Of(driveline) is not { } pull || driveline.Load?.DrivenShare is not { } share) return null;
+
+        var grip = Hills.ByGrip(driveline.Load.Grip.Value, share.Value, pull.Resistance.RollingResistance);
+        return Hills.Held(pull.PullAwayForce(step) / pull.Resistance.Weight, pull.Resistance.RollingResistance) is { } torque && torque.Value < grip.Value
+            ? new(torque, false, step)
+            : new(grip, true, step);
+    }
+}

@@ -1,0 +1,29 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>The lowest ratio there is: first gear, the transfer case in low, the axle.</summary>
+/// <remarks>
+/// <code>i = i_first · i_transfer low · i_axle;   crawl speed = n_idle C/i</code>
+/// <para>Without a transfer case the middle factor is one. An overdrive unit is not engaged. Source: definition.</para>
+/// </remarks>
+public static class LowRange
+{
+    /// <summary>First gear in the lowest range; null where a ratio is not known.</summary>
+    public static DriveStep? LowestStep(Driveline driveline)
+        => driveline.Transmission is not { Gears: [var first, ..] } ? null
+            : driveline.TransferCase is null ? new(first.Name, first.Ratio.Value, 1)
+            : driveline.TransferCase.Low is { } low ? new($"{first.Name} low", first.Ratio.Value, low.Value)
+            : null;
+
+    /// <summary>Engine turns per wheel turn; null where a ratio is not known.</summary>
+    public static Measured? OverallRatio(Driveline driveline)
+        => LowestStep(driveline) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;
+
+    /// <summary>Road speed at idle, m/s; null where a number is not known.</summary>
+    public static Measured? CrawlSpeed(Driveline driveline)
+        => OverallRatio(driveline) is { } overall && driveline is { Engine.Idle: { } idle, Tyres.RollingCircumference: { } circumference }
+            ? idle.Value * circumference.Value / overall
+            : null;
+}

@@ -1,0 +1,95 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>What a driveline can do against what its vehicle needs, gear by gear, at full throttle.</summary>
+/// <remarks>
+/// <code>n = v i/(C (1 − s));   F = T(n) · a · i · η · 2π/C;   reserve = F − resistance</code>
+/// <para>
+/// i gear · transfer case · axle; C rolling circumference, m; s converter slip; T torque, N·m; a what altitude leaves of it; η efficiency.
+/// v m/s, n rev/s, F newtons.
+/// </para>
+/// <para>Steady: nothing is taken for turning masses. At a cruise a converter passes its torque on unchanged and loses speed alone.</para>
+/// <para>Source: definition; parts see <see cref="TorqueCurve"/>, <see cref="AltitudeLoss"/>, <see cref="DrivelineEfficiency"/>, <see cref="DrivingResistance"/>.</para>
+/// </remarks>
+public sealed class Pull
+{
+    private readonly Measured axle;
+    private readonly Measured circumference;
+    private readonly Measured keptSpeed;
+    private readonly double altitudeFactor;
+
+    private Pull(Driveline driveline, TorqueCurve torque, Measured axle, Measured circumference, DrivingResistance resistance)
+    {
+        (Driveline, Torque, Resistance, this.axle, this.circumference) = (driveline, torque, resistance, axle, circumference);
+        keptSpeed = 1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0);
+        altitudeFactor = AltitudeLoss.Factor(driveline.Engine!.Induction, driveline.Load!.Air);
+        HighestEngineSpeed = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.To ? redline.Value : torque.To;
+    }
+
+    public Driveline Driveline { get; }
+
+    public TorqueCurve Torque { get; }
+
+    public DrivingResistance Resistance { get; }
+
+    public IReadOnlyList<DriveStep> Steps => Driveline.Steps;
+
+    /// <summary>The redline, or the end of the torque curve where that comes first, rev/s.</summary>
+    public Measured HighestEngineSpeed { get; }
+
+    /// <summary>Null where one of the numbers it needs is not known.</summary>
+    public static Pull? Of(Driveline driveline)
+        => driveline is { Engine.Torque: { } torque, Steps.Count: > 0, DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } circumference }
+            && DrivingResistance.Of(driveline.Load) is { } resistance
+            ? new(driveline, torque, axle.Value, circumference.Value, resistance)
+            : null;
+
+    /// <summary>Engine speed, rev/s.</summary>
+    public Measured EngineSpeed(DriveStep step, Measured roadSpeed) => roadSpeed * step.Ratio * axle / (circumference * keptSpeed);
+
+    /// <summary>Road speed, m/s.</summary>
+    public Measured RoadSpeed(DriveStep step, Measured engineSpeed) => engineSpeed * circumference * keptSpeed / (step.Ratio * axle);
+
+    /// <summary>Newtons at the wheels; null where the torque curve does not reach.</summary>
+    public Measured? Force(DriveStep step, Measured roadSpeed)
+        => Torque.At(EngineSpeed(step, roadSpeed)) is { } torque ? torque * ForcePerTorque(step) : null;
+
+    /// <summary>Watts at the wheels; null where the torque curve does not reach.</summary>
+    public Measured? PowerAtWheels(DriveStep step, Measured roadSpeed) => Force(step, roadSpeed) is { } force ? force * roadSpeed : null;
+
+    /// <summary>The most watts that arrive at the wheels through this gear's losses.</summary>
+    public Measured PeakPowerAtWheels(DriveStep step) => Torque.PeakPower * DrivelineEfficiency.Of(Driveline, step) * keptSpeed * altitudeFactor;
+
+    /// <summary>Newtons that are left for acceleration up a gradient; null where the torque curve does not reach.</summary>
+    public Measured? Reserve(DriveStep step, Measured roadSpeed, double gradient = 0)
+        => Force(step, roadSpeed) is { } force ? force - Resistance.At(roadSpeed, gradient) : null;
+
+    /// <summary>The steepest gradient it holds, rise over run; null where the torque curve does not reach or no road is that steep.</summary>
+    public Measured? Hill(DriveStep step, Measured roadSpeed)
+        => Force(step, roadSpeed) is { } force
+            ? Hills.Held((force - Resistance.Drag(roadSpeed)) / Resistance.Weight, Resistance.RollingResistance)
+            : null;
+
+    /// <summary>The torque the engine has to give, on its data sheet's terms, to hold a speed up a gradient, N·m.</summary>
+    public Measured TorqueNeeded(DriveStep step, Measured roadSpeed, double gradient = 0)
+        => Resistance.At(roadSpeed, gradient) / ForcePerTorque(step);
+
+    /// <summary>Watts at the flywheel, on the data sheet's terms, to hold a speed up a gradient.</summary>
+    public Measured PowerNeeded(DriveStep step, Measured roadSpeed, double gradient = 0)
+        => TorqueNeeded(step, roadSpeed, gradient) * EngineSpeed(step, roadSpeed) * (2 * Math.PI);
+
+    /// <summary>Newtons at the wheels as it pulls away in a gear; see <see cref="HillStart"/>.</summary>
+    public Measured PullAwayForce(DriveStep step)
+    {
+        var converter = Driveline.Transmission?.Converter;
+        var speed = (converter is null ? Driveline.Engine!.LowestPull : converter.StallSpeed)?.Value;
+        var torque = (speed is null ? null : Torque.At(speed)) ?? Torque.At(Torque.From)!;
+        return torque * (converter?.TorqueRatio ?? 1) * ForcePerTorque(step);
+    }
+
+    private Measured ForcePerTorque(DriveStep step)
+        => step.Ratio * axle * DrivelineEfficiency.Of(Driveline, step) * (2 * Math.PI * altitudeFactor) / circumference;
+}

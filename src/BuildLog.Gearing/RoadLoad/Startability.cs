@@ -1,0 +1,24 @@
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>The truck trade's rule for the gradient a vehicle starts on; a second opinion beside <see cref="HillStart"/>.</summary>
+/// <remarks>
+/// <code>S % = T R M/(10.7 GW)</code>
+/// <para>T torque at clutch engagement, lb·ft; R overall low ratio; M tyre revolutions per mile; GW gross weight, lb.</para>
+/// <para>
+/// Plain statics has 8.403 in place of 10.7 (5280/(2π · 100)); the difference is an efficiency of 0.785, so none is applied again. Small gradients only: it
+/// takes the sine for the tangent, and rolling resistance for part of the 0.785.
+/// </para>
+/// <para>Wanted (SAE J2469, second-hand): 16 on the highway, 25 moderate, 30 severe. Source: an equipment maker's performance handbook, edition 47, p. 12-22.</para>
+/// </remarks>
+public static class Startability
+{
+    public const double Highway = 0.16;
+    public const double Moderate = 0.25;
+    public const double Severe = 0.30;
+
+    private const double PrintedConstant = 10.7;
+
+    /// <summary>Rise over run.</summary>
+    public static double Gradient(double torquePoundFeet, double overallRatio, double turnsPerMile, double poundsGross)
+        => torquePoundFeet * overallRatio * turnsPerMile / (PrintedConstant * poundsGross) / 100;
+}

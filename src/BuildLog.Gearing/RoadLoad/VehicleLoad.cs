@@ -1,0 +1,50 @@
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.RoadLoad;
+
+/// <summary>What the driveline has to move; null where nobody knows.</summary>
+public sealed record VehicleLoad
+{
+    /// <summary>Kilograms, as it is driven: people and luggage in.</summary>
+    public Known? Mass { get; init; }
+
+    /// <summary>Drag coefficient times frontal area, m²; <see cref="BodyClass"/> has usual ones.</summary>
+    public Known? DragArea { get; init; }
+
+    /// <summary>Rolling resistance over weight; <see cref="RollingClass"/> has usual ones.</summary>
+    public Known? RollingResistance { get; init; }
+
+    /// <summary>Part of the mass on driven wheels; one with all wheels driven.</summary>
+    public Known? DrivenShare { get; init; }
+
+    /// <summary>Grip of the driven tyres: the largest driving force over the load on them.</summary>
+    public Known Grip { get; init; } = new(
+        Measured.From(0.8, new Input("grip on a dry road", 0.05, new Evidence("grip"))), Source.Assumed, "dry road");
+
+    /// <summary>Metres above sea level where it is driven.</summary>
+    public double Altitude { get; init; }
+
+    public Atmosphere Air => Atmosphere.At(Altitude);
+
+    public static Parsed<Typed> ReadMass(string text)
+        => Within(QuantityText.Read(text, Kind.Mass), 100, 60_000, "a road vehicle weighs 100 kg to 60 t", "1450 kg");
+
+    public static Parsed<Typed> ReadDragArea(string text)
+        => Within(QuantityText.Read(text, Kind.Area, Units.SquareMetre), 0.2, 12, "a road vehicle's drag area is 0.2 to 12 m²", "0.85 m²");
+
+    public static Parsed<Typed> ReadRollingResistance(string text)
+        => Within(QuantityText.Read(text, Kind.Number), 0.003, 0.4, "rolling resistance is 0.003 (steel-hard tyre) to 0.4 (deep sand) of the weight", "0.014");
+
+    public static Parsed<Typed> ReadDrivenShare(string text)
+        => Within(QuantityText.Read(text, Kind.Share, Units.PercentUnit), 0.05, 1, "driven wheels carry 5 to 100 % of the mass", "52 %");
+
+    public static Parsed<Typed> ReadAltitude(string text)
+        => Within(QuantityText.ReadPlain(text, Kind.Length, Units.Metre), -500, 6000, "roads lie between −500 and 6000 m", "1500 m");
+
+    private static Parsed<Typed> Within(Parsed<Typed> read, double low, double high, string range, string example)
+        => read.Then<Typed>(typed => typed.Value >= low && typed.Value <= high
+            ? typed
+            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} cannot be: {range}.", example));
+}

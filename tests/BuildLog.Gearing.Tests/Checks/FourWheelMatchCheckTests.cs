@@ -1,0 +1,75 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>Tyres of one set: 3.70 in front of 3.73 is 0.80 %, 4.10 in front of 4.00 is −2.5 %.</remarks>
+public sealed class FourWheelMatchCheckTests
+{
+    [Theory]
+    [InlineData(3.70, 3.73, FrontDrive.ThroughShaft, Verdict.Fits)]
+    [InlineData(4.10, 4.00, FrontDrive.ThroughShaft, Verdict.Clash)]
+    [InlineData(4.10, 4.00, FrontDrive.Declutch, Verdict.Clash)]
+    [InlineData(4.10, 4.00, FrontDrive.CentreDifferential, Verdict.Fits)]
+    [InlineData(3.70, 3.73, FrontDrive.ClutchPack, Verdict.Watch)]
+    public void By_the_kind_of_drive(double front, double rear, FrontDrive drive, Verdict verdict) => Assert.Equal(verdict, Find(front, rear, drive).Verdict);
+
+    // Within ±1.5 % of 4.00: 3.94 to 4.06.
+    [Fact]
+    public void The_front_ratio_that_would_do_is_named()
+    {
+        var finding = Find(4.10, 4.00, FrontDrive.ThroughShaft);
+
+        Assert.Equal(["front axle ratio 3.94 to 4.06"], finding.Cures);
+        Assert.Equal("In a turn of the transfer case the front wheels go -2.5 % further than the rear ones at speed; wanted -1.5 to 1.5 %.", finding.Says);
+    }
+
+    [Fact]
+    public void A_drive_nobody_named_fits_if_it_fits_the_strictest_and_is_asked_for_if_not()
+    {
+        Assert.Equal(Verdict.Fits, Find(3.70, 3.73, null).Verdict);
+        Assert.Equal(Verdict.Open, Find(4.10, 4.00, null).Verdict);
+    }
+
+    // Worked example H3: radii of 365 and 360 mm on equal ratios are 1.37 % crawling: too much for a through shaft, not for a declutch.
+    [Theory]
+    [InlineData(FrontDrive.ThroughShaft, Verdict.Clash)]
+    [InlineData(FrontDrive.Declutch, Verdict.Fits)]
+    public void Crawling_the_loaded_radii_decide(FrontDrive drive, Verdict verdict)
+    {
+        var rear = InventedCar.Rolling(2.26) with { LoadedRadius = InventedShaft.Known(0.360) };
+        var car = Car(3.73, 3.73, drive) with { Tyres = rear with { FrontPair = InventedCar.Rolling(2.27) with { LoadedRadius = InventedShaft.Known(0.365) } } };
+
+        Assert.Equal([Verdict.Fits, verdict], new FourWheelMatchCheck().Look(car, OwnersGoals.None).Select(finding => finding.Verdict));
+    }
+
+    [Fact]
+    public void Two_pairs_that_were_not_rolled_out_are_asked_for()
+        => Assert.Equal(Verdict.Open, Assert.Single(new FourWheelMatchCheck().Look(
+            Car(3.73, 3.73, FrontDrive.Declutch) with { Tyres = InventedCar.Rolling(2) with { FrontPair = new("front tyres", null, null) } }, OwnersGoals.None)).Verdict);
+
+    [Fact]
+    public void A_ratio_nobody_counted_is_asked_for()
+        => Assert.Contains("front axle's turns", Assert.Single(Assert.Single(new FourWheelMatchCheck().Look(
+            Car(3.73, 3.73, FrontDrive.Declutch) with { FrontAxle = new("front axle", null) }, OwnersGoals.None)).Cures), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_vehicle_without_transfer_case_or_front_axle_says_nothing()
+    {
+        Assert.Empty(new FourWheelMatchCheck().Look(InventedCar.Plain, OwnersGoals.None));
+        Assert.Empty(new FourWheelMatchCheck().Look(Car(3.73, 3.73, null) with { FrontAxle = null }, OwnersGoals.None));
+    }
+
+    private static Driveline Car(double front, double rear, FrontDrive? drive) => InventedCar.Plain with
+    {
+        TransferCase = new TransferCase("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) { FrontDrive = drive },
+        FrontAxle = InventedCar.Axle(front),
+        RearAxle = InventedCar.Axle(rear),
+    };
+
+    private static Finding Find(double front, double rear, FrontDrive? drive) => Assert.Single(new FourWheelMatchCheck().Look(Car(front, rear, drive), OwnersGoals.None));
+}

@@ -1,0 +1,55 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>The chart gives 5.83° at 3000 rev/min and 3.25° at 5000.</remarks>
+public sealed class JointAngleCheckTests
+{
+    [Theory]
+    [InlineData(2, 3000, Verdict.Fits)]
+    [InlineData(4, 3000, Verdict.Watch)]
+    [InlineData(5.9, 3000, Verdict.Clash)]
+    [InlineData(4, 5000, Verdict.Clash)]
+    [InlineData(0.2, 3000, Verdict.Watch)]
+    public void An_angle_at_a_speed(double angle, double redline, Verdict verdict)
+        => Assert.All(Find(angle, redline), finding => Assert.Equal(verdict, finding.Verdict));
+
+    // Beyond the chart's 5000 rev/min the last n·β, 16 250, is held: 2.71° at 6000. It may warn there, not clash.
+    [Fact]
+    public void Beyond_the_chart_it_only_warns()
+        => Assert.All(Find(4, 6000), finding => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because)));
+
+    [Fact]
+    public void Each_joint_is_named_with_its_angle_and_what_to_turn()
+    {
+        var front = Find(4, 3000)[0];
+
+        Assert.Equal("The front joint of the propshaft works at 4.0°; with 3000 rev/min at the redline in 4 it may go to 5.8°, and runs best at 0.5 to 3.0°.", front.Says);
+        Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more"], front.Cures);
+    }
+
+    [Fact]
+    public void An_angle_gauge_that_is_too_coarse_is_what_settles_it()
+    {
+        var line = new[] { InventedShaft.Line(3)[0], new(InventedShaft.Known(InventedCar.Of(5.8 * InventedShaft.Degree, 0.5 * InventedShaft.Degree, "gauge", _ => "read the gauge again"))), InventedShaft.Line(3)[0] };
+        var finding = new JointAngleCheck().Look(InventedShaft.Car(3000, InventedShaft.Plain with { Line = line }), OwnersGoals.None).First();
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty), (finding.Verdict, finding.Because));
+        Assert.StartsWith("read the gauge again", finding.SettledBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Angles_that_are_not_measured_are_asked_for()
+    {
+        var finding = Assert.Single(new JointAngleCheck().Look(InventedShaft.Car(3000, InventedShaft.Plain with { Line = null }), OwnersGoals.None));
+
+        Assert.Equal(Verdict.Open, finding.Verdict);
+        Assert.Contains("angle gauge", Assert.Single(finding.Cures), StringComparison.Ordinal);
+    }
+
+    private static List<Finding> Find(double angle, double redline)
+        => [.. new JointAngleCheck().Look(InventedShaft.Car(redline, InventedShaft.Plain with { Line = InventedShaft.Line(3, 3 + angle, 3) }), OwnersGoals.None)];
+}

@@ -1,0 +1,61 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>
+/// By hand: 200 N·m · 3.5 · 0.85 = 595 N·m in low gear. Slip: 0.71 · 9.80665 · m · (2/2π) / (0.95 · 4.10) = 0.56897 · m: 800 kg 455.2 N·m, 1200 kg 682.8.
+/// </remarks>
+public sealed class JointTorqueCheckTests
+{
+    [Theory]
+    [InlineData(800, 460, Verdict.Fits)]
+    [InlineData(800, 450, Verdict.Clash)]
+    [InlineData(1200, 600, Verdict.Fits)]
+    [InlineData(1200, 590, Verdict.Clash)]
+    public void The_lesser_of_low_gear_and_slip_is_asked_of_the_joints(double mass, double rating, Verdict verdict)
+        => Assert.Equal(verdict, Find(Car(rating) with { AxleMasses = new(null, InventedShaft.Known(mass)) }).Verdict);
+
+    [Fact]
+    public void The_sentence_says_which_and_the_cure_is_a_rating()
+    {
+        var finding = Find(Car(450) with { AxleMasses = new(null, InventedShaft.Known(800)) });
+
+        Assert.Equal("The propshaft is asked for 455 N·m (the tyres slip; off the road low gear can ask for 595 N·m); its joints are rated for 450 N·m.", finding.Says);
+        Assert.Equal(["joints rated for 456 N·m or more"], finding.Cures);
+    }
+
+    // Low range 2.5: 595 · 2.5 · 0.95 = 1413 N·m, which a wedged wheel can ask for.
+    [Fact]
+    public void With_a_low_range_less_than_the_low_gear_torque_is_a_watch()
+    {
+        var car = Car(460) with { AxleMasses = new(null, InventedShaft.Known(800)), TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) };
+        var finding = Find(car);
+
+        Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
+        Assert.Equal(["joints rated for 1414 N·m or more"], finding.Cures);
+    }
+
+    [Fact]
+    public void A_rating_nobody_knows_is_asked_for_with_what_would_do()
+    {
+        var finding = Find(InventedShaft.Car(5000) with { Engine = Engine });
+
+        Assert.Equal(Verdict.Open, finding.Verdict);
+        Assert.Contains("595 N·m or more would do", Assert.Single(finding.Cures), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_torque_and_masses_it_is_open() => Assert.Equal(Verdict.Open, Find(Car(460) with { Engine = null }).Verdict);
+
+    private static Engine Engine => new("engine") { Torque = TorqueCurve.Of([new(1000 / 60.0, 150), new(3000 / 60.0, 200)], spread: 0) };
+
+    private static Driveline Car(double rating)
+        => InventedShaft.Car(5000, InventedShaft.Plain with { JointRating = InventedShaft.Known(rating) }) with { Engine = Engine };
+
+    private static Finding Find(Driveline car) => Assert.Single(new JointTorqueCheck().Look(car, OwnersGoals.None));
+}

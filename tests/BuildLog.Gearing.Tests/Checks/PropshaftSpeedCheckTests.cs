@@ -1,0 +1,69 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>The invented shaft's critical speed is 5393.67 rev/min (worked example E2); 65 % are 3505.9, 75 % 4045.3.</remarks>
+public sealed class PropshaftSpeedCheckTests
+{
+    [Theory]
+    [InlineData(3500, Verdict.Fits)]
+    [InlineData(3800, Verdict.Watch)]
+    [InlineData(4100, Verdict.Clash)]
+    public void The_redline_in_direct_top_decides(double redline, Verdict verdict) => Assert.Equal(verdict, Find(InventedShaft.Car(redline)).Verdict);
+
+    // By hand: L² shrinks by 0.65 · 5393.67 / 4100 = 0.85509: 1524 · 0.92471 = 1409 mm. s² grows by 1/0.85509² : √(D² + d²) = 4.1273 in / 0.85509 = 4.8268 in,
+    // D = 0.083 + √(4.8268²/2 − 0.083²) = 3.4951 in = 88.8 mm.
+    [Fact]
+    public void A_clash_names_the_length_and_the_tube_that_would_do()
+    {
+        var finding = Find(InventedShaft.Car(4100));
+
+        Assert.Equal("The propshaft turns 4100 rev/min at the redline in 4, 76 % of its critical 5394 rev/min; wanted 65.0 % or less.", finding.Says);
+        Assert.Equal(["1409 mm or less between joint centres; a centre bearing divides a shaft", "a tube of 88.8 mm or more across with the same wall"], finding.Cures);
+        Assert.Equal([Position.Propshaft, Position.RearAxle], finding.Between);
+    }
+
+    // 100 km/h · 4.10 / 2.00 m = 56.94 rev/s = 3417 rev/min.
+    [Fact]
+    public void A_top_speed_below_the_redline_is_what_counts()
+        => Assert.Equal(3416.7 / 5393.67, Find(InventedShaft.Car(5000), OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("100 km/h").OrRefuse() }).Value!.Value, 1e-4);
+
+    [Fact]
+    public void Of_two_pieces_the_one_that_whips_first_is_named()
+    {
+        Propshaft two = new("two-piece", new ShaftPiece(InventedShaft.Piece.Outer, InventedShaft.Piece.Wall, InventedShaft.Known(0.7)), InventedShaft.Piece);
+
+        Assert.StartsWith("Piece 2 of the propshaft turns", Find(InventedShaft.Car(4100, two)).Says, StringComparison.Ordinal);
+    }
+
+    // 65 % is 3506 rev/min: a length to 1 % makes the share good to 2 %, so 3450 is a watch, and the tape is what to better.
+    [Fact]
+    public void A_length_that_is_not_known_well_enough_is_what_settles_it()
+    {
+        ShaftPiece piece = new(InventedShaft.Piece.Outer, InventedShaft.Piece.Wall, InventedShaft.Known(InventedCar.Of(1.524, 0.01524, "length", _ => "measure the shaft again")));
+        var finding = Find(InventedShaft.Car(3450, new("shaft", piece)));
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty), (finding.Verdict, finding.Because));
+        Assert.StartsWith("measure the shaft again", finding.SettledBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_missing_is_named_with_the_way_to_get_it()
+    {
+        var finding = Find(InventedShaft.Car(4000, new("shaft", new ShaftPiece())) with { Engine = null });
+
+        Assert.Equal((Verdict.Open, Because.MissingInput), (finding.Verdict, finding.Because));
+        Assert.Equal(4, finding.Cures.Count);
+        Assert.Contains("the wall of the propshaft is not known", finding.Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_propshaft_there_is_nothing_to_say() => Assert.Empty(new PropshaftSpeedCheck().Look(InventedCar.Plain, OwnersGoals.None));
+
+    private static Finding Find(Driveline car, OwnersGoals? goals = null) => Assert.Single(new PropshaftSpeedCheck().Look(car, goals ?? OwnersGoals.None));
+}

@@ -1,0 +1,76 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Speedometers;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>
+/// The invented car: 8 teeth · 4.10 / 2.00 m over a dial of 1000 a mile (0.62137 a metre) are 26.393 teeth. 26 read 1.5 % high, 27 2.2 % low, 23 14.8 % high.
+/// </remarks>
+public sealed class SpeedometerCheckTests
+{
+    [Theory]
+    [InlineData(26, Verdict.Fits)]
+    [InlineData(24, Verdict.Fits)]
+    [InlineData(27, Verdict.Clash)]
+    [InlineData(23, Verdict.Clash)]
+    public void A_driven_gear_against_the_law(int teeth, Verdict verdict) => Assert.Equal(verdict, Find(teeth).Verdict);
+
+    // 26.393: 26 (1.5 %), 25 (5.6 %), 24 (10.0 %). The correction: 27 / 26.393 = 1.0230 to 1.1308 times that, 1.1568.
+    [Fact]
+    public void The_gears_and_the_correction_that_would_do_are_named()
+    {
+        var finding = Find(27);
+
+        Assert.Equal("At a true 100 km/h the speedometer shows 98 km/h; wanted 100 to 114 km/h. The odometer runs 2.2 % behind.", finding.Says);
+        Assert.Equal(
+            ["a driven gear of 26 teeth: reads 1.5 % high", "a driven gear of 25 teeth: reads 5.6 % high", "a driven gear of 24 teeth: reads 10.0 % high", "speedometer correction factor 1.03 to 1.15"],
+            finding.Cures);
+    }
+
+    // A tyre known to 1 % cannot make 1.5 % high a sure thing.
+    [Fact]
+    public void A_tyre_that_is_not_known_well_enough_is_what_settles_it()
+    {
+        var finding = Find(26, InventedCar.Plain with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 0.02, "tyre label", _ => "roll the tyres out")) });
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty), (finding.Verdict, finding.Because));
+        Assert.StartsWith("roll the tyres out", finding.SettledBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void At_the_gearbox_the_transfer_case_is_in_the_chain()
+    {
+        var car = InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1.05), null) };
+        var drive = SpeedometerDrive.Gears(8, 27, Pickup.GearboxOutput);
+
+        Assert.Equal(26.393 * 1.05 / 27, Find(car with { Speedometer = new("head", Dial, drive) }).Value!.Value, 1e-4);
+        Assert.Equal(Verdict.Open, Find(InventedCar.Plain with { TransferCase = new("case", null, null), Speedometer = new("head", Dial, drive) }).Verdict);
+    }
+
+    [Fact]
+    public void At_a_wheel_no_axle_is_needed()
+        => Assert.Equal(Verdict.Fits, Find(InventedCar.Plain with { RearAxle = null, Speedometer = new("head", InventedShaft.Known(2), SpeedometerDrive.Pulses(4.1, Pickup.Wheel)) }).Verdict);
+
+    [Fact]
+    public void What_is_missing_is_asked_for()
+    {
+        var finding = Find(new Driveline { Speedometer = new("head") });
+
+        Assert.Equal(Verdict.Open, finding.Verdict);
+        Assert.Equal(4, finding.Cures.Count);
+    }
+
+    [Fact]
+    public void A_vehicle_without_one_says_nothing() => Assert.Empty(new SpeedometerCheck().Look(InventedCar.Plain, OwnersGoals.None));
+
+    private static Known Dial => InventedShaft.Known(1000 / 1609.344);
+
+    private static Finding Find(int teeth, Driveline? car = null) => Find((car ?? InventedCar.Plain) with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(8, teeth)) });
+
+    private static Finding Find(Driveline car) => Assert.Single(new SpeedometerCheck().Look(car, OwnersGoals.None));
+}

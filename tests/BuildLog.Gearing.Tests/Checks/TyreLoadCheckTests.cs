@@ -1,0 +1,69 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tyres;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>Load index 94 is 670 kg a tyre (Directive 92/23/EEC): 1340 kg an axle.</remarks>
+public sealed class TyreLoadCheckTests
+{
+    [Theory]
+    [InlineData(1340, false, Verdict.Fits)]
+    [InlineData(1350, false, Verdict.Clash)]
+    [InlineData(1340, true, Verdict.Clash)]
+    [InlineData(1218, true, Verdict.Fits)]
+    public void The_sum_of_the_tyres_against_the_axle(double mass, bool truck, Verdict verdict)
+        => Assert.Equal(verdict, Find(Tyres with { PassengerOnTruck = truck }, 800, mass)[1].Verdict);
+
+    // 1350 / 2 = 675 kg: LI 95 (690).
+    [Fact]
+    public void The_index_that_would_do_is_named()
+    {
+        var finding = Find(Tyres, 800, 1350)[1];
+
+        Assert.Equal("The rear axle carries 1350 kg; its tyres (205/65R15 94H) may carry 1340 kg.", finding.Says);
+        Assert.Equal(["tyres of load index 95 or more", "an axle load of 1340 kg or less"], finding.Cures);
+    }
+
+    // LI 120/116: 1250 kg in twins, 5000 an axle.
+    [Fact]
+    public void Twin_tyres_carry_by_their_second_figure()
+    {
+        var twins = Set("LT235/85R16 120/116Q") with { TwinRear = true };
+
+        Assert.Equal([Verdict.Fits, Verdict.Fits], Find(twins, 2700, 4900).Select(finding => finding.Verdict));
+        Assert.Equal(Verdict.Clash, Find(twins, 2700, 5100)[1].Verdict);
+    }
+
+    [Fact]
+    public void Each_axle_has_its_own_pair()
+        => Assert.Equal([Verdict.Clash, Verdict.Fits], Find(Tyres with { FrontPair = Set("155/80R13 79S") }, 900, 900).Select(finding => finding.Verdict));
+
+    [Fact]
+    public void An_axle_that_was_not_weighed_is_sent_to_the_weighbridge()
+    {
+        var finding = Find(Tyres, null, 800)[0];
+
+        Assert.Equal(Verdict.Open, finding.Verdict);
+        Assert.Contains("weighbridge", Assert.Single(finding.Cures), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_size_without_its_load_index_is_read_again() => Assert.Equal(Verdict.Open, Find(Set("205/65R15"), 800, 800)[1].Verdict);
+
+    [Fact]
+    public void Masses_that_were_never_asked_for_say_nothing() => Assert.Empty(new TyreLoadCheck().Look(InventedCar.Plain with { Tyres = Tyres }, OwnersGoals.None));
+
+    private static TyreSet Tyres => Set("205/65R15 94H");
+
+    private static TyreSet Set(string size) => new("tyres", null, TyreSizeText.Read(size).OrRefuse());
+
+    private static List<Finding> Find(TyreSet tyres, double? front, double? rear)
+        => [.. new TyreLoadCheck().Look(InventedCar.Plain with { Tyres = tyres, AxleMasses = new(Kilograms(front), Kilograms(rear)) }, OwnersGoals.None)];
+
+    private static Known? Kilograms(double? mass) => mass is { } kilograms ? InventedShaft.Known(kilograms) : null;
+}

@@ -1,0 +1,75 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class WheelBoltsCheckTests
+{
+    private static readonly Bolting Hub = Of(5, 114.3, 70, "1/2-20", Seat.Cone);
+
+    [Fact]
+    public void The_same_bolting_fits() => Assert.All(Find(Hub, Hub), finding => Assert.Equal(Verdict.Fits, finding.Verdict));
+
+    [Theory]
+    [InlineData(112)]
+    [InlineData(115)]
+    public void A_near_bolt_circle_clashes(double circle)
+    {
+        var finding = Find(Hub, Of(5, circle, 70)).First();
+
+        Assert.Equal(Verdict.Clash, finding.Verdict);
+        Assert.Equal(["wheels with a bolt circle of 114.30 mm"], finding.Cures);
+    }
+
+    [Fact]
+    public void Another_number_of_studs_says_all() => Assert.Equal("The axle has 5 studs, the wheels 4 holes.", Assert.Single(Find(Hub, Of(4, 114.3, 70))).Says);
+
+    // ± 1.4 mm at 95 %: 113.1 may be 112 or 114.3.
+    [Fact]
+    public void A_measured_circle_that_could_be_either_is_a_watch_that_names_both()
+    {
+        var measured = Hub with { PitchCircle = InventedShaft.Known(InventedCar.Of(0.1131, 0.0007, "chord", _ => "measure across more studs")) };
+        var finding = Find(measured, Of(5, 112, 70)).First();
+
+        Assert.Equal(Verdict.Watch, finding.Verdict);
+        Assert.Contains("may be 5×112 mm or 5×114.3 mm (4.5 in)", finding.Says, StringComparison.Ordinal);
+        Assert.StartsWith("measure across more studs", finding.SettledBy, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(69, Verdict.Clash, "wheels bored to 70.0 mm or more")]
+    [InlineData(72.6, Verdict.Watch, "rings of 72.6 mm outside and 70.0 mm inside")]
+    public void A_bore_too_small_does_not_go_on_and_one_too_large_wants_a_ring(double bore, Verdict verdict, string cure)
+    {
+        var finding = Find(Hub, Of(5, 114.3, bore))[1];
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal([cure], finding.Cures);
+    }
+
+    [Fact]
+    public void Thread_and_seat_have_to_be_the_same()
+    {
+        Assert.Equal(["nuts of 1/2-20"], Assert.Single(Find(Hub, Of(5, 114.3, 70, "M12×1.5")), finding => finding.Verdict == Verdict.Clash).Cures);
+        Assert.Equal(["nuts with a ball seat"], Assert.Single(Find(Hub, Of(5, 114.3, 70, "1/2-20", Seat.Ball)), finding => finding.Verdict == Verdict.Clash).Cures);
+        Assert.DoesNotContain(Find(Of(5, 114.3, 70, "M12x1.5"), Of(5, 114.3, 70, "m12 × 1.5")), finding => finding.Verdict == Verdict.Clash);
+    }
+
+    [Fact]
+    public void What_was_not_measured_is_asked_for_beside_what_was()
+        => Assert.Equal([Verdict.Open, Verdict.Fits], Find(Hub with { Bore = null }, Of(5, 114.3, 70)).Select(finding => finding.Verdict));
+
+    [Fact]
+    public void A_hub_nobody_asked_for_says_nothing()
+        => Assert.Empty(new WheelBoltsCheck().Look(InventedCar.Plain with { Tyres = InventedCar.Rolling(2) with { Wheel = new(Bolting: Hub) } }, OwnersGoals.None));
+
+    private static Bolting Of(int studs, double circle, double bore, string? thread = null, Seat? seat = null)
+        => new(studs, InventedShaft.Known(circle / 1000), InventedShaft.Known(bore / 1000), thread, seat);
+
+    private static List<Finding> Find(Bolting hub, Bolting wheel)
+        => [.. new WheelBoltsCheck().Look(
+            InventedCar.Plain with { RearAxle = InventedCar.Axle(4.10) with { Hub = hub }, Tyres = InventedCar.Rolling(2) with { Wheel = new(Bolting: wheel) } }, OwnersGoals.None)];
+}
