@@ -59,6 +59,7 @@ internal static class Entries
                 break;
             case GoalEntry goal:
                 RequireVehicle(db, goal.VehicleId);
+                GoalList.CheckAmongOthers(db, goal);
                 break;
         }
     }

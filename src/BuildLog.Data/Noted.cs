@@ -1,3 +1,4 @@
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -30,7 +31,13 @@ public sealed record Noted
     /// <exception cref="RefusedException">The text is no engine speed.</exception>
     public static Noted EngineSpeed(string text, Source source) => From(CruiseGoal.ReadEngineSpeed(text), source);
 
+    /// <summary>What belongs under a heading of the spec sheet.</summary>
+    /// <exception cref="RefusedException">The text cannot be that.</exception>
+    public static Noted Of(Spec spec, string text, Source source) => Of(spec.Line(), text, source);
+
     public override string ToString() => Text;
+
+    internal static Noted Of(SpecLine line, string text, Source source) => From(line.Read(text), source);
 
     private static Noted From(Parsed<Typed> parsed, Source source)
     {

@@ -44,11 +44,15 @@ public sealed class Shop : IDisposable
     public IReadOnlyList<Fitment> Fitments(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Fitments);
 
     /// <summary>What the owner wants, understood.</summary>
-    public OwnersGoals GoalsOf(Vehicle vehicle) => new([.. CruiseGoals(vehicle).Select(goal => goal.Read())]);
+    public OwnersGoals GoalsOf(Vehicle vehicle) => GoalList.Understood(Goals(vehicle));
+
+    /// <summary>Everything the owner wants, as typed, in the order it was set.</summary>
+    public IReadOnlyList<GoalEntry> Goals(Vehicle vehicle)
+        => store.Read(db => db.Goals.Where(goal => goal.VehicleId == vehicle.Id).OrderBy(goal => goal.Id).ToList());
 
     /// <summary>The cruise goals as typed, in the order they were set.</summary>
     public IReadOnlyList<CruiseGoalEntry> CruiseGoals(Vehicle vehicle)
-        => store.Read(db => db.Goals.OfType<CruiseGoalEntry>().Where(goal => goal.VehicleId == vehicle.Id).OrderBy(goal => goal.Id).ToList());
+        => [.. Goals(vehicle).OfType<CruiseGoalEntry>()];
 
     /// <summary>Sessions on this vehicle or on any part that was ever fitted to it, the latest first.</summary>
     public IReadOnlyList<Session> Sessions(Vehicle vehicle) => store.Read(db => SessionList.Of(db, vehicle));

@@ -3,6 +3,7 @@ using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Migrations;
@@ -39,6 +40,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
     {
         VehicleMapping.Map(modelBuilder);
         ComponentMapping.Map(modelBuilder);
+        SpecMapping.Map(modelBuilder);
         FitmentMapping.Map(modelBuilder);
         SessionMapping.Map(modelBuilder);
         GoalMapping.Map(modelBuilder);

@@ -1,4 +1,5 @@
 using System.Linq.Expressions;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 using Microsoft.EntityFrameworkCore;
@@ -36,6 +37,15 @@ internal static class TableRules
         return entity.OneOf(NameOf(word), Enum.GetNames<TWords>());
     }
 
+    /// <summary>The same where the word may be missing.</summary>
+    public static EntityTypeBuilder<T> Words<T, TWords>(this EntityTypeBuilder<T> entity, Expression<Func<T, TWords?>> word)
+        where T : class
+        where TWords : struct, Enum
+    {
+        entity.Property(word).HasConversion<string>();
+        return entity.OneOf(NameOf(word), Enum.GetNames<TWords>());
+    }
+
     /// <summary>All of the columns are filled, or none.</summary>
     public static EntityTypeBuilder<T> AllOrNone<T>(this EntityTypeBuilder<T> entity, string name, params IReadOnlyList<string> columns)
         where T : class
@@ -60,7 +70,7 @@ internal static class TableRules
         });
         return entity
             .AllOrNone(name, $"{name}Si", $"{name}Unit", $"{name}Text", $"{name}Source")
-            .Rule($"{name}Si", FormattableString.Invariant($"\"{name}Si\" BETWEEN {low:0.0###} AND {high:0.0###}"))
+            .Rule($"{name}Si", FormattableString.Invariant($"\"{name}Si\" BETWEEN {low:0.0######} AND {high:0.0######}"))
             .OneOf($"{name}Source", Enum.GetNames<Source>());
     }
 
@@ -68,6 +78,10 @@ internal static class TableRules
     public static EntityTypeBuilder<T> Noted<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, Noted?>> ratio, RatioRange range)
         where T : class
         => entity.Noted(ratio, range.Low, range.High);
+
+    public static EntityTypeBuilder<T> Noted<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, Noted?>> number, SpecLine line)
+        where T : class
+        => entity.Noted(number, line.Low, line.High);
 
     private static string NameOf<T, TValue>(Expression<Func<T, TValue>> property) => ((MemberExpression)property.Body).Member.Name;
 }

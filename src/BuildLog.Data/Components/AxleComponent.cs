@@ -1,10 +1,12 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Data.Components;
 
 /// <summary>A drive axle. Its counts are kept as sessions; here stands what was read off it or said of it.</summary>
-public sealed class AxleComponent : Component
+public sealed class AxleComponent : BoltedComponent
 {
     public override string Kind => "axle";
 
@@ -22,6 +24,22 @@ public sealed class AxleComponent : Component
 
     /// <summary>Further reduction in the hubs; null where there is none. A turn count has it inside, teeth and tags have not.</summary>
     public Noted? HubReduction { get; set; }
+
+    /// <summary>Mounting face to mounting face.</summary>
+    [NotMapped]
+    public Noted? HubFaces { get => Specs.Of(Spec.HubFaces); set => Specs.Put(Spec.HubFaces, value); }
+
+    /// <summary>How far it goes down from ride height.</summary>
+    [NotMapped]
+    public Noted? Droop { get => Specs.Of(Spec.Droop); set => Specs.Put(Spec.Droop, value); }
+
+    /// <summary>How far it goes up, to the stop.</summary>
+    [NotMapped]
+    public Noted? Bump { get => Specs.Of(Spec.Bump); set => Specs.Put(Spec.Bump, value); }
+
+    /// <summary>The torque its maker allows at the wheels, both shafts together.</summary>
+    [NotMapped]
+    public Noted? TorqueRating { get => Specs.Of(Spec.TorqueRating); set => Specs.Put(Spec.TorqueRating, value); }
 
     internal int? Ring { get; set; }
 

@@ -1,3 +1,4 @@
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
@@ -29,8 +30,12 @@ public abstract class Component : Entered
     /// <summary>Where on a vehicle it may be fitted; the first is the usual place.</summary>
     public abstract IReadOnlyList<Position> Positions { get; }
 
+    /// <summary>Numbers noted of it beyond those every such part has.</summary>
+    internal List<SpecRow> Specs { get; } = [];
+
     public override void Check()
     {
+        Specs.Check();
         if (Name.Length == 0) throw new RefusedException("component", $"The {Kind} needs a name.", "Harrow 4.10 axle");
         if (Name.Length > 80 || Name.Any(char.IsControl))
             throw new RefusedException("component", $"The name of the {Kind} is one line of at most 80 characters.", "Harrow 4.10 axle");

@@ -1,3 +1,4 @@
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Ratios;
 using Microsoft.EntityFrameworkCore;
 
@@ -20,15 +21,46 @@ internal static class ComponentMapping
             .HasValue<OverdriveComponent>("overdrive")
             .HasValue<TransferCaseComponent>("transfer case")
             .HasValue<AxleComponent>("axle")
-            .HasValue<WheelSetComponent>("wheels");
-        component.Filled("Name").OneOf("Kind", "engine", "transmission", "overdrive", "transfer case", "axle", "wheels");
+            .HasValue<PropshaftComponent>("propshaft")
+            .HasValue<WheelSetComponent>("wheels")
+            .HasValue<SpeedometerComponent>("speedometer");
+        component.Filled("Name").OneOf("Kind", "engine", "transmission", "overdrive", "transfer case", "axle", "propshaft", "wheels", "speedometer");
 
-        model.Entity<EngineComponent>().Noted(c => c.Idle, 0, 1000).Noted(c => c.Redline, 0, 1000);
+        model.Entity<EngineComponent>().Noted(c => c.Idle, 0, 1000).Noted(c => c.Redline, 0, 1000).Words(c => c.Induction);
         MapTransmission(model);
         model.Entity<OverdriveComponent>().Noted(c => c.OverdriveRatio, RatioRange.Overdrive);
-        model.Entity<TransferCaseComponent>().Noted(c => c.High, RatioRange.Transfer).Noted(c => c.Low, RatioRange.Transfer);
+        model.Entity<TransferCaseComponent>().Noted(c => c.High, RatioRange.Transfer).Noted(c => c.Low, RatioRange.Transfer).Words(c => c.FrontDrive);
+        MapBolted(model);
         MapAxle(model);
         MapWheelSet(model);
+        MapPropshaft(model);
+        model.Entity<SpeedometerComponent>().Words(c => c.Per).Words(c => c.Pickup)
+            .Rule("DriveTeeth", "\"DriveTeeth\" BETWEEN 1 AND 60")
+            .Rule("DrivenTeeth", "\"DrivenTeeth\" BETWEEN 3 AND 99")
+            .AllOrNone("SpeedometerTeeth", "DriveTeeth", "DrivenTeeth");
+    }
+
+    private static void MapBolted(ModelBuilder model)
+        => model.Entity<BoltedComponent>().Words(c => c.Seat).Rule("Studs", "\"Studs\" BETWEEN 3 AND 10").Filled("Thread");
+
+    private static void MapPropshaft(ModelBuilder model)
+    {
+        var propshaft = model.Entity<PropshaftComponent>();
+        propshaft.Ignore(c => c.Pieces);
+
+        // Deleting is done by the program, row by row, where a log can see it.
+        propshaft.HasMany(c => c.Rows).WithOne().HasForeignKey(row => row.PropshaftId).OnDelete(DeleteBehavior.ClientCascade);
+        propshaft.Navigation(c => c.Rows).AutoInclude();
+
+        var piece = model.Entity<PieceRow>().ToTable("ShaftPieces");
+        piece.HasIndex(row => new { row.PropshaftId, row.Ordinal }).IsUnique();
+        piece.Words(row => row.Yokes)
+            .Rule("Ordinal", "\"Ordinal\" BETWEEN 1 AND 3")
+            .Noted(row => row.Outer, SpecSheet.ShaftOuter)
+            .Noted(row => row.Wall, SpecSheet.ShaftWall)
+            .Noted(row => row.Length, SpecSheet.ShaftLength)
+            .Noted(row => row.Side, SpecSheet.ShaftSide)
+            .Noted(row => row.Plan, SpecSheet.ShaftPlan);
     }
 
     private static void MapTransmission(ModelBuilder model)
@@ -62,6 +94,8 @@ internal static class ComponentMapping
     {
         var wheels = model.Entity<WheelSetComponent>();
         wheels.Ignore(c => c.Size);
+        wheels.Property(c => c.StoredPassengerOnTruck).HasColumnName("PassengerOnTruck");
+        wheels.Property(c => c.StoredTwinRear).HasColumnName("TwinRear");
         wheels.Words(c => c.Construction)
             .Needs("Kind", "wheels", "SizeText", "Construction")
             .Noted(c => c.Worn, 0, 0.03)

@@ -1,4 +1,7 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
 
@@ -15,6 +18,38 @@ public sealed class EngineComponent : Component
 
     public Noted? Redline { get; set; }
 
+    /// <summary>Full-load torque by points, such as <c>1500:180 Nm; 3000:210 Nm</c>; it counts before the two peaks.</summary>
+    [NotMapped]
+    public Noted? TorquePoints { get => Specs.Of(Spec.TorquePoints); set => Specs.Put(Spec.TorquePoints, value); }
+
+    /// <summary>The two peaks of a data sheet, of which a curve is drawn when all four numbers are there.</summary>
+    [NotMapped]
+    public Noted? PeakTorque { get => Specs.Of(Spec.PeakTorque); set => Specs.Put(Spec.PeakTorque, value); }
+
+    [NotMapped]
+    public Noted? PeakTorqueAt { get => Specs.Of(Spec.PeakTorqueAt); set => Specs.Put(Spec.PeakTorqueAt, value); }
+
+    [NotMapped]
+    public Noted? PeakPower { get => Specs.Of(Spec.PeakPower); set => Specs.Put(Spec.PeakPower, value); }
+
+    [NotMapped]
+    public Noted? PeakPowerAt { get => Specs.Of(Spec.PeakPowerAt); set => Specs.Put(Spec.PeakPowerAt, value); }
+
+    /// <summary>The lowest engine speed it pulls from cleanly in a high gear.</summary>
+    [NotMapped]
+    public Noted? LowestPull { get => Specs.Of(Spec.LowestPull); set => Specs.Put(Spec.LowestPull, value); }
+
+    /// <summary>Null for naturally aspirated, which most are.</summary>
+    public Induction? Induction { get; set; }
+
+    /// <summary>What it pulls at full load; null while neither points nor both peaks are known.</summary>
+    /// <exception cref="RefusedException">The peaks are none that an engine can have together.</exception>
+    public TorqueCurve? Torque()
+        => TorquePoints is { } points ? TorqueText.Curve(points.Text, points.Source)
+            : PeakTorque is { } torque && PeakTorqueAt is { } atTorque && PeakPower is { } power && PeakPowerAt is { } atPower
+                ? PlausibleCurve.From(torque.Si, atTorque.Si, power.Si, atPower.Si)
+                : null;
+
     public override void Check()
     {
         base.Check();
@@ -22,5 +57,6 @@ public sealed class EngineComponent : Component
         if (Redline is not null) _ = CruiseGoal.ReadEngineSpeed(Redline.Text).OrRefuse();
         if (Idle is not null && Redline is not null && Idle.Si >= Redline.Si)
             throw new RefusedException("redline", $"The redline ({Redline}) must be above the idle speed ({Idle}).", "idle 800 rev/min, redline 5500 rev/min");
+        _ = Torque();
     }
 }

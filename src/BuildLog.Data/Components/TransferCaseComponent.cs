@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Data.Components;
 
@@ -14,6 +15,9 @@ public sealed class TransferCaseComponent : Component
     public Noted? High { get; set; }
 
     public Noted? Low { get; set; }
+
+    /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
+    public FrontDrive? FrontDrive { get; set; }
 
     public override void Check()
     {

@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -23,6 +25,20 @@ public sealed class TransmissionComponent : Component
         }
     }
 
+    /// <summary>Whether its converter locks in the gear it cruises in; null for a clutch.</summary>
+    public bool? ConverterLocksUp { get; set; }
+
+    /// <summary>Engine speed at full throttle with the car held.</summary>
+    [NotMapped]
+    public Noted? StallSpeed { get => Specs.Of(Spec.StallSpeed); set => Specs.Put(Spec.StallSpeed, value); }
+
+    [NotMapped]
+    public Noted? StallTorqueRatio { get => Specs.Of(Spec.StallTorqueRatio); set => Specs.Put(Spec.StallTorqueRatio, value); }
+
+    /// <summary>The engine torque its maker allows at the input.</summary>
+    [NotMapped]
+    public Noted? TorqueRating { get => Specs.Of(Spec.TorqueRating); set => Specs.Put(Spec.TorqueRating, value); }
+
     internal List<GearRow> Rows { get; } = [];
 
     /// <summary>Gears named 1, 2, 3 … from their ratios as typed, the lowest gear first.</summary>
@@ -33,6 +49,9 @@ public sealed class TransmissionComponent : Component
     public override void Check()
     {
         base.Check();
+        if (ConverterLocksUp is null && (StallSpeed ?? StallTorqueRatio) is { } stall)
+            throw new RefusedException("converter", $"A stall ('{stall}') is a torque converter's: say whether the converter locks up, or leave the stall out.", "");
+
         StatedGear? lower = null;
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var gear in Gears)

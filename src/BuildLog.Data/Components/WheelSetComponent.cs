@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
@@ -5,7 +7,7 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Data.Components;
 
 /// <summary>A set of wheels with their tyres. Its roll-outs are kept as sessions.</summary>
-public sealed class WheelSetComponent : Component
+public sealed class WheelSetComponent : BoltedComponent
 {
     internal const double SmallestCircumference = 0.8;
     internal const double LargestCircumference = 6;
@@ -29,6 +31,31 @@ public sealed class WheelSetComponent : Component
 
     /// <summary>Needed where the marking does not say it.</summary>
     public Construction Construction { get; set; }
+
+    /// <summary>Axle to ground, the vehicle standing on it.</summary>
+    [NotMapped]
+    public Noted? LoadedRadius { get => Specs.Of(Spec.LoadedRadius); set => Specs.Put(Spec.LoadedRadius, value); }
+
+    /// <summary>Between the bead seats.</summary>
+    [NotMapped]
+    public Noted? RimWidth { get => Specs.Of(Spec.RimWidth); set => Specs.Put(Spec.RimWidth, value); }
+
+    /// <summary>Mounting face to the middle of the rim; positive where the face is outboard of it.</summary>
+    [NotMapped]
+    public Noted? Offset { get => Specs.Of(Spec.Offset); set => Specs.Put(Spec.Offset, value); }
+
+    /// <summary>Passenger tyres on a truck or a multi-purpose vehicle carry less.</summary>
+    [NotMapped]
+    public bool PassengerOnTruck { get => StoredPassengerOnTruck ?? false; set => StoredPassengerOnTruck = value; }
+
+    /// <summary>Two tyres on each side of the rear axle.</summary>
+    [NotMapped]
+    public bool TwinRear { get => StoredTwinRear ?? false; set => StoredTwinRear = value; }
+
+    // A record of the first schema has nothing there.
+    internal bool? StoredPassengerOnTruck { get; set; }
+
+    internal bool? StoredTwinRear { get; set; }
 
     /// <summary>The marking understood, with the wear taken off; null if none was read.</summary>
     /// <exception cref="RefusedException">The marking or the wear is not one.</exception>

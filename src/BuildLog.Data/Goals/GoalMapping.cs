@@ -12,14 +12,26 @@ internal static class GoalMapping
         goal.HasIndex(g => g.Uid).IsUnique();
         goal.HasOne<Vehicle>().WithMany().HasForeignKey(g => g.VehicleId).OnDelete(DeleteBehavior.Restrict);
         goal.Property<string>("StoredKind").HasColumnName("Kind");
-        goal.HasDiscriminator<string>("StoredKind").HasValue<CruiseGoalEntry>("cruise");
-        goal.OneOf("Kind", "cruise");
+        goal.HasDiscriminator<string>("StoredKind").HasValue<CruiseGoalEntry>("cruise").HasValue<HillGoalEntry>("hill").HasValue<LimitGoalEntry>("limit");
+        goal.OneOf("Kind", "cruise", "hill", "limit");
 
         var cruise = model.Entity<CruiseGoalEntry>();
+        cruise.Property(g => g.Speed).HasColumnName("Speed");
+        cruise.Property(g => g.Gear).HasColumnName("Gear");
         cruise.Property(g => g.SpeedSi);
         cruise.Property(g => g.EngineSpeedSi);
         cruise.Needs("Kind", "cruise", "Speed", "EngineSpeed", "Tolerance", "Gear", "SpeedSi", "EngineSpeedSi")
             .Rule("SpeedSi", "\"SpeedSi\" > 0 AND \"SpeedSi\" < 1000")
             .Rule("EngineSpeedSi", "\"EngineSpeedSi\" > 0 AND \"EngineSpeedSi\" < 1000");
+
+        var hill = model.Entity<HillGoalEntry>();
+        hill.Property(g => g.Speed).HasColumnName("Speed");
+        hill.Property(g => g.Gear).HasColumnName("Gear");
+        hill.HasIndex(g => g.VehicleId, "IX_Goals_OneHill").IsUnique().HasFilter("\"Kind\" = 'hill'");
+        hill.Needs("Kind", "hill", "Gradient", "Speed", "Gear");
+
+        var limit = model.Entity<LimitGoalEntry>();
+        limit.HasIndex(g => new { g.VehicleId, g.Limited }, "IX_Goals_OneLimitOfEach").IsUnique();
+        limit.Words(g => g.Limited).Needs("Kind", "limit", "Limited", "Limit");
     }
 }

@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Vehicles;
@@ -33,6 +35,41 @@ public sealed class Vehicle : Entered
 
     public string Notes { get; set; } = "";
 
+    /// <summary>As it is driven: people and luggage in.</summary>
+    [NotMapped]
+    public Noted? Mass { get => Specs.Of(Spec.Mass); set => Specs.Put(Spec.Mass, value); }
+
+    /// <summary>What the front axle carries, laden as heavily as it will be.</summary>
+    [NotMapped]
+    public Noted? FrontAxleMass { get => Specs.Of(Spec.FrontAxleMass); set => Specs.Put(Spec.FrontAxleMass, value); }
+
+    [NotMapped]
+    public Noted? RearAxleMass { get => Specs.Of(Spec.RearAxleMass); set => Specs.Put(Spec.RearAxleMass, value); }
+
+    /// <summary>Drag coefficient times frontal area, where somebody coasted it down; it counts before the body class.</summary>
+    [NotMapped]
+    public Noted? DragArea { get => Specs.Of(Spec.DragArea); set => Specs.Put(Spec.DragArea, value); }
+
+    /// <summary>The name of a <see cref="Gearing.RoadLoad.BodyClass"/>; null for none.</summary>
+    public string? BodyClass { get; set; }
+
+    /// <summary>Rolling resistance over weight; it counts before the rolling class.</summary>
+    [NotMapped]
+    public Noted? RollingResistance { get => Specs.Of(Spec.RollingResistance); set => Specs.Put(Spec.RollingResistance, value); }
+
+    /// <summary>The name of a <see cref="Gearing.RoadLoad.RollingClass"/>; null for none.</summary>
+    public string? RollingClass { get; set; }
+
+    /// <summary>Part of the mass on driven wheels; where it is not typed, the axle masses tell.</summary>
+    [NotMapped]
+    public Noted? DrivenShare { get => Specs.Of(Spec.DrivenShare); set => Specs.Put(Spec.DrivenShare, value); }
+
+    /// <summary>Above sea level, where it is driven.</summary>
+    [NotMapped]
+    public Noted? Altitude { get => Specs.Of(Spec.Altitude); set => Specs.Put(Spec.Altitude, value); }
+
+    internal List<SpecRow> Specs { get; } = [];
+
     /// <summary>The name as it is compared: SQLite folds the case of plain English letters only.</summary>
     internal string NameKey { get; set; } = "";
 
@@ -41,9 +78,18 @@ public sealed class Vehicle : Entered
         if (Name.Length == 0) throw new RefusedException("vehicle", "A vehicle needs a name.", "Brindle");
         if (Name.Length > 60 || Name.Any(char.IsControl))
             throw new RefusedException("vehicle", "A vehicle's name is one line of at most 60 characters.", "Brindle");
+        Specs.Check();
+        CheckClass(BodyClass, "body", [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
+        CheckClass(RollingClass, "rolling", [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);
     }
 
     public override string ToString() => Name;
+
+    private static void CheckClass(string? name, string what, IReadOnlyList<string> known)
+    {
+        if (name is not null && !known.Contains(name))
+            throw new RefusedException($"{what}-class", $"'{name}' is no {what} class; there are {string.Join("; ", known)}.", known[0]);
+    }
 
     internal static string KeyOf(string name) => name.Trim().Normalize().ToUpperInvariant();
 }

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.RoadLoad;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Vehicles;
@@ -11,6 +12,8 @@ internal static class VehicleMapping
         vehicle.HasIndex(v => v.Uid).IsUnique();
         vehicle.Property(v => v.NameKey);
         vehicle.HasIndex(v => v.NameKey).IsUnique();
-        vehicle.Filled("Name").Filled("NameKey").Words(v => v.State).Words(v => v.OdometerUnit);
+        vehicle.Filled("Name").Filled("NameKey").Words(v => v.State).Words(v => v.OdometerUnit)
+            .OneOf("BodyClass", BodyClass.All.Select(body => body.Name))
+            .OneOf("RollingClass", RollingClass.All.Select(tyre => tyre.Name));
     }
 }

@@ -1,0 +1,51 @@
+namespace BuildLog.Data.Specs;
+
+/// <summary>A number that may be noted of a part or a vehicle. <see cref="SpecSheet"/> says what each is called and what it can be.</summary>
+public enum Spec
+{
+    // Engine.
+    TorquePoints,
+    PeakTorque,
+    PeakTorqueAt,
+    PeakPower,
+    PeakPowerAt,
+    LowestPull,
+
+    // Gearbox, and axle.
+    StallSpeed,
+    StallTorqueRatio,
+    TorqueRating,
+
+    // Axle and wheels.
+    PitchCircle,
+    Bore,
+    HubFaces,
+    Droop,
+    Bump,
+    LoadedRadius,
+    RimWidth,
+    Offset,
+
+    // Propshaft.
+    JointRating,
+    SlipStroke,
+    SlipOut,
+    OutputSide,
+    OutputPlan,
+    PinionSide,
+    PinionPlan,
+
+    // Speedometer.
+    TurnsWanted,
+    PulsesPerTurn,
+    Correction,
+
+    // Vehicle.
+    Mass,
+    FrontAxleMass,
+    RearAxleMass,
+    DragArea,
+    RollingResistance,
+    DrivenShare,
+    Altitude,
+}

@@ -1,0 +1,98 @@
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Data.Specs;
+
+/// <summary>What is noted under one heading.</summary>
+/// <param name="Words">What it is called, in sentences and lists.</param>
+/// <param name="Unit">How to show it.</param>
+/// <param name="Low">Smallest value that only nonsense is below, in base units.</param>
+/// <param name="High">Largest value that only nonsense is above.</param>
+/// <param name="Read">What a text means.</param>
+/// <param name="IsNominal">It is stated, not measured: unless somebody did measure it, it is meant as it stands.</param>
+public sealed record SpecLine(string Words, Unit Unit, double Low, double High, Func<string, Parsed<Typed>> Read, bool IsNominal);
+
+/// <summary>What the numbers are called and what they can be.</summary>
+/// <remarks>Ranges are wide on purpose: outside is a slip of the pen. Where one is widened, a migration has to follow, and a test says so.</remarks>
+public static class SpecSheet
+{
+    private const double Degree = Math.PI / 180;
+
+    private static readonly Dictionary<Spec, SpecLine> Lines = new()
+    {
+        [Spec.TorquePoints] = new("torque points", Units.NewtonMetre, 0, 5000, TorqueText.Read, IsNominal: true),
+        [Spec.PeakTorque] = Plain("peak torque", Units.NewtonMetre, 1, 5000, "210 N·m"),
+        [Spec.PeakTorqueAt] = EngineSpeed("engine speed of peak torque"),
+        [Spec.PeakPower] = Plain("peak power", Units.Kilowatt, 500, 2_000_000, "77 kW"),
+        [Spec.PeakPowerAt] = EngineSpeed("engine speed of peak power"),
+        [Spec.LowestPull] = EngineSpeed("lowest clean pull"),
+
+        [Spec.StallSpeed] = EngineSpeed("stall speed"),
+        [Spec.StallTorqueRatio] = Nominal("stall torque ratio", Units.One, 1, 5, "2.1"),
+        [Spec.TorqueRating] = Nominal("torque rating", Units.NewtonMetre, 10, 100_000, "300 N·m"),
+
+        [Spec.PitchCircle] = Nominal("bolt circle", Units.Millimetre, 0.05, 0.4, "114.3 mm"),
+        [Spec.Bore] = Measured("centre bore", Units.Millimetre, 0.03, 0.4, "66.1 mm"),
+        [Spec.HubFaces] = Measured("hub face to hub face", Units.Millimetre, 0.6, 3, "1480 mm"),
+        [Spec.Droop] = Measured("droop", Units.Millimetre, 0, 1, "90 mm"),
+        [Spec.Bump] = Measured("bump", Units.Millimetre, 0, 1, "80 mm"),
+        [Spec.LoadedRadius] = Measured("loaded radius", Units.Millimetre, 0.1, 1, "312 mm"),
+        [Spec.RimWidth] = Nominal("rim width", Units.Inch, 0.05, 0.6, "6 in"),
+        [Spec.Offset] = Measured("wheel offset", Units.Millimetre, -0.2, 0.2, "25 mm"),
+
+        [Spec.JointRating] = Nominal("joint rating", Units.NewtonMetre, 10, 100_000, "900 N·m"),
+        [Spec.SlipStroke] = Measured("slip stroke", Units.Millimetre, 0, 1, "90 mm"),
+        [Spec.SlipOut] = Measured("slip stands out", Units.Millimetre, 0, 1, "35 mm"),
+        [Spec.OutputSide] = Angle("output angle from the side"),
+        [Spec.OutputPlan] = Angle("output angle from above"),
+        [Spec.PinionSide] = Angle("pinion angle from the side"),
+        [Spec.PinionPlan] = Angle("pinion angle from above"),
+
+        [Spec.TurnsWanted] = Nominal("turns the dial wants", Units.One, 50, 1_000_000, "1000"),
+        [Spec.PulsesPerTurn] = Nominal("pulses a turn", Units.One, 0.01, 1000, "16"),
+        [Spec.Correction] = Nominal("speedometer correction", Units.One, 0.01, 100, "0.917"),
+
+        [Spec.Mass] = new("mass as driven", Units.Kilogram, 100, 60_000, VehicleLoad.ReadMass, IsNominal: false),
+        [Spec.FrontAxleMass] = Measured("front axle mass", Units.Kilogram, 20, 40_000, "700 kg"),
+        [Spec.RearAxleMass] = Measured("rear axle mass", Units.Kilogram, 20, 40_000, "750 kg"),
+        [Spec.DragArea] = new("drag area", Units.SquareMetre, 0.2, 12, VehicleLoad.ReadDragArea, IsNominal: false),
+        [Spec.RollingResistance] = new("rolling resistance", Units.One, 0.003, 0.4, VehicleLoad.ReadRollingResistance, IsNominal: false),
+        [Spec.DrivenShare] = new("share on driven wheels", Units.PercentUnit, 0.05, 1, VehicleLoad.ReadDrivenShare, IsNominal: false),
+        [Spec.Altitude] = new("altitude", Units.Metre, -500, 6000, VehicleLoad.ReadAltitude, IsNominal: true),
+    };
+
+    public static SpecLine Line(this Spec spec) => Lines[spec];
+
+    public static string InWords(this Spec spec) => spec.Line().Words;
+
+    internal static SpecLine ShaftOuter { get; } = Measured("tube diameter", Units.Millimetre, 0.005, 0.3, "76 mm");
+
+    internal static SpecLine ShaftWall { get; } = Measured("tube wall", Units.Millimetre, 0.0002, 0.15, "2.1 mm");
+
+    internal static SpecLine ShaftLength { get; } = Measured("length between joints", Units.Metre, 0.05, 4, "1.30 m");
+
+    internal static SpecLine ShaftSide { get; } = Angle("shaft angle from the side");
+
+    internal static SpecLine ShaftPlan { get; } = Angle("shaft angle from above");
+
+    private static SpecLine Measured(string words, Unit unit, double low, double high, string example)
+        => new(words, unit, low, high, text => Within(QuantityText.Read(text, unit.Kind), words, unit, (low, high), example), IsNominal: false);
+
+    private static SpecLine Nominal(string words, Unit unit, double low, double high, string example)
+        => Measured(words, unit, low, high, example) with { IsNominal = true };
+
+    // A curve has an uncertainty of its own, so a ± typed here would be lost.
+    private static SpecLine Plain(string words, Unit unit, double low, double high, string example)
+        => new(words, unit, low, high, text => Within(QuantityText.ReadPlain(text, unit.Kind), words, unit, (low, high), example), IsNominal: true);
+
+    private static SpecLine Angle(string words)
+        => new(words, Units.Degree, -45 * Degree, 45 * Degree, text => Within(QuantityText.Read(text, Kind.Angle, Units.Degree), words, Units.Degree, (-45 * Degree, 45 * Degree), "3.5 deg"), IsNominal: false);
+
+    private static SpecLine EngineSpeed(string words) => new(words, Units.RevolutionPerMinute, 0, 1000, CruiseGoal.ReadEngineSpeed, IsNominal: true);
+
+    private static Parsed<Typed> Within(Parsed<Typed> read, string words, Unit unit, (double Low, double High) range, string example)
+        => read.Then<Typed>(typed => typed.Value >= range.Low && typed.Value <= range.High
+            ? typed
+            : new Refusal("out-of-range", FormattableString.Invariant($"'{typed.Text}' cannot be the {words}: it lies between {unit.FromBase(range.Low):0.####} and {unit.FromBase(range.High):0.####} {unit.Symbol}").TrimEnd() + ".", example));
+}
