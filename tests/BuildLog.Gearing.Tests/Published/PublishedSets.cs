@@ -35,5 +35,12 @@ internal static class PublishedSets
         WorkedSpeeds.MakersGuideFromMemory(),
         WorkedSpeeds.TextbookFromMemory(),
         WorkedSpeeds.CommonPractice(),
+        RoadLoadRows.Power(),
+        RoadLoadRows.CoastDown(),
+        Air.Constants(),
+        Air.TableFromMemory(),
+        Air.ByAnotherProgram(),
+        Air.Altitude(),
+        CrawlRatios.Printed(),
     ];
 }
