@@ -1,0 +1,64 @@
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Engines;
+
+public sealed class PlausibleCurveTests
+{
+    // Invented data sheets: a small petrol engine, a big slow one, a charged one with a plateau, one whose torque falls early.
+    [Theory]
+    [InlineData(210, 2500, 77, 4500)]
+    [InlineData(400, 2000, 120, 4000)]
+    [InlineData(320, 1750, 140, 5000)]
+    [InlineData(300, 2000, 85, 5000)]
+    public void Both_peaks_of_the_data_sheet_are_met(double torque, double atTorque, double kilowatts, double atPower)
+    {
+        var curve = PlausibleCurve.From(torque, atTorque / 60, kilowatts * 1000, atPower / 60);
+
+        Assert.Equal(torque, curve.PeakTorque.Value, 1e-9);
+        Assert.Equal(torque, curve.TorqueAt(atTorque / 60), 1e-9);
+        Assert.Equal(kilowatts * 1000 / (2 * Math.PI * atPower / 60), curve.TorqueAt(atPower / 60), 1e-9);
+        Assert.Equal(kilowatts, curve.PeakPower.Value / 1000, 0.005 * kilowatts);
+    }
+
+    [Fact]
+    public void It_is_marked_assumed_and_as_uncertain_as_a_guess()
+    {
+        var curve = PlausibleCurve.From(210, 2500 / 60.0, 77_000, 4500 / 60.0);
+
+        Assert.Equal(Source.Assumed, curve.Source);
+        Assert.Equal(0.05, curve.At(50)!.RelativeUncertainty, 1e-12);
+    }
+
+    [Fact]
+    public void Any_two_peaks_that_can_be_give_a_curve_that_never_beats_them()
+        => Gen.Select(Gen.Double[80, 800], Gen.Double[1200, 4000], Gen.Double[1.1, 2.5], Gen.Double[0.55, 0.98]).Sample((torque, atTorque, apart, share) =>
+        {
+            var atPower = atTorque * apart;
+            if (apart * share < 1) return;
+            var power = 2 * Math.PI * torque * share * atPower / 60;
+            var curve = PlausibleCurve.From(torque, atTorque / 60, power, atPower / 60);
+
+            for (var n = curve.From; n <= curve.To; n += (curve.To - curve.From) / 300)
+            {
+                Assert.True(curve.TorqueAt(n) <= torque * (1 + 1e-12));
+                Assert.True(2 * Math.PI * n * curve.TorqueAt(n) <= power * 1.01);
+            }
+        });
+
+    [Theory]
+    [InlineData(210, 4500, 77, 2500, "2500 against 4500")]
+    [InlineData(100, 2500, 77, 4500, "163 N·m")]
+    [InlineData(400, 4000, 80, 4500, "167.6 kW")]
+    [InlineData(0, 2500, 77, 4500, "more than zero")]
+    [InlineData(double.NaN, 2500, 77, 4500, "more than zero")]
+    public void Peaks_no_engine_can_have_together_are_refused(double torque, double atTorque, double kilowatts, double atPower, string says)
+    {
+        var refused = Assert.Throws<RefusedException>(() => PlausibleCurve.From(torque, atTorque / 60, kilowatts * 1000, atPower / 60));
+
+        Assert.Contains(says, refused.Message, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,110 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Tests.Drivelines;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.RoadLoad;
+
+public sealed class LowGearTests
+{
+    private static readonly double PoundFoot = Units.PoundFoot.Factor;
+    private static readonly TransferCase Low = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.72));
+
+    // 3.5 · 2.72 · 4.10 = 39.032; at 800 rev/min on 2.00 m: 13.333 · 2/39.032 m/s.
+    [Fact]
+    public void The_crawl_is_idle_through_everything()
+    {
+        var car = InventedCar.Plain with { TransferCase = Low, Engine = new("four", InventedCar.Exactly(800 / 60.0)) };
+
+        Assert.Equal(39.032, LowRange.OverallRatio(car)!.Value, 1e-9);
+        Assert.Equal(800 / 60.0 * 2 / 39.032, LowRange.CrawlSpeed(car)!.Value, 1e-9);
+        Assert.Equal("1 low", LowRange.LowestStep(car)!.Name);
+    }
+
+    [Fact]
+    public void Without_a_transfer_case_first_gear_is_the_lowest_and_without_its_low_nobody_knows()
+    {
+        Assert.Equal(14.35, LowRange.OverallRatio(InventedCar.Plain)!.Value, 1e-9);
+        Assert.Null(LowRange.OverallRatio(InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1), null) }));
+        Assert.Null(LowRange.CrawlSpeed(InventedCar.Plain));
+    }
+
+    // First gear makes 200 · 3.5 · 4.10 · 0.9216 · π = 8309 N, asin(0.565) is more than the grip: 0.8 · 0.5 − 0.014 = 38.6 %.
+    [Fact]
+    public void Grip_ends_a_start_in_a_strong_first_gear()
+    {
+        var start = HillStart.Of(InventedLoad.Car)!;
+
+        Assert.True(start.EndedByGrip);
+        Assert.Equal(0.386, start.Gradient.Value, 1e-9);
+    }
+
+    // 100 N·m: p = 4154.9/14710 = 0.28245; θ = asin(0.28242) − 0.0139991 = 0.272332; tan = 0.27928.
+    [Fact]
+    public void The_engine_ends_it_where_it_is_weaker_than_the_grip()
+    {
+        var start = HillStart.Of(InventedLoad.WithTorque(100))!;
+
+        Assert.False(start.EndedByGrip);
+        Assert.Equal(0.27928, start.Gradient.Value, 2e-4);
+    }
+
+    // The lowest clean pull is where the torque is read; a converter multiplies what there is at its stall.
+    [Fact]
+    public void It_pulls_away_with_the_torque_of_where_it_pulls_away()
+    {
+        var engine = new Engine("four") { Torque = InventedLoad.Curve((1000, 50), (2000, 100), (3000, 150)), LowestPull = InventedCar.Exactly(1500 / 60.0) };
+        var car = InventedLoad.Car with { Engine = engine };
+        var automatic = car with { Transmission = car.Transmission! with { Converter = new(true, InventedCar.Exactly(2000 / 60.0), InventedCar.Exactly(2)) } };
+        var first = InventedLoad.Step(car, "1");
+
+        Assert.Equal(75.0 / 50, Force(car) / Force(car with { Engine = engine with { LowestPull = null } }), 1e-9);
+        Assert.Equal(200.0 / 75, Force(automatic) / Force(car), 1e-9);
+
+        double Force(Driveline of) => InventedLoad.Pull(of).PullAwayForce(first).Value;
+    }
+
+    // The published rule, 180 lb·ft, 13.055, 800 turns a mile, 4400 lb: 39.93 %.
+    [Fact]
+    public void The_truck_trades_rule_gives_its_worked_figure() => Assert.Equal(0.399303, Startability.Gradient(180, 13.055, 800, 4400), 1e-6);
+
+    // Statics with the 0.785 that hides in 10.7, no roll: the rule takes the sine for the tangent, which is right on small hills.
+    [Fact]
+    public void On_small_hills_the_rule_and_statics_agree()
+        => Gen.Select(Gen.Double[20, 60], Gen.Double[4, 10], Gen.Double[600, 900], Gen.Double[3000, 6000]).Sample((torque, ratio, turns, pounds) =>
+        {
+            var rule = Startability.Gradient(torque, ratio, turns, pounds);
+            if (rule > 0.1) return;
+
+            var force = torque * PoundFoot * ratio * 0.7853 * 2 * Math.PI * turns / 1609.344;
+            Assert.Equal(rule, Hills.Held(force / (pounds * Units.PoundForce), 0)!.Value, 0.006 * rule);
+        });
+
+    // 380 lb·ft, 3.5, low 2.72, axle 4.10: 2921.21 lb·ft at the propshaft, 11 378 at the wheels. The same with 2.48, converter 2.0, no transfer case: 1507.84.
+    [Fact]
+    public void Low_gear_torque_is_the_worked_one()
+    {
+        var car = InventedCar.Plain with { TransferCase = Low, Engine = new("eight") { Torque = InventedLoad.Flat(380 * PoundFoot) } };
+        var automatic = car with
+        {
+            TransferCase = null,
+            Transmission = new("automatic", [InventedCar.Gear("1", 2.48)]) { Converter = new(false, null, InventedCar.Exactly(2)) },
+        };
+
+        Assert.Equal(2921.21 * 4.10 * 0.95, AxleTorque.InLowGear(car, car.RearAxle!)!.Value / PoundFoot, 0.1);
+        Assert.Equal(1507.84 * 4.10 * 0.95, AxleTorque.InLowGear(automatic, car.RearAxle!)!.Value / PoundFoot, 0.1);
+        Assert.Null(AxleTorque.InLowGear(InventedCar.Plain, car.RearAxle!));
+    }
+
+    // 3500 lb, rolling radius 15 in: 3106 lb·ft at the wheels, 797.5 at the propshaft through 4.10 and 0.95.
+    [Fact]
+    public void Wheel_slip_torque_is_the_worked_one()
+    {
+        var slip = AxleTorque.AtWheelSlip(3500 * 0.45359237, 2 * Math.PI * 15 * 0.0254).Value / PoundFoot;
+
+        Assert.Equal(3106.25, slip, 0.01);
+        Assert.Equal(797.497, slip / 4.10 / 0.95, 0.1);
+    }
+}

@@ -1,0 +1,113 @@
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Tests.Drivelines;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.RoadLoad;
+
+public sealed class PullTests
+{
+    // Top gear at 30 m/s, by hand: n = 30 · 4.10/2.00 = 61.5 rev/s; F = 200 · 4.10 · (0.99 · 0.96) · 2π/2.00 = 2448.33 N;
+    // resistance 1500 · 9.80665 · 0.014 + ½ · 1.225 · 0.8 · 900 = 205.94 + 441.00 N.
+    [Fact]
+    public void Force_reserve_and_power_in_top_are_those_worked_by_hand()
+    {
+        var (pull, top) = (InventedLoad.Pull(InventedLoad.Car), InventedLoad.Step(InventedLoad.Car));
+
+        Assert.Equal(61.5, pull.EngineSpeed(top, 30).Value, 1e-9);
+        Assert.Equal(2448.33, pull.Force(top, 30)!.Value, 0.01);
+        Assert.Equal(2448.33 - 646.94, pull.Reserve(top, 30)!.Value, 0.01);
+        Assert.Equal(2448.33 * 30, pull.PowerAtWheels(top, 30)!.Value, 0.3);
+        Assert.Equal(200 * 646.94 / 2448.33, pull.TorqueNeeded(top, 30).Value, 0.001);
+        Assert.Equal(646.94 * 30 / 0.9504, pull.PowerNeeded(top, 30).Value, 0.3);
+    }
+
+    // An indirect gear loses 4 % in its gears, not 1 %: third at 20 m/s, 200 · 1.4 · 4.10 · 0.9216 · π.
+    [Fact]
+    public void An_indirect_gear_loses_more()
+        => Assert.Equal(200 * 1.4 * 4.10 * 0.96 * 0.96 * Math.PI, InventedLoad.Pull(InventedLoad.Car).Force(InventedLoad.Step(InventedLoad.Car, "3"), 20)!.Value, 1e-6);
+
+    [Fact]
+    public void A_transfer_case_takes_its_share()
+    {
+        var car = InventedLoad.Car with { TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) };
+
+        Assert.Equal(0.99, InventedLoad.Pull(car).Force(InventedLoad.Step(car), 30)!.Value / InventedLoad.Pull(InventedLoad.Car).Force(InventedLoad.Step(InventedLoad.Car), 30)!.Value, 1e-12);
+    }
+
+    // By hand: p = (2448.33 − 441.00)/14709.98 = 0.136461; θ = asin(0.136449) − atan(0.014) = 0.122877; tan θ = 0.12350.
+    [Fact]
+    public void The_steepest_hill_in_top_is_the_one_worked_by_hand()
+        => Assert.Equal(0.12350, InventedLoad.Pull(InventedLoad.Car).Hill(InventedLoad.Step(InventedLoad.Car), 30)!.Value, 1e-5);
+
+    // Worked by hand in the short form (roll without cos θ): 200 N·m through 3.73 · 0.70, η 0.9, C 2.05 m, the 1800 kg case at 100 km/h:
+    // 3.592 %, with g = 9.81.
+    [Fact]
+    public void A_worked_hill_in_overdrive_agrees()
+    {
+        var resistance = new DrivingResistance(1800, 0.015, 1.17, 1.2);
+        var force = 200 * 3.73 * 0.70 * 0.9 * 2 * Math.PI / 2.05;
+
+        Assert.Equal(0.035924, Hills.Held((force - resistance.Drag(100 / 3.6)) / resistance.Weight, 0.015)!.Value, 4e-5);
+    }
+
+    [Fact]
+    public void On_the_hill_it_holds_nothing_is_left()
+        => Gen.Select(Gen.Double[5, 39], Gen.Double[60, 300]).Sample((v, torque) =>
+        {
+            var car = InventedLoad.WithTorque(torque);
+            var (pull, top) = (InventedLoad.Pull(car), InventedLoad.Step(car));
+            if (pull.Hill(top, v) is { } hill) Assert.Equal(0, pull.Reserve(top, v, hill.Value)!.Value, 1e-6);
+        });
+
+    [Fact]
+    public void A_force_that_lifts_it_up_a_wall_holds_no_hill() => Assert.Null(Hills.Held(1.2, 0.014));
+
+    [Fact]
+    public void Beyond_the_torque_curve_nothing_is_said()
+    {
+        var (pull, top) = (InventedLoad.Pull(InventedLoad.Car), InventedLoad.Step(InventedLoad.Car));
+
+        Assert.Null(pull.Force(top, 5));
+        Assert.Null(pull.Hill(top, 45));
+    }
+
+    // σ − (1 − σ)/7.55 at 2000 m, σ = 1.0066/1.225: 0.7980; a charged engine keeps all.
+    [Fact]
+    public void Altitude_takes_from_the_engine_that_breathes_by_itself()
+    {
+        double Force(Induction induction)
+        {
+            var car = InventedLoad.Car with
+            {
+                Engine = InventedLoad.Car.Engine! with { Induction = induction },
+                Load = InventedLoad.Exact with { Altitude = 2000 },
+            };
+            return InventedLoad.Pull(car).Force(InventedLoad.Step(car), 30)!.Value;
+        }
+
+        Assert.Equal(2448.33, Force(Induction.Charged), 0.01);
+        Assert.Equal(2448.33 * 0.7980, Force(Induction.NaturallyAspirated), 0.3);
+    }
+
+    // 61.5 rev/s locked, 5.5 % slip: 65.079.
+    [Fact]
+    public void A_slipping_converter_turns_the_engine_faster()
+    {
+        var car = InventedLoad.Car with { Transmission = InventedLoad.Car.Transmission! with { Converter = new(LocksUp: false) } };
+
+        Assert.Equal(61.5 / 0.945, InventedLoad.Pull(car).EngineSpeed(InventedLoad.Step(car), 30).Value, 1e-9);
+        Assert.Equal(30, InventedLoad.Pull(car).RoadSpeed(InventedLoad.Step(car), 61.5 / 0.945).Value, 1e-9);
+    }
+
+    [Fact]
+    public void Without_one_of_its_numbers_there_is_no_pull()
+    {
+        Assert.Null(Pull.Of(InventedCar.Plain));
+        Assert.Null(Pull.Of(InventedLoad.Car with { Engine = new("four") }));
+        Assert.Null(Pull.Of(InventedLoad.Car with { Load = null }));
+        Assert.Null(Pull.Of(InventedLoad.Car with { RearAxle = null }));
+        Assert.Null(Pull.Of(InventedLoad.Car with { Tyres = null }));
+    }
+}

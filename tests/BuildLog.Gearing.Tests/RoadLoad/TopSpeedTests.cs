@@ -1,0 +1,97 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Tests.Drivelines;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.RoadLoad;
+
+public sealed class TopSpeedTests
+{
+    // 5000 rev/min in top: 83.333 · 2.00/4.10 = 40.650 m/s, where 2448 N stand against 1016 N.
+    [Fact]
+    public void With_power_to_spare_the_engine_speed_ends_it()
+    {
+        var top = Of(InventedLoad.Car);
+
+        Assert.Equal((TopSpeedLimit.Gear, "4"), (top.Limit, top.Step.Name));
+        Assert.Equal(5000 / 60.0 * 2 / 4.10, top.Speed.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_redline_below_the_curves_end_ends_it_earlier()
+        => Assert.Equal(4500 / 60.0 * 2 / 4.10, Of(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(75) } }).Speed.Value, 1e-9);
+
+    // 60 N·m in top make 734.50 N: v² = (734.50 − 205.94)/(½ · 1.225 · 0.8). Third would be over at 29.04 m/s.
+    [Fact]
+    public void With_less_power_the_road_ends_it()
+    {
+        var top = Of(InventedLoad.WithTorque(60));
+
+        Assert.Equal((TopSpeedLimit.Power, "4"), (top.Limit, top.Step.Name));
+        Assert.Equal(Math.Sqrt((734.504 - 205.940) / (0.5 * 1.225 * 0.8)), top.Speed.Value, 1e-3);
+    }
+
+    // Top 0.5: 60 N·m make 367 · 0.96/0.99 N, which is 17.6 m/s; third, 1.4, is over at 29.04 m/s and gets there.
+    [Fact]
+    public void A_gear_too_tall_is_slower_than_the_one_below()
+    {
+        var car = InventedLoad.WithTorque(60) with
+        {
+            Transmission = new("tall", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", 2.1), InventedCar.Gear("3", 1.4), InventedCar.Gear("4", 0.5)]),
+        };
+
+        Assert.Equal((TopSpeedLimit.Gear, "3"), (Of(car).Limit, Of(car).Step.Name));
+        Assert.True(TopSpeed.In(InventedLoad.Pull(car), InventedLoad.Step(car))!.Speed.Value < Of(car).Speed.Value);
+    }
+
+    [Fact]
+    public void An_engine_that_cannot_move_it_has_no_top_speed() => Assert.Null(TopSpeed.Of(InventedLoad.Pull(InventedLoad.WithTorque(1))));
+
+    // Second route: v = √((F − m g Crr)/k) propagated by hand: u(v) = u(m) · g Crr/(2 k v).
+    [Fact]
+    public void An_uncertain_mass_makes_it_uncertain_as_the_closed_form_says()
+    {
+        var car = InventedLoad.WithTorque(60) with { Load = InventedLoad.Exact with { Mass = InventedCar.Exactly(InventedCar.Of(1500, 75, "mass")) } };
+        var mass = Of(car).Speed.Budget().Single(line => line.Input.Name == "mass");
+
+        Assert.Equal(75 * 9.80665 * 0.014 / (2 * 0.49 * 32.843), mass.Contribution, 1e-3);
+    }
+
+    // Peak power through the losses meets R(v) v: 200 N·m at 5000 rev/min is 104.72 kW.
+    [Fact]
+    public void At_the_speed_of_peak_power_the_road_takes_all_of_it()
+    {
+        var (pull, top) = (InventedLoad.Pull(InventedLoad.Car), InventedLoad.Step(InventedLoad.Car));
+        var v = TopSpeed.ByPeakPower(pull, top).Value;
+
+        Assert.Equal(200 * 2 * Math.PI * 5000 / 60 * 0.9504, (205.940 + (0.49 * v * v)) * v, 0.1);
+    }
+
+    [Fact]
+    public void More_torque_is_never_slower()
+        => Gen.Select(Gen.Double[30, 250], Gen.Double[1, 50]).Sample((torque, more) =>
+            Assert.True((TopSpeed.Of(InventedLoad.Pull(InventedLoad.WithTorque(torque + more)))?.Speed.Value ?? 0)
+                >= (TopSpeed.Of(InventedLoad.Pull(InventedLoad.WithTorque(torque)))?.Speed.Value ?? 0) - 1e-9));
+
+    [Fact]
+    public void The_diagram_has_a_curve_a_gear_cut_by_grip()
+    {
+        var diagram = TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0, 0.1]);
+
+        // μ w m g = 0.8 · 0.5 · 14 710; first gear makes 8310 N of it and more, top 2448.
+        Assert.Equal(5884.0, diagram.SlipCap!.Value, 0.1);
+        Assert.Equal(["1", "2", "3", "4"], diagram.Gears.Select(gear => gear.Gear));
+        Assert.All(diagram.Gears[0].Points, point => Assert.Equal((diagram.SlipCap.Value, true), (point.Force, point.CutByGrip)));
+        Assert.All(diagram.Gears[3].Points, point => Assert.False(point.CutByGrip));
+        Assert.Equal(5000 / 60.0 * 2 / 4.10, diagram.Gears[3].Points[^1].Speed, 1e-6);
+        Assert.Equal(205.94, diagram.Gradients[0].Points[0].Force, 0.01);
+        Assert.True(diagram.Gradients[1].Points[0].Force > 1400);
+    }
+
+    [Fact]
+    public void Without_the_driven_load_there_is_no_cap()
+        => Assert.Null(TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car with { Load = InventedLoad.Exact with { DrivenShare = null } }), []).SlipCap);
+
+    private static TopSpeed Of(Driveline car) => TopSpeed.Of(InventedLoad.Pull(car))!;
+}
