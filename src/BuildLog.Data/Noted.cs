@@ -37,7 +37,9 @@ public sealed record Noted
 
     public override string ToString() => Text;
 
-    internal static Noted Of(SpecLine line, string text, Source source) => From(line.Read(text), source);
+    /// <summary>What belongs on a line of the spec sheet.</summary>
+    /// <exception cref="RefusedException">The text cannot be that.</exception>
+    public static Noted Of(SpecLine line, string text, Source source) => From(line.Read(text), source);
 
     private static Noted From(Parsed<Typed> parsed, Source source)
     {

@@ -66,15 +66,15 @@ public static class SpecSheet
 
     public static string InWords(this Spec spec) => spec.Line().Words;
 
-    internal static SpecLine ShaftOuter { get; } = Measured("tube diameter", Units.Millimetre, 0.005, 0.3, "76 mm");
+    public static SpecLine ShaftOuter { get; } = Measured("tube diameter", Units.Millimetre, 0.005, 0.3, "76 mm");
 
-    internal static SpecLine ShaftWall { get; } = Measured("tube wall", Units.Millimetre, 0.0002, 0.15, "2.1 mm");
+    public static SpecLine ShaftWall { get; } = Measured("tube wall", Units.Millimetre, 0.0002, 0.15, "2.1 mm");
 
-    internal static SpecLine ShaftLength { get; } = Measured("length between joints", Units.Metre, 0.05, 4, "1.30 m");
+    public static SpecLine ShaftLength { get; } = Measured("length between joints", Units.Metre, 0.05, 4, "1.30 m");
 
-    internal static SpecLine ShaftSide { get; } = Angle("shaft angle from the side");
+    public static SpecLine ShaftSide { get; } = Angle("shaft angle from the side");
 
-    internal static SpecLine ShaftPlan { get; } = Angle("shaft angle from above");
+    public static SpecLine ShaftPlan { get; } = Angle("shaft angle from above");
 
     private static SpecLine Measured(string words, Unit unit, double low, double high, string example)
         => new(words, unit, low, high, text => Within(QuantityText.Read(text, unit.Kind), words, unit, (low, high), example), IsNominal: false);

@@ -18,12 +18,14 @@ public static class DrivelineBoxes
         if (driveline.Overdrive is { } overdrive) trunk.Add(Box(Position.Overdrive, overdrive.Name, overdrive.Ratio, Units.One));
         if (driveline.TransferCase is { } transfer) trunk.Add(Box(Position.TransferCase, transfer.Name, transfer.High, Units.One));
 
+        var shaft = driveline.Propshaft is { } propshaft ? [Box(Position.Propshaft, propshaft.Name, null, Units.One)] : Array.Empty<DrivelineBox>();
+        var frontShaft = driveline.FrontPropshaft is { } other ? [Box(Position.FrontPropshaft, other.Name, null, Units.One)] : Array.Empty<DrivelineBox>();
         var rear = Axle(Position.RearAxle, driveline.RearAxle);
         var tyres = Box(Position.Tyres, driveline.Tyres?.Name, driveline.Tyres?.RollingCircumference, units.Length);
-        if (driveline.FrontAxle is null) return new([.. trunk, rear, tyres], []);
+        if (driveline.FrontAxle is null) return new([.. trunk, .. shaft, rear, tyres], []);
 
         var front = Axle(Position.FrontAxle, driveline.FrontAxle);
-        return driveline.RearAxle is null ? new([.. trunk, front, tyres], []) : new(trunk, [[front], [rear, tyres]]);
+        return driveline.RearAxle is null ? new([.. trunk, .. frontShaft, front, tyres], []) : new(trunk, [[.. frontShaft, front], [.. shaft, rear, tyres]]);
 
         DrivelineBox Axle(Position position, Axle? axle) => Box(position, axle?.Name, axle?.Ratio, Units.One);
 

@@ -91,11 +91,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var gears = shop.DrivelineOn(vehicle, Today).Driveline.Steps.Select(step => step.Name).ToList();
-        var stored = shop.CruiseGoals(vehicle).FirstOrDefault();
-        var form = stored is null
-            ? GoalForm.For(new CruiseGoalEntry(vehicle), gears, edit => shop.Add(Edited(new CruiseGoalEntry(vehicle), edit)))
-            : GoalForm.For(stored, gears, edit => shop.Change(stored, edit));
-        if (view.Fill(form)) ShowAndSay(view, vehicle.Id, "The goal is set.");
+        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSay(view, vehicle.Id, said);
     }
 
     public void WriteSheet(IWorkbenchView view)

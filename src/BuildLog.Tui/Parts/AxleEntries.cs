@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
@@ -9,11 +10,19 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class AxleEntries : PartEntries
 {
+    private static readonly IReadOnlyList<SpecField<AxleComponent>> Numbers =
+    [
+        new(Spec.TorqueRating, "Torque rating", "at the wheels, both shafts, such as 2500 Nm", a => a.TorqueRating, (a, n) => a.TorqueRating = n),
+        new(Spec.HubFaces, "Hub to hub", "face to face, such as 1480 mm", a => a.HubFaces, (a, n) => a.HubFaces = n),
+        new(Spec.Droop, "Droop", "down from ride height, such as 90 mm", a => a.Droop, (a, n) => a.Droop = n),
+        new(Spec.Bump, "Bump", "up to the stop, such as 80 mm", a => a.Bump, (a, n) => a.Bump = n),
+    ];
+
     public override Component New() => new AxleComponent();
 
     protected override string NameHint => "such as Harrow banjo axle";
 
-    protected override IEnumerable<Entry> Spec(Component part)
+    protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var axle = (AxleComponent)part;
         return
@@ -32,6 +41,8 @@ internal sealed class AxleEntries : PartEntries
                 Check = Forms.Checks.IfTyped("ratio", RatioRange.Axle.Read),
             },
             new TextEntry("hub", "Hub reduction") { Initial = axle.HubReduction?.Text ?? "", Hint = "empty for none", Check = Forms.Checks.IfTyped("hub", RatioRange.Hub.Read) },
+            .. Numbers.Select(field => field.Entry(axle)),
+            .. BoltingEntries.Entries(axle),
         ];
     }
 
@@ -39,8 +50,10 @@ internal sealed class AxleEntries : PartEntries
     {
         var axle = (AxleComponent)part;
         axle.Teeth = values.IsEmpty("teeth") ? null : Teeth.Read(values["teeth"]).OrRefuse();
-        axle.StatedRatio = Note(values["ratio"], text => Noted.Ratio(text, RatioRange.Axle, source));
-        axle.HubReduction = Note(values["hub"], text => Noted.Ratio(text, RatioRange.Hub, source));
+        foreach (var field in Numbers) field.Apply(values, axle, source);
+        BoltingEntries.Apply(values, axle, source);
+        axle.StatedRatio = Note(axle.StatedRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Axle, source));
+        axle.HubReduction = Note(axle.HubReduction, values["hub"], text => Noted.Ratio(text, RatioRange.Hub, source));
     }
 
     protected override Source? SourceOf(Component part) => part is AxleComponent axle ? (axle.StatedRatio ?? axle.HubReduction)?.Source : null;

@@ -1,5 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Tui.Forms;
@@ -8,25 +10,39 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class EngineEntries : PartEntries
 {
+    private static readonly IReadOnlyList<SpecField<EngineComponent>> Peaks =
+    [
+        new(Spec.TorquePoints, "Torque points", "from a dyno sheet: 1500:180 Nm; 3000:210 Nm", e => e.TorquePoints, (e, n) => e.TorquePoints = n),
+        new(Spec.PeakTorque, "Peak torque", "such as 210 Nm", e => e.PeakTorque, (e, n) => e.PeakTorque = n),
+        new(Spec.PeakTorqueAt, "  at", "such as 2600 rpm", e => e.PeakTorqueAt, (e, n) => e.PeakTorqueAt = n),
+        new(Spec.PeakPower, "Peak power", "such as 77 kW or 105 hp", e => e.PeakPower, (e, n) => e.PeakPower = n),
+        new(Spec.PeakPowerAt, "  at", "such as 4600 rpm", e => e.PeakPowerAt, (e, n) => e.PeakPowerAt = n),
+        new(Spec.LowestPull, "Lowest pull", "lowest speed it pulls from cleanly, such as 1300 rpm", e => e.LowestPull, (e, n) => e.LowestPull = n),
+    ];
+
     public override Component New() => new EngineComponent();
 
     protected override string NameHint => "such as Harrow 2.4 straight four";
 
-    protected override IEnumerable<Entry> Spec(Component part)
+    protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var engine = (EngineComponent)part;
         return
         [
             new TextEntry("idle", "Idle") { Initial = engine.Idle?.Text ?? "", Hint = "such as 800 rpm", Check = Forms.Checks.IfTyped("idle", CruiseGoal.ReadEngineSpeed) },
             new TextEntry("redline", "Redline") { Initial = engine.Redline?.Text ?? "", Hint = "such as 5200 rpm; upshifts in the tables", Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed) },
+            .. Peaks.Select(field => field.Entry(engine)),
+            Choice("induction", "Breathes", "not said", engine.Induction, (Induction.NaturallyAspirated, "by itself"), (Induction.Charged, "charged")),
         ];
     }
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
     {
         var engine = (EngineComponent)part;
-        engine.Idle = Note(values["idle"], text => Noted.EngineSpeed(text, source));
-        engine.Redline = Note(values["redline"], text => Noted.EngineSpeed(text, source));
+        foreach (var field in Peaks) field.Apply(values, engine, source);
+        engine.Induction = Chosen<Induction>(values["induction"]);
+        engine.Idle = Note(engine.Idle, values["idle"], text => Noted.EngineSpeed(text, source));
+        engine.Redline = Note(engine.Redline, values["redline"], text => Noted.EngineSpeed(text, source));
     }
 
     protected override Source? SourceOf(Component part) => part is EngineComponent engine ? (engine.Redline ?? engine.Idle)?.Source : null;

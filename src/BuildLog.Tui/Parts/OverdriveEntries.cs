@@ -12,7 +12,7 @@ internal sealed class OverdriveEntries : PartEntries
 
     protected override string NameHint => "such as Sorrel overdrive unit";
 
-    protected override IEnumerable<Entry> Spec(Component part)
+    protected override IEnumerable<Entry> SpecEntries(Component part)
         =>
         [
             new TextEntry("ratio", "Ratio")
@@ -24,7 +24,7 @@ internal sealed class OverdriveEntries : PartEntries
         ];
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
-        => ((OverdriveComponent)part).OverdriveRatio = Note(values["ratio"], text => Noted.Ratio(text, RatioRange.Overdrive, source));
+        => ((OverdriveComponent)part).OverdriveRatio = Note(((OverdriveComponent)part).OverdriveRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Overdrive, source));
 
     protected override Source? SourceOf(Component part) => ((OverdriveComponent)part).OverdriveRatio?.Source;
 }

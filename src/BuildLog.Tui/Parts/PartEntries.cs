@@ -20,6 +20,8 @@ public abstract class PartEntries
         Position.TransferCase => new TransferCaseEntries(),
         Position.RearAxle or Position.FrontAxle => new AxleEntries(),
         Position.Tyres => new WheelSetEntries(),
+        Position.Propshaft or Position.FrontPropshaft => new PropshaftEntries(),
+        Position.Speedometer => new SpeedometerEntries(),
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };
 
@@ -29,7 +31,7 @@ public abstract class PartEntries
     public IReadOnlyList<Entry> Entries(Component part) =>
     [
         new TextEntry("part", "Name") { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", $"The {part.Kind} needs a name, {NameHint}.") },
-        .. Spec(part),
+        .. SpecEntries(part),
         new ChoiceEntry(SourceId, "Known from", [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
         {
             Initial = SourceOf(part)?.ToString() ?? nameof(Source.MakersData),
@@ -51,15 +53,26 @@ public abstract class PartEntries
 
     protected abstract string NameHint { get; }
 
-    protected abstract IEnumerable<Entry> Spec(Component part);
+    protected abstract IEnumerable<Entry> SpecEntries(Component part);
 
     protected abstract void ApplySpec(FormValues values, Component part, Source source);
 
     /// <summary>The source of the part's first number.</summary>
     protected abstract Source? SourceOf(Component part);
 
-    /// <summary>A number, or null where nothing was typed.</summary>
-    protected static Noted? Note(string text, Func<string, Noted> read) => text.Length == 0 ? null : read(text);
+    /// <summary>A number, or null where nothing was typed; one that was not touched keeps the source it had.</summary>
+    protected static Noted? Note(Noted? known, string text, Func<string, Noted> read)
+        => text.Length == 0 ? null : known?.Text == text ? known : read(text);
+
+    /// <summary>A choice that may stay open.</summary>
+    protected static ChoiceEntry Choice<TWords>(string id, string caption, string notSaid, TWords? now, params (TWords Value, string Words)[] options)
+        where TWords : struct, Enum
+        => new(id, caption, [new("", notSaid), .. options.Select(option => new ChoiceOption(option.Value.ToString(), option.Words))]) { Initial = now?.ToString() ?? "" };
+
+    /// <summary>What was chosen, or null where it stayed open.</summary>
+    protected static TWords? Chosen<TWords>(string text)
+        where TWords : struct, Enum
+        => Enum.TryParse<TWords>(text, out var value) ? value : null;
 
     private static IEnumerable<Source> Sources => [Source.MakersData, Source.Tag, Source.OwnersWord, Source.Measured, Source.Assumed];
 }

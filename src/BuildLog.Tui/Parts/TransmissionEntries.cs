@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
@@ -7,13 +8,26 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class TransmissionEntries : PartEntries
 {
+    private const string Clutch = "clutch";
+    private const string Locks = "locks";
+    private const string Slips = "slips";
+
     private static readonly char[] Between = [' ', ';', '\n', '\t'];
 
     public override Component New() => new TransmissionComponent();
 
     protected override string NameHint => "such as Pinewood five-speed";
 
-    protected override IEnumerable<Entry> Spec(Component part)
+    private static readonly IReadOnlyList<SpecField<TransmissionComponent>> Numbers =
+    [
+        new(Spec.StallSpeed, "Stall speed", "such as 2100 rpm", t => t.StallSpeed, (t, n) => t.StallSpeed = n) { ShownWhen = HasConverter },
+        new(Spec.StallTorqueRatio, "Stall torque ratio", "such as 2.1", t => t.StallTorqueRatio, (t, n) => t.StallTorqueRatio = n) { ShownWhen = HasConverter },
+        new(Spec.TorqueRating, "Torque rating", "what its input may take, such as 300 Nm", t => t.TorqueRating, (t, n) => t.TorqueRating = n),
+    ];
+
+    private static bool HasConverter(FormValues values) => values["converter"] != Clutch;
+
+    protected override IEnumerable<Entry> SpecEntries(Component part)
         =>
         [
             new TextEntry("gears", "Forward ratios")
@@ -23,11 +37,19 @@ internal sealed class TransmissionEntries : PartEntries
                 Check = values => Ratios(values).Select(RatioRange.Gear.Read).Select(read => read.Refusal?.Sentence).FirstOrDefault(sentence => sentence is not null),
                 Echo = values => Ratios(values) is { Count: > 0 } ratios ? FormattableString.Invariant($"{ratios.Count} gears") : null,
             },
+            new ChoiceEntry("converter", "Behind it", [new(Clutch, "clutch"), new(Locks, "converter that locks up"), new(Slips, "converter without lock-up")])
+            {
+                Initial = ((TransmissionComponent)part).ConverterLocksUp switch { null => Clutch, true => Locks, false => Slips },
+            },
+            .. Numbers.Select(field => field.Entry((TransmissionComponent)part)),
         ];
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
     {
         var transmission = (TransmissionComponent)part;
+        transmission.ConverterLocksUp = values["converter"] switch { Locks => true, Slips => false, _ => null };
+        foreach (var field in Numbers) field.Apply(values, transmission, source);
+
         var ratios = Ratios(values);
 
         // Unchanged ratios keep the names their gears were given.

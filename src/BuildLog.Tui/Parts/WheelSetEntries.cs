@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
@@ -9,11 +10,18 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class WheelSetEntries : PartEntries
 {
+    private static readonly IReadOnlyList<SpecField<WheelSetComponent>> Numbers =
+    [
+        new(Spec.LoadedRadius, "Loaded radius", "axle to ground, such as 312 mm", w => w.LoadedRadius, (w, n) => w.LoadedRadius = n),
+        new(Spec.RimWidth, "Rim width", "between the beads, such as 6 in", w => w.RimWidth, (w, n) => w.RimWidth = n),
+        new(Spec.Offset, "Offset", "face to rim middle, such as 25 mm", w => w.Offset, (w, n) => w.Offset = n),
+    ];
+
     public override Component New() => new WheelSetComponent();
 
     protected override string NameHint => "such as steel wheels, all-season";
 
-    protected override IEnumerable<Entry> Spec(Component part)
+    protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var wheels = (WheelSetComponent)part;
         return
@@ -34,6 +42,10 @@ internal sealed class WheelSetEntries : PartEntries
                 Initial = wheels.Construction.ToString(),
                 ShownWhen = values => values.IsEmpty("size"),
             },
+            .. Numbers.Select(field => field.Entry(wheels)),
+            .. BoltingEntries.Entries(wheels),
+            new YesNoEntry("truck", "Car tyres on a truck") { Initial = wheels.PassengerOnTruck ? "yes" : "no", Hint = "they carry a tenth less there" },
+            new YesNoEntry("twin", "Twin rear tyres") { Initial = wheels.TwinRear ? "yes" : "no" },
         ];
     }
 
@@ -41,8 +53,12 @@ internal sealed class WheelSetEntries : PartEntries
     {
         var wheels = (WheelSetComponent)part;
         wheels.SizeText = values["size"];
-        wheels.Worn = Note(values["worn"], text => Noted.Length(text, source, Units.Millimetre));
-        wheels.StatedCircumference = Note(values["circumference"], text => Noted.Length(text, source));
+        foreach (var field in Numbers) field.Apply(values, wheels, source);
+        BoltingEntries.Apply(values, wheels, source);
+        wheels.PassengerOnTruck = values.IsYes("truck");
+        wheels.TwinRear = values.IsYes("twin");
+        wheels.Worn = Note(wheels.Worn, values["worn"], text => Noted.Length(text, source, Units.Millimetre));
+        wheels.StatedCircumference = Note(wheels.StatedCircumference, values["circumference"], text => Noted.Length(text, source));
 
         // A marking says how the cords lie; without one the person does.
         wheels.Construction = TyreSizeText.Read(wheels.SizeText).Understood(out var size) ? size.Construction

@@ -21,6 +21,7 @@ public static class VehicleForm
             new TextEntry("registration", "Registration") { Initial = vehicle.Registration },
             new ChoiceEntry("odometer", "Odometer counts", [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
             new YesNoEntry("front", "Driven in front") { Initial = vehicle.DrivesInFront ? "yes" : "no", Hint = "yes: speeds follow the front axle" },
+            .. LoadEntries.Entries(vehicle),
             new LinesEntry("notes", "Notes", 3) { Initial = vehicle.Notes },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
@@ -33,6 +34,7 @@ public static class VehicleForm
             edited.OdometerUnit = Enum.Parse<OdometerUnit>(values["odometer"]);
             edited.DrivesInFront = values.IsYes("front");
             edited.Notes = values["notes"];
+            LoadEntries.Apply(values, edited);
         })),
     };
 }

@@ -1,0 +1,22 @@
+using BuildLog.Data.Goals;
+using BuildLog.Gearing.Goals;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Goals;
+
+/// <summary>Asks for a hill to hold a road speed on.</summary>
+public static class HillForm
+{
+    public static Form For(HillGoalEntry goal, Action<Action<HillGoalEntry>> save) => new()
+    {
+        Title = "Hill to hold",
+        HelpPage = "Goal",
+        Entries =
+        [
+            new TextEntry("gradient", "Gradient") { Initial = goal.Gradient, Hint = "such as 6 %", Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
+            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 90 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("gear", "In gear") { Initial = goal.Gear, Hint = "its name; empty for the top one" },
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], values["gear"]))),
+    };
+}

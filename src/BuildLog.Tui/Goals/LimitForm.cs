@@ -1,0 +1,33 @@
+using BuildLog.Data.Goals;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Goals;
+
+/// <summary>Asks for one limit that the owner sets: at least so much, or at most.</summary>
+public static class LimitForm
+{
+    public static Form For(LimitGoalEntry goal, Action<Action<LimitGoalEntry>> save)
+    {
+        var (says, example, refusal) = Asked(goal.Limited);
+        return new()
+        {
+            Title = $"Limit: {goal.Limited.InWords()}",
+            HelpPage = "Goal",
+            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = $"such as {example}", Check = values => refusal(values["limit"])?.Sentence }],
+            Save = values => Forms.Checks.Try(() => save(edited => edited.Limit = values["limit"])),
+        };
+    }
+
+    private static (string Says, string Example, Func<string, Refusal?> Refusal) Asked(Limited limited) => limited switch
+    {
+        Limited.HillStart => ("At least", "25 %", text => HillStartGoal.Read(text).Refusal),
+        Limited.TopSpeed => ("At least", "150 km/h", text => TopSpeedGoal.Read(text).Refusal),
+        Limited.OverallLow => ("At least", "40", text => OverallLowGoal.Read(text).Refusal),
+        Limited.TyreDiameter => ("At most", "790 mm", text => LengthLimit.ReadTyreDiameter(text).Refusal),
+        Limited.TyreWidth => ("At most", "225 mm", text => LengthLimit.ReadTyreWidth(text).Refusal),
+        Limited.Track => ("At most", "1450 mm", text => LengthLimit.ReadTrack(text).Refusal),
+        _ => throw new ArgumentOutOfRangeException(nameof(limited), limited, "No such limit."),
+    };
+}

@@ -1,0 +1,84 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Parts;
+
+/// <summary>A propshaft of one piece, or of two with a centre bearing.</summary>
+internal sealed class PropshaftEntries : PartEntries
+{
+    private static readonly IReadOnlyList<SpecField<PropshaftComponent>> Numbers =
+    [
+        new(Spec.JointRating, "Joint rating", "for long, from the maker's sheet, such as 900 Nm", p => p.JointRating, (p, n) => p.JointRating = n),
+        new(Spec.SlipStroke, "Slip stroke", "fully in to fully out, such as 90 mm", p => p.SlipStroke, (p, n) => p.SlipStroke = n),
+        new(Spec.SlipOut, "Slip stands out", "at ride height, such as 35 mm", p => p.SlipOut, (p, n) => p.SlipOut = n),
+        new(Spec.OutputSide, "Output, side", "gearbox output, front end high is +, such as 3.5 deg", p => p.OutputSide, (p, n) => p.OutputSide = n),
+        new(Spec.OutputPlan, "Output, plan", "from above, front end right is +", p => p.OutputPlan, (p, n) => p.OutputPlan = n),
+        new(Spec.PinionSide, "Pinion, side", "such as 3 deg", p => p.PinionSide, (p, n) => p.PinionSide = n),
+        new(Spec.PinionPlan, "Pinion, plan", "from above", p => p.PinionPlan, (p, n) => p.PinionPlan = n),
+    ];
+
+    private static readonly IReadOnlyList<(string Id, string Caption)> Places = [("one", "Shaft"), ("two", "Rear shaft")];
+
+    public override Component New() => new PropshaftComponent();
+
+    protected override string NameHint => "such as Brackenridge 76 mm tube";
+
+    protected override IEnumerable<Entry> SpecEntries(Component part)
+    {
+        var shaft = (PropshaftComponent)part;
+        return
+        [
+            new ChoiceEntry("pieces", "Pieces", [new("1", "one"), new("2", "two, with a centre bearing")]) { Initial = shaft.Pieces.Count == 2 ? "2" : "1" },
+            .. Places.SelectMany((place, k) => PieceEntries(place.Id, place.Caption, k < shaft.Pieces.Count ? shaft.Pieces[k] : new StatedPiece())),
+            .. Numbers.Select(field => field.Entry(shaft)),
+        ];
+    }
+
+    protected override void ApplySpec(FormValues values, Component part, Source source)
+    {
+        var shaft = (PropshaftComponent)part;
+        var pieces = shaft.Pieces;
+        shaft.Pieces = [.. Places.Take(values["pieces"] == "2" ? 2 : 1).Select((place, k) => Piece(values, place.Id, k < pieces.Count ? pieces[k] : new StatedPiece(), source))];
+        foreach (var field in Numbers) field.Apply(values, shaft, source);
+    }
+
+    protected override Source? SourceOf(Component part) => ((PropshaftComponent)part).Pieces.Select(piece => piece.Length?.Source).FirstOrDefault();
+
+    private static IEnumerable<Entry> PieceEntries(string id, string caption, StatedPiece piece)
+    {
+        Func<FormValues, bool>? shown = id == "two" ? values => values["pieces"] == "2" : null;
+        return
+        [
+            Number($"{id}-outer", $"{caption}, tube", "outer diameter, such as 76 mm", piece.Outer, SpecSheet.ShaftOuter),
+            Number($"{id}-wall", "  wall", "such as 2.1 mm", piece.Wall, SpecSheet.ShaftWall),
+            Number($"{id}-length", "  length", "joint centre to joint centre, such as 1.30 m", piece.Length, SpecSheet.ShaftLength),
+            Number($"{id}-side", "  side angle", "front end high is +, such as 4 deg", piece.Side, SpecSheet.ShaftSide),
+            Number($"{id}-plan", "  plan angle", "front end right is +", piece.Plan, SpecSheet.ShaftPlan),
+            new ChoiceEntry($"{id}-yokes", "  yokes", [new("", "not said"), new(nameof(Yokes.InLine), "in one plane"), new(nameof(Yokes.QuarterTurn), "a quarter turn apart")])
+            {
+                Initial = piece.Yokes?.ToString() ?? "",
+                ShownWhen = shown,
+            },
+        ];
+
+        TextEntry Number(string entry, string words, string hint, Noted? known, SpecLine line) => new(entry, words)
+        {
+            Initial = known?.Text ?? "",
+            Hint = hint,
+            Check = Forms.Checks.IfTyped(entry, line.Read),
+            ShownWhen = shown,
+        };
+    }
+
+    private static StatedPiece Piece(FormValues values, string id, StatedPiece known, Source source) => new(
+        Note(known.Outer, values[$"{id}-outer"], text => Noted.Of(SpecSheet.ShaftOuter, text, source)),
+        Note(known.Wall, values[$"{id}-wall"], text => Noted.Of(SpecSheet.ShaftWall, text, source)),
+        Note(known.Length, values[$"{id}-length"], text => Noted.Of(SpecSheet.ShaftLength, text, source)),
+        Chosen<Yokes>(values[$"{id}-yokes"]),
+        Note(known.Side, values[$"{id}-side"], text => Noted.Of(SpecSheet.ShaftSide, text, source)),
+        Note(known.Plan, values[$"{id}-plan"], text => Noted.Of(SpecSheet.ShaftPlan, text, source)));
+}

@@ -1,0 +1,36 @@
+using BuildLog.Data;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Parts;
+
+/// <summary>One optional number of a part or vehicle as a form asks for it.</summary>
+/// <param name="Line">What it is called and what it can be.</param>
+/// <param name="Id">Its entry.</param>
+/// <param name="Caption">The trade's word, as short as a form needs.</param>
+/// <param name="Hint">An example.</param>
+/// <param name="Get">Reads it off the part.</param>
+/// <param name="Set">Notes it on the part.</param>
+internal sealed record SpecField<T>(SpecLine Line, string Id, string Caption, string Hint, Func<T, Noted?> Get, Action<T, Noted?> Set)
+{
+    public SpecField(Spec spec, string caption, string hint, Func<T, Noted?> get, Action<T, Noted?> set) : this(spec.Line(), spec.ToString(), caption, hint, get, set) { }
+
+    public Func<FormValues, bool>? ShownWhen { get; init; }
+
+    public Entry Entry(T part) => new TextEntry(Id, Caption)
+    {
+        Initial = Get(part)?.Text ?? "",
+        Hint = Hint,
+        Check = Forms.Checks.IfTyped(Id, Line.Read),
+        ShownWhen = ShownWhen,
+    };
+
+    /// <summary>A number that was not touched keeps the source it had.</summary>
+    public void Apply(FormValues values, T part, Source source)
+    {
+        var known = Get(part);
+        if (known?.Text == values[Id]) return;
+        Set(part, values.IsEmpty(Id) ? null : Noted.Of(Line, values[Id], source));
+    }
+}

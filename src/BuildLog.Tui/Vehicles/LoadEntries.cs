@@ -1,0 +1,42 @@
+using BuildLog.Data.Specs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Parts;
+
+namespace BuildLog.Tui.Vehicles;
+
+/// <summary>What a vehicle has to move and carry: masses, drag, rolling. All of it may stay open.</summary>
+internal static class LoadEntries
+{
+    private const string NotSaid = "";
+
+    private static readonly IReadOnlyList<SpecField<Vehicle>> Masses =
+    [
+        new(Spec.Mass, "Mass", "as driven, such as 1450 kg", v => v.Mass, (v, n) => v.Mass = n),
+        new(Spec.FrontAxleMass, "On front axle", "from the weighbridge, laden, such as 700 kg", v => v.FrontAxleMass, (v, n) => v.FrontAxleMass = n),
+        new(Spec.RearAxleMass, "On rear axle", "such as 750 kg", v => v.RearAxleMass, (v, n) => v.RearAxleMass = n),
+        new(Spec.DrivenShare, "On driven wheels", "such as 52 %; empty: the axle masses tell", v => v.DrivenShare, (v, n) => v.DrivenShare = n),
+        new(Spec.Altitude, "Driven at", "above sea level, such as 300 m", v => v.Altitude, (v, n) => v.Altitude = n),
+        new(Spec.DragArea, "Drag area", "Cd times area, if coasted down, such as 0.9 m2", v => v.DragArea, (v, n) => v.DragArea = n),
+        new(Spec.RollingResistance, "Rolling", "resistance over weight, if known, such as 0.013", v => v.RollingResistance, (v, n) => v.RollingResistance = n),
+    ];
+
+    public static IEnumerable<Entry> Entries(Vehicle vehicle) =>
+    [
+        .. Masses.Select(field => field.Entry(vehicle)),
+        Class("body", "Or the body", vehicle.BodyClass, BodyClass.All.Select(body => body.Name)),
+        Class("rolling", "Or the tyres", vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name)),
+    ];
+
+    public static void Apply(FormValues values, Vehicle vehicle)
+    {
+        foreach (var field in Masses) field.Apply(values, vehicle, field.Line == Spec.Altitude.Line() ? Source.OwnersWord : Source.Measured);
+        vehicle.BodyClass = values.IsEmpty("body") ? null : values["body"];
+        vehicle.RollingClass = values.IsEmpty("rolling") ? null : values["rolling"];
+    }
+
+    private static ChoiceEntry Class(string id, string caption, string? now, IEnumerable<string> names)
+        => new(id, caption, [new(NotSaid, "not said"), .. names.Select(name => new ChoiceOption(name, name))]) { Initial = now ?? NotSaid };
+}
