@@ -25,7 +25,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public static DbContextOptions<ShopContext> OptionsFor(string path)
         => new DbContextOptionsBuilder<ShopContext>()
-            .UseSqlite(ShopConnection.StringFor(path))
+            .UseSqlite(ShopConnection.StringFor(path), sqlite => sqlite.UseQuerySplittingBehavior(QuerySplittingBehavior.SplitQuery))
             .ReplaceService<IMigrationsSqlGenerator, StrictTables>()
             .Options;
 

@@ -13,7 +13,7 @@ namespace BuildLog.Data.Drivelines;
 /// <param name="Day">The day.</param>
 /// <param name="Driveline">The same as a chain to compute with.</param>
 /// <param name="Fitted">The fitments that held, from engine to tyres.</param>
-/// <param name="Numbers">Every number in the driveline and the evidence it rests on.</param>
+/// <param name="Numbers">Every number of its parts and the evidence it rests on.</param>
 public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Driveline, IReadOnlyList<Fitment> Fitted, IReadOnlyList<NumberKnown> Numbers)
 {
     /// <summary>What sits there; null if nothing does.</summary>

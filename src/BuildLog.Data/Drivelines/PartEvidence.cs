@@ -16,20 +16,24 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
         => [.. Numbers(component).Select(number => number with { Position = position })];
 
     /// <summary>The driveline with this part in it.</summary>
-    public Driveline Joined(Driveline chain, Component component, Position position) => component switch
+    public Driveline Joined(Driveline chain, Component component, Position position)
     {
-        EngineComponent => chain with { Engine = new(component.Name, Find(component, PartNumbers.Idle), Find(component, PartNumbers.Redline)) },
-        TransmissionComponent box => chain with
+        var parts = new FittedParts(number => Find(component, number));
+        return component switch
         {
-            Transmission = new(box.Name, [.. box.Gears.Select(gear => new Gear(gear.Name, Find(box, PartNumbers.Gear(gear))!))]),
-        },
-        OverdriveComponent => chain with { Overdrive = new(component.Name, Find(component, PartNumbers.Ratio)) },
-        TransferCaseComponent => chain with { TransferCase = new(component.Name, Find(component, PartNumbers.High), Find(component, PartNumbers.Low)) },
-        AxleComponent when position == Position.FrontAxle => chain with { FrontAxle = new(component.Name, Find(component, PartNumbers.Ratio)) },
-        AxleComponent => chain with { RearAxle = new(component.Name, Find(component, PartNumbers.Ratio)) },
-        WheelSetComponent set => chain with { Tyres = new(set.Name, Find(set, PartNumbers.Circumference), set.Size) },
-        _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),
-    };
+            EngineComponent engine => chain with { Engine = parts.Of(engine) },
+            TransmissionComponent box => chain with { Transmission = parts.Of(box) },
+            OverdriveComponent => chain with { Overdrive = new(component.Name, Find(component, PartNumbers.Ratio)) },
+            TransferCaseComponent transfer => chain with { TransferCase = parts.Of(transfer) },
+            PropshaftComponent shaft when position == Position.FrontPropshaft => chain with { FrontPropshaft = parts.Of(shaft) },
+            PropshaftComponent shaft => chain with { Propshaft = parts.Of(shaft) },
+            AxleComponent axle when position == Position.FrontAxle => chain with { FrontAxle = parts.Of(axle) },
+            AxleComponent axle => chain with { RearAxle = parts.Of(axle) },
+            WheelSetComponent set => chain with { Tyres = parts.Of(set) },
+            SpeedometerComponent meter => chain with { Speedometer = parts.Of(meter) },
+            _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),
+        };
+    }
 
     private Known? Find(Component component, string number) => Numbers(component).FirstOrDefault(known => known.Number == number)?.Used;
 

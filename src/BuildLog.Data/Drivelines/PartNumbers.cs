@@ -34,7 +34,7 @@ internal static class PartNumbers
             AxleComponent axle => AxleNumbers.Of(axle, sessions.OfType<TurnCountSession>()),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
-        }).OfType<NumberKnown>().Select(number => number with { Position = usual });
+        }).Concat(SpecNumbers.Of(component)).OfType<NumberKnown>().Select(number => number with { Position = usual });
     }
 
     /// <summary>The strongest of the evidence, which comes strongest first; null if there is none.</summary>

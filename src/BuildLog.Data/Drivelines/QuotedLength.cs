@@ -18,7 +18,7 @@ internal static partial class QuotedLength
         return Gearing.Measurements.Measured.From(typed.Value, Input.Rectangular($"{name}, last digit of {stated.Text}", LastDigit(stated.Text, typed.Unit) / 2, evidence));
     }
 
-    /// <summary>One of the last digit, in metres.</summary>
+    /// <summary>One of the last digit, in base units; the 2 of <c>m2</c> is none.</summary>
     internal static double LastDigit(string text, Unit first)
     {
         var last = LastNumber().Match(text);
@@ -27,6 +27,6 @@ internal static partial class QuotedLength
         return unit.ToBase(Math.Pow(10, -last.Groups["decimals"].Length));
     }
 
-    [GeneratedRegex(@"(?:/(?<parts>\d+)|\d(?:[.,](?<decimals>\d+))?)(?<unit>[^\d]*)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?:/(?<parts>\d+)|\d(?:[.,](?<decimals>\d+))?)(?<unit>[^\d]*(?:\p{L}2)?)$", RegexOptions.CultureInvariant)]
     private static partial Regex LastNumber();
 }

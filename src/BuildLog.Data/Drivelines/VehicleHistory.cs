@@ -11,9 +11,10 @@ internal sealed class VehicleHistory
 {
     private readonly Vehicle vehicle;
     private readonly PartEvidence evidence;
+    private readonly VehicleNumbers numbers;
 
     private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions)
-        => (this.vehicle, Fitments, evidence) = (vehicle, fitments, new PartEvidence(sessions));
+        => (this.vehicle, Fitments, evidence, numbers) = (vehicle, fitments, new(sessions), new(vehicle));
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
@@ -66,6 +67,6 @@ internal sealed class VehicleHistory
     {
         var chain = new Driveline { DrivesInFront = vehicle.DrivesInFront };
         foreach (var fitment in fitted) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
-        return chain;
+        return numbers.Moved(chain);
     }
 }

@@ -6,5 +6,6 @@ internal static class KnownMigrations
     public static readonly IReadOnlyList<string> Ids =
     [
         "20261125180654_FirstRecord",
+        "20261125193628_WholeMarriage",
     ];
 }

@@ -46,7 +46,7 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("StoredKind")
                         .IsRequired()
-                        .HasMaxLength(13)
+                        .HasMaxLength(21)
                         .HasColumnType("TEXT")
                         .HasColumnName("Kind");
 
@@ -64,7 +64,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", null, t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
                         });
@@ -130,6 +130,174 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Gears_RatioSi", "\"RatioSi\" BETWEEN 0.3 AND 20.0");
 
                             t.HasCheckConstraint("CK_Gears_RatioSource", "\"RatioSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.PieceRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PropshaftId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Yokes")
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Length", "BuildLog.Data.Components.PieceRow.Length#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("LengthSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("LengthSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("LengthText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("LengthUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Outer", "BuildLog.Data.Components.PieceRow.Outer#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("OuterSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("OuterSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("OuterText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("OuterUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Plan", "BuildLog.Data.Components.PieceRow.Plan#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("PlanSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PlanSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PlanText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PlanUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Side", "BuildLog.Data.Components.PieceRow.Side#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("SideSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SideSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SideText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SideUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Wall", "BuildLog.Data.Components.PieceRow.Wall#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("WallSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WallSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WallText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WallUnit");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PropshaftId", "Ordinal")
+                        .IsUnique();
+
+                    b.ToTable("ShaftPieces", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_ShaftPieces_Length", "(\"LengthSi\" IS NULL) + (\"LengthUnit\" IS NULL) + (\"LengthText\" IS NULL) + (\"LengthSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_LengthSi", "\"LengthSi\" BETWEEN 0.05 AND 4.0");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_LengthSource", "\"LengthSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Ordinal", "\"Ordinal\" BETWEEN 1 AND 3");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Outer", "(\"OuterSi\" IS NULL) + (\"OuterUnit\" IS NULL) + (\"OuterText\" IS NULL) + (\"OuterSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_OuterSi", "\"OuterSi\" BETWEEN 0.005 AND 0.3");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_OuterSource", "\"OuterSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Plan", "(\"PlanSi\" IS NULL) + (\"PlanUnit\" IS NULL) + (\"PlanText\" IS NULL) + (\"PlanSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_PlanSi", "\"PlanSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_PlanSource", "\"PlanSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Side", "(\"SideSi\" IS NULL) + (\"SideUnit\" IS NULL) + (\"SideText\" IS NULL) + (\"SideSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_SideSi", "\"SideSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_SideSource", "\"SideSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Wall", "(\"WallSi\" IS NULL) + (\"WallUnit\" IS NULL) + (\"WallText\" IS NULL) + (\"WallSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_WallSi", "\"WallSi\" BETWEEN 0.0002 AND 0.15");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_WallSource", "\"WallSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_ShaftPieces_Yokes", "\"Yokes\" IN ('InLine', 'QuarterTurn')");
                         });
                 });
 
@@ -241,7 +409,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Fitments_Off", "(\"ToDate\" IS NULL) + (\"ToOrder\" IS NULL) IN (0, 2)");
 
-                            t.HasCheckConstraint("CK_Fitments_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'RearAxle', 'FrontAxle', 'Tyres')");
+                            t.HasCheckConstraint("CK_Fitments_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
 
                             t.HasCheckConstraint("CK_Fitments_ToDate", "\"ToDate\" IS date(\"ToDate\")");
 
@@ -282,7 +450,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", null, t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
                         });
 
                     b.HasDiscriminator<string>("StoredKind").HasValue("GoalEntry");
@@ -380,11 +548,144 @@ namespace BuildLog.Data.Migrations
                     b.UseTphMappingStrategy();
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Specs.SpecRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Spec")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Number", "BuildLog.Data.Specs.SpecRow.Number#Noted", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("NumberSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("NumberSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("NumberText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("NumberUnit");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId", "Spec")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId", "Spec")
+                        .IsUnique();
+
+                    b.ToTable("Specs", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Specs_Altitude", "\"Spec\" <> 'Altitude' OR \"NumberSi\" BETWEEN -500.0 AND 6000.0");
+
+                            t.HasCheckConstraint("CK_Specs_Bore", "\"Spec\" <> 'Bore' OR \"NumberSi\" BETWEEN 0.03 AND 0.4");
+
+                            t.HasCheckConstraint("CK_Specs_Bump", "\"Spec\" <> 'Bump' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_Correction", "\"Spec\" <> 'Correction' OR \"NumberSi\" BETWEEN 0.01 AND 100.0");
+
+                            t.HasCheckConstraint("CK_Specs_DragArea", "\"Spec\" <> 'DragArea' OR \"NumberSi\" BETWEEN 0.2 AND 12.0");
+
+                            t.HasCheckConstraint("CK_Specs_DrivenShare", "\"Spec\" <> 'DrivenShare' OR \"NumberSi\" BETWEEN 0.05 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_Droop", "\"Spec\" <> 'Droop' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_FrontAxleMass", "\"Spec\" <> 'FrontAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
+
+                            t.HasCheckConstraint("CK_Specs_HubFaces", "\"Spec\" <> 'HubFaces' OR \"NumberSi\" BETWEEN 0.6 AND 3.0");
+
+                            t.HasCheckConstraint("CK_Specs_JointRating", "\"Spec\" <> 'JointRating' OR \"NumberSi\" BETWEEN 10.0 AND 100000.0");
+
+                            t.HasCheckConstraint("CK_Specs_LoadedRadius", "\"Spec\" <> 'LoadedRadius' OR \"NumberSi\" BETWEEN 0.1 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_LowestPull", "\"Spec\" <> 'LowestPull' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_Specs_Mass", "\"Spec\" <> 'Mass' OR \"NumberSi\" BETWEEN 100.0 AND 60000.0");
+
+                            t.HasCheckConstraint("CK_Specs_Number", "(\"NumberSi\" IS NULL) + (\"NumberUnit\" IS NULL) + (\"NumberText\" IS NULL) + (\"NumberSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Specs_NumberSi", "\"NumberSi\" BETWEEN -1.0 AND 2000000.0");
+
+                            t.HasCheckConstraint("CK_Specs_NumberSource", "\"NumberSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Specs_Offset", "\"Spec\" <> 'Offset' OR \"NumberSi\" BETWEEN -0.2 AND 0.2");
+
+                            t.HasCheckConstraint("CK_Specs_OutputPlan", "\"Spec\" <> 'OutputPlan' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_OutputSide", "\"Spec\" <> 'OutputSide' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_Owner", "(\"ComponentId\" IS NULL) + (\"VehicleId\" IS NULL) = 1");
+
+                            t.HasCheckConstraint("CK_Specs_PeakPower", "\"Spec\" <> 'PeakPower' OR \"NumberSi\" BETWEEN 500.0 AND 2000000.0");
+
+                            t.HasCheckConstraint("CK_Specs_PeakPowerAt", "\"Spec\" <> 'PeakPowerAt' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_Specs_PeakTorque", "\"Spec\" <> 'PeakTorque' OR \"NumberSi\" BETWEEN 1.0 AND 5000.0");
+
+                            t.HasCheckConstraint("CK_Specs_PeakTorqueAt", "\"Spec\" <> 'PeakTorqueAt' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_Specs_PinionPlan", "\"Spec\" <> 'PinionPlan' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_PinionSide", "\"Spec\" <> 'PinionSide' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_PitchCircle", "\"Spec\" <> 'PitchCircle' OR \"NumberSi\" BETWEEN 0.05 AND 0.4");
+
+                            t.HasCheckConstraint("CK_Specs_PulsesPerTurn", "\"Spec\" <> 'PulsesPerTurn' OR \"NumberSi\" BETWEEN 0.01 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_Specs_RearAxleMass", "\"Spec\" <> 'RearAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
+
+                            t.HasCheckConstraint("CK_Specs_RimWidth", "\"Spec\" <> 'RimWidth' OR \"NumberSi\" BETWEEN 0.05 AND 0.6");
+
+                            t.HasCheckConstraint("CK_Specs_RollingResistance", "\"Spec\" <> 'RollingResistance' OR \"NumberSi\" BETWEEN 0.003 AND 0.4");
+
+                            t.HasCheckConstraint("CK_Specs_SlipOut", "\"Spec\" <> 'SlipOut' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_SlipStroke", "\"Spec\" <> 'SlipStroke' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
+
+                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude')");
+
+                            t.HasCheckConstraint("CK_Specs_StallSpeed", "\"Spec\" <> 'StallSpeed' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_Specs_StallTorqueRatio", "\"Spec\" <> 'StallTorqueRatio' OR \"NumberSi\" BETWEEN 1.0 AND 5.0");
+
+                            t.HasCheckConstraint("CK_Specs_TorquePoints", "\"Spec\" <> 'TorquePoints' OR \"NumberSi\" BETWEEN 0.0 AND 5000.0");
+
+                            t.HasCheckConstraint("CK_Specs_TorqueRating", "\"Spec\" <> 'TorqueRating' OR \"NumberSi\" BETWEEN 10.0 AND 100000.0");
+
+                            t.HasCheckConstraint("CK_Specs_TurnsWanted", "\"Spec\" <> 'TurnsWanted' OR \"NumberSi\" BETWEEN 50.0 AND 1000000.0");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Vehicles.Vehicle", b =>
                 {
                     b.Property<long>("Id")
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("BodyClass")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("ChassisNumber")
                         .IsRequired()
@@ -417,6 +718,9 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("RollingClass")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("State")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -438,101 +742,55 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Vehicles", null, t =>
                         {
+                            t.HasCheckConstraint("CK_Vehicles_BodyClass", "\"BodyClass\" IN ('saloon, 1945–60', 'large saloon, 1960–79', 'saloon, 1960–79', 'saloon, 1980–95', 'coupé, 1964–74', 'pickup with separate wings, 1935–55', 'pickup, 1955–72', 'pickup, 1973–91', 'raised 4×4 pickup', 'compact pickup, 1975–95', 'rear-engined van, 1950–79', 'box van, 1970–95', 'short 4×4, upright screen', 'station-wagon 4×4, 1970–99')");
+
                             t.HasCheckConstraint("CK_Vehicles_Name", "length(trim(\"Name\")) > 0");
 
                             t.HasCheckConstraint("CK_Vehicles_NameKey", "length(trim(\"NameKey\")) > 0");
 
                             t.HasCheckConstraint("CK_Vehicles_OdometerUnit", "\"OdometerUnit\" IN ('Kilometres', 'Miles')");
 
+                            t.HasCheckConstraint("CK_Vehicles_RollingClass", "\"RollingClass\" IN ('modern radial', 'radial, 1970–89', 'bias ply', 'mud tread at road pressure', 'loose gravel', 'medium hard soil', 'sand')");
+
                             t.HasCheckConstraint("CK_Vehicles_State", "\"State\" IN ('Planned', 'InBuild', 'OnTheRoad', 'LaidUp', 'HandedOver')");
                         });
                 });
 
-            modelBuilder.Entity("BuildLog.Data.Components.AxleComponent", b =>
+            modelBuilder.Entity("BuildLog.Data.Components.BoltedComponent", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
 
-                    b.Property<int?>("Pinion")
+                    b.Property<string>("Seat")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Studs")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int?>("Ring")
-                        .HasColumnType("INTEGER");
-
-                    b.ComplexProperty(typeof(Dictionary<string, object>), "HubReduction", "BuildLog.Data.Components.AxleComponent.HubReduction#Noted", b1 =>
-                        {
-                            b1.Property<double>("Si")
-                                .HasColumnType("REAL")
-                                .HasColumnName("HubReductionSi");
-
-                            b1.Property<string>("Source")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("HubReductionSource");
-
-                            b1.Property<string>("Text")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("HubReductionText");
-
-                            b1.Property<string>("Unit")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("HubReductionUnit");
-                        });
-
-                    b.ComplexProperty(typeof(Dictionary<string, object>), "StatedRatio", "BuildLog.Data.Components.AxleComponent.StatedRatio#Noted", b1 =>
-                        {
-                            b1.Property<double>("Si")
-                                .HasColumnType("REAL")
-                                .HasColumnName("StatedRatioSi");
-
-                            b1.Property<string>("Source")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedRatioSource");
-
-                            b1.Property<string>("Text")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedRatioText");
-
-                            b1.Property<string>("Unit")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedRatioUnit");
-                        });
+                    b.Property<string>("Thread")
+                        .HasColumnType("TEXT");
 
                     b.ToTable("Components", t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_HubReduction", "(\"HubReductionSi\" IS NULL) + (\"HubReductionUnit\" IS NULL) + (\"HubReductionText\" IS NULL) + (\"HubReductionSource\" IS NULL) IN (0, 4)");
+                            t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
 
-                            t.HasCheckConstraint("CK_Components_HubReductionSi", "\"HubReductionSi\" BETWEEN 1.0 AND 6.0");
+                            t.HasCheckConstraint("CK_Components_Studs", "\"Studs\" BETWEEN 3 AND 10");
 
-                            t.HasCheckConstraint("CK_Components_HubReductionSource", "\"HubReductionSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
-
-                            t.HasCheckConstraint("CK_Components_Pinion", "\"Pinion\" BETWEEN 4 AND 200");
-
-                            t.HasCheckConstraint("CK_Components_Ring", "\"Ring\" BETWEEN 4 AND 200");
-
-                            t.HasCheckConstraint("CK_Components_StatedRatio", "(\"StatedRatioSi\" IS NULL) + (\"StatedRatioUnit\" IS NULL) + (\"StatedRatioText\" IS NULL) + (\"StatedRatioSource\" IS NULL) IN (0, 4)");
-
-                            t.HasCheckConstraint("CK_Components_StatedRatioSi", "\"StatedRatioSi\" BETWEEN 1.5 AND 12.0");
-
-                            t.HasCheckConstraint("CK_Components_StatedRatioSource", "\"StatedRatioSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
-
-                            t.HasCheckConstraint("CK_Components_Teeth", "(\"Ring\" IS NULL) + (\"Pinion\" IS NULL) IN (0, 2)");
+                            t.HasCheckConstraint("CK_Components_Thread", "length(trim(\"Thread\")) > 0");
                         });
 
-                    b.HasDiscriminator().HasValue("axle");
+                    b.HasDiscriminator().HasValue("BoltedComponent");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Components.EngineComponent", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
+
+                    b.Property<string>("Induction")
+                        .HasColumnType("TEXT");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Idle", "BuildLog.Data.Components.EngineComponent.Idle#Noted", b1 =>
                         {
@@ -580,7 +838,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
@@ -589,6 +847,8 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Components_IdleSi", "\"IdleSi\" BETWEEN 0.0 AND 1000.0");
 
                             t.HasCheckConstraint("CK_Components_IdleSource", "\"IdleSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_Induction", "\"Induction\" IN ('NaturallyAspirated', 'Charged')");
 
                             t.HasCheckConstraint("CK_Components_Redline", "(\"RedlineSi\" IS NULL) + (\"RedlineUnit\" IS NULL) + (\"RedlineText\" IS NULL) + (\"RedlineSource\" IS NULL) IN (0, 4)");
 
@@ -628,7 +888,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
@@ -642,9 +902,62 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("overdrive");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Components.PropshaftComponent", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Components.Component");
+
+                    b.ToTable(t =>
+                        {
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
+
+                            t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+                        });
+
+                    b.HasDiscriminator().HasValue("propshaft");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.SpeedometerComponent", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Components.Component");
+
+                    b.Property<int?>("DriveTeeth")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("DrivenTeeth")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Per")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Pickup")
+                        .HasColumnType("TEXT");
+
+                    b.ToTable("Components", t =>
+                        {
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
+
+                            t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_DriveTeeth", "\"DriveTeeth\" BETWEEN 1 AND 60");
+
+                            t.HasCheckConstraint("CK_Components_DrivenTeeth", "\"DrivenTeeth\" BETWEEN 3 AND 99");
+
+                            t.HasCheckConstraint("CK_Components_Per", "\"Per\" IN ('Kilometres', 'Miles')");
+
+                            t.HasCheckConstraint("CK_Components_Pickup", "\"Pickup\" IN ('Propshaft', 'GearboxOutput', 'Wheel')");
+
+                            t.HasCheckConstraint("CK_Components_SpeedometerTeeth", "(\"DriveTeeth\" IS NULL) + (\"DrivenTeeth\" IS NULL) IN (0, 2)");
+                        });
+
+                    b.HasDiscriminator().HasValue("speedometer");
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.TransferCaseComponent", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
+
+                    b.Property<string>("FrontDrive")
+                        .HasColumnType("TEXT");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "High", "BuildLog.Data.Components.TransferCaseComponent.High#Noted", b1 =>
                         {
@@ -692,9 +1005,11 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_FrontDrive", "\"FrontDrive\" IN ('ThroughShaft', 'Declutch', 'CentreDifferential', 'ClutchPack')");
 
                             t.HasCheckConstraint("CK_Components_High", "(\"HighSi\" IS NULL) + (\"HighUnit\" IS NULL) + (\"HighText\" IS NULL) + (\"HighSource\" IS NULL) IN (0, 4)");
 
@@ -716,96 +1031,17 @@ namespace BuildLog.Data.Migrations
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
 
+                    b.Property<bool?>("ConverterLocksUp")
+                        .HasColumnType("INTEGER");
+
                     b.ToTable(t =>
                         {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
                         });
 
                     b.HasDiscriminator().HasValue("transmission");
-                });
-
-            modelBuilder.Entity("BuildLog.Data.Components.WheelSetComponent", b =>
-                {
-                    b.HasBaseType("BuildLog.Data.Components.Component");
-
-                    b.Property<string>("Construction")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("SizeText")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.ComplexProperty(typeof(Dictionary<string, object>), "StatedCircumference", "BuildLog.Data.Components.WheelSetComponent.StatedCircumference#Noted", b1 =>
-                        {
-                            b1.Property<double>("Si")
-                                .HasColumnType("REAL")
-                                .HasColumnName("StatedCircumferenceSi");
-
-                            b1.Property<string>("Source")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedCircumferenceSource");
-
-                            b1.Property<string>("Text")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedCircumferenceText");
-
-                            b1.Property<string>("Unit")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("StatedCircumferenceUnit");
-                        });
-
-                    b.ComplexProperty(typeof(Dictionary<string, object>), "Worn", "BuildLog.Data.Components.WheelSetComponent.Worn#Noted", b1 =>
-                        {
-                            b1.Property<double>("Si")
-                                .HasColumnType("REAL")
-                                .HasColumnName("WornSi");
-
-                            b1.Property<string>("Source")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("WornSource");
-
-                            b1.Property<string>("Text")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("WornText");
-
-                            b1.Property<string>("Unit")
-                                .IsRequired()
-                                .HasColumnType("TEXT")
-                                .HasColumnName("WornUnit");
-                        });
-
-                    b.ToTable("Components", t =>
-                        {
-                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'wheels')");
-
-                            t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
-
-                            t.HasCheckConstraint("CK_Components_Construction", "\"Construction\" IN ('Radial', 'Bias')");
-
-                            t.HasCheckConstraint("CK_Components_StatedCircumference", "(\"StatedCircumferenceSi\" IS NULL) + (\"StatedCircumferenceUnit\" IS NULL) + (\"StatedCircumferenceText\" IS NULL) + (\"StatedCircumferenceSource\" IS NULL) IN (0, 4)");
-
-                            t.HasCheckConstraint("CK_Components_StatedCircumferenceSi", "\"StatedCircumferenceSi\" BETWEEN 0.8 AND 6.0");
-
-                            t.HasCheckConstraint("CK_Components_StatedCircumferenceSource", "\"StatedCircumferenceSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
-
-                            t.HasCheckConstraint("CK_Components_Worn", "(\"WornSi\" IS NULL) + (\"WornUnit\" IS NULL) + (\"WornText\" IS NULL) + (\"WornSource\" IS NULL) IN (0, 4)");
-
-                            t.HasCheckConstraint("CK_Components_WornSi", "\"WornSi\" BETWEEN 0.0 AND 0.03");
-
-                            t.HasCheckConstraint("CK_Components_WornSource", "\"WornSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
-
-                            t.HasCheckConstraint("CK_Components_wheels", "\"Kind\" <> 'wheels' OR (\"SizeText\" IS NOT NULL AND \"Construction\" IS NOT NULL)");
-                        });
-
-                    b.HasDiscriminator().HasValue("wheels");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Goals.CruiseGoalEntry", b =>
@@ -821,11 +1057,15 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("Gear")
                         .IsRequired()
-                        .HasColumnType("TEXT");
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Gear");
 
                     b.Property<string>("Speed")
                         .IsRequired()
-                        .HasColumnType("TEXT");
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Speed");
 
                     b.Property<double>("SpeedSi")
                         .HasColumnType("REAL");
@@ -836,7 +1076,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
 
                             t.HasCheckConstraint("CK_Goals_EngineSpeedSi", "\"EngineSpeedSi\" > 0 AND \"EngineSpeedSi\" < 1000");
 
@@ -846,6 +1086,67 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasDiscriminator().HasValue("cruise");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Goals.HillGoalEntry", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Goals.GoalEntry");
+
+                    b.Property<string>("Gear")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Gear");
+
+                    b.Property<string>("Gradient")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Speed")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Speed");
+
+                    b.HasIndex(new[] { "VehicleId" }, "IX_Goals_OneHill")
+                        .IsUnique()
+                        .HasFilter("\"Kind\" = 'hill'");
+
+                    b.ToTable("Goals", t =>
+                        {
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+
+                            t.HasCheckConstraint("CK_Goals_hill", "\"Kind\" <> 'hill' OR (\"Gradient\" IS NOT NULL AND \"Speed\" IS NOT NULL AND \"Gear\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("hill");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Goals.LimitGoalEntry", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Goals.GoalEntry");
+
+                    b.Property<string>("Limit")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Limited")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasIndex(new[] { "VehicleId", "Limited" }, "IX_Goals_OneLimitOfEach")
+                        .IsUnique();
+
+                    b.ToTable("Goals", t =>
+                        {
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+
+                            t.HasCheckConstraint("CK_Goals_Limited", "\"Limited\" IN ('HillStart', 'TopSpeed', 'OverallLow', 'TyreDiameter', 'TyreWidth', 'Track')");
+
+                            t.HasCheckConstraint("CK_Goals_limit", "\"Kind\" <> 'limit' OR (\"Limited\" IS NOT NULL AND \"Limit\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("limit");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.RollOutSession", b =>
@@ -923,11 +1224,204 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("turn count");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Components.AxleComponent", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Components.BoltedComponent");
+
+                    b.Property<int?>("Pinion")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Ring")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "HubReduction", "BuildLog.Data.Components.AxleComponent.HubReduction#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("HubReductionSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("HubReductionSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("HubReductionText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("HubReductionUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "StatedRatio", "BuildLog.Data.Components.AxleComponent.StatedRatio#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("StatedRatioSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedRatioSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedRatioText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedRatioUnit");
+                        });
+
+                    b.ToTable("Components", t =>
+                        {
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
+
+                            t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
+
+                            t.HasCheckConstraint("CK_Components_Studs", "\"Studs\" BETWEEN 3 AND 10");
+
+                            t.HasCheckConstraint("CK_Components_Thread", "length(trim(\"Thread\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_HubReduction", "(\"HubReductionSi\" IS NULL) + (\"HubReductionUnit\" IS NULL) + (\"HubReductionText\" IS NULL) + (\"HubReductionSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Components_HubReductionSi", "\"HubReductionSi\" BETWEEN 1.0 AND 6.0");
+
+                            t.HasCheckConstraint("CK_Components_HubReductionSource", "\"HubReductionSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_Pinion", "\"Pinion\" BETWEEN 4 AND 200");
+
+                            t.HasCheckConstraint("CK_Components_Ring", "\"Ring\" BETWEEN 4 AND 200");
+
+                            t.HasCheckConstraint("CK_Components_StatedRatio", "(\"StatedRatioSi\" IS NULL) + (\"StatedRatioUnit\" IS NULL) + (\"StatedRatioText\" IS NULL) + (\"StatedRatioSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Components_StatedRatioSi", "\"StatedRatioSi\" BETWEEN 1.5 AND 12.0");
+
+                            t.HasCheckConstraint("CK_Components_StatedRatioSource", "\"StatedRatioSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_Teeth", "(\"Ring\" IS NULL) + (\"Pinion\" IS NULL) IN (0, 2)");
+                        });
+
+                    b.HasDiscriminator().HasValue("axle");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.WheelSetComponent", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Components.BoltedComponent");
+
+                    b.Property<string>("Construction")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SizeText")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool?>("StoredPassengerOnTruck")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("PassengerOnTruck");
+
+                    b.Property<bool?>("StoredTwinRear")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("TwinRear");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "StatedCircumference", "BuildLog.Data.Components.WheelSetComponent.StatedCircumference#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("StatedCircumferenceSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedCircumferenceSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedCircumferenceText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("StatedCircumferenceUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Worn", "BuildLog.Data.Components.WheelSetComponent.Worn#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("WornSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WornSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WornText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("WornUnit");
+                        });
+
+                    b.ToTable("Components", t =>
+                        {
+                            t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
+
+                            t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
+
+                            t.HasCheckConstraint("CK_Components_Studs", "\"Studs\" BETWEEN 3 AND 10");
+
+                            t.HasCheckConstraint("CK_Components_Thread", "length(trim(\"Thread\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Construction", "\"Construction\" IN ('Radial', 'Bias')");
+
+                            t.HasCheckConstraint("CK_Components_StatedCircumference", "(\"StatedCircumferenceSi\" IS NULL) + (\"StatedCircumferenceUnit\" IS NULL) + (\"StatedCircumferenceText\" IS NULL) + (\"StatedCircumferenceSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Components_StatedCircumferenceSi", "\"StatedCircumferenceSi\" BETWEEN 0.8 AND 6.0");
+
+                            t.HasCheckConstraint("CK_Components_StatedCircumferenceSource", "\"StatedCircumferenceSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_Worn", "(\"WornSi\" IS NULL) + (\"WornUnit\" IS NULL) + (\"WornText\" IS NULL) + (\"WornSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Components_WornSi", "\"WornSi\" BETWEEN 0.0 AND 0.03");
+
+                            t.HasCheckConstraint("CK_Components_WornSource", "\"WornSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_wheels", "\"Kind\" <> 'wheels' OR (\"SizeText\" IS NOT NULL AND \"Construction\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("wheels");
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.GearRow", b =>
                 {
                     b.HasOne("BuildLog.Data.Components.TransmissionComponent", null)
                         .WithMany("Rows")
                         .HasForeignKey("TransmissionId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.PieceRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.PropshaftComponent", null)
+                        .WithMany("Rows")
+                        .HasForeignKey("PropshaftId")
                         .OnDelete(DeleteBehavior.ClientCascade)
                         .IsRequired();
                 });
@@ -987,7 +1481,35 @@ namespace BuildLog.Data.Migrations
                     b.Navigation("Vehicle");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Specs.SpecRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", null)
+                        .WithMany("Specs")
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.ClientCascade);
+
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany("Specs")
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.ClientCascade);
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
+                {
+                    b.Navigation("Specs");
+                });
+
             modelBuilder.Entity("BuildLog.Data.Sessions.Session", b =>
+                {
+                    b.Navigation("Rows");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Vehicles.Vehicle", b =>
+                {
+                    b.Navigation("Specs");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Components.PropshaftComponent", b =>
                 {
                     b.Navigation("Rows");
                 });

@@ -1,5 +1,7 @@
 using System.Globalization;
 using BuildLog.Data.Files;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 
@@ -10,8 +12,14 @@ internal static class VehicleList
 {
     private const string Sql =
         """
-        SELECT "Id", "Uid", "Version", "Name", "State", "Owner", "ChassisNumber", "Registration", "DrivesInFront", "OdometerUnit", "Notes"
+        SELECT "Id", "Uid", "Version", "Name", "State", "Owner", "ChassisNumber", "Registration", "DrivesInFront", "OdometerUnit", "Notes", "BodyClass", "RollingClass"
         FROM "Vehicles"
+        """;
+
+    private const string SpecsSql =
+        """
+        SELECT "VehicleId", "Spec", "NumberText", "NumberSource", "Id"
+        FROM "Specs" WHERE "VehicleId" IS NOT NULL
         """;
 
     /// <summary>All vehicles by name.</summary>
@@ -19,11 +27,25 @@ internal static class VehicleList
     {
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         connection.Open();
+
+        // Both questions are answered from one state of the file.
+        using var reading = connection.BeginTransaction(deferred: true);
         using var command = connection.CreateCommand();
+        command.Transaction = reading;
         command.CommandText = Sql;
-        using var row = command.ExecuteReader();
         var vehicles = new List<Vehicle>();
-        while (row.Read()) vehicles.Add(From(row));
+        using (var row = command.ExecuteReader())
+        {
+            while (row.Read()) vehicles.Add(From(row));
+        }
+
+        command.CommandText = SpecsSql;
+        using (var row = command.ExecuteReader())
+        {
+            var byId = vehicles.ToDictionary(vehicle => vehicle.Id);
+            while (row.Read()) byId[row.GetInt64(0)].Specs.Add(SpecFrom(row));
+        }
+
         vehicles.Sort((a, b) => CultureInfo.InvariantCulture.CompareInfo.Compare(a.Name, b.Name, CompareOptions.IgnoreCase));
         return vehicles;
     }
@@ -75,5 +97,20 @@ internal static class VehicleList
         DrivesInFront = row.GetBoolean(8),
         OdometerUnit = Enum.Parse<OdometerUnit>(row.GetString(9)),
         Notes = row.GetString(10),
+        BodyClass = row.IsDBNull(11) ? null : row.GetString(11),
+        RollingClass = row.IsDBNull(12) ? null : row.GetString(12),
     };
+
+    // The text is what counts; the value follows from it.
+    private static SpecRow SpecFrom(SqliteDataReader row)
+    {
+        var spec = Enum.Parse<Spec>(row.GetString(1));
+        return new()
+        {
+            Id = row.GetInt64(4),
+            VehicleId = row.GetInt64(0),
+            Spec = spec,
+            Number = Noted.Of(spec, row.GetString(2), Enum.Parse<Source>(row.GetString(3))),
+        };
+    }
 }

@@ -56,7 +56,7 @@ public sealed class FourWheelMatchCheck : ICheck
         if (drive is null && judged.Verdict != Verdict.Fits)
         {
             return this.Open(
-                joint, $"Whether a front axle that goes {Said.Number(mismatch, Units.PercentUnit, 1)} further {when} is allowed",
+                joint, $"Whether a front axle that goes {Further(mismatch)} {when} is allowed",
                 [new("how the front axle is joined is not known", "say whether the front axle is always joined, engaged by hand, or behind a centre differential")], Limit);
         }
 
@@ -64,13 +64,16 @@ public sealed class FourWheelMatchCheck : ICheck
         var q = (1 - mismatch) / frontRatio;
         return this.Judged(new(
             joint, mismatch, Units.PercentUnit, wanted,
-            $"In a turn of the transfer case the front wheels go {Said.Number(mismatch, Units.PercentUnit, 1)} further than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
+            $"In a turn of the transfer case the front wheels go {Further(mismatch)} than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
             Limit)
         {
             ByLimits = judged,
             Windows = [PartWindow.Proportional(Position.FrontAxle, "front axle ratio", Units.One, q, new(1 - limit, 1 + limit))],
         });
     }
+
+    private static string Further(Measured mismatch)
+        => mismatch.Value < 0 ? $"{Said.Number(-mismatch, Units.PercentUnit, 1)} less far" : $"{Said.Number(mismatch, Units.PercentUnit, 1)} further";
 
     private static IEnumerable<Missing> Lacking(Axle front, Axle rear)
     {

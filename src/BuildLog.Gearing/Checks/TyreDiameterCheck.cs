@@ -24,7 +24,7 @@ public sealed class TyreDiameterCheck : ICheck
         if (set.Size is not { } size)
         {
             return this.Open(
-                joint, $"Whether {set.Name} stay below {limit.Most.Text}",
+                joint, $"Whether the tyres ({set.Name}) stay below {limit.Most.Text}",
                 [new("their size is not known", "read the tyre's marking, or measure from the ground to the top")], "owner's limit");
         }
 

@@ -32,7 +32,7 @@ public sealed class TyreWidthCheck : ICheck
         if (set.Size is not { } size)
         {
             return this.Open(
-                joint, $"Whether {set.Name} stay within {limit.Most.Text}",
+                joint, $"Whether the tyres ({set.Name}) stay within {limit.Most.Text}",
                 [new("their size is not known", "read the tyre's marking, or measure across the side walls")], "owner's limit");
         }
 

@@ -1,7 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
 

@@ -2,8 +2,8 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
-using BuildLog.Gearing.Tyres;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;

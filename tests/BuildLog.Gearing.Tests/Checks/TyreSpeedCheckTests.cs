@@ -1,8 +1,8 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Tyres;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;

@@ -1,0 +1,47 @@
+using BuildLog.Data.Specs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Data.Drivelines;
+
+/// <summary>What a vehicle weighs and how hard it is to move.</summary>
+/// <remarks>Read once for each vehicle, so that two of its drivelines share these errors.</remarks>
+internal sealed class VehicleNumbers
+{
+    private readonly VehicleLoad? load;
+    private readonly AxleMasses? axles;
+
+    public VehicleNumbers(Vehicle vehicle)
+    {
+        Known? Find(Spec spec) => vehicle.Specs.Of(spec) is { } noted ? SpecNumbers.Known(noted, spec.Line(), spec.InWords()) : null;
+
+        if (vehicle is not { FrontAxleMass: null, RearAxleMass: null }) axles = new(Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
+        if (vehicle is { Specs.Count: 0, BodyClass: null, RollingClass: null }) return;
+
+        load = new()
+        {
+            Mass = Find(Spec.Mass),
+            DragArea = Find(Spec.DragArea) ?? BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea(),
+            RollingResistance = Find(Spec.RollingResistance) ?? RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient(),
+            DrivenShare = Find(Spec.DrivenShare),
+            Altitude = vehicle.Altitude?.Si ?? 0,
+        };
+    }
+
+    /// <summary>The driveline with what it has to move.</summary>
+    public Driveline Moved(Driveline chain)
+        => chain with { AxleMasses = axles, Load = load is null ? null : load with { DrivenShare = load.DrivenShare ?? Driven(chain) } };
+
+    // With a transfer case both axles pull where it matters; else the axle that drives pulls with what stands on it.
+    private Known? Driven(Driveline chain)
+    {
+        if (axles is not { Front: { } front, Rear: { } rear }) return null;
+        if (chain is { TransferCase: not null, FrontAxle: not null, RearAxle: not null }) return new(1, Source.Assumed, "all wheels driven");
+
+        var driving = chain.DrivingPosition == Position.FrontAxle ? front : rear;
+        return new(driving.Value / (front.Value + rear.Value), driving.Source, "axle masses");
+    }
+}
