@@ -51,7 +51,7 @@ public sealed class AxleTorqueCheck : ICheck
             $"At the wheels {what} {Rounded.WithInterval(least, unit)}, the {position.InWords()} is rated for {Rounded.Value(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"an axle rated for {Rounded.Value(least.Interval95.High, least.Expanded95)} N·m at the wheels"],
+            Cures = [FormattableString.Invariant($"an axle rated for {Math.Ceiling(least.Interval95.High):0} N·m at the wheels")],
         });
     }
 

@@ -26,7 +26,7 @@ public sealed class ConverterCheck : ICheck
         Position[] between = [Position.Transmission, driveline.DrivingPosition, Position.Tyres];
         foreach (var goal in goals.Cruise)
         {
-            if (Cruising.EngineSpeed(driveline, goal) is not { } n) continue;
+            if (CruiseCheck.EngineSpeed(driveline, goal) is not { } n) continue;
             if (converter.StallSpeed is not { } known)
             {
                 yield return this.Open(
@@ -44,7 +44,7 @@ public sealed class ConverterCheck : ICheck
             {
                 LimitIsVerified = false,
                 Cures = ["a gearbox whose converter locks", FormattableString.Invariant($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Value) / 50) * 50:0} rev/min or less")],
-                Windows = Cruising.Windows(driveline, goal, wanted),
+                Windows = CruiseCheck.Windows(driveline, goal with { Wanted = wanted }),
             });
         }
     }

@@ -31,7 +31,7 @@ public sealed class CruiseBandCheck : ICheck
         var band = new Window(Low * peak, High * peak);
         foreach (var goal in goals.Cruise)
         {
-            if (Cruising.EngineSpeed(driveline, goal) is not { } n) continue;
+            if (CruiseCheck.EngineSpeed(driveline, goal) is not { } n) continue;
 
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, band,
@@ -39,7 +39,7 @@ public sealed class CruiseBandCheck : ICheck
                 "common practice: 0.60 to 0.95 of the torque peak's engine speed")
             {
                 LimitIsVerified = false,
-                Windows = Cruising.Windows(driveline, goal, band),
+                Windows = CruiseCheck.Windows(driveline, goal with { Wanted = band }),
             });
         }
     }

@@ -7,8 +7,8 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>At the goal's road speed the engine turns as fast as the owner wants.</summary>
 /// <remarks>
-/// <code>n = v · i_gear · i_transfer · i_axle / C</code>
-/// <para>n engine speed, rev/s; v the goal's road speed, m/s; i ratios; C rolling circumference, m. Converter locked.</para>
+/// <code>n = v · i_gear · i_transfer · i_axle / (C · (1 − s))</code>
+/// <para>n engine speed, rev/s; v the goal's road speed, m/s; i ratios; C rolling circumference, m; s slip of a converter that does not lock.</para>
 /// <para>Verdict: the 95 % interval of n against the goal's window. Limit: the owner's goal. Formula: see <see cref="Speeds.SpeedRelation"/>.</para>
 /// </remarks>
 public sealed class CruiseCheck : ICheck
@@ -23,7 +23,7 @@ public sealed class CruiseCheck : ICheck
     /// <summary>Engine speed at the goal's road speed, rev/s; null while a part or a number is missing.</summary>
     public static Measured? EngineSpeed(Driveline driveline, CruiseGoal goal)
         => driveline is { DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } tyre } && driveline.Step(goal.Gear) is { } step
-            ? AtWheels(goal) * step.Ratio * axle.Value / tyre.Value
+            ? Driven(driveline, goal) * step.Ratio * axle.Value / tyre.Value
             : null;
 
     private Finding Judge(Driveline driveline, CruiseGoal goal)
@@ -106,7 +106,7 @@ public sealed class CruiseCheck : ICheck
     // For each part, everything but that part; a part whose companions are unknown gets no window.
     internal static IReadOnlyList<PartWindow> Windows(Driveline driveline, CruiseGoal goal)
     {
-        var v = AtWheels(goal);
+        var v = Driven(driveline, goal);
         var step = driveline.Step(goal.Gear);
         var axle = driveline.DrivingAxle?.Ratio?.Value;
         var tyre = driveline.Tyres?.RollingCircumference?.Value;
@@ -121,7 +121,9 @@ public sealed class CruiseCheck : ICheck
         return windows;
     }
 
-    private static Measured AtWheels(CruiseGoal goal) => goal.Speed.ToMeasured("road speed");
+    // The road speed that the gearbox would drive it at without slip.
+    private static Measured Driven(Driveline driveline, CruiseGoal goal)
+        => goal.Speed.ToMeasured("road speed") / (1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0));
 
     internal static string GearName(Driveline driveline, CruiseGoal goal)
         => goal.Gear is null ? $"top ({driveline.Step(null)?.Name})" : $"gear {driveline.Step(goal.Gear)?.Name ?? goal.Gear}";

@@ -57,7 +57,7 @@ public sealed class GearStepsCheck : ICheck
 
         return this.Judged(new(
             [Position.Engine, Position.Transmission], after, rpm, wanted,
-            $"Shifted at the power peak, the step from {from.Name} to {to.Name} drops the engine to {Rounded.Value(after, rpm)}; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
+            $"Shifted at the power peak, the step from {from.Name} to {to.Name} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
             "common practice")
         {
             LimitIsVerified = false,

@@ -38,7 +38,7 @@ public sealed class GearboxTorqueCheck : ICheck
             $"The engine gives {Rounded.WithInterval(torque.PeakTorque, unit)}, the gearbox is rated for {Rounded.Value(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a gearbox rated for {Rounded.Value(torque.PeakTorque.Interval95.High, torque.PeakTorque.Expanded95)} N·m"],
+            Cures = [FormattableString.Invariant($"a gearbox rated for {Math.Ceiling(torque.PeakTorque.Interval95.High):0} N·m")],
         });
     }
 }

@@ -29,16 +29,16 @@ public sealed class LuggingCheck : ICheck
         var rpm = Units.RevolutionPerMinute;
         foreach (var goal in goals.Cruise)
         {
-            if (Cruising.EngineSpeed(driveline, goal) is not { } n || Limit(driveline, goal, n) is not { } limit) continue;
+            if (CruiseCheck.EngineSpeed(driveline, goal) is not { } n || Limit(driveline, goal, n) is not { } limit) continue;
 
             var wanted = Window.AtLeast(limit.EngineSpeed);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, wanted,
-                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; {limit.Reason}, from {wanted.InWords(rpm)}.",
+                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; {limit.Reason} from {wanted.InWords(rpm)}.",
                 limit.Source)
             {
                 LimitIsVerified = limit.IsVerified,
-                Windows = Cruising.Windows(driveline, goal, wanted),
+                Windows = CruiseCheck.Windows(driveline, goal with { Wanted = wanted }),
             });
         }
     }

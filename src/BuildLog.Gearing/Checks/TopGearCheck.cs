@@ -39,12 +39,12 @@ public sealed class TopGearCheck : ICheck
     private Finding Judge(Pull pull, DriveStep step, Measured reached, Window wanted)
     {
         var axle = pull.Driveline.DrivingPosition;
-        var tall = double.IsFinite(wanted.High) ? "under-geared" : "over-geared";
+        var (limit, tall) = double.IsFinite(wanted.High) ? ($"more than {MostInTop * 100:0} %", "under-geared") : ($"less than {LeastBelowTop * 100:0} %", "over-geared");
         var v = TopSpeed.ByPeakPower(pull, step);
         var percent = Units.PercentUnit;
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
-            $"At {Rounded.Value(v, Units.KilometrePerHour)}, which its peak power would reach, the engine turns {Rounded.WithInterval(reached, percent)} of its power peak's speed in gear {step.Name}; {tall} unless {wanted.InWords(percent)}.",
+            $"Its peak power would reach {Rounded.Value(v, Units.KilometrePerHour)}; there gear {step.Name} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed, and {limit} would be {tall}.",
             "common practice")
         {
             LimitIsVerified = false,

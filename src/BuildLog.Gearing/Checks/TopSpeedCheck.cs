@@ -45,6 +45,8 @@ public sealed class TopSpeedCheck : ICheck
 
     private static IEnumerable<string> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
+        if (goal.Wanted.Contains(top.Speed.Value)) yield break;
+
         var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
         if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Rounded.Value(needed, Units.Kilowatt)}";
         else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Rounded.Value(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";

@@ -67,6 +67,13 @@ public sealed class Pull
     public Measured? Reserve(DriveStep step, Measured roadSpeed, double gradient = 0)
         => Force(step, roadSpeed) is { } force ? force - Resistance.At(roadSpeed, gradient) : null;
 
+    /// <summary>The reserve on the level over road speed in plain numbers, for searches; only within the torque curve.</summary>
+    internal Func<double, double> NominalReserve(DriveStep step)
+    {
+        var (turns, force, road) = (EngineSpeed(step, 1).Value, ForcePerTorque(step).Value, Resistance.Curve);
+        return v => (Torque.TorqueAt(v * turns) * force) - road.Force(v);
+    }
+
     /// <summary>The steepest gradient it holds, rise over run; null where the torque curve does not reach or no road is that steep.</summary>
     public Measured? Hill(DriveStep step, Measured roadSpeed)
         => Force(step, roadSpeed) is { } force

@@ -38,14 +38,14 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
 
         // Rounding must not carry the very end past the curve.
         var end = fastest.Value * (1 - 1e-12);
-        double Surplus(double v) => pull.Reserve(step, v)!.Value;
-        if (Surplus(end) >= 0) return new(fastest, step, TopSpeedLimit.Gear);
+        var surplus = pull.NominalReserve(step);
+        if (surplus(end) >= 0) return new(fastest, step, TopSpeedLimit.Gear);
 
         var (holds, fails) = (double.NaN, end);
         for (var k = 1; k <= ScanSteps && double.IsNaN(holds); k++)
         {
             var v = end - ((end - (slowest * (1 + 1e-12))) * k / ScanSteps);
-            if (Surplus(v) >= 0) holds = v;
+            if (surplus(v) >= 0) holds = v;
             else fails = v;
         }
 
@@ -53,12 +53,12 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
         for (var k = 0; k < Halvings; k++)
         {
             var middle = (holds + fails) / 2;
-            if (Surplus(middle) >= 0) holds = middle;
+            if (surplus(middle) >= 0) holds = middle;
             else fails = middle;
         }
 
         var (low, high) = (Math.Max(slowest * (1 + 1e-12), holds * (1 - 1e-5)), Math.Min(end, holds * (1 + 1e-5)));
-        var slope = (Surplus(high) - Surplus(low)) / (high - low);
+        var slope = (surplus(high) - surplus(low)) / (high - low);
         var reserve = pull.Reserve(step, holds)!;
         return new(reserve.Map(holds, -1 / slope), step, TopSpeedLimit.Power);
     }
@@ -68,7 +68,8 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
     public static Measured ByPeakPower(Pull pull, DriveStep step)
     {
         var power = pull.PeakPowerAtWheels(step);
-        double Left(double v) => power.Value - (pull.Resistance.At(v).Value * v);
+        var road = pull.Resistance.Curve;
+        double Left(double v) => power.Value - road.Power(v);
 
         var (holds, fails) = (0.0, 1.0);
         while (Left(fails) > 0) fails *= 2;

@@ -44,7 +44,9 @@ public sealed record VehicleLoad
         => Within(QuantityText.ReadPlain(text, Kind.Length, Units.Metre), -500, 6000, "roads lie between −500 and 6000 m", "1500 m");
 
     private static Parsed<Typed> Within(Parsed<Typed> read, double low, double high, string range, string example)
-        => read.Then<Typed>(typed => typed.Value >= low && typed.Value <= high
-            ? typed
-            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} cannot be: {range}.", example));
+        => read.Refusal is { } refusal
+            ? refusal with { Example = example }
+            : read.Then<Typed>(typed => typed.Value >= low && typed.Value <= high
+                ? typed
+                : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} cannot be: {range}.", example));
 }

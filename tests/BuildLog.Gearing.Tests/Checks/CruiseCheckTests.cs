@@ -89,6 +89,19 @@ public sealed class CruiseCheckTests
     public void A_typed_uncertainty_of_the_road_speed_counts()
         => Assert.Equal(0.01, Find(InventedCar.Plain, InventedCar.Goal("108 km/h u=1.08", "3750")).Value!.RelativeUncertainty, 1e-9);
 
+    // 3690 rev/min locked; 5.5 % slip make 3690/0.945 = 3904.8. For 2400 ± 5 % the axle may be 0.945 times what it might be locked.
+    [Fact]
+    public void A_converter_that_does_not_lock_turns_the_engine_faster()
+    {
+        var box = InventedCar.Plain.Transmission!;
+        var slipping = Find(InventedCar.Plain with { Transmission = box with { Converter = new(LocksUp: false) } }, InventedCar.Goal("108 km/h", "2400"));
+        var locked = Find(InventedCar.Plain with { Transmission = box with { Converter = new(LocksUp: true) } }, InventedCar.Goal("108 km/h", "2400"));
+
+        Assert.Equal(3690 / 0.945, slipping.Value!.Value * 60, 1e-6);
+        Assert.Equal(3690, locked.Value!.Value * 60, 1e-9);
+        Assert.Equal(0.945 * 2.8, slipping.Windows[0].Window.High, 1e-9);
+    }
+
     [Theory]
     [InlineData("3700", Verdict.Fits)]
     [InlineData("3690", Verdict.Fits)]

@@ -1,7 +1,9 @@
 using System.Globalization;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
@@ -17,7 +19,7 @@ public sealed class ReadersTests
     private static readonly string[] Pieces =
     [
         "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
-        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "(", ")", "XL", "C", "\n", "\t", "\u001b[31m",
+        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "\n", "\t", "\u001b[31m",
         "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
     ];
 
@@ -33,6 +35,18 @@ public sealed class ReadersTests
         ["length"] = text => QuantityText.Read(text, Kind.Length).Refusal,
         ["number"] = text => QuantityText.ReadNumber(text).Refusal,
         ["share"] = text => QuantityText.Read(text, Kind.Share).Refusal,
+        ["area"] = text => QuantityText.Read(text, Kind.Area).Refusal,
+        ["torque"] = text => QuantityText.Read(text, Kind.Torque).Refusal,
+        ["torque point"] = text => TorquePoint.Read(text).Refusal,
+        ["hill"] = text => HillGoal.Read(text, "100 km/h").Refusal,
+        ["hill start"] = text => HillStartGoal.Read(text).Refusal,
+        ["top speed"] = text => TopSpeedGoal.Read(text).Refusal,
+        ["overall low"] = text => OverallLowGoal.Read(text).Refusal,
+        ["mass"] = text => VehicleLoad.ReadMass(text).Refusal,
+        ["drag area"] = text => VehicleLoad.ReadDragArea(text).Refusal,
+        ["rolling resistance"] = text => VehicleLoad.ReadRollingResistance(text).Refusal,
+        ["driven share"] = text => VehicleLoad.ReadDrivenShare(text).Refusal,
+        ["altitude"] = text => VehicleLoad.ReadAltitude(text).Refusal,
         ["engine speed"] = text => CruiseGoal.ReadEngineSpeed(text).Refusal,
         ["road speed"] = text => CruiseGoal.ReadSpeed(text).Refusal,
         ["tolerance"] = text => CruiseGoal.Read("110 km/h", "2400", text).Refusal,

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tests.Drivelines;
 using CsCheck;
@@ -89,6 +90,26 @@ public sealed class PullTests
 
         Assert.Equal(2448.33, Force(Induction.Charged), 0.01);
         Assert.Equal(2448.33 * 0.7980, Force(Induction.NaturallyAspirated), 0.3);
+    }
+
+    // 1500 kg are 3306.93 lb, 0.8 m² are 8.6111 sq ft, 200 N·m are 147.512 lb·ft, 2.00 m are 78.740 in.
+    [Fact]
+    public void The_same_car_in_pounds_feet_and_inches_pulls_the_same()
+    {
+        double Typed(string text, Kind kind) => QuantityText.Read(text, kind).OrRefuse().Value;
+        var pounds = InventedCar.Plain with
+        {
+            Engine = new("four") { Torque = InventedLoad.Flat(Typed("147.5124299 lb-ft", Kind.Torque)) },
+            Tyres = InventedCar.Rolling(Typed("78.74015748 in", Kind.Length)),
+            Load = InventedLoad.Exact with
+            {
+                Mass = InventedCar.Exactly(Typed("3306.9339328 lb", Kind.Mass)),
+                DragArea = InventedCar.Exactly(Typed("8.6111283 sq ft", Kind.Area)),
+            },
+        };
+        var v = Typed("67.10808876 mph", Kind.Speed);
+
+        Assert.Equal(InventedLoad.Pull(InventedLoad.Car).Hill(InventedLoad.Step(InventedLoad.Car), 30)!.Value, InventedLoad.Pull(pounds).Hill(InventedLoad.Step(pounds), v)!.Value, 1e-7);
     }
 
     // 61.5 rev/s locked, 5.5 % slip: 65.079.

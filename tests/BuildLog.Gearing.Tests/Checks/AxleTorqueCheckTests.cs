@@ -1,0 +1,71 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class AxleTorqueCheckTests
+{
+    // By hand: low gear 200 · 3.5 · 4.10 · 0.85 · 0.95 = 2317.5 N·m; wheel slip 0.71 · 750 · 9.80665 · 2.00/2π = 1662.2 N·m: the tyres give way first.
+    [Theory]
+    [InlineData(2000, Source.MakersData, Verdict.Fits)]
+    [InlineData(1500, Source.MakersData, Verdict.Clash)]
+    [InlineData(1500, Source.OwnersWord, Verdict.Watch)]
+    public void The_smaller_of_the_two_meets_the_rating(double rating, Source source, Verdict verdict)
+    {
+        var finding = Assert.Single(Look(Car(CheckCase.Known(rating, source))));
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(1662.2, finding.Value!.Value, 0.1);
+        Assert.Contains("the tyres hold", finding.Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_weak_engine_never_gets_to_the_slip()
+    {
+        var finding = Assert.Single(Look(Car(CheckCase.Known(1000)) with { Engine = InventedLoad.WithTorque(100).Engine }));
+
+        Assert.Equal(1158.7, finding.Value!.Value, 0.1);
+        Assert.Contains("low gear makes", finding.Says, StringComparison.Ordinal);
+        Assert.Equal("an axle rated for 1159 N·m at the wheels", Assert.Single(finding.Cures));
+    }
+
+    // One of the two is an upper bound: it can pass alone, not fail alone.
+    [Fact]
+    public void One_of_the_two_alone_may_pass_and_else_asks_for_the_other()
+    {
+        var unweighed = Car(CheckCase.Known(2400)) with { Load = null };
+
+        Assert.Equal(Verdict.Fits, Assert.Single(Look(unweighed)).Verdict);
+        var open = Assert.Single(Look(Car(CheckCase.Known(2000)) with { Load = null }));
+        Assert.Equal(Verdict.Open, open.Verdict);
+        Assert.Contains("weigh the vehicle as it is driven, or enter the mass from its papers", open.Cures);
+        Assert.Contains("fit an engine", Assert.Single(Look(Car(CheckCase.Known(1500)) with { Engine = null })).Cures);
+    }
+
+    // Through a transfer case of 2.5, both axles: low gear is 2317.5 · 2.5 · 0.95; slip at half the mass ± 15 % is the same 1662.2.
+    [Fact]
+    public void With_a_transfer_case_the_front_axle_is_judged_too()
+    {
+        var car = Car(CheckCase.Known(3000)) with
+        {
+            TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)),
+            FrontAxle = new("front", InventedCar.Exactly(4.10)) { TorqueRating = CheckCase.Known(1500) },
+        };
+        var front = Look(car)[1];
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty), (front.Verdict, front.Because));
+        Assert.StartsWith("weigh the axles one by one", front.SettledBy, StringComparison.Ordinal);
+        Assert.Single(Look(car with { TransferCase = null }));
+    }
+
+    [Fact]
+    public void Without_a_rating_there_is_nothing_to_judge() => Assert.Empty(Look(InventedLoad.Car));
+
+    private static Driveline Car(Known rating) => InventedLoad.Car with { RearAxle = new("axle", InventedCar.Exactly(4.10)) { TorqueRating = rating } };
+
+    private static IReadOnlyList<Finding> Look(Driveline car) => [.. new AxleTorqueCheck().Look(car, CheckCase.NoGoals)];
+}

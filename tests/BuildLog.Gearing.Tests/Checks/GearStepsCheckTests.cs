@@ -1,0 +1,56 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class GearStepsCheckTests
+{
+    // A geometric and a progressive box of 3.5 to 0.8, worked by hand; a truck's wide top step; the last with an overdrive far above a direct top.
+    [Theory]
+    [InlineData(new[] { 3.50, 2.42, 1.67, 1.157, 0.80 }, Verdict.Fits)]
+    [InlineData(new[] { 3.50, 2.14, 1.42, 1.024, 0.80 }, Verdict.Fits)]
+    [InlineData(new[] { 3.50, 2.14, 1.42, 1.15, 0.80 }, Verdict.Watch)]
+    [InlineData(new[] { 2.88, 1.91, 1.33, 1.00, 0.63 }, Verdict.Watch)]
+    public void Steps_should_get_smaller_upwards(double[] ratios, Verdict verdict)
+        => Assert.Equal(verdict, Assert.Single(Look(Box(ratios))).Verdict);
+
+    // 1.33/1.00 = 1.33, 1.00/0.63 = 1.587; the middle gear should be √(1.33 · 0.63) = 0.915 or less.
+    [Fact]
+    public void The_worst_pair_is_named_and_the_cure_is_a_ratio()
+    {
+        var finding = Assert.Single(Look(Box(2.88, 1.91, 1.33, 1.00, 0.63)));
+
+        Assert.Equal("The step from 4 to 5 is 1.587, the one below it, from 3 to 4, 1.33; the upper should not be larger.", finding.Says);
+        Assert.Equal(1.587302 / 1.33, finding.Value!.Value, 1e-6);
+        Assert.Equal("ratio of gear 4 0.92 or less", Assert.Single(finding.Cures));
+        Assert.Equal(Because.UnverifiedLimit, finding.Because);
+    }
+
+    // Power peaks at the curve's end, 5000, torque at 3000. The largest step is 3.4/2.1: shifted at 5000 it lands at 3088; 3.6/2.1 lands at 2917.
+    [Fact]
+    public void An_upshift_that_drops_below_the_torque_peak_is_a_watch()
+    {
+        var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
+        var drop = Look(Box(3.4, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        Assert.Equal(Verdict.Fits, drop.Verdict);
+
+        var wider = Look(Box(3.6, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        Assert.Equal(5000 * 2.1 / 3.6, wider.Value!.Value * 60, 1e-6);
+        Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (wider.Verdict, wider.Because));
+        Assert.Equal("ratio of gear 2 2.16 or more", Assert.Single(wider.Cures));
+    }
+
+    [Fact]
+    public void An_overdrive_unit_is_the_last_step()
+        => Assert.Contains("from 4 to 4+OD", Assert.Single(Look(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.6)) })).Says, StringComparison.Ordinal);
+
+    [Fact]
+    public void Two_gears_have_no_progression() => Assert.Empty(Look(Box(1.8, 1.0)));
+
+    private static Driveline Box(params double[] ratios) => new() { Transmission = new("box", [.. ratios.Select((ratio, k) => InventedCar.Gear($"{k + 1}", ratio))]) };
+
+    private static IReadOnlyList<Finding> Look(Driveline car) => [.. new GearStepsCheck().Look(car, CheckCase.NoGoals)];
+}

@@ -1,0 +1,51 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class GearboxTorqueCheckTests
+{
+    // 200 N·m ± 3 % standard: 188 to 212 N·m.
+    [Theory]
+    [InlineData(250, Source.MakersData, Verdict.Fits)]
+    [InlineData(205, Source.MakersData, Verdict.Watch)]
+    [InlineData(180, Source.MakersData, Verdict.Clash)]
+    [InlineData(180, Source.OwnersWord, Verdict.Watch)]
+    public void The_makers_rating_is_a_limit_and_hearsay_a_warning(double rating, Source source, Verdict verdict)
+    {
+        var finding = Assert.Single(Look(Car(CheckCase.Known(rating, source))));
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal([Position.Engine, Position.Transmission], finding.Between);
+    }
+
+    [Fact]
+    public void The_cure_is_a_rating_and_the_watch_is_settled_on_a_rolling_road()
+    {
+        var finding = Assert.Single(Look(Car(CheckCase.Known(205))));
+
+        Assert.Equal("The engine gives 200 ± 12 N·m, the gearbox is rated for 205 N·m.", finding.Says);
+        Assert.Equal("a gearbox rated for 212 N·m", Assert.Single(finding.Cures));
+        Assert.StartsWith("have the engine's torque measured on a rolling road", finding.SettledBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rating_asks_for_the_torque_and_without_a_rating_there_is_nothing_to_ask()
+    {
+        Assert.Equal(Verdict.Open, Assert.Single(Look(Car(CheckCase.Known(205)) with { Engine = new("four") })).Verdict);
+        Assert.Empty(Look(Car(null)));
+        Assert.Empty(Look(Car(CheckCase.Known(205)) with { Engine = null }));
+    }
+
+    private static Driveline Car(Known? rating) => InventedCar.Plain with
+    {
+        Engine = new("four") { Torque = TorqueCurve.Of([TorquePoint.Read("1000:180 Nm").OrRefuse(), TorquePoint.Read("3000:200 Nm").OrRefuse()]) },
+        Transmission = InventedCar.Plain.Transmission! with { TorqueRating = rating },
+    };
+
+    private static IReadOnlyList<Finding> Look(Driveline car) => [.. new GearboxTorqueCheck().Look(car, CheckCase.NoGoals)];
+}

@@ -1,0 +1,42 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Tests.RoadLoad;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class HillStartCheckTests
+{
+    // Grip gives 38.6 % exactly; 100 N·m give 27.9 % with u of the losses.
+    [Theory]
+    [InlineData(200, "30 %", Verdict.Fits)]
+    [InlineData(200, "40 %", Verdict.Clash)]
+    [InlineData(100, "28 %", Verdict.Watch)]
+    public void The_owners_hill_is_a_limit(double torque, string gradient, Verdict verdict)
+        => Assert.Equal(verdict, Find(InventedLoad.WithTorque(torque), gradient).Verdict);
+
+    // 40 % at μ 0.8: (0.4 + 0.014)/0.8 = 51.75 % of the mass; 90 % need more than all of it.
+    [Fact]
+    public void Where_the_wheels_spin_load_on_them_is_the_cure()
+    {
+        Assert.Equal("51.75 % of the mass on driven wheels", Assert.Single(Find(InventedLoad.Car, "40 %").Cures));
+        Assert.Contains("the driven wheels spin first", Find(InventedLoad.Car, "40 %").Says, StringComparison.Ordinal);
+        Assert.StartsWith("no load on the driven wheels is enough", Find(InventedLoad.Car, "90 %").Cures[0], StringComparison.Ordinal);
+    }
+
+    // 35 %: θ = 0.33667; 14709.98 · (0.014 · 0.94386 + 0.33035) = 5053.8 N against 4154.5: 14.35 · 1.2165 = 17.5.
+    [Fact]
+    public void Where_the_engine_gives_up_a_lower_ratio_is_the_cure()
+        => Assert.Equal("an overall low ratio of 17.5", Assert.Single(Find(InventedLoad.WithTorque(100), "35 %").Cures));
+
+    [Fact]
+    public void Without_the_goal_nothing_and_without_the_numbers_open()
+    {
+        Assert.Empty(new HillStartCheck().Look(InventedLoad.Car, CheckCase.NoGoals));
+        Assert.Contains("weigh the axles one by one", Find(InventedLoad.Car with { Load = InventedLoad.Exact with { DrivenShare = null } }, "20 %").Cures);
+        Assert.Equal(Verdict.Open, Find(new(), "20 %").Verdict);
+    }
+
+    private static Finding Find(Driveline car, string gradient) => Assert.Single(new HillStartCheck().Look(car, CheckCase.NoGoals with { HillStart = HillStartGoal.Read(gradient).OrRefuse() }));
+}

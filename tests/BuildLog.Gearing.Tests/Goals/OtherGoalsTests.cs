@@ -1,0 +1,55 @@
+using BuildLog.Gearing.Goals;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Goals;
+
+public sealed class OtherGoalsTests
+{
+    [Fact]
+    public void A_hill_has_a_gradient_a_speed_and_perhaps_a_gear()
+    {
+        var hill = HillGoal.Read("6 %", "100 km/h", " 3 ").OrRefuse();
+
+        Assert.Equal((0.06, 100 / 3.6, "3"), (hill.Gradient.Value, hill.Speed.Value, hill.Gear));
+        Assert.Equal(Window.AtLeast(0.06), hill.Wanted);
+        Assert.Null(HillGoal.Read("6", "60 mph").OrRefuse().Gear);
+    }
+
+    [Fact]
+    public void The_others_are_one_number_each_and_want_at_least_that()
+    {
+        Assert.Equal(Window.AtLeast(0.25), HillStartGoal.Read("25 %").OrRefuse().Wanted);
+        Assert.Equal(Window.AtLeast(50), TopSpeedGoal.Read("180 km/h").OrRefuse().Wanted);
+        Assert.Equal(Window.AtLeast(40), OverallLowGoal.Read("40").OrRefuse().Wanted);
+    }
+
+    [Theory]
+    [InlineData("0 %")]
+    [InlineData("120 %")]
+    [InlineData("-6 %")]
+    [InlineData("6 % ± 1 %")]
+    [InlineData("steep")]
+    [InlineData("")]
+    public void What_is_no_hill_is_refused_with_an_example(string text)
+    {
+        Assert.NotEmpty(HillStartGoal.Read(text).Refusal!.Example);
+        Assert.Equal(HillStartGoal.Read(text).Refusal, HillGoal.Read(text, "100 km/h").Refusal);
+    }
+
+    [Theory]
+    [InlineData("1.5")]
+    [InlineData("1001")]
+    [InlineData("40 mph")]
+    public void What_is_no_overall_ratio_is_refused(string text) => Assert.NotNull(OverallLowGoal.Read(text).Refusal);
+
+    [Fact]
+    public void Six_and_a_half_per_cent_are_shown_as_such()
+        => Assert.Equal("6.5 % or more", HillStartGoal.Read("6.5").OrRefuse().Wanted.InWords(Gearing.Quantities.Units.PercentUnit));
+
+    [Fact]
+    public void Nothing_is_wanted_by_an_owner_without_goals()
+    {
+        Assert.Empty(OwnersGoals.None.Cruise);
+        Assert.Equal((null, null, null, null), (OwnersGoals.None.Hill, OwnersGoals.None.HillStart, OwnersGoals.None.TopSpeed, OwnersGoals.None.OverallLow));
+    }
+}
