@@ -26,5 +26,5 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
         => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:G6} is no {Part} ratio: it lies between {Low} and {High}."), Example);
 
     // Written so that NaN is refused too.
-    private bool Accepts(double ratio) => ratio >= Low && ratio <= High;
+    internal bool Accepts(double ratio) => ratio >= Low && ratio <= High;
 }
