@@ -26,6 +26,8 @@ internal static class PublishedSets
         GearsInPrint.Splines(),
         GearsInPrint.TwoPlanetary(),
         TyreTables.Diameters(),
+        TyreTables.InchDiameters(),
+        TyreTables.FlotationDiameters(),
         TyreTables.RollingCircumferences(),
         TyreTables.LoadedFactorOfCars(),
         TyreTables.InchDesign(),
