@@ -25,11 +25,20 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
         },
         OverdriveComponent => chain with { Overdrive = new(component.Name, Find(component, PartNumbers.Ratio)) },
         TransferCaseComponent => chain with { TransferCase = new(component.Name, Find(component, PartNumbers.High), Find(component, PartNumbers.Low)) },
-        AxleComponent when position == Position.FrontAxle => chain with { FrontAxle = new(component.Name, Find(component, PartNumbers.Ratio)) },
-        AxleComponent => chain with { RearAxle = new(component.Name, Find(component, PartNumbers.Ratio)) },
+        AxleComponent when position == Position.FrontAxle => chain with { FrontAxle = Axle(component) },
+        AxleComponent => chain with { RearAxle = Axle(component) },
         WheelSetComponent set => chain with { Tyres = new(set.Name, Find(set, PartNumbers.Circumference), set.Size) },
         _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),
     };
+
+    private Axle Axle(Component component) => new(component.Name, Find(component, PartNumbers.Ratio))
+    {
+        Quoted = Numbers(component).FirstOrDefault(known => known.Number == PartNumbers.Ratio)?.PassedOver.FirstOrDefault(IsQuoted),
+        HubReduction = Find(component, PartNumbers.HubReduction),
+    };
+
+    // An earlier count is no quotation.
+    private static bool IsQuoted(Known known) => known.Source is Source.MakersData or Source.Tag or Source.OwnersWord or Source.Assumed;
 
     private Known? Find(Component component, string number) => Numbers(component).FirstOrDefault(known => known.Number == number)?.Used;
 

@@ -19,7 +19,14 @@ public sealed record Overdrive(string Name, Known? Ratio);
 public sealed record TransferCase(string Name, Known? High, Known? Low);
 
 /// <summary>An axle; its ratio is propshaft turns per wheel turn, with a hub reduction inside.</summary>
-public sealed record Axle(string Name, Known? Ratio);
+public sealed record Axle(string Name, Known? Ratio)
+{
+    /// <summary>What a tag, a table or somebody says of the ratio, where something stronger counts; a hub reduction inside.</summary>
+    public Known? Quoted { get; init; }
+
+    /// <summary>The hubs' part of the ratio; null for none.</summary>
+    public Known? HubReduction { get; init; }
+}
 
 /// <summary>A set of wheels and tyres.</summary>
 /// <param name="Name">What the shop calls it.</param>
