@@ -9,6 +9,10 @@ public static class AllChecks
     public static readonly IReadOnlyList<ICheck> List =
     [
         new CruiseCheck(),
+        new RatioPlausibleCheck(),
+        new TagCheck(),
+        new LabelCheck(),
+        new OwnersWordCheck(),
     ];
 
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>
