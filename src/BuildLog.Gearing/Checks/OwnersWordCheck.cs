@@ -31,7 +31,7 @@ public sealed class OwnersWordCheck : ICheck
 
     private Finding Judge(IGrouping<Position, Number> part)
     {
-        var names = part.Select(number => $"{number.Name} ({number.Known!.Source.InWords()})");
+        var names = part.GroupBy(number => number.Known!.Source, (source, alike) => $"{string.Join(", ", alike.Select(number => number.Name))} ({source.InWords()})");
         return Say([part.Key], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {part.Key.InWords()}: {string.Join(", ", names)}.") with
         {
             Cures = [.. part.Select(number => number.Cure).Distinct()],

@@ -103,11 +103,11 @@ public sealed class TurnCount
         return FormattableString.Invariant($"count {Math.Ceiling(turns - 1e-9):0} {Ends.Driven} turns in one go ({name})");
     }
 
-    // The nearest trap is the likeliest slip: name it.
+    // A slip that would make it an axle after all is named.
     private static Refusal Refuse(double ratio, RatioRange range, CountedEnds ends)
     {
         var hint = ends == CountedEnds.Axle
-            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio).Take(1).Select(trap => trap.InWords())])
+            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
             : "Look at the readings and at which end was turned.";
         var refusal = range.Refuse(ratio);
         return refusal with { Message = $"{refusal.Message} {hint}", Example = ends.Example };

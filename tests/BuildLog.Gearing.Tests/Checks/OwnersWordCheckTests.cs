@@ -21,12 +21,12 @@ public sealed class OwnersWordCheckTests
     [Fact]
     public void Each_part_that_rests_on_somebodys_word_is_a_watch_with_the_way_to_know_better()
     {
-        var box = new Transmission("box", [new("1", new(3.5, Source.MakersData)), new("2", new(2.1, Source.OwnersWord)), new("3", new(1, Source.Assumed))]);
+        var box = new Transmission("box", [new("1", new(3.5, Source.MakersData)), new("2", new(2.1, Source.OwnersWord)), new("3", new(1.4, Source.OwnersWord)), new("4", new(1, Source.Assumed))]);
         var findings = Look(InventedCar.Plain with { Transmission = box, RearAxle = new("axle", new(4.10, Source.OwnersWord)) });
 
         Assert.All(findings, finding => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because)));
         Assert.Equal(
-            ["Nothing but somebody's word for the gearbox: gear 2 (owner's word), gear 3 (assumed).", "Nothing but somebody's word for the axle: ratio (owner's word)."],
+            ["Nothing but somebody's word for the gearbox: gear 2, gear 3 (owner's word), gear 4 (assumed).", "Nothing but somebody's word for the axle: ratio (owner's word)."],
             findings.Select(finding => finding.Says));
         Assert.Equal(["count the gears: ten output turns in each"], findings[0].Cures);
     }

@@ -69,4 +69,12 @@ public sealed class RatioTrapsTests
 
         Assert.Contains("the other way round, propshaft first? Then it is 4.10.", refused.Message, StringComparison.Ordinal);
     }
+
+    // 239 turns for ten of one held wheel are 47.8; neither half nor a hub makes an axle of that.
+    [Fact]
+    public void A_count_that_no_slip_explains_is_refused_without_a_guess()
+        => Assert.EndsWith(
+            "which wheels turned.",
+            Assert.Throws<RefusedException>(() => TurnCount.Of([TurnReading.Read("10:239", Wheels.OneHeld).OrRefuse()], new CountPrecision())).Message,
+            StringComparison.Ordinal);
 }
