@@ -12,39 +12,41 @@ using BuildLog.Gearing.Speedometers;
 namespace BuildLog.Data.Drivelines;
 
 /// <summary>A part as the driveline sees it, made of the numbers known of it.</summary>
-/// <param name="find">The number of this name; null where it is not known.</param>
-internal sealed class FittedParts(Func<string, Known?> find)
+/// <param name="numbers">Every number known of it.</param>
+internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
 {
-    public Engine Of(EngineComponent engine) => new(engine.Name, find(PartNumbers.Idle), find(PartNumbers.Redline))
+    public Engine Of(EngineComponent engine) => new(engine.Name, Find(PartNumbers.Idle), Find(PartNumbers.Redline))
     {
         Torque = engine.Torque(),
-        LowestPull = find(Spec.LowestPull.InWords()),
+        LowestPull = Find(Spec.LowestPull.InWords()),
         Induction = engine.Induction ?? Induction.NaturallyAspirated,
     };
 
-    public Transmission Of(TransmissionComponent box) => new(box.Name, [.. box.Gears.Select(gear => new Gear(gear.Name, find(PartNumbers.Gear(gear))!))])
+    public Transmission Of(TransmissionComponent box) => new(box.Name, [.. box.Gears.Select(gear => new Gear(gear.Name, Find(PartNumbers.Gear(gear))!))])
     {
-        Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, find(Spec.StallSpeed.InWords()), find(Spec.StallTorqueRatio.InWords())) : null,
-        TorqueRating = find(Spec.TorqueRating.InWords()),
+        Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, Find(Spec.StallSpeed.InWords()), Find(Spec.StallTorqueRatio.InWords())) : null,
+        TorqueRating = Find(Spec.TorqueRating.InWords()),
     };
 
-    public TransferCase Of(TransferCaseComponent transfer) => new(transfer.Name, find(PartNumbers.High), find(PartNumbers.Low)) { FrontDrive = transfer.FrontDrive };
+    public TransferCase Of(TransferCaseComponent transfer) => new(transfer.Name, Find(PartNumbers.High), Find(PartNumbers.Low)) { FrontDrive = transfer.FrontDrive };
 
-    public Axle Of(AxleComponent axle) => new(axle.Name, find(PartNumbers.Ratio))
+    public Axle Of(AxleComponent axle) => new(axle.Name, Find(PartNumbers.Ratio))
     {
         Hub = Bolted(axle),
-        HubFaces = find(Spec.HubFaces.InWords()),
-        Travel = axle.Droop is null && axle.Bump is null ? null : new(find(Spec.Droop.InWords()), find(Spec.Bump.InWords())),
-        TorqueRating = find(Spec.TorqueRating.InWords()),
+        HubFaces = Find(Spec.HubFaces.InWords()),
+        Travel = axle.Droop is null && axle.Bump is null ? null : new(Find(Spec.Droop.InWords()), Find(Spec.Bump.InWords())),
+        TorqueRating = Find(Spec.TorqueRating.InWords()),
+        Quoted = numbers.FirstOrDefault(known => known.Number == PartNumbers.Ratio)?.PassedOver.FirstOrDefault(IsQuoted),
+        HubReduction = Find(PartNumbers.HubReduction),
     };
 
     public TyreSet Of(WheelSetComponent set)
     {
         var bolting = Bolted(set);
-        return new(set.Name, find(PartNumbers.Circumference), set.Size)
+        return new(set.Name, Find(PartNumbers.Circumference), set.Size)
         {
-            LoadedRadius = find(Spec.LoadedRadius.InWords()),
-            Wheel = set.RimWidth is null && set.Offset is null && bolting is null ? null : new(find(Spec.RimWidth.InWords()), find(Spec.Offset.InWords()), bolting),
+            LoadedRadius = Find(Spec.LoadedRadius.InWords()),
+            Wheel = set.RimWidth is null && set.Offset is null && bolting is null ? null : new(Find(Spec.RimWidth.InWords()), Find(Spec.Offset.InWords()), bolting),
             PassengerOnTruck = set.PassengerOnTruck,
             TwinRear = set.TwinRear,
         };
@@ -53,8 +55,8 @@ internal sealed class FittedParts(Func<string, Known?> find)
     public Propshaft Of(PropshaftComponent shaft) => new(shaft.Name, [.. shaft.Pieces.Select(Piece)])
     {
         Line = Line(shaft),
-        JointRating = find(Spec.JointRating.InWords()),
-        Slip = shaft.SlipStroke is null && shaft.SlipOut is null ? null : new(find(Spec.SlipStroke.InWords()), find(Spec.SlipOut.InWords())),
+        JointRating = Find(Spec.JointRating.InWords()),
+        Slip = shaft.SlipStroke is null && shaft.SlipOut is null ? null : new(Find(Spec.SlipStroke.InWords()), Find(Spec.SlipOut.InWords())),
     };
 
     public Speedometer Of(SpeedometerComponent meter) => new(meter.Name, PerMetre(meter), meter.Drive());
@@ -62,10 +64,10 @@ internal sealed class FittedParts(Func<string, Known?> find)
     private Bolting? Bolted(BoltedComponent part)
         => part is { Studs: null, PitchCircle: null, Bore: null, Thread: null, Seat: null }
             ? null
-            : new(part.Studs, find(Spec.PitchCircle.InWords()), find(Spec.Bore.InWords()), part.Thread, part.Seat);
+            : new(part.Studs, Find(Spec.PitchCircle.InWords()), Find(Spec.Bore.InWords()), part.Thread, part.Seat);
 
     private ShaftPiece Piece(StatedPiece piece, int k) => new(
-        find(SpecNumbers.OfPiece(k, SpecSheet.ShaftOuter)), find(SpecNumbers.OfPiece(k, SpecSheet.ShaftWall)), find(SpecNumbers.OfPiece(k, SpecSheet.ShaftLength)), piece.Yokes);
+        Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftOuter)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftWall)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftLength)), piece.Yokes);
 
     // Null while no angle at all was taken.
     private IReadOnlyList<Inclination>? Line(PropshaftComponent shaft)
@@ -74,14 +76,20 @@ internal sealed class FittedParts(Func<string, Known?> find)
 
         return
         [
-            new(find(Spec.OutputSide.InWords()), find(Spec.OutputPlan.InWords())),
-            .. shaft.Pieces.Select((_, k) => new Inclination(find(SpecNumbers.OfPiece(k, SpecSheet.ShaftSide)), find(SpecNumbers.OfPiece(k, SpecSheet.ShaftPlan)))),
-            new(find(Spec.PinionSide.InWords()), find(Spec.PinionPlan.InWords())),
+            new(Find(Spec.OutputSide.InWords()), Find(Spec.OutputPlan.InWords())),
+            .. shaft.Pieces.Select((_, k) => new Inclination(Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftSide)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftPlan)))),
+            new(Find(Spec.PinionSide.InWords()), Find(Spec.PinionPlan.InWords())),
         ];
     }
 
     private Known? PerMetre(SpeedometerComponent meter)
-        => find(Spec.TurnsWanted.InWords()) is { } turns && meter.Per is { } per
+        => Find(Spec.TurnsWanted.InWords()) is { } turns && meter.Per is { } per
             ? turns with { Value = turns.Value / (per == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).Factor, Says = $"{turns.Says} / {per.InWords()}" }
             : null;
+
+    // An earlier count is no quotation.
+    private static bool IsQuoted(Known known) => known.Source is Source.MakersData or Source.Tag or Source.OwnersWord or Source.Assumed;
+
+    /// <summary>The number of this name; null where it is not known.</summary>
+    private Known? Find(string number) => numbers.FirstOrDefault(known => known.Number == number)?.Used;
 }

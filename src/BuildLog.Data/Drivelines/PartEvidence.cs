@@ -1,7 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Data.Drivelines;
 
@@ -18,12 +17,12 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
     /// <summary>The driveline with this part in it.</summary>
     public Driveline Joined(Driveline chain, Component component, Position position)
     {
-        var parts = new FittedParts(number => Find(component, number));
+        var parts = new FittedParts(Numbers(component));
         return component switch
         {
             EngineComponent engine => chain with { Engine = parts.Of(engine) },
             TransmissionComponent box => chain with { Transmission = parts.Of(box) },
-            OverdriveComponent => chain with { Overdrive = new(component.Name, Find(component, PartNumbers.Ratio)) },
+            OverdriveComponent => chain with { Overdrive = new(component.Name, Numbers(component).FirstOrDefault(number => number.Number == PartNumbers.Ratio)?.Used) },
             TransferCaseComponent transfer => chain with { TransferCase = parts.Of(transfer) },
             PropshaftComponent shaft when position == Position.FrontPropshaft => chain with { FrontPropshaft = parts.Of(shaft) },
             PropshaftComponent shaft => chain with { Propshaft = parts.Of(shaft) },
@@ -34,8 +33,6 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
             _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),
         };
     }
-
-    private Known? Find(Component component, string number) => Numbers(component).FirstOrDefault(known => known.Number == number)?.Used;
 
     private IReadOnlyList<NumberKnown> Numbers(Component component)
     {

@@ -36,6 +36,10 @@ public static class AllChecks
         new TyreDiameterCheck(),
         new TyreWidthCheck(),
         new SpeedometerCheck(),
+        new RatioPlausibleCheck(),
+        new TagCheck(),
+        new LabelCheck(),
+        new OwnersWordCheck(),
     ];
 
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>

@@ -18,7 +18,7 @@ public sealed record Finding
 
     public required Because Because { get; init; }
 
-    /// <summary>The parts whose marriage it is about; the joint it hangs at.</summary>
+    /// <summary>The parts whose marriage it is about; the joint it hangs at. Empty where it is about the driveline as a whole.</summary>
     public required IReadOnlyList<Position> Between { get; init; }
 
     /// <summary>The sentence with the numbers.</summary>

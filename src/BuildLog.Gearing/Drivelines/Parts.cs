@@ -54,6 +54,12 @@ public sealed record Axle(string Name, Known? Ratio)
 
     /// <summary>The torque its maker allows at the wheels, both shafts together, N·m.</summary>
     public Known? TorqueRating { get; init; }
+
+    /// <summary>What a tag, a table or somebody says of the ratio, where something stronger counts; a hub reduction inside.</summary>
+    public Known? Quoted { get; init; }
+
+    /// <summary>The hubs' part of the ratio; null for none.</summary>
+    public Known? HubReduction { get; init; }
 }
 
 /// <summary>A set of wheels and tyres.</summary>

@@ -22,6 +22,10 @@ public sealed record RatioCandidate(double Ratio, Teeth? Teeth, bool IsListed, d
 /// coprime pair), 0.10 for "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it,
 /// one that is known to be sold before the others.
 /// </para>
+/// <para>
+/// A gear of a gearbox has no tooth pairs of its own: there 0.90 is shared alike by the list, 0.10 kept for "not listed", spread evenly in ln i over
+/// what gears can be.
+/// </para>
 /// <para>Source: Bayes' theorem; the prior is our own judgement of what is sold.</para>
 /// </remarks>
 public sealed class RatioCandidates
@@ -45,11 +49,23 @@ public sealed class RatioCandidates
 
     /// <param name="measured">The differential's ratio, without a hub reduction.</param>
     /// <param name="listed">The ratios known for that donor; null or none for the common ones.</param>
-    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null)
+    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null) => Weigh(measured, Prior(listed), Lowest, Highest);
+
+    /// <summary>A gear's ratio among those of a list; nothing but the list is a candidate.</summary>
+    /// <param name="measured">Input turns per output turn.</param>
+    /// <param name="listed">The ratios known for that gearbox; none leaves all to "not listed".</param>
+    public static RatioCandidates ForGear(Measured measured, IReadOnlyList<double> listed)
     {
-        var prior = Prior(listed);
+        var ratios = listed.Distinct().ToList();
+        return ratios.Count == 0
+            ? new([], 1)
+            : Weigh(measured, ratios.ConvertAll(ratio => new Entry(ratio, null, true, (1 - NotListedShare) / ratios.Count)), RatioRange.Gear.Low, RatioRange.Gear.High);
+    }
+
+    private static RatioCandidates Weigh(Measured measured, List<Entry> prior, double lowest, double highest)
+    {
         var u = measured.StandardUncertainty;
-        var notListed = Math.Log(NotListedShare) - Math.Log(measured.Value * Math.Log(Highest / Lowest));
+        var notListed = Math.Log(NotListedShare) - Math.Log(measured.Value * Math.Log(highest / lowest));
         if (u == 0) return Exactly(measured.Value, prior);
 
         var freedom = measured.DegreesOfFreedom;

@@ -20,11 +20,17 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
     /// <exception cref="RefusedException">The ratio is outside the range.</exception>
     public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
 
-    public Parsed<Typed> Read(string text) => QuantityText.Read(text, Kind.Number).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(typed.Value));
+    public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(typed.Value));
 
     public Refusal Refuse(double ratio)
         => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:G6} is no {Part} ratio: it lies between {Low} and {High}."), Example);
 
+    // The example of any number is an axle's.
+    private Parsed<Typed> Number(string text)
+        => QuantityText.Read(text, Kind.Number) is { Refusal: { } refusal } && refusal.Example == Kind.Number.Example()
+            ? refusal with { Example = Example }
+            : QuantityText.Read(text, Kind.Number);
+
     // Written so that NaN is refused too.
-    private bool Accepts(double ratio) => ratio >= Low && ratio <= High;
+    internal bool Accepts(double ratio) => ratio >= Low && ratio <= High;
 }

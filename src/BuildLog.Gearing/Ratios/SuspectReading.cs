@@ -65,15 +65,15 @@ public sealed record SuspectReading(int Index, int HalfTurns, string Says)
         var halves = (int)Math.Clamp(Math.Round(turns * 2), -1000, 1000);
         var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= Limit * error;
         return new(k, explained ? halves : 0, explained
-            ? $"{InWords(Math.Abs(halves))} {(halves > 0 ? "too many" : "short")}"
-            : FormattableString.Invariant($"{Math.Abs(turns):0.##} propshaft turns off, which no half or whole turn explains ({readings[k].Text})"));
+            ? $"{InWords(Math.Abs(halves), readings[k].Ends.Driving)} {(halves > 0 ? "too many" : "short")}"
+            : FormattableString.Invariant($"{Math.Abs(turns):0.##} {readings[k].Ends.Driving} turns off, which no half or whole turn explains ({readings[k].Text})"));
     }
 
-    private static string InWords(int halves) => halves switch
+    private static string InWords(int halves, string shaft) => halves switch
     {
-        1 => "half a propshaft turn",
-        2 => "one propshaft turn",
-        3 => "one and a half propshaft turns",
-        _ => FormattableString.Invariant($"{halves / 2.0:0.#} propshaft turns"),
+        1 => CountedEnds.Half(shaft),
+        2 => $"one {shaft} turn",
+        3 => $"one and a half {shaft} turns",
+        _ => FormattableString.Invariant($"{halves / 2.0:0.#} {shaft} turns"),
     };
 }

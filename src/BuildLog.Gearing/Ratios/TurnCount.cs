@@ -11,6 +11,7 @@ namespace BuildLog.Gearing.Ratios;
 /// Errors: reading to r is rectangular ± r/2 on p, one shared error for all counts with the same W (they round alike); alignment a is
 /// rectangular ± a on each wheel's stop, once a count, one shared error where both wheels turn alike. Repeats are a line through the origin.
 /// </para>
+/// <para>A gear is the case of both alike: i = input turns / output turns, with the output's stop for the wheel's.</para>
 /// <para>Not for: |w_left + w_right| below half a turn. Source: kinematics of the bevel differential (p = i (w_l + w_r) / 2); JCGM 100:2008, 4.3.7.</para>
 /// </remarks>
 public sealed class TurnCount
@@ -27,8 +28,19 @@ public sealed class TurnCount
 
     public CountPrecision How { get; }
 
+    /// <summary>What was compared: wheel and propshaft, or output and input.</summary>
+    public CountedEnds Ends => Readings[0].Ends;
+
     /// <summary>Two counts that disagree cannot say which of them is wrong.</summary>
     public bool NeedsThirdCount => Readings.Count == 2 && Suspects.Count > 0;
+
+    /// <summary>The count of one gear.</summary>
+    /// <param name="readings">At least one, from <see cref="TurnReading.ReadGear"/>.</param>
+    /// <param name="how">How finely they were read.</param>
+    /// <param name="name">What the count is called in a budget.</param>
+    /// <exception cref="RefusedException">No reading, an impossible resolution, or a ratio that no gear has.</exception>
+    public static TurnCount OfGear(IReadOnlyList<TurnReading> readings, CountPrecision how, string name = "turn count of the gear")
+        => Of(readings, how, RatioRange.Gear, name);
 
     /// <param name="readings">At least one.</param>
     /// <param name="how">How finely they were read.</param>
@@ -38,22 +50,19 @@ public sealed class TurnCount
     public static TurnCount Of(IReadOnlyList<TurnReading> readings, CountPrecision how, RatioRange? range = null, string name = "turn count")
     {
         range ??= RatioRange.Axle;
-        if (readings.Count == 0) throw new RefusedException("turns", "No count was given.", "10:20.5");
+        if (readings.Count == 0) throw new RefusedException("turns", "No count was given.", (range == RatioRange.Gear ? CountedEnds.Gearbox : CountedEnds.Axle).Example);
+        var ends = readings[0].Ends;
         if (!(how.ReadTo is >= 0 and <= 1))
             throw new RefusedException("read-to", FormattableString.Invariant($"Turns are read to between 0 and 1 turn, not to {how.ReadTo}."), "0.25");
         if (!(how.Align is >= 0 and <= 0.5))
-            throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
+            throw new RefusedException("align", FormattableString.Invariant($"The {ends.Driven}'s mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
 
         // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
         TurnCount? count = null;
         var evidence = new Evidence(name, factor => count!.Advice(factor, name));
         var points = Points(readings, how, evidence, roundAlike: true);
         var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], evidence);
-        if (line.Slope.Value < range.Low || line.Slope.Value > range.High)
-        {
-            var refusal = range.Refuse(line.Slope.Value);
-            throw new RefusedException(refusal with { Message = refusal.Message + " Look at the readings and at which wheels turned.", Example = "10:20.5" });
-        }
+        if (!range.Accepts(line.Slope.Value)) throw new RefusedException(Refuse(line.Slope.Value, range, ends));
 
         var apart = Points(readings, how, evidence, roundAlike: false);
         return count = new(readings, line.Slope, SuspectReading.Among(readings, apart), how);
@@ -91,7 +100,17 @@ public sealed class TurnCount
         var longest = Readings.MaxBy(reading => reading.WheelSum)!;
         var alone = UncertaintyOver(1, Ratio.Value, longest.Turned, How) / Ratio.StandardUncertainty;
         var turns = Math.Max(alone, longest.WheelSum) * factor / (longest.Turned == Wheels.OneHeld ? 1 : 2);
-        return FormattableString.Invariant($"count {Math.Ceiling(turns - 1e-9):0} wheel turns in one go ({name})");
+        return FormattableString.Invariant($"count {Math.Ceiling(turns - 1e-9):0} {Ends.Driven} turns in one go ({name})");
+    }
+
+    // A slip that would make it an axle after all is named.
+    private static Refusal Refuse(double ratio, RatioRange range, CountedEnds ends)
+    {
+        var hint = ends == CountedEnds.Axle
+            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
+            : "Look at the readings and at which end was turned.";
+        var refusal = range.Refuse(ratio);
+        return refusal with { Message = $"{refusal.Message} {hint}", Example = ends.Example };
     }
 
     // For the ratio, counts over the same W share their rounding. Between each other they may still fall a step apart, so a suspect is judged without that.
@@ -103,9 +122,9 @@ public sealed class TurnCount
             .. readings.Select(reading =>
             {
                 if (!roundings.TryGetValue(reading.WheelSum, out var rounding) || !roundAlike)
-                    roundings[reading.WheelSum] = rounding = Input.Rectangular(FormattableString.Invariant($"propshaft reading over {reading.WheelSum:0.##} turns"), how.ReadTo / 2, evidence);
+                    roundings[reading.WheelSum] = rounding = Input.Rectangular($"{reading.Ends.Driving} turns of {reading.Text}, reading", how.ReadTo / 2, evidence);
 
-                var stop = new Input($"wheel stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), evidence);
+                var stop = new Input($"{reading.Ends.Driven} stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), evidence);
                 return new Point(Measured.From(reading.WheelSum, stop), Measured.From(reading.Propshaft, rounding) * 2, evidence);
             }),
         ];

@@ -16,6 +16,7 @@ public enum Wheels
 }
 
 /// <summary>One count: so many propshaft turns for so many turns of the left and the right wheel.</summary>
+/// <remarks>A gear is counted alike: the output stands for both wheels turning together, the input for the propshaft.</remarks>
 /// <param name="Left">Signed turns, positive in the sense of rolling forward.</param>
 /// <param name="Right">Signed turns, positive in the sense of rolling forward.</param>
 /// <param name="Propshaft">Propshaft turns, above zero.</param>
@@ -25,6 +26,9 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
 {
     private const double FewestWheelTurns = 0.5;
     private const double MostTurns = 10_000;
+
+    /// <summary>What its sentences call the two ends.</summary>
+    public CountedEnds Ends { get; init; } = CountedEnds.Axle;
 
     /// <summary>W = w_left + w_right, what the propshaft's turns are shared over.</summary>
     public double WheelSum => Left + Right;
@@ -37,48 +41,63 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
     /// <param name="wheels">Which wheels turned; <see cref="Wheels.Each"/> asks for the form with both.</param>
     public static Parsed<TurnReading> Read(string text, Wheels wheels)
     {
-        var example = wheels == Wheels.Each ? "10,10:41" : "10:20.5";
-        var sides = text.Split(':');
-        if (sides.Length != 2)
-            return new Refusal("turns", $"{Shown.Quoted(text)} is not a count: write wheel turns, a colon, propshaft turns.", example);
+        var example = wheels == Wheels.Each ? "10,10:41" : CountedEnds.Axle.Example;
+        return Sides(text, CountedEnds.Axle, example).Then<TurnReading>(sides =>
+        {
+            var turned = sides[0].Split(',');
+            if (wheels == Wheels.Each && turned.Length != 2)
+                return new Refusal("turns", $"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft.", example);
+            if (wheels != Wheels.Each && turned.Length != 1)
+                return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; decimals use the point.", example);
+            if (sides[1].Contains(',', StringComparison.Ordinal))
+                return new Refusal("turns", $"{Shown.Quoted(text)}: in a count the comma parts the two wheels; decimals use the point.", example);
 
-        var turned = sides[0].Split(',');
-        if (wheels == Wheels.Each && turned.Length != 2)
-            return new Refusal("turns", $"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft.", example);
-        if (wheels != Wheels.Each && turned.Length != 1)
-            return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; decimals use the point.", example);
-        if (sides[1].Contains(',', StringComparison.Ordinal))
-            return new Refusal("turns", $"{Shown.Quoted(text)}: in a count the comma parts the two wheels; decimals use the point.", example);
-
-        return Turns(turned[0], text, example).Then(first =>
-            (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
-                Turns(sides[1], text, example).Then(propshaft => wheels switch
-                {
-                    Wheels.OneHeld => Make(first, 0, propshaft, wheels, text, example),
-                    Wheels.Together => Make(first, first, propshaft, wheels, text, example),
-                    _ => Make(first, second, propshaft, wheels, text, example),
-                })));
+            return Turns(turned[0], text, example).Then(first =>
+                (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
+                    Turns(sides[1], text, example).Then(propshaft => wheels switch
+                    {
+                        Wheels.OneHeld => Make(first, 0, propshaft, wheels, CountedEnds.Axle, text, example),
+                        Wheels.Together => Make(first, first, propshaft, wheels, CountedEnds.Axle, text, example),
+                        _ => Make(first, second, propshaft, wheels, CountedEnds.Axle, text, example),
+                    })));
+        });
     }
 
-    private static Parsed<TurnReading> Make(double left, double right, double propshaft, Wheels wheels, string text, string example)
+    /// <summary>Reads a gear's count, <c>10:30.1</c> (output:input); decimals use the point.</summary>
+    public static Parsed<TurnReading> ReadGear(string text)
+    {
+        var ends = CountedEnds.Gearbox;
+        return text.Contains(',', StringComparison.Ordinal)
+            ? new Refusal("turns", $"{Shown.Quoted(text)}: in a count decimals use the point.", ends.Example)
+            : Sides(text, ends, ends.Example).Then(sides =>
+                Turns(sides[0], text, ends.Example).Then(output =>
+                    Turns(sides[1], text, ends.Example).Then(input => Make(output, output, input, Wheels.Together, ends, text, ends.Example))));
+    }
+
+    private static Parsed<string[]> Sides(string text, CountedEnds ends, string example)
+        => text.Split(':') is { Length: 2 } sides
+            ? sides
+            : new Refusal("turns", $"{Shown.Quoted(text)} is not a count: write {ends.Driven} turns, a colon, {ends.Driving} turns.", example);
+
+    private static Parsed<TurnReading> Make(double left, double right, double driving, Wheels wheels, CountedEnds ends, string text, string example)
     {
         var shown = Shown.Quoted(text);
-        if (propshaft <= 0)
-            return new Refusal("turns", $"{shown}: propshaft turns must be more than zero.", example);
+        if (driving <= 0)
+            return new Refusal("turns", $"{shown}: {ends.Driving} turns must be more than zero.", example);
         if (wheels != Wheels.Each && left <= 0)
-            return new Refusal("turns", $"{shown}: wheel turns must be more than zero.", example);
-        if (Math.Max(propshaft, Math.Max(Math.Abs(left), Math.Abs(right))) > MostTurns)
+            return new Refusal("turns", $"{shown}: {ends.Driven} turns must be more than zero.", example);
+        if (Math.Max(driving, Math.Max(Math.Abs(left), Math.Abs(right))) > MostTurns)
             return new Refusal("turns", $"{shown}: nobody counts more than 10 000 turns.", example);
         if (Math.Abs(left + right) < FewestWheelTurns)
         {
             return wheels == Wheels.Each
                 ? new Refusal("wheels-cancel", $"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel.", "10,0:20.5")
-                : new Refusal("turns", $"{shown}: count at least half a wheel turn; ten are better.", example);
+                : new Refusal("turns", $"{shown}: count at least {CountedEnds.Half(ends.Driven)}; ten are better.", example);
         }
 
         return left + right < 0
             ? new Refusal("turns", $"{shown}: together the wheels turned backwards; count the turns as positive in that sense.", example)
-            : new TurnReading(left, right, propshaft, wheels, text.Trim());
+            : new TurnReading(left, right, driving, wheels, text.Trim()) { Ends = ends };
     }
 
     private static Parsed<double> Turns(string part, string whole, string example)

@@ -4,27 +4,37 @@ namespace BuildLog.Gearing.Tyres;
 
 /// <summary>What a tyre's marking says, and the dimensions that follow from it.</summary>
 /// <remarks>
-/// <code>D = d + 2 H,   H = S · a,   d = rim code · 25.4 mm;   C_free = π D;   C_rolling = k · C_free</code>
-/// <para>S section width; a aspect ratio; d rim diameter; k loaded factor. D is the design dimension, not rounded.</para>
-/// <para>Uncertainty: tyres of one marking differ; D has u = 1 % on top of the loaded factor's.</para>
-/// <para>Not for: sizes without an aspect ratio, whose height stands in tables. Source: UN R30 and R54, par. 6.1.2.1.</para>
+/// <code>D = D_new − 2 · wear;   C_free = π D;   C_rolling = k · C_free</code>
+/// <para>D_new design diameter, by the notation's formula or table; k loaded factor.</para>
+/// <para>Uncertainty: tyres of one marking differ; D has the notation's spread, 1 % at least, on top of the loaded factor's.</para>
+/// <para>Source: each notation and table names its own.</para>
 /// </remarks>
 public sealed record TyreSize
 {
-    private const double LabelSpread = 0.01;
-
     public required string Designation { get; init; }
+
+    /// <summary><c>metric</c>, <c>flotation</c>, <c>numeric</c> or <c>alpha-numeric</c>.</summary>
+    public required string Notation { get; init; }
 
     /// <summary>Metres.</summary>
     public required double SectionWidth { get; init; }
 
-    /// <summary>Section height over section width.</summary>
-    public required double AspectRatio { get; init; }
+    /// <summary>Section height over section width; null where the marking does not carry it.</summary>
+    public double? AspectRatio { get; init; }
 
     public required Construction Construction { get; init; }
 
+    /// <summary>Not a passenger tyre: LT, C, and the sizes that are only made for vans and trucks.</summary>
+    public bool IsCommercial { get; init; }
+
     /// <summary>Metres.</summary>
     public required double RimDiameter { get; init; }
+
+    /// <summary>The new tyre's diameter and where it comes from.</summary>
+    public required Dimensions Dimensions { get; init; }
+
+    /// <summary>What rims it may sit on.</summary>
+    public required RimWidth RimWidth { get; init; }
 
     public int? LoadIndex { get; init; }
 
@@ -41,10 +51,8 @@ public sealed record TyreSize
 
     public int? SpeedLimitKmh => SpeedSymbol is { } symbol ? Tyres.SpeedSymbol.LimitKmh(symbol) : null;
 
-    public RimWidth RimWidth => RimWidth.For(SectionWidth, AspectRatio);
-
     /// <summary>Overall diameter in metres; wear takes twice its depth off.</summary>
-    public double OverallDiameter => RimDiameter + (2 * SectionWidth * AspectRatio) - (2 * Worn);
+    public double OverallDiameter => Dimensions.Diameter - (2 * Worn);
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
@@ -55,7 +63,7 @@ public sealed record TyreSize
         get
         {
             var label = new Evidence($"tyre label {Designation}", _ => "roll the tyres out with the vehicle standing on them");
-            return Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * LabelSpread, label));
+            return Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * Dimensions.Spread, label));
         }
     }
 

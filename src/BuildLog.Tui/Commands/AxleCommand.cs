@@ -64,7 +64,7 @@ internal sealed class AxleCommand : Command
         var total = Reading.Blaming(teeth.Name, () => RatioRange.Axle.Checked(pair.Ratio * reduction));
         var listing = RatioCandidates.For(pair.ToMeasured(), Listed(parse));
         var candidate = new RatioCandidate(pair.Ratio, pair, listing.Ranked.Any(known => known.IsListed), 1);
-        return new AxleAnswer(total, pair.ToMeasured(), "teeth", [candidate], 0, Tag(parse), null, null).Answer();
+        return new AxleAnswer(total, pair.ToMeasured(), "teeth", [candidate], 0, Tag(parse), null).Answer();
     }
 
     private Answer FromTurns(Edge edge, ParseResult parse, string[] counts)
@@ -77,7 +77,7 @@ internal sealed class AxleCommand : Command
         var diff = count.Ratio / Hub(parse);
         var candidates = RatioCandidates.For(diff, Listed(parse));
 
-        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count, readings[0].Turned).Answer();
+        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count).Answer();
         var kept = record.Save<AxleComponent>(edge, parse, (axle, vehicle) => new TurnCountSession(axle, vehicle)
         {
             Wheels = which,

@@ -14,6 +14,7 @@ public static class CommandLine
         var root = new RootCommand("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench.");
         common.AddTo(root);
         root.Subcommands.Add(new AxleCommand(edge));
+        root.Subcommands.Add(new GearboxCommand(edge));
         root.Subcommands.Add(new RollOutCommand(edge));
         root.Subcommands.Add(new TyreCommand(edge));
         root.Subcommands.Add(new SpeedCommand(edge));

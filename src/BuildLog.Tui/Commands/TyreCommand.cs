@@ -30,7 +30,7 @@ internal sealed class TyreCommand : Command
     private static JsonObject ToJson(TyreSize tyre) => new()
     {
         ["designation"] = tyre.Designation,
-        ["notation"] = "metric",
+        ["notation"] = tyre.Notation,
         ["sectionWidthM"] = tyre.SectionWidth,
         ["aspectRatio"] = tyre.AspectRatio,
         ["construction"] = tyre.Construction == Construction.Radial ? "radial" : "bias",
@@ -47,14 +47,15 @@ internal sealed class TyreCommand : Command
         ["speedSymbol"] = tyre.SpeedSymbol,
         ["speedLimitKmh"] = tyre.SpeedLimitKmh,
         ["rimWidthIn"] = new JsonObject { ["low"] = tyre.RimWidth.Low, ["high"] = tyre.RimWidth.High },
-        ["dimensionsFrom"] = "formula",
-        ["dimensionsSource"] = "UN R30 and R54, D = d + 2H",
+        ["dimensionsFrom"] = tyre.Dimensions.From.InWords(),
+        ["dimensionsSource"] = tyre.Dimensions.Source,
     };
 
     private static IEnumerable<string> ToText(TyreSize tyre, UnitSystem units)
     {
         var metres = Units.Metre == units.Length ? 3 : 1;
-        yield return $"{tyre.Designation}: {(tyre.Construction == Construction.Radial ? "radial" : "bias")}, design diameter {Length(tyre.OverallDiameter)} (D = d + 2H).";
+        yield return $"{tyre.Designation}: {tyre.Notation}, {(tyre.Construction == Construction.Radial ? "radial" : "bias")}, {(tyre.Worn > 0 ? "worn" : "design")} diameter {Length(tyre.OverallDiameter)}.";
+        yield return $"Dimensions by {tyre.Dimensions.From.InWords()}: {tyre.Dimensions.Source}.";
         yield return $"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.";
         yield return FormattableString.Invariant($"About {1000 / tyre.RollingCircumference.Value:0} turns per kilometre.");
         if (tyre.LoadIndex is { } index)

@@ -33,9 +33,28 @@ internal static class TyreTables
         8250, 8500, 8750, 9000, 9250, 9500, 9750, 10000, 10300, 10600, 10900, 11200, 11500, 11800, 12150, 12500, 12850, 13200, 13600, 14000,
     ];
 
+    private static readonly (string Size, double Diameter)[] FlotationRows =
+    [
+        ("27x8.50R14LT", 674), ("28x8.50R15LT", 699), ("29x9.50R15LT", 724), ("30x9.50R15LT", 750), ("31x10.50R15LT", 775), ("31x11.50R15LT", 775),
+        ("32x11.50R15LT", 801), ("33x12.50R15LT", 826), ("35x12.50R15LT", 877),
+    ];
+
     public static PublishedSet Diameters() => new("Overall diameters of metric sizes", "EC heavy-duty CO2 declaration data", Standing.Read,
     [
         .. HeavyDuty.Select(row => Figure.ToPlaces(row.Size, row.Diameter, row.Decimals, Read(row.Size).OverallDiameter * 1000)),
+    ]);
+
+    // The rows marked in inches; 10.00 R20 is left out: 1025 there has its digits changed about.
+    public static PublishedSet InchDiameters() => new("Overall diameters of truck sizes marked in inches", "EC heavy-duty CO2 declaration data", Standing.Read,
+    [
+        Diameter("9 R22.5", 970), Diameter("9.5 R17.5", 842), Diameter("10 R22.5", 1020), Diameter("11 R22.5", 1050), Diameter("12 R22.5", 1084),
+        Diameter("12.00 R24", 1226), Diameter("13 R22.5", 1124), Diameter("14.5 R20", 1092),
+    ]);
+
+    // Remembered rows, each rounded up to a whole millimetre.
+    public static PublishedSet FlotationDiameters() => new("Overall diameters of flotation sizes", "UN R54 annex 5", Standing.FromMemory,
+    [
+        .. FlotationRows.Select(row => new Figure(row.Size, row.Diameter, Read(row.Size).OverallDiameter * 1000, 1)),
     ]);
 
     // 3.05/π is 0.9708 and the loaded factor 0.971 (u 0.010); the rows with 3.03 are 0.7 % lower, well inside it.
@@ -81,6 +100,8 @@ internal static class TyreTables
 
     private static Figure[] Symbols(string table)
         => [.. table.Split(' ').Select(entry => new Figure(entry[..1], int.Parse(entry[1..], CultureInfo.InvariantCulture), SpeedSymbol.LimitKmh(entry[..1]) ?? double.NaN, 0))];
+
+    private static Figure Diameter(string size, double printed) => Figure.ToPlaces(size, printed, 0, Read(size).OverallDiameter * 1000);
 
     private static TyreSize Read(string size) => TyreSizeText.Read(size).OrRefuse();
 }

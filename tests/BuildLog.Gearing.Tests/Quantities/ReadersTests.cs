@@ -19,7 +19,7 @@ public sealed class ReadersTests
     private static readonly string[] Pieces =
     [
         "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
-        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "\n", "\t", "\u001b[31m",
+        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "x", "31", "6.00", "G78", "GR", "PR", "\n", "\t", "\u001b[31m",
         "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
     ];
 
@@ -54,6 +54,10 @@ public sealed class ReadersTests
         ["count, each"] = text => TurnReading.Read(text, Wheels.Each).Refusal,
         ["roll"] = text => RollReading.Read(text).Refusal,
         ["tyre size"] = text => TyreSizeText.Read(text).Refusal,
+        ["count of a gear"] = text => TurnReading.ReadGear(text).Refusal,
+        ["gears in mesh"] = text => GearMesh.Read(text).Refusal,
+        ["gear of two pairs"] = text => TwoStageGear.Read(text).Refusal,
+        ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
         ["quoted ratio with its rounding"] = text => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle").Refusal,

@@ -15,6 +15,10 @@ public sealed class TyreSizeTextTests
     [InlineData("P215/75 R 15 100S", 215, 75, 15, 100, null, "S")]
     [InlineData("LT235/85R16 120/116Q", 235, 85, 16, 120, 116, "Q")]
     [InlineData("225/45ZR17", 225, 45, 17, null, null, null)]
+    [InlineData("205/70 VR 15", 205, 70, 15, null, null, null)]
+    [InlineData("185/70 HR 14", 185, 70, 14, null, null, "H")]
+    [InlineData("225/45ZR17 91W XL", 225, 45, 17, 91, null, "W")]
+    [InlineData("LT215/85R16 8PR 110/107Q", 215, 85, 16, 110, 107, "Q")]
     [InlineData("225/45ZR17 (94Y)", 225, 45, 17, 94, null, "Y")]
     [InlineData("195/75R16C 107/105R", 195, 75, 16, 107, 105, "R")]
     [InlineData("205/65R15 94H XL", 205, 65, 15, 94, null, "H")]
@@ -26,7 +30,7 @@ public sealed class TyreSizeTextTests
         var size = TyreSizeText.Read(text).OrRefuse();
 
         Assert.Equal(width / 1000, size.SectionWidth, 1e-12);
-        Assert.Equal(aspect / 100, size.AspectRatio, 1e-12);
+        Assert.Equal(aspect / 100, size.AspectRatio!.Value, 1e-12);
         Assert.Equal(rim * 0.0254, size.RimDiameter, 1e-12);
         Assert.Equal((load, dual, symbol), (size.LoadIndex, size.LoadIndexDual, size.SpeedSymbol));
         Assert.Equal(text, size.Designation);
@@ -52,6 +56,16 @@ public sealed class TyreSizeTextTests
     [InlineData("205/65R15 (94H", "after '205/65R15 (94H' ')' is expected")]
     [InlineData("205/65R15 ()", "after '205/65R15 (' a load index is expected, not ')'")]
     [InlineData("205/65R15 94/H", "the second load index is expected, not 'H'")]
+    [InlineData("31", "after '31' 'x' and the section width in inches is expected")]
+    [InlineData("31x", "after '31X' the section width in inches is expected")]
+    [InlineData("31x10.50", "after '31X10.50' R for radial, or '-' for bias is expected")]
+    [InlineData("31x10.50R", "the rim diameter in inches is expected")]
+    [InlineData("6.00", "after '6.00' R for radial, or '-' for bias is expected")]
+    [InlineData("6.00-", "after '6.00-' the rim diameter in inches is expected")]
+    [InlineData("6.00-16 blue", "after '6.00-16' nothing more is expected, not 'BLUE'")]
+    [InlineData("165R", "after '165R' the rim diameter in inches is expected")]
+    [InlineData("G78", "after 'G78' '-' for bias, or R for radial is expected")]
+    [InlineData("G78-", "the rim diameter in inches is expected")]
     [InlineData("round", "the section width in millimetres should come first")]
     [InlineData("", "a tyre size should come first")]
     public void A_refusal_names_where_reading_stopped(string text, string says)
@@ -76,9 +90,14 @@ public sealed class TyreSizeTextTests
     [InlineData("205/65R15 201H", "201 is no load index")]
     [InlineData("205/65R15 94/201H", "201 is no load index")]
     [InlineData("205/65R15 94.5H", "94.5 is no load index")]
+    [InlineData("31x3R15", "3 is no section width in inches")]
+    [InlineData("31x10.50R28", "leaves no height over a rim of 28 in")]
+    [InlineData("6.00-7", "7 is no rim diameter")]
+    [InlineData("G65-15", "65 is no aspect ratio of a size with a letter")]
+    [InlineData("A70-13", "the letter A is not among those known in the 70 series (C, D, E, F, G, H, J, L)")]
+    [InlineData("205/70VR15 94S", "VR is above 210 km/h, which 'S' is not")]
     [InlineData("205/65ZR15 94H", "ZR is above 240 km/h")]
     [InlineData("27 in", "no tyre size")]
-    [InlineData("6.00-16", "no tyre size")]
     public void What_no_tyre_has_is_refused(string text, string says)
         => Assert.Contains(says, TyreSizeText.Read(text).Refusal!.Message, StringComparison.Ordinal);
 

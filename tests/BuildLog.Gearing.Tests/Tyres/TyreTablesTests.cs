@@ -47,7 +47,7 @@ public sealed class TyreTablesTests
     [Fact]
     public void A_205_65_sits_on_rims_of_5_and_a_half_to_7_and_a_half()
     {
-        var rim = RimWidth.For(0.205, 0.65);
+        var rim = RimWidth.OfMetric(0.205, 0.65);
 
         Assert.Equal((5.5, 6.0, 7.5), (rim.Low, rim.Measuring, rim.High));
     }

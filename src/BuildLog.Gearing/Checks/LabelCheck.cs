@@ -1,0 +1,79 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The tyres' circumference is measured where a goal hangs on it.</summary>
+/// <remarks>
+/// <code>share = Σ variance of the tyre's inputs / variance of the cruise engine speed</code>
+/// <para>
+/// Tyres of one marking differ, and the label knows nothing of load: the circumference is known to one and a half per cent at best. Verdict: watch where that is
+/// more than half of what is uncertain in a cruise goal's engine speed; fits where something else dominates, or where it was rolled out.
+/// </para>
+/// <para>Nothing is said without a goal that can be computed: then nothing hangs on it. Source: JCGM 100:2008, 5.1.2; half is our own choice.</para>
+/// </remarks>
+public sealed class LabelCheck : ICheck
+{
+    private const double Dominant = 0.5;
+
+    public string Id => "label";
+
+    public string Title => "Circumference from the label";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline.Tyres is not { } tyres) yield break;
+
+        if (tyres.RollingCircumference is not { } circumference)
+        {
+            yield return Say(Verdict.Open, Because.MissingInput, "The tyres' circumference is not known.") with { Cures = ["roll the tyres out, or enter their size"] };
+            yield break;
+        }
+
+        var shown = Rounded.WithInterval(circumference.Value, Units.Metre);
+        if (circumference.Source == Source.Measured)
+            yield return Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = circumference.Value, Unit = Units.Metre };
+        if (circumference.Source == Source.Tag && Hardest(driveline, goals, circumference.Value) is var (goal, share))
+            yield return Judge(goal, share, circumference.Value, shown);
+    }
+
+    private Finding Judge(CruiseGoal goal, double share, Measured circumference, string shown)
+    {
+        var percent = FormattableString.Invariant($"{share * 100:0} %");
+        var dominates = share > Dominant;
+        return Say(
+            dominates ? Verdict.Watch : Verdict.Fits,
+            dominates ? Because.Uncertainty : Because.Inside,
+            $"The circumference {shown} is only from the label; {(dominates ? "it is" : "that is no more than")} {percent} of what is uncertain in the engine speed at {goal.Speed.Text}.") with
+        {
+            Value = circumference,
+            Unit = Units.Metre,
+            Cures = dominates ? ["roll the tyres out with the vehicle standing on them, over five turns or more"] : [],
+            SettledBy = dominates ? Settling.BestStep(circumference) : null,
+        };
+    }
+
+    // The goal whose engine speed hangs on the tyre the most; null where none can be computed.
+    private static (CruiseGoal Goal, double Share)? Hardest(Driveline driveline, OwnersGoals goals, Measured circumference)
+    {
+        var tyre = circumference.Budget().Select(line => line.Input).ToHashSet();
+        return goals.Cruise
+            .Select(goal => (Goal: goal, EngineSpeed: CruiseCheck.EngineSpeed(driveline, goal)))
+            .Where(entry => entry.EngineSpeed is { IsExact: false })
+            .Select(entry => ((CruiseGoal, double)?)(entry.Goal, entry.EngineSpeed!.Budget().Where(line => tyre.Contains(line.Input)).Sum(line => line.Share)))
+            .MaxBy(entry => entry!.Value.Item2);
+    }
+
+    private Finding Say(Verdict verdict, Because because, string says) => new()
+    {
+        Check = Id,
+        Title = Title,
+        Verdict = verdict,
+        Because = because,
+        Between = [Position.Tyres],
+        Says = says,
+        Source = "the uncertainty of the cruise goal",
+    };
+}

@@ -1,0 +1,114 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Each ratio is one that such a part usually has; where it is not, the slip that would explain it is asked about.</summary>
+/// <remarks>
+/// <code>axle without hubs 2.2 to 7.2;   first gear 2.2 to 7.1, top 0.50 to 1.10, each gear below the one before;   overdrive 0.50 to 0.95;   transfer case high 1.00 to 1.25, low 1.9 to 4.3</code>
+/// <para>
+/// Verdict: the 95 % interval against the usual ratios of light vehicles. All of them are from memory, so the worst it says is watch: crawler gears and
+/// trucks lie outside and are right. Gearboxes of one or two gears are not judged by their ends.
+/// </para>
+/// <para>Cures: the questions of <see cref="RatioTraps"/>, each with the ratio it would be. Source: common practice, from memory.</para>
+/// </remarks>
+public sealed class RatioPlausibleCheck : ICheck
+{
+    private const int FewestGears = 3;
+
+    private static readonly Window UsualFirst = new(2.2, 7.1);
+    private static readonly Window UsualTop = new(0.50, 1.10);
+    private static readonly Window UsualOverdrive = new(0.50, 0.95);
+    private static readonly Window UsualHigh = new(1.00, 1.25);
+    private static readonly Window UsualLow = new(1.9, 4.3);
+
+    public string Id => "ratio";
+
+    public string Title => "Ratio plausible";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline.Transmission is { } box) yield return Gearbox(box);
+        if (driveline.Overdrive is { } unit) yield return Part(Position.Overdrive, unit.Ratio, UsualOverdrive, "enter the overdrive's ratio, or count it: ten output turns");
+        if (driveline.TransferCase is { } transfer)
+        {
+            yield return Part(Position.TransferCase, transfer.High, UsualHigh, "count the transfer case in high: ten output turns", "transfer case's high");
+            if (transfer.Low is { } low) yield return Part(Position.TransferCase, low, UsualLow, "", "transfer case's low");
+        }
+
+        if (driveline.RearAxle is { } rear) yield return Axle(rear, Position.RearAxle);
+        if (driveline.FrontAxle is { } front) yield return Axle(front, Position.FrontAxle);
+    }
+
+    private Finding Axle(Axle axle, Position position)
+    {
+        var differential = axle.Ratio is { } ratio ? ratio with { Value = ratio.Value / (axle.HubReduction?.Value ?? 1) } : null;
+        var finding = Part(position, differential, RatioTraps.UsualAxle, "count the axle's turns: ten wheel turns, one wheel held", axle.HubReduction is null ? null : $"{position.InWords()}'s differential");
+        return finding.Verdict == Verdict.Watch
+            ? finding with { Cures = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted), finding.Cures) }
+            : finding;
+    }
+
+    private Finding Gearbox(Transmission box)
+    {
+        if (box.Gears.Count == 0) return Open(Position.Transmission, "gearbox", "enter the gear ratios, or count them: ten output turns in each gear");
+
+        var traps = RatioTraps.OfGears([.. box.Gears.Select(gear => (gear.Name, gear.Ratio.Value.Value))]).ToList();
+        if (FirstRise(box.Gears) is { } rise)
+        {
+            return Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit, $"Gear {rise.Name} is not faster than the gear before it.") with
+            {
+                Value = rise.Ratio.Value,
+                Cures = Questions(traps, [$"count gear {rise.Name}: ten output turns"]),
+            };
+        }
+
+        if (box.Gears.Count < FewestGears) return Say(Position.Transmission, Verdict.Fits, Because.Inside, "Each gear is faster than the one before.");
+
+        var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", $"gearbox's {box.Gears[0].Name} gear");
+        var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", $"gearbox's {box.Gears[^1].Name} gear");
+        var worse = first.Verdict == Verdict.Watch ? first : top;
+        return worse.Verdict == Verdict.Watch
+            ? worse with { Cures = Questions(traps, worse.Cures) }
+            : Say(Position.Transmission, Verdict.Fits, Because.Inside, "First and top gear are usual ones, and each gear is faster than the one before.");
+    }
+
+    private Finding Part(Position position, Known? ratio, Window usual, string cure, string? name = null)
+    {
+        name ??= position.InWords();
+        if (ratio is null) return Open(position, name, cure);
+
+        var (verdict, because) = Verdicts.Judge(ratio.Value, usual, limitIsVerified: false);
+        var says = $"The {name} ratio {Rounded.WithInterval(ratio.Value, Units.One)} {(verdict == Verdict.Fits ? "is a usual one" : "is not surely a usual one")}: {usual.InWords(Units.One)}.";
+        return Say(position, verdict, because, says) with
+        {
+            Value = ratio.Value,
+            Wanted = usual,
+            Cures = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? "twenty wheel turns, and note how the other wheel turned" : "ten output turns")}"] : [],
+            SettledBy = because == Because.Uncertainty ? Settling.Of(ratio.Value, usual) : null,
+        };
+    }
+
+    private Finding Open(Position position, string name, string cure)
+        => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Cures = [cure] };
+
+    private Finding Say(Position position, Verdict verdict, Because because, string says) => new()
+    {
+        Check = Id,
+        Title = Title,
+        Verdict = verdict,
+        Because = because,
+        Between = [position],
+        Says = says,
+        Source = "usual ratios of light vehicles, from memory",
+    };
+
+    private static IReadOnlyList<string> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<string> otherwise)
+        => [.. traps.Select(trap => trap.InWords()), .. otherwise];
+
+    private static Gear? FirstRise(IReadOnlyList<Gear> gears)
+        => gears.Zip(gears.Skip(1)).FirstOrDefault(pair => pair.Second.Ratio.Value.Value >= pair.First.Ratio.Value.Value).Second;
+}

@@ -1,0 +1,15 @@
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>The two ends whose turns a count compares, as its sentences call them.</summary>
+/// <param name="Driven">The end that is turned whole turns, named first in a count.</param>
+/// <param name="Driving">The end whose turns are read to a fraction.</param>
+/// <param name="Example">A count written right.</param>
+public sealed record CountedEnds(string Driven, string Driving, string Example)
+{
+    public static readonly CountedEnds Axle = new("wheel", "propshaft", "10:20.5");
+
+    public static readonly CountedEnds Gearbox = new("output", "input", "10:30.1");
+
+    /// <summary><c>half a propshaft turn</c>, <c>half an input turn</c>.</summary>
+    internal static string Half(string end) => $"half {(end[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a")} {end} turn";
+}

@@ -1,0 +1,24 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Ratios;
+
+/// <summary>An axle with two ratios: a planetary between ring gear and differential, locked for the road.</summary>
+/// <remarks>
+/// <code>low: i = i_ring · (1 + S/R);   high: i = i_ring</code>
+/// <para>i_ring ring gear over pinion; R, S teeth of the planetary, ring driving, sun held. Locked, the planetary is not in the ratio.</para>
+/// <para>
+/// Note which one is engaged before counting. A speedometer driven by the gearbox reads only one of them right.
+/// </para>
+/// <para>Source: <see cref="Planetary"/>; worked: 9.04 over 6.50 is a planetary of 1.391, from memory.</para>
+/// </remarks>
+/// <param name="High">The ratio for the road, propshaft turns per wheel turn.</param>
+/// <param name="Step">Low over high.</param>
+public sealed record TwoSpeedAxle(Measured High, Measured Step)
+{
+    public Measured Low => High * Step;
+
+    public static TwoSpeedAxle Of(Teeth teeth, Planetary planetary) => new(teeth.ToMeasured(), planetary.SunHeld);
+
+    /// <summary>Both counted: the step is their quotient, and what the counts share cancels in it.</summary>
+    public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high, low / high);
+}

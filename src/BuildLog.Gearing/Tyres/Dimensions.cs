@@ -1,0 +1,28 @@
+namespace BuildLog.Gearing.Tyres;
+
+/// <summary>How a tyre's design diameter is known.</summary>
+public enum DimensionsFrom
+{
+    /// <summary>It follows from the marking by a rule.</summary>
+    Formula,
+
+    /// <summary>It stands in a table under the marking.</summary>
+    Table,
+}
+
+/// <summary>A tyre's design diameter and where it comes from.</summary>
+/// <param name="Diameter">New tyre, free, metres.</param>
+/// <param name="From">By rule or out of a table.</param>
+/// <param name="Source">Which rule or table; says so where it is only from memory.</param>
+/// <param name="Spread">Relative standard uncertainty: what tyres of one marking differ by, more where the source is weaker.</param>
+public sealed record Dimensions(double Diameter, DimensionsFrom From, string Source, double Spread)
+{
+    public static Dimensions ByFormula(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Formula, source, spread);
+
+    public static Dimensions ByTable(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Table, source, spread);
+}
+
+public static class DimensionsWords
+{
+    public static string InWords(this DimensionsFrom from) => from == DimensionsFrom.Table ? "table" : "formula";
+}

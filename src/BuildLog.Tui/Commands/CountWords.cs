@@ -1,0 +1,57 @@
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary>What the answers on counted turns share, an axle's and a gear's: suspects, candidates, turns to settle.</summary>
+internal static class CountWords
+{
+    private const int CandidatesInText = 6;
+
+    public static JsonArray CandidatesJson(IReadOnlyList<RatioCandidate> candidates) => Json.Array(candidates, candidate => new JsonObject
+    {
+        ["ratio"] = candidate.Ratio,
+        ["teeth"] = candidate.Teeth?.ToString(),
+        ["listed"] = candidate.IsListed,
+        ["probability"] = candidate.Probability,
+    });
+
+    public static JsonArray SuspectsJson(TurnCount? count)
+        => Json.Array(count?.Suspects ?? [], suspect => new JsonObject { ["index"] = suspect.Index, ["says"] = suspect.Says });
+
+    /// <summary>Null where nothing is left to tell apart. <c>wheelTurns</c> are output turns where a gear was counted.</summary>
+    public static JsonObject? TurnsToSettleJson(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
+        => ToSettle(count, candidates) is { } turns
+            ? new JsonObject { ["between"] = new JsonArray(candidates[0].Name, candidates[1].Name), ["wheelTurns"] = turns, ["readTo"] = count!.How.ReadTo }
+            : null;
+
+    public static IEnumerable<string> Suspects(TurnCount? count)
+    {
+        foreach (var suspect in count?.Suspects ?? [])
+            yield return $"Suspect: count {suspect.Index + 1} ({count!.Readings[suspect.Index].Text}): {suspect.Says}.";
+        if (count?.NeedsThirdCount == true) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
+    }
+
+    public static IEnumerable<string> Candidates(IReadOnlyList<RatioCandidate> candidates, double notListed)
+    {
+        yield return "It may be:";
+        foreach (var candidate in candidates.Take(CandidatesInText))
+            yield return $"  {candidate.Name,-8}{Rounded.Fixed(candidate.Ratio, 3),8}  {Percent(candidate.Probability)}{(candidate.IsListed ? "  listed" : "")}";
+        yield return $"  {"none of these",-16}  {Percent(notListed)}";
+    }
+
+    public static string? TurnsToSettle(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
+        => ToSettle(count, candidates) is { } turns
+            ? $"To tell {candidates[0].Name} from {candidates[1].Name}: {Counts(1)} over {turns} {count!.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn."
+            : null;
+
+    public static string Counts(int n) => n == 1 ? "one count" : FormattableString.Invariant($"{n} counts");
+
+    private static int? ToSettle(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
+        => count is not null && candidates is [var best, var second, ..]
+            ? TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, count.Readings[0].Turned, count.How)
+            : null;
+
+    private static string Percent(double probability) => FormattableString.Invariant($"{probability * 100,5:0.0} %");
+}

@@ -1,0 +1,92 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog gearbox</c>: a gear's ratio from counted turns, and which of the known ratios that may be.</summary>
+internal sealed class GearboxCommand : Command
+{
+    private readonly Option<string[]> turns = new("--turns")
+    {
+        Description = "One count, output turns first: 10:30.1. May be repeated.",
+        HelpName = "OUTPUT:INPUT",
+    };
+
+    private readonly Option<string?> readTo = new("--read-to") { Description = "Smallest fraction of an input turn that was read (0.25).", HelpName = "TURNS" };
+    private readonly Option<string?> align = new("--align") { Description = "How far off the output's mark may have been, in turns (0.02).", HelpName = "TURNS" };
+    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas.", HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> tag = new("--tag") { Description = "The ratio that is quoted for the gear, to be compared.", HelpName = "RATIO" };
+
+    public GearboxCommand(Edge edge) : base("gearbox", "A gear's ratio from counted turns.")
+    {
+        Options.Add(turns);
+        Options.Add(readTo);
+        Options.Add(align);
+        Options.Add(listed);
+        Options.Add(tag);
+        edge.Answers(this, Answer);
+    }
+
+    private Answer Answer(ParseResult parse)
+    {
+        var texts = parse.GetValue(turns) ?? [];
+        if (texts.Length == 0)
+            throw Reading.Wrong(turns.Name, new Refusal("missing", "No count was given: output turns, a colon, input turns.", CountedEnds.Gearbox.Example));
+
+        var usual = new CountPrecision();
+        var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
+        var count = Count([.. texts.Select(text => Reading.Of(turns.Name, text, TurnReading.ReadGear))], how);
+        var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
+        var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
+        return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted)]);
+    }
+
+    private TurnCount Count(List<TurnReading> readings, CountPrecision how)
+    {
+        try
+        {
+            return TurnCount.OfGear(readings, how);
+        }
+        catch (RefusedException refused)
+        {
+            throw Reading.Wrong(refused.Refusal.Code switch { "read-to" => readTo.Name, "align" => align.Name, _ => turns.Name }, refused.Refusal);
+        }
+    }
+
+    private List<double> Listed(ParseResult parse)
+        => parse.GetValue(listed) is { } text
+            ? [.. text.Split(',').Select(one => Reading.Of(listed.Name, one, RatioRange.Gear.Read).Value)]
+            : [];
+
+    // The fields of the axle's answer; what a gear does not have is null.
+    private static JsonObject ToJson(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted) => new()
+    {
+        ["ratio"] = count.Ratio.Value,
+        ["standardUncertainty"] = count.Ratio.StandardUncertainty,
+        ["degreesOfFreedom"] = Json.DegreesOfFreedom(count.Ratio),
+        ["interval95"] = Json.Interval95(count.Ratio, Units.One),
+        ["method"] = "turns",
+        ["diffRatio"] = null,
+        ["candidates"] = CountWords.CandidatesJson(candidates.Ranked),
+        ["notListedProbability"] = candidates.NotListedProbability,
+        ["tag"] = quoted is null ? null : new JsonObject { ["ratio"] = quoted.Ratio, ["agrees"] = quoted.Agrees(count.Ratio) },
+        ["suspectReadings"] = CountWords.SuspectsJson(count),
+        ["needsThirdCount"] = count.NeedsThirdCount,
+        ["turnsToSettle"] = CountWords.TurnsToSettleJson(count, candidates.Ranked),
+    };
+
+    private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)
+    {
+        yield return $"Gear ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), from {CountWords.Counts(count.Readings.Count)}.";
+        foreach (var line in CountWords.Suspects(count)) yield return line;
+        if (candidates.Ranked.Count > 0)
+        {
+            foreach (var line in CountWords.Candidates(candidates.Ranked, candidates.NotListedProbability)) yield return line;
+        }
+
+        if (quoted is not null) yield return $"The quoted {quoted.Text} {(quoted.Agrees(count.Ratio) ? "agrees with" : "does not agree with")} what was counted.";
+        if (CountWords.TurnsToSettle(count, candidates.Ranked) is { } advice) yield return advice;
+    }
+}

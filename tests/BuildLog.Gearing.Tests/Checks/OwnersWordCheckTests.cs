@@ -1,0 +1,75 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class OwnersWordCheckTests
+{
+    [Fact]
+    public void Where_every_number_has_evidence_one_finding_says_so()
+    {
+        var finding = Assert.Single(Look(InventedCar.Plain));
+
+        Assert.Equal((Verdict.Fits, Because.Inside), (finding.Verdict, finding.Because));
+        Assert.Empty(finding.Between);
+    }
+
+    [Fact]
+    public void Each_part_that_rests_on_somebodys_word_is_a_watch_with_the_way_to_know_better()
+    {
+        var box = new Transmission("box", [new("1", new(3.5, Source.MakersData)), new("2", new(2.1, Source.OwnersWord)), new("3", new(1.4, Source.OwnersWord)), new("4", new(1, Source.Assumed))]);
+        var findings = Look(InventedCar.Plain with { Transmission = box, RearAxle = new("axle", new(4.10, Source.OwnersWord)) });
+
+        Assert.All(findings, finding => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because)));
+        Assert.Equal(
+            ["Nothing but somebody's word for the gearbox: gear 2, gear 3 (owner's word), gear 4 (assumed).", "Nothing but somebody's word for the axle: ratio (owner's word)."],
+            findings.Select(finding => finding.Says));
+        Assert.Equal(["count the gears: ten output turns in each"], findings[0].Cures);
+    }
+
+    [Theory]
+    [InlineData(Source.TeethCounted)]
+    [InlineData(Source.Measured)]
+    [InlineData(Source.MakersData)]
+    [InlineData(Source.Tag)]
+    public void A_tag_or_better_is_more_than_a_word(Source source)
+        => Assert.Equal(Verdict.Fits, Assert.Single(Look(InventedCar.Plain with { RearAxle = new("axle", new(4.10, source)) })).Verdict);
+
+    [Theory]
+    [InlineData(Position.Engine)]
+    [InlineData(Position.Transmission)]
+    [InlineData(Position.Overdrive)]
+    [InlineData(Position.TransferCase)]
+    [InlineData(Position.RearAxle)]
+    [InlineData(Position.FrontAxle)]
+    [InlineData(Position.Tyres)]
+    public void No_part_is_forgotten(Position position)
+    {
+        var told = new Known(1, Source.OwnersWord);
+        var car = position switch
+        {
+            Position.Engine => new Driveline { Engine = new("engine", null, told) },
+            Position.Transmission => new Driveline { Transmission = new("box", [new("1", told)]) },
+            Position.Overdrive => new Driveline { Overdrive = new("unit", told) },
+            Position.TransferCase => new Driveline { TransferCase = new("case", null, told) },
+            Position.RearAxle => new Driveline { RearAxle = new("rear", told) },
+            Position.FrontAxle => new Driveline { FrontAxle = new("front", told) },
+            _ => new Driveline { Tyres = new("tyres", told, null) },
+        };
+
+        Assert.Equal([position], Assert.Single(Look(car)).Between);
+    }
+
+    [Fact]
+    public void Where_no_number_is_known_nothing_is_said()
+    {
+        Assert.Empty(Look(new Driveline()));
+        Assert.Empty(Look(new Driveline { RearAxle = new("axle", null), Engine = new("engine") }));
+    }
+
+    private static List<Finding> Look(Driveline driveline) => [.. new OwnersWordCheck().Look(driveline, OwnersGoals.None)];
+}

@@ -1,0 +1,123 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class RatioPlausibleCheckTests
+{
+    [Fact]
+    public void Usual_ratios_fit() => Assert.All(Look(InventedCar.Plain), finding => Assert.Equal((Verdict.Fits, Because.Inside), (finding.Verdict, finding.Because)));
+
+    [Fact]
+    public void Where_nothing_is_fitted_nothing_is_said() => Assert.Empty(Look(new Driveline()));
+
+    // 1.95 is half of 3.90: the wheel that stood still.
+    [Fact]
+    public void An_axle_below_the_usual_is_a_watch_that_asks_after_the_wheel()
+    {
+        var finding = At(InventedCar.Plain with { RearAxle = InventedCar.Axle(InventedCar.Of(1.95, 0.01)) }, Position.RearAxle);
+
+        Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
+        Assert.Contains("one wheel stand still", finding.Cures[0], StringComparison.Ordinal);
+        Assert.Contains("3.90", finding.Cures[0], StringComparison.Ordinal);
+    }
+
+    // However far off, the limit is only from memory.
+    [Fact]
+    public void No_ratio_is_so_unusual_that_it_clashes()
+        => Assert.All(
+            Look(new Driveline { RearAxle = InventedCar.Axle(11.9), Transmission = new("box", [InventedCar.Gear("1", 19), InventedCar.Gear("2", 18), InventedCar.Gear("3", 17)]), TransferCase = new("case", InventedCar.Exactly(5), InventedCar.Exactly(6)), Overdrive = new("unit", InventedCar.Exactly(0.99)) }),
+            finding => Assert.Equal(Verdict.Watch, finding.Verdict));
+
+    [Fact]
+    public void Counted_teeth_are_not_asked_after_a_wheel()
+    {
+        var finding = At(InventedCar.Plain with { RearAxle = new("axle", new(8.2, Source.TeethCounted, "41/5")) }, Position.RearAxle);
+
+        Assert.DoesNotContain(finding.Cures, cure => cure.Contains("Did", StringComparison.Ordinal));
+        Assert.StartsWith("Is there a reduction in the hubs?", finding.Cures[0], StringComparison.Ordinal);
+    }
+
+    // 3.90 through hubs of 2.00 is 7.80: the differential is judged, not the product.
+    [Fact]
+    public void A_known_hub_reduction_is_taken_out_first()
+    {
+        var axle = InventedCar.Axle(7.80) with { HubReduction = new(2.00, Source.MakersData) };
+
+        Assert.Equal(Verdict.Watch, At(InventedCar.Plain with { RearAxle = axle with { HubReduction = null } }, Position.RearAxle).Verdict);
+        Assert.Equal(Verdict.Fits, At(InventedCar.Plain with { RearAxle = axle }, Position.RearAxle).Verdict);
+        Assert.Equal(3.90, At(InventedCar.Plain with { RearAxle = axle }, Position.RearAxle).Value!.Value, 1e-12);
+    }
+
+    // 7.1 with u = 0.1: 6.90 to 7.30 reaches over 7.2.
+    [Fact]
+    public void An_axle_on_the_edge_says_what_settles_it()
+    {
+        var finding = At(InventedCar.Plain with { RearAxle = InventedCar.Axle(InventedCar.Of(7.1, 0.1, settle: _ => "count further")) }, Position.RearAxle);
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty, "count further"), (finding.Verdict, finding.Because, finding.SettledBy));
+    }
+
+    [Fact]
+    public void Both_axles_of_a_four_by_four_are_judged()
+        => Assert.Equal(2, Look(InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.10) }).Count(finding => finding.Between[0] is Position.RearAxle or Position.FrontAxle));
+
+    // 1/1.22 = 0.82 would be the overdrive gear it was meant to be.
+    [Fact]
+    public void A_gear_that_rises_is_asked_whether_it_was_written_the_other_way_round()
+    {
+        var box = new Transmission("five-speed", [.. InventedCar.Plain.Transmission!.Gears, InventedCar.Gear("5", 1.22)]);
+        var finding = At(InventedCar.Plain with { Transmission = box }, Position.Transmission);
+
+        Assert.Equal("Gear 5 is not faster than the gear before it.", finding.Says);
+        Assert.Equal("Was gear 5 written output over input? Then it is 0.82.", finding.Cures[0]);
+    }
+
+    [Theory]
+    [InlineData(1.9, 1.0, Verdict.Watch)]
+    [InlineData(3.5, 1.3, Verdict.Watch)]
+    [InlineData(3.5, 0.45, Verdict.Watch)]
+    [InlineData(2.2, 0.50, Verdict.Fits)]
+    [InlineData(7.1, 1.10, Verdict.Fits)]
+    public void The_ends_of_a_gearbox_are_judged(double first, double top, Verdict verdict)
+        => Assert.Equal(verdict, At(InventedCar.Plain with { Transmission = new("box", [InventedCar.Gear("1", first), InventedCar.Gear("2", 1.5), InventedCar.Gear("3", top)]) }, Position.Transmission).Verdict);
+
+    [Fact]
+    public void Two_speed_boxes_are_not_judged_by_their_ends()
+        => Assert.Equal(Verdict.Fits, At(InventedCar.Plain with { Transmission = new("two-speed", [InventedCar.Gear("low", 1.76), InventedCar.Gear("high", 1)]) }, Position.Transmission).Verdict);
+
+    // Read in a service manual: 1.98 low, and 1.078 high to the front axle.
+    [Fact]
+    public void A_transfer_case_is_judged_in_both_ranges()
+        => Assert.All(
+            Look(InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1.078), InventedCar.Exactly(1.98)) }).Where(finding => finding.Between[0] == Position.TransferCase),
+            finding => Assert.Equal(Verdict.Fits, finding.Verdict));
+
+    public static TheoryData<Position, string> Unknown => new()
+    {
+        { Position.Transmission, "The gearbox ratio is not known." },
+        { Position.Overdrive, "The overdrive ratio is not known." },
+        { Position.TransferCase, "The transfer case's high ratio is not known." },
+        { Position.RearAxle, "The axle ratio is not known." },
+        { Position.FrontAxle, "The front axle ratio is not known." },
+    };
+
+    [Theory]
+    [MemberData(nameof(Unknown))]
+    public void A_part_without_its_number_is_open_with_the_way_to_it(Position position, string says)
+    {
+        var bare = new Driveline { Transmission = new("box", []), Overdrive = new("unit", null), TransferCase = new("case", null, null), RearAxle = new("rear", null), FrontAxle = new("front", null) };
+        var finding = At(bare, position);
+
+        Assert.Equal((Verdict.Open, Because.MissingInput, says), (finding.Verdict, finding.Because, finding.Says));
+        Assert.NotEmpty(finding.Cures[0]);
+    }
+
+    private static List<Finding> Look(Driveline driveline) => [.. new RatioPlausibleCheck().Look(driveline, OwnersGoals.None)];
+
+    private static Finding At(Driveline driveline, Position position) => Look(driveline).Single(finding => finding.Between.Contains(position));
+}

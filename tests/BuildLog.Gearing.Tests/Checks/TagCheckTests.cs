@@ -1,0 +1,76 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class TagCheckTests
+{
+    private static readonly Known Counted = new(InventedCar.Of(4.74, 0.0154, "count"), Source.Measured, "count of 3 May");
+
+    [Fact]
+    public void A_tag_that_agrees_with_the_count_fits()
+    {
+        var finding = Find(Counted, Tag("4.77"));
+
+        Assert.Equal((Verdict.Fits, Because.Inside), (finding.Verdict, finding.Because));
+        Assert.Equal("The tag's 4.77 agrees with 4.74 ± 0.04 (measured).", finding.Says);
+        Assert.Empty(finding.Cures);
+    }
+
+    [Fact]
+    public void A_tag_that_does_not_is_a_watch_never_a_clash_and_the_teeth_decide()
+    {
+        var finding = Find(Counted, Tag("3.90"));
+
+        Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
+        Assert.StartsWith("The tag's 3.90 does not agree with 4.74 ± 0.04 (measured).", finding.Says, StringComparison.Ordinal);
+        Assert.Equal(["count the teeth: they decide between 3.90 and 4.74"], finding.Cures);
+    }
+
+    // 2.05 counted is half of the tag's 4.10, 8.20 twice: the forgotten wheel.
+    [Theory]
+    [InlineData(2.05, "Did one wheel stand still")]
+    [InlineData(8.20, "Did both wheels turn")]
+    public void A_count_of_half_or_twice_the_tag_asks_after_the_wheel(double counted, string asks)
+        => Assert.StartsWith(asks, Find(Counted with { Value = InventedCar.Of(counted, 0.01) }, Tag("4.10")).Cures[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void Counted_teeth_strike_the_tag_off()
+        => Assert.Equal(["strike the 3.90 off: the teeth are exact"], Find(new(new Teeth(43, 9).ToMeasured(), Source.TeethCounted, "43/9"), Tag("3.90")).Cures);
+
+    [Fact]
+    public void A_tag_that_nobody_counted_against_is_open()
+    {
+        var finding = Find(Tag("3.90"), null);
+
+        Assert.Equal((Verdict.Open, Because.MissingInput), (finding.Verdict, finding.Because));
+        Assert.StartsWith("count the axle's turns", finding.Cures[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_tag_or_an_axle_nothing_is_said()
+    {
+        Assert.Empty(new TagCheck().Look(InventedCar.Plain, OwnersGoals.None));
+        Assert.Empty(new TagCheck().Look(new Driveline(), OwnersGoals.None));
+        Assert.Empty(new TagCheck().Look(new Driveline { RearAxle = new("axle", null) }, OwnersGoals.None));
+    }
+
+    [Fact]
+    public void Each_axle_has_its_own_tag()
+    {
+        var axle = new Axle("axle", Counted) { Quoted = Tag("3.90") };
+        var findings = new TagCheck().Look(new Driveline { RearAxle = axle, FrontAxle = axle }, OwnersGoals.None);
+
+        Assert.Equal([Position.RearAxle, Position.FrontAxle], findings.Select(finding => Assert.Single(finding.Between)));
+    }
+
+    private static Known Tag(string text) => new(QuotedRatio.Read(text, RatioRange.Axle).OrRefuse().ToMeasured("axle"), Source.Tag, text);
+
+    private static Finding Find(Known ratio, Known? quoted)
+        => Assert.Single(new TagCheck().Look(InventedCar.Plain with { RearAxle = new("axle", ratio) { Quoted = quoted } }, OwnersGoals.None));
+}

@@ -1,0 +1,80 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Ratios;
+
+public sealed class RatioTrapsTests
+{
+    [Theory]
+    [InlineData(2.2)]
+    [InlineData(4.10)]
+    [InlineData(7.2)]
+    public void A_usual_axle_is_not_asked_about(double ratio) => Assert.Empty(RatioTraps.OfAxle(ratio));
+
+    // 3.90 counted on one wheel as if both had turned is 1.95; written the other way round 1/3.90 = 0.256.
+    [Theory]
+    [InlineData(1.95, "one wheel stand still", 3.90)]
+    [InlineData(0.2564102564, "the other way round", 3.90)]
+    [InlineData(8.2, "Did both wheels turn", 4.10)]
+    public void An_unusual_axle_is_asked_what_it_would_be_without_the_slip(double ratio, string asks, double otherwise)
+    {
+        var question = RatioTraps.OfAxle(ratio).First();
+
+        Assert.Contains(asks, question.Asks, StringComparison.Ordinal);
+        Assert.Equal(otherwise, question.Otherwise!.Value, 1e-6);
+        Assert.EndsWith(FormattableString.Invariant($"Then it is {otherwise:0.00}."), question.InWords(), StringComparison.Ordinal);
+    }
+
+    // Worked: 3.90 through a hub reduction of 2.00 is 7.80; it is asked for, not called a slip of the pen.
+    [Fact]
+    public void An_axle_above_the_usual_is_asked_for_its_hub_reduction()
+        => Assert.Contains(RatioTraps.OfAxle(7.80), question => question.Asks.Contains("hubs", StringComparison.Ordinal) && question.Otherwise is null);
+
+    [Fact]
+    public void Counted_teeth_forget_no_wheel()
+        => Assert.Equal("Is there a reduction in the hubs? Enter it with the axle.", Assert.Single(RatioTraps.OfAxle(8.2, teethCounted: true)).InWords());
+
+    // From 2.2 to 3.6 twice the ratio is an axle too, from 4.4 to 7.2 half of it.
+    [Theory]
+    [InlineData(2.2, true)]
+    [InlineData(3.6, true)]
+    [InlineData(3.61, false)]
+    [InlineData(4.39, false)]
+    [InlineData(4.4, true)]
+    [InlineData(7.2, true)]
+    public void Between_two_usual_axles_no_number_decides(double ratio, bool ambiguous) => Assert.Equal(ambiguous, RatioTraps.IsAmbiguous(ratio));
+
+    [Fact]
+    public void A_gear_that_is_not_faster_than_the_one_before_is_asked_about()
+    {
+        var question = Assert.Single(RatioTraps.OfGears([("1", 3.5), ("2", 2.1), ("3", 1.4), ("4", 1), ("5", 1.22)]));
+
+        Assert.Contains("gear 5", question.Asks, StringComparison.Ordinal);
+        Assert.Equal(1 / 1.22, question.Otherwise!.Value, 1e-12);
+    }
+
+    [Fact]
+    public void A_lowest_gear_faster_than_direct_is_asked_about()
+        => Assert.Equal(4, Assert.Single(RatioTraps.OfGears([("1", 0.25), ("2", 0.2)])).Otherwise!.Value, 1e-12);
+
+    [Fact]
+    public void Falling_gears_are_not_asked_about() => Assert.Empty(RatioTraps.OfGears([("1", 3.5), ("2", 2.1), ("3", 1.4), ("4", 1), ("5", 0.82)]));
+
+    // 10 propshaft turns to 41 of both wheels is 0.244, no axle, but 1/0.244 = 4.10: refused, with the likeliest slip named.
+    [Fact]
+    public void A_count_that_is_refused_names_the_slip_that_would_explain_it()
+    {
+        var refused = Assert.Throws<RefusedException>(() => TurnCount.Of([TurnReading.Read("41:10", Wheels.Together).OrRefuse()], new CountPrecision()));
+
+        Assert.Contains("the other way round, propshaft first? Then it is 4.10.", refused.Message, StringComparison.Ordinal);
+    }
+
+    // 239 turns for ten of one held wheel are 47.8; neither half nor a hub makes an axle of that.
+    [Fact]
+    public void A_count_that_no_slip_explains_is_refused_without_a_guess()
+        => Assert.EndsWith(
+            "which wheels turned.",
+            Assert.Throws<RefusedException>(() => TurnCount.Of([TurnReading.Read("10:239", Wheels.OneHeld).OrRefuse()], new CountPrecision())).Message,
+            StringComparison.Ordinal);
+}
