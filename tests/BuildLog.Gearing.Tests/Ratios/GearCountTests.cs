@@ -14,7 +14,7 @@ public sealed class GearCountTests
 
         Assert.Equal(3.01, ratio.Value, 1e-12);
         Assert.Equal(0.0080103, ratio.StandardUncertainty, 1e-6);
-        Assert.Equal(["input turns, reading", "output stop, alignment"], ratio.Budget().Select(line => line.Input.Name));
+        Assert.Equal(["input turns of 10:30.1, reading", "output stop of 10:30.1"], ratio.Budget().Select(line => line.Input.Name));
     }
 
     [Fact]
