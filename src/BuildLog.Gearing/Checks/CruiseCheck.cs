@@ -44,7 +44,7 @@ public sealed class CruiseCheck : ICheck
             Value = n,
             Unit = rpm,
             Wanted = goal.Wanted,
-            Source = "owner's goal",
+            Source = Finding.OwnersGoal,
             Cures = verdict == Verdict.Fits ? [] : [.. windows.Select(window => window.InWords())],
             Windows = windows,
             SettledBy = verdict == Verdict.Watch ? Settling.Of(n, goal.Wanted) : null,
@@ -64,7 +64,7 @@ public sealed class CruiseCheck : ICheck
             Says = $"The engine speed at {goal.Speed.Text} cannot be said: {string.Join(" and ", missing.Select(entry => entry.What))}.",
             Unit = Units.RevolutionPerMinute,
             Wanted = goal.Wanted,
-            Source = "owner's goal",
+            Source = Finding.OwnersGoal,
             Cures = [.. missing.Select(entry => entry.Cure), .. windows.Select(window => $"{window.InWords()} would do")],
             Windows = windows,
         };
@@ -78,7 +78,7 @@ public sealed class CruiseCheck : ICheck
         Because = Because.MissingInput,
         Between = [driveline.DrivingPosition, Position.Tyres],
         Says = "No cruise goal is set, so no engine speed can be called right or wrong.",
-        Source = "owner's goal",
+        Source = Finding.OwnersGoal,
         Cures = ["set a cruise goal: a road speed and the engine speed wanted there"],
     };
 

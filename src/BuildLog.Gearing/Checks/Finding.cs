@@ -8,6 +8,9 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>What one check says of one driveline.</summary>
 public sealed record Finding
 {
+    /// <summary>The source of a limit that the owner set.</summary>
+    public const string OwnersGoal = "owner's goal";
+
     /// <summary>The check's id, such as <c>cruise</c>.</summary>
     public required string Check { get; init; }
 

@@ -63,8 +63,6 @@ internal static class Findings
 /// <summary>What a check has to say of one value.</summary>
 internal sealed record Judgement(IReadOnlyList<Position> Between, Measured Value, Unit Unit, Window Wanted, string Says, string Source)
 {
-    public const string OwnersGoal = "owner's goal";
-
     /// <summary>False for a limit from memory or common practice.</summary>
     public bool LimitIsVerified { get; init; } = true;
 

@@ -27,7 +27,7 @@ public sealed class HillCheck : ICheck
         var pull = Pull.Of(driveline);
         if (goals.Hill is { } hill)
         {
-            yield return pull is null ? Open(driveline, hill, Missing.ForPull(driveline)) : Judge(pull, hill, Judgement.OwnersGoal, true);
+            yield return pull is null ? Open(driveline, hill, Missing.ForPull(driveline)) : Judge(pull, hill, Finding.OwnersGoal, true);
             yield break;
         }
 
@@ -82,7 +82,7 @@ public sealed class HillCheck : ICheck
     }
 
     private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing)
-        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, Judgement.OwnersGoal);
+        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, Finding.OwnersGoal);
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 }

@@ -22,7 +22,7 @@ public sealed class HillStartCheck : ICheck
             : this.Open(
                 Between(driveline), "The steepest hill it starts on",
                 [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)],
-                Units.PercentUnit, goal.Wanted, Judgement.OwnersGoal);
+                Units.PercentUnit, goal.Wanted, Finding.OwnersGoal);
     }
 
     private Finding Judge(Driveline driveline, HillStart start, HillStartGoal goal)
@@ -31,7 +31,7 @@ public sealed class HillStartCheck : ICheck
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
             $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
-            Judgement.OwnersGoal)
+            Finding.OwnersGoal)
         {
             Cures = [Cure(driveline, start, goal.Gradient.Value)],
         });

@@ -26,13 +26,13 @@ public sealed class OverallLowCheck : ICheck
             ? this.Judged(new(
                 between, overall, Units.One, goal.Wanted,
                 $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Rounded.WithInterval(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.",
-                Judgement.OwnersGoal)
+                Finding.OwnersGoal)
             {
                 Windows = Windows(driveline, overall, goal.Wanted),
             })
             : this.Open(
                 between, "The overall low ratio", [.. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Axle(driveline)],
-                Units.One, goal.Wanted, Judgement.OwnersGoal);
+                Units.One, goal.Wanted, Finding.OwnersGoal);
     }
 
     private static PartWindow[] Windows(Driveline driveline, Measured overall, Window wanted)

@@ -36,7 +36,7 @@ public sealed class TopSpeedCheck : ICheck
         return this.Judged(new(
             Between(pull.Driveline), top.Speed, goal.Speed.Unit, goal.Wanted,
             $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.Name}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.",
-            Judgement.OwnersGoal)
+            Finding.OwnersGoal)
         {
             Cures = PowerCure(pull, top, goal),
             Windows = top.Limit == TopSpeedLimit.Gear ? GearWindows(pull, top, goal) : [],
@@ -65,7 +65,7 @@ public sealed class TopSpeedCheck : ICheck
     }
 
     private Finding Open(Driveline driveline, TopSpeedGoal goal, IEnumerable<Missing> missing)
-        => this.Open(Between(driveline), "The top speed", missing, goal.Speed.Unit, goal.Wanted, Judgement.OwnersGoal);
+        => this.Open(Between(driveline), "The top speed", missing, goal.Speed.Unit, goal.Wanted, Finding.OwnersGoal);
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 }

@@ -6,7 +6,7 @@ namespace BuildLog.Sheet.Layout;
 /// <summary>A headed part of the sheet, with its entry in the outline.</summary>
 internal sealed class Section(string title, params IReadOnlyList<Block> blocks) : Block
 {
-    private const double GapAbove = 13;
+    private const double GapAbove = 9.5;
     private const double GapBelowTitle = 3;
 
     /// <summary>Keeps the whole section on one page if it fits one.</summary>

@@ -9,7 +9,7 @@ internal static class SignOffRegion
 {
     private static readonly IReadOnlyList<Column> Columns = [new("Role", 1.5), new("Name", 2), new("Signature", 2.5), new("Date", 1.2)];
 
-    private static readonly TableLook Look = new() { LeastRowHeight = 26, PadY = 9, WritingGap = 10, PadX = 10, KeepTogether = true };
+    private static readonly TableLook Look = new() { LeastRowHeight = 24, PadY = 7, WritingGap = 10, PadX = 10, KeepTogether = true };
 
     public static Block Of(SheetContent sheet) =>
         new Section("Signatures", sheet.Signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Signatures.Select(RowOf)], Look))

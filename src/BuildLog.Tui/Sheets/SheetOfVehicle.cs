@@ -40,7 +40,7 @@ public static class SheetOfVehicle
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
-            Findings = [.. bench.Findings.Select(finding => Finding(finding, units))],
+            Findings = [.. Findings(bench.Findings, units)],
             Evidence = [.. bench.Sessions.Where(session => session.Date >= (from ?? DateOnly.MinValue)).Select(session => Evidence(session, units))],
             History = [.. bench.History.Where(swap => swap.Date >= (from ?? DateOnly.MinValue)).Reverse().Select(swap => History(swap, bench))],
             OpenPoints = [.. OpenPoints(bench)],
@@ -111,6 +111,16 @@ public static class SheetOfVehicle
             Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, "cruise goal") : null,
         };
     }
+
+    // What the owner asked for and what does not fit is told in full; the rest that fits, by name.
+    private static IEnumerable<SheetFinding> Findings(IReadOnlyList<Finding> findings, UnitSystem units)
+    {
+        foreach (var finding in findings.Where(finding => !IsQuiet(finding))) yield return Finding(finding, units);
+        var quiet = findings.Where(IsQuiet).Select(finding => finding.Title).Distinct().ToList();
+        if (quiet.Count > 0) yield return new(Verdict.Fits.InWords(), "Also checked", $"{string.Join("; ", quiet)}.");
+    }
+
+    private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
     private static SheetFinding Finding(Finding finding, UnitSystem units)
         => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", FindingsWords.Cures(finding, units)), finding.SettledBy);
