@@ -53,7 +53,7 @@ public sealed class FilePropertiesTests
         Assert.Equal("Kestrel pickup", vehicle.Title);
         Assert.Equal(
             [
-                ("Driveline", 1), ("Key figures", 1), ("Speeds in the gears", 1), ("Findings", 2), ("Measurement evidence", 2),
+                ("Driveline", 1), ("Key figures", 1), ("Speeds in the gears", 1), ("Findings", 1), ("Measurement evidence", 2),
                 ("Parts history", 2), ("Open points and assumptions", 2), ("Cautions", 2), ("Signatures", 2),
             ],
             vehicle.Children.OfType<DocumentBookmarkNode>().Select(node => (node.Title, node.PageNumber)));
