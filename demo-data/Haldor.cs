@@ -6,6 +6,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.DemoData;
 
@@ -47,6 +48,7 @@ internal static class Haldor
             Donor = "its own",
             High = Noted.Ratio("1.00", RatioRange.Transfer, Source.MakersData),
             Low = Noted.Ratio("2.32", RatioRange.Transfer, Source.MakersData),
+            FrontDrive = FrontDrive.Declutch,
         });
         var shortRear = Axle(shop, "Harrow heavy rear 4.56", "HR-H-120", "its own", new Teeth(41, 9), "rack C");
         var shortFront = Axle(shop, "Harrow heavy front 4.56", "HR-HF-121", "its own", new Teeth(41, 9), "rack C");

@@ -2,9 +2,11 @@ using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tyres;
 
@@ -64,6 +66,16 @@ internal static class Ottery
             Donor = "saloon wreck at Ferrow",
             StatedRatio = Noted.Ratio("3.90", RatioRange.Axle, Source.Tag),
         });
+        var propshaft = shop.Add(new PropshaftComponent
+        {
+            Name = "Ottery's own propshaft",
+            Donor = "its own",
+            Pieces =
+            [
+                new(Noted.Of(SpecSheet.ShaftOuter, "76.2 mm", Source.Measured), Noted.Of(SpecSheet.ShaftWall, "2.1 mm", Source.Measured),
+                    Noted.Of(SpecSheet.ShaftLength, "1240 mm", Source.Measured), Yokes.InLine),
+            ],
+        });
         var tyres = shop.Add(new WheelSetComponent
         {
             Name = "Tarn 165/80-15 on wires",
@@ -74,6 +86,7 @@ internal static class Ottery
 
         shop.Fit(engine, vehicle, Position.Engine, new(2024, 3, 2), "38 411", "rebuilt");
         shop.Fit(gearbox, vehicle, Position.Transmission, new(2024, 3, 2), "38 411", "rebuilt with the engine");
+        shop.Fit(propshaft, vehicle, Position.Propshaft, new(2024, 3, 16), "38 411", "balanced, new joints");
         shop.Fit(shortAxle, vehicle, Position.RearAxle, new(2024, 3, 23), "38 411", "its own, new seals");
         shop.Fit(tyres, vehicle, Position.Tyres, new(2024, 4, 6), "38 412", "right size for the arches");
         shop.Add(new RollOutSession(tyres)

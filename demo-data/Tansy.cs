@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
@@ -58,6 +59,23 @@ internal static class Tansy
             Teeth = new Teeth(41, 11),
             StatedRatio = Noted.Ratio("3.73", RatioRange.Axle, Source.Tag),
         });
+        var lowTyres = shop.Add(new WheelSetComponent
+        {
+            Name = "Norwell 185/60R15 on alloys",
+            SizeText = "185/60R15 84H",
+            StatedCircumference = Noted.Length("1.84 m", Source.MakersData),
+            Donor = "came with it",
+            Shelf = "loft",
+        });
+        var speedometer = shop.Add(new SpeedometerComponent
+        {
+            Name = "Tansy's own speedometer",
+            Donor = "its own",
+            TurnsWanted = Noted.Of(Spec.TurnsWanted, "870", Source.Tag),
+            Per = OdometerUnit.Miles,
+            DriveTeeth = 6,
+            DrivenTeeth = 22,
+        });
         var tyres = shop.Add(new WheelSetComponent
         {
             Name = "Norwell 195/65R15 on alloys",
@@ -68,7 +86,9 @@ internal static class Tansy
 
         shop.Fit(engine, vehicle, Position.Engine, new(2024, 4, 13), "92 118", "back in after a head gasket");
         shop.Fit(fourSpeed, vehicle, Position.Transmission, new(2024, 4, 13), "92 118", "its own, for now");
-        shop.Fit(axle, vehicle, Position.RearAxle, new(2024, 4, 20), "92 118", "cover off, teeth counted, new gasket");
+        shop.Fit(axle, vehicle, Position.RearAxle, new(2024, 4, 13), "92 118", "cover off, teeth counted, new gasket");
+        shop.Fit(lowTyres, vehicle, Position.Tyres, new(2024, 4, 13), "92 118", "as it came");
+        shop.Fit(speedometer, vehicle, Position.Speedometer, new(2024, 4, 13), "92 118", "its own");
         shop.Fit(tyres, vehicle, Position.Tyres, new(2024, 4, 20), "92 118", "legal tread");
         shop.Add(new RollOutSession(tyres, vehicle)
         {

@@ -35,11 +35,11 @@ public sealed record Noted
     /// <exception cref="RefusedException">The text cannot be that.</exception>
     public static Noted Of(Spec spec, string text, Source source) => Of(spec.Line(), text, source);
 
-    public override string ToString() => Text;
-
-    /// <summary>What belongs on a line of the spec sheet.</summary>
+    /// <summary>The same of a number that stands with one piece of a shaft.</summary>
     /// <exception cref="RefusedException">The text cannot be that.</exception>
     public static Noted Of(SpecLine line, string text, Source source) => From(line.Read(text), source);
+
+    public override string ToString() => Text;
 
     private static Noted From(Parsed<Typed> parsed, Source source)
     {

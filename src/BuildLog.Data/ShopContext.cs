@@ -31,6 +31,11 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
+        // A number that was taken out belongs to nothing any more; it may belong to either of two, so it is not taken for an orphan by itself.
+        ChangeTracker.DetectChanges();
+        foreach (var row in ChangeTracker.Entries<SpecRow>().Where(row => row is { State: EntityState.Modified, Entity: { ComponentId: null, VehicleId: null } }).ToList())
+            row.State = EntityState.Deleted;
+
         // A change of rows below counts as a change of what they belong to, which the caller has marked.
         foreach (var entry in ChangeTracker.Entries<Kept>().Where(entry => entry.State == EntityState.Modified)) entry.Entity.Version++;
         return base.SaveChanges(acceptAllChangesOnSuccess);

@@ -55,8 +55,38 @@ public sealed class TheDemoShop : IDisposable
     public void Has_a_watch_that_more_turns_would_settle()
     {
         var vehicle = shop.FindVehicle("Quillon");
-        var finding = Assert.Single(AllChecks.Look(shop.DrivelineOn(vehicle, Today).Driveline, shop.GoalsOf(vehicle)), finding => finding.Check == "cruise");
+        var finding = Finding("cruise", vehicle, Today);
         Assert.Matches("count [0-9]+ wheel turns in one go", finding.SettledBy);
+    }
+
+    [Fact]
+    public void Has_a_propshaft_that_an_overdrive_unit_made_too_fast()
+    {
+        var vehicle = shop.FindVehicle("Ottery");
+        Assert.Equal(Verdict.Fits, Finding("propshaft-speed", vehicle, new(2024, 8, 9)).Verdict);
+        Assert.Equal(Verdict.Clash, Finding("propshaft-speed", vehicle, new(2024, 8, 10)).Verdict);
+    }
+
+    [Fact]
+    public void Has_a_speedometer_that_reads_low_since_the_tyres_were_swapped()
+    {
+        var vehicle = shop.FindVehicle("Tansy");
+        Assert.Equal(Verdict.Fits, Finding("speedometer", vehicle, new(2024, 4, 19)).Verdict);
+        var today = Finding("speedometer", vehicle, Today);
+        Assert.Equal(Verdict.Clash, today.Verdict);
+        Assert.True(today.Value!.Value < 1);
+    }
+
+    [Fact]
+    public void Has_a_four_by_four_that_would_wind_up_with_one_axle_changed_only()
+    {
+        var vehicle = shop.FindVehicle("Haldor");
+        var goals = shop.GoalsOf(vehicle);
+        var axles = shop.History(vehicle).Where(swap => swap.Date == new DateOnly(2024, 10, 5)).ToList();
+        Assert.Equal([Position.RearAxle, Position.FrontAxle], axles.Select(swap => swap.Position));
+        var between = AllChecks.Look(axles[0].After, goals).Single(finding => finding.Check == "four-wheel-match");
+        Assert.Equal(Verdict.Clash, between.Verdict);
+        Assert.NotEqual(Verdict.Clash, Finding("four-wheel-match", vehicle, Today).Verdict);
     }
 
     [Fact]
@@ -101,6 +131,9 @@ public sealed class TheDemoShop : IDisposable
 
         Directory.Delete(Path.GetDirectoryName(second)!, recursive: true);
     }
+
+    private Finding Finding(string check, Vehicle vehicle, DateOnly day)
+        => AllChecks.Look(shop.DrivelineOn(vehicle, day).Driveline, shop.GoalsOf(vehicle)).Single(finding => finding.Check == check);
 
     [Fact]
     public void Lists_all_sessions_that_speak_of_a_vehicle()

@@ -22,7 +22,13 @@ public sealed class PropshaftComponent : Component
             Rows.Clear();
             Rows.AddRange(value.Select((piece, k) => new PieceRow
             {
-                Ordinal = k + 1, Outer = piece.Outer, Wall = piece.Wall, Length = piece.Length, Yokes = piece.Yokes, Side = piece.Side, Plan = piece.Plan,
+                Ordinal = k + 1,
+                Outer = piece.Outer,
+                Wall = piece.Wall,
+                Length = piece.Length,
+                Yokes = piece.Yokes,
+                Side = piece.Side,
+                Plan = piece.Plan,
             }));
         }
     }

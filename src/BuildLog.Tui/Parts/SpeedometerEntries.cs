@@ -18,7 +18,8 @@ internal sealed class SpeedometerEntries : PartEntries
         Spec.TurnsWanted, "Dial wants", "the small number on it: turns or pulses, such as 1000", s => s.TurnsWanted, (s, n) => s.TurnsWanted = n);
 
     private static readonly SpecField<SpeedometerComponent> Pulses = new(
-        Spec.PulsesPerTurn, "Pulses a turn", "such as 16", s => s.PulsesPerTurn, (s, n) => s.PulsesPerTurn = n) { ShownWhen = values => values["drive"] == Sender };
+        Spec.PulsesPerTurn, "Pulses a turn", "such as 16", s => s.PulsesPerTurn, (s, n) => s.PulsesPerTurn = n)
+    { ShownWhen = values => values["drive"] == Sender };
 
     private static readonly SpecField<SpeedometerComponent> Correction = new(
         Spec.Correction, "Correction", "of a correction box, such as 0.917; empty for none", s => s.Correction, (s, n) => s.Correction = n);

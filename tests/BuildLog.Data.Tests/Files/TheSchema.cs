@@ -28,7 +28,7 @@ public sealed class TheSchema : IDisposable
     public void Has_strict_tables_only()
     {
         var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
-        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "Vehicles" }.Select(table => table + ":1");
+        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "ShaftPieces", "Specs", "Vehicles" }.Select(table => table + ":1");
         Assert.Equal(expected, tables.Where(table => !table.StartsWith("__EF", StringComparison.Ordinal)));
     }
 
@@ -51,6 +51,19 @@ public sealed class TheSchema : IDisposable
     [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, StatedRatioSi, StatedRatioUnit, StatedRatioText, StatedRatioSource) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 47.7, '', '47.7', 'Tag')")]
     [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, StatedRatioSi) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 4.1)")]
     [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, Method, Uid, Version) VALUES ('2026-02-30', '', '', '', 1, 'turn count', 'u1', 0)")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version) VALUES ('A', '', '', '', '', 'propeller', 'u1', 0)")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, Studs) VALUES ('A', '', '', '', '', 'axle', 'u1', 0, 2)")]
+    [InlineData("INSERT INTO Components (Name, SerialNumber, Donor, Shelf, Notes, Kind, Uid, Version, FrontDrive) VALUES ('A', '', '', '', '', 'transfer case', 'u1', 0, 'sometimes')")]
+    [InlineData("INSERT INTO Specs (ComponentId, VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 1, 'Mass', 1500, 'kg', '1500 kg', 'Measured')")]
+    [InlineData("INSERT INTO Specs (Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES ('Mass', 1500, 'kg', '1500 kg', 'Measured')")]
+    [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Mass', 15, 'kg', '15 kg', 'Measured')")]
+    [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Weight', 1500, 'kg', '1500 kg', 'Measured')")]
+    [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Mass', 1500, 'kg', '1500 kg', 'guessed')")]
+    [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal) VALUES (1, 4)")]
+    [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal, OuterSi) VALUES (1, 1, 0.076)")]
+    [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited) VALUES (1, 'limit', 'u1', 0, 'Track')")]
+    [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited, \"Limit\") VALUES (1, 'limit', 'u1', 0, 'Noise', '80')")]
+    [InlineData("INSERT INTO Fitments (ComponentId, VehicleId, Position, FromDate, FromOrder, Reason, ReasonOff, Uid, Version) VALUES (1, 1, 'Roof', '2026-01-01', 1, '', '', 'u1', 0)")]
     public void Refuses_nonsense_whoever_writes_it(string sql)
     {
         var refused = Assert.Throws<Microsoft.Data.Sqlite.SqliteException>(() => test.Ask(sql));

@@ -1,0 +1,90 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Files;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using Microsoft.Data.Sqlite;
+using Xunit;
+
+namespace BuildLog.Data.Tests.Files;
+
+/// <summary>FirstRecord.sql is the demo shop as the first schema held it, dumped by that version of the program.</summary>
+public sealed class AFileOfTheFirstSchema : IDisposable
+{
+    private static readonly DateOnly Today = new(2026, 1, 1);
+
+    private readonly string folder = Directory.CreateTempSubdirectory("buildlog-test-").FullName;
+    private readonly string path;
+    private readonly Lazy<Shop> shop;
+
+    public AFileOfTheFirstSchema()
+    {
+        path = Path.Combine(folder, "shop.db");
+        using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=False");
+        connection.Open();
+        connection.Run(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Files", "FirstRecord.sql")));
+        shop = new(() => ShopFile.Open(path));
+    }
+
+    public void Dispose()
+    {
+        if (shop.IsValueCreated) shop.Value.Dispose();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    // The verdicts that the first version gave, as its README told them.
+    [Theory]
+    [InlineData("Brindle", Verdict.Clash)]
+    [InlineData("Haldor", Verdict.Fits)]
+    [InlineData("Ottery", Verdict.Fits)]
+    [InlineData("Pellow", Verdict.Open)]
+    [InlineData("Quillon", Verdict.Watch)]
+    [InlineData("Tansy", Verdict.Fits)]
+    public void Says_the_same_of_each_cruise_when_brought_up_to_date(string name, Verdict verdict)
+    {
+        var vehicle = shop.Value.FindVehicle(name);
+        var findings = AllChecks.Look(shop.Value.DrivelineOn(vehicle, Today).Driveline, shop.Value.GoalsOf(vehicle));
+        Assert.Equal(verdict, findings.First(finding => finding.Check == "cruise").Verdict);
+    }
+
+    // Counted in the dump.
+    [Fact]
+    public void Loses_no_row_and_keeps_its_rules()
+    {
+        _ = shop.Value.Vehicles();
+        using var connection = ShopConnection.OpenAlone(path);
+        Assert.Equal(
+            [6L, 32L, 33L, 10L, 24L, 29L, 6L],
+            new[] { "Vehicles", "Components", "Fitments", "Sessions", "Readings", "Gears", "Goals" }.Select(table => (long)connection.Ask($"SELECT count(*) FROM {table}")!));
+        Assert.Equal("ok", connection.Ask("PRAGMA integrity_check"));
+        Assert.Null(connection.Ask("PRAGMA foreign_key_check"));
+        Assert.Equal(0L, connection.Ask("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\' AND NOT strict"));
+        Assert.Equal(2L, connection.Ask("SELECT count(*) FROM sqlite_master WHERE type = 'trigger'"));
+
+        // The same text of the schema as in a file that is new today, whatever steps it came by.
+        using var test = new TestShop();
+        Assert.Equal(test.Ask(Schema), connection.Ask(Schema));
+    }
+
+    [Fact]
+    public void Takes_what_the_new_one_keeps()
+    {
+        var vehicle = shop.Value.Change(shop.Value.FindVehicle("Haldor"), v => v.Mass = Noted.Of(Spec.Mass, "2450 kg", Source.Measured));
+        var box = (TransferCaseComponent)shop.Value.DrivelineOn(vehicle, Today).At(Position.TransferCase)!;
+        shop.Value.Change(box, b => b.FrontDrive = Gearing.RunningGear.FrontDrive.Declutch);
+        shop.Value.Fit(new PropshaftComponent { Name = "rear shaft", Pieces = [new()] }, vehicle, Position.Propshaft, Today);
+        var driveline = shop.Value.DrivelineOn(vehicle, Today).Driveline;
+        Assert.Equal(2450, driveline.Load!.Mass!.Value.Value);
+        Assert.Equal(Gearing.RunningGear.FrontDrive.Declutch, driveline.TransferCase!.FrontDrive);
+        Assert.Equal("rear shaft", driveline.Propshaft!.Name);
+    }
+
+    // Columns may stand in another order in a table that was widened.
+    private const string Schema =
+        """
+        SELECT group_concat(m.name || '.' || c.name || ':' || c.type || ':' || c."notnull", ' ' ORDER BY m.name, c.name)
+            || (SELECT group_concat(name, ' ' ORDER BY name) FROM sqlite_master WHERE type = 'index' AND name NOT LIKE 'sqlite%')
+        FROM sqlite_master m JOIN pragma_table_info(m.name) c WHERE m.type = 'table' AND m.name NOT LIKE '\_\_EF%' ESCAPE '\'
+        """;
+}
