@@ -58,7 +58,7 @@ internal sealed class RecordOptions
     }
 
     private DateOnly Day(Edge edge, ParseResult parse)
-        => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.Read(typed, edge.Today)) : edge.Today;
+        => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadPast(typed, edge.Today)) : edge.Today;
 
     private Position Where(ParseResult parse) => (isAxle, isAxle ? parse.GetValue(part) : null) switch
     {

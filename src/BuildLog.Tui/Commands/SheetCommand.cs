@@ -32,6 +32,7 @@ internal sealed class SheetCommand : Command
     private Answer Answer(Edge edge, ParseResult parse)
     {
         var file = parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", "Name the PDF to write.", "kestrel.pdf"));
+        var path = Reading.Of(output.Name, file, SheetFile.Read);
         var size = PaperOf(parse);
         DateOnly? since = parse.GetValue(from) is { } text ? Reading.Of(from.Name, text, typed => DayText.Read(typed, edge.Today)) : null;
 
@@ -39,7 +40,6 @@ internal sealed class SheetCommand : Command
         var bench = vehicle.Read(shop, edge, parse);
         var printed = parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
         var content = SheetOfVehicle.Content(bench, edge.Common.UnitsOf(parse), size, printed, since);
-        var path = Path.GetFullPath(file);
         var result = BuildSheetWriter.WriteFile(content, path, parse.GetValue(overwrite));
         var json = new JsonObject
         {

@@ -52,11 +52,11 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = Checks.Needed("day", text => DayText.Read(text, today)) },
+        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = Checks.Needed("day", text => DayText.ReadPast(text, today)) },
         new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", text => QuantityText.Read(text, Kind.Length, Units.Kilometre)) },
         new TextEntry("reason", "Why") { Hint = "one line for later years" },
     ];
 
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
-        => new(DayText.Read(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
+        => new(DayText.ReadPast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
 }

@@ -28,6 +28,12 @@ public static class DayText
         return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
     }
 
+    /// <summary>The same of a day that has been: what was measured, fitted or taken off.</summary>
+    public static Parsed<DateOnly> ReadPast(string text, DateOnly today)
+        => Read(text, today).Then<DateOnly>(day => day <= today
+            ? day
+            : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today"));
+
     /// <summary><c>3 May 2026</c>.</summary>
     public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 

@@ -39,7 +39,5 @@ internal static class SessionEntries
     }
 
     private static Parsed<DateOnly> Day(FormValues values, DateOnly today)
-        => DayText.Read(values["date"], today).Then<DateOnly>(day => day <= today
-            ? day
-            : new Refusal("day", $"{DayText.InWords(day)} is still to come; a measurement has been taken.", "today"));
+        => DayText.ReadPast(values["date"], today);
 }

@@ -16,7 +16,7 @@ public static class SheetForm
         SaveCaption = "Write",
         Entries =
         [
-            new TextEntry("file", "File") { Initial = UsualName(bench), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Filled("file", "Name the file, such as kestrel.pdf.") },
+            new TextEntry("file", "File") { Initial = UsualName(bench), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
             new YesNoEntry("overwrite", "Replace a file") { Initial = "no", Hint = "yes: a file of that name is overwritten" },
         ],
@@ -25,7 +25,7 @@ public static class SheetForm
             try
             {
                 var content = SheetOfVehicle.Content(bench, units, Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow());
-                var path = Path.GetFullPath(values["file"]);
+                var path = SheetFile.Read(values["file"]).OrRefuse();
                 var result = BuildSheetWriter.WriteFile(content, path, values.IsYes("overwrite"));
                 said(InWords(path, result));
                 return SaveOutcome.Done;

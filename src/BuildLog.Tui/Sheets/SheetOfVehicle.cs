@@ -1,3 +1,4 @@
+using BuildLog.Data.Components;
 using BuildLog.Data.Drivelines;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Sessions;
@@ -67,11 +68,19 @@ public static class SheetOfVehicle
         var gears = fitment.Position == Position.Transmission;
         return new(
             Sentence(fitment.Position.InWords()),
-            fitment.Component.Name,
+            Part(fitment.Component),
             numbers.Count == 0 ? null
                 : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
                 : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, Shown(number.Unit, units))}")),
             numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
+    }
+
+    // The number stamped on it and the size on the tyre are what a buyer compares first.
+    private static string Part(Component part)
+    {
+        var size = part is WheelSetComponent { SizeText.Length: > 0 } wheels && !part.Name.Contains(wheels.SizeText, StringComparison.OrdinalIgnoreCase) ? $", {wheels.SizeText}" : "";
+        var number = part.SerialNumber.Length > 0 ? $", no. {part.SerialNumber}" : "";
+        return part.Name + size + number;
     }
 
     private static Unit Shown(Unit unit, UnitSystem units) => unit.Kind == Kind.Length ? units.Length : unit;

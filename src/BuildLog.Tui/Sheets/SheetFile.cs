@@ -1,0 +1,12 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>Where a sheet may go: to a file that says it is a PDF, so that no record or photo is ever written over.</summary>
+public static class SheetFile
+{
+    public static Parsed<string> Read(string text)
+        => Path.GetExtension(text.Trim()).Equals(".pdf", StringComparison.OrdinalIgnoreCase)
+            ? Path.GetFullPath(text.Trim())
+            : new Refusal("file", $"'{text.Trim()}' does not end in .pdf, and a build sheet is a PDF.", "kestrel.pdf");
+}
