@@ -56,7 +56,7 @@ public sealed class MonotoneCubicTests
                 var before = left.Y;
                 for (var k = 1; k <= 20; k++)
                 {
-                    var y = curve.At(left.X + ((right.X - left.X) * k / 20));
+                    var y = curve.At(Math.Min(right.X, left.X + ((right.X - left.X) * k / 20)));
                     Assert.True((y - before) * rising >= -1e-9);
                     before = y;
                 }
