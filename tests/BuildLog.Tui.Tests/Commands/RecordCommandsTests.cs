@@ -19,7 +19,7 @@ public sealed class RecordCommandsTests : IDisposable
     [Theory]
     [InlineData("Brindle", "clash", 1)]
     [InlineData("Brindle", "watch", 1)]
-    [InlineData("Ottery", "clash", 0)]
+    [InlineData("Haldor", "clash", 0)]
     [InlineData("Pellow", "open", 1)]
     [InlineData("Pellow", "clash", 0)]
     public void Fail_on_means_that_or_worse(string vehicle, string limit, int exitCode)
