@@ -17,6 +17,9 @@ namespace BuildLog.Gearing.Engines;
 /// </remarks>
 public static class PlausibleCurve
 {
+    /// <summary>Data sheets round: an engine of one power from one peak to the other may seem to beat itself by a little.</summary>
+    private const double SheetRounding = 1.005;
+
     /// <summary>How far the drawn shape may be off, as a standard uncertainty.</summary>
     public const double ShapeSpread = 0.05;
 
@@ -40,7 +43,7 @@ public static class PlausibleCurve
         var torqueAtPower = peakPower / (2 * Math.PI * atPower);
         if (!(torqueAtPower < peakTorque))
             throw new RefusedException("peaks", FormattableString.Invariant($"The peak power needs {torqueAtPower:0} N·m at its engine speed, not less than the peak torque of {peakTorque:0} N·m."), Right);
-        if (peakTorque * atTorque * 2 * Math.PI > peakPower)
+        if (peakTorque * atTorque * 2 * Math.PI > peakPower * SheetRounding)
             throw new RefusedException("peaks", FormattableString.Invariant($"The peak torque at {atTorque * 60:0} rev/min makes {2 * Math.PI * atTorque * peakTorque / 1000:0.#} kW, more than the peak power of {peakPower / 1000:0.#} kW."), Right);
 
         // Fall and end slope fit one monotone cubic only while the slope is at most three times the secant.
