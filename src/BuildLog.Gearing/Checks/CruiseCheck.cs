@@ -28,79 +28,35 @@ public sealed class CruiseCheck : ICheck
 
     private Finding Judge(Driveline driveline, CruiseGoal goal)
     {
-        var windows = Windows(driveline, goal);
-        if (EngineSpeed(driveline, goal) is not { } n) return Open(driveline, goal, windows);
-
-        var (verdict, because) = Verdicts.Judge(n, goal.Wanted);
         var rpm = Units.RevolutionPerMinute;
-        return new()
+        var windows = Windows(driveline, goal);
+        if (EngineSpeed(driveline, goal) is not { } n)
+            return this.Open(Joint(driveline), $"The engine speed at {goal.Speed.Text}", Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
+
+        return this.Judged(new(
+            Joint(driveline), n, rpm, goal.Wanted,
+            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.",
+            Finding.OwnersGoal)
         {
-            Check = Id,
-            Title = Title,
-            Verdict = verdict,
-            Because = because,
-            Between = [driveline.DrivingPosition, Position.Tyres],
-            Says = $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.",
-            Value = n,
-            Unit = rpm,
-            Wanted = goal.Wanted,
-            Source = Finding.OwnersGoal,
-            Cures = verdict == Verdict.Fits ? [] : [.. windows.Select(window => window.InWords())],
             Windows = windows,
-            SettledBy = verdict == Verdict.Watch ? Settling.Of(n, goal.Wanted) : null,
-        };
+        });
     }
 
-    private Finding Open(Driveline driveline, CruiseGoal goal, IReadOnlyList<PartWindow> windows)
+    private Finding NoGoal(Driveline driveline) => this.Plain(
+        Joint(driveline), Verdict.Open, Because.MissingInput, "No cruise goal is set, so no engine speed can be called right or wrong.", Finding.OwnersGoal,
+        "set a cruise goal: a road speed and the engine speed wanted there");
+
+    private static IReadOnlyList<Position> Joint(Driveline driveline) => [driveline.DrivingPosition, Position.Tyres];
+
+    private static IEnumerable<Missing> Lacking(Driveline driveline, CruiseGoal goal)
+        => [.. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Step(driveline, goal), .. Missing.Axle(driveline), .. Missing.Tyres(driveline)];
+
+    private static IEnumerable<Missing> Step(Driveline driveline, CruiseGoal goal)
     {
-        var missing = Missing(driveline, goal).ToList();
-        return new()
-        {
-            Check = Id,
-            Title = Title,
-            Verdict = Verdict.Open,
-            Because = Because.MissingInput,
-            Between = [driveline.DrivingPosition, Position.Tyres],
-            Says = $"The engine speed at {goal.Speed.Text} cannot be said: {string.Join(" and ", missing.Select(entry => entry.What))}.",
-            Unit = Units.RevolutionPerMinute,
-            Wanted = goal.Wanted,
-            Source = Finding.OwnersGoal,
-            Cures = [.. missing.Select(entry => entry.Cure), .. windows.Select(window => $"{window.InWords()} would do")],
-            Windows = windows,
-        };
-    }
-
-    private Finding NoGoal(Driveline driveline) => new()
-    {
-        Check = Id,
-        Title = Title,
-        Verdict = Verdict.Open,
-        Because = Because.MissingInput,
-        Between = [driveline.DrivingPosition, Position.Tyres],
-        Says = "No cruise goal is set, so no engine speed can be called right or wrong.",
-        Source = Finding.OwnersGoal,
-        Cures = ["set a cruise goal: a road speed and the engine speed wanted there"],
-    };
-
-    private static IEnumerable<(string What, string Cure)> Missing(Driveline driveline, CruiseGoal goal)
-    {
-        if (driveline.Transmission is null) yield return ("no gearbox is fitted", "fit a gearbox");
-        else if (driveline.Transmission.Gears.Count == 0) yield return ("the gearbox has no ratios", "enter the gear ratios");
-        if (driveline.TransferCase is { High: null }) yield return ("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
-
-        if (driveline.Steps is { Count: > 0 } steps && driveline.Step(goal.Gear) is null)
-        {
-            yield return driveline.Overdrive is { Ratio: null }
-                ? ("the overdrive's ratio is not known", "enter the overdrive's ratio, or name a gear without it in the goal")
-                : ($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}", "correct the goal's gear");
-        }
-
-        var axle = driveline.DrivingPosition.InWords();
-        if (driveline.DrivingAxle is null) yield return ($"no {axle} is fitted", $"fit the {axle}");
-        else if (driveline.DrivingAxle.Ratio is null) yield return ($"the {axle} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
-
-        if (driveline.Tyres is null) yield return ("no tyres are fitted", "fit tyres");
-        else if (driveline.Tyres.RollingCircumference is null) yield return ("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+        if (driveline.Steps is not { Count: > 0 } steps || driveline.Step(goal.Gear) is not null) yield break;
+        yield return driveline.Overdrive is { Ratio: null }
+            ? new("the overdrive's ratio is not known", "enter the overdrive's ratio, or name a gear without it in the goal")
+            : new($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}", "correct the goal's gear");
     }
 
     // For each part, everything but that part; a part whose companions are unknown gets no window.

@@ -38,12 +38,24 @@ public sealed record Finding
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
 
-    /// <summary>What would cure it, each a number or a part; the cheapest way to get a missing number where it is open.</summary>
-    public IReadOnlyList<string> Cures { get; init; } = [];
+    /// <summary>Cures that are no window: a part, a question, the cheapest way to get a missing number.</summary>
+    public IReadOnlyList<string> Advice { get; init; } = [];
 
-    /// <summary>The same cures as numbers.</summary>
+    /// <summary>Cures as numbers: what a part would have to be. A finding that fits has them too, for what is planned next.</summary>
     public IReadOnlyList<PartWindow> Windows { get; init; } = [];
+
+    /// <summary>What would cure it, each a number or a part; none where it fits.</summary>
+    public IReadOnlyList<string> Cures => CuresIn(unit => unit);
 
     /// <summary>The one measurement that would turn a watch into a fits or a clash.</summary>
     public string? SettledBy { get; init; }
+
+    /// <summary>The cures in the units a person reads.</summary>
+    /// <param name="shown">The unit to show for the one the check words its windows in.</param>
+    public IReadOnlyList<string> CuresIn(Func<Unit, Unit> shown) => Verdict switch
+    {
+        Verdict.Fits => Advice,
+        Verdict.Open => [.. Advice, .. Windows.Select(window => $"{window.InWords(shown(window.Unit))} would do")],
+        _ => [.. Advice, .. Windows.Select(window => window.InWords(shown(window.Unit)))],
+    };
 }

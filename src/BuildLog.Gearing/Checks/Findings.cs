@@ -12,7 +12,6 @@ internal static class Findings
     public static Finding Judged(this ICheck check, Judgement judgement)
     {
         var (verdict, because) = judgement.ByLimits ?? Verdicts.Judge(judgement.Value, judgement.Wanted, judgement.LimitIsVerified);
-        var fits = verdict == Verdict.Fits;
         return new()
         {
             Check = check.Id,
@@ -25,7 +24,7 @@ internal static class Findings
             Unit = judgement.Unit,
             Wanted = judgement.Wanted,
             Source = judgement.Source,
-            Cures = fits ? [] : [.. judgement.Cures, .. judgement.Windows.Select(window => window.InWords())],
+            Advice = verdict == Verdict.Fits ? [] : [.. judgement.Cures],
             Windows = judgement.Windows,
             SettledBy = because == Because.Uncertainty ? Settling.Of(judgement.Value, judgement.Reaches ?? judgement.Wanted) : null,
         };
@@ -42,7 +41,7 @@ internal static class Findings
             Between = between,
             Says = says,
             Source = source,
-            Cures = cures,
+            Advice = cures,
         };
 
     /// <summary>What cannot be said where nothing was wanted in numbers.</summary>

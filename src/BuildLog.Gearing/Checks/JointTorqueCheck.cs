@@ -58,11 +58,10 @@ public sealed class JointTorqueCheck : ICheck
         if (driveline is not { Engine.Torque: { } torque, Transmission: { Gears.Count: > 0 } box }) return null;
         if (driveline.TransferCase is { Low: null, High: null }) return null;
 
-        var automatic = box.Converter is not null;
         return ShaftTorque.LowGear(
             torque.PeakTorque,
             box.Gears.MaxBy(gear => gear.Ratio.Value.Value)!.Ratio.Value,
-            automatic ? ShaftTorque.AutomaticEfficiency : ShaftTorque.ManualEfficiency,
+            ShaftTorque.Efficiency(box.Converter is not null),
             box.Converter?.TorqueRatio ?? 1,
             (driveline.TransferCase?.Low ?? driveline.TransferCase?.High)?.Value);
     }

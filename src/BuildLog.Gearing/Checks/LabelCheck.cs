@@ -28,7 +28,7 @@ public sealed class LabelCheck : ICheck
 
         if (tyres.RollingCircumference is not { } circumference)
         {
-            yield return Say(Verdict.Open, Because.MissingInput, "The tyres' circumference is not known.") with { Cures = ["roll the tyres out, or enter their size"] };
+            yield return Say(Verdict.Open, Because.MissingInput, "The tyres' circumference is not known.") with { Advice = ["roll the tyres out, or enter their size"] };
             yield break;
         }
 
@@ -50,7 +50,7 @@ public sealed class LabelCheck : ICheck
         {
             Value = circumference,
             Unit = Units.Metre,
-            Cures = dominates ? ["roll the tyres out with the vehicle standing on them, over five turns or more"] : [],
+            Advice = dominates ? ["roll the tyres out with the vehicle standing on them, over five turns or more"] : [],
             SettledBy = dominates ? Settling.BestStep(circumference) : null,
         };
     }
@@ -66,14 +66,6 @@ public sealed class LabelCheck : ICheck
             .MaxBy(entry => entry!.Value.Item2);
     }
 
-    private Finding Say(Verdict verdict, Because because, string says) => new()
-    {
-        Check = Id,
-        Title = Title,
-        Verdict = verdict,
-        Because = because,
-        Between = [Position.Tyres],
-        Says = says,
-        Source = "the uncertainty of the cruise goal",
-    };
+    private Finding Say(Verdict verdict, Because because, string says)
+        => this.Plain([Position.Tyres], verdict, because, says, "the uncertainty of the cruise goal");
 }

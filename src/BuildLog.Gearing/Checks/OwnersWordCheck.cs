@@ -34,7 +34,7 @@ public sealed class OwnersWordCheck : ICheck
         var names = part.GroupBy(number => number.Known!.Source, (source, alike) => $"{string.Join(", ", alike.Select(number => number.Name))} ({source.InWords()})");
         return Say([part.Key], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {part.Key.InWords()}: {string.Join(", ", names)}.") with
         {
-            Cures = [.. part.Select(number => number.Cure).Distinct()],
+            Advice = [.. part.Select(number => number.Cure).Distinct()],
         };
     }
 
@@ -53,14 +53,6 @@ public sealed class OwnersWordCheck : ICheck
         yield return new(Position.Tyres, "circumference", driveline.Tyres?.RollingCircumference, "roll the tyres out with the vehicle standing on them");
     }
 
-    private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, string says) => new()
-    {
-        Check = Id,
-        Title = Title,
-        Verdict = verdict,
-        Because = because,
-        Between = between,
-        Says = says,
-        Source = "order of trust in evidence, common practice",
-    };
+    private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, string says)
+        => this.Plain(between, verdict, because, says, "order of trust in evidence, common practice");
 }

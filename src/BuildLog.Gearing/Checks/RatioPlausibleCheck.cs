@@ -48,7 +48,7 @@ public sealed class RatioPlausibleCheck : ICheck
         var differential = axle.Ratio is { } ratio ? ratio with { Value = ratio.Value / (axle.HubReduction?.Value ?? 1) } : null;
         var finding = Part(position, differential, RatioTraps.UsualAxle, "count the axle's turns: ten wheel turns, one wheel held", axle.HubReduction is null ? null : $"{position.InWords()}'s differential");
         return finding.Verdict == Verdict.Watch
-            ? finding with { Cures = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted), finding.Cures) }
+            ? finding with { Advice = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted), finding.Advice) }
             : finding;
     }
 
@@ -62,7 +62,7 @@ public sealed class RatioPlausibleCheck : ICheck
             return Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit, $"Gear {rise.Name} is not faster than the gear before it.") with
             {
                 Value = rise.Ratio.Value,
-                Cures = Questions(traps, [$"count gear {rise.Name}: ten output turns"]),
+                Advice = Questions(traps, [$"count gear {rise.Name}: ten output turns"]),
             };
         }
 
@@ -72,7 +72,7 @@ public sealed class RatioPlausibleCheck : ICheck
         var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", $"gearbox's {box.Gears[^1].Name} gear");
         var worse = first.Verdict == Verdict.Watch ? first : top;
         return worse.Verdict == Verdict.Watch
-            ? worse with { Cures = Questions(traps, worse.Cures) }
+            ? worse with { Advice = Questions(traps, worse.Advice) }
             : Say(Position.Transmission, Verdict.Fits, Because.Inside, "First and top gear are usual ones, and each gear is faster than the one before.");
     }
 
@@ -87,24 +87,16 @@ public sealed class RatioPlausibleCheck : ICheck
         {
             Value = ratio.Value,
             Wanted = usual,
-            Cures = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? "twenty wheel turns, and note how the other wheel turned" : "ten output turns")}"] : [],
+            Advice = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? "twenty wheel turns, and note how the other wheel turned" : "ten output turns")}"] : [],
             SettledBy = because == Because.Uncertainty ? Settling.Of(ratio.Value, usual) : null,
         };
     }
 
     private Finding Open(Position position, string name, string cure)
-        => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Cures = [cure] };
+        => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Advice = [cure] };
 
-    private Finding Say(Position position, Verdict verdict, Because because, string says) => new()
-    {
-        Check = Id,
-        Title = Title,
-        Verdict = verdict,
-        Because = because,
-        Between = [position],
-        Says = says,
-        Source = "usual ratios of light vehicles, from memory",
-    };
+    private Finding Say(Position position, Verdict verdict, Because because, string says)
+        => this.Plain([position], verdict, because, says, "usual ratios of light vehicles, from memory");
 
     private static IReadOnlyList<string> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<string> otherwise)
         => [.. traps.Select(trap => trap.InWords()), .. otherwise];

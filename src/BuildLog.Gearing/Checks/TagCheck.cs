@@ -31,7 +31,7 @@ public sealed class TagCheck : ICheck
     {
         { Ratio.Source: Source.Tag } => Say(position, Verdict.Open, Because.MissingInput, $"The {position.InWords()} ratio {Words(axle.Ratio)} is only the tag's; nobody has counted it.") with
         {
-            Cures = ["count the axle's turns: ten wheel turns, one wheel held"],
+            Advice = ["count the axle's turns: ten wheel turns, one wheel held"],
         },
         { Ratio: { } counted, Quoted: { } quoted } => Compare(position, new(quoted, counted)),
         _ => null,
@@ -43,7 +43,7 @@ public sealed class TagCheck : ICheck
         return Say(position, pair.Agrees ? Verdict.Fits : Verdict.Watch, pair.Agrees ? Because.Inside : Because.UnverifiedLimit, says) with
         {
             Value = pair.Counted.Value,
-            Cures = pair.Agrees ? [] : Cures(pair),
+            Advice = pair.Agrees ? [] : Cures(pair),
         };
     }
 
@@ -66,14 +66,6 @@ public sealed class TagCheck : ICheck
 
     private static string Words(Known known) => known.Says.Length > 0 ? known.Says : Rounded.Value(known.Value, Units.One);
 
-    private Finding Say(Position position, Verdict verdict, Because because, string says) => new()
-    {
-        Check = Id,
-        Title = Title,
-        Verdict = verdict,
-        Because = because,
-        Between = [position],
-        Says = says,
-        Source = "the axle's tag, as far as it can be trusted",
-    };
+    private Finding Say(Position position, Verdict verdict, Because because, string says)
+        => this.Plain([position], verdict, because, says, "the axle's tag, as far as it can be trusted");
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Propshafts;
 
@@ -23,9 +24,13 @@ public static class ShaftTorque
 
     public const double TransferEfficiency = 0.95;
 
-    private const double Grip = 0.71;
-    private const double AxleEfficiency = 0.95;
-    private const double Gravity = 9.80665;
+    public const double AxleEfficiency = 0.95;
+
+    /// <summary>Of tyres that begin to slip on a dry road.</summary>
+    public const double Grip = 0.71;
+
+    /// <summary>What of the engine's torque a gearbox passes on in low gear.</summary>
+    public static double Efficiency(bool automatic) => automatic ? AutomaticEfficiency : ManualEfficiency;
 
     /// <summary>Newton metres.</summary>
     /// <param name="engine">Net peak torque, N·m.</param>
@@ -41,5 +46,5 @@ public static class ShaftTorque
     /// <param name="rollingRadius">Metres.</param>
     /// <param name="axle">Shaft turns per wheel turn.</param>
     public static Measured WheelSlip(Measured axleMass, Measured rollingRadius, Measured axle)
-        => Grip * Gravity * axleMass * rollingRadius / (AxleEfficiency * axle);
+        => Grip * Units.Gravity * axleMass * rollingRadius / (AxleEfficiency * axle);
 }

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.RoadLoad;
@@ -15,26 +16,20 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public static class AxleTorque
 {
-    public const double SlipGrip = 0.71;
-
-    private const double ManualEfficiency = 0.85;
-    private const double AutomaticEfficiency = 0.80;
-    private const double TransferEfficiency = 0.95;
-    private const double AxleEfficiency = 0.95;
-
     /// <summary>N·m at the wheels of that axle; null where a number is not known.</summary>
     public static Measured? InLowGear(Driveline driveline, Axle axle)
     {
         if (driveline.Engine?.Torque is not { } torque || axle.Ratio is not { } ratio || LowRange.LowestStep(driveline) is not { } step) return null;
 
         var converter = driveline.Transmission!.Converter;
-        var efficiency = (converter is null ? ManualEfficiency : AutomaticEfficiency) * (driveline.TransferCase is null ? 1 : TransferEfficiency) * AxleEfficiency;
-        return torque.PeakTorque * step.Ratio * (converter?.TorqueRatio ?? 1) * ratio.Value * efficiency;
+        var atShaft = ShaftTorque.LowGear(
+            torque.PeakTorque, step.Gear, ShaftTorque.Efficiency(converter is not null), converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer);
+        return atShaft * ratio.Value * ShaftTorque.AxleEfficiency;
     }
 
     /// <summary>N·m at the wheels when the tyres of an axle begin to slip.</summary>
     /// <param name="massOnAxle">Kilograms.</param>
     /// <param name="circumference">Rolling circumference, m.</param>
     public static Measured AtWheelSlip(Measured massOnAxle, Measured circumference)
-        => massOnAxle * circumference * (SlipGrip * Units.Gravity / (2 * Math.PI));
+        => massOnAxle * circumference * (ShaftTorque.Grip * Units.Gravity / (2 * Math.PI));
 }

@@ -10,12 +10,6 @@ public static class FindingsWords
 {
     public static FindingsModel Of(IReadOnlyList<Finding> findings, UnitSystem units) => new([.. findings.Select(finding => Row(finding, units))]);
 
-    /// <summary>The cures in the units a person reads; checks word them in metres.</summary>
-    public static IEnumerable<string> Cures(Finding finding, UnitSystem units)
-        => finding.Cures.Select(cure => finding.Windows
-            .Where(window => window.Unit.Kind == Kind.Length)
-            .Aggregate(cure, (words, window) => words.Replace(window.InWords(), window.InWords(units.Length), StringComparison.Ordinal)));
-
     public static VerdictCounts Count(IReadOnlyList<Finding> findings) => new(
         findings.Count(finding => finding.Verdict == Verdict.Clash),
         findings.Count(finding => finding.Verdict == Verdict.Open),
@@ -33,7 +27,7 @@ public static class FindingsWords
         string.Join(" and ", finding.Between.Select(position => position.InWords())),
         Why(finding.Because),
         Bar(finding),
-        [.. Cures(finding, units)],
+        finding.CuresIn(units.Shown),
         finding.SettledBy,
         finding.Source);
 

@@ -11,7 +11,7 @@ public static class GoalWords
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
             [.. goals.Cruise.Select(InWords)],
-            [.. findings.SelectMany(finding => finding.Windows).Select(window => Follows(window, window.Unit.Kind == Kind.Length ? units.Length : window.Unit))]);
+            [.. findings.SelectMany(finding => finding.Windows).Select(window => Follows(window, units.Shown(window.Unit)))]);
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2280 to 2520 rev/min.</c></summary>
     public static string InWords(CruiseGoal goal)

@@ -88,7 +88,7 @@ internal sealed class FindingsCommand : Command
         foreach (var finding in bench.Findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";
-            foreach (var cure in FindingsWords.Cures(finding, units)) yield return $"       cure: {cure}";
+            foreach (var cure in finding.CuresIn(units.Shown)) yield return $"       cure: {cure}";
             if (finding.SettledBy is { } settledBy) yield return $"       to settle it: {settledBy}";
         }
     }

@@ -71,7 +71,7 @@ public static class SheetOfVehicle
             Part(fitment.Component),
             numbers.Count == 0 ? null
                 : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
-                : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, Shown(number.Unit, units))}")),
+                : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, units.Shown(number.Unit))}")),
             numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
     }
 
@@ -82,8 +82,6 @@ public static class SheetOfVehicle
         var number = part.SerialNumber.Length > 0 ? $", no. {part.SerialNumber}" : "";
         return part.Name + size + number;
     }
-
-    private static Unit Shown(Unit unit, UnitSystem units) => unit.Kind == Kind.Length ? units.Length : unit;
 
     // The evidence behind a number is named; the quoted number itself stands in the column before.
     private static string Source(Known known)
@@ -132,7 +130,7 @@ public static class SheetOfVehicle
     private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
     private static SheetFinding Finding(Finding finding, UnitSystem units)
-        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", FindingsWords.Cures(finding, units)), finding.SettledBy);
+        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
 
     private static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
