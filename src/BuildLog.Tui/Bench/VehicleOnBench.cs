@@ -26,20 +26,18 @@ public sealed record VehicleOnBench
 
     public Driveline Driveline => Fitted.Driveline;
 
-    public static VehicleOnBench Read(Shop shop, Vehicle vehicle, DateOnly day)
+    public static VehicleOnBench Read(Shop shop, Vehicle vehicle, DateOnly day) => Read(shop, JudgedVehicle.Read(shop, vehicle, day));
+
+    /// <summary>The rest of a vehicle that has been judged already.</summary>
+    public static VehicleOnBench Read(Shop shop, JudgedVehicle judged) => new()
     {
-        var fitted = shop.DrivelineOn(vehicle, day);
-        var goals = shop.GoalsOf(vehicle);
-        return new()
-        {
-            Vehicle = vehicle,
-            Fitted = fitted,
-            Goals = goals,
-            Findings = AllChecks.Look(fitted.Driveline, goals),
-            Sessions = shop.Sessions(vehicle),
-            History = shop.History(vehicle),
-        };
-    }
+        Vehicle = judged.Vehicle,
+        Fitted = judged.Fitted,
+        Goals = judged.Goals,
+        Findings = judged.Findings,
+        Sessions = shop.Sessions(judged.Vehicle),
+        History = shop.History(judged.Vehicle),
+    };
 
     public VehicleModel ToModel(UnitSystem units) => new(
         Vehicle.Id,

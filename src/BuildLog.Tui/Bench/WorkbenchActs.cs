@@ -125,11 +125,11 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private WorkbenchModel Model(long? chosenId)
     {
-        var benches = shop.Vehicles().Select(vehicle => VehicleOnBench.Read(shop, vehicle, Today)).ToList();
-        var chosen = benches.FirstOrDefault(bench => bench.Vehicle.Id == chosenId) ?? benches.FirstOrDefault();
+        var judged = shop.Vehicles().Select(vehicle => JudgedVehicle.Read(shop, vehicle, Today)).ToList();
+        var chosen = judged.FirstOrDefault(each => each.Vehicle.Id == chosenId) ?? judged.FirstOrDefault();
         return new(
-            [.. benches.Select(bench => new VehicleRow(bench.Vehicle.Id, bench.Vehicle.Name, bench.Vehicle.State.InWords(), FindingsWords.Count(bench.Findings)))],
-            chosen?.ToModel(units),
+            [.. judged.Select(each => new VehicleRow(each.Vehicle.Id, each.Vehicle.Name, each.Vehicle.State.InWords(), FindingsWords.Count(each.Findings)))],
+            chosen is null ? null : VehicleOnBench.Read(shop, chosen).ToModel(units),
             banner);
     }
 }
