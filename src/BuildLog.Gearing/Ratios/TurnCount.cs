@@ -72,6 +72,10 @@ public sealed class TurnCount
     public static double UncertaintyOver(double wheelSum, double ratio, Wheels wheels, CountPrecision how)
         => Math.Sqrt(Math.Pow(how.ReadTo / Math.Sqrt(3), 2) + Math.Pow(ratio * StopUncertainty(wheels, how.Align), 2)) / wheelSum;
 
+    /// <summary>Turns of one more count that would tell the two best candidates apart; null where nothing is left to tell.</summary>
+    public int? TurnsToSettle(IReadOnlyList<RatioCandidate> candidates)
+        => candidates is [var best, var second, ..] ? WheelTurnsToTell(best.Ratio, second.Ratio, Readings[0].Turned, How) : null;
+
     /// <summary>The smallest number of wheel turns over which two ratios differ by four standard uncertainties.</summary>
     /// <remarks>Four u apart: midway between them lies two u from each. Wheel turns are those of one wheel.</remarks>
     public static int WheelTurnsToTell(double one, double other, Wheels wheels, CountPrecision how)

@@ -73,7 +73,7 @@ internal sealed class AxleCommand : Command
         how = new(parse.ReadNumber(readTo, how.ReadTo), parse.ReadNumber(align, how.Align));
         var which = WheelsOf(parse, counts);
         var readings = counts.Select(text => Reading.Of(turns.Name, text, typed => TurnReading.Read(typed, which))).ToList();
-        var count = Count(readings, how);
+        var count = Reading.Blaming(() => TurnCount.Of(readings, how), turns, ("read-to", readTo), ("align", align));
         var diff = count.Ratio / Hub(parse);
         var candidates = RatioCandidates.For(diff, Listed(parse));
 
@@ -87,18 +87,6 @@ internal sealed class AxleCommand : Command
             Hub = parse.GetValue(hub) ?? "",
         });
         return answer with { Text = [.. answer.Text, .. kept] };
-    }
-
-    private TurnCount Count(List<TurnReading> readings, CountPrecision how)
-    {
-        try
-        {
-            return TurnCount.Of(readings, how);
-        }
-        catch (RefusedException refused)
-        {
-            throw Reading.Wrong(refused.Refusal.Code switch { "read-to" => readTo.Name, "align" => align.Name, _ => turns.Name }, refused.Refusal);
-        }
     }
 
     // Forgetting which wheels turned is the classic factor of two, so there is no default.

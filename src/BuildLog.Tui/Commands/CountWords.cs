@@ -22,7 +22,7 @@ internal static class CountWords
 
     /// <summary>Null where nothing is left to tell apart. <c>wheelTurns</c> are output turns where a gear was counted.</summary>
     public static JsonObject? TurnsToSettleJson(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
-        => ToSettle(count, candidates) is { } turns
+        => count?.TurnsToSettle(candidates) is { } turns
             ? new JsonObject { ["between"] = new JsonArray(candidates[0].Name, candidates[1].Name), ["wheelTurns"] = turns, ["readTo"] = count!.How.ReadTo }
             : null;
 
@@ -42,16 +42,11 @@ internal static class CountWords
     }
 
     public static string? TurnsToSettle(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
-        => ToSettle(count, candidates) is { } turns
+        => count?.TurnsToSettle(candidates) is { } turns
             ? $"To tell {candidates[0].Name} from {candidates[1].Name}: {Counts(1)} over {turns} {count!.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn."
             : null;
 
     public static string Counts(int n) => n == 1 ? "one count" : FormattableString.Invariant($"{n} counts");
-
-    private static int? ToSettle(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
-        => count is not null && candidates is [var best, var second, ..]
-            ? TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, count.Readings[0].Turned, count.How)
-            : null;
 
     private static string Percent(double probability) => FormattableString.Invariant($"{probability * 100,5:0.0} %");
 }

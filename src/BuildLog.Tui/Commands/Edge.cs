@@ -35,23 +35,12 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
             : ShopFile.OpenDefault();
 
     /// <summary>Opens the workbench on the record.</summary>
-    public int OpenWorkbench(ParseResult parse)
+    public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
-        try
-        {
-            using var shop = OpenShop(parse);
-            var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-            return WorkbenchStart.Run(acts, ErrorLog.Usual());
-        }
-        catch (WrongInputException wrong)
-        {
-            return Refuse(wrong.Refusal, wrong.Option, json: false, ExitCodes.WrongInput);
-        }
-        catch (RecordException record)
-        {
-            return Refuse(new("record", record.Message, ""), null, json: false, ExitCodes.RecordFailed);
-        }
-    }
+        using var shop = OpenShop(parse);
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
+        return WorkbenchStart.Run(acts, ErrorLog.Usual());
+    });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
     public void Dispose()
@@ -65,12 +54,21 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public int Run(ParseResult parse, Func<ParseResult, Answer> answer)
     {
         var json = parse.GetValue(common.Json);
-        try
+        return Guarded(json, () =>
         {
             var said = answer(parse);
             if (json) output.WriteLine(said.Json.ToJsonString(Readable));
             else foreach (var line in said.Text) output.WriteLine(Terminal.Printable(line));
             return said.ExitCode;
+        });
+    }
+
+    // Every way a command or the workbench can fail ends here, as one sentence and an exit code.
+    private int Guarded(bool json, Func<int> act)
+    {
+        try
+        {
+            return act();
         }
         catch (WrongInputException wrong)
         {

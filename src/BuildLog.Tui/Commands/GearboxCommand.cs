@@ -37,22 +37,11 @@ internal sealed class GearboxCommand : Command
 
         var usual = new CountPrecision();
         var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
-        var count = Count([.. texts.Select(text => Reading.Of(turns.Name, text, TurnReading.ReadGear))], how);
+        var readings = texts.Select(text => Reading.Of(turns.Name, text, TurnReading.ReadGear)).ToList();
+        var count = Reading.Blaming(() => TurnCount.OfGear(readings, how), turns, ("read-to", readTo), ("align", align));
         var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
         return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted)]);
-    }
-
-    private TurnCount Count(List<TurnReading> readings, CountPrecision how)
-    {
-        try
-        {
-            return TurnCount.OfGear(readings, how);
-        }
-        catch (RefusedException refused)
-        {
-            throw Reading.Wrong(refused.Refusal.Code switch { "read-to" => readTo.Name, "align" => align.Name, _ => turns.Name }, refused.Refusal);
-        }
     }
 
     private List<double> Listed(ParseResult parse)

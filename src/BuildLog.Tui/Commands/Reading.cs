@@ -27,6 +27,21 @@ internal static class Reading
         where T : notnull
         => Of(option, "", _ => Parsed.From(compute));
 
+    /// <summary>What is refused inside is the fault of the option that its code names, or else of the readings.</summary>
+    public static T Blaming<T>(Func<T> compute, Option readings, params ReadOnlySpan<(string Code, Option Option)> others)
+        where T : notnull
+    {
+        var parsed = Parsed.From(compute);
+        if (parsed.Understood(out var value)) return value;
+
+        foreach (var (code, option) in others)
+        {
+            if (parsed.Refusal!.Code == code) throw Wrong(option.Name, parsed.Refusal);
+        }
+
+        throw Wrong(readings.Name, parsed.Refusal!);
+    }
+
     public static WrongInputException Wrong(string option, Refusal refusal)
         => new(refusal with { Example = refusal.Example.Length == 0 ? "" : $"{option} {Quoted(refusal.Example)}" }, option);
 

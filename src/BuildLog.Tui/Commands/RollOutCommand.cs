@@ -44,7 +44,7 @@ internal sealed class RollOutCommand : Command
         };
         _ = parse.Read(pressure, text => QuantityText.Read(text, Kind.Pressure));
         var readings = texts.Select(text => Reading.Of(roll.Name, text, RollReading.Read)).ToList();
-        var result = Compute(readings, how);
+        var result = Reading.Blaming(() => RollOut.Of(readings, how), roll, ("tape", tape), ("align", align));
 
         var kept = record.Save<WheelSetComponent>(edge, parse, (wheels, vehicle) => new RollOutSession(wheels, vehicle)
         {
@@ -56,18 +56,6 @@ internal sealed class RollOutCommand : Command
             Pressure = parse.GetValue(pressure) ?? "",
         });
         return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse)), .. kept]);
-    }
-
-    private RollOut Compute(List<RollReading> readings, RollOutPrecision how)
-    {
-        try
-        {
-            return RollOut.Of(readings, how);
-        }
-        catch (RefusedException refused)
-        {
-            throw Reading.Wrong(refused.Refusal.Code switch { "tape" => tape.Name, "align" => align.Name, _ => roll.Name }, refused.Refusal);
-        }
     }
 
     private bool Loaded(ParseResult parse) => parse.GetValue(loaded) switch

@@ -31,8 +31,9 @@ internal static class SessionEntries
         var understood = new List<T>();
         foreach (var (line, k) in lines.Select((line, k) => (line, k)))
         {
-            if (read(line).Refusal is { } refusal) return refusal with { Message = FormattableString.Invariant($"Line {k + 1}: {refusal.Message}") };
-            understood.Add(read(line).OrRefuse());
+            var reading = read(line);
+            if (!reading.Understood(out var value)) return reading.Refusal! with { Message = FormattableString.Invariant($"Line {k + 1}: {reading.Refusal.Message}") };
+            understood.Add(value);
         }
 
         return understood;

@@ -43,9 +43,8 @@ public static class TurnCountWords
 
     private static IEnumerable<string> Settling(TurnCount count, RatioCandidates candidates)
     {
-        if (candidates.Ranked is not [var best, var second, ..]) yield break;
-        var turns = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, count.Readings[0].Turned, count.How);
-        yield return FormattableString.Invariant($"To tell {best.Name} from {second.Name}: one count over {turns} wheel turns.");
+        if (count.TurnsToSettle(candidates.Ranked) is { } turns)
+            yield return FormattableString.Invariant($"To tell {candidates.Ranked[0].Name} from {candidates.Ranked[1].Name}: one count over {turns} wheel turns.");
     }
 
     private static string InWords(RatioCandidate candidate) => $"{candidate.Name} = {Rounded.Fixed(candidate.Ratio, 3)} ({Percent(candidate.Probability)})";

@@ -23,14 +23,7 @@ internal sealed class TextPage : View
         AddCommand(Command.PageDown, () => ScrollTo(top + Math.Max(1, Viewport.Height - 1)));
         AddCommand(Command.Start, () => ScrollTo(0));
         AddCommand(Command.End, () => ScrollTo(int.MaxValue));
-        KeyBindings.Add(Key.CursorUp, Command.Up);
-        KeyBindings.Add(Key.CursorDown, Command.Down);
-        KeyBindings.Add(Key.PageUp, Command.PageUp);
-        KeyBindings.Add(Key.PageDown, Command.PageDown);
-        KeyBindings.Add(Key.Home, Command.Start);
-        KeyBindings.Add(Key.End, Command.End);
-        MouseBindings.Add(MouseFlags.WheeledUp, Command.Up);
-        MouseBindings.Add(MouseFlags.WheeledDown, Command.Down);
+        this.BindMoves();
     }
 
     public void Show(IReadOnlyList<TextLine> newLines)

@@ -21,14 +21,7 @@ internal sealed class VehicleList : View
         AddCommand(Command.PageDown, () => MoveTo(row + CardsShown));
         AddCommand(Command.Start, () => MoveTo(0));
         AddCommand(Command.End, () => MoveTo(int.MaxValue));
-        KeyBindings.Add(Key.CursorUp, Command.Up);
-        KeyBindings.Add(Key.CursorDown, Command.Down);
-        KeyBindings.Add(Key.PageUp, Command.PageUp);
-        KeyBindings.Add(Key.PageDown, Command.PageDown);
-        KeyBindings.Add(Key.Home, Command.Start);
-        KeyBindings.Add(Key.End, Command.End);
-        MouseBindings.Add(MouseFlags.WheeledUp, Command.Up);
-        MouseBindings.Add(MouseFlags.WheeledDown, Command.Down);
+        this.BindMoves();
     }
 
     /// <summary>Another vehicle has been chosen.</summary>
