@@ -24,6 +24,11 @@ public sealed class PlausibleCurveTests
         Assert.Equal(kilowatts, curve.PeakPower.Value / 1000, 0.005 * kilowatts);
     }
 
+    // 400 N·m at 2000 rev/min make 83.78 kW; the sheet rounds the one power of both peaks to 83.5.
+    [Fact]
+    public void Two_peaks_of_one_power_make_a_curve_although_the_sheet_rounds()
+        => Assert.Equal(400, PlausibleCurve.From(400, 2000 / 60.0, 83_500, 2500 / 60.0).PeakTorque.Value, 1e-9);
+
     [Fact]
     public void It_is_marked_assumed_and_as_uncertain_as_a_guess()
     {
