@@ -49,7 +49,7 @@ public sealed class ClutchCheck : ICheck, ILookedAt
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, $"{(box.Converter is null ? "clutch" : "flexplate")} rating")] : [];
+        => driveline is { Engine.Torque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, $"{(box.Converter is null ? "clutch" : "flexplate")} rating")] : [];
 
     private static string Source(string part, Known rating) => $"{part}'s torque rating, {rating.Source.InWords()}";
 }

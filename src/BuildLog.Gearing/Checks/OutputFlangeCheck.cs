@@ -20,7 +20,7 @@ public sealed class OutputFlangeCheck : MatingCheck
             yield return new(
                 new(unit, thing, words, "count the output's bolts or splines and measure across them"),
                 new(shaft.Position, "front end", shaft.Shaft.FrontEnd, "count the front flange's bolts or the yoke's splines and measure across them"),
-                (output, _) => [$"a front flange or yoke of {output} on the {shaft.Position.InWords()}"])
+                (output, _) => [$"a {shaft.Position.InWords()} whose front end is {output}"])
             {
                 CountDecides = words?.Contains("spline", StringComparison.OrdinalIgnoreCase) == true,
             };

@@ -9,10 +9,10 @@ namespace BuildLog.Gearing.Checks;
 /// <code>|perches − springs| ≤ 2 mm fits;   beyond 6 mm the springs would be pulled sideways</code>
 /// <para>
 /// Middle to middle. Both are known by geometry alone; the two allowances are what bushes and centre bolts take, our own choice. Says nothing until one of
-/// the two was measured.
+/// the two was measured: many an axle has no perches at all.
 /// </para>
 /// </remarks>
-public sealed class PerchesCheck : ICheck, ILookedAt
+public sealed class PerchesCheck : ICheck
 {
     private const double Takes = 2e-3;
     private const double Most = 6e-3;
@@ -26,9 +26,6 @@ public sealed class PerchesCheck : ICheck, ILookedAt
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => HungAxle.Of(driveline).Where(hung => (hung.Axle.Perches ?? hung.Hanging.Springs) is not null).Select(Judge);
-
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => HungAxle.Of(driveline).Where(hung => (hung.Axle.Perches ?? hung.Hanging.Springs) is null).Select(hung => (hung.Position, "spring perches"));
 
     private Finding Judge(HungAxle hung)
     {

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Limit: the two ends within 1°, a shaft maker's manual, for joints that cancel each other.</para>
 /// </remarks>
-public sealed class PinionAngleCheck : ICheck, ILookedAt
+public sealed class PinionAngleCheck : ICheck
 {
     private const string Limit = "both ends within 1°, a shaft maker's manual";
 
@@ -27,9 +27,6 @@ public sealed class PinionAngleCheck : ICheck, ILookedAt
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => HungAxle.Of(driveline).Where(hung => hung is { Axle.PinionToPerch: not null, Shaft: not null }).Select(Judge);
-
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => HungAxle.Of(driveline).Where(hung => hung is { Axle.PinionToPerch: null, Shaft: { Line: null } }).Select(hung => (hung.Position, "angle of the pinion to the perches"));
 
     private Finding Judge(HungAxle hung)
     {

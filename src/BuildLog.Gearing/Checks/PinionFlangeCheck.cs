@@ -15,5 +15,5 @@ public sealed class PinionFlangeCheck : MatingCheck
         => FittedShaft.Of(driveline).Where(shaft => shaft.Axle is not null).Select(shaft => new Mating(
             new(shaft.Position, "axle end", shaft.Shaft.RearEnd, "count the flange's bolts and measure their circle, or measure the joint's caps"),
             new(shaft.AxlePosition, "pinion flange", shaft.Axle!.PinionFlange, "count the pinion flange's bolts and measure their circle, or measure the yoke"),
-            (end, pinion) => [$"a flange of {pinion} on the {shaft.Position.InWords()}", $"a pinion flange of {end}"]));
+            (end, pinion) => [$"a {shaft.Position.InWords()} whose axle end is {pinion}", $"a pinion flange that is {end}"]));
 }

@@ -92,7 +92,7 @@ public sealed class MatingChecksTests
         Assert.Equal(Verdict.Fits, Assert.Single(Look(new OutputFlangeCheck(), behindBox)).Verdict);
         var behindUnit = Assert.Single(Look(new OutputFlangeCheck(), behindBox with { Overdrive = new("unit", null) { Output = "flange 4 × 76 mm" } }));
         Assert.Equal((Verdict.Clash, Position.Overdrive), (behindUnit.Verdict, behindUnit.Between[0]));
-        Assert.Equal(["a front flange or yoke of flange 4 × 76 mm on the propshaft"], behindUnit.Cures);
+        Assert.Equal(["a propshaft whose front end is flange 4 × 76 mm"], behindUnit.Cures);
     }
 
     [Fact]
@@ -123,7 +123,7 @@ public sealed class MatingChecksTests
         var finding = Assert.Single(Look(new PinionFlangeCheck(), car));
 
         Assert.Equal(Verdict.Clash, finding.Verdict);
-        Assert.Equal(["a flange of flange 4 × 76 mm on the propshaft", "a pinion flange of flange 4 × 80 mm"], finding.Cures);
+        Assert.Equal(["a propshaft whose axle end is flange 4 × 76 mm", "a pinion flange that is flange 4 × 80 mm"], finding.Cures);
     }
 
     [Theory]
