@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
@@ -21,6 +22,7 @@ internal static class Brindle
             Owner = "Agnes Thorley",
             ChassisNumber = "WX-PU-20417",
             Registration = "BT 417",
+            RearSprings = Noted.Of(Spec.RearSprings, "1070 mm", Source.Measured),
             Notes = "Half-ton pickup, bare frame when it came. Wants to cross the county without shouting.",
         });
         shop.Add(new CruiseGoalEntry(vehicle) { Speed = "100 km/h", EngineSpeed = "2500 rpm", Tolerance = "100 rpm" });
@@ -32,14 +34,14 @@ internal static class Brindle
             Donor = "Wexcombe delivery van, Tolland yard",
             Idle = Noted.EngineSpeed("650 rpm", Source.Measured),
             Redline = Noted.EngineSpeed("4600 rpm", Source.MakersData),
-        });
+        }.LookedAt("Corvane six"));
         var gearbox = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D4 four-speed",
             SerialNumber = "D4-60921",
             Donor = "came with the engine",
             Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.54", "2.12", "1.38", "1.00"),
-        });
+        }.LookedAt("Corvane six", Joints.FineSpline, Joints.FineSpline));
         var ownAxle = shop.Add(new AxleComponent
         {
             Name = "Harrow axle, the frame's own",
@@ -48,6 +50,8 @@ internal static class Brindle
             Shelf = "under the bench, left",
             Teeth = new Teeth(43, 13),
             Notes = "Pinion chipped on two teeth; whines from 70 km/h.",
+            ParkingBrake = Presence.Fitted,
+            Perches = Noted.Of(Spec.Perches, "1070 mm", Source.Measured),
         });
         var yardAxle = shop.Add(new AxleComponent
         {
@@ -56,6 +60,8 @@ internal static class Brindle
             Donor = "Tolland yard, row 6, no vehicle with it",
             StatedRatio = Noted.Ratio("3.90", RatioRange.Axle, Source.Tag),
             Notes = "Cover and tag look newer than the housing.",
+            ParkingBrake = Presence.Fitted,
+            Perches = Noted.Of(Spec.Perches, "1071 mm", Source.Measured),
         });
         var firstTyres = shop.Add(new WheelSetComponent { Name = "Stavely 205/75R15 on steel", SizeText = "205/75R15", Donor = "came with the frame" });
         var tallTyres = shop.Add(new WheelSetComponent { Name = "Stavely 235/75R15 on steel", SizeText = "235/75R15 105S", Donor = "bought new" });

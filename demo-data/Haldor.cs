@@ -33,14 +33,14 @@ internal static class Haldor
             Donor = "ground-power set, Ferrow",
             Idle = Noted.EngineSpeed("600 rpm", Source.Measured),
             Redline = Noted.EngineSpeed("3600 rpm", Source.MakersData),
-        });
+        }.LookedAt("Corvane industrial"));
         var gearbox = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D4 heavy",
             SerialNumber = "D4H-902",
             Donor = "its own",
             Gears = TransmissionComponent.GearsFrom(Source.MakersData, "4.05", "2.22", "1.42", "1.00"),
-        });
+        }.LookedAt("Corvane industrial", Joints.CoarseSpline, Joints.CoarseSpline));
         var transferCase = shop.Add(new TransferCaseComponent
         {
             Name = "Marlow M2 transfer case",
@@ -49,6 +49,7 @@ internal static class Haldor
             High = Noted.Ratio("1.00", RatioRange.Transfer, Source.MakersData),
             Low = Noted.Ratio("2.32", RatioRange.Transfer, Source.MakersData),
             FrontDrive = FrontDrive.Declutch,
+            ParkingBrake = Presence.Fitted,
         });
         var shortRear = Axle(shop, "Harrow heavy rear 4.56", "HR-H-120", "its own", new Teeth(41, 9), "rack C");
         var shortFront = Axle(shop, "Harrow heavy front 4.56", "HR-HF-121", "its own", new Teeth(41, 9), "rack C");

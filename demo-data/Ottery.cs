@@ -36,20 +36,21 @@ internal static class Ottery
             Donor = "its own",
             Idle = Noted.EngineSpeed("750 rpm", Source.Measured),
             Redline = Noted.EngineSpeed("5200 rpm", Source.OwnersWord),
-        });
+        }.LookedAt("Corvane four"));
         var gearbox = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D4 light",
             SerialNumber = "D4L-1123",
             Donor = "its own",
             Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.41", "2.00", "1.37", "1.00"),
-        });
+        }.LookedAt("Corvane four", Joints.FineSpline, Joints.FineSpline));
         var overdrive = shop.Add(new OverdriveComponent
         {
             Name = "Delmere step-up unit",
             SerialNumber = "SU-338",
             Donor = "swap meet at Ferrow",
             OverdriveRatio = Noted.Ratio("0.78", RatioRange.Overdrive, Source.MakersData),
+            Output = Joints.LightFlange,
         });
         var shortAxle = shop.Add(new AxleComponent
         {
@@ -58,6 +59,8 @@ internal static class Ottery
             Donor = "its own",
             Shelf = "rack B, bottom",
             StatedRatio = Noted.Ratio("4.3", RatioRange.Axle, Source.OwnersWord),
+            ParkingBrake = Presence.Fitted,
+            PinionFlange = Joints.LightFlange,
         });
         var axle = shop.Add(new AxleComponent
         {
@@ -65,6 +68,8 @@ internal static class Ottery
             SerialNumber = "HR-L-311",
             Donor = "saloon wreck at Ferrow",
             StatedRatio = Noted.Ratio("3.90", RatioRange.Axle, Source.Tag),
+            ParkingBrake = Presence.Fitted,
+            PinionFlange = Joints.LightFlange,
         });
         var propshaft = shop.Add(new PropshaftComponent
         {
@@ -75,6 +80,8 @@ internal static class Ottery
                 new(Noted.Of(SpecSheet.ShaftOuter, "76.2 mm", Source.Measured), Noted.Of(SpecSheet.ShaftWall, "2.1 mm", Source.Measured),
                     Noted.Of(SpecSheet.ShaftLength, "1240 mm", Source.Measured), Yokes.InLine),
             ],
+            FrontEnd = Joints.LightFlange,
+            RearEnd = Joints.LightFlange,
         });
         var tyres = shop.Add(new WheelSetComponent
         {

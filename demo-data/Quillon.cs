@@ -31,19 +31,21 @@ internal static class Quillon
             Donor = "Tolland yard",
             Idle = Noted.EngineSpeed("700 rpm", Source.OwnersWord),
             Redline = Noted.EngineSpeed("6000 rpm", Source.MakersData),
-        });
+        }.LookedAt("Corvane six"));
         var gearbox = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D4 close-ratio",
             SerialNumber = "D4C-511",
             Donor = "Bastian's shelf",
             Gears = TransmissionComponent.GearsFrom(Source.Tag, "2.98", "1.94", "1.34", "1.00"),
-        });
+            Notes = "The clutch disc came with the engine.",
+        }.LookedAt("Corvane six", Joints.FineSpline, Joints.CoarseSpline));
         var axle = shop.Add(new AxleComponent
         {
             Name = "Harrow narrow axle",
             SerialNumber = "HR-N-0815",
             Donor = "unknown, bought with the shell",
+            ParkingBrake = Presence.Fitted,
         });
         var tyres = shop.Add(new WheelSetComponent { Name = "Norwell 185/70R14 on steel", SizeText = "185/70R14 88T", Donor = "bought new" });
 

@@ -34,7 +34,8 @@ internal static class Tansy
             Donor = "its own",
             Idle = Noted.EngineSpeed("800 rpm", Source.MakersData),
             Redline = Noted.EngineSpeed("5800 rpm", Source.MakersData),
-        });
+            TorquePoints = Noted.Of(Spec.TorquePoints, "1200:158 Nm; 2400:182 Nm; 3200:188 Nm; 5400:156 Nm", Source.MakersData),
+        }.LookedAt("Corvane four"));
         var fourSpeed = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D4, Tansy's own",
@@ -43,14 +44,16 @@ internal static class Tansy
             Shelf = "rack A, top",
             Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.54", "2.12", "1.38", "1.00"),
             Notes = "Jumps out of second.",
-        });
+        }.LookedAt("Corvane four", Joints.FineSpline, Joints.FineSpline));
         var fiveSpeed = shop.Add(new TransmissionComponent
         {
             Name = "Delmere D5 five-speed",
             SerialNumber = "D5-00214",
             Donor = "Tolland yard, from a late saloon",
             Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.32", "2.05", "1.38", "1.00", "0.81"),
-        });
+            ClutchRating = Noted.Of(Spec.ClutchRating, "260 Nm", Source.MakersData),
+            SpeedometerFeed = SpeedometerFeed.Cable,
+        }.LookedAt("Corvane four", Joints.FineSpline, Joints.FineSpline));
         var axle = shop.Add(new AxleComponent
         {
             Name = "Harrow axle 41/11",
@@ -58,6 +61,7 @@ internal static class Tansy
             Donor = "its own",
             Teeth = new Teeth(41, 11),
             StatedRatio = Noted.Ratio("3.73", RatioRange.Axle, Source.Tag),
+            ParkingBrake = Presence.Fitted,
         });
         var lowTyres = shop.Add(new WheelSetComponent
         {
@@ -75,6 +79,7 @@ internal static class Tansy
             Per = OdometerUnit.Miles,
             DriveTeeth = 6,
             DrivenTeeth = 22,
+            SpeedometerFeed = SpeedometerFeed.Cable,
         });
         var tyres = shop.Add(new WheelSetComponent
         {
@@ -98,6 +103,14 @@ internal static class Tansy
             Conditions = "level car park, half a tank, driver aboard",
             Pressure = "2.2 bar",
             Readings = ["1:1936mm", "3:5807 mm", "5:9.68 m"],
+        });
+        shop.Add(new GearCountSession(fiveSpeed, "5")
+        {
+            Date = new(2024, 7, 20),
+            ReadTo = "0.1",
+            Helper = "Piet Arlow",
+            Conditions = "on the bench, paper disc on the input",
+            Readings = ["10:8.1", "20:16.2"],
         });
         shop.Fit(fiveSpeed, vehicle, Position.Transmission, new(2024, 7, 27), "94 870", "own box jumps out of second, and 70 mph is tiring");
     }

@@ -46,6 +46,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         VehicleMapping.Map(modelBuilder);
         ComponentMapping.Map(modelBuilder);
         SpecMapping.Map(modelBuilder);
+        TraitMapping.Map(modelBuilder);
         FitmentMapping.Map(modelBuilder);
         SessionMapping.Map(modelBuilder);
         GoalMapping.Map(modelBuilder);

@@ -43,7 +43,7 @@ public sealed class TheDemoShop : IDisposable
     [Fact]
     public void Has_a_tag_that_lies_over_a_count_near_4_74_most_likely_43_to_9()
     {
-        var ratio = shop.DrivelineOn(shop.FindVehicle("Brindle"), Today).Numbers.Single(known => known.Position == Position.RearAxle);
+        var ratio = shop.DrivelineOn(shop.FindVehicle("Brindle"), Today).Numbers.Single(known => known is { Position: Position.RearAxle, Number: "ratio" });
         Assert.InRange(ratio.Used.Value.Value, 4.73, 4.76);
         Assert.Equal("43/9", RatioCandidates.For(ratio.Used.Value).Ranked[0].Name);
         var tag = Assert.Single(ratio.PassedOver);
@@ -57,6 +57,28 @@ public sealed class TheDemoShop : IDisposable
         var vehicle = shop.FindVehicle("Quillon");
         var finding = Finding("cruise", vehicle, Today);
         Assert.Matches("count [0-9]+ wheel turns in one go", finding.SettledBy);
+    }
+
+    [Fact]
+    public void Has_a_clutch_disc_that_does_not_slide_on_its_gearbox()
+    {
+        var vehicle = shop.FindVehicle("Quillon");
+        Assert.Equal(Verdict.Clash, Finding("input-spline", vehicle, Today).Verdict);
+        Assert.All(shop.Vehicles().Where(other => other.Name != vehicle.Name), other =>
+            Assert.DoesNotContain(AllChecks.Look(shop.DrivelineOn(other, Today).Driveline, shop.GoalsOf(other)), finding => finding is { Check: "input-spline", Verdict: Verdict.Clash }));
+    }
+
+    [Fact]
+    public void Has_one_vehicle_whose_joints_nobody_has_looked_at()
+        => Assert.Equal(["Pellow"], shop.Vehicles()
+            .Where(vehicle => AllChecks.Look(shop.DrivelineOn(vehicle, Today).Driveline, shop.GoalsOf(vehicle)).Any(finding => finding.Check == "not-looked-at"))
+            .Select(vehicle => vehicle.Name));
+
+    [Fact]
+    public void Has_a_gear_that_was_counted_on_the_bench()
+    {
+        var top = shop.DrivelineOn(shop.FindVehicle("Tansy"), Today).Numbers.Single(known => known.Number == "gear 5");
+        Assert.Equal((Source.Measured, 0.81), (top.Used.Source, Math.Round(top.Used.Value.Value, 9)));
     }
 
     [Fact]

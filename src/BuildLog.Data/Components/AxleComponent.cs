@@ -41,6 +41,21 @@ public sealed class AxleComponent : BoltedComponent
     [NotMapped]
     public Noted? TorqueRating { get => Specs.Of(Spec.TorqueRating); set => Specs.Put(Spec.TorqueRating, value); }
 
+    /// <summary>What the propshaft bolts to, in the shop's words.</summary>
+    [NotMapped]
+    public string? PinionFlange { get => Traits.Of(Trait.PinionFlange); set => Traits.Put(Trait.PinionFlange, value); }
+
+    /// <summary>Middle of the left spring perch to middle of the right one.</summary>
+    [NotMapped]
+    public Noted? Perches { get => Specs.Of(Spec.Perches); set => Specs.Put(Spec.Perches, value); }
+
+    /// <summary>The pinion against the perches, positive where its front is higher.</summary>
+    [NotMapped]
+    public Noted? PinionToPerch { get => Specs.Of(Spec.PinionToPerch); set => Specs.Put(Spec.PinionToPerch, value); }
+
+    [NotMapped]
+    public Presence? ParkingBrake { get => Traits.Of<Presence>(Trait.ParkingBrake); set => Traits.Put(Trait.ParkingBrake, value); }
+
     internal int? Ring { get; set; }
 
     internal int? Pinion { get; set; }

@@ -33,9 +33,13 @@ public abstract class Component : Entered
     /// <summary>Numbers noted of it beyond those every such part has.</summary>
     internal List<SpecRow> Specs { get; } = [];
 
+    /// <summary>The same in words.</summary>
+    internal List<TraitRow> Traits { get; } = [];
+
     public override void Check()
     {
         Specs.Check();
+        Traits.Check();
         if (Name.Length == 0) throw new RefusedException("component", $"The {Kind} needs a name.", "Harrow 4.10 axle");
         if (Name.Length > 80 || Name.Any(char.IsControl))
             throw new RefusedException("component", $"The name of the {Kind} is one line of at most 80 characters.", "Harrow 4.10 axle");

@@ -28,7 +28,7 @@ internal static class ComponentMapping
 
         model.Entity<EngineComponent>().Noted(c => c.Idle, 0, 1000).Noted(c => c.Redline, 0, 1000).Words(c => c.Induction);
         MapTransmission(model);
-        model.Entity<OverdriveComponent>().Noted(c => c.OverdriveRatio, RatioRange.Overdrive);
+        MapOverdrive(model);
         model.Entity<TransferCaseComponent>().Noted(c => c.High, RatioRange.Transfer).Noted(c => c.Low, RatioRange.Transfer).Words(c => c.FrontDrive);
         MapBolted(model);
         MapAxle(model);
@@ -66,7 +66,8 @@ internal static class ComponentMapping
     private static void MapTransmission(ModelBuilder model)
     {
         var transmission = model.Entity<TransmissionComponent>();
-        transmission.Ignore(c => c.Gears);
+        transmission.Ignore(c => c.Gears).Ignore(c => c.Train).Ignore(c => c.GearNames);
+        transmission.Filled("GearTeeth");
 
         // Deleting is done by the program, row by row, where a log can see it.
         transmission.HasMany(c => c.Rows).WithOne().HasForeignKey(row => row.TransmissionId).OnDelete(DeleteBehavior.ClientCascade);
@@ -75,6 +76,18 @@ internal static class ComponentMapping
         var gear = model.Entity<GearRow>().ToTable("Gears");
         gear.HasIndex(row => new { row.TransmissionId, row.Ordinal }).IsUnique();
         gear.Filled("Name").Rule("Ordinal", "\"Ordinal\" >= 1").Noted(row => row.Ratio, RatioRange.Gear);
+    }
+
+    private static void MapOverdrive(ModelBuilder model)
+    {
+        var overdrive = model.Entity<OverdriveComponent>();
+        overdrive.Ignore(c => c.Teeth);
+        overdrive.Property(c => c.OverdriveRing);
+        overdrive.Property(c => c.OverdriveSun);
+        overdrive.AllOrNone("OverdriveTeeth", "OverdriveRing", "OverdriveSun")
+            .Rule("OverdriveRing", "\"OverdriveRing\" BETWEEN 4 AND 200")
+            .Rule("OverdriveSun", "\"OverdriveSun\" BETWEEN 4 AND 200")
+            .Noted(c => c.OverdriveRatio, RatioRange.Overdrive);
     }
 
     private static void MapAxle(ModelBuilder model)

@@ -42,6 +42,30 @@ public sealed class EngineComponent : Component
     /// <summary>Null for naturally aspirated, which most are.</summary>
     public Induction? Induction { get; set; }
 
+    /// <summary>Up to where a charger keeps the pressure, above sea level.</summary>
+    [NotMapped]
+    public Noted? CriticalAltitude { get => Specs.Of(Spec.CriticalAltitude); set => Specs.Put(Spec.CriticalAltitude, value); }
+
+    /// <summary>Of the block's back, in the shop's words.</summary>
+    [NotMapped]
+    public string? BellHousing { get => Traits.Of(Trait.BellHousing); set => Traits.Put(Trait.BellHousing, value); }
+
+    /// <summary>What sits on the crankshaft.</summary>
+    [NotMapped]
+    public Plate? Plate { get => Traits.Of<Plate>(Trait.Plate); set => Traits.Put(Trait.Plate, value); }
+
+    /// <summary>Of the bearing or bush in the crankshaft.</summary>
+    [NotMapped]
+    public Noted? PilotBore { get => Specs.Of(Spec.PilotBore); set => Specs.Put(Spec.PilotBore, value); }
+
+    /// <summary>Where the block leaves room for the starter.</summary>
+    [NotMapped]
+    public StarterSide? Starter { get => Traits.Of<StarterSide>(Trait.Starter); set => Traits.Put(Trait.Starter, value); }
+
+    /// <summary>Seen from in front of the vehicle.</summary>
+    [NotMapped]
+    public Sense? Turns { get => Traits.Of<Sense>(Trait.Turns); set => Traits.Put(Trait.Turns, value); }
+
     /// <summary>What it pulls at full load; null while neither points nor both peaks are known.</summary>
     /// <exception cref="RefusedException">The peaks are none that an engine can have together.</exception>
     public TorqueCurve? Torque()

@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Ratios;
 
@@ -12,9 +14,25 @@ public sealed class OverdriveComponent : Component
 
     public Noted? OverdriveRatio { get; set; }
 
+    /// <summary>Its planetary set, if somebody has counted the teeth.</summary>
+    public Planetary? Teeth
+    {
+        get => OverdriveRing is { } ring && OverdriveSun is { } sun ? new Planetary(ring, sun) : null;
+        set => (OverdriveRing, OverdriveSun) = (value?.Ring, value?.Sun);
+    }
+
+    /// <summary>Flange or spline behind it, in the shop's words.</summary>
+    [NotMapped]
+    public string? Output { get => Traits.Of(Trait.Output); set => Traits.Put(Trait.Output, value); }
+
+    internal int? OverdriveRing { get; set; }
+
+    internal int? OverdriveSun { get; set; }
+
     public override void Check()
     {
         base.Check();
+        if (Teeth is { } teeth) _ = OverdriveUnit.Of(teeth);
         if (OverdriveRatio is not null) _ = RatioRange.Overdrive.Read(OverdriveRatio.Text).OrRefuse();
     }
 }

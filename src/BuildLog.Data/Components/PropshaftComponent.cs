@@ -59,6 +59,13 @@ public sealed class PropshaftComponent : Component
     [NotMapped]
     public Noted? PinionPlan { get => Specs.Of(Spec.PinionPlan); set => Specs.Put(Spec.PinionPlan, value); }
 
+    /// <summary>Flange or slip yoke's spline, in the shop's words.</summary>
+    [NotMapped]
+    public string? FrontEnd { get => Traits.Of(Trait.FrontEnd); set => Traits.Put(Trait.FrontEnd, value); }
+
+    [NotMapped]
+    public string? RearEnd { get => Traits.Of(Trait.RearEnd); set => Traits.Put(Trait.RearEnd, value); }
+
     internal List<PieceRow> Rows { get; } = [];
 
     public override void Check()

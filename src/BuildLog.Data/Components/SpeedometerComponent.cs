@@ -36,6 +36,10 @@ public sealed class SpeedometerComponent : Component
     [NotMapped]
     public Noted? Correction { get => Specs.Of(Spec.Correction); set => Specs.Put(Spec.Correction, value); }
 
+    /// <summary>What turns or feeds the dial, where somebody looked behind it.</summary>
+    [NotMapped]
+    public SpeedometerFeed? SpeedometerFeed { get => Traits.Of<SpeedometerFeed>(Trait.SpeedometerFeed); set => Traits.Put(Trait.SpeedometerFeed, value); }
+
     public override void Check()
     {
         base.Check();

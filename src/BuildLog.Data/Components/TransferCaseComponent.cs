@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
@@ -18,6 +20,19 @@ public sealed class TransferCaseComponent : Component
 
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; set; }
+
+    /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
+    [NotMapped]
+    public string? Output { get => Traits.Of(Trait.Output); set => Traits.Put(Trait.Output, value); }
+
+    [NotMapped]
+    public string? FrontOutput { get => Traits.Of(Trait.FrontOutput); set => Traits.Put(Trait.FrontOutput, value); }
+
+    [NotMapped]
+    public SpeedometerFeed? SpeedometerFeed { get => Traits.Of<SpeedometerFeed>(Trait.SpeedometerFeed); set => Traits.Put(Trait.SpeedometerFeed, value); }
+
+    [NotMapped]
+    public Presence? ParkingBrake { get => Traits.Of<Presence>(Trait.ParkingBrake); set => Traits.Put(Trait.ParkingBrake, value); }
 
     public override void Check()
     {

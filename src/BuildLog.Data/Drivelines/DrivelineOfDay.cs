@@ -13,7 +13,7 @@ namespace BuildLog.Data.Drivelines;
 /// <param name="Day">The day.</param>
 /// <param name="Driveline">The same as a chain to compute with.</param>
 /// <param name="Fitted">The fitments that held, from engine to tyres.</param>
-/// <param name="Numbers">Every number of its parts and the evidence it rests on.</param>
+/// <param name="Numbers">Every number of its parts, then of the vehicle itself, and the evidence it rests on.</param>
 public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Driveline, IReadOnlyList<Fitment> Fitted, IReadOnlyList<NumberKnown> Numbers)
 {
     /// <summary>What sits there; null if nothing does.</summary>
@@ -21,10 +21,10 @@ public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Dri
 }
 
 /// <summary>One number of the driveline and why it is believed.</summary>
-/// <param name="Position">The part it belongs to.</param>
+/// <param name="Position">The part it belongs to; null for the vehicle itself.</param>
 /// <param name="Number">What it is, such as <c>ratio</c>, <c>gear 3</c> or <c>rolling circumference</c>.</param>
 /// <param name="Unit">How to show it.</param>
 /// <param name="Used">The evidence that counts.</param>
 /// <param name="Session">The session behind it, where there is one.</param>
 /// <param name="PassedOver">What weaker evidence says, the strongest first; it may contradict.</param>
-public sealed record NumberKnown(Position Position, string Number, Unit Unit, Known Used, Session? Session, IReadOnlyList<Known> PassedOver);
+public sealed record NumberKnown(Position? Position, string Number, Unit Unit, Known Used, Session? Session, IReadOnlyList<Known> PassedOver);

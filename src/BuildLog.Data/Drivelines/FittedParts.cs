@@ -20,15 +20,47 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
         Torque = engine.Torque(),
         LowestPull = Find(Spec.LowestPull.InWords()),
         Induction = engine.Induction ?? Induction.NaturallyAspirated,
+        CriticalAltitude = Find(Spec.CriticalAltitude.InWords()),
+        Rear = new()
+        {
+            BellHousing = engine.BellHousing,
+            Plate = engine.Plate,
+            PilotBore = Find(Spec.PilotBore.InWords()),
+            Starter = engine.Starter,
+            Turns = engine.Turns,
+        },
     };
 
-    public Transmission Of(TransmissionComponent box) => new(box.Name, [.. box.Gears.Select(gear => new Gear(gear.Name, Find(PartNumbers.Gear(gear))!))])
+    public Transmission Of(TransmissionComponent box) => new(box.Name, Gears())
     {
         Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, Find(Spec.StallSpeed.InWords()), Find(Spec.StallTorqueRatio.InWords())) : null,
         TorqueRating = Find(Spec.TorqueRating.InWords()),
+        Front = new()
+        {
+            BellHousing = box.BellHousing,
+            Spigot = Find(Spec.Spigot.InWords()),
+            InputSpline = box.InputSpline,
+            DiscSpline = box.DiscSpline,
+            ClutchRating = Find(Spec.ClutchRating.InWords()),
+            Starter = box.Starter,
+            Turns = box.Turns,
+        },
+        Output = box.Output,
+        SpeedometerFeed = box.SpeedometerFeed,
+        ParkingBrake = box.ParkingBrake,
+        ShiftLinkage = box.ShiftLinkage,
     };
 
-    public TransferCase Of(TransferCaseComponent transfer) => new(transfer.Name, Find(PartNumbers.High), Find(PartNumbers.Low)) { FrontDrive = transfer.FrontDrive };
+    public Overdrive Of(OverdriveComponent unit) => new(unit.Name, Find(PartNumbers.Ratio)) { Quoted = Quoted(PartNumbers.Ratio), Output = unit.Output };
+
+    public TransferCase Of(TransferCaseComponent transfer) => new(transfer.Name, Find(PartNumbers.High), Find(PartNumbers.Low))
+    {
+        FrontDrive = transfer.FrontDrive,
+        Output = transfer.Output,
+        FrontOutput = transfer.FrontOutput,
+        SpeedometerFeed = transfer.SpeedometerFeed,
+        ParkingBrake = transfer.ParkingBrake,
+    };
 
     public Axle Of(AxleComponent axle) => new(axle.Name, Find(PartNumbers.Ratio))
     {
@@ -36,8 +68,12 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
         HubFaces = Find(Spec.HubFaces.InWords()),
         Travel = axle.Droop is null && axle.Bump is null ? null : new(Find(Spec.Droop.InWords()), Find(Spec.Bump.InWords())),
         TorqueRating = Find(Spec.TorqueRating.InWords()),
-        Quoted = numbers.FirstOrDefault(known => known.Number == PartNumbers.Ratio)?.PassedOver.FirstOrDefault(IsQuoted),
+        Quoted = Quoted(PartNumbers.Ratio),
         HubReduction = Find(PartNumbers.HubReduction),
+        PinionFlange = axle.PinionFlange,
+        Perches = Find(Spec.Perches.InWords()),
+        PinionToPerch = Find(Spec.PinionToPerch.InWords()),
+        ParkingBrake = axle.ParkingBrake,
     };
 
     public TyreSet Of(WheelSetComponent set)
@@ -57,9 +93,18 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
         Line = Line(shaft),
         JointRating = Find(Spec.JointRating.InWords()),
         Slip = shaft.SlipStroke is null && shaft.SlipOut is null ? null : new(Find(Spec.SlipStroke.InWords()), Find(Spec.SlipOut.InWords())),
+        FrontEnd = shaft.FrontEnd,
+        RearEnd = shaft.RearEnd,
     };
 
-    public Speedometer Of(SpeedometerComponent meter) => new(meter.Name, PerMetre(meter), meter.Drive());
+    public Speedometer Of(SpeedometerComponent meter) => new(meter.Name, PerMetre(meter), meter.Drive()) { Takes = meter.SpeedometerFeed };
+
+    private IReadOnlyList<Gear> Gears()
+        => [.. numbers.Where(known => known.Number.StartsWith(PartNumbers.GearPrefix, StringComparison.Ordinal))
+            .Select(known => new Gear(known.Number[PartNumbers.GearPrefix.Length..], known.Used) { Quoted = Quoted(known.Number) })];
+
+    /// <summary>What somebody says of the number, where something stronger counts.</summary>
+    private Known? Quoted(string number) => numbers.FirstOrDefault(known => known.Number == number)?.PassedOver.FirstOrDefault(IsQuoted);
 
     private Bolting? Bolted(BoltedComponent part)
         => part is { Studs: null, PitchCircle: null, Bore: null, Thread: null, Seat: null }

@@ -22,7 +22,7 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
         {
             EngineComponent engine => chain with { Engine = parts.Of(engine) },
             TransmissionComponent box => chain with { Transmission = parts.Of(box) },
-            OverdriveComponent => chain with { Overdrive = new(component.Name, Numbers(component).FirstOrDefault(number => number.Number == PartNumbers.Ratio)?.Used) },
+            OverdriveComponent overdrive => chain with { Overdrive = parts.Of(overdrive) },
             TransferCaseComponent transfer => chain with { TransferCase = parts.Of(transfer) },
             PropshaftComponent shaft when position == Position.FrontPropshaft => chain with { FrontPropshaft = parts.Of(shaft) },
             PropshaftComponent shaft => chain with { Propshaft = parts.Of(shaft) },

@@ -10,6 +10,7 @@ namespace BuildLog.Data.Drivelines;
 /// <summary>The numbers of one part, each with all the evidence there is; the strongest counts.</summary>
 internal static class PartNumbers
 {
+    public const string GearPrefix = "gear ";
     public const string Idle = "idle";
     public const string Redline = "redline";
     public const string Ratio = "ratio";
@@ -18,7 +19,8 @@ internal static class PartNumbers
     public const string HubReduction = "hub reduction";
     public const string Circumference = "rolling circumference";
 
-    public static string Gear(StatedGear gear) => $"gear {gear.Name}";
+    /// <summary>What a gear's ratio is called.</summary>
+    public static string Gear(string name) => GearPrefix + name;
 
     /// <param name="component">The part.</param>
     /// <param name="sessions">Its sessions, the latest first.</param>
@@ -28,8 +30,8 @@ internal static class PartNumbers
         return (component switch
         {
             EngineComponent engine => [Stated(Idle, engine.Idle), Stated(Redline, engine.Redline)],
-            TransmissionComponent box => box.Gears.Select(gear => Stated(Gear(gear), gear.Ratio, RatioRange.Gear)),
-            OverdriveComponent overdrive => [Stated(Ratio, overdrive.OverdriveRatio, RatioRange.Overdrive)],
+            TransmissionComponent box => GearNumbers.Of(box, [.. sessions.OfType<GearCountSession>()]),
+            OverdriveComponent overdrive => [OverdriveRatio(overdrive)],
             TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, RatioRange.Transfer)],
             AxleComponent axle => AxleNumbers.Of(axle, sessions.OfType<TurnCountSession>()),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
@@ -41,7 +43,7 @@ internal static class PartNumbers
     public static NumberKnown? Strongest(string number, Unit unit, params IEnumerable<(Known Known, Session? Session)> evidence)
     {
         var all = evidence.ToList();
-        return all.Count == 0 ? null : new(default, number, unit, all[0].Known, all[0].Session, [.. all.Skip(1).Select(entry => entry.Known)]);
+        return all.Count == 0 ? null : new(null, number, unit, all[0].Known, all[0].Session, [.. all.Skip(1).Select(entry => entry.Known)]);
     }
 
     /// <summary>A ratio that was quoted: as sure as its last digit.</summary>
@@ -49,7 +51,15 @@ internal static class PartNumbers
         => new(QuotedRatio.ReadMeasured(noted.Text, range, name).OrRefuse(), noted.Source, noted.Text);
 
     private static NumberKnown? Stated(string number, Noted? noted, RatioRange range)
-        => noted is null ? null : Strongest(number, Units.One, (Quoted(noted, range, range.Part == RatioRange.Gear.Part ? number : $"{range.Part} {number}"), null));
+        => noted is null ? null : Strongest(number, Units.One, (Quoted(noted, range, $"{range.Part} {number}"), null));
+
+    private static NumberKnown? OverdriveRatio(OverdriveComponent unit)
+    {
+        var stated = Stated(Ratio, unit.OverdriveRatio, RatioRange.Overdrive);
+        return unit.Teeth is { } teeth
+            ? Strongest(Ratio, Units.One, [(new(OverdriveUnit.Of(teeth), Source.TeethCounted, teeth.ToString()), null), .. stated is null ? Array.Empty<(Known, Session?)>() : [(stated.Used, null)]])
+            : stated;
+    }
 
     private static NumberKnown? Stated(string number, Noted? engineSpeed)
         => engineSpeed is null

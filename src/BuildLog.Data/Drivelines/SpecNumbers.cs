@@ -10,8 +10,10 @@ namespace BuildLog.Data.Drivelines;
 internal static class SpecNumbers
 {
     public static IEnumerable<NumberKnown?> Of(Component component)
-        => component.Specs.OrderBy(row => row.Spec).Select(row => Number(row.Spec.InWords(), row.Number, row.Spec.Line()))
-            .Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []);
+        => Of(component.Specs).Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []);
+
+    public static IEnumerable<NumberKnown?> Of(IEnumerable<SpecRow> rows)
+        => rows.OrderBy(row => row.Spec).Select(row => Number(row.Spec.InWords(), row.Number, row.Spec.Line()));
 
     /// <summary>What a number of one piece is called; pieces are counted from the front.</summary>
     public static string OfPiece(int piece, SpecLine line) => FormattableString.Invariant($"{line.Words} of piece {piece + 1}");

@@ -29,7 +29,7 @@ internal sealed class VehicleHistory
     public DrivelineOfDay On(DateOnly day)
     {
         var fitted = Fitments.Where(fitment => fitment.Holds(day)).OrderBy(fitment => fitment.Position).ToList();
-        return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position))]);
+        return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]);
     }
 
     public IReadOnlyList<Swap> Swaps()

@@ -7,17 +7,19 @@ using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Data.Drivelines;
 
-/// <summary>What a vehicle weighs and how hard it is to move.</summary>
+/// <summary>What a vehicle weighs, how hard it is to move, and where it hangs its axles.</summary>
 /// <remarks>Read once for each vehicle, so that two of its drivelines share these errors.</remarks>
 internal sealed class VehicleNumbers
 {
     private readonly VehicleLoad? load;
     private readonly AxleMasses? axles;
+    private readonly Hanging frontHanging;
+    private readonly Hanging rearHanging;
 
     public VehicleNumbers(Vehicle vehicle)
     {
-        Known? Find(Spec spec) => vehicle.Specs.Of(spec) is { } noted ? SpecNumbers.Known(noted, spec.Line(), spec.InWords()) : null;
-
+        All = [.. SpecNumbers.Of(vehicle.Specs).OfType<NumberKnown>()];
+        (frontHanging, rearHanging) = (new(Find(Spec.FrontSprings), Find(Spec.FrontPad)), new(Find(Spec.RearSprings), Find(Spec.RearPad)));
         if (vehicle is not { FrontAxleMass: null, RearAxleMass: null }) axles = new(Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
         if (vehicle is { Specs.Count: 0, BodyClass: null, RollingClass: null }) return;
 
@@ -27,13 +29,26 @@ internal sealed class VehicleNumbers
             DragArea = Find(Spec.DragArea) ?? BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea(),
             RollingResistance = Find(Spec.RollingResistance) ?? RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient(),
             DrivenShare = Find(Spec.DrivenShare),
+            GravityHeight = Find(Spec.GravityHeight),
+            Wheelbase = Find(Spec.Wheelbase),
             Altitude = vehicle.Altitude?.Si ?? 0,
         };
     }
 
+    /// <summary>Every number noted of the vehicle itself.</summary>
+    public IReadOnlyList<NumberKnown> All { get; }
+
     /// <summary>The driveline with what it has to move.</summary>
     public Driveline Moved(Driveline chain)
-        => chain with { AxleMasses = axles, Load = load is null ? null : load with { DrivenShare = load.DrivenShare ?? Driven(chain) } };
+        => chain with
+        {
+            AxleMasses = axles,
+            FrontHanging = frontHanging,
+            RearHanging = rearHanging,
+            Load = load is null ? null : load with { DrivenShare = load.DrivenShare ?? Driven(chain) },
+        };
+
+    private Known? Find(Spec spec) => All.FirstOrDefault(number => number.Number == spec.InWords())?.Used;
 
     // With a transfer case both axles pull where it matters; else the axle that drives pulls with what stands on it.
     private Known? Driven(Driveline chain)

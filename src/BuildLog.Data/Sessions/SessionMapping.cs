@@ -18,13 +18,19 @@ internal static class SessionMapping
         session.HasIndex(s => new { s.VehicleId, s.Date });
         session.HasIndex(s => new { s.ComponentId, s.Date });
         session.Property<string>("StoredMethod").HasColumnName("Method");
-        session.HasDiscriminator<string>("StoredMethod").HasValue<TurnCountSession>("turn count").HasValue<RollOutSession>("roll-out");
-        session.Day("Date").OneOf("Method", "turn count", "roll-out");
+        session.HasDiscriminator<string>("StoredMethod").HasValue<TurnCountSession>("turn count").HasValue<GearCountSession>("gear count").HasValue<RollOutSession>("roll-out");
+        session.Day("Date").OneOf("Method", "turn count", "gear count", "roll-out");
         MapReadings(model);
 
         var count = model.Entity<TurnCountSession>();
         count.Property(s => s.Align).HasColumnName("Align");
+        count.Property(s => s.ReadTo).HasColumnName("ReadTo");
         count.Words(s => s.Wheels).Needs("Method", "turn count", "Wheels", "ReadTo", "Align", "Hub");
+
+        var gear = model.Entity<GearCountSession>();
+        gear.Property(s => s.Align).HasColumnName("Align");
+        gear.Property(s => s.ReadTo).HasColumnName("ReadTo");
+        gear.Needs("Method", "gear count", "Gear", "ReadTo", "Align").Filled("Gear");
 
         var rollOut = model.Entity<RollOutSession>();
         rollOut.Property(s => s.Align).HasColumnName("Align");

@@ -10,11 +10,15 @@ public enum Spec
     PeakPower,
     PeakPowerAt,
     LowestPull,
+    CriticalAltitude,
+    PilotBore,
 
     // Gearbox, and axle.
     StallSpeed,
     StallTorqueRatio,
     TorqueRating,
+    Spigot,
+    ClutchRating,
 
     // Axle and wheels.
     PitchCircle,
@@ -22,6 +26,8 @@ public enum Spec
     HubFaces,
     Droop,
     Bump,
+    Perches,
+    PinionToPerch,
     LoadedRadius,
     RimWidth,
     Offset,
@@ -48,4 +54,10 @@ public enum Spec
     RollingResistance,
     DrivenShare,
     Altitude,
+    GravityHeight,
+    Wheelbase,
+    FrontSprings,
+    RearSprings,
+    FrontPad,
+    RearPad,
 }

@@ -27,16 +27,22 @@ public static class SpecSheet
         [Spec.PeakPower] = Plain("peak power", Units.Kilowatt, 500, 2_000_000, "77 kW"),
         [Spec.PeakPowerAt] = EngineSpeed("engine speed of peak power"),
         [Spec.LowestPull] = EngineSpeed("lowest clean pull"),
+        [Spec.CriticalAltitude] = new("charger's critical altitude", Units.Metre, -500, 11_000, text => Within(QuantityText.ReadPlain(text, Kind.Length, Units.Metre), "charger's critical altitude", Units.Metre, (-500, 11_000), "2500 m"), IsNominal: true),
+        [Spec.PilotBore] = Measured("pilot bore", Units.Millimetre, 0.005, 0.1, "15.05 mm"),
 
         [Spec.StallSpeed] = EngineSpeed("stall speed"),
         [Spec.StallTorqueRatio] = Nominal("stall torque ratio", Units.One, 1, 5, "2.1"),
         [Spec.TorqueRating] = Nominal("torque rating", Units.NewtonMetre, 10, 100_000, "300 N·m"),
+        [Spec.Spigot] = Measured("spigot", Units.Millimetre, 0.005, 0.1, "15.00 mm"),
+        [Spec.ClutchRating] = Nominal("clutch rating", Units.NewtonMetre, 10, 10_000, "320 N·m"),
 
         [Spec.PitchCircle] = Nominal("bolt circle", Units.Millimetre, 0.05, 0.4, "114.3 mm"),
         [Spec.Bore] = Measured("centre bore", Units.Millimetre, 0.03, 0.4, "66.1 mm"),
         [Spec.HubFaces] = Measured("hub face to hub face", Units.Millimetre, 0.6, 3, "1480 mm"),
         [Spec.Droop] = Measured("droop", Units.Millimetre, 0, 1, "90 mm"),
         [Spec.Bump] = Measured("bump", Units.Millimetre, 0, 1, "80 mm"),
+        [Spec.Perches] = Measured("perches apart", Units.Millimetre, 0.3, 2, "1020 mm"),
+        [Spec.PinionToPerch] = Angle("pinion against the perches"),
         [Spec.LoadedRadius] = Measured("loaded radius", Units.Millimetre, 0.1, 1, "312 mm"),
         [Spec.RimWidth] = Nominal("rim width", Units.Inch, 0.05, 0.6, "6 in"),
         [Spec.Offset] = Measured("wheel offset", Units.Millimetre, -0.2, 0.2, "25 mm"),
@@ -60,6 +66,12 @@ public static class SpecSheet
         [Spec.RollingResistance] = new("rolling resistance", Units.One, 0.003, 0.4, VehicleLoad.ReadRollingResistance, IsNominal: false),
         [Spec.DrivenShare] = new("share on driven wheels", Units.PercentUnit, 0.05, 1, VehicleLoad.ReadDrivenShare, IsNominal: false),
         [Spec.Altitude] = new("altitude", Units.Metre, -500, 6000, VehicleLoad.ReadAltitude, IsNominal: true),
+        [Spec.GravityHeight] = Measured("height of the centre of gravity", Units.Millimetre, 0.1, 3, "620 mm"),
+        [Spec.Wheelbase] = Measured("wheelbase", Units.Millimetre, 1, 10, "2650 mm"),
+        [Spec.FrontSprings] = Measured("front springs apart", Units.Millimetre, 0.3, 2, "760 mm"),
+        [Spec.RearSprings] = Measured("rear springs apart", Units.Millimetre, 0.3, 2, "1020 mm"),
+        [Spec.FrontPad] = Angle("front springs' angle"),
+        [Spec.RearPad] = Angle("rear springs' angle"),
     };
 
     public static SpecLine Line(this Spec spec) => Lines[spec];

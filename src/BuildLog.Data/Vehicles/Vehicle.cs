@@ -68,6 +68,27 @@ public sealed class Vehicle : Entered
     [NotMapped]
     public Noted? Altitude { get => Specs.Of(Spec.Altitude); set => Specs.Put(Spec.Altitude, value); }
 
+    /// <summary>Of the centre of gravity above the road.</summary>
+    [NotMapped]
+    public Noted? GravityHeight { get => Specs.Of(Spec.GravityHeight); set => Specs.Put(Spec.GravityHeight, value); }
+
+    [NotMapped]
+    public Noted? Wheelbase { get => Specs.Of(Spec.Wheelbase); set => Specs.Put(Spec.Wheelbase, value); }
+
+    /// <summary>Middle of the left front spring to middle of the right one.</summary>
+    [NotMapped]
+    public Noted? FrontSprings { get => Specs.Of(Spec.FrontSprings); set => Specs.Put(Spec.FrontSprings, value); }
+
+    [NotMapped]
+    public Noted? RearSprings { get => Specs.Of(Spec.RearSprings); set => Specs.Put(Spec.RearSprings, value); }
+
+    /// <summary>How the front springs lie where the axle is held, positive where the front is higher.</summary>
+    [NotMapped]
+    public Noted? FrontPad { get => Specs.Of(Spec.FrontPad); set => Specs.Put(Spec.FrontPad, value); }
+
+    [NotMapped]
+    public Noted? RearPad { get => Specs.Of(Spec.RearPad); set => Specs.Put(Spec.RearPad, value); }
+
     internal List<SpecRow> Specs { get; } = [];
 
     /// <summary>The name as it is compared: SQLite folds the case of plain English letters only.</summary>

@@ -3,6 +3,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -10,8 +11,8 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>min(low-gear torque, wheel-slip torque) ≤ rating at the wheels</code>
 /// <para>
-/// Formula: <see cref="AxleTorque"/>. Where only one of the two is known it is an upper bound: if that fits, all fits. With a transfer case each axle is taken to
-/// carry 35 to 65 % of the mass. Bound wheels, hopping and rocks see the low-gear torque.
+/// Formula: <see cref="AxleTorque"/>. Where only one of the two is known it is an upper bound: if that fits, all fits. What stands on the axle: see
+/// <see cref="MassOnAxle"/>. Bound wheels, hopping and rocks see the low-gear torque.
 /// </para>
 /// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing for an axle without a rating or one that is not driven.</para>
 /// </remarks>
@@ -56,13 +57,9 @@ public sealed class AxleTorqueCheck : ICheck
     }
 
     private static Measured? AtWheelSlip(Driveline driveline, Position position)
-        => driveline is { Load.Mass: { } mass, Tyres.RollingCircumference: { } circumference } && OnAxle(driveline, position) is { } share
-            ? AxleTorque.AtWheelSlip(mass.Value * share, circumference.Value)
+        => driveline.Tyres?.On(position).RollingCircumference is { } circumference && MassOnAxle.Of(driveline, position) is { } mass
+            ? AxleTorque.AtWheelSlip(mass, circumference.Value)
             : null;
-
-    private static Measured? OnAxle(Driveline driveline, Position position)
-        => driveline.TransferCase is null && position == driveline.DrivingPosition ? driveline.Load?.DrivenShare?.Value
-            : Measured.From(0.5, Input.Rectangular("axle's share of the mass", 0.15, new Evidence("axle load", _ => "weigh the axles one by one")));
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
     {

@@ -42,7 +42,7 @@ public sealed class HillStartCheck : ICheck
         var pull = Pull.Of(driveline)!;
         if (start.EndedByGrip)
         {
-            var share = (pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value;
+            var share = ((pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value) - (HillStart.Shift(driveline) * gradient);
             return share.Value > 1 ? "no load on the driven wheels is enough: softer, grippier tyres" : $"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels";
         }
 

@@ -3,13 +3,14 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
 /// <summary>The joints of a propshaft carry what the engine or the tyres can ask of them.</summary>
 /// <remarks>
 /// <code>asked = min(low-gear torque, wheel-slip torque);   rating ≥ asked fits;   with a low range, less than the low-gear torque is a watch</code>
-/// <para>Formulas and their source see <see cref="ShaftTorque"/>. Without the axle's mass the low-gear torque alone is taken, which is the safe side.</para>
+/// <para>Formulas and their source see <see cref="ShaftTorque"/>. What stands on the axle: see <see cref="MassOnAxle"/>; without it the low-gear torque alone is taken, which is the safe side.</para>
 /// <para>A rating is the maker's for continuous torque, not the one at which the joint yields.</para>
 /// </remarks>
 public sealed class JointTorqueCheck : ICheck
@@ -67,12 +68,9 @@ public sealed class JointTorqueCheck : ICheck
     }
 
     private static Measured? WheelSlip(Driveline driveline, FittedShaft shaft)
-    {
-        var mass = shaft.AxlePosition == Position.FrontAxle ? driveline.AxleMasses?.Front : driveline.AxleMasses?.Rear;
-        return mass is not null && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
-            ? ShaftTorque.WheelSlip(mass.Value, tyre.Value * (0.5 / Math.PI), ratio.Value)
+        => MassOnAxle.Of(driveline, shaft.AxlePosition) is { } mass && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
+            ? ShaftTorque.WheelSlip(mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
             : null;
-    }
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, Measured? asked)
     {

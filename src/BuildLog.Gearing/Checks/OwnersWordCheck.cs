@@ -18,7 +18,7 @@ public sealed class OwnersWordCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        var numbers = Numbers(driveline).Where(number => number.Known is not null).ToList();
+        var numbers = ToldNumber.Of(driveline).Where(number => number.Known is not null).ToList();
         if (numbers.Count == 0) return [];
 
         var told = numbers.Where(number => number.Known!.Source is Source.OwnersWord or Source.Assumed).GroupBy(number => number.Position).ToList();
@@ -27,30 +27,14 @@ public sealed class OwnersWordCheck : ICheck
             : told.Select(Judge);
     }
 
-    private sealed record Number(Position Position, string Name, Known? Known, string Cure);
-
-    private Finding Judge(IGrouping<Position, Number> part)
+    private Finding Judge(IGrouping<Position?, ToldNumber> part)
     {
         var names = part.GroupBy(number => number.Known!.Source, (source, alike) => $"{string.Join(", ", alike.Select(number => number.Name))} ({source.InWords()})");
-        return Say([part.Key], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {part.Key.InWords()}: {string.Join(", ", names)}.") with
+        var where = part.Key?.InWords() ?? "vehicle";
+        return Say(part.Key is { } position ? [position] : [], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {where}: {string.Join(", ", names)}.") with
         {
             Advice = [.. part.Select(number => number.Cure).Distinct()],
         };
-    }
-
-    private static IEnumerable<Number> Numbers(Driveline driveline)
-    {
-        yield return new(Position.Engine, "idle", driveline.Engine?.Idle, "read idle and redline off the maker's data");
-        yield return new(Position.Engine, "redline", driveline.Engine?.Redline, "read idle and redline off the maker's data");
-        foreach (var gear in driveline.Transmission?.Gears ?? [])
-            yield return new(Position.Transmission, $"gear {gear.Name}", gear.Ratio, "count the gears: ten output turns in each");
-
-        yield return new(Position.Overdrive, "ratio", driveline.Overdrive?.Ratio, "count the overdrive: ten output turns");
-        yield return new(Position.TransferCase, "high ratio", driveline.TransferCase?.High, "count the transfer case: ten output turns in each range");
-        yield return new(Position.TransferCase, "low ratio", driveline.TransferCase?.Low, "count the transfer case: ten output turns in each range");
-        yield return new(Position.RearAxle, "ratio", driveline.RearAxle?.Ratio, "count the axle's turns: ten wheel turns, one wheel held");
-        yield return new(Position.FrontAxle, "ratio", driveline.FrontAxle?.Ratio, "count the front axle's turns: ten wheel turns, one wheel held");
-        yield return new(Position.Tyres, "circumference", driveline.Tyres?.RollingCircumference, "roll the tyres out with the vehicle standing on them");
     }
 
     private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, string says)

@@ -6,13 +6,14 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>What the tag says of an axle is what was counted.</summary>
+/// <summary>What a tag or a table says of an axle, a gear or an overdrive is what was counted.</summary>
 /// <remarks>
 /// <code>they agree if |i_counted − i_tag| ≤ t₀.₉₇₅ · u(i_counted − i_tag)</code>
 /// <para>
 /// Verdict: fits where they agree. Where they do not, watch: the count is what is computed with, and a tag that stayed on when the gears were changed
-/// spoils no marriage; but one of the two is wrong. Open where there is a tag and no count.
+/// spoils no marriage; but one of the two is wrong. Open where there is an axle's tag and no count.
 /// </para>
+/// <para>A gearbox has one finding: the gears that part from what is said of them, or that all agree.</para>
 /// <para>Limit: the tag itself, which nobody has verified. Formula: see <see cref="TagAgainstCount"/>.</para>
 /// </remarks>
 public sealed class TagCheck : ICheck
@@ -23,6 +24,8 @@ public sealed class TagCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
+        if (driveline.Transmission is { } box && Gearbox(box) is { } gears) yield return gears;
+        if (driveline.Overdrive is { Ratio: { } ratio, Quoted: { } quoted }) yield return Compare(Position.Overdrive, new(quoted, ratio));
         if (driveline.RearAxle is { } rear && Judge(rear, Position.RearAxle) is { } first) yield return first;
         if (driveline.FrontAxle is { } front && Judge(front, Position.FrontAxle) is { } second) yield return second;
     }
@@ -36,6 +39,21 @@ public sealed class TagCheck : ICheck
         { Ratio: { } counted, Quoted: { } quoted } => Compare(position, new(quoted, counted)),
         _ => null,
     };
+
+    private Finding? Gearbox(Transmission box)
+    {
+        var pairs = box.Gears.Where(gear => gear.Quoted is not null).Select(gear => (gear.Name, Pair: new TagAgainstCount(gear.Quoted!, gear.Ratio))).ToList();
+        var apart = pairs.Where(gear => !gear.Pair.Agrees).ToList();
+        return pairs.Count == 0 ? null
+            : apart.Count == 0 ? Say(Position.Transmission, Verdict.Fits, Because.Inside, "Each gear that was counted is what is said of it.")
+            : Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit, string.Join(" ", apart.Select(gear => $"Gear {gear.Name}: {gear.Pair.Says}"))) with
+            {
+                Value = apart[0].Pair.Counted.Value,
+                Advice = [.. apart.Select(gear => gear.Pair.Counted.Source == Source.TeethCounted
+                    ? $"strike the {Words(gear.Pair.Tag)} of gear {gear.Name} off: the teeth are exact"
+                    : $"count gear {gear.Name} again over ten output turns, or its teeth")],
+            };
+    }
 
     private Finding Compare(Position position, TagAgainstCount pair)
     {
@@ -67,5 +85,5 @@ public sealed class TagCheck : ICheck
     private static string Words(Known known) => known.Says.Length > 0 ? known.Says : Rounded.Value(known.Value, Units.One);
 
     private Finding Say(Position position, Verdict verdict, Because because, string says)
-        => this.Plain([position], verdict, because, says, "the axle's tag, as far as it can be trusted");
+        => this.Plain([position], verdict, because, says, "what is said of it, as far as that can be trusted");
 }

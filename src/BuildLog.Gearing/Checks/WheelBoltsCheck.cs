@@ -43,7 +43,7 @@ public sealed class WheelBoltsCheck : ICheck
 
         if (hub.PitchCircle is { } hubCircle && wheel.PitchCircle is { } wheelCircle) yield return Circles(joint, axle, hub.Studs, hubCircle.Value, wheelCircle.Value);
         if (hub.Bore is { } spigot && wheel.Bore is { } bore) yield return Bores(joint, axle, spigot.Value, bore.Value);
-        if (hub.Thread is { } thread && wheel.Thread is { } nut && !string.Equals(Plain(thread), Plain(nut), StringComparison.OrdinalIgnoreCase))
+        if (hub.Thread is { } thread && wheel.Thread is { } nut && !Spelling.IsSame(thread, nut))
             yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle}'s studs are {thread}, the wheels' nuts {nut}.", Limit, $"nuts of {thread}");
         if (hub.Seat is { } stud && wheel.Seat is { } seat && stud != seat)
             yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle}'s nuts seat on a {Word(stud)}, the wheels have a {Word(seat)}.", Limit, $"nuts with a {Word(seat)} seat");
@@ -92,8 +92,6 @@ public sealed class WheelBoltsCheck : ICheck
         if (hub.Bore is null) yield return new($"the {axle}'s spigot is not known", $"measure the {axle}'s spigot across with a caliper");
         if (wheel.Bore is null) yield return new("the wheels' bore is not known", "measure the wheel's centre bore with a caliper");
     }
-
-    private static string Plain(string thread) => thread.Replace(" ", "", StringComparison.Ordinal).Replace('x', '×').Replace('X', '×');
 
     private static string Word(Seat seat) => seat switch
     {

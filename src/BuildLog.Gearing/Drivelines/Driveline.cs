@@ -33,6 +33,11 @@ public sealed record Driveline
     /// <summary>What each axle carries; null where it was never asked for.</summary>
     public AxleMasses? AxleMasses { get; init; }
 
+    /// <summary>Where the chassis hangs its rear axle.</summary>
+    public Hanging RearHanging { get; init; } = new();
+
+    public Hanging FrontHanging { get; init; } = new();
+
     /// <summary>What it has to move; null where nothing is known of it.</summary>
     public VehicleLoad? Load { get; init; }
 

@@ -15,10 +15,19 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     public Known? LowestPull { get; init; }
 
     public Induction Induction { get; init; }
+
+    /// <summary>Up to where a charger keeps the pressure, metres above sea level; null where nobody knows.</summary>
+    public Known? CriticalAltitude { get; init; }
+
+    public EngineRear Rear { get; init; } = new();
 }
 
 /// <summary>One forward gear: its name on the knob and its ratio.</summary>
-public sealed record Gear(string Name, Known Ratio);
+public sealed record Gear(string Name, Known Ratio)
+{
+    /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
+    public Known? Quoted { get; init; }
+}
 
 /// <summary>A gearbox; forward gears from the lowest to the top.</summary>
 public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
@@ -28,16 +37,44 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 
     /// <summary>The engine torque its maker allows at the input, N·m.</summary>
     public Known? TorqueRating { get; init; }
+
+    public GearboxFront Front { get; init; } = new();
+
+    /// <summary>Flange or spline behind it, in the shop's words.</summary>
+    public string? Output { get; init; }
+
+    public SpeedometerFeed? SpeedometerFeed { get; init; }
+
+    /// <summary>A brake on its output.</summary>
+    public Presence? ParkingBrake { get; init; }
+
+    public Presence? ShiftLinkage { get; init; }
 }
 
 /// <summary>A separate overdrive unit behind the gearbox, engaged in top gear.</summary>
-public sealed record Overdrive(string Name, Known? Ratio);
+public sealed record Overdrive(string Name, Known? Ratio)
+{
+    /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
+    public Known? Quoted { get; init; }
+
+    /// <summary>Flange or spline behind it, in the shop's words.</summary>
+    public string? Output { get; init; }
+}
 
 /// <summary>A transfer case; high is for the road.</summary>
 public sealed record TransferCase(string Name, Known? High, Known? Low)
 {
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; init; }
+
+    /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
+    public string? Output { get; init; }
+
+    public string? FrontOutput { get; init; }
+
+    public SpeedometerFeed? SpeedometerFeed { get; init; }
+
+    public Presence? ParkingBrake { get; init; }
 }
 
 /// <summary>An axle; its ratio is propshaft turns per wheel turn, with a hub reduction inside.</summary>
@@ -60,6 +97,17 @@ public sealed record Axle(string Name, Known? Ratio)
 
     /// <summary>The hubs' part of the ratio; null for none.</summary>
     public Known? HubReduction { get; init; }
+
+    /// <summary>What the propshaft bolts to, in the shop's words.</summary>
+    public string? PinionFlange { get; init; }
+
+    /// <summary>Middle of the left spring perch to middle of the right one, metres.</summary>
+    public Known? Perches { get; init; }
+
+    /// <summary>The pinion against the perches, radians, positive where its front is higher.</summary>
+    public Known? PinionToPerch { get; init; }
+
+    public Presence? ParkingBrake { get; init; }
 }
 
 /// <summary>A set of wheels and tyres.</summary>

@@ -35,6 +35,11 @@ public sealed record Propshaft
 
     public SlipJoint? Slip { get; init; }
 
+    /// <summary>Flange or slip yoke's spline, in the shop's words.</summary>
+    public string? FrontEnd { get; init; }
+
+    public string? RearEnd { get; init; }
+
     /// <summary>The working angles of the joints; null while the line or a part of it is not measured.</summary>
     public IReadOnlyList<JointAngle>? Joints => Line is null ? null : JointAngle.Of(Line);
 }

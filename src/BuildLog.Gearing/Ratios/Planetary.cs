@@ -1,3 +1,4 @@
+using System.Globalization;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Ratios;
@@ -40,6 +41,18 @@ public sealed record Planetary
 
     /// <summary>Sun drives ring, carrier held: −R/S; the minus turns it backwards.</summary>
     public double CarrierHeld => -(double)Ring / Sun;
+
+    /// <summary>Reads <c>62/36</c>, the ring first.</summary>
+    public static Parsed<Planetary> Read(string text)
+    {
+        var parts = text.Split('/', ':');
+        if (parts.Length != 2
+            || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
+            || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var sun))
+            return new Refusal("teeth", $"{Shown.Quoted(text)} is no planetary set: write ring/sun as whole numbers.", "62/36");
+
+        return Parsed.From(() => new Planetary(ring, sun));
+    }
 
     public override string ToString() => FormattableString.Invariant($"ring {Ring}, sun {Sun}");
 }

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.RoadLoad;
 
@@ -8,7 +9,7 @@ namespace BuildLog.Gearing.RoadLoad;
 /// <param name="EndedByGrip">The driven wheels spin before the engine gives up.</param>
 /// <param name="Step">The gear and range.</param>
 /// <remarks>
-/// <code>F = T · k · i · η · 2π/C;   by torque: see <see cref="Hills"/> with F/(m g);   by grip: μ w − Crr;   the lower of the two</code>
+/// <code>F = T · k · i · η · 2π/C;   by torque: see <see cref="Hills"/> with F/(m g);   by grip: see <see cref="Hills"/>;   the lower of the two</code>
 /// <para>
 /// T torque where the engine pulls away: at the lowest clean pull (else the first point of the curve) with a clutch, at the stall speed with a
 /// converter, whose torque ratio is k.
@@ -17,12 +18,21 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep Step)
 {
+    /// <summary>Part of the weight that a grade moves onto the driven wheels for each sine of it: positive behind, negative in front, none with all wheels driven or where height and wheelbase are not known.</summary>
+    public static Measured Shift(Driveline driveline)
+    {
+        if (driveline is not { TransferCase: null, Load: { GravityHeight: { } height, Wheelbase: { } wheelbase } } || height.Value.Value >= wheelbase.Value.Value) return 0;
+
+        var toRear = WeightTransfer.ToRear(1, 0, height.Value, wheelbase.Value, Math.PI / 2);
+        return driveline.DrivingPosition == Position.FrontAxle ? 0 - toRear : toRear;
+    }
+
     /// <summary>Null where a number is not known: torque, ratios, tyres, load or the share of it on driven wheels.</summary>
     public static HillStart? Of(Driveline driveline)
     {
         if (LowRange.LowestStep(driveline) is not { } step || Pull.Of(driveline) is not { } pull || driveline.Load?.DrivenShare is not { } share) return null;
 
-        var grip = Hills.ByGrip(driveline.Load.Grip.Value, share.Value, pull.Resistance.RollingResistance);
+        var grip = Hills.ByGrip(driveline.Load.Grip.Value, share.Value, pull.Resistance.RollingResistance, Shift(driveline));
         return Hills.Held(pull.PullAwayForce(step) / pull.Resistance.Weight, pull.Resistance.RollingResistance) is { } torque && torque.Value < grip.Value
             ? new(torque, false, step)
             : new(grip, true, step);

@@ -5,10 +5,13 @@ namespace BuildLog.Gearing.RoadLoad;
 /// <summary>Which gradient a force can hold.</summary>
 /// <remarks>
 /// <code>p = (F − drag)/(m g) = Crr cos θ + sin θ   ⇒   θ = asin(p/√(1 + Crr²)) − atan(Crr);   gradient = tan θ</code>
-/// <code>by grip: μ w cos θ = Crr cos θ + sin θ   ⇒   gradient = μ w − Crr</code>
-/// <para>F force at the wheels, N; μ grip; w part of the weight on driven wheels, as it stands on the level.</para>
+/// <code>by grip: μ (w cos θ + s sin θ) = Crr cos θ + sin θ   ⇒   gradient = (μ w − Crr)/(1 − μ s)</code>
+/// <para>
+/// F force at the wheels, N; μ grip; w part of the weight on driven wheels, as it stands on the level; s what a grade moves onto them for each sine of it: see
+/// <see cref="RunningGear.WeightTransfer"/>.
+/// </para>
 /// <para>Uncertainty: ∂θ/∂p = 1/(cos θ − Crr sin θ), ∂θ/∂Crr = −cos θ/(cos θ − Crr sin θ). A negative gradient is a downhill it needs to keep up.</para>
-/// <para>Not for: the weight that a hill shifts onto rear wheels (some per cent more grip there, less in front). Source: statics.</para>
+/// <para>Source: statics.</para>
 /// </remarks>
 public static class Hills
 {
@@ -30,5 +33,6 @@ public static class Hills
     }
 
     /// <summary>Rise over run where the driven wheels begin to spin.</summary>
-    public static Measured ByGrip(Measured grip, Measured drivenShare, Measured rollingResistance) => (grip * drivenShare) - rollingResistance;
+    public static Measured ByGrip(Measured grip, Measured drivenShare, Measured rollingResistance, Measured shift)
+        => ((grip * drivenShare) - rollingResistance) / (1 - (grip * shift));
 }

@@ -25,7 +25,7 @@ public sealed class Pull
     {
         (Driveline, Torque, Resistance, this.axle, this.circumference) = (driveline, torque, resistance, axle, circumference);
         keptSpeed = 1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0);
-        altitudeFactor = AltitudeLoss.Factor(driveline.Engine!.Induction, driveline.Load!.Air);
+        altitudeFactor = AltitudeLoss.Factor(driveline.Engine!.Induction, driveline.Load!.Air, driveline.Engine.CriticalAltitude?.Value.Value);
         HighestEngineSpeed = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.To ? redline.Value : torque.To;
     }
 

@@ -19,6 +19,12 @@ public sealed record VehicleLoad
     /// <summary>Part of the mass on driven wheels; one with all wheels driven.</summary>
     public Known? DrivenShare { get; init; }
 
+    /// <summary>Of the centre of gravity above the road, metres.</summary>
+    public Known? GravityHeight { get; init; }
+
+    /// <summary>Metres.</summary>
+    public Known? Wheelbase { get; init; }
+
     /// <summary>Grip of the driven tyres: the largest driving force over the load on them.</summary>
     public Known Grip { get; init; } = new(
         Measured.From(0.8, new Input("grip on a dry road", 0.05, new Evidence("grip"))), Source.Assumed, "dry road");

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -7,7 +8,11 @@ namespace BuildLog.Gearing.Speedometers;
 /// <param name="Name">What the shop calls it.</param>
 /// <param name="Wanted">Cable turns or pulses a metre at which it reads right: the number on the dial, over a kilometre or a mile.</param>
 /// <param name="Drive">What feeds it.</param>
-public sealed record Speedometer(string Name, Known? Wanted = null, SpeedometerDrive? Drive = null);
+public sealed record Speedometer(string Name, Known? Wanted = null, SpeedometerDrive? Drive = null)
+{
+    /// <summary>What turns or feeds it, where somebody looked behind the dial.</summary>
+    public SpeedometerFeed? Takes { get; init; }
+}
 
 /// <summary>Where the drive sits.</summary>
 public enum Pickup

@@ -18,6 +18,7 @@ public static class MeasurementsWords
     public static SessionResult Result(Session session, UnitSystem units) => session switch
     {
         TurnCountSession count => Result(count),
+        GearCountSession count => Result(count),
         RollOutSession roll => Result(roll, units),
         _ => throw new ArgumentException($"A {session.Method} has no words yet.", nameof(session)),
     };
@@ -29,7 +30,7 @@ public static class MeasurementsWords
             session.Id,
             DayText.InShort(session.Date),
             session.Method,
-            session.Component.Name,
+            session is GearCountSession { Gear: var gear } ? $"{session.Component.Name}, gear {gear}" : session.Component.Name,
             Rounded.WithInterval(result.Value, result.Unit),
             [.. result.Conditions],
             session.Readings,
@@ -52,6 +53,14 @@ public static class MeasurementsWords
                 },
                 $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session),
             ]);
+    }
+
+    private static SessionResult Result(GearCountSession session)
+    {
+        var count = session.Result();
+        return new(
+            count.Ratio, Units.One, GearCountWords.Full(count),
+            [$"gear {session.Gear}", $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session)]);
     }
 
     private static SessionResult Result(RollOutSession session, UnitSystem units)

@@ -36,8 +36,9 @@ public static class SpeedsWords
 
     private static string Headline(Driveline driveline, GearSpeeds speeds, UnitSystem units)
     {
-        var top = speeds.Steps[^1];
         var assumed = driveline.Engine?.Redline is null ? ", assumed" : "";
+        if (driveline.Step(null) is not { } top) return $"Top gear is not known: the overdrive's ratio is missing; upshifts at {Shift(driveline)}{assumed}.";
+
         return $"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.";
     }
 

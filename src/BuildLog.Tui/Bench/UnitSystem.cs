@@ -5,8 +5,8 @@ namespace BuildLog.Tui.Bench;
 /// <summary>The units a person wants to read.</summary>
 public sealed record UnitSystem(Unit Length, Unit Speed)
 {
-    /// <summary>The unit to show for one that a result is worded in: lengths follow the system.</summary>
-    public Unit Shown(Unit unit) => unit.Kind == Kind.Length ? Length : unit;
+    /// <summary>The unit to show for one that a result is worded in: lengths follow the system, where what is measured with a caliper stays in millimetres.</summary>
+    public Unit Shown(Unit unit) => unit.Kind == Kind.Length && !(Length == Units.Metre && unit == Units.Millimetre) ? Length : unit;
 
     public static readonly UnitSystem Metric = new(Units.Metre, Units.KilometrePerHour);
 

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 
@@ -19,6 +21,9 @@ internal sealed class GearboxCommand : Command
     private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas.", HelpName = "RATIO,RATIO" };
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio that is quoted for the gear, to be compared.", HelpName = "RATIO" };
 
+    private readonly Option<string?> gear = new("--for") { Description = "Which gear was counted, as the knob names it, with --record.", HelpName = "GEAR" };
+    private readonly RecordOptions record = RecordOptions.ForGearbox();
+
     public GearboxCommand(Edge edge) : base("gearbox", "A gear's ratio from counted turns.")
     {
         Options.Add(turns);
@@ -26,10 +31,12 @@ internal sealed class GearboxCommand : Command
         Options.Add(align);
         Options.Add(listed);
         Options.Add(tag);
-        edge.Answers(this, Answer);
+        Options.Add(gear);
+        record.AddTo(this);
+        edge.Answers(this, parse => Answer(edge, parse));
     }
 
-    private Answer Answer(ParseResult parse)
+    private Answer Answer(Edge edge, ParseResult parse)
     {
         var texts = parse.GetValue(turns) ?? [];
         if (texts.Length == 0)
@@ -41,8 +48,27 @@ internal sealed class GearboxCommand : Command
         var count = Reading.Blaming(() => TurnCount.OfGear(readings, how), turns, ("read-to", readTo), ("align", align));
         var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
-        return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted)]);
+        return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted), .. Keep(edge, parse, texts, how)]);
     }
+
+    private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
+    {
+        if (record.IsAsked(parse) && string.IsNullOrWhiteSpace(parse.GetValue(gear)))
+            throw Reading.Wrong(gear.Name, new Refusal("missing", "Say which gear was counted, as the knob names it.", "3"));
+
+        return record.Save<TransmissionComponent>(edge, parse, (box, vehicle) => new GearCountSession(box, GearOf(box, parse.GetValue(gear)!), vehicle)
+        {
+            Readings = readings,
+            ReadTo = parse.GetValue(readTo) ?? Rounded.Exact(how.ReadTo),
+            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+        });
+    }
+
+    // A gearbox whose gears nobody has written down has whatever gears are counted.
+    private string GearOf(TransmissionComponent box, string name)
+        => box.GearNames.Count == 0 || box.GearNames.Contains(name.Trim(), StringComparer.OrdinalIgnoreCase)
+            ? name
+            : throw Reading.Wrong(gear.Name, new Refusal("gear", $"{box.Name} has no gear '{name}': it has {string.Join(", ", box.GearNames)}.", box.GearNames[0]));
 
     private List<double> Listed(ParseResult parse)
         => parse.GetValue(listed) is { } text

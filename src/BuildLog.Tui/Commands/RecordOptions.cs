@@ -15,21 +15,26 @@ internal sealed class RecordOptions
     private readonly Option<string?> day = new("--date") { Description = "The day of the session, with --record (today).", HelpName = "DATE" };
     private readonly Option<string?> helper = new("--helper") { Description = "Who helped, with --record.", HelpName = "NAME" };
     private readonly Option<string?> part = new("--part") { Description = "Which axle, with --record on a vehicle with two.", HelpName = "front|rear" };
-    private readonly bool isAxle;
+    private readonly Position? place;
 
-    private RecordOptions(bool isAxle) => this.isAxle = isAxle;
+    // Null for an axle, of which there may be two.
+    private RecordOptions(Position? place) => this.place = place;
 
-    public static RecordOptions ForAxle() => new(isAxle: true);
+    public static RecordOptions ForAxle() => new(null);
 
-    public static RecordOptions ForTyres() => new(isAxle: false);
+    public static RecordOptions ForGearbox() => new(Position.Transmission);
+
+    public static RecordOptions ForTyres() => new(Position.Tyres);
 
     public void AddTo(Command command)
     {
         command.Options.Add(vehicle);
         command.Options.Add(day);
         command.Options.Add(helper);
-        if (isAxle) command.Options.Add(part);
+        if (place is null) command.Options.Add(part);
     }
+
+    public bool IsAsked(ParseResult parse) => parse.GetValue(vehicle) is not null;
 
     /// <summary>Stores the session, if that was asked for.</summary>
     /// <param name="edge">Opens the record.</param>
@@ -60,11 +65,10 @@ internal sealed class RecordOptions
     private DateOnly Day(Edge edge, ParseResult parse)
         => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadPast(typed, edge.Today)) : edge.Today;
 
-    private Position Where(ParseResult parse) => (isAxle, isAxle ? parse.GetValue(part) : null) switch
+    private Position Where(ParseResult parse) => place ?? parse.GetValue(part) switch
     {
-        (false, _) => Position.Tyres,
-        (true, null or "rear") => Position.RearAxle,
-        (true, "front") => Position.FrontAxle,
-        (true, var other) => throw Reading.Wrong(part.Name, new Refusal("part", $"'{other}' is not front or rear.", "front")),
+        null or "rear" => Position.RearAxle,
+        "front" => Position.FrontAxle,
+        var other => throw Reading.Wrong(part.Name, new Refusal("part", $"'{other}' is not front or rear.", "front")),
     };
 }

@@ -34,7 +34,7 @@ public static class TurnCountWords
         ];
     }
 
-    private static IEnumerable<string> Doubts(TurnCount count)
+    internal static IEnumerable<string> Doubts(TurnCount count)
     {
         foreach (var suspect in count.Suspects)
             yield return $"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";

@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Specs;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
@@ -20,6 +21,17 @@ internal sealed class EngineEntries : PartEntries
         new(Spec.LowestPull, "Lowest pull", "lowest speed it pulls from cleanly, such as 1300 rpm", e => e.LowestPull, (e, n) => e.LowestPull = n),
     ];
 
+    private static readonly IReadOnlyList<SpecField<EngineComponent>> Others =
+    [
+        new(Spec.CriticalAltitude, "  up to", "above sea level, such as 2500 m", e => e.CriticalAltitude, (e, n) => e.CriticalAltitude = n)
+        {
+            ShownWhen = values => values["induction"] == nameof(Induction.Charged),
+        },
+        new(Spec.PilotBore, "Pilot bore", "in the crankshaft, such as 15.05 mm", e => e.PilotBore, (e, n) => e.PilotBore = n),
+    ];
+
+    private static readonly TraitField<EngineComponent> BellHousing = new(Trait.BellHousing, "Bell housing", "the block's pattern, such as Corvane six", e => e.BellHousing, (e, t) => e.BellHousing = t);
+
     public override Component New() => new EngineComponent();
 
     protected override string NameHint => "such as Harrow 2.4 straight four";
@@ -33,13 +45,22 @@ internal sealed class EngineEntries : PartEntries
             new TextEntry("redline", "Redline") { Initial = engine.Redline?.Text ?? "", Hint = "such as 5200 rpm; upshifts in the tables", Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed) },
             .. Peaks.Select(field => field.Entry(engine)),
             Choice("induction", "Breathes", "not said", engine.Induction, (Induction.NaturallyAspirated, "by itself"), (Induction.Charged, "charged")),
+            .. Others.Select(field => field.Entry(engine)),
+            BellHousing.Entry(engine),
+            Choice("plate", "On the crank", "not looked at", engine.Plate, (Plate.Flywheel, "flywheel"), (Plate.Flexplate, "flexplate")),
+            Choice("starter", "Starter", "not looked at", engine.Starter, (StarterSide.Left, "left, from the driver's seat"), (StarterSide.Right, "right, from the driver's seat")),
+            Choice("turns", "Turns", "not looked at", engine.Turns, (Sense.Clockwise, "clockwise, from in front"), (Sense.Anticlockwise, "anticlockwise, from in front")),
         ];
     }
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
     {
         var engine = (EngineComponent)part;
-        foreach (var field in Peaks) field.Apply(values, engine, source);
+        foreach (var field in Peaks.Concat(Others)) field.Apply(values, engine, source);
+        BellHousing.Apply(values, engine);
+        engine.Plate = Chosen<Plate>(values["plate"]);
+        engine.Starter = Chosen<StarterSide>(values["starter"]);
+        engine.Turns = Chosen<Sense>(values["turns"]);
         engine.Induction = Chosen<Induction>(values["induction"]);
         engine.Idle = Note(engine.Idle, values["idle"], text => Noted.EngineSpeed(text, source));
         engine.Redline = Note(engine.Redline, values["redline"], text => Noted.EngineSpeed(text, source));

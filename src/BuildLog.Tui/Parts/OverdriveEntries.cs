@@ -1,6 +1,8 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 
@@ -8,6 +10,8 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class OverdriveEntries : PartEntries
 {
+    private static readonly TraitField<OverdriveComponent> Output = new(Trait.Output, "Output", "flange or spline, such as flange 4 × 80 mm", o => o.Output, (o, w) => o.Output = w);
+
     public override Component New() => new OverdriveComponent();
 
     protected override string NameHint => "such as Sorrel overdrive unit";
@@ -21,10 +25,34 @@ internal sealed class OverdriveEntries : PartEntries
                 Hint = "engaged, such as 0.78",
                 Check = Forms.Checks.IfTyped("ratio", RatioRange.Overdrive.Read),
             },
+            new TextEntry("teeth", "Teeth, if counted")
+            {
+                Initial = ((OverdriveComponent)part).Teeth is { } teeth ? FormattableString.Invariant($"{teeth.Ring}/{teeth.Sun}") : "",
+                Hint = "planetary set, ring/sun, such as 78/22",
+                Check = Forms.Checks.IfTyped("teeth", ReadTeeth),
+                Echo = values => ReadTeeth(values["teeth"]).Understood(out var typed)
+                    ? $"ratio {Rounded.Fixed(typed.Overdriving, 3)}, exact{(Disagrees(values["ratio"], typed) ? $"; is it really {values["ratio"]}?" : "")}"
+                    : null,
+            },
+            Output.Entry((OverdriveComponent)part),
         ];
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
-        => ((OverdriveComponent)part).OverdriveRatio = Note(((OverdriveComponent)part).OverdriveRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Overdrive, source));
+    {
+        var unit = (OverdriveComponent)part;
+        unit.OverdriveRatio = Note(unit.OverdriveRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Overdrive, source));
+        unit.Teeth = values.IsEmpty("teeth") ? null : ReadTeeth(values["teeth"]).OrRefuse();
+        Output.Apply(values, unit);
+    }
 
     protected override Source? SourceOf(Component part) => ((OverdriveComponent)part).OverdriveRatio?.Source;
+
+    private static Parsed<Planetary> ReadTeeth(string text)
+        => Planetary.Read(text).Then(set => Parsed.From(() =>
+        {
+            _ = OverdriveUnit.Of(set);
+            return set;
+        }));
+
+    private static bool Disagrees(string ratio, Planetary teeth) => QuotedRatio.Read(ratio, RatioRange.Overdrive).Understood(out var quoted) && !quoted.Agrees(teeth.Overdriving);
 }

@@ -69,6 +69,12 @@ public abstract class PartEntries
         where TWords : struct, Enum
         => new(id, caption, [new("", notSaid), .. options.Select(option => new ChoiceOption(option.Value.ToString(), option.Words))]) { Initial = now?.ToString() ?? "" };
 
+    /// <summary>Whether a part that a driveline needs somewhere is on this one.</summary>
+    protected static ChoiceEntry Present(string id, string caption, Presence? now) => Choice(id, caption, "not looked at", now, (Presence.Fitted, "there"), (Presence.Absent, "none"));
+
+    protected static ChoiceEntry SpeedometerFeedEntry(string id, string caption, SpeedometerFeed? now)
+        => Choice(id, caption, "not looked at", now, (SpeedometerFeed.Cable, "for a cable"), (SpeedometerFeed.Pulses, "a sender's pulses"), (SpeedometerFeed.None, "none"));
+
     /// <summary>What was chosen, or null where it stayed open.</summary>
     protected static TWords? Chosen<TWords>(string text)
         where TWords : struct, Enum

@@ -21,6 +21,12 @@ internal sealed class PropshaftEntries : PartEntries
         new(Spec.PinionPlan, "Pinion, plan", "from above", p => p.PinionPlan, (p, n) => p.PinionPlan = n),
     ];
 
+    private static readonly IReadOnlyList<TraitField<PropshaftComponent>> Ends =
+    [
+        new(Trait.FrontEnd, "Gearbox end", "flange or slip spline, such as flange 4 × 80 mm", p => p.FrontEnd, (p, w) => p.FrontEnd = w),
+        new(Trait.RearEnd, "Axle end", "such as flange 4 × 80 mm", p => p.RearEnd, (p, w) => p.RearEnd = w),
+    ];
+
     private static readonly IReadOnlyList<(string Id, string Caption)> Places = [("one", "Shaft"), ("two", "Rear shaft")];
 
     public override Component New() => new PropshaftComponent();
@@ -35,6 +41,7 @@ internal sealed class PropshaftEntries : PartEntries
             new ChoiceEntry("pieces", "Pieces", [new("1", "one"), new("2", "two, with a centre bearing")]) { Initial = shaft.Pieces.Count == 2 ? "2" : "1" },
             .. Places.SelectMany((place, k) => PieceEntries(place.Id, place.Caption, k < shaft.Pieces.Count ? shaft.Pieces[k] : new StatedPiece())),
             .. Numbers.Select(field => field.Entry(shaft)),
+            .. Ends.Select(field => field.Entry(shaft)),
         ];
     }
 
@@ -44,6 +51,7 @@ internal sealed class PropshaftEntries : PartEntries
         var pieces = shaft.Pieces;
         shaft.Pieces = [.. Places.Take(values["pieces"] == "2" ? 2 : 1).Select((place, k) => Piece(values, place.Id, k < pieces.Count ? pieces[k] : new StatedPiece(), source))];
         foreach (var field in Numbers) field.Apply(values, shaft, source);
+        foreach (var field in Ends) field.Apply(values, shaft);
     }
 
     protected override Source? SourceOf(Component part) => ((PropshaftComponent)part).Pieces.Select(piece => piece.Length?.Source).FirstOrDefault();

@@ -2,6 +2,7 @@ using System.Globalization;
 using BuildLog.Data.Components;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speedometers;
@@ -41,6 +42,7 @@ internal sealed class SpeedometerEntries : PartEntries
             Teeth("driven", "Driven gear", dial.DrivenTeeth, "teeth, such as 21"),
             Pulses.Entry(dial),
             Correction.Entry(dial),
+            Choice("takes", "Behind the dial", "not looked at", dial.SpeedometerFeed, (SpeedometerFeed.Cable, "a cable's nut"), (SpeedometerFeed.Pulses, "a plug for pulses")),
         ];
     }
 
@@ -49,6 +51,7 @@ internal sealed class SpeedometerEntries : PartEntries
         var dial = (SpeedometerComponent)part;
         foreach (var field in new[] { Turns, Pulses, Correction }) field.Apply(values, dial, source);
         dial.Per = Chosen<OdometerUnit>(values["per"]);
+        dial.SpeedometerFeed = Chosen<SpeedometerFeed>(values["takes"]);
         dial.Pickup = Chosen<Pickup>(values["pickup"]);
         dial.DriveTeeth = TeethOf(values["driving"]);
         dial.DrivenTeeth = TeethOf(values["driven"]);

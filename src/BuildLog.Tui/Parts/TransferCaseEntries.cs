@@ -1,5 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RunningGear;
@@ -9,6 +11,12 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class TransferCaseEntries : PartEntries
 {
+    private static readonly IReadOnlyList<TraitField<TransferCaseComponent>> Outputs =
+    [
+        new(Trait.Output, "Rear output", "flange or spline, such as flange 4 × 80 mm", t => t.Output, (t, w) => t.Output = w),
+        new(Trait.FrontOutput, "Front output", "towards the front axle", t => t.FrontOutput, (t, w) => t.FrontOutput = w),
+    ];
+
     public override Component New() => new TransferCaseComponent();
 
     protected override string NameHint => "such as Brackenridge two-speed";
@@ -23,6 +31,9 @@ internal sealed class TransferCaseEntries : PartEntries
             Choice("front", "Front axle", "not said", box.FrontDrive,
                 (FrontDrive.ThroughShaft, "always joined"), (FrontDrive.Declutch, "engaged by hand"),
                 (FrontDrive.CentreDifferential, "centre differential"), (FrontDrive.ClutchPack, "clutch pack")),
+            .. Outputs.Select(field => field.Entry(box)),
+            SpeedometerFeedEntry("feed", "Speedometer drive", box.SpeedometerFeed),
+            Present("brake", "Parking brake", box.ParkingBrake),
         ];
     }
 
@@ -30,6 +41,9 @@ internal sealed class TransferCaseEntries : PartEntries
     {
         var box = (TransferCaseComponent)part;
         box.FrontDrive = Chosen<FrontDrive>(values["front"]);
+        foreach (var field in Outputs) field.Apply(values, box);
+        box.SpeedometerFeed = Chosen<SpeedometerFeed>(values["feed"]);
+        box.ParkingBrake = Chosen<Presence>(values["brake"]);
         box.High = Note(box.High, values["high"], text => Noted.Ratio(text, RatioRange.Transfer, source));
         box.Low = Note(box.Low, values["low"], text => Noted.Ratio(text, RatioRange.Transfer, source));
     }

@@ -1,6 +1,8 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Specs;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 
@@ -23,32 +25,65 @@ internal sealed class TransmissionEntries : PartEntries
         new(Spec.StallSpeed, "Stall speed", "such as 2100 rpm", t => t.StallSpeed, (t, n) => t.StallSpeed = n) { ShownWhen = HasConverter },
         new(Spec.StallTorqueRatio, "Stall torque ratio", "such as 2.1", t => t.StallTorqueRatio, (t, n) => t.StallTorqueRatio = n) { ShownWhen = HasConverter },
         new(Spec.TorqueRating, "Torque rating", "what its input may take, such as 300 Nm", t => t.TorqueRating, (t, n) => t.TorqueRating = n),
+        new(Spec.ClutchRating, "Clutch rating", "or the flexplate's, such as 320 Nm", t => t.ClutchRating, (t, n) => t.ClutchRating = n),
+        new(Spec.Spigot, "Spigot", "in the crankshaft's pilot, such as 15.00 mm", t => t.Spigot, (t, n) => t.Spigot = n),
+    ];
+
+    private static readonly IReadOnlyList<TraitField<TransmissionComponent>> Ends =
+    [
+        new(Trait.BellHousing, "Bell housing", "its pattern, adapter plate on, such as Corvane six", t => t.BellHousing, (t, w) => t.BellHousing = w),
+        new(Trait.InputSpline, "Input spline", "such as 26 × 1 1/8 in", t => t.InputSpline, (t, w) => t.InputSpline = w),
+        new(Trait.DiscSpline, "Disc spline", "of the clutch disc or converter", t => t.DiscSpline, (t, w) => t.DiscSpline = w),
+        new(Trait.Output, "Output", "flange or spline, such as flange 4 × 80 mm", t => t.Output, (t, w) => t.Output = w),
     ];
 
     private static bool HasConverter(FormValues values) => values["converter"] != Clutch;
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
-        =>
+    {
+        var box = (TransmissionComponent)part;
+        return
         [
             new TextEntry("gears", "Forward ratios")
             {
-                Initial = string.Join(' ', ((TransmissionComponent)part).Gears.Select(gear => gear.Ratio.Text)),
+                Initial = string.Join(' ', box.Gears.Select(gear => gear.Ratio.Text)),
                 Hint = "first to top with spaces between: 3.64 2.09 1.38 1.00 0.82",
                 Check = values => Ratios(values).Select(RatioRange.Gear.Read).Select(read => read.Refusal?.Sentence).FirstOrDefault(sentence => sentence is not null),
                 Echo = values => Ratios(values) is { Count: > 0 } ratios ? FormattableString.Invariant($"{ratios.Count} gears") : null,
             },
+            new TextEntry("teeth", "Teeth, if counted")
+            {
+                Initial = box.GearTeeth ?? "",
+                Hint = "constant mesh, then each gear's pair: 29/19 31/14 25/18 1",
+                Check = Forms.Checks.IfTyped("teeth", GearTrain.Read),
+                Echo = values => GearTrain.Read(values["teeth"]).Understood(out var train) ? $"{string.Join(' ', train.Gears.Select(gear => Rounded.Fixed(gear.Ratio, 3)))}, exact{Apart(train, Ratios(values))}" : null,
+            },
             new ChoiceEntry("converter", "Behind it", [new(Clutch, "clutch"), new(Locks, "converter that locks up"), new(Slips, "converter without lock-up")])
             {
-                Initial = ((TransmissionComponent)part).ConverterLocksUp switch { null => Clutch, true => Locks, false => Slips },
+                Initial = box.ConverterLocksUp switch { null => Clutch, true => Locks, false => Slips },
             },
-            .. Numbers.Select(field => field.Entry((TransmissionComponent)part)),
+            .. Numbers.Select(field => field.Entry(box)),
+            .. Ends.Select(field => field.Entry(box)),
+            Choice("starter", "Starter opening", "not looked at", box.Starter, (StarterSide.Left, "left, from the driver's seat"), (StarterSide.Right, "right, from the driver's seat")),
+            Choice("turns", "Made to turn", "not looked at", box.Turns, (Sense.Clockwise, "clockwise, from in front"), (Sense.Anticlockwise, "anticlockwise, from in front")),
+            SpeedometerFeedEntry("feed", "Speedometer drive", box.SpeedometerFeed),
+            Present("brake", "Parking brake", box.ParkingBrake),
+            Present("linkage", "Shift linkage", box.ShiftLinkage),
         ];
+    }
 
     protected override void ApplySpec(FormValues values, Component part, Source source)
     {
         var transmission = (TransmissionComponent)part;
         transmission.ConverterLocksUp = values["converter"] switch { Locks => true, Slips => false, _ => null };
         foreach (var field in Numbers) field.Apply(values, transmission, source);
+        foreach (var field in Ends) field.Apply(values, transmission);
+        transmission.Starter = Chosen<StarterSide>(values["starter"]);
+        transmission.Turns = Chosen<Sense>(values["turns"]);
+        transmission.SpeedometerFeed = Chosen<SpeedometerFeed>(values["feed"]);
+        transmission.ParkingBrake = Chosen<Presence>(values["brake"]);
+        transmission.ShiftLinkage = Chosen<Presence>(values["linkage"]);
+        transmission.GearTeeth = values.IsEmpty("teeth") ? null : values["teeth"];
 
         var ratios = Ratios(values);
 
@@ -58,6 +93,16 @@ internal sealed class TransmissionEntries : PartEntries
     }
 
     protected override Source? SourceOf(Component part) => ((TransmissionComponent)part).Gears.Select(gear => (Source?)gear.Ratio.Source).FirstOrDefault();
+
+    // The question is put while both are on the screen; the finding comes later.
+    private static string Apart(GearTrain train, IReadOnlyList<string> ratios)
+    {
+        if (ratios.Count == 0) return "";
+        if (ratios.Count != train.Gears.Count) return FormattableString.Invariant($"; but {ratios.Count} ratios are typed");
+
+        var apart = ratios.Select((text, k) => (Text: text, Gear: k + 1, Agrees: QuotedRatio.Read(text, RatioRange.Gear) is var read && read.Understood(out var quoted) && quoted.Agrees(train.Gears[k].Ratio))).FirstOrDefault(gear => !gear.Agrees);
+        return apart.Text is null ? ", as typed" : FormattableString.Invariant($"; is gear {apart.Gear} really {apart.Text}?");
+    }
 
     private static IReadOnlyList<string> Ratios(FormValues values)
         => [.. values["gears"].Replace(", ", " ", StringComparison.Ordinal).Split(Between, StringSplitOptions.RemoveEmptyEntries)];

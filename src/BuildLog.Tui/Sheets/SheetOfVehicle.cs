@@ -66,6 +66,7 @@ public static class SheetOfVehicle
     {
         var numbers = day.Numbers.Where(number => number.Position == fitment.Position).ToList();
         var gears = fitment.Position == Position.Transmission;
+        if (gears) numbers.RemoveAll(number => !number.Number.StartsWith("gear ", StringComparison.Ordinal));
         return new(
             Sentence(fitment.Position.InWords()),
             Part(fitment.Component),
@@ -176,7 +177,7 @@ public static class SheetOfVehicle
             .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
             .GroupBy(number => (number.Position, number.Used.Source));
         foreach (var group in unmeasured)
-            yield return $"{Sentence(group.Key.Position.InWords())}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}, not measured.";
+            yield return $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}, not measured.";
     }
 
     private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -7,7 +7,7 @@ using BuildLog.Tui.Parts;
 
 namespace BuildLog.Tui.Vehicles;
 
-/// <summary>What a vehicle has to move and carry: masses, drag, rolling. All of it may stay open.</summary>
+/// <summary>What a vehicle has to move and carry, and where it hangs its axles. All of it may stay open.</summary>
 internal static class LoadEntries
 {
     private const string NotSaid = "";
@@ -21,6 +21,12 @@ internal static class LoadEntries
         new(Spec.Altitude, "Driven at", "above sea level, such as 300 m", v => v.Altitude, (v, n) => v.Altitude = n),
         new(Spec.DragArea, "Drag area", "Cd times area, if coasted down, such as 0.9 m2", v => v.DragArea, (v, n) => v.DragArea = n),
         new(Spec.RollingResistance, "Rolling", "resistance over weight, if known, such as 0.013", v => v.RollingResistance, (v, n) => v.RollingResistance = n),
+        new(Spec.GravityHeight, "Gravity height", "centre of gravity above the road, such as 620 mm", v => v.GravityHeight, (v, n) => v.GravityHeight = n),
+        new(Spec.Wheelbase, "Wheelbase", "such as 2650 mm", v => v.Wheelbase, (v, n) => v.Wheelbase = n),
+        new(Spec.FrontSprings, "Front springs", "apart, middle to middle, such as 760 mm", v => v.FrontSprings, (v, n) => v.FrontSprings = n),
+        new(Spec.FrontPad, "  lie at", "at the centre bolt, front high is +, such as 2 deg", v => v.FrontPad, (v, n) => v.FrontPad = n),
+        new(Spec.RearSprings, "Rear springs", "such as 1020 mm", v => v.RearSprings, (v, n) => v.RearSprings = n),
+        new(Spec.RearPad, "  lie at", "such as 0 deg", v => v.RearPad, (v, n) => v.RearPad = n),
     ];
 
     public static IEnumerable<Entry> Entries(Vehicle vehicle) =>

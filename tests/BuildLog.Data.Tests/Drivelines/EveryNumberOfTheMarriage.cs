@@ -138,6 +138,57 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
     }
 
     [Fact]
+    public void What_was_seen_at_the_joints()
+    {
+        var engine = new EngineComponent { Name = "e", BellHousing = " Corvane six ", Plate = Plate.Flexplate, Starter = StarterSide.Left, Turns = Sense.Anticlockwise, PilotBore = Is(Spec.PilotBore, "15.05 mm") };
+        var box = new TransmissionComponent
+        {
+            Name = "b",
+            InputSpline = "26 × 1 in",
+            DiscSpline = "10 × 1 in",
+            ClutchRating = Is(Spec.ClutchRating, "260 Nm"),
+            Spigot = Is(Spec.Spigot, "15.00 mm"),
+            Output = "27 splines",
+            SpeedometerFeed = SpeedometerFeed.Cable,
+            ParkingBrake = Presence.Absent,
+            ShiftLinkage = Presence.Fitted,
+        };
+        var axle = new AxleComponent { Name = "a", PinionFlange = "flange 4 × 80 mm", ParkingBrake = Presence.Fitted, Perches = Is(Spec.Perches, "1020 mm"), PinionToPerch = Is(Spec.PinionToPerch, "3 deg") };
+        _ = Fitted(engine, Position.Engine);
+        _ = Fitted(box, Position.Transmission);
+        var driveline = Fitted(axle, Position.RearAxle);
+
+        Assert.Equal(("Corvane six", Plate.Flexplate, StarterSide.Left, Sense.Anticlockwise), (driveline.Engine!.Rear.BellHousing, driveline.Engine.Rear.Plate, driveline.Engine.Rear.Starter, driveline.Engine.Rear.Turns));
+        Assert.Equal(0.01505, driveline.Engine.Rear.PilotBore!.Value.Value, 1e-12);
+        var front = driveline.Transmission!.Front;
+        Assert.Equal((null, "26 × 1 in", "10 × 1 in", 260.0), (front.BellHousing, front.InputSpline, front.DiscSpline, front.ClutchRating!.Value.Value));
+        Assert.Equal(("27 splines", SpeedometerFeed.Cable, Presence.Absent, Presence.Fitted), (driveline.Transmission.Output, driveline.Transmission.SpeedometerFeed, driveline.Transmission.ParkingBrake, driveline.Transmission.ShiftLinkage));
+        Assert.Equal(("flange 4 × 80 mm", Presence.Fitted), (driveline.RearAxle!.PinionFlange, driveline.RearAxle.ParkingBrake));
+        Assert.Equal(3, driveline.RearAxle.PinionToPerch!.Value.Value * 180 / Math.PI, 1e-9);
+
+        test.Shop.Change(box, b => (b.InputSpline, b.ParkingBrake) = (null, null));
+        var changed = Driveline().Transmission!;
+        Assert.Equal((null, null, "10 × 1 in"), (changed.Front.InputSpline, changed.ParkingBrake, changed.Front.DiscSpline));
+    }
+
+    [Fact]
+    public void Of_gears_and_overdrive_from_their_teeth()
+    {
+        _ = Fitted(new TransmissionComponent { Name = "box", GearTeeth = "29/19 31/14 25/18 1", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.32", "2.12", "1.00") }, Position.Transmission);
+        var driveline = Fitted(new OverdriveComponent { Name = "unit", Teeth = new(78, 22), OverdriveRatio = Noted.Ratio("0.78", Gearing.Ratios.RatioRange.Overdrive, Source.Tag) }, Position.Overdrive);
+        var first = driveline.Transmission!.Gears[0];
+
+        // 29/19 · 31/14 = 3.37970.
+        Assert.Equal((3, Source.TeethCounted, "29/19 x 31/14", "3.32"), (driveline.Transmission.Gears.Count, first.Ratio.Source, first.Ratio.Says, first.Quoted!.Says));
+        Assert.Equal(3.37970, first.Ratio.Value.Value, 1e-5);
+        Assert.Equal((0.78, Source.TeethCounted, Source.Tag), (driveline.Overdrive!.Ratio!.Value.Value, driveline.Overdrive.Ratio.Source, driveline.Overdrive.Quoted!.Source));
+    }
+
+    [Fact]
+    public void Of_gears_that_nobody_wrote_down_but_their_teeth()
+        => Assert.Equal(["1", "2"], Fitted(new TransmissionComponent { Name = "box", GearTeeth = "29/19 31/14 1" }, Position.Transmission).Transmission!.Gears.Select(gear => gear.Name));
+
+    [Fact]
     public void Of_the_vehicle_which_the_first_screen_reads_too()
     {
         test.Shop.Add(new Vehicle
@@ -160,6 +211,8 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
         // Class: 0.35 · 1.95 m². On the driven rear axle 700 of 1500.
         Assert.Equal(0.35 * 1.95, driveline.Load.DragArea!.Value.Value, 1e-12);
         Assert.Equal(7 / 15.0, driveline.Load.DrivenShare!.Value.Value, 1e-12);
+        var mass = test.Shop.DrivelineOn(test.Shop.FindVehicle("Brindle"), Day).Numbers.Single(known => known.Number == "mass as driven");
+        Assert.Equal((null, "1500 kg"), (mass.Position, mass.Used.Says));
         Assert.Equal((800, 700), (driveline.AxleMasses!.Front!.Value.Value, driveline.AxleMasses.Rear!.Value.Value));
     }
 
@@ -175,6 +228,8 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
         { () => new SpeedometerComponent { Name = "s", DriveTeeth = 8 }, "Speedometer gears come in pairs: give the teeth of the drive gear and of the driven gear, or neither." },
         { () => new SpeedometerComponent { Name = "s", DriveTeeth = 80, DrivenTeeth = 20 }, "A speedometer drive gear has 1 to 60 teeth, not 80." },
         { () => new SpeedometerComponent { Name = "s", TurnsWanted = Is(Spec.TurnsWanted, "1000") }, "1000 turns over what? Say whether the dial means a kilometre or a mile." },
+        { () => new TransmissionComponent { Name = "b", BellHousing = "" }, "A bell-housing pattern is written in 1 to 40 characters." },
+        { () => new TransmissionComponent { Name = "b", GearTeeth = "29/19 31/14 1", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.3", "2.1", "1") }, "The teeth are of 2 gears, the ratios of 3: both name every forward gear, or one is left out." },
         { () => new Vehicle { Name = "v", Mass = Is(Spec.Mass, "14 kg") }, "'14 kg' cannot be: a road vehicle weighs 100 kg to 60 t." },
     };
 

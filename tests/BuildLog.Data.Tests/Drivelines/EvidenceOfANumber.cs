@@ -110,6 +110,32 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal("count of 24 December 2026", Ratio.Used.Says);
     }
 
+    // 82 / 20 = 4.1 with the finer count of the later day.
+    [Fact]
+    public void A_counted_gear_is_its_evidence_before_what_is_printed()
+    {
+        var box = test.Shop.Add(new TransmissionComponent { Name = "box", Gears = TransmissionComponent.GearsFrom(Gearing.Measurements.Source.MakersData, "4.05", "2.22") });
+        Fit(box, Position.Transmission);
+        test.Shop.Add(new GearCountSession(box, "1", vehicle) { Date = new(2026, 2, 1), Readings = ["10:41"] });
+        var gear = Number(Position.Transmission, "gear 1");
+
+        Assert.Equal((4.1, Gearing.Measurements.Source.Measured, "count of 1 February 2026"), (gear.Used.Value.Value, gear.Used.Source, gear.Used.Says));
+        Assert.Equal("4.05", Assert.Single(gear.PassedOver).Says);
+        Assert.Equal("2.22", Number(Position.Transmission, "gear 2").Used.Says);
+        Assert.Equal("gear count", Assert.Single(test.Shop.Sessions(vehicle)).Method);
+    }
+
+    [Fact]
+    public void Gears_that_were_only_counted_stand_from_the_lowest_to_the_top()
+    {
+        var box = test.Shop.Add(new TransmissionComponent { Name = "box" });
+        Fit(box, Position.Transmission);
+        foreach (var (gear, reading) in ((string, string)[])[("4", "10:10"), ("2", "10:21"), ("1", "10:36")])
+            test.Shop.Add(new GearCountSession(box, gear) { Date = new(2026, 2, 1), Readings = [reading] });
+
+        Assert.Equal(["1", "2", "4"], test.Shop.DrivelineOn(vehicle, Day).Driveline.Transmission!.Gears.Select(gear => gear.Name));
+    }
+
     [Fact]
     public void A_part_without_any_is_there_but_its_number_is_not()
     {

@@ -28,7 +28,7 @@ public sealed class TheSchema : IDisposable
     public void Has_strict_tables_only()
     {
         var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
-        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "ShaftPieces", "Specs", "Vehicles" }.Select(table => table + ":1");
+        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "ShaftPieces", "Specs", "Traits", "Vehicles" }.Select(table => table + ":1");
         Assert.Equal(expected, tables.Where(table => !table.StartsWith("__EF", StringComparison.Ordinal)));
     }
 
@@ -59,6 +59,10 @@ public sealed class TheSchema : IDisposable
     [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Mass', 15, 'kg', '15 kg', 'Measured')")]
     [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Weight', 1500, 'kg', '1500 kg', 'Measured')")]
     [InlineData("INSERT INTO Specs (VehicleId, Spec, NumberSi, NumberUnit, NumberText, NumberSource) VALUES (1, 'Mass', 1500, 'kg', '1500 kg', 'guessed')")]
+    [InlineData("INSERT INTO Traits (ComponentId, Trait, Text) VALUES (1, 'Colour', 'red')")]
+    [InlineData("INSERT INTO Traits (ComponentId, Trait, Text) VALUES (1, 'BellHousing', ' ')")]
+    [InlineData("INSERT INTO Traits (ComponentId, Trait, Text) VALUES (1, 'Turns', 'both ways')")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, Method, Uid, Version, ReadTo, Align) VALUES ('2026-02-01', '', '', '', 1, 'gear count', 'u1', 0, '0.25', '0.02')")]
     [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal) VALUES (1, 4)")]
     [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal, OuterSi) VALUES (1, 1, 0.076)")]
     [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited) VALUES (1, 'limit', 'u1', 0, 'Track')")]

@@ -65,6 +65,18 @@ public sealed class OwnersWordCheckTests
     }
 
     [Fact]
+    public void The_vehicles_own_numbers_and_the_new_parts_are_asked_about_too()
+    {
+        var told = new Known(1, Source.OwnersWord);
+        var vehicle = Assert.Single(Look(new Driveline { Load = new() { Mass = told }, AxleMasses = new(told) }));
+
+        Assert.Equal("Nothing but somebody's word for the vehicle: mass, front axle mass (owner's word).", vehicle.Says);
+        Assert.Empty(vehicle.Between);
+        Assert.Equal([Position.Propshaft], Assert.Single(Look(new Driveline { Propshaft = new("shaft", new Gearing.Propshafts.ShaftPiece()) { JointRating = told } })).Between);
+        Assert.Equal([Position.Speedometer], Assert.Single(Look(new Driveline { Speedometer = new("dial", told) })).Between);
+    }
+
+    [Fact]
     public void Where_no_number_is_known_nothing_is_said()
     {
         Assert.Empty(Look(new Driveline()));

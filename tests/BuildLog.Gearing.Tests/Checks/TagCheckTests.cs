@@ -10,6 +10,28 @@ namespace BuildLog.Gearing.Tests.Checks;
 
 public sealed class TagCheckTests
 {
+    // 29/19 · 31/14 = 3.3797: the sheet's 3.32 is another box's.
+    [Fact]
+    public void A_typed_gear_is_held_against_its_teeth()
+    {
+        var first = new Gear("1", new(3.3797, Source.TeethCounted, "29/19 x 31/14")) { Quoted = Quoted(3.32) };
+        var fourth = new Gear("4", new(1, Source.TeethCounted, "direct")) { Quoted = Quoted(1) };
+        var apart = Assert.Single(new TagCheck().Look(new Driveline { Transmission = new("box", [first, fourth]) }, OwnersGoals.None));
+
+        Assert.Equal((Verdict.Watch, Position.Transmission), (apart.Verdict, Assert.Single(apart.Between)));
+        Assert.StartsWith("Gear 1: The maker's 3.32 does not agree with 3.380", apart.Says, StringComparison.Ordinal);
+        Assert.Equal(["strike the 3.32 of gear 1 off: the teeth are exact"], apart.Cures);
+        Assert.Equal(Verdict.Fits, Assert.Single(new TagCheck().Look(new Driveline { Transmission = new("box", [fourth]) }, OwnersGoals.None)).Verdict);
+    }
+
+    // R 78, S 22: 78/100 = 0.78.
+    [Fact]
+    public void An_overdrive_is_held_against_its_teeth()
+        => Assert.Equal(Verdict.Watch, Assert.Single(new TagCheck().Look(new Driveline { Overdrive = new("unit", new(0.78, Source.TeethCounted)) { Quoted = Quoted(0.70) } }, OwnersGoals.None)).Verdict);
+
+    private static Known Quoted(double ratio)
+        => new(InventedCar.Of(ratio, 0.003, "last digit"), Source.MakersData, FormattableString.Invariant($"{ratio:0.00}"));
+
     private static readonly Known Counted = new(InventedCar.Of(4.74, 0.0154, "count"), Source.Measured, "count of 3 May");
 
     [Fact]

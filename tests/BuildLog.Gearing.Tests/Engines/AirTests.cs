@@ -30,6 +30,14 @@ public sealed class AirTests
         Assert.Equal(1, AltitudeLoss.Factor(Induction.NaturallyAspirated, Atmosphere.SeaLevel));
     }
 
+    // ISO 2533 density: 1.0066 kg/m³ at 2000 m, 0.9093 at 3000 m: σ = 0.90334; less (1 − σ)/7.55 leaves 0.8905.
+    [Fact]
+    public void A_charger_keeps_up_to_its_critical_altitude_only()
+    {
+        Assert.Equal(1, AltitudeLoss.Factor(Induction.Charged, Atmosphere.At(1999), 2000));
+        Assert.Equal(0.8905, AltitudeLoss.Factor(Induction.Charged, Atmosphere.At(3000), 2000), 2e-4);
+    }
+
     // By hand: 99/95 · √(308/298) · 1.18 − 0.18 = 1.04211 · 1.01664 · 1.18 − 0.18; at 99 kPa and 25 °C nothing is corrected.
     [Theory]
     [InlineData(95e3, 35, 1.07015)]

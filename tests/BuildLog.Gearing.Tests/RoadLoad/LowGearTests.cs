@@ -41,6 +41,18 @@ public sealed class LowGearTests
         Assert.Equal(0.386, start.Gradient.Value, 1e-9);
     }
 
+    // Gravity at 0.6 m over 2.4 m: s = 0.25. Behind 0.386 / (1 − 0.8 · 0.25) = 0.4825, in front 0.386 / 1.2 = 0.32167; with all wheels driven nothing moves.
+    [Fact]
+    public void A_hill_loads_the_rear_wheels_and_unloads_the_front_ones()
+    {
+        var tall = InventedLoad.Car with { Load = InventedLoad.Car.Load! with { GravityHeight = InventedCar.Exactly(0.6), Wheelbase = InventedCar.Exactly(2.4) } };
+        var strong = tall with { Engine = InventedLoad.WithTorque(400).Engine };
+
+        Assert.Equal(0.4825, HillStart.Of(strong)!.Gradient.Value, 1e-9);
+        Assert.Equal(0.386 / 1.2, HillStart.Of(strong with { FrontAxle = strong.RearAxle, DrivesInFront = true })!.Gradient.Value, 1e-9);
+        Assert.Equal(0.386, HillStart.Of(strong with { TransferCase = Low })!.Gradient.Value, 1e-9);
+    }
+
     // 100 N·m: p = 4154.9/14710 = 0.28245; θ = asin(0.28242) − 0.0139991 = 0.272332; tan = 0.27928.
     [Fact]
     public void The_engine_ends_it_where_it_is_weaker_than_the_grip()

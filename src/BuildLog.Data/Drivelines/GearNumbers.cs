@@ -1,0 +1,30 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Data.Drivelines;
+
+/// <summary>A gearbox's ratios: teeth counted, then the latest turn count of the gear, then what is stated.</summary>
+internal static class GearNumbers
+{
+    /// <param name="box">The gearbox.</param>
+    /// <param name="counts">The counts of its gears, the latest first.</param>
+    public static IEnumerable<NumberKnown?> Of(TransmissionComponent box, IReadOnlyList<GearCountSession> counts)
+        => Names(box, counts).Select((name, k) => PartNumbers.Strongest(PartNumbers.Gear(name), Units.One, Evidence(box, name, k, counts)));
+
+    // Where nobody has written the gears down, those that were counted are the gears.
+    private static IReadOnlyList<string> Names(TransmissionComponent box, IReadOnlyList<GearCountSession> counts)
+        => box.GearNames is { Count: > 0 } names
+            ? names
+            : [.. counts.DistinctBy(count => count.Gear, StringComparer.OrdinalIgnoreCase).OrderByDescending(count => count.Result().Ratio.Value).Select(count => count.Gear)];
+
+    private static IEnumerable<(Known, Session?)> Evidence(TransmissionComponent box, string name, int k, IReadOnlyList<GearCountSession> counts)
+    {
+        if (box.Train is { } train) yield return (new(train.Gears[k].Ratio, Source.TeethCounted, train.Gears[k].Says), null);
+        foreach (var count in counts.Where(count => string.Equals(count.Gear, name, StringComparison.OrdinalIgnoreCase)))
+            yield return (new(count.Result().Ratio, Source.Measured, $"count of {count.Date.InWords()}"), count);
+        if (box.Gears.FirstOrDefault(gear => gear.Name == name) is { } stated) yield return (PartNumbers.Quoted(stated.Ratio, RatioRange.Gear, PartNumbers.Gear(name)), null);
+    }
+}

@@ -1,0 +1,55 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The clutch, or the flexplate of a converter, passes on what the engine gives.</summary>
+/// <remarks>
+/// <code>rating / T_peak ≥ 1.2 fits;   below 1 it slips</code>
+/// <para>
+/// Peak torque at the flywheel. Below one is physics and a clash, unless the rating is only somebody's word; the fifth above one, for wear and heat, is common
+/// practice from memory and warns. Says nothing until the rating was entered.
+/// </para>
+/// </remarks>
+public sealed class ClutchCheck : ICheck, ILookedAt
+{
+    private const double Reserve = 1.2;
+
+    private static readonly TwoLimits Limits = new(Window.AtLeast(Reserve), Window.AtLeast(1));
+
+    public string Id => "clutch";
+
+    public string Title => "Clutch or flexplate torque";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline is not { Engine: { } engine, Transmission: { Front.ClutchRating: { } rating } box }) yield break;
+
+        Position[] between = [Position.Engine, Position.Transmission];
+        var part = box.Converter is null ? "clutch" : "flexplate";
+        if (engine.Torque is not { } torque)
+        {
+            yield return this.Open(between, $"Whether the {part} holds", Missing.Torque(driveline), Units.One, Limits.Good, Source(part, rating));
+            yield break;
+        }
+
+        var spare = rating.Value / torque.PeakTorque;
+        var judged = Limits.Judge(spare, limitIsVerified: rating.Source < Measurements.Source.OwnersWord);
+        yield return this.Judged(new(
+            between, spare, Units.One, Limits.Good,
+            $"The engine gives {Rounded.WithInterval(torque.PeakTorque, Units.NewtonMetre)}, the {part} passes on {Rounded.Value(rating.Value, Units.NewtonMetre)}.",
+            judged.Verdict == Verdict.Clash ? Source(part, rating) : "a fifth above the engine's torque, common practice")
+        {
+            ByLimits = judged,
+            Reaches = Limits.Straddled(spare),
+            Cures = [$"a {part} rated for {Said.OrMore((torque.PeakTorque * Reserve).Interval95.High, Units.NewtonMetre, 0)}"],
+        });
+    }
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.Torque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, $"{(box.Converter is null ? "clutch" : "flexplate")} rating")] : [];
+
+    private static string Source(string part, Known rating) => $"{part}'s torque rating, {rating.Source.InWords()}";
+}

@@ -1,0 +1,57 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Somewhere in the driveline there is a parking brake: at an axle, or behind the gearbox.</summary>
+/// <remarks>
+/// One anywhere fits. Where every part that can have one was looked at and has none, it clashes; while one was not looked at it is open. Says nothing until
+/// somebody has looked at one of them.
+/// <para>Limit: without one a vehicle rolls away: physics, and every road law asks for one.</para>
+/// </remarks>
+public sealed class ParkingBrakeCheck : ICheck, ILookedAt
+{
+    private const string Limit = "every road law asks for one";
+
+    public string Id => "parking-brake";
+
+    public string Title => "Parking brake";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        var places = Places(driveline).ToList();
+        if (places.All(place => place.Brake is null)) yield break;
+
+        Position[] all = [.. places.Select(place => place.Part)];
+        if (places.Find(place => place.Brake == Presence.Fitted) is { Brake: not null } found)
+        {
+            yield return this.Plain([found.Part], Verdict.Fits, Because.Inside, $"The {found.Part.InWords()} has a parking brake.", Limit);
+        }
+        else if (places.Where(place => place.Brake is null).ToList() is { Count: > 0 } unlooked)
+        {
+            yield return this.Open(
+                all, "Whether there is a parking brake",
+                [.. unlooked.Select(place => new Missing($"nobody has looked at the {place.Part.InWords()}", $"look at the {place.Part.InWords()} for a lever, a cable or a drum"))], Limit);
+        }
+        else
+        {
+            yield return this.Plain(
+                all, Verdict.Clash, Because.Outside, "There is no parking brake in the driveline.", Limit,
+                "an axle with its parking brake and cables", "a brake drum or disc behind the gearbox, with its lever");
+        }
+    }
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+    {
+        var places = Places(driveline).ToList();
+        return places.All(place => place.Brake is null) ? places.Take(1).Select(place => (place.Part, "parking brake")) : [];
+    }
+
+    private static IEnumerable<(Position Part, Presence? Brake)> Places(Driveline driveline)
+    {
+        if (driveline.RearAxle is { } rear) yield return (Position.RearAxle, rear.ParkingBrake);
+        if (driveline.FrontAxle is { } front) yield return (Position.FrontAxle, front.ParkingBrake);
+        if (driveline.TransferCase is { } transfer) yield return (Position.TransferCase, transfer.ParkingBrake);
+        if (driveline.Transmission is { } box) yield return (Position.Transmission, box.ParkingBrake);
+    }
+}

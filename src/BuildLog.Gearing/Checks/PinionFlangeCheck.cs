@@ -1,0 +1,19 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Propshafts;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Each propshaft's rear end bolts to its axle's pinion.</summary>
+/// <remarks>For a front propshaft, the end at the front axle. Judged as every <see cref="MatingCheck"/>.</remarks>
+public sealed class PinionFlangeCheck : MatingCheck
+{
+    public override string Id => "pinion-flange";
+
+    public override string Title => "Pinion flange";
+
+    private protected override IEnumerable<Mating> Matings(Driveline driveline)
+        => FittedShaft.Of(driveline).Where(shaft => shaft.Axle is not null).Select(shaft => new Mating(
+            new(shaft.Position, "axle end", shaft.Shaft.RearEnd, "count the flange's bolts and measure their circle, or measure the joint's caps"),
+            new(shaft.AxlePosition, "pinion flange", shaft.Axle!.PinionFlange, "count the pinion flange's bolts and measure their circle, or measure the yoke"),
+            (end, pinion) => [$"a {shaft.Position.InWords()} whose axle end is {pinion}", $"a pinion flange that is {end}"]));
+}

@@ -1,0 +1,29 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The driver can reach the gears: the gearbox has its lever or linkage.</summary>
+/// <remarks>A swapped gearbox often comes without. There or not: geometry. Says nothing until somebody has looked.</remarks>
+public sealed class ShiftLinkageCheck : ICheck, ILookedAt
+{
+    private const string Limit = "geometry";
+
+    public string Id => "shift-linkage";
+
+    public string Title => "Shift linkage";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline.Transmission?.ShiftLinkage is not { } linkage) yield break;
+
+        yield return linkage == Presence.Fitted
+            ? this.Plain([Position.Transmission], Verdict.Fits, Because.Inside, "The gearbox has its shift linkage.", Limit)
+            : this.Plain(
+                [Position.Transmission], Verdict.Clash, Because.Outside, "The gearbox has no shift linkage, so nobody can change gear.", Limit,
+                "the gearbox's own lever or linkage, from its donor", "a linkage made to reach the driver");
+    }
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline.Transmission is { ShiftLinkage: null } ? [(Position.Transmission, "shift linkage")] : [];
+}

@@ -1,0 +1,84 @@
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Drivelines;
+
+/// <summary>What an engine turns towards its gearbox; null where nobody looked. Patterns are in the shop's own words.</summary>
+public sealed record EngineRear
+{
+    public string? BellHousing { get; init; }
+
+    public Plate? Plate { get; init; }
+
+    /// <summary>Of the pilot bearing or bush in the crankshaft, metres.</summary>
+    public Known? PilotBore { get; init; }
+
+    /// <summary>Where the block leaves room for the starter.</summary>
+    public StarterSide? Starter { get; init; }
+
+    public Sense? Turns { get; init; }
+}
+
+/// <summary>What a gearbox turns towards the engine; null where nobody looked.</summary>
+public sealed record GearboxFront
+{
+    /// <summary>With the adapter plate on, where there is one.</summary>
+    public string? BellHousing { get; init; }
+
+    /// <summary>Of the input shaft's or the converter's spigot, metres.</summary>
+    public Known? Spigot { get; init; }
+
+    public string? InputSpline { get; init; }
+
+    /// <summary>The spline of the clutch disc, or of the converter's turbine.</summary>
+    public string? DiscSpline { get; init; }
+
+    /// <summary>What its clutch or flexplate passes on, N·m.</summary>
+    public Known? ClutchRating { get; init; }
+
+    /// <summary>Where the bell housing is open for the starter.</summary>
+    public StarterSide? Starter { get; init; }
+
+    /// <summary>The way its input was made to turn.</summary>
+    public Sense? Turns { get; init; }
+}
+
+/// <summary>What sits on the crankshaft: a clutch needs the one, a converter the other.</summary>
+public enum Plate
+{
+    Flywheel,
+    Flexplate,
+}
+
+/// <summary>Seen from the driver's seat.</summary>
+public enum StarterSide
+{
+    Left,
+    Right,
+}
+
+/// <summary>Seen from in front of the vehicle.</summary>
+public enum Sense
+{
+    Clockwise,
+    Anticlockwise,
+}
+
+/// <summary>What a gearbox or transfer case has for a speedometer.</summary>
+public enum SpeedometerFeed
+{
+    None,
+    Cable,
+    Pulses,
+}
+
+/// <summary>Whether a part that has to be somewhere is here.</summary>
+public enum Presence
+{
+    Fitted,
+    Absent,
+}
+
+/// <summary>Where the chassis hangs an axle; null where nobody has measured.</summary>
+/// <param name="Springs">Middle of the left spring to middle of the right one, metres.</param>
+/// <param name="Pad">How the spring lies on the perch, radians, positive where its front is higher.</param>
+public sealed record Hanging(Known? Springs = null, Known? Pad = null);

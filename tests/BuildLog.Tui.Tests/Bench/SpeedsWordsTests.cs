@@ -1,0 +1,29 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Tests.Bench;
+
+public sealed class SpeedsWordsTests
+{
+    private static readonly Driveline Car = new()
+    {
+        Transmission = new("two-speed", [new("1", Exactly(2)), new("2", Exactly(1))]),
+        RearAxle = new("axle", Exactly(4)),
+        Tyres = new("tyres", Exactly(2), null),
+    };
+
+    // 1000 rev/min · 60 · 2 m / 4 = 30 km/h.
+    [Fact]
+    public void The_headline_speaks_of_top_gear()
+        => Assert.StartsWith("30 km/h per 1000 rev/min in top (2)", Headline(Car), StringComparison.Ordinal);
+
+    [Fact]
+    public void An_overdrive_of_unknown_ratio_leaves_top_gear_unknown()
+        => Assert.StartsWith("Top gear is not known: the overdrive's ratio is missing", Headline(Car with { Overdrive = new("unit", null) }), StringComparison.Ordinal);
+
+    private static string Headline(Driveline driveline) => SpeedsWords.Of(driveline, OwnersGoals.None, UnitSystem.Metric).Headline;
+
+    private static Known Exactly(double value) => new(value, Source.Measured);
+}
