@@ -18,7 +18,10 @@ internal sealed class SoleUse : IDisposable
             var connection = ShopConnection.OpenAlone(path);
             try
             {
-                connection.Run("PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = DELETE; BEGIN EXCLUSIVE; COMMIT");
+                if (connection.Ask("PRAGMA journal_mode = DELETE") is not "delete") throw Busy(path, null);
+
+                // In this mode the lock that a transaction takes is kept after it.
+                connection.Run("PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE; COMMIT");
                 return new SoleUse(connection);
             }
             catch
@@ -27,12 +30,13 @@ internal sealed class SoleUse : IDisposable
                 throw;
             }
         },
-        trouble => trouble is SqliteException { SqliteErrorCode: 5 or 6 }
-            ? new RecordException(Fault.Busy, $"Another program has {path} open. Close it and try again; nothing was changed.", trouble)
-            : null);
+        trouble => trouble is SqliteException { SqliteErrorCode: 5 or 6 } ? Busy(path, trouble) : null);
 
     /// <summary>Leaves the file as it was found.</summary>
     public void GiveBack() => Connection.Run("PRAGMA journal_mode = WAL");
 
     public void Dispose() => Connection.Dispose();
+
+    private static RecordException Busy(string path, Exception? trouble)
+        => new(Fault.Busy, $"Another program has {path} open. Close it and try again; nothing was changed.", trouble);
 }

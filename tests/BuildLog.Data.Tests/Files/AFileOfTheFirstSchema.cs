@@ -4,7 +4,6 @@ using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
-using Microsoft.Data.Sqlite;
 using Xunit;
 
 namespace BuildLog.Data.Tests.Files;
@@ -21,9 +20,7 @@ public sealed class AFileOfTheFirstSchema : IDisposable
     public AFileOfTheFirstSchema()
     {
         path = Path.Combine(folder, "shop.db");
-        using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=False");
-        connection.Open();
-        connection.Run(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Files", "FirstRecord.sql")));
+        EarlierRecord.Make("FirstRecord.sql", path);
         shop = new(() => ShopFile.Open(path));
     }
 

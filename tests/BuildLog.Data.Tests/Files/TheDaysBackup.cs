@@ -97,7 +97,7 @@ public sealed class TheDaysBackup : IDisposable
         test.Shop.Dispose();
         Damage.LastPagesOf(test.Path);
         Assert.Equal(Fault.Damaged, Assert.Throws<RecordException>(() => Backup.OfTheDay(test.Path, Day)).Fault);
-        Assert.Empty(Directory.GetFiles(Path.Combine(test.Folder, "backups")));
+        Assert.Empty(Directory.GetFiles(test.Folder, "shop.2026*", SearchOption.AllDirectories));
     }
 
     [Fact]
