@@ -9,6 +9,9 @@ internal sealed class ShopStore(string path)
 {
     private readonly Lazy<DbContextOptions<ShopContext>> options = new(() => ShopContext.OptionsFor(path));
 
+    // The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.
+    private readonly SqliteConnection presence = ShopConnection.OpenForReading(path);
+
     public string Path => path;
 
     public T Read<T>(Func<ShopContext, T> read) => Guard(() =>
@@ -35,20 +38,11 @@ internal sealed class ShopStore(string path)
         return true;
     });
 
-    public T Guard<T>(Func<T> work)
-    {
-        try
-        {
-            return work();
-        }
-        catch (Exception trouble) when (FileTroubles.Explain(trouble, path) is { } explained)
-        {
-            throw explained;
-        }
-    }
+    public T Guard<T>(Func<T> work) => FileTroubles.Guard(path, work);
 
     public void Close()
     {
+        presence.Dispose();
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }

@@ -6,6 +6,25 @@ namespace BuildLog.Data.Files;
 /// <summary>Says in a sentence what SQLite and the file system say in numbers.</summary>
 internal static class FileTroubles
 {
+    public const string TakeABackup = "Keep it as it is, and restore the newest copy from its backups folder: buildlog restore FILE.";
+
+    /// <summary>Does the work; its trouble with the file becomes a sentence.</summary>
+    /// <param name="path">The file to name.</param>
+    /// <param name="work">What may fail.</param>
+    /// <param name="first">Knows better what some troubles mean here; null from it leaves them to <see cref="Explain"/>.</param>
+    /// <exception cref="RecordException">It failed.</exception>
+    public static T Guard<T>(string path, Func<T> work, Func<Exception, RecordException?>? first = null)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception trouble) when (trouble is not RecordException && (first?.Invoke(trouble) ?? Explain(trouble, path)) is { } explained)
+        {
+            throw explained;
+        }
+    }
+
     /// <summary>Null for what is no trouble with the file but a mistake in the program.</summary>
     public static RecordException? Explain(Exception trouble, string path)
     {
@@ -37,7 +56,7 @@ internal static class FileTroubles
     internal static (Fault Fault, string Sentence) InWords(int code, int extended, string message, string path) => (code, extended) switch
     {
         (26, _) => (Fault.NotADatabase, $"{path} is not a BuildLog record (or it is encrypted). It was not touched; name another file with --database."),
-        (11, _) => (Fault.Damaged, $"{path} is damaged. Keep it as it is, and put the newest copy from its backups folder in its place."),
+        (11, _) => (Fault.Damaged, $"{path} is damaged. {TakeABackup}"),
         (5 or 6, _) => (Fault.Busy, $"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again."),
         (8, _) => (Fault.NotWritable, NotWritable(path)),
         (13, _) => (Fault.DiskFull, DiskFull(path)),

@@ -13,7 +13,6 @@ internal static class Migrating
         File.Delete(unfinished);
         OwnerOnly.OpenFile(unfinished).Dispose();
         Migrate(unfinished);
-        using (var connection = ShopConnection.OpenAlone(unfinished)) connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
         File.Move(unfinished, path);
     }
 
@@ -21,25 +20,32 @@ internal static class Migrating
     public static void BringUpToDate(string path)
     {
         Backup.BeforeMigration(path);
-
-        // A program killed during a migration leaves its lock row behind, and every later one would wait for it for ever. We hold our own lock.
-        using (var connection = ShopConnection.OpenAlone(path)) connection.Run("DROP TABLE IF EXISTS \"__EFMigrationsLock\"");
         Migrate(path);
     }
 
-    private static void Migrate(string path)
+    /// <summary>Brings a file up to date that nobody else uses.</summary>
+    public static void Migrate(string path)
     {
+        // A program killed during a migration leaves its lock row behind, and every later one would wait for it for ever. We hold our own lock.
+        using (var connection = ShopConnection.OpenAlone(path)) connection.Run("DROP TABLE IF EXISTS \"__EFMigrationsLock\"");
+
         // That the migrations are complete is held by a test; asking again here would build the model a second time.
         var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
             .UseSqlite(ShopConnection.StringFor(path, pooled: false))
             .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
             .Options;
         using (var db = new ShopContext(options)) db.Database.Migrate();
+        Finish(path);
+    }
 
+    /// <summary>Gives a file of today's schema what no migration holds.</summary>
+    public static void Finish(string path)
+    {
         // A table that a migration rebuilds loses its triggers without a word, so they are made anew each time.
         using var connection = ShopConnection.OpenAlone(path);
         connection.Run("PRAGMA journal_mode = WAL");
         connection.Run(FormattableString.Invariant($"PRAGMA application_id = {OpeningCheck.ApplicationId}"));
         connection.Run(Triggers.Script);
+        connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
     }
 }

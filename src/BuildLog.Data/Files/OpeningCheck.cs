@@ -8,10 +8,13 @@ internal static class OpeningCheck
     /// <summary>"BLog": written into the file's header, so that another program's database is known for what it is.</summary>
     public const int ApplicationId = 0x424C6F67;
 
-    private enum State
+    internal enum State
     {
         Missing,
         Older,
+
+        /// <summary>Of today's schema, but not in write-ahead mode: a copy that was made to lie still.</summary>
+        Copy,
         Current,
     }
 
@@ -34,10 +37,13 @@ internal static class OpeningCheck
             case State.Older:
                 Migrating.BringUpToDate(path);
                 break;
+            case State.Copy:
+                Migrating.Finish(path);
+                break;
         }
     }
 
-    private static void CheckFolder(string path, bool isDefault)
+    internal static void CheckFolder(string path, bool isDefault)
     {
         var folder = Path.GetDirectoryName(path)!;
         if (Directory.Exists(folder)) return;
@@ -47,32 +53,37 @@ internal static class OpeningCheck
         OwnerOnly.CreateFolder(folder);
     }
 
-    private static State Look(string path)
+    internal static State Look(string path)
     {
         var file = new FileInfo(path);
         if (!file.Exists) return State.Missing;
         if (file.Length == 0)
-            throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Put a copy from its backups folder in its place, or delete it to start a new record.");
+            throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
 
-        using var connection = ShopConnection.OpenAlone(path);
-        if (connection.Ask("PRAGMA application_id") is not (long)ApplicationId)
+        using var connection = ShopConnection.OpenForReading(path);
+        if (!IsOurs(connection))
             throw new RecordException(Fault.NotOurs, $"{path} is a database of another program. It was not touched; name another file with --database.");
 
         var done = Done(connection);
         if (done.Except(KnownMigrations.Ids).Any())
             throw new RecordException(Fault.Newer, $"{path} was written by a newer BuildLog. It was not touched; install the newer program to open it.");
-        return KnownMigrations.Ids.Except(done).Any() ? State.Older : State.Current;
+        return KnownMigrations.Ids.Except(done).Any() ? State.Older
+            : connection.Ask("PRAGMA journal_mode") is "wal" ? State.Current
+            : State.Copy;
     }
 
-    private static List<string> Done(SqliteConnection connection)
+    /// <summary>Whether it is a record and no other program's database.</summary>
+    /// <exception cref="RecordException">It is no database at all.</exception>
+    internal static bool IsOurs(string path) => FileTroubles.Guard(path, () =>
     {
-        if (connection.Ask("SELECT 1 FROM sqlite_master WHERE name = '__EFMigrationsHistory'") is null) return [];
+        using var connection = ShopConnection.OpenForReading(path);
+        return IsOurs(connection);
+    });
 
-        using var command = connection.CreateCommand();
-        command.CommandText = "SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\"";
-        using var row = command.ExecuteReader();
-        var done = new List<string>();
-        while (row.Read()) done.Add(row.GetString(0));
-        return done;
-    }
+    private static bool IsOurs(SqliteConnection connection) => connection.Ask("PRAGMA application_id") is (long)ApplicationId;
+
+    private static IReadOnlyList<string> Done(SqliteConnection connection)
+        => connection.Ask("SELECT 1 FROM sqlite_master WHERE name = '__EFMigrationsHistory'") is null
+            ? []
+            : connection.Column("SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\"");
 }

@@ -6,6 +6,8 @@ public enum Fault
     Other,
     Folder,
     NoFolder,
+    NoRecord,
+    Exists,
     NotWritable,
     Empty,
     NotADatabase,

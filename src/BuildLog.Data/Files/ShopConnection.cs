@@ -34,6 +34,28 @@ internal static class ShopConnection
         }
     }
 
+    /// <summary>The same for looking only: also where nothing can be written, such as a stick that is locked.</summary>
+    public static SqliteConnection OpenForReading(string path)
+    {
+        var connection = OpenAlone(path);
+        try
+        {
+            connection.Ask("SELECT count(*) FROM sqlite_master");
+            return connection;
+        }
+        catch (SqliteException cannotWrite) when (cannotWrite.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal"))
+        {
+            // A file in write-ahead mode needs room for its log beside it even to be read, unless SQLite is told that nobody can change it.
+            connection.Dispose();
+            return OpenAlone($"file:{Uri.EscapeDataString(path)}?immutable=1", readOnly: true);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
     public static void Run(this SqliteConnection connection, string sql)
     {
         using var command = connection.CreateCommand();
@@ -50,5 +72,18 @@ internal static class ShopConnection
         command.CommandText = sql;
 #pragma warning restore CA2100
         return command.ExecuteScalar();
+    }
+
+    /// <summary>The first column of every row, as text.</summary>
+    public static IReadOnlyList<string> Column(this SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this assembly's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        using var row = command.ExecuteReader();
+        var values = new List<string>();
+        while (row.Read()) values.Add(row.GetString(0));
+        return values;
     }
 }

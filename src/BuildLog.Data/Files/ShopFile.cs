@@ -11,15 +11,11 @@ public static class ShopFile
     public static Shop Open(string path)
     {
         var full = Path.GetFullPath(path);
-        try
+        return FileTroubles.Guard(full, () =>
         {
             OpeningCheck.Prepare(full, isDefault: full == DefaultPath());
             return new Shop(full);
-        }
-        catch (Exception trouble) when (FileTroubles.Explain(trouble, full) is { } explained)
-        {
-            throw explained;
-        }
+        });
     }
 
     /// <summary>Opens the record in the user's data folder.</summary>

@@ -1,9 +1,14 @@
+using System.Text.RegularExpressions;
+
 namespace BuildLog.Data.Files;
 
 /// <summary>What SQLite cannot say as a CHECK: two fitments of one part, or in one place, never overlap in time.</summary>
 /// <remarks>The program refuses such a fitting first, in a sentence that names the other; this guards the file against everything else.</remarks>
-internal static class Triggers
+internal static partial class Triggers
 {
+    /// <summary>Of all that the script makes.</summary>
+    public static IReadOnlyList<string> Names => [.. CreatedTrigger().Matches(Script).Select(match => match.Groups[1].Value)];
+
     public static readonly string Script = string.Join('\n', Overlap("Insert", "INSERT"), Overlap("Update", "UPDATE"));
 
     private static string Overlap(string name, string when) =>
@@ -20,4 +25,7 @@ internal static class Triggers
             SELECT RAISE(ABORT, 'Nothing was changed: the part or its place is taken on these days by another fitment.');
         END;
         """;
+
+    [GeneratedRegex("CREATE TRIGGER \"(\\w+)\"")]
+    private static partial Regex CreatedTrigger();
 }

@@ -23,6 +23,9 @@ public static class CommandLine
         root.Subcommands.Add(new FindingsCommand(edge));
         root.Subcommands.Add(new HistoryCommand(edge));
         root.Subcommands.Add(new SheetCommand(edge));
+        root.Subcommands.Add(new BackupCommand(edge));
+        root.Subcommands.Add(new RestoreCommand(edge));
+        root.Subcommands.Add(new CheckDatabaseCommand(edge));
         root.SetAction(parse => edge.OpenWorkbench(parse));
 
         var parse = root.Parse(arguments);

@@ -28,18 +28,25 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
-    /// <summary>The record the command line names: the demo shop, a named file, or the usual one.</summary>
+    /// <summary>Where the record lies that the command line names: the demo shop, a named file, or the usual one.</summary>
+    public string RecordPath(ParseResult parse)
+        => parse.GetValue(common.Demo) ? demoCopy ??= DemoShop.CreateFreshCopy()
+            : Path.GetFullPath(parse.GetValue(common.Database) ?? ShopFile.DefaultPath());
+
+    /// <summary>Opens that record, and takes the day's backup if this is the first start of the day.</summary>
     public Shop OpenShop(ParseResult parse)
-        => parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy())
-            : parse.GetValue(common.Database) is { } path ? ShopFile.Open(path)
-            : ShopFile.OpenDefault();
+    {
+        var shop = ShopFile.Open(RecordPath(parse));
+        if (BackUpForTheDay(parse, shop) is { } trouble) Warn(trouble, parse.GetValue(common.Json));
+        return shop;
+    }
 
     /// <summary>Opens the workbench on the record.</summary>
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
-        using var shop = OpenShop(parse);
+        using var shop = ShopFile.Open(RecordPath(parse));
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-        return WorkbenchStart.Run(acts, ErrorLog.Usual());
+        return WorkbenchStart.Run(acts, ErrorLog.Usual(), () => BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
@@ -95,6 +102,25 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
             return Refuse(new("fault", $"Something went wrong that should not have: {error.Message}{where}", ""), null, json, ExitCodes.RecordFailed);
         }
     }
+
+    // A copy that cannot be made is no reason to stop working: it is a sentence, and an entry in the log.
+    private string? BackUpForTheDay(ParseResult parse, Shop shop)
+    {
+        if (parse.GetValue(common.Demo)) return null;
+        try
+        {
+            Backup.OfTheDay(shop.Path, Today);
+            return null;
+        }
+        catch (RecordException trouble)
+        {
+            ErrorLog.Usual().Write(trouble);
+            return $"Today's backup was not made. {trouble.Message}";
+        }
+    }
+
+    private void Warn(string sentence, bool json)
+        => errors.WriteLine(json ? new JsonObject { ["warning"] = new JsonObject { ["message"] = sentence } }.ToJsonString(Readable) : Terminal.Printable(sentence));
 
     public int Refuse(Refusal refusal, string? option, bool json, int exitCode)
     {

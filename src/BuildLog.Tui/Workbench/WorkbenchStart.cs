@@ -1,10 +1,26 @@
 using BuildLog.Tui.Shell;
+using Terminal.Gui.App;
 
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>Opens the workbench in the terminal.</summary>
 public static class WorkbenchStart
 {
+    /// <param name="acts">What its keys do.</param>
+    /// <param name="log">Where errors are written in full.</param>
+    /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, ErrorLog log) => TerminalSession.Run(_ => new WorkbenchScreen(acts), log);
+    public static int Run(IWorkbenchActs acts, ErrorLog log, Func<string?>? meanwhile = null) => TerminalSession.Run(
+        app =>
+        {
+            var screen = new WorkbenchScreen(acts);
+            if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
+            return screen;
+        },
+        log);
+
+    private static void Say(IApplication app, WorkbenchScreen screen, string? message)
+    {
+        if (message is not null) app.Invoke(() => screen.Say(message));
+    }
 }

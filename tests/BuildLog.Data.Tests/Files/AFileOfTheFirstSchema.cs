@@ -4,7 +4,6 @@ using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
-using Microsoft.Data.Sqlite;
 using Xunit;
 
 namespace BuildLog.Data.Tests.Files;
@@ -21,9 +20,7 @@ public sealed class AFileOfTheFirstSchema : IDisposable
     public AFileOfTheFirstSchema()
     {
         path = Path.Combine(folder, "shop.db");
-        using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=False");
-        connection.Open();
-        connection.Run(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Files", "FirstRecord.sql")));
+        EarlierRecord.Make("FirstRecord.sql", path);
         shop = new(() => ShopFile.Open(path));
     }
 
@@ -64,7 +61,7 @@ public sealed class AFileOfTheFirstSchema : IDisposable
 
         // The same text of the schema as in a file that is new today, whatever steps it came by.
         using var test = new TestShop();
-        Assert.Equal(test.Ask(Schema), connection.Ask(Schema));
+        Assert.Equal(test.Ask(EarlierRecord.Schema), connection.Ask(EarlierRecord.Schema));
     }
 
     [Fact]
@@ -79,12 +76,4 @@ public sealed class AFileOfTheFirstSchema : IDisposable
         Assert.Equal(Gearing.RunningGear.FrontDrive.Declutch, driveline.TransferCase!.FrontDrive);
         Assert.Equal("rear shaft", driveline.Propshaft!.Name);
     }
-
-    // Columns may stand in another order in a table that was widened.
-    private const string Schema =
-        """
-        SELECT group_concat(m.name || '.' || c.name || ':' || c.type || ':' || c."notnull", ' ' ORDER BY m.name, c.name)
-            || (SELECT group_concat(name, ' ' ORDER BY name) FROM sqlite_master WHERE type = 'index' AND name NOT LIKE 'sqlite%')
-        FROM sqlite_master m JOIN pragma_table_info(m.name) c WHERE m.type = 'table' AND m.name NOT LIKE '\_\_EF%' ESCAPE '\'
-        """;
 }

@@ -25,7 +25,7 @@ public sealed class AFileThatCannotBeUsed : IDisposable
     public void An_empty_file_is_not_taken_for_a_new_shop()
     {
         var path = Write("empty.db", "");
-        Refused(path, Fault.Empty, $"{path} is empty (0 bytes). Put a copy from its backups folder in its place, or delete it to start a new record.");
+        Refused(path, Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
         Assert.Equal(0, new FileInfo(path).Length);
     }
 
@@ -60,14 +60,7 @@ public sealed class AFileThatCannotBeUsed : IDisposable
     public void A_damaged_file_says_so_when_it_is_read()
     {
         Close();
-        var pageSize = 4096;
-        using (var file = File.Open(test.Path, FileMode.Open))
-        {
-            // Everything after the page that holds the schema.
-            file.Position = pageSize;
-            file.Write(Enumerable.Repeat((byte)0xA5, (int)file.Length - pageSize).ToArray());
-        }
-
+        Damage.LastPagesOf(test.Path);
         var refused = Assert.Throws<RecordException>(() =>
         {
             using var shop = ShopFile.Open(test.Path);

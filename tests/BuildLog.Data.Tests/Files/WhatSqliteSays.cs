@@ -13,7 +13,7 @@ public sealed class WhatSqliteSays
     [InlineData(6, 262, Fault.Busy, "Another program is writing to shop.db. Nothing was changed; wait a moment or close it, and try again.")]
     [InlineData(8, 1544, Fault.NotWritable, "shop.db or its folder cannot be written. Give yourself the right to write there, or name another file with --database.")]
     [InlineData(10, 5386, Fault.ReadFailed, "Reading or writing shop.db failed (SQLite 5386). If it lies on a network folder or a stick, copy it to this computer's own disk.")]
-    [InlineData(11, 11, Fault.Damaged, "shop.db is damaged. Keep it as it is, and put the newest copy from its backups folder in its place.")]
+    [InlineData(11, 11, Fault.Damaged, "shop.db is damaged. Keep it as it is, and restore the newest copy from its backups folder: buildlog restore FILE.")]
     [InlineData(13, 13, Fault.DiskFull, "The disk that holds shop.db is full. Nothing of the last change was stored; free some space and try again.")]
     [InlineData(14, 14, Fault.CannotOpen, "shop.db cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.")]
     [InlineData(26, 26, Fault.NotADatabase, "shop.db is not a BuildLog record (or it is encrypted). It was not touched; name another file with --database.")]

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Data.Attachments;
+using BuildLog.Data.Files;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog check-database</c>: whether the record is whole. Ends with 3 where it is not.</summary>
+internal sealed class CheckDatabaseCommand : Command
+{
+    public CheckDatabaseCommand(Edge edge) : base("check-database", "Check whether the record and its attachments are whole.")
+        => edge.Answers(this, parse => Answer(RecordCheck.Of(edge.RecordPath(parse))));
+
+    private static Answer Answer(RecordHealth health)
+    {
+        var troubles = health.Troubles().ToList();
+        var json = new JsonObject
+        {
+            ["file"] = health.File,
+            ["ok"] = health.IsSound,
+            ["schemaIsCurrent"] = health.IsCurrent,
+            ["damage"] = Texts(health.Damage),
+            ["brokenReferences"] = Texts(health.BrokenReferences),
+            ["missingTriggers"] = Texts(health.MissingTriggers),
+            ["looseTables"] = Texts(health.LooseTables),
+            ["attachments"] = new JsonObject
+            {
+                ["named"] = health.Attachments.Named,
+                ["missing"] = Texts(health.Attachments.Missing),
+                ["altered"] = Texts(health.Attachments.Altered),
+                ["unnamed"] = Texts(health.Attachments.Unnamed),
+            },
+            ["troubles"] = Texts(troubles),
+        };
+        return new(json, [.. InWords(health, troubles)], health.IsSound ? ExitCodes.Done : ExitCodes.RecordFailed);
+    }
+
+    private static IEnumerable<string> InWords(RecordHealth health, List<string> troubles)
+    {
+        if (troubles.Count == 0) yield return $"{health.File} is whole: no damage, every reference leads somewhere, its guards are in place, {Attachments(health.Attachments)}.";
+        else yield return $"{health.File} is not whole.";
+
+        foreach (var trouble in troubles) yield return trouble;
+        if (!health.IsCurrent) yield return "It is of an earlier version of BuildLog and is brought up to date, after a backup, when it is opened.";
+        if (health.Attachments.Unnamed.Count > 0) yield return FormattableString.Invariant($"Files beside it that belong to no entry: {health.Attachments.Unnamed.Count}. They do no harm.");
+    }
+
+    private static string Attachments(AttachmentsChecked attachments)
+        => attachments.Named == 0 ? "and there are no attachments" : $"and its {Count(attachments.Named, "attachment")} are as they were attached";
+
+    private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
+
+    private static JsonArray Texts(IEnumerable<string> texts) => Json.Array(texts, text => text);
+}
