@@ -1,4 +1,5 @@
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
@@ -38,7 +39,7 @@ internal sealed class ShopStore(string path)
         return true;
     });
 
-    public T Guard<T>(Func<T> work) => FileTroubles.Guard(path, work);
+    public T Guard<T>(Func<T> work) => FileTroubles.Guard(path, work, trouble => IsOfDamage(trouble) ? FileTroubles.Damaged(path, trouble) : null);
 
     public void Close()
     {
@@ -46,4 +47,12 @@ internal sealed class ShopStore(string path)
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }
+
+    // What comes of an unsound file may look like a mistake of this program; it is put down to the file if that fails its check.
+    private bool IsOfDamage(Exception trouble) => trouble switch
+    {
+        RefusedException or OperationCanceledException or SqliteException => false,
+        FormatException => true, // an identifier that is none
+        _ => FileTroubles.Explain(trouble, path) is null && RecordCheck.FindsDamage(path),
+    };
 }

@@ -56,7 +56,8 @@ internal static class FileTroubles
     internal static (Fault Fault, string Sentence) InWords(int code, int extended, string message, string path) => (code, extended) switch
     {
         (26, _) => (Fault.NotADatabase, $"{path} is not a BuildLog record (or it is encrypted). It was not touched; name another file with --database."),
-        (11, _) => (Fault.Damaged, $"{path} is damaged. {TakeABackup}"),
+        (11, _) => (Fault.Damaged, Damaged(path)),
+        (1, _) when message.Contains("no such", StringComparison.Ordinal) || message.Contains("already exists", StringComparison.Ordinal) => (Fault.Damaged, Damaged(path)),
         (5 or 6, _) => (Fault.Busy, $"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again."),
         (8, _) => (Fault.NotWritable, NotWritable(path)),
         (13, _) => (Fault.DiskFull, DiskFull(path)),
@@ -68,6 +69,10 @@ internal static class FileTroubles
         (19, _) => (Fault.Refused, $"Nothing was changed: the record does not allow this value ({Constraint(message)})."),
         _ => (Fault.Other, FormattableString.Invariant($"{path} cannot be used (SQLite {extended}: {message}). Close other programs that use it and try again.")),
     };
+
+    internal static RecordException Damaged(string path, Exception? trouble) => new(Fault.Damaged, Damaged(path), trouble);
+
+    private static string Damaged(string path) => $"{path} is damaged. {TakeABackup}";
 
     private static string CannotOpen(string path)
         => $"{path} cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.";

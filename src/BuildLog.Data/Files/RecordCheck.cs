@@ -32,6 +32,20 @@ public static class RecordCheck
         });
     }
 
+    /// <summary>Whether the file breaks SQLite's rules or those of its own tables.</summary>
+    internal static bool FindsDamage(string path)
+    {
+        try
+        {
+            using var connection = ShopConnection.OpenForReading(path);
+            return connection.Ask("PRAGMA quick_check") is not "ok" || connection.Ask("PRAGMA foreign_key_check") is not null;
+        }
+        catch (SqliteException)
+        {
+            return true;
+        }
+    }
+
     private static List<string> MissingTriggers(SqliteConnection connection)
         => [.. Triggers.Names.Except(connection.Column("SELECT name FROM sqlite_master WHERE type = 'trigger'"))];
 

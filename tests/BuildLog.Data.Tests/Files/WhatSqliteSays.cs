@@ -22,6 +22,13 @@ public sealed class WhatSqliteSays
         => Assert.Equal((fault, sentence), FileTroubles.InWords(code, extended, "what it said", "shop.db"));
 
     [Theory]
+    [InlineData("SQLite Error 1: 'no such table: Vehicles'.")]
+    [InlineData("SQLite Error 1: 'no such column: v.Name'.")]
+    [InlineData("SQLite Error 1: 'table \"Vehicles\" already exists'.")]
+    public void Means_damage_where_the_tables_are_not_as_they_should_be(string message)
+        => Assert.Equal(Fault.Damaged, FileTroubles.InWords(1, 1, message, "shop.db").Fault);
+
+    [Theory]
     [InlineData(787, "SQLite Error 19: 'FOREIGN KEY constraint failed'.", "Nothing was changed: something else in the record still refers to this, or what it refers to is gone.")]
     [InlineData(1811, "SQLite Error 19: 'FOREIGN KEY constraint failed'.", "Nothing was changed: something else in the record still refers to this, or what it refers to is gone.")]
     [InlineData(1811, "SQLite Error 19: 'Our own words.'.", "Our own words.")]
