@@ -1,7 +1,10 @@
 namespace BuildLog.Data.Costs;
 
 /// <summary>A currency with its ISO 4217 code, the sign people write, and how many decimals its smallest unit is.</summary>
-/// <remarks>Codes and decimals: ISO 4217:2015, list one. A sign that several countries share is nobody's here.</remarks>
+/// <remarks>
+/// Codes and decimals: ISO 4217:2015, list one. A sign that several countries share is nobody's here, and a
+/// currency with three decimals is not among them: 1.234 of it could be either.
+/// </remarks>
 public sealed record Currency(string Code, string Sign, int Decimals)
 {
     public static Currency Euro { get; } = new("EUR", "€", 2);
@@ -23,14 +26,12 @@ public sealed record Currency(string Code, string Sign, int Decimals)
         new("ISK", "", 0),
         new("JPY", "¥", 0),
         new("KRW", "₩", 0),
-        new("KWD", "", 3),
         new("MXN", "", 2),
         new("NOK", "", 2),
         new("NZD", "NZ$", 2),
         new("PLN", "zł", 2),
         new("RON", "lei", 2),
         new("SEK", "", 2),
-        new("TND", "", 3),
         new("TRY", "₺", 2),
         new("UAH", "₴", 2),
         new("ZAR", "R", 2),

@@ -44,10 +44,7 @@ public static partial class MoneyText
         var digits = Spaces().Replace(number, "");
         var last = digits.LastIndexOfAny(['.', ',']);
         var behind = last < 0 ? 0 : digits.Length - last - 1;
-        var isDecimal = last >= 0 && (behind < 3 || (behind == 3 && currency.Decimals == 3));
-        if (isDecimal && behind == 3 && digits.IndexOfAny(['.', ',', '\'']) == last)
-            return new Refusal("money", $"'{Printable(typed)}' could be thousands or {currency} with three decimals: write the amount with decimals and no other mark.", $"1250.000 {currency}");
-
+        var isDecimal = last >= 0 && behind < 3;
         var whole = isDecimal ? digits[..last] : digits;
         var decimals = isDecimal ? digits[(last + 1)..] : "";
         if (decimals.Length > currency.Decimals || (!isDecimal && behind > 3))
@@ -68,7 +65,7 @@ public static partial class MoneyText
     private static string Printable(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
 
     // A dash behind the mark stands for no cents: 45,- and 45.–
-    [GeneratedRegex(@"^(?<minus>-)?\s*(?<before>[^\d\s.,'+-][^\d\s,'+-]*)?\s*(?<minus>-)?\s*(?<number>\d(?:[\d.,'\s]*\d)?)(?:[.,][-–—]+)?(?<after>\s*[^\d\s.,'+-][^\d\s,'+-]*)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?<minus>-)\s*)?(?:(?<before>[^\d\s.,'+-][^\d\s,'+-]*)\s*(?:(?<minus>-)\s*)?)?(?<number>\d(?:[\d.,'\s]*\d)?)(?:[.,][-–—]+)?(?<after>\s*[^\d\s.,'+-][^\d\s,'+-]*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();
 
     [GeneratedRegex(@"(?<=\d)\s(?=\d{3}(?!\d))", RegexOptions.CultureInvariant)]
