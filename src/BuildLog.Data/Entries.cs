@@ -1,7 +1,13 @@
+using BuildLog.Data.Attachments;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
+using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Notes;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
+using BuildLog.Data.Workshops;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data;
@@ -34,7 +40,15 @@ internal static class Entries
 
     public static void Remove<T>(ShopContext db, T asRead)
         where T : Entered
-        => db.Remove(Stored(db, asRead));
+    {
+        var stored = Stored(db, asRead);
+        References.CheckFree(db, stored);
+
+        // What was noted about it and filed with it goes with it.
+        db.RemoveRange(db.Set<Note>().Where(note => note.AboutUid == stored.Uid));
+        db.RemoveRange(db.Set<Attachment>().Where(attachment => attachment.AboutUid == stored.Uid));
+        db.Remove(stored);
+    }
 
     private static T Stored<T>(ShopContext db, T asRead)
         where T : Entered
@@ -55,17 +69,30 @@ internal static class Entries
                 // Loading them also links them to the session that is handed back.
                 if (!db.Components.Where(component => component.Id == session.ComponentId).ToList().Any(component => session.Measures(component)))
                     throw new RefusedException("component", $"The part that this {session.Method} measured is not in the record; add it first.", "");
-                if (session.VehicleId is { } on) RequireVehicle(db, on);
                 break;
             case GoalEntry goal:
-                RequireVehicle(db, goal.VehicleId);
                 GoalList.CheckAmongOthers(db, goal);
                 break;
+            case Job job:
+                JobList.CheckAmongOthers(db, job);
+                break;
+            case Cost cost:
+                CostList.CheckAmongOthers(db, cost);
+                break;
+            case OdometerChange change:
+                References.Check(db, change);
+                Fitting.Check(db, change);
+                break;
+            case Note note:
+                References.Check(db, note.About, note.AboutUid);
+                break;
+            case Attachment attachment:
+                References.Check(db, attachment.About, attachment.AboutUid);
+                break;
+            case Workshop workshop when db.Set<Workshop>().Any(other => other.Id != workshop.Id):
+                throw new RefusedException("shop", "The record has its shop already; change that one.", "");
         }
-    }
 
-    private static void RequireVehicle(ShopContext db, long id)
-    {
-        if (db.Vehicles.Find(id) is null) throw new RefusedException("vehicle", "The vehicle is not in the record; add it first.", "");
+        References.Check(db, entry);
     }
 }

@@ -31,6 +31,12 @@ public sealed record Noted
     /// <exception cref="RefusedException">The text is no engine speed.</exception>
     public static Noted EngineSpeed(string text, Source source) => From(CruiseGoal.ReadEngineSpeed(text), source);
 
+    /// <exception cref="RefusedException">The text is no road speed.</exception>
+    public static Noted Speed(string text, Source source) => From(CruiseGoal.ReadSpeed(text), source);
+
+    /// <exception cref="RefusedException">The text is no torque.</exception>
+    public static Noted Torque(string text, Source source) => From(QuantityText.ReadPlain(text, Kind.Torque, Units.NewtonMetre), source);
+
     /// <summary>What belongs under a heading of the spec sheet.</summary>
     /// <exception cref="RefusedException">The text cannot be that.</exception>
     public static Noted Of(Spec spec, string text, Source source) => Of(spec.Line(), text, source);

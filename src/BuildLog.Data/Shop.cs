@@ -16,7 +16,7 @@ namespace BuildLog.Data;
 /// What is handed out is a copy; <see cref="Change{T}"/> is the way to alter what is stored. Every change is stored whole or not at all.
 /// Impossible entries throw <see cref="RefusedException"/>, trouble with the file throws <see cref="RecordException"/>; both speak in sentences.
 /// </remarks>
-public sealed class Shop : IDisposable
+public sealed partial class Shop : IDisposable
 {
     private readonly ShopStore store;
 
@@ -36,6 +36,10 @@ public sealed class Shop : IDisposable
 
     /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
     public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Read(db => VehicleHistory.Load(db, vehicle).On(day));
+
+    /// <summary>What differs between two days, with the driveline of each.</summary>
+    public DrivelineDifference Difference(Vehicle vehicle, DateOnly before, DateOnly after)
+        => store.Read(db => DrivelineDifference.Between(VehicleHistory.Load(db, vehicle), before, after));
 
     /// <summary>Every swap from the first to the last, with the driveline before and after.</summary>
     public IReadOnlyList<Swap> History(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Swaps());
@@ -73,11 +77,11 @@ public sealed class Shop : IDisposable
         where T : Entered
         => store.Write(db => Entries.Change(db, asRead, edit));
 
-    /// <summary>Takes out a goal that is wanted no more.</summary>
-    public void Remove(GoalEntry goal) => store.Write(db => Entries.Remove(db, goal));
-
-    /// <summary>Takes out a session that was entered by mistake.</summary>
-    public void Remove(Session session) => store.Write(db => Entries.Remove(db, session));
+    /// <summary>Takes out what was entered by mistake or is wanted no more, with the notes and papers about it.</summary>
+    /// <exception cref="RefusedException">Something else in the record names it; nothing is taken out.</exception>
+    public void Remove<T>(T entry)
+        where T : Entered
+        => store.Write(db => Entries.Remove(db, entry));
 
     /// <summary>Fits a part; what sits there comes off the same day.</summary>
     /// <param name="component">The part, which must not be fitted anywhere that day; one that is not in the record yet is added with its fitting, or neither is.</param>

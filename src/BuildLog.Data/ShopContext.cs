@@ -1,10 +1,23 @@
+using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Deadlines;
+using BuildLog.Data.Decisions;
+using BuildLog.Data.Donors;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Hunting;
+using BuildLog.Data.Identity;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Notes;
+using BuildLog.Data.Plans;
+using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
+using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
+using BuildLog.Data.Workshops;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Migrations;
 
@@ -50,5 +63,18 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         FitmentMapping.Map(modelBuilder);
         SessionMapping.Map(modelBuilder);
         GoalMapping.Map(modelBuilder);
+        IdentityMapping.Map(modelBuilder);
+        SupplierMapping.Map(modelBuilder);
+        DonorMapping.Map(modelBuilder);
+        JobMapping.Map(modelBuilder);
+        CostMapping.Map(modelBuilder);
+        HuntingMapping.Map(modelBuilder);
+        PlanMapping.Map(modelBuilder);
+        RoadTestMapping.Map(modelBuilder);
+        DeadlineMapping.Map(modelBuilder);
+        DecisionMapping.Map(modelBuilder);
+        NoteMapping.Map(modelBuilder);
+        AttachmentMapping.Map(modelBuilder);
+        WorkshopMapping.Map(modelBuilder);
     }
 }

@@ -1,4 +1,7 @@
 using System.Linq.Expressions;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
+using BuildLog.Data.Fitments;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
@@ -72,6 +75,54 @@ internal static class TableRules
             .AllOrNone(name, $"{name}Si", $"{name}Unit", $"{name}Text", $"{name}Source")
             .Rule($"{name}Si", FormattableString.Invariant($"\"{name}Si\" BETWEEN {low:0.0######} AND {high:0.0######}"))
             .OneOf($"{name}Source", Enum.GetNames<Source>());
+    }
+
+    /// <summary>An amount of money: both columns, or none.</summary>
+    public static EntityTypeBuilder<T> Money<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, Money?>> amount)
+        where T : class
+    {
+        var name = NameOf(amount);
+        entity.ComplexProperty(amount, money =>
+        {
+            money.Property(m => m!.Minor).HasColumnName($"{name}Minor");
+            money.Property(m => m!.Currency).HasColumnName($"{name}Currency");
+        });
+        return entity
+            .AllOrNone(name, $"{name}Minor", $"{name}Currency")
+            .Rule($"{name}Minor", $"\"{name}Minor\" BETWEEN -1000000000000000 AND 1000000000000000")
+            .Rule($"{name}Currency", $"\"{name}Currency\" GLOB '[A-Z][A-Z][A-Z]'");
+    }
+
+    /// <summary>A day as typed, with its bounds; without a text there are none.</summary>
+    public static EntityTypeBuilder<T> LooseDay<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, LooseDay?>> day)
+        where T : class
+    {
+        var name = NameOf(day);
+        entity.ComplexProperty(day, loose =>
+        {
+            loose.Property(d => d!.Text).HasColumnName($"{name}Text");
+            loose.Property(d => d!.Earliest).HasColumnName($"{name}Earliest");
+            loose.Property(d => d!.Latest).HasColumnName($"{name}Latest");
+            loose.Ignore(d => d!.IsExact);
+        });
+        return entity
+            .Day($"{name}Earliest")
+            .Day($"{name}Latest")
+            .Rule(name, $"""("{name}Text" IS NOT NULL OR ("{name}Earliest" IS NULL AND "{name}Latest" IS NULL)) AND ("{name}Earliest" IS NULL OR "{name}Latest" IS NULL OR "{name}Earliest" <= "{name}Latest")""");
+    }
+
+    /// <summary>What an odometer showed: all of its columns, or none.</summary>
+    public static EntityTypeBuilder<T> Odometer<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, OdometerReading?>> reading, string end)
+        where T : class
+    {
+        entity.ComplexProperty(reading, odometer =>
+        {
+            odometer.Property(o => o!.Metres).HasColumnName($"{end}OdometerMetres");
+            odometer.Property(o => o!.Unit).HasColumnName($"{end}OdometerUnit");
+            odometer.Property(o => o!.Text).HasColumnName($"{end}OdometerText");
+        });
+        return entity.AllOrNone($"{end}Odometer", $"{end}OdometerMetres", $"{end}OdometerUnit", $"{end}OdometerText")
+            .Rule($"{end}OdometerMetres", $"\"{end}OdometerMetres\" BETWEEN 0 AND 10000000000");
     }
 
     /// <remarks>The range is Gearing's: where it is widened there, a migration has to follow here, and a test says so.</remarks>

@@ -1,4 +1,8 @@
+using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
+using BuildLog.Data.Donors;
 using BuildLog.Data.Specs;
+using BuildLog.Data.Suppliers;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
@@ -22,6 +26,28 @@ public abstract class Component : Entered
     /// <summary>Where it lies when it is not fitted.</summary>
     public string Shelf { get; set; } = "";
 
+    /// <summary>The donor it was taken off, where that one is in the record.</summary>
+    public long? TakenFromId { get; set; }
+
+    /// <summary>Loaded with the part.</summary>
+    public Donor? TakenFrom { get; internal set; }
+
+    /// <summary>Whom it was bought from.</summary>
+    public long? SupplierId { get; set; }
+
+    /// <summary>Loaded with the part.</summary>
+    public Supplier? Supplier { get; internal set; }
+
+    public Money? Price { get; set; }
+
+    public LooseDay? Bought { get; set; }
+
+    /// <summary>Such as <c>rebuilt, new bearings</c>; null where nobody looked.</summary>
+    public string? Condition { get; set; }
+
+    /// <summary>Whose it is; null for the shop's own, which most are.</summary>
+    public Ownership? Ownership { get; set; }
+
     public string Notes { get; set; } = "";
 
     /// <summary>The trade's word for what it is.</summary>
@@ -40,6 +66,8 @@ public abstract class Component : Entered
     {
         Specs.Check();
         Traits.Check();
+        TextRules.CheckLine(Condition, "condition", "rebuilt, new bearings");
+        if (Price is { Minor: < 0 }) throw new RefusedException("money", "A price is zero or more.", "180 EUR");
         if (Name.Length == 0) throw new RefusedException("component", $"The {Kind} needs a name.", "Harrow 4.10 axle");
         if (Name.Length > 80 || Name.Any(char.IsControl))
             throw new RefusedException("component", $"The name of the {Kind} is one line of at most 80 characters.", "Harrow 4.10 axle");

@@ -25,6 +25,7 @@ internal static class ComponentMapping
             .HasValue<WheelSetComponent>("wheels")
             .HasValue<SpeedometerComponent>("speedometer");
         component.Filled("Name").OneOf("Kind", "engine", "transmission", "overdrive", "transfer case", "axle", "propshaft", "wheels", "speedometer");
+        component.With(c => c.TakenFrom).With(c => c.Supplier).Money(c => c.Price).LooseDay(c => c.Bought).Words(c => c.Ownership).Filled("Condition");
 
         model.Entity<EngineComponent>().Noted(c => c.Idle, 0, 1000).Noted(c => c.Redline, 0, 1000).Words(c => c.Induction);
         MapTransmission(model);

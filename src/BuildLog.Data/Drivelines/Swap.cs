@@ -1,9 +1,8 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Fitments;
-using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Data.Drivelines;
 
@@ -28,18 +27,15 @@ public sealed record Swap
 
     public required Driveline After { get; init; }
 
-    /// <summary>What the swap changed for these goals.</summary>
-    public SwapEffect Effect(OwnersGoals goals) => new(State(Before, goals), State(After, goals));
+    /// <summary>Spent on the vehicle before that day, one sum for each currency.</summary>
+    public IReadOnlyList<Money> SpentBefore { get; init; } = [];
 
-    private static GoalState State(Driveline driveline, OwnersGoals goals) => new(
-        goals.Cruise.Count == 0 ? null : CruiseCheck.EngineSpeed(driveline, goals.Cruise[0]),
-        AllChecks.Look(driveline, goals).Count(finding => finding.Verdict == Verdict.Clash));
+    /// <summary>The same at the end of that day.</summary>
+    public IReadOnlyList<Money> SpentAfter { get; init; } = [];
+
+    /// <summary>What the swap changed for these goals.</summary>
+    public SwapEffect Effect(OwnersGoals goals) => new(GoalState.Of(Before, goals, SpentBefore), GoalState.Of(After, goals, SpentAfter));
 }
 
-/// <summary>How a driveline stands before and after a swap.</summary>
+/// <summary>How a driveline stands before and after a change.</summary>
 public sealed record SwapEffect(GoalState Before, GoalState After);
-
-/// <summary>How a driveline stands to its goals.</summary>
-/// <param name="CruiseEngineSpeed">At the first cruise goal, rev/s; null while a part or a number is missing.</param>
-/// <param name="Clashes">How many findings clash.</param>
-public sealed record GoalState(Measured? CruiseEngineSpeed, int Clashes);

@@ -1,3 +1,4 @@
+using BuildLog.Data.Costs;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
@@ -12,9 +13,10 @@ internal sealed class VehicleHistory
     private readonly Vehicle vehicle;
     private readonly PartEvidence evidence;
     private readonly VehicleNumbers numbers;
+    private readonly IReadOnlyList<Cost> costs;
 
-    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions)
-        => (this.vehicle, Fitments, evidence, numbers) = (vehicle, fitments, new(sessions), new(vehicle));
+    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<Cost> costs)
+        => (this.vehicle, Fitments, evidence, numbers, this.costs) = (vehicle, fitments, new(sessions), new(vehicle), costs);
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
@@ -23,7 +25,7 @@ internal sealed class VehicleHistory
         var stored = db.Vehicles.SingleOrDefault(v => v.Id == vehicle.Id)
             ?? throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
         var fitments = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).AsEnumerable().OrderBy(fitment => fitment.Start).ToList();
-        return new(stored, fitments, SessionList.Of(db, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]));
+        return new(stored, fitments, SessionList.Of(db, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]), CostList.Amounts(db, vehicle));
     }
 
     public DrivelineOfDay On(DateOnly day)
@@ -31,6 +33,9 @@ internal sealed class VehicleHistory
         var fitted = Fitments.Where(fitment => fitment.Holds(day)).OrderBy(fitment => fitment.Position).ToList();
         return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]);
     }
+
+    /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
+    public IReadOnlyList<Money> SpentUntil(DateOnly day) => Money.Totals(costs.Where(cost => cost.Date <= day).Select(cost => cost.Amount));
 
     public IReadOnlyList<Swap> Swaps()
     {
@@ -56,6 +61,8 @@ internal sealed class VehicleHistory
                 Odometer = fitted?.FromOdometer ?? removed?.ToOdometer,
                 Before = before,
                 After = after,
+                SpentBefore = SpentUntil(when.Day.AddDays(-1)),
+                SpentAfter = SpentUntil(when.Day),
             });
             before = after;
         }

@@ -7,6 +7,5 @@ internal static class KnownMigrations
     [
         "20261125180654_FirstRecord",
         "20261125193628_WholeMarriage",
-        "20261125214223_WholeJoint",
     ];
 }

@@ -38,7 +38,7 @@ public static class RecordCheck
         try
         {
             using var connection = ShopConnection.OpenForReading(path);
-            return connection.Ask("PRAGMA quick_check") is not "ok" || connection.Ask("PRAGMA foreign_key_check") is not null;
+            return connection.Ask("PRAGMA integrity_check") is not "ok" || connection.Ask("PRAGMA foreign_key_check") is not null;
         }
         catch (SqliteException)
         {

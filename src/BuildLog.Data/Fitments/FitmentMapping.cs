@@ -1,7 +1,6 @@
-using System.Linq.Expressions;
 using BuildLog.Data.Files;
+using BuildLog.Data.Vehicles;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
 namespace BuildLog.Data.Fitments;
 
@@ -19,8 +18,7 @@ internal static class FitmentMapping
         fitment.Navigation(f => f.Vehicle).AutoInclude();
         fitment.Property(f => f.From).HasColumnName("FromDate");
         fitment.Property(f => f.To).HasColumnName("ToDate");
-        Odometer(fitment, f => f.FromOdometer, "From");
-        Odometer(fitment, f => f.ToOdometer, "To");
+        fitment.Odometer(f => f.FromOdometer, "From").Odometer(f => f.ToOdometer, "To");
 
         fitment.HasIndex(f => new { f.VehicleId, f.From });
         fitment.HasIndex(f => new { f.ComponentId, f.From });
@@ -31,17 +29,14 @@ internal static class FitmentMapping
             .Day("ToDate")
             .AllOrNone("Off", "ToDate", "ToOrder")
             .Rule("Forward", """("FromDate", "FromOrder") < ("ToDate", "ToOrder")""");
+        MapOdometerChanges(model);
     }
 
-    private static void Odometer(EntityTypeBuilder<Fitment> fitment, Expression<Func<Fitment, OdometerReading?>> reading, string end)
+    private static void MapOdometerChanges(ModelBuilder model)
     {
-        fitment.ComplexProperty(reading, odometer =>
-        {
-            odometer.Property(o => o!.Metres).HasColumnName($"{end}OdometerMetres");
-            odometer.Property(o => o!.Unit).HasColumnName($"{end}OdometerUnit");
-            odometer.Property(o => o!.Text).HasColumnName($"{end}OdometerText");
-        });
-        fitment.AllOrNone($"{end}Odometer", $"{end}OdometerMetres", $"{end}OdometerUnit", $"{end}OdometerText")
-            .Rule($"{end}OdometerMetres", $"\"{end}OdometerMetres\" BETWEEN 0 AND 10000000000");
+        var change = model.Entry<OdometerChange>("OdometerChanges").Of<OdometerChange, Vehicle>(c => c.VehicleId);
+        change.Ignore(c => c.When);
+        change.HasIndex(c => new { c.Day, c.Order });
+        change.Words(c => c.How).Day("Day").Odometer(c => c.Last, "Last").Odometer(c => c.First, "First").Rule("Starts", "\"FirstOdometerMetres\" IS NOT NULL");
     }
 }

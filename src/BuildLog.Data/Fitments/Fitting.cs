@@ -28,7 +28,7 @@ internal static class Fitting
         var ofVehicle = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).ToList();
         var old = OnePartAtATime.Occupant(ofVehicle, component, vehicle, wish.Position, moment);
         var odometer = OdometerReading.Read(wish.Odometer, vehicle.OdometerUnit);
-        OdometerRunsForward.Check(ofVehicle, vehicle, odometer, moment);
+        OdometerRunsForward.Check(OdometerLine.Of(db, vehicle.Id), vehicle, odometer, moment);
 
         if (old is not null) End(old, moment, odometer, wish.Reason);
         return db.Add(new Fitment
@@ -53,9 +53,19 @@ internal static class Fitting
             throw new RefusedException("date", $"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {day.InWords()}, before that.", FormattableString.Invariant($"{fitment.From:O}"));
 
         var odometer = OdometerReading.Read(odometerText, fitment.Vehicle.OdometerUnit);
-        OdometerRunsForward.Check([.. db.Fitments.Where(f => f.VehicleId == fitment.VehicleId)], fitment.Vehicle, odometer, moment);
+        OdometerRunsForward.Check(OdometerLine.Of(db, fitment.VehicleId), fitment.Vehicle, odometer, moment);
         End(fitment, moment, odometer, reason);
         return fitment;
+    }
+
+    /// <summary>The odometer of a vehicle starts anew; the readings on each side still have to run forward.</summary>
+    /// <exception cref="RefusedException">They would not.</exception>
+    public static void Check(ShopContext db, OdometerChange change)
+    {
+        if (change.Id == 0) change.Order = Next(db, change.Day).Order;
+        var vehicle = db.Vehicles.Find(change.VehicleId)!;
+        var others = db.Set<OdometerChange>().Where(other => other.VehicleId == change.VehicleId && other.Id != change.Id).AsEnumerable();
+        OdometerRunsForward.Check(new OdometerLine(db.Fitments.Where(fitment => fitment.VehicleId == change.VehicleId), others.Append(change)), vehicle);
     }
 
     private static void End(Fitment fitment, Moment moment, OdometerReading? odometer, string reason)
@@ -75,6 +85,7 @@ internal static class Fitting
 
         var on = db.Fitments.Where(fitment => fitment.From == day).Max(fitment => (int?)fitment.FromOrder) ?? 0;
         var off = db.Fitments.Where(fitment => fitment.To == day).Max(fitment => fitment.ToOrder) ?? 0;
-        return new(day, Math.Max(on, off) + 1);
+        var odometer = db.Set<OdometerChange>().Where(change => change.Day == day).Max(change => (int?)change.Order) ?? 0;
+        return new(day, Math.Max(Math.Max(on, off), odometer) + 1);
     }
 }

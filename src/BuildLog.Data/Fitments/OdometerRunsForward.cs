@@ -3,18 +3,19 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Fitments;
 
-/// <summary>A vehicle's odometer never shows less than it showed before.</summary>
+/// <summary>A vehicle's odometer never shows less than it showed before, unless it was replaced or reset.</summary>
 internal static class OdometerRunsForward
 {
     // Units are stored as metres in binary; the same reading in two units may differ in the last digit.
     private const double Slack = 0.5;
 
     /// <exception cref="RefusedException">It would run backwards; the sentence names the other reading.</exception>
-    public static void Check(IReadOnlyList<Fitment> ofVehicle, Vehicle vehicle, OdometerReading? reading, Moment moment)
+    public static void Check(OdometerLine line, Vehicle vehicle, OdometerReading? reading, Moment moment)
     {
         if (reading is null) return;
 
-        foreach (var (when, other, what) in Readings(ofVehicle).OrderBy(entry => entry.When))
+        var stretch = line.StretchAt(moment);
+        foreach (var (when, _, other, what) in line.All.Where(shown => shown.Stretch == stretch))
         {
             if (when < moment && other.Metres > reading.Metres + Slack)
                 throw Refused($"The odometer of {vehicle} runs backwards: {reading.InWords} on {moment.Day.InWords()} is less than {other.InWords} on {when.Day.InWords()} ({what}).", other.Text);
@@ -23,12 +24,14 @@ internal static class OdometerRunsForward
         }
     }
 
-    private static IEnumerable<(Moment When, OdometerReading Reading, string What)> Readings(IReadOnlyList<Fitment> ofVehicle)
+    /// <summary>The readings on each stretch between two changes, taken together.</summary>
+    /// <exception cref="RefusedException">One would run backwards.</exception>
+    public static void Check(OdometerLine line, Vehicle vehicle)
     {
-        foreach (var fitment in ofVehicle)
+        foreach (var (before, after) in line.All.Zip(line.All.Skip(1)))
         {
-            if (fitment.FromOdometer is { } on) yield return (fitment.Start, on, $"{fitment.Component} fitted");
-            if (fitment is { End: { } end, ToOdometer: { } off }) yield return (end, off, $"{fitment.Component} taken off");
+            if (before.Stretch == after.Stretch && after.Reading.Metres < before.Reading.Metres - Slack)
+                throw Refused($"The odometer of {vehicle} runs backwards: {after.Reading.InWords} on {after.When.Day.InWords()} ({after.What}) is less than {before.Reading.InWords} on {before.When.Day.InWords()} ({before.What}).", before.Reading.Text);
         }
     }
 

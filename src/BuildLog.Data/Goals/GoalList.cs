@@ -25,6 +25,8 @@ internal static class GoalList
             case LimitGoalEntry limit when db.Goals.OfType<LimitGoalEntry>()
                 .FirstOrDefault(other => other.VehicleId == limit.VehicleId && other.Limited == limit.Limited && other.Id != limit.Id) is { } other:
                 throw Refused(limit.Limited.InWords(), other.Limit);
+            case BudgetGoalEntry budget when db.Goals.OfType<BudgetGoalEntry>().FirstOrDefault(other => other.VehicleId == budget.VehicleId && other.Id != budget.Id) is { } other:
+                throw Refused("budget", $"{other.Most}");
         }
     }
 

@@ -12,8 +12,9 @@ internal static class GoalMapping
         goal.HasIndex(g => g.Uid).IsUnique();
         goal.HasOne<Vehicle>().WithMany().HasForeignKey(g => g.VehicleId).OnDelete(DeleteBehavior.Restrict);
         goal.Property<string>("StoredKind").HasColumnName("Kind");
-        goal.HasDiscriminator<string>("StoredKind").HasValue<CruiseGoalEntry>("cruise").HasValue<HillGoalEntry>("hill").HasValue<LimitGoalEntry>("limit");
-        goal.OneOf("Kind", "cruise", "hill", "limit");
+        goal.HasDiscriminator<string>("StoredKind").HasValue<CruiseGoalEntry>("cruise").HasValue<HillGoalEntry>("hill").HasValue<LimitGoalEntry>("limit")
+            .HasValue<BudgetGoalEntry>("budget");
+        goal.OneOf("Kind", "cruise", "hill", "limit", "budget");
 
         var cruise = model.Entity<CruiseGoalEntry>();
         cruise.Property(g => g.Speed).HasColumnName("Speed");
@@ -33,5 +34,9 @@ internal static class GoalMapping
         var limit = model.Entity<LimitGoalEntry>();
         limit.HasIndex(g => new { g.VehicleId, g.Limited }, "IX_Goals_OneLimitOfEach").IsUnique();
         limit.Words(g => g.Limited).Needs("Kind", "limit", "Limited", "Limit");
+
+        var budget = model.Entity<BudgetGoalEntry>();
+        budget.HasIndex(g => g.VehicleId, "IX_Goals_OneBudget").IsUnique().HasFilter("\"Kind\" = 'budget'");
+        budget.Money(g => g.Most).Needs("Kind", "budget", "MostMinor");
     }
 }

@@ -540,7 +540,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
                         });
 
                     b.HasDiscriminator<string>("StoredMethod").HasValue("Session");
@@ -604,11 +604,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_Bump", "\"Spec\" <> 'Bump' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
-                            t.HasCheckConstraint("CK_Specs_ClutchRating", "\"Spec\" <> 'ClutchRating' OR \"NumberSi\" BETWEEN 10.0 AND 10000.0");
-
                             t.HasCheckConstraint("CK_Specs_Correction", "\"Spec\" <> 'Correction' OR \"NumberSi\" BETWEEN 0.01 AND 100.0");
-
-                            t.HasCheckConstraint("CK_Specs_CriticalAltitude", "\"Spec\" <> 'CriticalAltitude' OR \"NumberSi\" BETWEEN -500.0 AND 11000.0");
 
                             t.HasCheckConstraint("CK_Specs_DragArea", "\"Spec\" <> 'DragArea' OR \"NumberSi\" BETWEEN 0.2 AND 12.0");
 
@@ -617,12 +613,6 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Specs_Droop", "\"Spec\" <> 'Droop' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
                             t.HasCheckConstraint("CK_Specs_FrontAxleMass", "\"Spec\" <> 'FrontAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
-
-                            t.HasCheckConstraint("CK_Specs_FrontPad", "\"Spec\" <> 'FrontPad' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
-
-                            t.HasCheckConstraint("CK_Specs_FrontSprings", "\"Spec\" <> 'FrontSprings' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
-
-                            t.HasCheckConstraint("CK_Specs_GravityHeight", "\"Spec\" <> 'GravityHeight' OR \"NumberSi\" BETWEEN 0.1 AND 3.0");
 
                             t.HasCheckConstraint("CK_Specs_HubFaces", "\"Spec\" <> 'HubFaces' OR \"NumberSi\" BETWEEN 0.6 AND 3.0");
 
@@ -656,25 +646,15 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_PeakTorqueAt", "\"Spec\" <> 'PeakTorqueAt' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
 
-                            t.HasCheckConstraint("CK_Specs_Perches", "\"Spec\" <> 'Perches' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
-
-                            t.HasCheckConstraint("CK_Specs_PilotBore", "\"Spec\" <> 'PilotBore' OR \"NumberSi\" BETWEEN 0.005 AND 0.1");
-
                             t.HasCheckConstraint("CK_Specs_PinionPlan", "\"Spec\" <> 'PinionPlan' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
 
                             t.HasCheckConstraint("CK_Specs_PinionSide", "\"Spec\" <> 'PinionSide' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
-
-                            t.HasCheckConstraint("CK_Specs_PinionToPerch", "\"Spec\" <> 'PinionToPerch' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
 
                             t.HasCheckConstraint("CK_Specs_PitchCircle", "\"Spec\" <> 'PitchCircle' OR \"NumberSi\" BETWEEN 0.05 AND 0.4");
 
                             t.HasCheckConstraint("CK_Specs_PulsesPerTurn", "\"Spec\" <> 'PulsesPerTurn' OR \"NumberSi\" BETWEEN 0.01 AND 1000.0");
 
                             t.HasCheckConstraint("CK_Specs_RearAxleMass", "\"Spec\" <> 'RearAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
-
-                            t.HasCheckConstraint("CK_Specs_RearPad", "\"Spec\" <> 'RearPad' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
-
-                            t.HasCheckConstraint("CK_Specs_RearSprings", "\"Spec\" <> 'RearSprings' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
 
                             t.HasCheckConstraint("CK_Specs_RimWidth", "\"Spec\" <> 'RimWidth' OR \"NumberSi\" BETWEEN 0.05 AND 0.6");
 
@@ -684,9 +664,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_SlipStroke", "\"Spec\" <> 'SlipStroke' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
-                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'CriticalAltitude', 'PilotBore', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'Spigot', 'ClutchRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'Perches', 'PinionToPerch', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude', 'GravityHeight', 'Wheelbase', 'FrontSprings', 'RearSprings', 'FrontPad', 'RearPad')");
-
-                            t.HasCheckConstraint("CK_Specs_Spigot", "\"Spec\" <> 'Spigot' OR \"NumberSi\" BETWEEN 0.005 AND 0.1");
+                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude')");
 
                             t.HasCheckConstraint("CK_Specs_StallSpeed", "\"Spec\" <> 'StallSpeed' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
 
@@ -697,50 +675,6 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Specs_TorqueRating", "\"Spec\" <> 'TorqueRating' OR \"NumberSi\" BETWEEN 10.0 AND 100000.0");
 
                             t.HasCheckConstraint("CK_Specs_TurnsWanted", "\"Spec\" <> 'TurnsWanted' OR \"NumberSi\" BETWEEN 50.0 AND 1000000.0");
-
-                            t.HasCheckConstraint("CK_Specs_Wheelbase", "\"Spec\" <> 'Wheelbase' OR \"NumberSi\" BETWEEN 1.0 AND 10.0");
-                        });
-                });
-
-            modelBuilder.Entity("BuildLog.Data.Specs.TraitRow", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("ComponentId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Text")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Trait")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("ComponentId", "Trait")
-                        .IsUnique();
-
-                    b.ToTable("Traits", null, t =>
-                        {
-                            t.HasCheckConstraint("CK_Traits_ParkingBrake", "\"Trait\" <> 'ParkingBrake' OR \"Text\" IN ('Fitted', 'Absent')");
-
-                            t.HasCheckConstraint("CK_Traits_Plate", "\"Trait\" <> 'Plate' OR \"Text\" IN ('Flywheel', 'Flexplate')");
-
-                            t.HasCheckConstraint("CK_Traits_ShiftLinkage", "\"Trait\" <> 'ShiftLinkage' OR \"Text\" IN ('Fitted', 'Absent')");
-
-                            t.HasCheckConstraint("CK_Traits_SpeedometerFeed", "\"Trait\" <> 'SpeedometerFeed' OR \"Text\" IN ('None', 'Cable', 'Pulses')");
-
-                            t.HasCheckConstraint("CK_Traits_Starter", "\"Trait\" <> 'Starter' OR \"Text\" IN ('Left', 'Right')");
-
-                            t.HasCheckConstraint("CK_Traits_Text", "length(trim(\"Text\")) > 0");
-
-                            t.HasCheckConstraint("CK_Traits_Trait", "\"Trait\" IN ('BellHousing', 'Plate', 'Starter', 'Turns', 'InputSpline', 'DiscSpline', 'Output', 'FrontOutput', 'SpeedometerFeed', 'ParkingBrake', 'ShiftLinkage', 'PinionFlange', 'FrontEnd', 'RearEnd')");
-
-                            t.HasCheckConstraint("CK_Traits_Turns", "\"Trait\" <> 'Turns' OR \"Text\" IN ('Clockwise', 'Anticlockwise')");
                         });
                 });
 
@@ -930,12 +864,6 @@ namespace BuildLog.Data.Migrations
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
 
-                    b.Property<int?>("OverdriveRing")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("OverdriveSun")
-                        .HasColumnType("INTEGER");
-
                     b.ComplexProperty(typeof(Dictionary<string, object>), "OverdriveRatio", "BuildLog.Data.Components.OverdriveComponent.OverdriveRatio#Noted", b1 =>
                         {
                             b1.Property<double>("Si")
@@ -969,12 +897,6 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Components_OverdriveRatioSi", "\"OverdriveRatioSi\" BETWEEN 0.4 AND 1.0");
 
                             t.HasCheckConstraint("CK_Components_OverdriveRatioSource", "\"OverdriveRatioSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
-
-                            t.HasCheckConstraint("CK_Components_OverdriveRing", "\"OverdriveRing\" BETWEEN 4 AND 200");
-
-                            t.HasCheckConstraint("CK_Components_OverdriveSun", "\"OverdriveSun\" BETWEEN 4 AND 200");
-
-                            t.HasCheckConstraint("CK_Components_OverdriveTeeth", "(\"OverdriveRing\" IS NULL) + (\"OverdriveSun\" IS NULL) IN (0, 2)");
                         });
 
                     b.HasDiscriminator().HasValue("overdrive");
@@ -1112,16 +1034,11 @@ namespace BuildLog.Data.Migrations
                     b.Property<bool?>("ConverterLocksUp")
                         .HasColumnType("INTEGER");
 
-                    b.Property<string>("GearTeeth")
-                        .HasColumnType("TEXT");
-
-                    b.ToTable("Components", t =>
+                    b.ToTable(t =>
                         {
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
-
-                            t.HasCheckConstraint("CK_Components_GearTeeth", "length(trim(\"GearTeeth\")) > 0");
                         });
 
                     b.HasDiscriminator().HasValue("transmission");
@@ -1232,40 +1149,6 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("limit");
                 });
 
-            modelBuilder.Entity("BuildLog.Data.Sessions.GearCountSession", b =>
-                {
-                    b.HasBaseType("BuildLog.Data.Sessions.Session");
-
-                    b.Property<string>("Align")
-                        .IsRequired()
-                        .ValueGeneratedOnUpdateSometimes()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("Align");
-
-                    b.Property<string>("Gear")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("ReadTo")
-                        .IsRequired()
-                        .ValueGeneratedOnUpdateSometimes()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("ReadTo");
-
-                    b.ToTable("Sessions", t =>
-                        {
-                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
-
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
-
-                            t.HasCheckConstraint("CK_Sessions_Gear", "length(trim(\"Gear\")) > 0");
-
-                            t.HasCheckConstraint("CK_Sessions_gear_count", "\"Method\" <> 'gear count' OR (\"Gear\" IS NOT NULL AND \"ReadTo\" IS NOT NULL AND \"Align\" IS NOT NULL)");
-                        });
-
-                    b.HasDiscriminator().HasValue("gear count");
-                });
-
             modelBuilder.Entity("BuildLog.Data.Sessions.RollOutSession", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Sessions.Session");
@@ -1295,7 +1178,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
 
                             t.HasCheckConstraint("CK_Sessions_Construction", "\"Construction\" IN ('Radial', 'Bias')");
 
@@ -1321,9 +1204,7 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("ReadTo")
                         .IsRequired()
-                        .ValueGeneratedOnUpdateSometimes()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("ReadTo");
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Wheels")
                         .IsRequired()
@@ -1333,7 +1214,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
 
                             t.HasCheckConstraint("CK_Sessions_Wheels", "\"Wheels\" IN ('OneHeld', 'Together', 'Each')");
 
@@ -1613,20 +1494,9 @@ namespace BuildLog.Data.Migrations
                         .OnDelete(DeleteBehavior.ClientCascade);
                 });
 
-            modelBuilder.Entity("BuildLog.Data.Specs.TraitRow", b =>
-                {
-                    b.HasOne("BuildLog.Data.Components.Component", null)
-                        .WithMany("Traits")
-                        .HasForeignKey("ComponentId")
-                        .OnDelete(DeleteBehavior.ClientCascade)
-                        .IsRequired();
-                });
-
             modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
                 {
                     b.Navigation("Specs");
-
-                    b.Navigation("Traits");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.Session", b =>

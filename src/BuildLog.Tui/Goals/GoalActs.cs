@@ -63,6 +63,7 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
         CruiseGoalEntry cruise => $"{cruise.EngineSpeed} at {cruise.Speed}",
         HillGoalEntry hill => $"{hill.Speed} on {hill.Gradient}",
         LimitGoalEntry limit => $"{limit.Limited.InWords()} {limit.Limit}",
+        BudgetGoalEntry budget => $"budget {budget.Most}",
         _ => throw new ArgumentException("A goal without words.", nameof(goal)),
     };
 }

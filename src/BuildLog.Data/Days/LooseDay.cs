@@ -1,0 +1,30 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Days;
+
+/// <summary>A day that may not be known to the day: the text as typed, and what it leaves open.</summary>
+public sealed record LooseDay
+{
+    internal LooseDay(string text, DateOnly? earliest, DateOnly? latest) => (Text, Earliest, Latest) = (text, earliest, latest);
+
+    public string Text { get; private init; }
+
+    /// <summary>The first day it can have been; null where nothing says so.</summary>
+    public DateOnly? Earliest { get; private init; }
+
+    /// <summary>The last day it can have been; null where nothing says so.</summary>
+    public DateOnly? Latest { get; private init; }
+
+    public bool IsExact => Earliest is not null && Earliest == Latest;
+
+    public static LooseDay On(DateOnly day) => new(FormattableString.Invariant($"{day:O}"), day, day);
+
+    /// <summary>Reads <c>3 May 2026</c>, <c>spring 2024</c>, <c>about 2019</c>, <c>before May 2023</c>; empty text is no day.</summary>
+    /// <exception cref="RefusedException">The text is no day.</exception>
+    public static LooseDay? Read(string text) => string.IsNullOrWhiteSpace(text) ? null : LooseDayText.Read(text).OrRefuse();
+
+    /// <summary>It was before the other for certain.</summary>
+    public bool IsSurelyBefore(LooseDay other) => Latest is { } latest && other.Earliest is { } earliest && latest < earliest;
+
+    public override string ToString() => Text;
+}

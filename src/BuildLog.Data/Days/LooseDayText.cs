@@ -1,0 +1,110 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Days;
+
+/// <summary>Reads a day as far as people remember it, and says between which days it lies.</summary>
+/// <remarks>Seasons are those of the northern half of the world. 03/05/2026 is March to some and May to others: it is refused, never guessed.</remarks>
+public static partial class LooseDayText
+{
+    private const int LongestText = 60;
+    private const string Right = "spring 2024";
+
+    public static Parsed<LooseDay> Read(string text)
+    {
+        var typed = text.Trim();
+        if (typed.Length is 0 or > LongestText || typed.Any(char.IsControl)) return new Refusal("day", "A day, month, season or year is expected here.", Right);
+
+        var read = Whole(Spaces().Replace(typed, " ").Replace('–', '-').ToUpperInvariant());
+        if (read is not { } span)
+        {
+            return Slashes().IsMatch(typed)
+                ? new Refusal("day", $"'{typed}' can be read as day-month or month-day: write the month's name, or year-month-day.", "3 May 2026")
+                : new Refusal("day", $"'{typed}' is no day, month, season or year that can be placed.", Right);
+        }
+
+        if (span.From?.Year < 1900 || span.To?.Year > 2200) return new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
+        return span.From > span.To
+            ? new Refusal("day", $"'{typed}' ends before it begins.", "May 2023 to June 2024")
+            : new LooseDay(typed, span.From, span.To);
+    }
+
+    private static Span? Whole(string text)
+    {
+        if (text is "UNKNOWN" or "?") return new(null, null);
+        if (Qualified().Match(text) is { Success: true } loose && Whole(loose.Groups["what"].Value) is { } known) return Loosened(loose.Groups["how"].Value, known);
+        if (Between().Match(text) is { Success: true } between && Plain(between.Groups["from"].Value) is { } from && Plain(between.Groups["to"].Value) is { } to)
+            return new(from.From, to.To);
+        return Plain(text);
+    }
+
+    private static Span? Loosened(string how, Span what) => how switch
+    {
+        "BEFORE" => new(null, what.From?.AddDays(-1)),
+        "UNTIL" or "BY" => new(null, what.To),
+        "AFTER" => new(what.To?.AddDays(1), null),
+        "SINCE" or "FROM" => new(what.From, null),
+        _ => what.Widened(),
+    };
+
+    private static Span? Plain(string text)
+    {
+        if (DateOnly.TryParseExact(text, Days, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return new(day, day);
+        if (DateOnly.TryParseExact("1 " + text, ["d MMMM yyyy", "d MMM yyyy"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var month)) return Span.Months(month, 1);
+        if (DateOnly.TryParseExact(text + "-1", "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out month)) return Span.Months(month, 1);
+        if (Decade().IsMatch(text)) return Span.Months(new(Number(text[..4]), 1, 1), 120);
+        if (Year().Match(text) is not { Success: true } match) return null;
+
+        var year = Number(match.Groups["year"].Value);
+        return (match.Groups["part"].Value, match.Groups["next"].Success) switch
+        {
+            ("", false) => Span.Months(new(year, 1, 1), 12),
+            ("EARLY", false) => Span.Months(new(year, 1, 1), 4),
+            ("MID", false) => Span.Months(new(year, 5, 1), 4),
+            ("LATE", false) => Span.Months(new(year, 9, 1), 4),
+            ("SPRING", false) => Span.Months(new(year, 3, 1), 3),
+            ("SUMMER", false) => Span.Months(new(year, 6, 1), 3),
+            ("AUTUMN" or "FALL", false) => Span.Months(new(year, 9, 1), 3),
+
+            // The winter that ends in it or the one that begins in it.
+            ("WINTER", false) => Span.Months(new(year - 1, 12, 1), 15),
+            ("WINTER", true) when Number(match.Groups["next"].Value) % 100 == (year + 1) % 100 => Span.Months(new(year, 12, 1), 3),
+            _ => null,
+        };
+    }
+
+    private static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
+
+    private static readonly string[] Days = ["yyyy-M-d", "d MMMM yyyy", "d MMM yyyy", "d. MMMM yyyy", "MMMM d yyyy", "MMM d yyyy", "MMMM d, yyyy", "MMM d, yyyy"];
+
+    private readonly record struct Span(DateOnly? From, DateOnly? To)
+    {
+        public static Span Months(DateOnly first, int months) => new(first, first.AddMonths(months).AddDays(-1));
+
+        /// <summary>About a day is within a week of it; about anything longer, within its own length.</summary>
+        public Span Widened()
+        {
+            var by = From is { } from && To is { } to ? Math.Max(7, to.DayNumber - from.DayNumber + 1) : 0;
+            return new(From?.AddDays(-by), To?.AddDays(by));
+        }
+    }
+
+    [GeneratedRegex(@"^(?<how>BEFORE|UNTIL|BY|AFTER|SINCE|FROM|ABOUT|AROUND|CIRCA|CA\.?|C\.|~) ?(?<what>.+)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Qualified();
+
+    [GeneratedRegex(@"^(?:BETWEEN )?(?<from>.+?) ?(?:-(?=.{4,}$)| TO | AND ) ?(?<to>.+)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Between();
+
+    [GeneratedRegex(@"^(?:(?<part>EARLY|MID|LATE|SPRING|SUMMER|AUTUMN|FALL|WINTER)[ -])?(?<year>[12]\d{3})(?:/(?<next>\d{2}|\d{4}))?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Year();
+
+    [GeneratedRegex(@"^[12]\d{2}0'?S$", RegexOptions.CultureInvariant)]
+    private static partial Regex Decade();
+
+    [GeneratedRegex(@"^\d{1,2}[/.]\d{1,2}[/.]\d{2,4}$", RegexOptions.CultureInvariant)]
+    private static partial Regex Slashes();
+
+    [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
+    private static partial Regex Spaces();
+}

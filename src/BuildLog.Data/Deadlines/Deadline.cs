@@ -1,0 +1,36 @@
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Deadlines;
+
+/// <summary>A day by which something has to be done: retest, permit, insurance, certificate.</summary>
+public sealed class Deadline : Entered
+{
+    /// <param name="vehicle">The vehicle it concerns; null for the shop.</param>
+    public Deadline(Vehicle? vehicle = null) => VehicleId = vehicle?.Id;
+
+    private Deadline() { }
+
+    public long? VehicleId { get; internal set; }
+
+    public string What
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public DateOnly Day { get; set; }
+
+    /// <summary>Null while it is open.</summary>
+    public DateOnly? Done { get; set; }
+
+    public override void Check()
+    {
+        TextRules.CheckTitle(What, "deadline", "test station, second look");
+        TextRules.CheckDay(Day, "day of the deadline");
+        TextRules.CheckDay(Done, "day it was done");
+        if (Day == default) throw new RefusedException("day", $"By when is '{What}' due?", "2026-05-03");
+    }
+
+    public override string ToString() => What;
+}

@@ -1,0 +1,36 @@
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data.Decisions;
+
+/// <summary>What was decided about a vehicle, why, and who agreed.</summary>
+public sealed class Decision : Entered
+{
+    public Decision(Vehicle vehicle) => VehicleId = vehicle.Id;
+
+    private Decision() { }
+
+    public long VehicleId { get; internal set; }
+
+    public DateOnly Date { get; set; }
+
+    public string What
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public string Why { get; set; } = "";
+
+    /// <summary>Who agreed: the owner, where it is his money.</summary>
+    public string AgreedBy { get; set; } = "";
+
+    public override void Check()
+    {
+        TextRules.CheckTitle(What, "decision", "axle 3.08 instead of 3.55");
+        TextRules.CheckText(Why, "reason");
+        TextRules.CheckLine(AgreedBy, "name of who agreed", "Agnes Thorley");
+        TextRules.CheckDay(Date, "day of the decision");
+    }
+
+    public override string ToString() => What;
+}

@@ -1,0 +1,20 @@
+using BuildLog.Data.Costs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Goals;
+
+/// <summary>What the whole build may cost.</summary>
+public sealed class BudgetGoalEntry : GoalEntry
+{
+    public BudgetGoalEntry(Vehicle vehicle) => VehicleId = vehicle.Id;
+
+    private BudgetGoalEntry() { }
+
+    public Money? Most { get; set; }
+
+    public override void Check()
+    {
+        if (Most is not { Minor: > 0 }) throw new RefusedException("budget", "A budget is an amount above zero.", "4000 EUR");
+    }
+}

@@ -1,0 +1,49 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Data.Hunting;
+
+/// <summary>Whether an offered part would do, as far as its claim says. The must-haves are for a person to look at.</summary>
+/// <param name="Verdict">The worst of its windows; open where the claim does not say.</param>
+/// <param name="Windows">What the claim says to each window.</param>
+/// <param name="IsTooDear">It costs more than the part may, in the same currency.</param>
+public sealed record OfferJudgement(Verdict Verdict, IReadOnlyList<WindowJudgement> Windows, bool IsTooDear)
+{
+    public static OfferJudgement Of(Offer offer)
+    {
+        var windows = offer.Wanted.Windows.Select(window => WindowJudgement.Of(window, offer.Claimed)).ToList();
+        var isTooDear = offer is { Price: { } price, Wanted.Most: { } most } && price.Currency == most.Currency && price.Minor > most.Minor;
+        return new(windows.Count == 0 ? Verdict.Open : windows.Min(window => window.Verdict), windows, isTooDear);
+    }
+}
+
+/// <summary>What a claim says to one window: the claimed value, null where it says nothing.</summary>
+public sealed record WindowJudgement(WantedWindow Window, Measured? Claimed, Verdict Verdict)
+{
+    internal static WindowJudgement Of(WantedWindow window, string claimed)
+    {
+        var value = Value(window.Quantity, claimed);
+        return new(window, value, value is null ? Verdict.Open : Verdicts.Judge(value, window.Read()).Verdict);
+    }
+
+    // A ratio is as sure as its last digit; of tyres mostly the size is claimed.
+    private static Measured? Value(WindowOf quantity, string claimed)
+    {
+        if (quantity.Range() is { } range) return Understood(QuotedRatio.ReadMeasured(claimed, range, quantity.InWords()));
+        if (QuantityText.Read(claimed, Kind.Length).Understood(out var length)) return length.ToMeasured(quantity.InWords());
+        if (!TyreSizeText.Read(claimed).Understood(out var size)) return null;
+
+        return quantity switch
+        {
+            WindowOf.Circumference => size.RollingCircumference,
+            WindowOf.TyreDiameter => size.FreeCircumferenceAsLabelled * (1 / Math.PI),
+            WindowOf.Width => size.SectionWidth,
+            _ => null,
+        };
+    }
+
+    private static Measured? Understood(Parsed<Measured> read) => read.Understood(out var value) ? value : null;
+}

@@ -1,0 +1,35 @@
+using BuildLog.Data.Donors;
+using BuildLog.Data.Hunting;
+using BuildLog.Data.Suppliers;
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data;
+
+/// <summary>Where parts come from.</summary>
+public sealed partial class Shop
+{
+    /// <summary>What is hunted for a vehicle, then what was found and what was dropped; each by its deadline.</summary>
+    public IReadOnlyList<WantedPart> Wanted(Vehicle vehicle) => store.Read(db => db.Set<WantedPart>().Where(wanted => wanted.VehicleId == vehicle.Id).AsEnumerable()
+        .OrderBy(wanted => wanted.State).ThenBy(wanted => wanted.Deadline ?? DateOnly.MaxValue).ThenBy(wanted => wanted.Id).ToList());
+
+    /// <summary>What was offered for a wanted part, the latest first.</summary>
+    public IReadOnlyList<Offer> Offers(WantedPart wanted)
+        => store.Read(db => db.Set<Offer>().Where(offer => offer.WantedPartId == wanted.Id).OrderByDescending(offer => offer.Seen).ThenByDescending(offer => offer.Id).ToList());
+
+    /// <summary>Everything offered for what a vehicle still hunts, the latest first.</summary>
+    public IReadOnlyList<Offer> Offers(Vehicle vehicle) => store.Read(db => db.Set<Offer>()
+        .Where(offer => offer.Wanted.VehicleId == vehicle.Id && offer.Wanted.State == WantedState.Hunting)
+        .OrderByDescending(offer => offer.Seen).ThenByDescending(offer => offer.Id).ToList());
+
+    /// <summary>All suppliers by name.</summary>
+    public IReadOnlyList<Supplier> Suppliers()
+        => store.Read(db => db.Set<Supplier>().AsEnumerable().OrderBy(supplier => supplier.Name, StringComparer.InvariantCultureIgnoreCase).ThenBy(supplier => supplier.Id).ToList());
+
+    /// <summary>All donors by name.</summary>
+    public IReadOnlyList<Donor> Donors()
+        => store.Read(db => db.Set<Donor>().AsEnumerable().OrderBy(donor => donor.Name, StringComparer.InvariantCultureIgnoreCase).ThenBy(donor => donor.Id).ToList());
+
+    /// <summary>What is on a donor, or was: what remains first.</summary>
+    public IReadOnlyList<DonorPiece> Pieces(Donor donor)
+        => store.Read(db => db.Set<DonorPiece>().Where(piece => piece.DonorId == donor.Id).AsEnumerable().OrderBy(piece => piece.State).ThenBy(piece => piece.Id).ToList());
+}

@@ -1,0 +1,48 @@
+using BuildLog.Data.Suppliers;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Jobs;
+
+/// <summary>Work given out of the house: sent, promised, back.</summary>
+public sealed class OutsideWork : Entered
+{
+    public OutsideWork(Job job, Supplier to) => (JobId, SupplierId) = (job.Id, to.Id);
+
+    private OutsideWork() { }
+
+    public long JobId { get; internal set; }
+
+    public long SupplierId { get; internal set; }
+
+    /// <summary>Loaded with the work.</summary>
+    public Supplier Supplier { get; internal set; } = null!;
+
+    public string What
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public DateOnly Sent { get; set; }
+
+    public DateOnly? Promised { get; set; }
+
+    /// <summary>Null while it is away.</summary>
+    public DateOnly? Back { get; set; }
+
+    /// <summary>Certificate or report that came with it: its number, or where it lies.</summary>
+    public string Certificate { get; set; } = "";
+
+    public override void Check()
+    {
+        TextRules.CheckTitle(What, "work given out", "balance the propshaft");
+        TextRules.CheckDay(Sent, "day it was sent");
+        TextRules.CheckDay(Promised, "promised day");
+        TextRules.CheckDay(Back, "day it came back");
+        TextRules.CheckLine(Certificate, "certificate", "balance report 1182");
+        if (Promised < Sent) throw new RefusedException("promised", $"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {Sent.InWords()}.", "");
+        if (Back < Sent) throw new RefusedException("back", $"'{What}' cannot be back on {Back?.InWords()}, before it was sent on {Sent.InWords()}.", "");
+    }
+
+    public override string ToString() => What;
+}

@@ -1,0 +1,25 @@
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data;
+
+/// <summary>Work.</summary>
+public sealed partial class Shop
+{
+    /// <summary>The jobs on a vehicle: what is open first, then by due date.</summary>
+    public IReadOnlyList<Job> Jobs(Vehicle vehicle) => store.Read(db => JobList.Of(db, vehicle));
+
+    /// <summary>The time sheet of a vehicle, the latest first.</summary>
+    public IReadOnlyList<WorkEntry> Hours(Vehicle vehicle) => store.Read(db => db.Set<WorkEntry>()
+        .Where(work => db.Set<Job>().Any(job => job.Id == work.JobId && job.VehicleId == vehicle.Id))
+        .OrderByDescending(work => work.Date).ThenByDescending(work => work.Id).ToList());
+
+    /// <summary>The time sheet of one job, the latest first.</summary>
+    public IReadOnlyList<WorkEntry> Hours(Job job)
+        => store.Read(db => db.Set<WorkEntry>().Where(work => work.JobId == job.Id).OrderByDescending(work => work.Date).ThenByDescending(work => work.Id).ToList());
+
+    /// <summary>Work given out for a vehicle: what is away first, by its promised day.</summary>
+    public IReadOnlyList<OutsideWork> OutsideWork(Vehicle vehicle) => store.Read(db => db.Set<OutsideWork>()
+        .Where(work => db.Set<Job>().Any(job => job.Id == work.JobId && job.VehicleId == vehicle.Id)).AsEnumerable()
+        .OrderBy(work => work.Back is not null).ThenBy(work => work.Promised ?? DateOnly.MaxValue).ThenBy(work => work.Id).ToList());
+}

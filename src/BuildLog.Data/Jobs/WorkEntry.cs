@@ -1,0 +1,44 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Jobs;
+
+/// <summary>Hours worked on a job: a line of the time sheet.</summary>
+public sealed class WorkEntry : Entered
+{
+    private const int MinutesOfADay = 24 * 60;
+
+    public WorkEntry(Job job) => JobId = job.Id;
+
+    private WorkEntry() { }
+
+    public long JobId { get; internal set; }
+
+    public DateOnly Date { get; set; }
+
+    /// <summary>As typed: <c>2.5</c>, <c>2:30</c>, <c>2 h 30 min</c>, <c>45 min</c>.</summary>
+    public string Hours
+    {
+        get;
+        set
+        {
+            field = value.Trim();
+            Minutes = WorkTime.Read(field).Understood(out var minutes) ? minutes : 0;
+        }
+    } = "";
+
+    /// <summary>The same in minutes, for sums.</summary>
+    public int Minutes { get; internal set; }
+
+    public string Who { get; set; } = "";
+
+    public string What { get; set; } = "";
+
+    public override void Check()
+    {
+        var minutes = WorkTime.Read(Hours).OrRefuse();
+        if (minutes is <= 0 or > MinutesOfADay) throw new RefusedException("hours", $"'{Hours}' is no time that one person works on a day.", "2:30");
+        TextRules.CheckDay(Date, "day of the work");
+        TextRules.CheckLine(Who, "name of who worked", "Agnes");
+        TextRules.CheckText(What, "work");
+    }
+}

@@ -1,0 +1,33 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Notes;
+
+/// <summary>Something noted down about anything the record keeps.</summary>
+public sealed class Note : Entered
+{
+    public Note(Kept about) => (About, AboutUid) = (Matters.Of(about), about.Uid);
+
+    private Note() { }
+
+    public Matter About { get; private set; }
+
+    public Guid AboutUid { get; private set; }
+
+    public DateOnly Date { get; set; }
+
+    public string Title
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public string Body { get; set; } = "";
+
+    public override void Check()
+    {
+        TextRules.CheckLine(Title, "title of the note", "pinion seal");
+        TextRules.CheckText(Body, "note");
+        TextRules.CheckDay(Date, "day of the note");
+        if (Title.Length == 0 && Body.Trim().Length == 0) throw new RefusedException("note", "The note is empty.", "Pinion seal weeps since the drive to the coast.");
+    }
+}

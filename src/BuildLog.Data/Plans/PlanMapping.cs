@@ -1,0 +1,22 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data.Plans;
+
+internal static class PlanMapping
+{
+    public static void Map(ModelBuilder model)
+    {
+        var plan = model.Entry<Plan>("Plans").Of<Plan, Vehicle>(p => p.VehicleId);
+        plan.Ignore(p => p.Changes);
+        plan.Rows(p => p.Rows, row => row.PlanId);
+        plan.Filled("Name").Day("Date").Words(p => p.State)
+            .Rule("Rejected", "\"State\" <> 'Rejected' OR length(trim(\"Reason\")) > 0");
+
+        var change = model.Entity<ChangeRow>().ToTable("PlannedChanges");
+        change.HasIndex(row => new { row.PlanId, row.Position }).IsUnique();
+        change.Of<ChangeRow, Component>(row => row.ComponentId).Words(row => row.Position)
+            .Rule("What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
+    }
+}

@@ -1,0 +1,53 @@
+using BuildLog.Gearing.Quantities;
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data;
+
+/// <summary>What entries say of each other has to be in the record: asked of the model, so that a new kind of entry is held to it as well.</summary>
+internal static class References
+{
+    /// <summary>Everything it names is there; what is found is linked to it.</summary>
+    /// <exception cref="RefusedException">The sentence says what is not.</exception>
+    public static void Check(ShopContext db, Entered entry)
+    {
+        foreach (var reference in db.Model.FindEntityType(entry.GetType())!.GetForeignKeys())
+        {
+            if (reference.Properties[0].PropertyInfo!.GetValue(entry) is not long id) continue;
+
+            var type = reference.PrincipalEntityType.ClrType;
+            if (db.Find(type, id) is null) throw Missing(Matters.Of(type));
+        }
+    }
+
+    /// <summary>A note or a paper is about something that is there.</summary>
+    /// <exception cref="RefusedException">It is not.</exception>
+    public static void Check(ShopContext db, Matter about, Guid uid)
+    {
+        if (!Holds(db, about, uid)) throw Missing(about);
+    }
+
+    /// <summary>Nothing else names it, so that it can be taken out.</summary>
+    /// <exception cref="RefusedException">The sentence says what does.</exception>
+    public static void CheckFree(ShopContext db, Entered entry)
+    {
+        foreach (var reference in db.Model.FindEntityType(entry.GetType())!.GetReferencingForeignKeys())
+        {
+            var type = reference.DeclaringEntityType.ClrType;
+            if (!typeof(Kept).IsAssignableFrom(type)) continue;
+
+            var column = reference.Properties[0].Name;
+            if (Set(db, type).Any(other => EF.Property<long?>(other, column) == entry.Id))
+            {
+                string what = Matters.Of(entry).InWords(), other = Matters.Of(type).InWords();
+                throw new RefusedException("in-use", $"The {what} cannot be taken out while a {other} in the record names it; take that out first.", "");
+            }
+        }
+    }
+
+    public static IQueryable<Kept> Set(ShopContext db, Type type)
+        => (IQueryable<Kept>)typeof(ShopContext).GetMethod(nameof(ShopContext.Set), [])!.MakeGenericMethod(type).Invoke(db, null)!;
+
+    private static bool Holds(ShopContext db, Matter about, Guid uid) => Set(db, Matters.TypeOf(about)).Any(kept => kept.Uid == uid);
+
+    private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), $"The {matter.InWords()} is not in the record; add it first.", "");
+}

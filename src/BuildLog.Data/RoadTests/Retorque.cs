@@ -1,0 +1,37 @@
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data.RoadTests;
+
+/// <summary>A bolt tightened again after the shakedown: what, to which torque, when, and who signs for it.</summary>
+public sealed class Retorque : Entered
+{
+    public Retorque(Vehicle vehicle) => VehicleId = vehicle.Id;
+
+    private Retorque() { }
+
+    public long VehicleId { get; internal set; }
+
+    public DateOnly Date { get; set; }
+
+    public string What
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    /// <summary>The torque it was tightened to.</summary>
+    public Noted? Torque { get; set; }
+
+    public string Initials
+    {
+        get;
+        set => field = value.Trim();
+    } = "";
+
+    public override void Check()
+    {
+        TextRules.CheckDay(Date, "day of the re-torque");
+        TextRules.CheckTitle(What, "bolt", "propshaft flange, rear");
+        TextRules.CheckTitle(Initials, "initials", "AT");
+    }
+}

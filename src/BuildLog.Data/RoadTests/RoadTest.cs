@@ -1,0 +1,50 @@
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data.RoadTests;
+
+/// <summary>One drive with an ear on the driveline.</summary>
+public sealed class RoadTest : Entered
+{
+    public RoadTest(Vehicle vehicle) => VehicleId = vehicle.Id;
+
+    private RoadTest() { }
+
+    public long VehicleId { get; internal set; }
+
+    public DateOnly Date { get; set; }
+
+    public OdometerReading? Odometer { get; set; }
+
+    /// <summary>Road speed at which the engine speed was read.</summary>
+    public Noted? Speed { get; set; }
+
+    public Noted? EngineSpeed { get; set; }
+
+    /// <summary>By its name on the knob.</summary>
+    public string Gear { get; set; } = "";
+
+    /// <summary>As read: <c>water 88 °C, gearbox 71 °C</c>.</summary>
+    public string Temperatures { get; set; } = "";
+
+    /// <summary>Between which speeds it shakes: <c>85 to 95 km/h</c>.</summary>
+    public string Vibration { get; set; } = "";
+
+    public string Noises { get; set; } = "";
+
+    public string Defects { get; set; } = "";
+
+    /// <summary>What was done about it.</summary>
+    public string Fix { get; set; } = "";
+
+    public override void Check()
+    {
+        TextRules.CheckDay(Date, "day of the road test");
+        TextRules.CheckLine(Gear, "gear", "4");
+        TextRules.CheckLine(Temperatures, "temperatures", "water 88 °C");
+        TextRules.CheckLine(Vibration, "vibration", "85 to 95 km/h");
+        TextRules.CheckText(Noises, "noises");
+        TextRules.CheckText(Defects, "defects");
+        TextRules.CheckText(Fix, "fix");
+    }
+}

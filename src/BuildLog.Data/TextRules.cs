@@ -1,0 +1,46 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data;
+
+/// <summary>What text an entry may hold: something in its title, one line where a list shows it, and nothing that steers a terminal.</summary>
+internal static class TextRules
+{
+    private const int LongestLine = 200;
+    private const int LongestText = 100_000;
+
+    /// <summary>A line that must be there.</summary>
+    /// <exception cref="RefusedException">It is empty, too long or more than a line.</exception>
+    public static void CheckTitle(string text, string what, string example)
+    {
+        if (text.Trim().Length == 0) throw new RefusedException(Code(what), $"The {what} is missing.", example);
+        CheckLine(text, what, example);
+    }
+
+    /// <summary>A line that may be empty.</summary>
+    /// <exception cref="RefusedException">It is too long or more than a line.</exception>
+    public static void CheckLine(string? text, string what, string example)
+    {
+        if (text is not null && (text.Length > LongestLine || text.Any(char.IsControl)))
+            throw new RefusedException(Code(what), FormattableString.Invariant($"The {what} is one line of at most {LongestLine} characters."), example);
+    }
+
+    /// <summary>Text of several lines; it may be empty.</summary>
+    /// <exception cref="RefusedException">It is too long, or holds signs that are no text.</exception>
+    public static void CheckText(string text, string what)
+    {
+        if (text.Length > LongestText)
+            throw new RefusedException(Code(what), FormattableString.Invariant($"The {what} has {text.Length} characters; {LongestText} are the most: attach it as a file."), "");
+        if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))
+            throw new RefusedException(Code(what), $"The {what} holds signs that are no text; paste it as plain text.", "");
+    }
+
+    /// <summary>A day of this shop, if there is one.</summary>
+    /// <exception cref="RefusedException">It lies outside any shop's life.</exception>
+    public static void CheckDay(DateOnly? day, string what)
+    {
+        if (day is { Year: < 1900 or > 2200 })
+            throw new RefusedException(Code(what), FormattableString.Invariant($"{day:O} is no day of this shop: the year lies between 1900 and 2200."), "2026-05-03");
+    }
+
+    private static string Code(string what) => what.Replace(' ', '-');
+}

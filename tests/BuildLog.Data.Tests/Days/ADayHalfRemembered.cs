@@ -1,0 +1,62 @@
+using System.Globalization;
+using BuildLog.Data.Days;
+using BuildLog.Gearing.Quantities;
+using Xunit;
+
+namespace BuildLog.Data.Tests.Days;
+
+public sealed class ADayHalfRemembered
+{
+    [Theory]
+    [InlineData("3 May 2026", "2026-05-03", "2026-05-03")]
+    [InlineData("2026-05-03", "2026-05-03", "2026-05-03")]
+    [InlineData("May 3, 2026", "2026-05-03", "2026-05-03")]
+    [InlineData("May 2023", "2023-05-01", "2023-05-31")]
+    [InlineData("2024-02", "2024-02-01", "2024-02-29")]
+    [InlineData("2019", "2019-01-01", "2019-12-31")]
+    [InlineData("1980s", "1980-01-01", "1989-12-31")]
+    [InlineData("spring 2024", "2024-03-01", "2024-05-31")]
+    [InlineData("Fall 2024", "2024-09-01", "2024-11-30")]
+    [InlineData("winter 2023/24", "2023-12-01", "2024-02-29")]
+    [InlineData("winter 2024", "2023-12-01", "2025-02-28")]
+    [InlineData("late 2019", "2019-09-01", "2019-12-31")]
+    [InlineData("about 3 May 2026", "2026-04-26", "2026-05-10")]
+    [InlineData("about 2019", "2018-01-01", "2020-12-30")]
+    [InlineData("before May 2023", null, "2023-04-30")]
+    [InlineData("until May 2023", null, "2023-05-31")]
+    [InlineData("after 2019", "2020-01-01", null)]
+    [InlineData("since spring 2020", "2020-03-01", null)]
+    [InlineData("2019-2021", "2019-01-01", "2021-12-31")]
+    [InlineData("between May 2023 and June 2024", "2023-05-01", "2024-06-30")]
+    [InlineData("3 May 2023 to 2024", "2023-05-03", "2024-12-31")]
+    [InlineData("unknown", null, null)]
+    public void Is_kept_as_typed_between_its_bounds(string typed, string? earliest, string? latest)
+    {
+        var day = LooseDay.Read($" {typed} ")!;
+        Assert.Equal((typed, earliest, latest), (day.Text, day.Earliest?.ToString("O", CultureInfo.InvariantCulture), day.Latest?.ToString("O", CultureInfo.InvariantCulture)));
+    }
+
+    [Theory]
+    [InlineData("03/05/2026", "'03/05/2026' can be read as day-month or month-day: write the month's name, or year-month-day.")]
+    [InlineData("the day Piet fell off the ladder", "'the day Piet fell off the ladder' is no day, month, season or year that can be placed.")]
+    [InlineData("30 February 2024", "'30 February 2024' is no day, month, season or year that can be placed.")]
+    [InlineData("winter 2023/25", "'winter 2023/25' is no day, month, season or year that can be placed.")]
+    [InlineData("2021 to 2019", "'2021 to 2019' ends before it begins.")]
+    [InlineData("1066", "'1066' lies outside 1900 to 2200.")]
+    public void Is_refused_where_it_cannot_be_placed(string typed, string sentence)
+        => Assert.Equal(sentence, Assert.Throws<RefusedException>(() => LooseDay.Read(typed)).Message);
+
+    [Fact]
+    public void Is_before_another_only_when_the_bounds_force_it()
+    {
+        LooseDay spring = LooseDay.Read("spring 2024")!, may = LooseDay.Read("May 2024")!, june = LooseDay.Read("June 2024")!, before = LooseDay.Read("before 2024")!;
+        Assert.True(spring.IsSurelyBefore(june));
+        Assert.False(spring.IsSurelyBefore(may));
+        Assert.False(june.IsSurelyBefore(spring));
+        Assert.True(before.IsSurelyBefore(may));
+        Assert.False(before.IsSurelyBefore(LooseDay.Read("unknown")!));
+    }
+
+    [Fact]
+    public void Is_no_day_where_nothing_was_typed() => Assert.Null(LooseDay.Read("  "));
+}
