@@ -18,11 +18,96 @@ namespace BuildLog.Data.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("BuildLog.Data.Attachments.Attachment", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("About")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AboutUid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Caption")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Length")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MediaType")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Taken", "BuildLog.Data.Attachments.Attachment.Taken#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TakenEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TakenLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TakenText");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AboutUid");
+
+                    b.HasIndex("Sha256");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("Attachments", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Attachments_About", "\"About\" IN ('Vehicle', 'Component', 'Fitment', 'OdometerChange', 'Session', 'Goal', 'IdentityNumber', 'Job', 'WorkEntry', 'OutsideWork', 'Cost', 'Supplier', 'Donor', 'DonorPiece', 'WantedPart', 'Offer', 'Plan', 'RoadTest', 'Retorque', 'Deadline', 'Decision', 'Note', 'Attachment', 'Workshop')");
+
+                            t.HasCheckConstraint("CK_Attachments_FileName", "length(trim(\"FileName\")) > 0");
+
+                            t.HasCheckConstraint("CK_Attachments_Length", "\"Length\" >= 0");
+
+                            t.HasCheckConstraint("CK_Attachments_Sha256", "length(\"Sha256\") = 64 AND \"Sha256\" NOT GLOB '*[^0-9a-f]*'");
+
+                            t.HasCheckConstraint("CK_Attachments_Taken", "(\"TakenText\" IS NOT NULL OR (\"TakenEarliest\" IS NULL AND \"TakenLatest\" IS NULL)) AND (\"TakenEarliest\" IS NULL OR \"TakenLatest\" IS NULL OR \"TakenEarliest\" <= \"TakenLatest\")");
+
+                            t.HasCheckConstraint("CK_Attachments_TakenEarliest", "\"TakenEarliest\" IS date(\"TakenEarliest\")");
+
+                            t.HasCheckConstraint("CK_Attachments_TakenLatest", "\"TakenLatest\" IS date(\"TakenLatest\")");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
                 {
                     b.Property<long>("Id")
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Condition")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Donor")
                         .IsRequired()
@@ -34,6 +119,9 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("Notes")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Ownership")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("SerialNumber")
@@ -50,6 +138,12 @@ namespace BuildLog.Data.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("Kind");
 
+                    b.Property<long?>("SupplierId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("TakenFromId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<Guid>("Uid")
                         .HasColumnType("TEXT");
 
@@ -57,16 +151,64 @@ namespace BuildLog.Data.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Bought", "BuildLog.Data.Components.Component.Bought#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtText");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Price", "BuildLog.Data.Components.Component.Price#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PriceCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("PriceMinor");
+                        });
+
                     b.HasKey("Id");
+
+                    b.HasIndex("SupplierId");
+
+                    b.HasIndex("TakenFromId");
 
                     b.HasIndex("Uid")
                         .IsUnique();
 
                     b.ToTable("Components", null, t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
                         });
 
                     b.HasDiscriminator<string>("StoredKind").HasValue("Component");
@@ -301,6 +443,350 @@ namespace BuildLog.Data.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Costs.Cost", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ReceiptId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("SupplierId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Amount", "BuildLog.Data.Costs.Cost.Amount#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("AmountCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AmountMinor");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("JobId");
+
+                    b.HasIndex("ReceiptId");
+
+                    b.HasIndex("SupplierId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId", "Date");
+
+                    b.ToTable("Costs", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Costs_Amount", "(\"AmountMinor\" IS NULL) + (\"AmountCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Costs_AmountCurrency", "\"AmountCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Costs_AmountMinor", "\"AmountMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_Costs_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Costs_Spent", "\"AmountMinor\" IS NOT NULL");
+
+                            t.HasCheckConstraint("CK_Costs_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Deadlines.Deadline", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("Done")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Day");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("Deadlines", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Deadlines_Day", "\"Day\" IS date(\"Day\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_Done", "\"Done\" IS date(\"Done\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Decisions.Decision", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AgreedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId", "Date");
+
+                    b.ToTable("Decisions", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Decisions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Decisions_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Donors.Donor", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ChassisNumber")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Fate")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SellerId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Bought", "BuildLog.Data.Donors.Donor.Bought#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BoughtText");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Price", "BuildLog.Data.Donors.Donor.Price#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PriceCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("PriceMinor");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SellerId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("Donors", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Donors_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Donors_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Donors_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Donors_Fate", "\"Fate\" IN ('Undecided', 'Keep', 'Sell', 'Scrap', 'Gone')");
+
+                            t.HasCheckConstraint("CK_Donors_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Donors_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Donors_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Donors_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Donors.DonorPiece", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("DonorId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Day", "BuildLog.Data.Donors.DonorPiece.Day#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DayEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DayLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DayText");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Income", "BuildLog.Data.Donors.DonorPiece.Income#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("IncomeCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("IncomeMinor");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("DonorId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("DonorPieces", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_DonorPieces_Day", "(\"DayText\" IS NOT NULL OR (\"DayEarliest\" IS NULL AND \"DayLatest\" IS NULL)) AND (\"DayEarliest\" IS NULL OR \"DayLatest\" IS NULL OR \"DayEarliest\" <= \"DayLatest\")");
+
+                            t.HasCheckConstraint("CK_DonorPieces_DayEarliest", "\"DayEarliest\" IS date(\"DayEarliest\")");
+
+                            t.HasCheckConstraint("CK_DonorPieces_DayLatest", "\"DayLatest\" IS date(\"DayLatest\")");
+
+                            t.HasCheckConstraint("CK_DonorPieces_Income", "(\"IncomeMinor\" IS NULL) + (\"IncomeCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_DonorPieces_IncomeCurrency", "\"IncomeCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_DonorPieces_IncomeMinor", "\"IncomeMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_DonorPieces_State", "\"State\" IN ('Remains', 'Taken', 'Sold', 'Scrapped')");
+
+                            t.HasCheckConstraint("CK_DonorPieces_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Fitments.Fitment", b =>
                 {
                     b.Property<long>("Id")
@@ -419,6 +905,97 @@ namespace BuildLog.Data.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Fitments.OdometerChange", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("How")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Order")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "First", "BuildLog.Data.Fitments.OdometerChange.First#OdometerReading", b1 =>
+                        {
+                            b1.Property<double>("Metres")
+                                .HasColumnType("REAL")
+                                .HasColumnName("FirstOdometerMetres");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("FirstOdometerText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("FirstOdometerUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Last", "BuildLog.Data.Fitments.OdometerChange.Last#OdometerReading", b1 =>
+                        {
+                            b1.Property<double>("Metres")
+                                .HasColumnType("REAL")
+                                .HasColumnName("LastOdometerMetres");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("LastOdometerText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("LastOdometerUnit");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.HasIndex("Day", "Order");
+
+                    b.ToTable("OdometerChanges", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_OdometerChanges_Day", "\"Day\" IS date(\"Day\")");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_FirstOdometer", "(\"FirstOdometerMetres\" IS NULL) + (\"FirstOdometerUnit\" IS NULL) + (\"FirstOdometerText\" IS NULL) IN (0, 3)");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_FirstOdometerMetres", "\"FirstOdometerMetres\" BETWEEN 0 AND 10000000000");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_How", "\"How\" IN ('Replaced', 'Reset', 'RolledOver')");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_LastOdometer", "(\"LastOdometerMetres\" IS NULL) + (\"LastOdometerUnit\" IS NULL) + (\"LastOdometerText\" IS NULL) IN (0, 3)");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_LastOdometerMetres", "\"LastOdometerMetres\" BETWEEN 0 AND 10000000000");
+
+                            t.HasCheckConstraint("CK_OdometerChanges_Starts", "\"FirstOdometerMetres\" IS NOT NULL");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Goals.GoalEntry", b =>
                 {
                     b.Property<long>("Id")
@@ -450,12 +1027,838 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", null, t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit', 'budget')");
                         });
 
                     b.HasDiscriminator<string>("StoredKind").HasValue("GoalEntry");
 
                     b.UseTphMappingStrategy();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.MustHaveRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("WantedPartId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("WantedPartId", "Ordinal")
+                        .IsUnique();
+
+                    b.ToTable("WantedMustHaves", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WantedMustHaves_Ordinal", "\"Ordinal\" >= 1");
+
+                            t.HasCheckConstraint("CK_WantedMustHaves_Text", "length(trim(\"Text\")) > 0");
+
+                            t.HasCheckConstraint("CK_WantedMustHaves_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.Offer", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Claimed")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("Expires")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Seen")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupplierId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("WantedPartId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Price", "BuildLog.Data.Hunting.Offer.Price#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("PriceCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("PriceMinor");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SupplierId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("WantedPartId");
+
+                    b.ToTable("Offers", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Offers_Expires", "\"Expires\" IS date(\"Expires\")");
+
+                            t.HasCheckConstraint("CK_Offers_Forward", "\"Expires\" >= \"Seen\"");
+
+                            t.HasCheckConstraint("CK_Offers_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Offers_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Offers_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_Offers_Seen", "\"Seen\" IS date(\"Seen\")");
+
+                            t.HasCheckConstraint("CK_Offers_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.WantedPart", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("Deadline")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DroppedFor")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Most", "BuildLog.Data.Hunting.WantedPart.Most#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("MostCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("MostMinor");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("WantedParts", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WantedParts_Deadline", "\"Deadline\" IS date(\"Deadline\")");
+
+                            t.HasCheckConstraint("CK_WantedParts_Dropped", "\"State\" <> 'Dropped' OR length(trim(\"DroppedFor\")) > 0");
+
+                            t.HasCheckConstraint("CK_WantedParts_Kind", "\"Kind\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'Axle', 'Tyres', 'Wheels', 'Speedometer', 'Other')");
+
+                            t.HasCheckConstraint("CK_WantedParts_Most", "(\"MostMinor\" IS NULL) + (\"MostCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_WantedParts_MostCurrency", "\"MostCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_WantedParts_MostMinor", "\"MostMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_WantedParts_State", "\"State\" IN ('Hunting', 'Found', 'Dropped')");
+
+                            t.HasCheckConstraint("CK_WantedParts_Title", "length(trim(\"Title\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.WindowRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("High")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("HighSi")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Low")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("LowSi")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Quantity")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("WantedPartId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("WantedPartId", "Ordinal")
+                        .IsUnique();
+
+                    b.ToTable("WantedWindows", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WantedWindows_Ordinal", "\"Ordinal\" >= 1");
+
+                            t.HasCheckConstraint("CK_WantedWindows_Quantity", "\"Quantity\" IN ('AxleRatio', 'TopGearRatio', 'OverdriveRatio', 'LowRangeRatio', 'Circumference', 'TyreDiameter', 'Width', 'Length')");
+
+                            t.HasCheckConstraint("CK_WantedWindows_Sides", "(\"LowSi\" IS NOT NULL OR \"HighSi\" IS NOT NULL) AND (\"LowSi\" IS NULL OR \"HighSi\" IS NULL OR \"LowSi\" <= \"HighSi\")");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Identity.IdentityNumber", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Identified")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReadBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Where")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Read", "BuildLog.Data.Identity.IdentityNumber.Read#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ReadEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ReadLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ReadText");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("IdentityNumbers", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_IdentityNumbers_Identified", "\"Identified\" IN ('Chassis', 'Body', 'Engine', 'Gearbox', 'TransferCase', 'FrontAxle', 'RearAxle', 'Casting', 'DateCode', 'Other')");
+
+                            t.HasCheckConstraint("CK_IdentityNumbers_Number", "length(trim(\"Number\")) > 0");
+
+                            t.HasCheckConstraint("CK_IdentityNumbers_Owner", "(\"VehicleId\" IS NULL) + (\"ComponentId\" IS NULL) = 1");
+
+                            t.HasCheckConstraint("CK_IdentityNumbers_Read", "(\"ReadText\" IS NOT NULL OR (\"ReadEarliest\" IS NULL AND \"ReadLatest\" IS NULL)) AND (\"ReadEarliest\" IS NULL OR \"ReadLatest\" IS NULL OR \"ReadEarliest\" <= \"ReadLatest\")");
+
+                            t.HasCheckConstraint("CK_IdentityNumbers_ReadEarliest", "\"ReadEarliest\" IS date(\"ReadEarliest\")");
+
+                            t.HasCheckConstraint("CK_IdentityNumbers_ReadLatest", "\"ReadLatest\" IS date(\"ReadLatest\")");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.Job", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("BeforeHandover")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("BlockedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Description")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("Due")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("WaitsForId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.HasIndex("WaitsForId");
+
+                    b.ToTable("Jobs", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Jobs_Due", "\"Due\" IS date(\"Due\")");
+
+                            t.HasCheckConstraint("CK_Jobs_State", "\"State\" IN ('ToDo', 'UnderWay', 'Done', 'Dropped')");
+
+                            t.HasCheckConstraint("CK_Jobs_Title", "length(trim(\"Title\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.OutsideWork", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("Back")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("Promised")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Sent")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("SupplierId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("JobId");
+
+                    b.HasIndex("SupplierId");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("OutsideWorks", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_OutsideWorks_Back", "\"Back\" IS date(\"Back\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_Forward", "(\"Promised\" IS NULL OR \"Promised\" >= \"Sent\") AND (\"Back\" IS NULL OR \"Back\" >= \"Sent\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_Promised", "\"Promised\" IS date(\"Promised\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_Sent", "\"Sent\" IS date(\"Sent\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.WorkEntry", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Hours")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("JobId", "Date");
+
+                    b.ToTable("WorkEntries", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WorkEntries_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_WorkEntries_Hours", "length(trim(\"Hours\")) > 0");
+
+                            t.HasCheckConstraint("CK_WorkEntries_Minutes", "\"Minutes\" BETWEEN 1 AND 1440");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Notes.Note", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("About")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AboutUid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("AboutUid", "Date");
+
+                    b.ToTable("Notes", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Notes_About", "\"About\" IN ('Vehicle', 'Component', 'Fitment', 'OdometerChange', 'Session', 'Goal', 'IdentityNumber', 'Job', 'WorkEntry', 'OutsideWork', 'Cost', 'Supplier', 'Donor', 'DonorPiece', 'WantedPart', 'Offer', 'Plan', 'RoadTest', 'Retorque', 'Deadline', 'Decision', 'Note', 'Attachment', 'Workshop')");
+
+                            t.HasCheckConstraint("CK_Notes_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Notes_Text", "length(trim(\"Title\")) + length(trim(\"Body\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.ChangeRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Listed")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("PlanId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Position")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("PlanId", "Position")
+                        .IsUnique();
+
+                    b.ToTable("PlannedChanges", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PlannedChanges_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
+
+                            t.HasCheckConstraint("CK_PlannedChanges_What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("Plans", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Plans_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Plans_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Plans_Rejected", "\"State\" <> 'Rejected' OR length(trim(\"Reason\")) > 0");
+
+                            t.HasCheckConstraint("CK_Plans_State", "\"State\" IN ('Open', 'Kept', 'Rejected')");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.RoadTests.Retorque", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Initials")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Torque", "BuildLog.Data.RoadTests.Retorque.Torque#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("TorqueSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TorqueSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TorqueText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("TorqueUnit");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("Retorques", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Retorques_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Retorques_Initials", "length(trim(\"Initials\")) > 0");
+
+                            t.HasCheckConstraint("CK_Retorques_Torque", "(\"TorqueSi\" IS NULL) + (\"TorqueUnit\" IS NULL) + (\"TorqueText\" IS NULL) + (\"TorqueSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_Retorques_TorqueSi", "\"TorqueSi\" BETWEEN 0.0 AND 5000.0");
+
+                            t.HasCheckConstraint("CK_Retorques_TorqueSource", "\"TorqueSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Retorques_What", "length(trim(\"What\")) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.RoadTests.RoadTest", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Defects")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Fix")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Gear")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Noises")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Temperatures")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Vibration")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "EngineSpeed", "BuildLog.Data.RoadTests.RoadTest.EngineSpeed#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("EngineSpeedSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("EngineSpeedSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("EngineSpeedText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("EngineSpeedUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Odometer", "BuildLog.Data.RoadTests.RoadTest.Odometer#OdometerReading", b1 =>
+                        {
+                            b1.Property<double>("Metres")
+                                .HasColumnType("REAL")
+                                .HasColumnName("OdometerMetres");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("OdometerText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("OdometerUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Speed", "BuildLog.Data.RoadTests.RoadTest.Speed#Noted", b1 =>
+                        {
+                            b1.Property<double>("Si")
+                                .HasColumnType("REAL")
+                                .HasColumnName("SpeedSi");
+
+                            b1.Property<string>("Source")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SpeedSource");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SpeedText");
+
+                            b1.Property<string>("Unit")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SpeedUnit");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId", "Date");
+
+                    b.ToTable("RoadTests", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_RoadTests_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_RoadTests_EngineSpeed", "(\"EngineSpeedSi\" IS NULL) + (\"EngineSpeedUnit\" IS NULL) + (\"EngineSpeedText\" IS NULL) + (\"EngineSpeedSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_RoadTests_EngineSpeedSi", "\"EngineSpeedSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_RoadTests_EngineSpeedSource", "\"EngineSpeedSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_RoadTests_Odometer", "(\"OdometerMetres\" IS NULL) + (\"OdometerUnit\" IS NULL) + (\"OdometerText\" IS NULL) IN (0, 3)");
+
+                            t.HasCheckConstraint("CK_RoadTests_OdometerMetres", "\"OdometerMetres\" BETWEEN 0 AND 10000000000");
+
+                            t.HasCheckConstraint("CK_RoadTests_Speed", "(\"SpeedSi\" IS NULL) + (\"SpeedUnit\" IS NULL) + (\"SpeedText\" IS NULL) + (\"SpeedSource\" IS NULL) IN (0, 4)");
+
+                            t.HasCheckConstraint("CK_RoadTests_SpeedSi", "\"SpeedSi\" BETWEEN 0.0 AND 1000.0");
+
+                            t.HasCheckConstraint("CK_RoadTests_SpeedSource", "\"SpeedSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+                        });
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.ReadingRow", b =>
@@ -540,7 +1943,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
                         });
 
                     b.HasDiscriminator<string>("StoredMethod").HasValue("Session");
@@ -604,7 +2007,11 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_Bump", "\"Spec\" <> 'Bump' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
+                            t.HasCheckConstraint("CK_Specs_ClutchRating", "\"Spec\" <> 'ClutchRating' OR \"NumberSi\" BETWEEN 10.0 AND 10000.0");
+
                             t.HasCheckConstraint("CK_Specs_Correction", "\"Spec\" <> 'Correction' OR \"NumberSi\" BETWEEN 0.01 AND 100.0");
+
+                            t.HasCheckConstraint("CK_Specs_CriticalAltitude", "\"Spec\" <> 'CriticalAltitude' OR \"NumberSi\" BETWEEN -500.0 AND 11000.0");
 
                             t.HasCheckConstraint("CK_Specs_DragArea", "\"Spec\" <> 'DragArea' OR \"NumberSi\" BETWEEN 0.2 AND 12.0");
 
@@ -613,6 +2020,12 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Specs_Droop", "\"Spec\" <> 'Droop' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
                             t.HasCheckConstraint("CK_Specs_FrontAxleMass", "\"Spec\" <> 'FrontAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
+
+                            t.HasCheckConstraint("CK_Specs_FrontPad", "\"Spec\" <> 'FrontPad' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_FrontSprings", "\"Spec\" <> 'FrontSprings' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
+
+                            t.HasCheckConstraint("CK_Specs_GravityHeight", "\"Spec\" <> 'GravityHeight' OR \"NumberSi\" BETWEEN 0.1 AND 3.0");
 
                             t.HasCheckConstraint("CK_Specs_HubFaces", "\"Spec\" <> 'HubFaces' OR \"NumberSi\" BETWEEN 0.6 AND 3.0");
 
@@ -646,15 +2059,25 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_PeakTorqueAt", "\"Spec\" <> 'PeakTorqueAt' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
 
+                            t.HasCheckConstraint("CK_Specs_Perches", "\"Spec\" <> 'Perches' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
+
+                            t.HasCheckConstraint("CK_Specs_PilotBore", "\"Spec\" <> 'PilotBore' OR \"NumberSi\" BETWEEN 0.005 AND 0.1");
+
                             t.HasCheckConstraint("CK_Specs_PinionPlan", "\"Spec\" <> 'PinionPlan' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
 
                             t.HasCheckConstraint("CK_Specs_PinionSide", "\"Spec\" <> 'PinionSide' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_PinionToPerch", "\"Spec\" <> 'PinionToPerch' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
 
                             t.HasCheckConstraint("CK_Specs_PitchCircle", "\"Spec\" <> 'PitchCircle' OR \"NumberSi\" BETWEEN 0.05 AND 0.4");
 
                             t.HasCheckConstraint("CK_Specs_PulsesPerTurn", "\"Spec\" <> 'PulsesPerTurn' OR \"NumberSi\" BETWEEN 0.01 AND 1000.0");
 
                             t.HasCheckConstraint("CK_Specs_RearAxleMass", "\"Spec\" <> 'RearAxleMass' OR \"NumberSi\" BETWEEN 20.0 AND 40000.0");
+
+                            t.HasCheckConstraint("CK_Specs_RearPad", "\"Spec\" <> 'RearPad' OR \"NumberSi\" BETWEEN -0.7853982 AND 0.7853982");
+
+                            t.HasCheckConstraint("CK_Specs_RearSprings", "\"Spec\" <> 'RearSprings' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
 
                             t.HasCheckConstraint("CK_Specs_RimWidth", "\"Spec\" <> 'RimWidth' OR \"NumberSi\" BETWEEN 0.05 AND 0.6");
 
@@ -664,7 +2087,9 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_SlipStroke", "\"Spec\" <> 'SlipStroke' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
-                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude')");
+                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'CriticalAltitude', 'PilotBore', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'Spigot', 'ClutchRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'Perches', 'PinionToPerch', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude', 'GravityHeight', 'Wheelbase', 'FrontSprings', 'RearSprings', 'FrontPad', 'RearPad')");
+
+                            t.HasCheckConstraint("CK_Specs_Spigot", "\"Spec\" <> 'Spigot' OR \"NumberSi\" BETWEEN 0.005 AND 0.1");
 
                             t.HasCheckConstraint("CK_Specs_StallSpeed", "\"Spec\" <> 'StallSpeed' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
 
@@ -675,6 +2100,90 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Specs_TorqueRating", "\"Spec\" <> 'TorqueRating' OR \"NumberSi\" BETWEEN 10.0 AND 100000.0");
 
                             t.HasCheckConstraint("CK_Specs_TurnsWanted", "\"Spec\" <> 'TurnsWanted' OR \"NumberSi\" BETWEEN 50.0 AND 1000000.0");
+
+                            t.HasCheckConstraint("CK_Specs_Wheelbase", "\"Spec\" <> 'Wheelbase' OR \"NumberSi\" BETWEEN 1.0 AND 10.0");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Specs.TraitRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Trait")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId", "Trait")
+                        .IsUnique();
+
+                    b.ToTable("Traits", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Traits_ParkingBrake", "\"Trait\" <> 'ParkingBrake' OR \"Text\" IN ('Fitted', 'Absent')");
+
+                            t.HasCheckConstraint("CK_Traits_Plate", "\"Trait\" <> 'Plate' OR \"Text\" IN ('Flywheel', 'Flexplate')");
+
+                            t.HasCheckConstraint("CK_Traits_ShiftLinkage", "\"Trait\" <> 'ShiftLinkage' OR \"Text\" IN ('Fitted', 'Absent')");
+
+                            t.HasCheckConstraint("CK_Traits_SpeedometerFeed", "\"Trait\" <> 'SpeedometerFeed' OR \"Text\" IN ('None', 'Cable', 'Pulses')");
+
+                            t.HasCheckConstraint("CK_Traits_Starter", "\"Trait\" <> 'Starter' OR \"Text\" IN ('Left', 'Right')");
+
+                            t.HasCheckConstraint("CK_Traits_Text", "length(trim(\"Text\")) > 0");
+
+                            t.HasCheckConstraint("CK_Traits_Trait", "\"Trait\" IN ('BellHousing', 'Plate', 'Starter', 'Turns', 'InputSpline', 'DiscSpline', 'Output', 'FrontOutput', 'SpeedometerFeed', 'ParkingBrake', 'ShiftLinkage', 'PinionFlange', 'FrontEnd', 'RearEnd')");
+
+                            t.HasCheckConstraint("CK_Traits_Turns", "\"Trait\" <> 'Turns' OR \"Text\" IN ('Clockwise', 'Anticlockwise')");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Suppliers.Supplier", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("GoodFor")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("Suppliers", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Suppliers_Name", "length(trim(\"Name\")) > 0");
                         });
                 });
 
@@ -756,6 +2265,42 @@ namespace BuildLog.Data.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Workshops.Workshop", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Currency")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Uid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Uid")
+                        .IsUnique();
+
+                    b.ToTable("Workshops", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Workshops_Currency", "\"Currency\" GLOB '[A-Z][A-Z][A-Z]'");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.BoltedComponent", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
@@ -771,9 +2316,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
 
@@ -838,9 +2399,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_Idle", "(\"IdleSi\" IS NULL) + (\"IdleUnit\" IS NULL) + (\"IdleText\" IS NULL) + (\"IdleSource\" IS NULL) IN (0, 4)");
 
@@ -863,6 +2440,12 @@ namespace BuildLog.Data.Migrations
             modelBuilder.Entity("BuildLog.Data.Components.OverdriveComponent", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Components.Component");
+
+                    b.Property<int?>("OverdriveRing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("OverdriveSun")
+                        .HasColumnType("INTEGER");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "OverdriveRatio", "BuildLog.Data.Components.OverdriveComponent.OverdriveRatio#Noted", b1 =>
                         {
@@ -888,15 +2471,37 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_OverdriveRatio", "(\"OverdriveRatioSi\" IS NULL) + (\"OverdriveRatioUnit\" IS NULL) + (\"OverdriveRatioText\" IS NULL) + (\"OverdriveRatioSource\" IS NULL) IN (0, 4)");
 
                             t.HasCheckConstraint("CK_Components_OverdriveRatioSi", "\"OverdriveRatioSi\" BETWEEN 0.4 AND 1.0");
 
                             t.HasCheckConstraint("CK_Components_OverdriveRatioSource", "\"OverdriveRatioSource\" IN ('TeethCounted', 'Measured', 'MakersData', 'Tag', 'OwnersWord', 'Assumed')");
+
+                            t.HasCheckConstraint("CK_Components_OverdriveRing", "\"OverdriveRing\" BETWEEN 4 AND 200");
+
+                            t.HasCheckConstraint("CK_Components_OverdriveSun", "\"OverdriveSun\" BETWEEN 4 AND 200");
+
+                            t.HasCheckConstraint("CK_Components_OverdriveTeeth", "(\"OverdriveRing\" IS NULL) + (\"OverdriveSun\" IS NULL) IN (0, 2)");
                         });
 
                     b.HasDiscriminator().HasValue("overdrive");
@@ -908,9 +2513,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable(t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
                         });
 
                     b.HasDiscriminator().HasValue("propshaft");
@@ -934,9 +2555,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_DriveTeeth", "\"DriveTeeth\" BETWEEN 1 AND 60");
 
@@ -1005,9 +2642,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_FrontDrive", "\"FrontDrive\" IN ('ThroughShaft', 'Declutch', 'CentreDifferential', 'ClutchPack')");
 
@@ -1034,14 +2687,71 @@ namespace BuildLog.Data.Migrations
                     b.Property<bool?>("ConverterLocksUp")
                         .HasColumnType("INTEGER");
 
-                    b.ToTable(t =>
+                    b.Property<string>("GearTeeth")
+                        .HasColumnType("TEXT");
+
+                    b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_Components_GearTeeth", "length(trim(\"GearTeeth\")) > 0");
                         });
 
                     b.HasDiscriminator().HasValue("transmission");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Goals.BudgetGoalEntry", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Goals.GoalEntry");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Most", "BuildLog.Data.Goals.BudgetGoalEntry.Most#Money", b1 =>
+                        {
+                            b1.Property<string>("Currency")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("MostCurrency");
+
+                            b1.Property<long>("Minor")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("MostMinor");
+                        });
+
+                    b.HasIndex(new[] { "VehicleId" }, "IX_Goals_OneBudget")
+                        .IsUnique()
+                        .HasFilter("\"Kind\" = 'budget'");
+
+                    b.ToTable("Goals", t =>
+                        {
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit', 'budget')");
+
+                            t.HasCheckConstraint("CK_Goals_Most", "(\"MostMinor\" IS NULL) + (\"MostCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Goals_MostCurrency", "\"MostCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Goals_MostMinor", "\"MostMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
+
+                            t.HasCheckConstraint("CK_Goals_budget", "\"Kind\" <> 'budget' OR (\"MostMinor\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("budget");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Goals.CruiseGoalEntry", b =>
@@ -1076,7 +2786,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit', 'budget')");
 
                             t.HasCheckConstraint("CK_Goals_EngineSpeedSi", "\"EngineSpeedSi\" > 0 AND \"EngineSpeedSi\" < 1000");
 
@@ -1114,7 +2824,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit', 'budget')");
 
                             t.HasCheckConstraint("CK_Goals_hill", "\"Kind\" <> 'hill' OR (\"Gradient\" IS NOT NULL AND \"Speed\" IS NOT NULL AND \"Gear\" IS NOT NULL)");
                         });
@@ -1139,7 +2849,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Goals", t =>
                         {
-                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit')");
+                            t.HasCheckConstraint("CK_Goals_Kind", "\"Kind\" IN ('cruise', 'hill', 'limit', 'budget')");
 
                             t.HasCheckConstraint("CK_Goals_Limited", "\"Limited\" IN ('HillStart', 'TopSpeed', 'OverallLow', 'TyreDiameter', 'TyreWidth', 'Track')");
 
@@ -1147,6 +2857,40 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasDiscriminator().HasValue("limit");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.GearCountSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.Property<string>("Align")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Align");
+
+                    b.Property<string>("Gear")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReadTo")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ReadTo");
+
+                    b.ToTable("Sessions", t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+
+                            t.HasCheckConstraint("CK_Sessions_Gear", "length(trim(\"Gear\")) > 0");
+
+                            t.HasCheckConstraint("CK_Sessions_gear_count", "\"Method\" <> 'gear count' OR (\"Gear\" IS NOT NULL AND \"ReadTo\" IS NOT NULL AND \"Align\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("gear count");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.RollOutSession", b =>
@@ -1178,7 +2922,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
 
                             t.HasCheckConstraint("CK_Sessions_Construction", "\"Construction\" IN ('Radial', 'Bias')");
 
@@ -1204,7 +2948,9 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("ReadTo")
                         .IsRequired()
-                        .HasColumnType("TEXT");
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ReadTo");
 
                     b.Property<string>("Wheels")
                         .IsRequired()
@@ -1214,7 +2960,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
 
                             t.HasCheckConstraint("CK_Sessions_Wheels", "\"Wheels\" IN ('OneHeld', 'Together', 'Each')");
 
@@ -1280,9 +3026,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
 
@@ -1378,9 +3140,25 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("Components", t =>
                         {
+                            t.HasCheckConstraint("CK_Components_Bought", "(\"BoughtText\" IS NOT NULL OR (\"BoughtEarliest\" IS NULL AND \"BoughtLatest\" IS NULL)) AND (\"BoughtEarliest\" IS NULL OR \"BoughtLatest\" IS NULL OR \"BoughtEarliest\" <= \"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtEarliest", "\"BoughtEarliest\" IS date(\"BoughtEarliest\")");
+
+                            t.HasCheckConstraint("CK_Components_BoughtLatest", "\"BoughtLatest\" IS date(\"BoughtLatest\")");
+
+                            t.HasCheckConstraint("CK_Components_Condition", "length(trim(\"Condition\")) > 0");
+
                             t.HasCheckConstraint("CK_Components_Kind", "\"Kind\" IN ('engine', 'transmission', 'overdrive', 'transfer case', 'axle', 'propshaft', 'wheels', 'speedometer')");
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
+
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+
+                            t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
+
+                            t.HasCheckConstraint("CK_Components_PriceCurrency", "\"PriceCurrency\" GLOB '[A-Z][A-Z][A-Z]'");
+
+                            t.HasCheckConstraint("CK_Components_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Components_Seat", "\"Seat\" IN ('Cone', 'Ball', 'Flat')");
 
@@ -1408,6 +3186,23 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("wheels");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
+                {
+                    b.HasOne("BuildLog.Data.Suppliers.Supplier", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Donors.Donor", "TakenFrom")
+                        .WithMany()
+                        .HasForeignKey("TakenFromId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.Navigation("Supplier");
+
+                    b.Navigation("TakenFrom");
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.GearRow", b =>
                 {
                     b.HasOne("BuildLog.Data.Components.TransmissionComponent", null)
@@ -1424,6 +3219,84 @@ namespace BuildLog.Data.Migrations
                         .HasForeignKey("PropshaftId")
                         .OnDelete(DeleteBehavior.ClientCascade)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Costs.Cost", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", "Component")
+                        .WithMany()
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Attachments.Attachment", "Receipt")
+                        .WithMany()
+                        .HasForeignKey("ReceiptId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Suppliers.Supplier", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Component");
+
+                    b.Navigation("Receipt");
+
+                    b.Navigation("Supplier");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Deadlines.Deadline", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Decisions.Decision", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Donors.Donor", b =>
+                {
+                    b.HasOne("BuildLog.Data.Suppliers.Supplier", "Seller")
+                        .WithMany()
+                        .HasForeignKey("SellerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.Navigation("Seller");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Donors.DonorPiece", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", "Component")
+                        .WithMany()
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Donors.Donor", null)
+                        .WithMany()
+                        .HasForeignKey("DonorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Component");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Fitments.Fitment", b =>
@@ -1445,7 +3318,157 @@ namespace BuildLog.Data.Migrations
                     b.Navigation("Vehicle");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Fitments.OdometerChange", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("BuildLog.Data.Goals.GoalEntry", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.MustHaveRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Hunting.WantedPart", null)
+                        .WithMany("MustHaveRows")
+                        .HasForeignKey("WantedPartId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.Offer", b =>
+                {
+                    b.HasOne("BuildLog.Data.Suppliers.Supplier", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Hunting.WantedPart", "Wanted")
+                        .WithMany()
+                        .HasForeignKey("WantedPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Supplier");
+
+                    b.Navigation("Wanted");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.WantedPart", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.WindowRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Hunting.WantedPart", null)
+                        .WithMany("WindowRows")
+                        .HasForeignKey("WantedPartId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Identity.IdentityNumber", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", null)
+                        .WithMany()
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.Job", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("BuildLog.Data.Hunting.WantedPart", "WaitsFor")
+                        .WithMany()
+                        .HasForeignKey("WaitsForId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.Navigation("WaitsFor");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.OutsideWork", b =>
+                {
+                    b.HasOne("BuildLog.Data.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("BuildLog.Data.Suppliers.Supplier", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Supplier");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Jobs.WorkEntry", b =>
+                {
+                    b.HasOne("BuildLog.Data.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.ChangeRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", null)
+                        .WithMany()
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("BuildLog.Data.Plans.Plan", null)
+                        .WithMany("Rows")
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.RoadTests.Retorque", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.RoadTests.RoadTest", b =>
                 {
                     b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
                         .WithMany()
@@ -1494,9 +3517,32 @@ namespace BuildLog.Data.Migrations
                         .OnDelete(DeleteBehavior.ClientCascade);
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Specs.TraitRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Components.Component", null)
+                        .WithMany("Traits")
+                        .HasForeignKey("ComponentId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
                 {
                     b.Navigation("Specs");
+
+                    b.Navigation("Traits");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Hunting.WantedPart", b =>
+                {
+                    b.Navigation("MustHaveRows");
+
+                    b.Navigation("WindowRows");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
+                {
+                    b.Navigation("Rows");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.Session", b =>
