@@ -27,10 +27,5 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
     public Measured TorqueRatio => StallTorqueRatio?.Value ?? UsualTorqueRatio;
 
     /// <summary>The stall speed behind another engine, rev/s.</summary>
-    public static Measured StallBehind(Measured stall, Measured torqueThen, Measured torqueNow)
-    {
-        var share = torqueNow / torqueThen;
-        var root = Math.Sqrt(share.Value);
-        return stall * share.Map(root, 0.5 / root);
-    }
+    public static Measured StallBehind(Measured stall, Measured torqueThen, Measured torqueNow) => stall * (torqueNow / torqueThen).SquareRoot();
 }

@@ -79,10 +79,13 @@ public sealed class TorqueCurve
 
     /// <summary>N·m at an engine speed in rev/s; null where the curve does not reach.</summary>
     public Measured? At(Measured engineSpeed)
-        => Reaches(engineSpeed.Value) ? engineSpeed.Map(curve.At(engineSpeed.Value), curve.SlopeAt(engineSpeed.Value)) * scale : null;
+        => Reaches(engineSpeed.Value) ? engineSpeed.Map(Held, curve.SlopeAt(engineSpeed.Value)) * scale : null;
 
     /// <summary>Watts at an engine speed in rev/s; null where the curve does not reach.</summary>
     public Measured? PowerAt(Measured engineSpeed) => At(engineSpeed) is { } torque ? torque * engineSpeed * (2 * Math.PI) : null;
+
+    // An engine speed that is drawn a little past an end has the torque of the end.
+    private double Held(double engineSpeed) => curve.At(Math.Clamp(engineSpeed, From, To));
 
     // Power peaks between points; a fine walk is good to a thousandth of a piece, and there the power is flat.
     private TorquePoint Peak()

@@ -7,6 +7,7 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="EngineSpeed">Engine speed as typed; base unit rev/s.</param>
 /// <param name="Wanted">Engine speeds that will do, rev/s.</param>
 /// <param name="Gear">The gear by name; null for the top one.</param>
+/// <exception cref="RefusedException">A speed outside its range, or a window that nothing is in.</exception>
 public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, string? Gear)
 {
     public const string AtMost = "at most";
@@ -19,6 +20,14 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     private const double FastestRoadSpeed = 500 / 3.6;
     private const double FastestEngine = 20_000 / 60.0;
 
+    public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
+
+    public Typed EngineSpeed { get; init; } = Turning(EngineSpeed).OrRefuse();
+
+    public Window Wanted { get; init; } = Wanted.IsEmpty
+        ? throw new RefusedException("tolerance", "No engine speed is wanted: the lower limit has to be at most the upper one.", Tolerances)
+        : Wanted;
+
     /// <param name="speed">Such as <c>110 km/h</c>.</param>
     /// <param name="engineSpeed">Such as <c>2400 rpm</c>; a bare number is rev/min.</param>
     /// <param name="tolerance"><c>5 %</c>, <c>150 rpm</c>, <c>-100/+200 rpm</c> or <c>at most</c>; empty for 5 %.</param>
@@ -29,17 +38,19 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
                 Tolerated(tolerance.Trim(), n.Value).Then<CruiseGoal>(wanted =>
                     new CruiseGoal(v, n, wanted, gear.Trim().Length == 0 ? null : gear.Trim()))));
 
-    public static Parsed<Typed> ReadSpeed(string text)
-        => QuantityText.Read(text, Kind.Speed).Then<Typed>(typed => typed.Value is > 0 and <= FastestRoadSpeed
-            ? typed
-            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h"));
+    public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
 
-    public static Parsed<Typed> ReadEngineSpeed(string text)
-        => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then<Typed>(typed => typed.Value is > 0 and <= FastestEngine
-            ? typed
-            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min"));
+    public static Parsed<Typed> ReadEngineSpeed(string text) => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then(Turning);
 
     public static Parsed<Window> ReadTolerance(string text, Typed engineSpeed) => Tolerated(text.Trim(), engineSpeed.Value);
+
+    private static Parsed<Typed> Cruising(Typed typed) => typed.Value is > 0 and <= FastestRoadSpeed
+        ? typed
+        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h");
+
+    private static Parsed<Typed> Turning(Typed typed) => typed.Value is > 0 and <= FastestEngine
+        ? typed
+        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min");
 
     private static Parsed<Window> Tolerated(string text, double n)
     {

@@ -16,7 +16,12 @@ public sealed record LengthLimit(Typed Most)
     public static Parsed<LengthLimit> ReadTrack(string text) => Read(text, 0.6, 3, "track", "1450 mm");
 
     private static Parsed<LengthLimit> Read(string text, double smallest, double largest, string what, string right)
-        => QuantityText.ReadPlain(text, Kind.Length).Then<LengthLimit>(typed => typed.Value >= smallest && typed.Value <= largest
+    {
+        var length = QuantityText.ReadPlain(text, Kind.Length);
+        if (length.Refusal is { } refusal) return refusal with { Example = right };
+
+        return length.Then<LengthLimit>(typed => typed.Value >= smallest && typed.Value <= largest
             ? new LengthLimit(typed)
             : new Refusal("out-of-range", FormattableString.Invariant($"{Shown.Quoted(typed.Text)} is no {what}: {smallest * 1000:0} to {largest * 1000:0} mm."), right));
+    }
 }

@@ -35,11 +35,15 @@ public sealed class Input
 
     public Evidence Evidence { get; }
 
+    /// <summary>What a Monte Carlo draws it from.</summary>
+    public Spread Spread { get; private init; }
+
     /// <summary>Order of making; keeps the sums of sensitivities in one order, so that equal work gives equal bits.</summary>
     internal long Order { get; }
 
     /// <summary>Standard uncertainty of a rectangular distribution: half-width / √3 (JCGM 100:2008, 4.3.7).</summary>
-    public static Input Rectangular(string name, double halfWidth, Evidence evidence) => new(name, halfWidth / Math.Sqrt(3), evidence);
+    public static Input Rectangular(string name, double halfWidth, Evidence evidence)
+        => new(name, halfWidth / Math.Sqrt(3), evidence) { Spread = Spread.Rectangular };
 
     public override string ToString() => Name;
 }

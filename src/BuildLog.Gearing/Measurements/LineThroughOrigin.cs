@@ -39,7 +39,7 @@ public sealed class LineThroughOrigin
 
         var sxx = points.Zip(weights, (point, w) => w * point.X.Value * point.X.Value).Sum();
         var result = errors.Select((y, k) => y * (weights[k] * points[k].X.Value / sxx)).Aggregate((a, b) => a + b);
-        result = result.Map(slope, 1);
+        result += slope - result.Value;
 
         var n = points.Count;
         var chiSquared = points.Zip(weights, (point, w) => w * Math.Pow(point.Y.Value - (slope * point.X.Value), 2)).Sum();

@@ -5,7 +5,10 @@ namespace BuildLog.Gearing.Measurements;
 /// <para>Unit: SI, or as the member that holds it says; ratios have unit one.</para>
 /// <code>u² = Σ (cᵢ uᵢ)²        ν_eff = u⁴ / Σ ((cᵢ uᵢ)⁴ / νᵢ)        interval = y ± t₀.₉₇₅(ν_eff) · u</code>
 /// <para>cᵢ sensitivity ∂y/∂xᵢ; uᵢ standard uncertainty of input i; νᵢ its degrees of freedom.</para>
-/// <para>First order: right where the formula is nearly straight over ±2u. Ratios known to a few per cent are.</para>
+/// <para>
+/// First order: right where the formula is nearly straight over ±2u. Ratios known to a few per cent are. A value also remembers the operations that
+/// made it, so that <see cref="MonteCarlo"/> can go them again and say whether it was.
+/// </para>
 /// <para>Source: JCGM 100:2008, 5.1.2 (propagation), G.4.1 (Welch–Satterthwaite), G.3 (interval).</para>
 /// </remarks>
 public sealed class Measured
@@ -13,13 +16,16 @@ public sealed class Measured
     /// <summary>Rounding of a few dozen operations in doubles, with room.</summary>
     private const double Rounding = 1e-14;
 
+    private static readonly Measured Zero = new(0, [], default);
+
     private readonly Part[] parts;
 
-    private Measured(double value, Part[] parts)
+    private Measured(double value, Part[] parts, Origin origin)
     {
         if (!double.IsFinite(value)) throw new ArgumentOutOfRangeException(nameof(value), value, "A value is finite.");
         Value = value;
         this.parts = parts;
+        Origin = origin;
     }
 
     /// <summary>How strongly one input moves the value.</summary>
@@ -29,6 +35,11 @@ public sealed class Measured
     }
 
     public double Value { get; }
+
+    internal Origin Origin { get; }
+
+    /// <summary>The inputs of a value that was given, each with its sensitivity.</summary>
+    internal IEnumerable<(Input Input, double Sensitivity)> Inputs => parts.Select(part => (part.Input, part.Sensitivity));
 
     /// <summary>Combined standard uncertainty, in the unit of the value.</summary>
     public double StandardUncertainty => Math.Sqrt(Variance);
@@ -63,6 +74,9 @@ public sealed class Measured
 
     public bool IsExact => Variance == 0;
 
+    // Exact at first order is not yet constant: x² at x = 0.
+    private bool IsConstant => parts.Length == 0 && Origin.Operation == Operation.Given;
+
     private double Variance
     {
         get
@@ -73,10 +87,10 @@ public sealed class Measured
         }
     }
 
-    public static Measured Exact(double value) => new(value, []);
+    public static Measured Exact(double value) => new(value, [], default);
 
     /// <summary>A value whose error is one unit of the input for one unit of the value.</summary>
-    public static Measured From(double value, Input input) => new(value, [new Part(input, 1)]);
+    public static Measured From(double value, Input input) => new(value, [new Part(input, 1)], default);
 
     /// <summary>A value with several independent inputs, each with its sensitivity.</summary>
     public static Measured From(double value, params ReadOnlySpan<(Input Input, double Sensitivity)> inputs)
@@ -88,22 +102,27 @@ public sealed class Measured
 
     public static implicit operator Measured(double exact) => Exact(exact);
 
-    public static Measured operator +(Measured a, Measured b) => Combine(a.Value + b.Value, a, 1, b, 1);
+    public static Measured operator +(Measured a, Measured b) => Combine(a.Value + b.Value, a, 1, b, 1, Operation.Sum);
 
-    public static Measured operator -(Measured a, Measured b) => Combine(a.Value - b.Value, a, 1, b, -1);
+    public static Measured operator -(Measured a, Measured b) => Combine(a.Value - b.Value, a, 1, b, -1, Operation.Difference);
 
-    public static Measured operator -(Measured a) => Scale(-a.Value, a, -1);
+    public static Measured operator -(Measured a) => Scale(-a.Value, a, -1, new(Operation.Difference, Zero, a));
 
-    public static Measured operator *(Measured a, Measured b) => Combine(a.Value * b.Value, a, b.Value, b, a.Value);
+    public static Measured operator *(Measured a, Measured b) => Combine(a.Value * b.Value, a, b.Value, b, a.Value, Operation.Product);
 
     public static Measured operator /(Measured a, Measured b)
-        => Combine(a.Value / b.Value, a, 1 / b.Value, b, -a.Value / (b.Value * b.Value));
+        => Combine(a.Value / b.Value, a, 1 / b.Value, b, -a.Value / (b.Value * b.Value), Operation.Quotient);
 
     /// <summary>A function of one value, with its derivative there.</summary>
-    public Measured Map(double value, double derivative) => Scale(value, this, derivative);
+    public Measured Map(Func<double, double> function, double derivative)
+        => Scale(function(Value), this, derivative, new(Operation.Function, this, null, function));
+
+    /// <summary>What is known of a function only here, its value and its derivative: taken as straight.</summary>
+    public Measured Map(double value, double derivative)
+        => Scale(value, this, derivative, new(Operation.Function, this, null, at => value + (derivative * (at - Value))));
 
     /// <summary>The square root of a value above zero.</summary>
-    public Measured SquareRoot() => Map(Math.Sqrt(Value), 0.5 / Math.Sqrt(Value));
+    public Measured SquareRoot() => Map(Math.Sqrt, 0.5 / Math.Sqrt(Value));
 
     /// <summary>What each input does to the value, the strongest first.</summary>
     public IReadOnlyList<BudgetLine> Budget()
@@ -135,17 +154,18 @@ public sealed class Measured
 
     public override string ToString() => FormattableString.Invariant($"{Value:G6} (u {StandardUncertainty:G2})");
 
-    private static Measured Scale(double value, Measured a, double da)
-        => new(value, Array.ConvertAll(a.parts, part => part with { Sensitivity = part.Sensitivity * da }));
+    private static Measured Scale(double value, Measured a, double da, Origin origin)
+        => new(value, Array.ConvertAll(a.parts, part => part with { Sensitivity = part.Sensitivity * da }), origin);
 
     // Both lists are in the order their inputs were made, so one walk merges them and adds what is shared.
-    private static Measured Combine(double value, Measured a, double da, Measured b, double db)
+    private static Measured Combine(double value, Measured a, double da, Measured b, double db, Operation operation)
     {
-        if (b.parts.Length == 0) return Scale(value, a, da);
-        if (a.parts.Length == 0) return Scale(value, b, db);
+        var origin = a.IsConstant && b.IsConstant ? default : new Origin(operation, a, b);
+        if (b.parts.Length == 0) return Scale(value, a, da, origin);
+        if (a.parts.Length == 0) return Scale(value, b, db, origin);
 
-        var merged = new List<Part>(a.parts.Length + b.parts.Length);
-        int i = 0, j = 0;
+        var merged = new Part[a.parts.Length + b.parts.Length];
+        int i = 0, j = 0, count = 0;
         while (i < a.parts.Length || j < b.parts.Length)
         {
             var order = i == a.parts.Length ? 1 : j == b.parts.Length ? -1 : a.parts[i].Input.Order.CompareTo(b.parts[j].Input.Order);
@@ -155,9 +175,10 @@ public sealed class Measured
             // What cancels but for rounding is gone: a shift drop depends on the tyre by nothing, not by 1e-18.
             var sensitivity = fromA + fromB;
             if (order == 0 && Math.Abs(sensitivity) <= Rounding * (Math.Abs(fromA) + Math.Abs(fromB))) continue;
-            merged.Add(new Part(input, sensitivity));
+            merged[count++] = new Part(input, sensitivity);
         }
 
-        return new(value, [.. merged]);
+        if (count < merged.Length) Array.Resize(ref merged, count);
+        return new(value, merged, origin);
     }
 }

@@ -43,6 +43,6 @@ public static class EquivalentAngle
         var size = Math.Sqrt((along.Value * along.Value) + (across.Value * across.Value));
 
         // Where everything cancels the error has no direction; that in one plane stands for it.
-        return size == 0 ? along : along.Map(size, along.Value / size) + across.Map(0, across.Value / size);
+        return size == 0 ? along : ((along * along) + (across * across)).SquareRoot();
     }
 }

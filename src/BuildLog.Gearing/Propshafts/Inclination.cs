@@ -12,6 +12,6 @@ public sealed record Inclination(Known? Side, Known? Plan = null)
     public static Measured PlanFromOffsets(Measured front, Measured rear, Measured length)
     {
         var slope = (front - rear) / length;
-        return slope.Map(Math.Atan(slope.Value), 1 / (1 + (slope.Value * slope.Value)));
+        return slope.Map(Math.Atan, 1 / (1 + (slope.Value * slope.Value)));
     }
 }

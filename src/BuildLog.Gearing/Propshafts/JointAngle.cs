@@ -22,7 +22,7 @@ public sealed record JointAngle(Measured Side, Measured Plan)
             var beta = Math.Sqrt((Side.Value * Side.Value) + (Plan.Value * Plan.Value));
 
             // A joint that lies straight can be wrong to any side; the side view's error stands for it.
-            return beta == 0 ? Side : Side.Map(beta, Side.Value / beta) + Plan.Map(0, Plan.Value / beta);
+            return beta == 0 ? Side : ((Side * Side) + (Plan * Plan)).SquareRoot();
         }
     }
 

@@ -33,7 +33,13 @@ public static class JointAngleChart
         if (rpm <= Chart[0].Rpm) return Chart[0].Degrees * Degree;
 
         var (product, slope) = Product(rpm);
-        return shaftSpeed.Map(product / rpm * Degree, ((slope / rpm) - (product / (rpm * rpm))) * 60 * Degree);
+        return shaftSpeed.Map(Read, ((slope / rpm) - (product / (rpm * rpm))) * 60 * Degree);
+    }
+
+    private static double Read(double shaftSpeed)
+    {
+        var rpm = shaftSpeed * 60;
+        return (rpm <= Chart[0].Rpm ? Chart[0].Degrees : Product(rpm).Product / rpm) * Degree;
     }
 
     // n·β and its slope at a speed above the first row.

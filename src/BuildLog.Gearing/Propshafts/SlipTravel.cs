@@ -25,8 +25,8 @@ public sealed record SlipTravel(Measured Out, Measured In)
 
     public static SlipTravel Of(Measured length, Measured inclination, Measured droop, Measured bump)
     {
-        var level = length * inclination.Map(Math.Cos(inclination.Value), -Math.Sin(inclination.Value));
-        var drop = length * inclination.Map(Math.Sin(inclination.Value), Math.Cos(inclination.Value));
+        var level = length * inclination.Map(Math.Cos, -Math.Sin(inclination.Value));
+        var drop = length * inclination.Map(Math.Sin, Math.Cos(inclination.Value));
 
         // From the level on every way up or down makes it longer, so the extremes are at the stops or at the level.
         var atDroop = Long(level, drop + droop);

@@ -96,6 +96,10 @@ public sealed class TurnCount
         };
     }
 
+    // One stop is rectangular, alone or doubled; the sum of two is nearer to normal.
+    private static Input Stop(string name, double u, Wheels turned, Evidence evidence)
+        => turned == Wheels.Each ? new(name, u, evidence) : Input.Rectangular(name, u * Math.Sqrt(3), evidence);
+
     internal sealed record Point(Measured WheelSum, Measured TwicePropshaft, Evidence Evidence);
 
     // So far that one count alone is better than today's line by the factor; where counts scatter, at least that much further than today.
@@ -128,7 +132,7 @@ public sealed class TurnCount
                 if (!roundings.TryGetValue(reading.WheelSum, out var rounding) || !roundAlike)
                     roundings[reading.WheelSum] = rounding = Input.Rectangular($"{reading.Ends.Driving} turns of {reading.Text}, reading", how.ReadTo / 2, evidence);
 
-                var stop = new Input($"{reading.Ends.Driven} stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), evidence);
+                var stop = Stop($"{reading.Ends.Driven} stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), reading.Turned, evidence);
                 return new Point(Measured.From(reading.WheelSum, stop), Measured.From(reading.Propshaft, rounding) * 2, evidence);
             }),
         ];

@@ -17,15 +17,33 @@ public enum Wheels
 
 /// <summary>One count: so many propshaft turns for so many turns of the left and the right wheel.</summary>
 /// <remarks>A gear is counted alike: the output stands for both wheels turning together, the input for the propshaft.</remarks>
-/// <param name="Left">Signed turns, positive in the sense of rolling forward.</param>
-/// <param name="Right">Signed turns, positive in the sense of rolling forward.</param>
-/// <param name="Propshaft">Propshaft turns, above zero.</param>
-/// <param name="Wheels">Which wheels turned.</param>
-/// <param name="Text">The reading as typed.</param>
-public sealed record TurnReading(double Left, double Right, double Propshaft, Wheels Wheels, string Text)
+public sealed record TurnReading
 {
     private const double FewestWheelTurns = 0.5;
     private const double MostTurns = 10_000;
+
+    /// <param name="left">Signed turns, positive in the sense of rolling forward.</param>
+    /// <param name="right">Signed turns, positive in the sense of rolling forward.</param>
+    /// <param name="propshaft">Propshaft turns, above zero.</param>
+    /// <param name="wheels">Which wheels turned.</param>
+    /// <param name="text">The reading as typed.</param>
+    /// <exception cref="RefusedException">Turns that no propshaft can have made, or nobody counts.</exception>
+    public TurnReading(double left, double right, double propshaft, Wheels wheels, string text)
+    {
+        if (Refuse(left, right, propshaft, wheels, CountedEnds.Axle, text, CountedEnds.Axle.Example) is { } refusal) throw new RefusedException(refusal);
+        (Left, Right, Propshaft, Wheels, Text) = (left, right, propshaft, wheels, text);
+    }
+
+    public double Left { get; }
+
+    public double Right { get; }
+
+    public double Propshaft { get; }
+
+    public Wheels Wheels { get; }
+
+    /// <summary>The reading as typed.</summary>
+    public string Text { get; }
 
     /// <summary>What its sentences call the two ends.</summary>
     public CountedEnds Ends { get; init; } = CountedEnds.Axle;
@@ -80,24 +98,25 @@ public sealed record TurnReading(double Left, double Right, double Propshaft, Wh
             : new Refusal("turns", $"{Shown.Quoted(text)} is not a count: write {ends.Driven} turns, a colon, {ends.Driving} turns.", example);
 
     private static Parsed<TurnReading> Make(double left, double right, double driving, Wheels wheels, CountedEnds ends, string text, string example)
+        => Refuse(left, right, driving, wheels, ends, text, example) is { } refusal ? refusal : new TurnReading(left, right, driving, wheels, text.Trim()) { Ends = ends };
+
+    private static Refusal? Refuse(double left, double right, double driving, Wheels wheels, CountedEnds ends, string text, string example)
     {
         var shown = Shown.Quoted(text);
-        if (driving <= 0)
-            return new Refusal("turns", $"{shown}: {ends.Driving} turns must be more than zero.", example);
-        if (wheels != Wheels.Each && left <= 0)
-            return new Refusal("turns", $"{shown}: {ends.Driven} turns must be more than zero.", example);
-        if (Math.Max(driving, Math.Max(Math.Abs(left), Math.Abs(right))) > MostTurns)
-            return new Refusal("turns", $"{shown}: nobody counts more than 10 000 turns.", example);
+        if (!(driving > 0))
+            return new("turns", $"{shown}: {ends.Driving} turns must be more than zero.", example);
+        if (wheels != Wheels.Each && !(left > 0))
+            return new("turns", $"{shown}: {ends.Driven} turns must be more than zero.", example);
+        if (!(Math.Max(driving, Math.Max(Math.Abs(left), Math.Abs(right))) <= MostTurns))
+            return new("turns", $"{shown}: nobody counts more than 10 000 turns.", example);
         if (Math.Abs(left + right) < FewestWheelTurns)
         {
             return wheels == Wheels.Each
-                ? new Refusal("wheels-cancel", $"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel.", "10,0:20.5")
-                : new Refusal("turns", $"{shown}: count at least {CountedEnds.Half(ends.Driven)}; ten are better.", example);
+                ? new("wheels-cancel", $"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel.", "10,0:20.5")
+                : new("turns", $"{shown}: count at least {CountedEnds.Half(ends.Driven)}; ten are better.", example);
         }
 
-        return left + right < 0
-            ? new Refusal("turns", $"{shown}: together the wheels turned backwards; count the turns as positive in that sense.", example)
-            : new TurnReading(left, right, driving, wheels, text.Trim()) { Ends = ends };
+        return left + right < 0 ? new("turns", $"{shown}: together the wheels turned backwards; count the turns as positive in that sense.", example) : null;
     }
 
     private static Parsed<double> Turns(string part, string whole, string example)

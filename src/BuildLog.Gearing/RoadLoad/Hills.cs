@@ -20,16 +20,13 @@ public static class Hills
     /// <param name="rollingResistance">Crr.</param>
     public static Measured? Held(Measured pullOverWeight, Measured rollingResistance)
     {
-        double p = pullOverWeight.Value, crr = rollingResistance.Value;
-        var sine = p / Math.Sqrt(1 + (crr * crr));
-        if (!(Math.Abs(sine) < 1)) return null;
+        var crr = rollingResistance.Value;
+        var sine = pullOverWeight / (1 + (rollingResistance * rollingResistance)).SquareRoot();
+        if (!(Math.Abs(sine.Value) < 1)) return null;
 
-        var theta = Math.Asin(sine) - Math.Atan(crr);
-        var (cos, sin) = (Math.Cos(theta), Math.Sin(theta));
-        if (!(cos > 0.02)) return null;
-
-        var steeper = 1 / (cos - (crr * sin)) / (cos * cos);
-        return ((pullOverWeight - p) * steeper) - ((rollingResistance - crr) * (steeper * cos)) + Math.Tan(theta);
+        var theta = sine.Map(Math.Asin, 1 / Math.Sqrt(1 - (sine.Value * sine.Value))) - rollingResistance.Map(Math.Atan, 1 / (1 + (crr * crr)));
+        var cos = Math.Cos(theta.Value);
+        return cos > 0.02 ? theta.Map(Math.Tan, 1 / (cos * cos)) : null;
     }
 
     /// <summary>Rise over run where the driven wheels begin to spin.</summary>

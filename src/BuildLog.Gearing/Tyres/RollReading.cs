@@ -3,14 +3,27 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Gearing.Tyres;
 
 /// <summary>One mark on the floor: so far from the start line after so many turns of the wheel.</summary>
-/// <param name="Turns">Turns of the wheel, above zero.</param>
-/// <param name="Distance">Metres from the start line.</param>
-/// <param name="Text">The reading as typed.</param>
-public sealed record RollReading(double Turns, double Distance, string Text)
+public sealed record RollReading
 {
     private const string Right = "3:6125mm";
     private const double Smallest = 0.8;
     private const double Largest = 6;
+
+    /// <param name="turns">Turns of the wheel, above zero.</param>
+    /// <param name="distance">Metres from the start line.</param>
+    /// <param name="text">The reading as typed.</param>
+    /// <exception cref="RefusedException">Turns or a distance that no road tyre makes.</exception>
+    public RollReading(double turns, double distance, string text)
+    {
+        if (Refuse(turns, distance, text) is { } refusal) throw new RefusedException(refusal);
+        (Turns, Distance, Text) = (turns, distance, text);
+    }
+
+    public double Turns { get; }
+
+    public double Distance { get; }
+
+    public string Text { get; }
 
     /// <summary>Reads <c>3:6125mm</c>: wheel turns, a colon, the distance with its unit.</summary>
     public static Parsed<RollReading> Read(string text)
@@ -27,11 +40,11 @@ public sealed record RollReading(double Turns, double Distance, string Text)
         => part.Refusal is { } refusal ? new Refusal("roll", $"{Shown.Quoted(whole)}: {refusal.Message}", Right) : part;
 
     private static Parsed<RollReading> Make(double turns, double distance, string text)
-    {
-        if (turns is <= 0 or > 1000) return new Refusal("roll", $"{Shown.Quoted(text)}: wheel turns must be more than zero and at most 1000.", Right);
-        if (distance / turns is < Smallest or > Largest)
-            return new Refusal("roll", FormattableString.Invariant($"{Shown.Quoted(text)} makes {distance / turns:G6} m a turn; road tyres cover {Smallest} to {Largest} m."), Right);
+        => Refuse(turns, distance, text) is { } refusal ? refusal : new RollReading(turns, distance, text.Trim());
 
-        return new RollReading(turns, distance, text.Trim());
-    }
+    private static Refusal? Refuse(double turns, double distance, string text)
+        => turns is not (> 0 and <= 1000) ? new("roll", $"{Shown.Quoted(text)}: wheel turns must be more than zero and at most 1000.", Right)
+            : distance / turns is not (>= Smallest and <= Largest)
+                ? new("roll", FormattableString.Invariant($"{Shown.Quoted(text)} makes {distance / turns:G6} m a turn; road tyres cover {Smallest} to {Largest} m."), Right)
+                : null;
 }

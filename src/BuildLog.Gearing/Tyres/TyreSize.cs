@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Tyres;
 
@@ -9,15 +11,19 @@ namespace BuildLog.Gearing.Tyres;
 /// <para>Uncertainty: tyres of one marking differ; D has the notation's spread, 1 % at least, on top of the loaded factor's.</para>
 /// <para>Source: each notation and table names its own.</para>
 /// </remarks>
+/// <exception cref="RefusedException">A length that no road tyre has.</exception>
 public sealed record TyreSize
 {
+    // Beside the record, not in it: two readings of one marking are equal, and still two sets of tyres.
+    private static readonly ConditionalWeakTable<TyreSize, Measured> LabelErrors = [];
+
     public required string Designation { get; init; }
 
     /// <summary><c>metric</c>, <c>flotation</c>, <c>numeric</c> or <c>alpha-numeric</c>.</summary>
     public required string Notation { get; init; }
 
     /// <summary>Metres.</summary>
-    public required double SectionWidth { get; init; }
+    public required double SectionWidth { get; init => field = Within(value, 0.03, 1, "section width"); }
 
     /// <summary>Section height over section width; null where the marking does not carry it.</summary>
     public double? AspectRatio { get; init; }
@@ -28,7 +34,7 @@ public sealed record TyreSize
     public bool IsCommercial { get; init; }
 
     /// <summary>Metres.</summary>
-    public required double RimDiameter { get; init; }
+    public required double RimDiameter { get; init => field = Within(value, 0.1, 1.5, "rim diameter"); }
 
     /// <summary>The new tyre's diameter and where it comes from.</summary>
     public required Dimensions Dimensions { get; init; }
@@ -43,7 +49,7 @@ public sealed record TyreSize
     public string? SpeedSymbol { get; init; }
 
     /// <summary>Tread worn off, in metres.</summary>
-    public double Worn { get; init; }
+    public double Worn { get; init => field = Within(value, 0, 0.05, "wear"); }
 
     public double? LoadCapacityKg => LoadIndex is { } index ? Tyres.LoadIndex.CapacityKg(index) : null;
 
@@ -56,17 +62,20 @@ public sealed record TyreSize
 
     public double FreeCircumference => Math.PI * OverallDiameter;
 
-    /// <summary>Free circumference in metres, with what tyres of one marking differ by; ask once for each set of tyres and keep the answer.</summary>
-    /// <remarks>Every call is another set: two sets of one size differ, and share the loaded factor's error alone.</remarks>
-    public Measured FreeCircumferenceAsLabelled
+    /// <summary>Free circumference in metres, with what tyres of one marking differ by.</summary>
+    /// <remarks>This set's error, however often it is asked for; two sets of one size differ, and share the loaded factor's error alone.</remarks>
+    public Measured FreeCircumferenceAsLabelled => LabelErrors.GetValue(this, Labelled);
+
+    /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
+    public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
+
+    private static Measured Labelled(TyreSize size)
     {
-        get
-        {
-            var label = new Evidence($"tyre label {Designation}", _ => "roll the tyres out with the vehicle standing on them");
-            return Measured.From(FreeCircumference, new Input("size from the label only", FreeCircumference * Dimensions.Spread, label));
-        }
+        var label = new Evidence($"tyre label {size.Designation}", _ => "roll the tyres out with the vehicle standing on them");
+        return Measured.From(size.FreeCircumference, new Input("size from the label only", size.FreeCircumference * size.Dimensions.Spread, label));
     }
 
-    /// <summary>Rolling circumference in metres, as well as a label can say it; like <see cref="FreeCircumferenceAsLabelled"/>, another set at every call.</summary>
-    public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
+    private static double Within(double value, double low, double high, string what) => value >= low && value <= high
+        ? value
+        : throw new RefusedException("out-of-range", FormattableString.Invariant($"A tyre's {what} is {low * 1000:0} to {high * 1000:0} mm, not {value * 1000:0.###} mm."), "205/70R15");
 }

@@ -29,7 +29,8 @@ public static class FindingsWords
         Bar(finding),
         finding.CuresIn(units.Shown),
         finding.SettledBy,
-        finding.Source);
+        finding.Source,
+        finding.Check);
 
     private static string Why(Because because) => because switch
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 
@@ -11,6 +12,8 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog findings VEHICLE</c>: the checks on the driveline of a day.</summary>
 internal sealed class FindingsCommand : Command
 {
+    private const int UsualSeed = 1;
+
     private readonly VehicleArgument vehicle = VehicleArgument.OnAnyDay();
 
     private readonly Option<string?> failOn = new("--fail-on")
@@ -19,20 +22,35 @@ internal sealed class FindingsCommand : Command
         HelpName = "clash|open|watch",
     };
 
+    private readonly Option<bool> monteCarlo = new("--monte-carlo")
+    {
+        Description = "Compute each number again from drawn inputs, and say where its interval does not hold (JCGM 101). Takes some seconds.",
+    };
+
+    private readonly Option<string?> seed = new("--seed")
+    {
+        Description = $"A whole number; one seed draws the same every time. Without it: {UsualSeed}.",
+        HelpName = "N",
+    };
+
     public FindingsCommand(Edge edge) : base("findings", "Judge the driveline: fits, watch, clash or open, with numbers and cures.")
     {
         vehicle.AddTo(this);
         Options.Add(failOn);
+        Options.Add(monteCarlo);
+        Options.Add(seed);
         edge.Answers(this, parse => Answer(edge, parse));
     }
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
         var limit = Limit(parse);
+        var draws = Draws(parse);
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         var met = limit is not null && bench.Findings.Any(finding => finding.Verdict <= limit);
-        return new(ToJson(bench), [.. ToText(bench, edge.Common.UnitsOf(parse))], met ? ExitCodes.FailOnMet : ExitCodes.Done);
+        List<JudgedFinding> findings = [.. bench.Findings.Select(finding => new JudgedFinding(finding, draws is { } n && finding.Value is { } value ? Validation.Of(value, n) : null))];
+        return new(ToJson(bench, findings), [.. ToText(bench, findings, edge.Common.UnitsOf(parse))], met ? ExitCodes.FailOnMet : ExitCodes.Done);
     }
 
     private Verdict? Limit(ParseResult parse) => parse.GetValue(failOn) switch
@@ -44,7 +62,18 @@ internal sealed class FindingsCommand : Command
         var other => throw Reading.Wrong(failOn.Name, new Refusal("fail-on", $"'{other}' is not clash, open or watch.", "clash")),
     };
 
-    private static JsonObject ToJson(VehicleOnBench bench)
+    // The seed to draw with; null where nothing is to be drawn.
+    private int? Draws(ParseResult parse)
+    {
+        if (parse.GetValue(seed) is not { } typed) return parse.GetValue(monteCarlo) ? UsualSeed : null;
+        if (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var n))
+            throw Reading.Wrong(seed.Name, new Refusal("seed", $"'{typed}' is no seed: a whole number from 0 to {int.MaxValue}.", "1"));
+        return parse.GetValue(monteCarlo) ? n : throw Reading.Wrong(seed.Name, new Refusal("seed", "A seed is for drawing: give --monte-carlo as well.", "--monte-carlo --seed 1"));
+    }
+
+    private sealed record JudgedFinding(Finding Finding, Validation? Validation);
+
+    private static JsonObject ToJson(VehicleOnBench bench, IReadOnlyList<JudgedFinding> findings)
     {
         var counts = FindingsWords.Count(bench.Findings);
         return new()
@@ -52,11 +81,11 @@ internal sealed class FindingsCommand : Command
             ["vehicle"] = bench.Vehicle.Name,
             ["onDate"] = bench.Fitted.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             ["counts"] = new JsonObject { ["fits"] = counts.Fits, ["watch"] = counts.Watch, ["clash"] = counts.Clash, ["open"] = counts.Open },
-            ["findings"] = Json.Array(bench.Findings, ToJson),
+            ["findings"] = Json.Array(findings, judged => ToJson(judged.Finding, judged.Validation)),
         };
     }
 
-    private static JsonObject ToJson(Finding finding) => new()
+    private static JsonObject ToJson(Finding finding, Validation? validation) => new()
     {
         ["check"] = finding.Check,
         ["verdict"] = finding.Verdict.InWords(),
@@ -80,16 +109,30 @@ internal sealed class FindingsCommand : Command
             ["openedBy"] = window.OpenedBy,
         }),
         ["settledBy"] = finding.SettledBy,
+        ["monteCarlo"] = validation is null ? null : ToJson(validation, finding.Unit),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench, UnitSystem units)
+    private static JsonObject ToJson(Validation validation, Unit unit) => new()
+    {
+        ["agrees"] = validation.Agrees,
+        ["tolerance"] = unit.FromBase(validation.Tolerance),
+        ["trials"] = validation.Drawn?.Trials,
+        ["settled"] = validation.Drawn?.Settled,
+        ["mean"] = validation.Drawn is { } drawn ? unit.FromBase(drawn.Mean) : null,
+        ["standardUncertainty"] = validation.Drawn is { } spread ? unit.FromBase(spread.StandardUncertainty) : null,
+        ["interval95"] = validation.Drawn is { } known ? Json.Interval(known.Interval95, unit) : null,
+        ["says"] = ValidationWords.Of(validation, unit),
+    };
+
+    private static IEnumerable<string> ToText(VehicleOnBench bench, IReadOnlyList<JudgedFinding> findings, UnitSystem units)
     {
         yield return $"{bench.Vehicle.Name}, {bench.Fitted.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {FindingsWords.Count(bench.Findings).Summary()}";
-        foreach (var finding in bench.Findings)
+        foreach (var (finding, validation) in findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";
             foreach (var cure in finding.CuresIn(units.Shown)) yield return $"       cure: {cure}";
             if (finding.SettledBy is { } settledBy) yield return $"       to settle it: {settledBy}";
+            if (validation is not null) yield return $"       drawn: {ValidationWords.Of(validation, finding.Unit)}";
         }
     }
 }

@@ -8,7 +8,9 @@ namespace BuildLog.Tui.Commands;
 /// <summary>The shapes that many answers share.</summary>
 internal static class Json
 {
-    public static JsonObject Interval95(Measured measured, Unit unit) => Range(unit.FromBase(measured.Interval95.Low), unit.FromBase(measured.Interval95.High));
+    public static JsonObject Interval95(Measured measured, Unit unit) => Interval(measured.Interval95, unit);
+
+    public static JsonObject Interval(Interval interval, Unit unit) => Range(unit.FromBase(interval.Low), unit.FromBase(interval.High));
 
     /// <summary>A window; an open side is null.</summary>
     public static JsonObject Window(Window window, Unit unit) => Range(unit.FromBase(window.Low), unit.FromBase(window.High));

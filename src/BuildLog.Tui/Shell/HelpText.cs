@@ -2,7 +2,7 @@ using System.Reflection;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>The help texts carried in the program: Help/NAME.md, first line the title.</summary>
+/// <summary>The help texts carried in the program: Help/NAME.md, and docs/checks/ID.md for each check; first line the title.</summary>
 /// <remarks>Marks understood: "# title", "## heading", "    formula" and plain paragraphs, one a line.</remarks>
 public static class HelpText
 {
@@ -16,6 +16,9 @@ public static class HelpText
             .Select(name => name[Prefix.Length..^3])
             .Order(StringComparer.Ordinal),
     ];
+
+    /// <summary>Name of the page of a check.</summary>
+    public static string OfCheck(string id) => $"Checks.{id}";
 
     public static string TitleOf(string page) => Read(page)[0].TrimStart('#', ' ');
 

@@ -14,6 +14,7 @@ public sealed record FindingsModel(IReadOnlyList<FindingRow> Rows, string? Missi
 /// <param name="Cures">What would cure it, each a short clause.</param>
 /// <param name="SettledBy">The measurement that would settle it; null where nothing is left to settle.</param>
 /// <param name="Source">Where the limit comes from: "owner's goal".</param>
+/// <param name="Check">The check's id; its help page has the same name.</param>
 public sealed record FindingRow(
     Verdict Verdict,
     string Title,
@@ -23,7 +24,8 @@ public sealed record FindingRow(
     WindowBar? Bar = null,
     IReadOnlyList<string>? Cures = null,
     string? SettledBy = null,
-    string Source = "");
+    string Source = "",
+    string Check = "");
 
 /// <summary>A number with its 95 % interval against a wanted window; one side of the window may be open.</summary>
 /// <param name="Says">The number as it should be read: "3610 ± 40 rev/min, wanted 2250 to 2550".</param>

@@ -11,6 +11,7 @@ internal sealed class VehiclePages : PageSwitcher
     private readonly ListAndText measurements = new();
     private readonly TextPage goal = new() { Indent = 1 };
     private readonly ListAndText history = new();
+    private Func<int, string?> chosenCheck = _ => null;
 
     public VehiclePages()
     {
@@ -24,13 +25,14 @@ internal sealed class VehiclePages : PageSwitcher
         history.List.WhenEmpty = "No part has been fitted yet. Press f, or Enter on a box of the strip.";
     }
 
-    /// <summary>Help page of the page that is shown.</summary>
-    public string HelpPage => Page.Title;
+    /// <summary>Help page of the page that is shown; of the chosen finding, its check's.</summary>
+    public string HelpPage => Page == findings && chosenCheck(findings.List.Row) is { Length: > 0 } check ? HelpText.OfCheck(check) : Page.Title;
 
     /// <param name="fromTop">Whether the lists begin at their first row: another vehicle.</param>
     public void Show(VehicleModel vehicle, bool fromTop)
     {
         if (vehicle.Findings.Missing is { } missing) findings.List.WhenEmpty = missing;
+        chosenCheck = row => vehicle.Findings.Rows.ElementAtOrDefault(row)?.Check;
         findings.Show(
             [new RowColumn("", 7), new RowColumn("matter", WidthOfTitles(vehicle.Findings)), new RowColumn("says")],
             [.. vehicle.Findings.Rows.Select(FindingCells)],

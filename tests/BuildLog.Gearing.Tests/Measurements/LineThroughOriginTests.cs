@@ -101,4 +101,15 @@ public sealed class LineThroughOriginTests
     }
 
     private static (Measured X, Measured Y) Point(double x, double y, double error) => (x, Measured.From(y, new Input("y", error, Bench)));
+
+    // MathNet's own line through the origin is the second route where all points weigh alike.
+    [Fact]
+    public void Points_without_errors_are_fitted_as_another_library_does()
+    {
+        (double X, double Y)[] points = [(1, 2.1), (2, 3.9), (3, 6.2), (5, 10.1), (8, 15.8)];
+
+        var slope = LineThroughOrigin.Fit([.. points.Select(point => (Measured.Exact(point.X), Measured.Exact(point.Y)))], new Evidence("line")).Slope;
+
+        Assert.Equal(MathNet.Numerics.Fit.LineThroughOrigin([.. points.Select(point => point.X)], [.. points.Select(point => point.Y)]), slope.Value, 1e-12);
+    }
 }
