@@ -146,7 +146,7 @@ public static class SheetOfVehicle
     private static SheetFinding Finding(Finding finding, UnitSystem units)
         => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
 
-    private static EvidenceEntry Evidence(Session session, UnitSystem units)
+    internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
         var result = MeasurementsWords.Result(session, units);
         var interval = result.Value.Interval95;

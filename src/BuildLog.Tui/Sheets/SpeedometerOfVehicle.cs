@@ -35,7 +35,7 @@ internal static class SpeedometerOfVehicle
         }
 
         yield return new("Odometer error", reading is null ? null : Rounded.WithInterval(reading.OdometerError, Units.PercentUnit));
-        yield return new("Rule", "UN R39, 5.3: never less than the truth; at most 10 % + 4 km/h more");
+        yield return new("Rule", "UN R39, 5.3: from the truth to 10 % + 4 km/h above it");
     }
 
     private static string PerDistance(Measured perMetre, UnitSystem units)
