@@ -10,7 +10,8 @@ internal sealed class TextTable
 
     public void StartRow() => rows.Add([]);
 
-    public void EndCell(string text) => rows[^1].Add(text);
+    /// <summary>A cell of a table without heads is a label with its value, and goes on one line.</summary>
+    public void EndCell(string text) => rows[^1].Add(heads.Count == 0 ? text.Replace("\n", " · ", StringComparison.Ordinal) : text);
 
     public void EndHead()
     {

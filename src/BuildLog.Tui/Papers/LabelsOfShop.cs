@@ -18,7 +18,7 @@ public static class LabelsOfShop
         Created = printed,
         Paper = paper,
         PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
-        About = "Shelf labels",
+        About = "The shop's parts",
         Labels = [.. parts.Select(place => new ShelfLabel(place.Component.Uid, place.Component.Name, [.. Lines(place.Component)]))],
     };
 

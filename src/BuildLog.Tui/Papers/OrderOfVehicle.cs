@@ -33,7 +33,7 @@ public static class OrderOfVehicle
                 new("Fastest it will turn", fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}"),
                 new("Slip joint, stroke", Millimetres(shaft.Shaft.Slip?.Stroke)),
                 new("Slip joint, out at ride height", Millimetres(shaft.Shaft.Slip?.Out)),
-                new("Joint rating wanted, at least", shaft.Shaft.JointRating is { } rating ? Rounded.WithInterval(rating.Value, Units.NewtonMetre) : null),
+                new("Joints rated for", shaft.Shaft.JointRating is { } rating ? Rounded.WithInterval(rating.Value, Units.NewtonMetre) : null),
             ],
         };
     }
