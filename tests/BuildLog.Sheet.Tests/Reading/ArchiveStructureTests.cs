@@ -19,7 +19,8 @@ public sealed class ArchiveStructureTests
 
         Assert.True(catalog.TryGet(NameToken.Create("OutputIntents"), out _));
         Assert.True(catalog.TryGet(NameToken.Create("Metadata"), out _));
-        Assert.True(catalog.TryGet(NameToken.Create("MarkInfo"), out DictionaryToken mark));
+        Assert.True(catalog.TryGet(NameToken.Create("MarkInfo"), out IndirectReferenceToken reference));
+        var mark = Assert.IsType<DictionaryToken>(sheet.Pdf.Structure.GetObject(reference.Data).Data);
         Assert.True(mark.TryGet(NameToken.Create("Marked"), out BooleanToken marked) && marked.Data);
         Assert.False(sheet.Pdf.IsEncrypted);
         Assert.False(catalog.TryGet(NameToken.Create("OpenAction"), out _));
