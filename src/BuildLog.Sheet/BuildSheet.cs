@@ -2,34 +2,44 @@ using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
+using BuildLog.Sheet.Photos;
 using BuildLog.Sheet.Regions;
+using static BuildLog.Sheet.Content.SheetReader;
 
 namespace BuildLog.Sheet;
 
-/// <summary>The build sheet: its regions, top to bottom.</summary>
+/// <summary>The build sheet: its regions, top to bottom, and who gets which.</summary>
 internal static class BuildSheet
 {
-    public static DrawnDocument Draw(SheetContent sheet)
+    private static readonly IReadOnlyList<SheetRegion> Regions =
+    [
+        new(HeadingRegion.Of,      Buyer, Inspector, Insurer, Own),
+        new(DrivelineRegion.Of,    Buyer, Inspector, Insurer, Own),
+        new(KeyFiguresRegion.Of,   Buyer, Inspector, Insurer, Own),
+        new(SpeedsRegion.Of,       Buyer, Own),
+        new(PullRegion.Of,         Buyer, Own),
+        new(FindingsRegion.Of,     Buyer, Inspector, Own),
+        new(SpeedometerRegion.Of,  Buyer, Inspector, Own),
+        new(RunningGearRegion.Of,  Buyer, Inspector, Insurer, Own),
+        new(PropshaftRegion.Of,    Inspector, Own),
+        new(EvidenceRegion.Of,     Buyer, Inspector, Own),
+        new(HistoryRegion.Of,      Buyer, Inspector, Insurer, Own),
+        new(WorkRegion.Of,         Buyer, Insurer, Own),
+        new(CostsRegion.Of,        Insurer, Own),
+        new(PhotosRegion.Of,       Buyer, Inspector, Insurer, Own),
+        new(OpenPointsRegion.Of,   Buyer, Inspector, Insurer, Own),
+        new(ClosingRegion.Of,      Buyer, Inspector, Insurer, Own),
+    ];
+
+    public static DrawnDocument Draw(SheetContent sheet) => Draw(sheet, Album.Of(sheet));
+
+    public static DrawnDocument Draw(SheetContent sheet, Album album)
     {
         var named = Named.Of(sheet);
         var frame = new PageFrame(named.Vehicle, named.Shop, named.Printed);
-        var pages = Paginator.Lay(PageSetup.Of(sheet.Paper), Regions(sheet), frame);
-        return new DrawnDocument(InfoOf(sheet, named), pages);
+        var blocks = Regions.Where(region => region.Readers.Contains(sheet.Reader)).SelectMany(region => region.Blocks(sheet, album));
+        return new DrawnDocument(InfoOf(sheet, named), Paginator.Lay(PageSetup.Of(sheet.Paper), blocks, frame));
     }
-
-    private static IEnumerable<Block> Regions(SheetContent sheet) =>
-    [
-        .. HeadingRegion.Of(sheet),
-        DrivelineRegion.Of(sheet),
-        KeyFiguresRegion.Of(sheet),
-        SpeedsRegion.Of(sheet),
-        FindingsRegion.Of(sheet),
-        EvidenceRegion.Of(sheet),
-        HistoryRegion.Of(sheet),
-        OpenPointsRegion.Of(sheet),
-        CautionsRegion.Of(sheet),
-        SignOffRegion.Of(sheet),
-    ];
 
     private static DocumentInfo InfoOf(SheetContent sheet, Named named)
     {

@@ -1,5 +1,6 @@
 using BuildLog.Sheet.Content;
-using BuildLog.Sheet.Pdf;
+using BuildLog.Sheet.Photos;
+using BuildLog.Sheet.Preview;
 
 namespace BuildLog.Sheet;
 
@@ -23,11 +24,17 @@ public static class BuildSheetWriter
         return result;
     }
 
-    private static (byte[] File, SheetResult Result) Make(SheetContent content)
+    /// <summary>The same pages as text, lines no longer than asked.</summary>
+    public static SheetPreview Preview(SheetContent content, int width = 78)
     {
-        var document = BuildSheet.Draw(content);
-        var missing = MissingSign.In(document);
-        var file = new PdfSharpRenderer().Render(document with { Info = document.Info with { ClaimsPdfA = missing.Count == 0 } });
-        return (file, new SheetResult(document.Pages.Count, missing));
+        var album = Album.Of(content);
+        var document = BuildSheet.Draw(content, album);
+        return new SheetPreview(PageAsText.Of(document, width), MissingSign.In(document), album.Skipped);
+    }
+
+    private static PdfFile Make(SheetContent content)
+    {
+        var album = Album.Of(content);
+        return PdfFile.Of(BuildSheet.Draw(content, album), album.Skipped);
     }
 }

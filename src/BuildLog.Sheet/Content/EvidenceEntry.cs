@@ -20,4 +20,7 @@ public sealed record EvidenceEntry
 
     /// <summary>The 95 % interval: "3.541 to 3.549".</summary>
     public string? Interval95 { get; init; }
+
+    /// <summary>Half of it with its coverage factor: "0.004, k = 2.04".</summary>
+    public string? ExpandedUncertainty { get; init; }
 }

@@ -13,12 +13,18 @@ public sealed record SheetContent
     /// <summary>When the sheet was made; goes into the file's properties.</summary>
     public required DateTimeOffset Created { get; init; }
 
+    /// <summary>Decides which regions are printed.</summary>
+    public SheetReader Reader { get; init; } = SheetReader.Buyer;
+
     public Paper Paper { get; init; } = Paper.A4;
 
     /// <summary>The printed date as the reader sees it, for example "25 November 2026".</summary>
     public string? PrintedOn { get; init; }
 
     public VehicleTitle Vehicle { get; init; } = new();
+
+    /// <summary>Stands in the title block.</summary>
+    public SheetPhoto? TitlePhoto { get; init; }
 
     public IReadOnlyList<DrivelineRow> Driveline { get; init; } = [];
 
@@ -31,14 +37,37 @@ public sealed record SheetContent
 
     public Sawtooth? Sawtooth { get; init; }
 
+    public Pull? Pull { get; init; }
+
+    public SpeedometerFacts? Speedometer { get; init; }
+
+    public IReadOnlyList<RunningGearRow> RunningGear { get; init; } = [];
+
+    public IReadOnlyList<PropshaftRow> Propshafts { get; init; } = [];
+
     public IReadOnlyList<SheetFinding> Findings { get; init; } = [];
 
     public IReadOnlyList<EvidenceEntry> Evidence { get; init; } = [];
 
     public IReadOnlyList<HistoryRow> History { get; init; } = [];
 
-    /// <summary>What is still open, and what had to be assumed.</summary>
+    /// <summary>Null where the shop keeps no hours: then there is no such section.</summary>
+    public WorkDone? Work { get; init; }
+
+    /// <summary>Null where the shop keeps no costs: then there is no such section.</summary>
+    public MoneySpent? Costs { get; init; }
+
+    /// <summary>In the order to print; without any there is no such section.</summary>
+    public IReadOnlyList<SheetPhoto> Photos { get; init; } = [];
+
+    /// <summary>What does not fit and has not been put right.</summary>
+    public IReadOnlyList<string> Defects { get; init; } = [];
+
+    /// <summary>What could not be said yet.</summary>
     public IReadOnlyList<string> OpenPoints { get; init; } = [];
+
+    /// <summary>What rests on a word, a tag or a guess.</summary>
+    public IReadOnlyList<string> Assumptions { get; init; } = [];
 
     public IReadOnlyList<string> Cautions { get; init; } = [StandingCaution.LocalRulesComeFirst];
 

@@ -1,4 +1,5 @@
 using BuildLog.Sheet.Fonts;
+using BuildLog.Sheet.Photos;
 
 namespace BuildLog.Sheet.Drawing;
 
@@ -16,6 +17,9 @@ internal sealed record DrawBox(Box Box, Colour? Fill, Stroke? Line) : Operation;
 
 /// <summary>A line through the points, open.</summary>
 internal sealed record DrawLine(IReadOnlyList<PagePoint> Points, Stroke Line) : Operation;
+
+/// <summary>A photo that fills a box of its own shape.</summary>
+internal sealed record DrawPhoto(Box Box, PreparedPhoto Photo) : Operation;
 
 internal sealed record BeginTag(TagInfo Info) : Operation;
 

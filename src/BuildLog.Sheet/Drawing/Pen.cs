@@ -1,3 +1,5 @@
+using BuildLog.Sheet.Photos;
+
 namespace BuildLog.Sheet.Drawing;
 
 /// <summary>Writes operations onto a page; the only way text gets there, so all of it is made plain and laid in faces that have it.</summary>
@@ -22,6 +24,17 @@ internal sealed class Pen(List<Operation> page)
 
     public void Line(double x1, double y1, double x2, double y2, Stroke stroke) =>
         page.Add(new DrawLine([new(x1, y1), new(x2, y2)], stroke));
+
+    /// <summary>A line through all the points.</summary>
+    public void Line(IReadOnlyList<PagePoint> points, Stroke stroke) => page.Add(new DrawLine(points, stroke));
+
+    /// <summary>As large as the box allows, in its middle; nothing is cut off.</summary>
+    public void Photo(Box box, PreparedPhoto photo)
+    {
+        var scale = Math.Min(box.Width / photo.Width, box.Height / photo.Height);
+        double width = photo.Width * scale, height = photo.Height * scale;
+        page.Add(new DrawPhoto(new Box(box.X + (box.Width - width) / 2, box.Y + (box.Height - height) / 2, width, height), photo));
+    }
 
     public void Fill(Box box, Colour colour) => page.Add(new DrawBox(box, colour, null));
 

@@ -12,6 +12,12 @@ internal sealed class Paginator
 {
     private const double Rounding = 0.01;
 
+    /// <summary>How much of the space between blocks is left when it is set closer to save a page.</summary>
+    private static readonly IReadOnlyList<double> Closer = [0.75, 0.5];
+
+    /// <summary>A last page filled less than this is worth saving.</summary>
+    private const double Little = 0.35;
+
     private readonly PageSetup setup;
     private readonly List<DrawnPage> pages = [];
     private readonly List<FlowItem> run = [];
@@ -26,13 +32,27 @@ internal sealed class Paginator
         pen = StartPage();
     }
 
+    /// <summary>Lays the blocks; where the last page would hold little, all is set closer if that saves it.</summary>
     public static IReadOnlyList<DrawnPage> Lay(PageSetup setup, IEnumerable<Block> blocks, PageFrame frame)
     {
+        List<FlowItem> items = [.. blocks.SelectMany(block => block.Items(setup.Body.Width))];
+        var laid = Placed(setup, items, 1);
+        if (laid.pages.Count > 1 && laid.y - laid.body.Y < laid.body.Height * Little)
+        {
+            var closer = Closer.Select(spacing => Placed(setup, items, spacing)).FirstOrDefault(tried => tried.pages.Count < laid.pages.Count);
+            laid = closer ?? laid;
+        }
+
+        laid.DrawFrames(frame);
+        return laid.pages;
+    }
+
+    private static Paginator Placed(PageSetup setup, IEnumerable<FlowItem> items, double spacing)
+    {
         var paginator = new Paginator(setup);
-        foreach (var item in blocks.SelectMany(block => block.Items(setup.Body.Width))) paginator.Take(item);
+        foreach (var item in items) paginator.Take(spacing == 1 ? item : item with { SpaceBefore = item.SpaceBefore * spacing });
         paginator.PlaceRun();
-        paginator.DrawFrames(frame);
-        return paginator.pages;
+        return paginator;
     }
 
     private Pen StartPage()

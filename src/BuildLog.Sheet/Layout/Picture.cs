@@ -1,19 +1,10 @@
-using BuildLog.Sheet.Drawing;
-
 namespace BuildLog.Sheet.Layout;
 
-/// <summary>A drawing of fixed height with words for those who cannot see it.</summary>
-internal sealed class Picture(double height, string alternativeText, Action<Pen, Box> draw) : Block
+/// <summary>One plate across the page.</summary>
+internal sealed class Picture(double height, Plate plate) : Block
 {
     public override IEnumerable<FlowItem> Items(double width)
     {
-        yield return new FlowItem(height, (pen, x, y) =>
-        {
-            var box = new Box(x, y, width, height);
-            pen.Tagged(new TagInfo(Tag.Figure, AlternativeText: alternativeText, Bounds: box), () => draw(pen, box));
-        })
-        {
-            SpaceBefore = SpaceBefore,
-        };
+        yield return new FlowItem(height, (pen, x, y) => plate.Place(pen, new Drawing.Box(x, y, width, height))) { SpaceBefore = SpaceBefore };
     }
 }

@@ -12,6 +12,7 @@ internal static class TypeScale
     public static readonly TextStyle Band = new(SheetFonts.SemiBold, 8.5, Ink.White);
     public static readonly TextStyle Section = new(SheetFonts.SemiBold, 11.5, Ink.Accent);
     public static readonly TextStyle Figure = new(SheetFonts.SemiBold, 13, Ink.Text, 1.25);
+    public static readonly TextStyle PartCode = new(SheetFonts.SemiBold, 19, Ink.Text, 1.2);
     public static readonly TextStyle Label = new(SheetFonts.Regular, 7.5, Ink.Quiet);
     public static readonly TextStyle TableHead = new(SheetFonts.SemiBold, 7.8, Ink.Accent);
     public static readonly TextStyle Body = new(SheetFonts.Regular, 8.4, Ink.Text);

@@ -36,7 +36,7 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
 
         var tags = new TagWriter(accessibility.StructureBuilder);
         var outline = new OutlineWriter(pdf);
-        var tools = new DrawingTools();
+        using var tools = new DrawingTools();
         foreach (var page in document.Pages) DrawPage(pdf, page, tools, tags, outline);
 
         using var saved = new MemoryStream();
@@ -79,10 +79,13 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
                     graphics.DrawRectangle(
                         box.Line is { } line ? DrawingTools.PenOf(line) : null,
                         box.Fill is { } fill ? tools.BrushOf(fill) : null,
-                        new XRect(box.Box.X, box.Box.Y, box.Box.Width, box.Box.Height));
+                        Converted(box.Box));
                     break;
                 case DrawLine drawn:
                     graphics.DrawLines(DrawingTools.PenOf(drawn.Line), [.. drawn.Points.Select(point => new XPoint(point.X, point.Y))]);
+                    break;
+                case DrawPhoto photo:
+                    graphics.DrawImage(tools.PictureOf(photo.Photo), Converted(photo.Box));
                     break;
                 case BeginTag tag:
                     tags.Begin(tag.Info, page.Height);
@@ -100,4 +103,6 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
 
         tags.EndPage();
     }
+
+    private static XRect Converted(Box box) => new(box.X, box.Y, box.Width, box.Height);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
@@ -20,11 +21,13 @@ internal static class EvidenceRegion
         new(Missing.OrWords(entry.What, TypeScale.Strong), Labelled("Date", entry.Date), Labelled("By", entry.Who)),
         new(Missing.OrWords(entry.Method, TypeScale.Body), Labelled("Conditions", entry.Conditions)),
         new([.. Readings(entry.Readings)]),
-        new(Missing.OrWords(entry.Result, TypeScale.Strong), Labelled("95 % interval", entry.Interval95)),
+        new(Missing.OrWords(entry.Result, TypeScale.Strong), Labelled("95 % interval", entry.Interval95), Labelled("Expanded uncertainty", entry.ExpandedUncertainty)),
     ];
 
     private static IEnumerable<CellText> Readings(IReadOnlyList<string> readings) =>
-        readings.Count == 0 ? [Missing.OrWords(null, TypeScale.Body)] : readings.Select(reading => Missing.OrWords(reading, TypeScale.Body));
+        readings.Count == 0
+            ? [Missing.OrWords(null, TypeScale.Body)]
+            : [.. readings.Select(reading => Missing.OrWords(reading, TypeScale.Body)), Labelled("n", readings.Count.ToString(CultureInfo.InvariantCulture))];
 
     private static CellText Labelled(string label, string? text) =>
         new($"{label}: {Missing.OrWords(text)}", TypeScale.Label);

@@ -15,6 +15,13 @@ internal static class FigureGrid
         KeepTogether = true,
     };
 
+    /// <summary>As few rows as the columns allow, filled alike.</summary>
+    public static Table Evenly(IReadOnlyList<Cell> cells, int mostColumns, double spaceBefore = 0)
+    {
+        var rows = (cells.Count + mostColumns - 1) / mostColumns;
+        return Of(cells, (cells.Count + rows - 1) / rows, spaceBefore);
+    }
+
     public static Table Of(IEnumerable<Cell> cells, int columns, double spaceBefore = 0)
     {
         var rows = cells.Chunk(columns).Select(row => Filled(row, columns));

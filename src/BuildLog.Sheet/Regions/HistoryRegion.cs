@@ -9,7 +9,7 @@ internal static class HistoryRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
     [
-        new("Date", 1.15), new("Odometer", 1.25), new("Position", 0.85), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 2.1),
+        new("Date", 1.15), new("Odometer", 1.15), new("Position", 1.2), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 1.9),
         new("What it changed", 1.5),
     ];
 

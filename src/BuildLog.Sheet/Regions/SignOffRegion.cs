@@ -11,8 +11,10 @@ internal static class SignOffRegion
 
     private static readonly TableLook Look = new() { LeastRowHeight = 24, PadY = 7, WritingGap = 10, PadX = 10, KeepTogether = true };
 
-    public static Block Of(SheetContent sheet) =>
-        new Section("Signatures", sheet.Signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Signatures.Select(RowOf)], Look))
+    public static Block Of(SheetContent sheet) => Of(sheet.Signatures);
+
+    public static Block Of(IReadOnlyList<SignatureLine> signatures) =>
+        new Section("Signatures", signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. signatures.Select(RowOf)], Look))
         {
             KeepTogether = true,
         };

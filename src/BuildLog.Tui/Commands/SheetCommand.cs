@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Forms;
@@ -8,52 +7,65 @@ using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Commands;
 
-/// <summary><c>buildlog sheet VEHICLE --out FILE.pdf</c>: the build sheet.</summary>
+/// <summary><c>buildlog sheet VEHICLE --out FILE.pdf</c>: the build sheet, or its text beforehand.</summary>
 internal sealed class SheetCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
-    private readonly Option<string?> output = new("--out") { Description = "The PDF to write.", HelpName = "FILE.pdf" };
-    private readonly Option<string?> paper = new("--paper") { Description = "a4 (if not said) or letter.", HelpName = "a4|letter" };
+    private readonly PaperOptions paper = new();
+    private readonly Option<string?> reader = new("--for") { Description = "Whom it is for (the buyer, if not said): decides what it contains; own is everything.", HelpName = ReaderWords.All };
     private readonly Option<string?> from = new("--from") { Description = "Leave out swaps and sessions before that day.", HelpName = "DATE" };
-    private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
-    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
+    private readonly Option<string?> photo = new("--photo") { Description = "The photo beside the title: JPEG, PNG or WebP.", HelpName = "FILE" };
+    private readonly Option<string[]> before = new("--before") { Description = "A photo from before the work; may be repeated.", HelpName = "FILE" };
+    private readonly Option<string[]> after = new("--after") { Description = "A photo from after the work; may be repeated.", HelpName = "FILE" };
+    private readonly Option<bool> preview = new("--preview") { Description = "Print its text, page by page, and write nothing." };
 
     public SheetCommand(Edge edge) : base("sheet", "Write the build sheet as PDF.")
     {
         vehicle.AddTo(this);
-        Options.Add(output);
-        Options.Add(paper);
+        paper.AddTo(this);
+        Options.Add(reader);
         Options.Add(from);
-        Options.Add(reproducible);
-        Options.Add(overwrite);
+        Options.Add(photo);
+        Options.Add(before);
+        Options.Add(after);
+        Options.Add(preview);
         edge.Answers(this, parse => Answer(edge, parse));
     }
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
-        var file = parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", "Name the PDF to write.", "kestrel.pdf"));
-        var path = Reading.Of(output.Name, file, SheetFile.Read);
-        var size = PaperOf(parse);
+        if (parse.GetValue(preview)) return Preview(Content(edge, parse));
+
+        var path = paper.File(parse);
+        var content = Content(edge, parse);
+        return paper.Write(parse, path, (file, overwrite) => BuildSheetWriter.WriteFile(content, file, overwrite));
+    }
+
+    private SheetContent Content(Edge edge, ParseResult parse)
+    {
+        var size = paper.Paper(parse);
+        var whom = parse.GetValue(reader) is { } name ? Reading.Of(reader.Name, name, ReaderWords.Read) : SheetReader.Buyer;
         DateOnly? since = parse.GetValue(from) is { } text ? Reading.Of(from.Name, text, typed => DayText.Read(typed, edge.Today)) : null;
+        var title = parse.GetValue(photo) is { } file ? Reading.Of(photo.Name, file, path => PhotoFile.Read(path, PhotoMoment.Any)) : null;
+        SheetPhoto[] photos = [.. Photos(parse, before, PhotoMoment.Before), .. Photos(parse, after, PhotoMoment.After)];
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var printed = parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
-        var content = SheetOfVehicle.Content(bench, edge.Common.UnitsOf(parse), size, printed, since);
-        var result = BuildSheetWriter.WriteFile(content, path, parse.GetValue(overwrite));
-        var json = new JsonObject
-        {
-            ["file"] = path,
-            ["pages"] = result.Pages,
-            ["missingSigns"] = Json.Array(result.MissingSigns, missing => missing.CodePoint),
-        };
-        return new(json, [SheetForm.InWords(path, result)]);
+        return SheetOfVehicle.Content(bench, edge.Common.UnitsOf(parse), size, paper.Printed(edge, parse), since) with { Reader = whom, TitlePhoto = title, Photos = photos };
     }
 
-    private Paper PaperOf(ParseResult parse) => parse.GetValue(paper)?.ToUpperInvariant() switch
+    private static IEnumerable<SheetPhoto> Photos(ParseResult parse, Option<string[]> option, PhotoMoment when)
+        => (parse.GetValue(option) ?? []).Select(file => Reading.Of(option.Name, file, path => PhotoFile.Read(path, when)));
+
+    private static Answer Preview(SheetContent content)
     {
-        null or "A4" => Paper.A4,
-        "LETTER" => Paper.Letter,
-        _ => throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{parse.GetValue(paper)}' is no paper: a4 or letter.", "letter")),
-    };
+        var preview = BuildSheetWriter.Preview(content);
+        var json = new JsonObject
+        {
+            ["pages"] = Json.Array(preview.Pages, page => Json.Array(page.Lines, line => line)),
+            ["missingSigns"] = Json.Array(preview.MissingSigns, missing => missing.CodePoint),
+            ["skippedPhotos"] = Json.Array(preview.SkippedPhotos, skipped => skipped),
+        };
+        return new(json, [.. preview.Lines, .. preview.SkippedPhotos]);
+    }
 }

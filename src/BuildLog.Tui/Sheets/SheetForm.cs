@@ -6,10 +6,15 @@ using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Sheets;
 
-/// <summary>Asks where the build sheet goes and on which paper, and writes it.</summary>
+/// <summary>Asks where the build sheet goes, for whom and on which paper, shows it first if wanted, and writes it.</summary>
 public static class SheetForm
 {
-    public static Form For(VehicleOnBench bench, UnitSystem units, TimeProvider clock, Action<string> said) => new()
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="units">The units to print.</param>
+    /// <param name="clock">The time that stands on it.</param>
+    /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
+    /// <param name="said">Hears what came of it.</param>
+    public static Form For(VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said) => new()
     {
         Title = $"Build sheet of {bench.Vehicle.Name}",
         HelpPage = "Sheet",
@@ -17,33 +22,56 @@ public static class SheetForm
         Entries =
         [
             new TextEntry("file", "File") { Initial = UsualName(bench), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
+            new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
-            new YesNoEntry("overwrite", "Replace a file") { Initial = "no", Hint = "yes: a file of that name is overwritten" },
+            new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
+            new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
-        Save = values =>
-        {
-            try
-            {
-                var content = SheetOfVehicle.Content(bench, units, Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow());
-                var path = SheetFile.Read(values["file"]).OrRefuse();
-                var result = BuildSheetWriter.WriteFile(content, path, values.IsYes("overwrite"));
-                said(InWords(path, result));
-                return SaveOutcome.Done;
-            }
-            catch (SheetWriteException refused)
-            {
-                return SaveOutcome.Refuse("file", refused.Message);
-            }
-        },
+        Save = values => Save(values, SheetOfVehicle.Content(bench, units, Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow()), host, said),
     };
 
-    /// <summary>What was written, and what the fonts could not.</summary>
+    /// <summary>What was written, and what could not be printed.</summary>
     public static string InWords(string path, SheetResult result)
     {
         var pages = result.Pages == 1 ? "one page" : string.Create(CultureInfo.InvariantCulture, $"{result.Pages} pages");
-        return result.MissingSigns.Count == 0
-            ? $"Wrote {path}, {pages}."
-            : $"Wrote {path}, {pages}; the fonts lack {string.Join(' ', result.MissingSigns.Select(missing => $"{missing.Sign} ({missing.CodePoint})"))}, printed as an empty box.";
+        var missing = result.MissingSigns.Count == 0
+            ? "."
+            : $"; the fonts lack {string.Join(' ', result.MissingSigns.Select(missing => $"{missing.Sign} ({missing.CodePoint})"))}, printed as an empty box.";
+        return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
+    }
+
+    private static SaveOutcome Save(FormValues values, SheetContent content, IFormHost host, Action<string> said)
+    {
+        content = content with { Reader = Enum.Parse<SheetReader>(values["reader"]) };
+        var path = SheetFile.Read(values["file"]).OrRefuse();
+        if (values.IsYes("read") && !ReadFirst(content, host))
+        {
+            said("Nothing was written.");
+            return SaveOutcome.Done;
+        }
+
+        var exists = File.Exists(path);
+        if (exists && !host.Confirm(new("Replace the file?", $"{path} is already there. The new sheet would take its place.", "Replace", "Keep it")))
+            return SaveOutcome.Refuse("file", "That file is kept: give another name.");
+
+        try
+        {
+            var result = BuildSheetWriter.WriteFile(content, path, overwrite: exists);
+            var opened = values.IsYes("open") ? SystemViewer.Open(path) : null;
+            said(opened is null ? InWords(path, result) : $"{InWords(path, result)} {opened}");
+            return SaveOutcome.Done;
+        }
+        catch (SheetWriteException refused)
+        {
+            return SaveOutcome.Refuse("file", refused.Message);
+        }
+    }
+
+    private static bool ReadFirst(SheetContent content, IFormHost host)
+    {
+        var preview = BuildSheetWriter.Preview(content);
+        host.Tell("What the sheet will say", [.. preview.Lines]);
+        return host.Confirm(new("Write it?", "That is what the sheet says.", "Write", "Not now"));
     }
 
     private static string UsualName(VehicleOnBench bench)

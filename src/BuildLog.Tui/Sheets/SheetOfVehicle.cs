@@ -7,6 +7,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Speeds;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -41,10 +42,16 @@ public static class SheetOfVehicle
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
+            Pull = PullOfVehicle.Of(bench.Driveline, units),
+            Speedometer = SpeedometerOfVehicle.Of(bench, units),
+            RunningGear = RunningGearOfVehicle.Of(bench.Driveline, units),
+            Propshafts = [.. PropshaftsOfVehicle.Of(bench)],
             Findings = [.. Findings(bench.Findings, units)],
             Evidence = [.. bench.Sessions.Where(session => session.Date >= (from ?? DateOnly.MinValue)).Select(session => Evidence(session, units))],
             History = [.. bench.History.Where(swap => swap.Date >= (from ?? DateOnly.MinValue)).Reverse().Select(swap => History(swap, bench))],
-            OpenPoints = [.. OpenPoints(bench)],
+            Defects = [.. Says(bench, Verdict.Clash)],
+            OpenPoints = [.. Says(bench, Verdict.Open)],
+            Assumptions = [.. Assumptions(bench)],
             Cautions = Cautions.Sheet,
         };
     }
@@ -55,7 +62,12 @@ public static class SheetOfVehicle
         return new()
         {
             Name = vehicle.Name,
-            Identity = [new("Chassis number", vehicle.ChassisNumber), new("Registration", vehicle.Registration)],
+            Identity =
+            [
+                new("Chassis number", vehicle.ChassisNumber),
+                new("Engine number", bench.Fitted.At(Position.Engine)?.SerialNumber),
+                new("Registration", vehicle.Registration),
+            ],
             Owner = vehicle.Owner,
             State = vehicle.State.InWords(),
             Odometer = bench.History.Select(swap => swap.Odometer).LastOrDefault(odometer => odometer is not null) is { } last ? $"{last.InWords} at the last swap" : null,
@@ -98,6 +110,8 @@ public static class SheetOfVehicle
             yield return new($"Engine speed at {goal.Speed.Text}", n is null ? null : Rounded.WithInterval(n, Units.RevolutionPerMinute));
         }
 
+        if (GearSpeeds.Of(bench.Driveline) is { } speeds)
+            yield return new("Road speed per 1000 rev/min in top", Rounded.WithInterval(speeds.PerThousand(speeds.Steps[^1]), units.Speed));
         yield return new("Axle ratio", bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : null);
         yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : null);
     }
@@ -133,7 +147,7 @@ public static class SheetOfVehicle
     private static SheetFinding Finding(Finding finding, UnitSystem units)
         => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
 
-    private static EvidenceEntry Evidence(Session session, UnitSystem units)
+    internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
         var result = MeasurementsWords.Result(session, units);
         var interval = result.Value.Interval95;
@@ -148,9 +162,13 @@ public static class SheetOfVehicle
             Conditions = string.Join(", ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
             Result = Rounded.WithInterval(result.Value, result.Unit),
+            ExpandedUncertainty = ExpandedUncertainty(result),
             Interval95 = Rounded.WithUnit($"{Rounded.Fixed(result.Unit.FromBase(interval.Low), places)} to {Rounded.Fixed(result.Unit.FromBase(interval.High), places)}", result.Unit),
         };
     }
+
+    private static string ExpandedUncertainty(SessionResult result)
+        => $"{Rounded.WithUnit(Rounded.HalfWidth(result.Unit.FromBase(result.Value.Expanded95)), result.Unit)}, k = {Rounded.Fixed(result.Value.CoverageFactor, 2)}";
 
     private static Sheet.Content.HistoryRow History(Swap swap, VehicleOnBench bench)
     {
@@ -169,16 +187,16 @@ public static class SheetOfVehicle
         };
     }
 
-    // What rests on a word or a guess is said, not hidden among the measured numbers.
-    private static IEnumerable<string> OpenPoints(VehicleOnBench bench)
-    {
-        foreach (var finding in bench.Findings.Where(finding => finding.Verdict == Verdict.Open)) yield return finding.Says;
-        var unmeasured = bench.Fitted.Numbers
-            .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
-            .GroupBy(number => (number.Position, number.Used.Source));
-        foreach (var group in unmeasured)
-            yield return $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}, not measured.";
-    }
+    private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict)
+        => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.Says);
 
-    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    // What rests on a word or a guess is said, not hidden among the measured numbers.
+    private static IEnumerable<string> Assumptions(VehicleOnBench bench)
+        => bench.Fitted.Numbers
+            .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
+            .GroupBy(number => (number.Position, number.Used.Source))
+            .Select(group => $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}.");
+
+    /// <summary>Words as the beginning of a sentence.</summary>
+    internal static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -20,7 +20,7 @@ public sealed class WriteToAPathTests : IDisposable
         using var stream = new MemoryStream();
         BuildSheetWriter.Write(KestrelPickup.Sheet, stream);
         Assert.Equal(stream.ToArray(), File.ReadAllBytes(Target));
-        Assert.Equal(2, result.Pages);
+        Assert.Equal(3, result.Pages);
         Assert.Equal([Target], Directory.GetFileSystemEntries(folder));
     }
 

@@ -31,6 +31,7 @@ internal static class OperationsAsText
         DrawText t => $"{N(t.X)} {N(t.Baseline)} {t.Face.Name} {N(t.Size)} {t.Colour} \"{t.Text}\"",
         DrawBox b => $"box {N(b.Box.X)} {N(b.Box.Y)} {N(b.Box.Width)} x {N(b.Box.Height)} fill {b.Fill?.ToString() ?? "none"} line {Line(b.Line)}",
         DrawLine l => $"line {string.Join(" to ", l.Points.Select(p => $"{N(p.X)} {N(p.Y)}"))} {Line(l.Line)}",
+        DrawPhoto p => $"photo {N(p.Box.X)} {N(p.Box.Y)} {N(p.Box.Width)} x {N(p.Box.Height)}, {p.Photo.Width} x {p.Photo.Height} pixels",
         BeginTag { Info: var tag } => $"{tag.Tag}{(tag.Scope == HeadScope.None ? "" : $" of {tag.Scope}")}{(tag.AlternativeText is { } words ? $" \"{words}\"" : "")}",
         Bookmark b => $"bookmark {b.Level} {N(b.Y)} \"{b.Title}\"",
         _ => throw new NotSupportedException(operation.GetType().Name),

@@ -37,7 +37,7 @@ public sealed class HostileContentTests
         {
             Assert.All(page.Operations.OfType<DrawText>(), drawn =>
             {
-                Assert.InRange(drawn.X, body.X - Rounding, body.Right);
+                Assert.InRange(drawn.X, body.X - Rounding, body.Right + Rounding);
                 Assert.InRange(drawn.Right, body.X - Rounding, body.Right + Rounding);
                 Assert.InRange(drawn.Baseline, 0, page.Height - 20);
             });

@@ -10,15 +10,27 @@ public sealed class PaginatorTests
     private static readonly TextStyle Style = new(SheetFonts.Regular, 10, default);
     private static readonly PageSetup Setup = PageSetup.A4;
 
+    /// <summary>With this on it, a last page is worth its paper.</summary>
+    private static Spacer HalfAPage => new(Setup.Body.Height / 2);
+
     [Fact]
     public void A_heading_is_never_the_last_thing_on_a_page()
     {
         var almostFull = new Spacer(Setup.FirstBody.Height - 35);
 
-        var pages = Lay(almostFull, new Section("Findings", new Paragraph("first line", Style)));
+        var pages = Lay(almostFull, new Section("Findings", new Paragraph("first line", Style)), HalfAPage);
 
         Assert.DoesNotContain("Findings", TextsOf(pages[0]));
         Assert.Equal(["Findings", "first line"], TextsOf(pages[1]));
+    }
+
+    [Fact]
+    public void Blocks_are_set_closer_where_that_saves_a_last_page_with_little_on_it()
+    {
+        var half = (Setup.FirstBody.Height - 30) / 2;
+
+        Assert.Single(Lay(new Spacer(half), new Spacer(half) { SpaceBefore = 40 }));
+        Assert.Equal(2, Lay(new Spacer(half), new Spacer(half) { SpaceBefore = 40 }, HalfAPage).Count);
     }
 
     [Fact]

@@ -56,7 +56,8 @@ public sealed class TagsTests
     [Fact]
     public void The_chart_has_words_for_those_who_cannot_see_it()
     {
-        var figure = OperationsOf(2).OfType<BeginTag>().Single(tag => tag.Info.Tag == Tag.Figure);
+        Assert.All(OperationsOf(2).OfType<BeginTag>().Where(tag => tag.Info.Tag == Tag.Figure), tag => Assert.False(string.IsNullOrWhiteSpace(tag.Info.AlternativeText)));
+        var figure = OperationsOf(2).OfType<BeginTag>().Single(tag => tag.Info.AlternativeText?.StartsWith("Chart of engine speed", StringComparison.Ordinal) == true);
 
         Assert.Contains("3 from 25 to 114 km/h at 1000 to 4500 rev/min", figure.Info.AlternativeText, StringComparison.Ordinal);
         Assert.Contains("goal: 110 km/h", figure.Info.AlternativeText, StringComparison.Ordinal);

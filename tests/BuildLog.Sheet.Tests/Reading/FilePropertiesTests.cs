@@ -53,8 +53,9 @@ public sealed class FilePropertiesTests
         Assert.Equal("Kestrel pickup", vehicle.Title);
         Assert.Equal(
             [
-                ("Driveline", 1), ("Key figures", 1), ("Speeds in the gears", 1), ("Findings", 1), ("Measurement evidence", 2),
-                ("Parts history", 2), ("Open points and assumptions", 2), ("Cautions", 2), ("Signatures", 2),
+                ("Driveline", 1), ("Key figures", 1), ("Speeds in the gears", 1), ("Pull and hills", 2), ("Findings", 2), ("Speedometer", 2),
+                ("Tyres, wheels and axle masses", 2), ("Measurement evidence", 3), ("Parts history", 3), ("Work and hours", 3),
+                ("Open points and assumptions", 3), ("Cautions", 3), ("Signatures", 3),
             ],
             vehicle.Children.OfType<DocumentBookmarkNode>().Select(node => (node.Title, node.PageNumber)));
     }

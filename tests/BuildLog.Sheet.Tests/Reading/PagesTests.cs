@@ -23,12 +23,12 @@ public sealed class PagesTests
     [Theory]
     [InlineData(Content.Paper.A4)]
     [InlineData(Content.Paper.Letter)]
-    public void The_whole_sample_takes_two_pages(Content.Paper paper)
+    public void The_whole_sample_takes_three_pages(Content.Paper paper)
     {
         using var sheet = ReadBack.Of(KestrelPickup.Sheet with { Paper = paper });
 
-        Assert.Equal(2, sheet.Result.Pages);
-        Assert.Equal(2, sheet.Pdf.NumberOfPages);
+        Assert.Equal(3, sheet.Result.Pages);
+        Assert.Equal(3, sheet.Pdf.NumberOfPages);
     }
 
     [Fact]

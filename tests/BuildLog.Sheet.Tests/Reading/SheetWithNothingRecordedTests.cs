@@ -10,8 +10,9 @@ public sealed class SheetWithNothingRecordedTests
     {
         using var sheet = ReadBack.Of(Sheets.Empty);
 
-        // Vehicle, date; owner, state, odometer; driveline, figures, goal, speeds, chart, findings, evidence, history; foot. A shop without a name is left out.
-        Assert.Equal(14, sheet.Text.Split("not recorded").Length - 1);
+        // Vehicle, date; owner, state, odometer; driveline, figures, goal, speeds, chart, pull, findings, speedometer, tyres and wheels, evidence, history; foot.
+        // A shop without a name is left out.
+        Assert.Equal(17, sheet.Text.Split("not recorded").Length - 1);
         Assert.Equal(1, sheet.Result.Pages);
     }
 

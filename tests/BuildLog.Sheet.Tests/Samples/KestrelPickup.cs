@@ -115,6 +115,50 @@ internal static class KestrelPickup
                 Fitted = "225/75R15", Reason = "Perished", Effect = "cruise + 2 %",
             },
         ],
+        Pull = new Pull(
+            new CurveChart
+            {
+                Title = "Power at the wheels and road load",
+                Across = "road speed, km/h",
+                Up = "power, kW",
+                Curves =
+                [
+                    new("4", CurveKind.Does, [new(36, 15), new(90, 48), new(150, 74), new(186, 70)]),
+                    new("5", CurveKind.Does, [new(44, 15), new(111, 48), new(185, 74), new(199, 73)]),
+                    new("road load", CurveKind.Needs, [new(0, 0), new(60, 7), new(110, 24), new(170, 74)]),
+                ],
+            },
+            new CurveChart
+            {
+                Title = "Steepest hill held in each gear",
+                Across = "road speed, km/h",
+                Up = "gradient, %",
+                Curves = [new("4", CurveKind.Does, [new(36, 9), new(90, 11), new(150, 4)]), new("5", CurveKind.Does, [new(44, 7), new(111, 6.5), new(165, 0.5)])],
+            },
+            "Full throttle, still air, 1640 kg (measured)."),
+        Speedometer = new SpeedometerFacts(
+            [new("Reads right at", "1000 turns a kilometre"), new("Driven by", "gears 6/20 at the propshaft"), new("Shows at a true 110 km/h", "104.0 ± 0.5 km/h")],
+            new CurveChart
+            {
+                Title = "Shown beyond the truth, against UN R39",
+                Across = "true speed, km/h",
+                Up = "shown minus true, km/h",
+                Curves =
+                [
+                    new("this speedometer", CurveKind.Does, [new(30, -1.6), new(130, -7.1)]),
+                    new("most allowed", CurveKind.Limit, [new(30, 7), new(130, 17)]),
+                ],
+            }),
+        RunningGear =
+        [
+            new RunningGearRow { Axle = "Front", Tyre = "225/75R15 102S", Wheel = "rim 6 in wide, offset 0 mm", AxleMass = "780 kg, measured", TyresCarry = "1700 kg", SpeedLimit = "S: 180 km/h" },
+            new RunningGearRow { Axle = "Rear", Tyre = "225/75R15 102S", Wheel = "rim 6 in wide, offset 0 mm", AxleMass = "860 kg, measured", TyresCarry = "1700 kg", SpeedLimit = "S: 180 km/h" },
+        ],
+        Propshafts = [new PropshaftRow { Piece = "Propshaft", Tube = "76.2 mm across, wall 2.1 mm", Yokes = "in line" }],
+        Work = new WorkDone([new("14 Nov 2026", "axle counted and checked", "J. Marsh", "3.5"), new("15 Nov 2026", "tyres rolled out", "J. Marsh", "1.5")], "5.0 h"),
+        Costs = new MoneySpent([new("2 Mar 2026", "gearbox", "Bastian's yard", "R-104", "EUR 640.00")], ["EUR 640.00"]),
+        Defects = ["The speedometer shows less than the true speed."],
+        Assumptions = ["Grip of the tyres: 0.8, a dry road."],
         OpenPoints =
         [
             "The engine's limit is the maker's figure for a new engine; this one has not been opened.",

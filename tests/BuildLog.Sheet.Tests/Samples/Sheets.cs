@@ -39,8 +39,26 @@ internal static class Sheets
         Findings = [new(text, text, text, text, text)],
         Evidence = [new EvidenceEntry { What = text, Date = text, Method = text, Who = text, Conditions = text, Readings = [text, text], Result = text, Interval95 = text }],
         History = [new HistoryRow { Date = text, Odometer = text, Position = text, Removed = text, Fitted = text, Reason = text, Effect = text }],
+        Reader = SheetReader.Own,
+        Pull = new Pull(Chart(text), Chart(text), text),
+        Speedometer = new SpeedometerFacts([new(text, text)], Chart(text)),
+        RunningGear = [new RunningGearRow { Axle = text, Tyre = text, Wheel = text, AxleMass = text, TyresCarry = text, SpeedLimit = text }],
+        Propshafts = [new PropshaftRow { Piece = text, Tube = text, Length = text, JointAngles = text, Yokes = text, CriticalSpeed = text, FastestTurn = text }],
+        Work = new WorkDone([new(text, text, text, text)], text),
+        Costs = new MoneySpent([new(text, text, text, text, text)], [text, text]),
+        Photos = [new SheetPhoto(text, new byte[] { 1, 2, 3 }, text)],
+        Defects = [text],
+        Assumptions = [text],
         OpenPoints = [text, text],
         Cautions = [text],
         Signatures = [new(text, text, text)],
+    };
+
+    private static CurveChart Chart(string text) => new()
+    {
+        Title = text,
+        Across = text,
+        Up = text,
+        Curves = [new(text, CurveKind.Does, [new(0, 0), new(10, 20)]), new(text, CurveKind.Limit, [new(0, 5), new(10, 5)])],
     };
 }

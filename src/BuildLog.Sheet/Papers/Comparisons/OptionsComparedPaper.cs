@@ -1,0 +1,42 @@
+using BuildLog.Sheet.Drawing;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+using BuildLog.Sheet.Regions;
+
+namespace BuildLog.Sheet.Papers.Comparisons;
+
+/// <summary>The comparison: matters down, options across.</summary>
+internal static class OptionsComparedPaper
+{
+    private const int Fewest = 2;
+    private const int Most = 4;
+
+    private static readonly TableLook Look = new() { PadY = 3.5 };
+
+    public static DrawnDocument Draw(OptionsCompared compared)
+    {
+        if (compared.Options.Count is < Fewest or > Most)
+            throw new ArgumentException($"A comparison has {Fewest} to {Most} options beside each other, not {compared.Options.Count}.", nameof(compared));
+
+        IReadOnlyList<Column> columns = [new("", 1.5), .. compared.Options.Select(option => new Column(option, 1.2))];
+        return PlainPaper.Draw(compared, "options compared",
+        [
+            new Panel(new Paragraph("Wanted", TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
+            new Section("The options", compared.Rows.Count == 0 ? Missing.Paragraph : new Table(columns, [.. compared.Rows.Select(row => RowOf(row, compared.Options.Count))], Look)),
+            .. compared.Notes.Count == 0 ? (Block[])[] : [new Section("What this rests on", new Bullets(compared.Notes, TypeScale.Body))],
+        ]);
+    }
+
+    private static Paragraph Goal(string? goal)
+    {
+        var told = Missing.OrWords(goal, TypeScale.Strong);
+        return new Paragraph(told.Text, told.Style);
+    }
+
+    private static IReadOnlyList<Cell> RowOf(ComparedRow row, int options) =>
+    [
+        Missing.CellOf(row.Matter, TypeScale.Strong),
+        .. Enumerable.Range(0, options).Select(i => i < row.Values.Count ? row.Values[i] : null).Select(text =>
+            row.AreVerdicts && !string.IsNullOrWhiteSpace(text) ? new Cell(VerdictBadge.Of(text)) : Missing.CellOf(text, TypeScale.Body)),
+    ];
+}

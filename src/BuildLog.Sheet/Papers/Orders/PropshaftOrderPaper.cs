@@ -1,0 +1,52 @@
+using BuildLog.Sheet.Drawing;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Papers.Orders;
+
+/// <summary>The order sheet: a drawing with its measures for each piece, the facts of the whole shaft, and what only the maker or a caliper can fill in.</summary>
+internal static class PropshaftOrderPaper
+{
+    private const double DrawingHeight = 96;
+
+    private static readonly IReadOnlyList<string> Asked =
+    [
+        "Front flange or yoke: bolt circle, bolts, spigot",
+        "Rear flange or yoke: bolt circle, bolts, spigot",
+        "Joint size: cap diameter and width over the clips",
+        "Balanced to, at which speed",
+        "Wanted by, price agreed",
+    ];
+
+    private static readonly IReadOnlyList<string> Notes =
+    [
+        "Lengths are from joint centre to joint centre with the vehicle at ride height, standing on its wheels.",
+        "Please say before welding if a measure here cannot be right; the maker's practice and the local rules come before this sheet.",
+    ];
+
+    private static readonly TableLook Writing = new() { LeastRowHeight = 22, PadY = 6, WritingGap = 10, PadX = 10, KeepTogether = true, ShowsHead = false };
+
+    public static DrawnDocument Draw(PropshaftOrder order) => PlainPaper.Draw(order, "propshaft order",
+    [
+        new Paragraph(Missing.OrWords(order.Shaft), TypeScale.Strong) { SpaceBefore = 4 },
+        .. order.Pieces.Count == 0 ? [new Section("Pieces", Missing.Paragraph)] : order.Pieces.Select(Piece),
+        new Section("The whole shaft", FactTable.Of(order.Facts)),
+        new Section("To be filled in", new Table([new("What", 1.3), new("Answer", 2)], [.. Asked.Select(Row)], Writing)) { KeepTogether = true },
+        new Section("Please note", new Bullets(Notes, TypeScale.Body)) { KeepTogether = true },
+    ]);
+
+    private static Section Piece(ShaftPieceOrder piece) => new(Missing.OrWords(piece.Name), new Picture(DrawingHeight, ShaftDrawing.Of(piece)), FactTable.Of(
+    [
+        new("Joint centre to joint centre", piece.Length),
+        new("Tube, outer diameter", piece.TubeDiameter),
+        new("Tube, wall", piece.Wall),
+        new("Yokes", piece.Yokes),
+        new("Working angle, front joint", piece.FrontAngle),
+        new("Working angle, rear joint", piece.RearAngle),
+    ]))
+    {
+        KeepTogether = true,
+    };
+
+    private static IReadOnlyList<Cell> Row(string asked) => [new(new CellText(asked, TypeScale.Body)), new([])];
+}

@@ -1,0 +1,28 @@
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Drawing;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>What was paid, receipt by receipt, and the sum in each currency.</summary>
+internal static class CostsRegion
+{
+    private static readonly IReadOnlyList<Column> Columns =
+        [new("Date", 1), new("What for", 3), new("From", 1.7), new("Receipt", 1.1), new("Amount", 1.1, Align.Right)];
+
+    /// <summary>Nothing where the shop keeps no costs.</summary>
+    public static Block? Of(SheetContent sheet) => sheet.Costs is { } costs ? new Section("Costs", [.. Blocks(costs)]) : null;
+
+    public static IEnumerable<Block> Blocks(MoneySpent costs) =>
+        costs.Rows.Count == 0 ? [Missing.Paragraph] : [new Table(Columns, [.. costs.Rows.Select(RowOf)]), new Total("All together", Missing.OrWords(string.Join(" · ", costs.Totals)))];
+
+    private static IReadOnlyList<Cell> RowOf(CostRow row) =>
+    [
+        Missing.CellOf(row.Date, TypeScale.Body),
+        Missing.CellOf(row.What, TypeScale.Body),
+        Missing.CellOf(row.From, TypeScale.Body),
+        Missing.CellOf(row.Receipt, TypeScale.Body),
+        Missing.CellOf(row.Amount, TypeScale.Body),
+    ];
+}

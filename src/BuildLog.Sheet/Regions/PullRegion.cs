@@ -1,0 +1,22 @@
+using BuildLog.Sheet.Charts;
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>What the engine puts on the road in each gear, what the road asks, and the hills that leaves.</summary>
+internal static class PullRegion
+{
+    private const double Height = 150;
+
+    public static Block Of(SheetContent sheet) => new Section("Pull and hills", [.. Content(sheet.Pull)]) { KeepTogether = true };
+
+    private static IEnumerable<Block> Content(Pull? pull)
+    {
+        if (pull is null || !CurvePlate.CanDraw(pull.Power) || !CurvePlate.CanDraw(pull.Hill)) return [Missing.Paragraph];
+
+        var charts = new PlateRow(Height, 2, [CurvePlate.Of(pull.Power), CurvePlate.Of(pull.Hill)]) { SpaceBefore = 2 };
+        return pull.Note is { } note ? [charts, new Paragraph(note, TypeScale.Note) { SpaceBefore = 2 }] : [charts];
+    }
+}

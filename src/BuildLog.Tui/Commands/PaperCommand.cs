@@ -1,0 +1,14 @@
+using System.CommandLine;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog paper KIND</c>: the other papers, each a command of its own below this one.</summary>
+internal sealed class PaperCommand : Command
+{
+    public PaperCommand(Edge edge) : base("paper", "Write one of the other papers as PDF: order, session or labels.")
+    {
+        Subcommands.Add(new OrderPaperCommand(edge));
+        Subcommands.Add(new SessionPaperCommand(edge));
+        Subcommands.Add(new LabelsPaperCommand(edge));
+    }
+}

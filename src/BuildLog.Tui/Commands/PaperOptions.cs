@@ -1,0 +1,59 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet;
+using BuildLog.Sheet.Content;
+using BuildLog.Tui.Sheets;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary>Where a paper goes and how it is printed: shared by everything that ends on paper.</summary>
+internal sealed class PaperOptions
+{
+    private readonly Option<string?> output = new("--out") { Description = "The PDF to write.", HelpName = "FILE.pdf" };
+    private readonly Option<string?> paper = new("--paper") { Description = "a4 (if not said) or letter.", HelpName = "a4|letter" };
+    private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
+    private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
+
+    public void AddTo(Command command)
+    {
+        command.Options.Add(output);
+        command.Options.Add(paper);
+        command.Options.Add(reproducible);
+        command.Options.Add(overwrite);
+        command.Options.Add(open);
+    }
+
+    /// <summary>The file to write, checked before any work is done.</summary>
+    public string File(ParseResult parse)
+        => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", "Name the PDF to write.", "kestrel.pdf")), SheetFile.Read);
+
+    public DateTimeOffset Printed(Edge edge, ParseResult parse)
+        => parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
+
+    public Paper Paper(ParseResult parse) => parse.GetValue(paper)?.ToUpperInvariant() switch
+    {
+        null or "A4" => Sheet.Content.Paper.A4,
+        "LETTER" => Sheet.Content.Paper.Letter,
+        _ => throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{parse.GetValue(paper)}' is no paper: a4 or letter.", "letter")),
+    };
+
+    /// <summary>Writes the paper, opens it if asked, and says both.</summary>
+    /// <param name="parse">What was asked for.</param>
+    /// <param name="path">Where it goes.</param>
+    /// <param name="write">Writes to a path; the second argument allows a file there to be replaced.</param>
+    public Answer Write(ParseResult parse, string path, Func<string, bool, SheetResult> write)
+    {
+        var result = write(path, parse.GetValue(overwrite));
+        var refused = parse.GetValue(open) ? SystemViewer.Open(path) : null;
+        var json = new JsonObject
+        {
+            ["file"] = path,
+            ["pages"] = result.Pages,
+            ["missingSigns"] = Json.Array(result.MissingSigns, missing => missing.CodePoint),
+            ["skippedPhotos"] = Json.Array(result.SkippedPhotos, skipped => skipped),
+        };
+        return new(json, refused is null ? [SheetForm.InWords(path, result)] : [SheetForm.InWords(path, result), refused]);
+    }
+}

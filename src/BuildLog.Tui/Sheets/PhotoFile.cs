@@ -1,0 +1,28 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>A photo named on the command line.</summary>
+internal static class PhotoFile
+{
+    /// <summary>More than any camera writes for one picture.</summary>
+    private const long MostBytes = 200L * 1024 * 1024;
+
+    public static Parsed<SheetPhoto> Read(string path, PhotoMoment when)
+    {
+        try
+        {
+            var file = new FileInfo(path);
+            if (!file.Exists) return Wrong($"There is no photo {path}.");
+            if (file.Length > MostBytes) return Wrong($"{path} is larger than a photo can be: more than 200 MB.");
+            return new SheetPhoto(file.Name, File.ReadAllBytes(path), Path.GetFileNameWithoutExtension(file.Name), when);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return Wrong($"{path} cannot be read ({trouble.Message.TrimEnd('.')}).");
+        }
+    }
+
+    private static Refusal Wrong(string message) => new("photo", message, "front.jpg");
+}

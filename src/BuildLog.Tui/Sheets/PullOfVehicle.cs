@@ -1,0 +1,72 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+using BuildLog.Tui.Bench;
+using RoadLoad = BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>The pull of a driveline as curves for paper: plain numbers, to be looked at; what has to be judged stands among the findings with its ±.</summary>
+internal static class PullOfVehicle
+{
+    private const int Points = 48;
+
+    /// <summary>A hair inside the torque curve's ends, so that rounding never leaves it.</summary>
+    private const double Hair = 1e-9;
+
+    /// <summary>How far above the engine's best the road load is still drawn.</summary>
+    private const double LoadAbovePeak = 1.15;
+
+    private const double LevelRoad = 0;
+
+    /// <summary>Null where a number it needs is not known.</summary>
+    public static Pull? Of(Driveline driveline, UnitSystem units)
+        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), Hills(pull, units), Note(pull)) : null;
+
+    private static CurveChart Power(RoadLoad.Pull pull, UnitSystem units)
+    {
+        var unit = units.Speed == Units.MilePerHour ? Units.Horsepower : Units.Kilowatt;
+        var gears = Gears(pull, units, (step, v) => pull.PowerAtWheels(step, v) is { } power ? unit.FromBase(power.Value) : null);
+        var fastest = pull.Steps.Max(step => pull.RoadSpeed(step, pull.HighestEngineSpeed).Value);
+        var highest = gears.SelectMany(gear => gear.Points).Max(point => point.Y) * LoadAbovePeak;
+        var load = Enumerable.Range(0, Points).Select(k => fastest * k / (Points - 1))
+            .Select(v => new CurvePoint(units.Speed.FromBase(v), unit.FromBase(pull.Resistance.Curve.Power(v))))
+            .TakeWhile(point => point.Y <= highest);
+        return new()
+        {
+            Title = "Power at the wheels and road load",
+            Across = $"road speed, {units.Speed}",
+            Up = $"power, {unit}",
+            Curves = [.. gears, new("road load", CurveKind.Needs, [.. load])],
+        };
+    }
+
+    private static CurveChart Hills(RoadLoad.Pull pull, UnitSystem units) => new()
+    {
+        Title = "Steepest hill held in each gear",
+        Across = $"road speed, {units.Speed}",
+        Up = $"gradient, {Units.PercentUnit}",
+        Curves = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(hill.Value) : null),
+    };
+
+    private static IReadOnlyList<Curve> Gears(RoadLoad.Pull pull, UnitSystem units, Func<DriveStep, Measured, double?> value)
+        => [.. pull.Steps.Select(step => new Curve(step.Name, CurveKind.Does, [.. Along(pull, step, units, value)]))];
+
+    private static IEnumerable<CurvePoint> Along(RoadLoad.Pull pull, DriveStep step, UnitSystem units, Func<DriveStep, Measured, double?> value)
+    {
+        double from = pull.Torque.From, to = pull.HighestEngineSpeed.Value;
+        foreach (var share in Enumerable.Range(0, Points).Select(k => Math.Clamp(k / (Points - 1.0), Hair, 1 - Hair)))
+        {
+            var v = pull.RoadSpeed(step, from + ((to - from) * share)).Value;
+            if (value(step, v) is { } y) yield return new(units.Speed.FromBase(v), y);
+        }
+    }
+
+    private static string Note(RoadLoad.Pull pull)
+    {
+        var load = pull.Driveline.Load!;
+        var mass = Rounded.Value(load.Mass!.Value, Units.Kilogram);
+        return $"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}.";
+    }
+}

@@ -1,0 +1,23 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>For whom a sheet is, as it is typed and shown.</summary>
+public static class ReaderWords
+{
+    public const string All = "buyer|inspector|insurer|own";
+
+    public static string InWords(SheetReader reader) => reader switch
+    {
+        SheetReader.Buyer => "the buyer",
+        SheetReader.Inspector => "an inspector",
+        SheetReader.Insurer => "an insurer",
+        _ => "the shop's own file",
+    };
+
+    public static Parsed<SheetReader> Read(string text)
+        => Enum.GetValues<SheetReader>().Where(reader => reader.ToString().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var reader]
+            ? reader
+            : new Refusal("reader", $"'{text.Trim()}' is nobody a sheet is made for: buyer, inspector, insurer or own.", "inspector");
+}

@@ -1,0 +1,83 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Speedometers;
+using BuildLog.Sheet.Content;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Sheets;
+
+/// <summary>A vehicle's speedometer for paper. How it reads is the check's own number, so that sheet and finding cannot disagree.</summary>
+internal static class SpeedometerOfVehicle
+{
+    private static readonly IReadOnlyList<double> SpeedsTold = [50, 100];
+
+    /// <summary>Null where none is fitted.</summary>
+    public static SpeedometerFacts? Of(VehicleOnBench bench, UnitSystem units)
+    {
+        if (bench.Driveline.Speedometer is not { } meter) return null;
+
+        var share = bench.Findings.FirstOrDefault(finding => finding.Check == new SpeedometerCheck().Id)?.Value;
+        var reading = share is null ? null : new Reading(share);
+        return new([.. Facts(meter, reading, units)], reading is null ? null : Error(reading, units));
+    }
+
+    private static IEnumerable<LabelledLine> Facts(Speedometer meter, Reading? reading, UnitSystem units)
+    {
+        yield return new("Speedometer", meter.Name);
+        yield return new("Reads right at", meter.Wanted is { } wanted ? PerDistance(wanted.Value, units) : null);
+        yield return new("Driven by", meter.Drive is { } drive ? Drive(drive) : null);
+        foreach (var speed in SpeedsTold)
+        {
+            var real = Units.KilometrePerHour.ToBase(speed);
+            yield return new($"Shows at a true {Rounded.WithUnit(Rounded.Fixed(units.Speed.FromBase(real), 0), units.Speed)}",
+                reading is null ? null : Rounded.WithInterval(reading.Shown(real), units.Speed));
+        }
+
+        yield return new("Odometer error", reading is null ? null : Rounded.WithInterval(reading.OdometerError, Units.PercentUnit));
+        yield return new("Rule", "UN R39, 5.3: from the truth to 10 % + 4 km/h above it");
+    }
+
+    private static string PerDistance(Measured perMetre, UnitSystem units)
+    {
+        var distance = units.Speed == Units.MilePerHour ? Units.Mile : Units.Kilometre;
+        var turns = perMetre * distance.Factor;
+        var number = turns.IsExact ? Rounded.Exact(Math.Round(turns.Value, 1)) : Rounded.WithInterval(turns, Units.One);
+        return $"{number} turns or pulses a {(distance == Units.Mile ? "mile" : "kilometre")}";
+    }
+
+    private static string Drive(SpeedometerDrive drive)
+    {
+        var gears = drive is { DriveTeeth: { } driving, DrivenTeeth: { } driven }
+            ? FormattableString.Invariant($"gears {driving}/{driven}")
+            : $"{Rounded.WithInterval(drive.PerTurn / drive.Correction, Units.One)} pulses a turn";
+        var correction = drive.Correction.Value == 1 ? "" : $", corrected by {Rounded.WithInterval(drive.Correction, Units.One)}";
+        var at = drive.Pickup switch
+        {
+            Pickup.GearboxOutput => "at the gearbox output",
+            Pickup.Wheel => "at a wheel",
+            _ => "at the propshaft",
+        };
+        return $"{gears} {at}{correction}";
+    }
+
+    private static CurveChart Error(Reading reading, UnitSystem units)
+    {
+        CurvePoint At(double realKmh, double beyondKmh) => new(
+            units.Speed.FromBase(Units.KilometrePerHour.ToBase(realKmh)), units.Speed.FromBase(Units.KilometrePerHour.ToBase(beyondKmh)));
+
+        var points = ErrorCurve.Of(reading);
+        return new()
+        {
+            Title = "Shown beyond the truth, against UN R39",
+            Across = $"true speed, {units.Speed}",
+            Up = $"shown minus true, {units.Speed}",
+            Curves =
+            [
+                new("this speedometer", CurveKind.Does, [.. points.Select(point => At(point.Real, point.Error.Value))]),
+                new("most allowed", CurveKind.Limit, [.. points.Select(point => At(point.Real, SpeedometerLaw.Shown(point.Real).High - point.Real))]),
+                new("least allowed", CurveKind.Limit, [.. points.Select(point => At(point.Real, 0))]),
+            ],
+        };
+    }
+}

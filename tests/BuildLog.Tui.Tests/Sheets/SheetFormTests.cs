@@ -1,0 +1,76 @@
+using BuildLog.Data.Files;
+using BuildLog.DemoData;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Sheets;
+
+namespace BuildLog.Tui.Tests.Sheets;
+
+/// <summary>Writing the sheet from the workbench.</summary>
+public sealed class SheetFormTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("buildlog-sheet-form-").FullName;
+    private readonly string record = DemoShop.CreateFreshCopy();
+
+    private string Target => Path.Combine(folder, "tansy.pdf");
+
+    public void Dispose()
+    {
+        Directory.Delete(folder, recursive: true);
+        Directory.Delete(Path.GetDirectoryName(record)!, recursive: true);
+    }
+
+    [Fact]
+    public void A_file_that_is_there_is_replaced_only_when_the_answer_is_yes()
+    {
+        File.WriteAllText(Target, "last year's sheet");
+
+        var (kept, _) = Saved(new Host(confirms: false));
+        Assert.IsType<RefusedEntry>(kept);
+        Assert.Equal("last year's sheet", File.ReadAllText(Target));
+
+        var (replaced, said) = Saved(new Host(confirms: true));
+        Assert.Equal(SaveOutcome.Done, replaced);
+        Assert.StartsWith($"Wrote {Target}", said, StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", File.ReadAllText(Target), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_first_shows_its_pages_and_writes_nothing_unless_told_to()
+    {
+        var host = new Host(confirms: false);
+
+        var (outcome, said) = Saved(host, ("read", "yes"), ("reader", "Inspector"));
+
+        Assert.Equal(SaveOutcome.Done, outcome);
+        Assert.Equal("Nothing was written.", said);
+        Assert.Contains(host.Told, line => line.Contains("page 1 of", StringComparison.Ordinal));
+        Assert.Contains("Propshafts", host.Told);
+        Assert.False(File.Exists(Target));
+    }
+
+    private (SaveOutcome Outcome, string Said) Saved(Host host, params (string Id, string Text)[] typed)
+    {
+        using var shop = ShopFile.Open(record);
+        var bench = VehicleOnBench.Read(shop, shop.FindVehicle("Tansy"), new DateOnly(2026, 11, 25));
+        var said = "";
+        var form = SheetForm.For(bench, UnitSystem.Metric, TimeProvider.System, host, words => said = words);
+        var values = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial);
+        values["file"] = Target;
+        foreach (var (id, text) in typed) values[id] = text;
+        return (form.Save(new FormValues(values)), said);
+    }
+
+    private sealed class Host(bool confirms) : IFormHost
+    {
+        public IReadOnlyList<string> Told { get; private set; } = [];
+
+        public bool Confirm(Question question) => confirms;
+
+        public void Tell(string title, IReadOnlyList<string> lines) => Told = lines;
+
+        public bool Fill(Form form) => throw new InvalidOperationException($"Nobody expected '{form.Title}'.");
+
+        public string? Choose(string title, IReadOnlyList<ChoiceOption> options) => throw new InvalidOperationException($"Nobody expected '{title}'.");
+    }
+}
