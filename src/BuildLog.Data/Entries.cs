@@ -19,8 +19,7 @@ internal static class Entries
         where T : Entered
     {
         if (entry.Id != 0) throw new InvalidOperationException("It is stored already; change it instead.");
-        entry.Check();
-        CheckAmongOthers(db, entry);
+        CheckAll(db, entry);
         db.Add(entry);
         return entry;
     }
@@ -30,8 +29,7 @@ internal static class Entries
     {
         var stored = Stored(db, asRead);
         edit(stored);
-        stored.Check();
-        CheckAmongOthers(db, stored);
+        CheckAll(db, stored);
 
         // Also where only its gears or readings changed: they are part of it.
         db.Entry(stored).Property(entry => entry.Version).IsModified = true;
@@ -55,6 +53,14 @@ internal static class Entries
     {
         var stored = db.Set<T>().SingleOrDefault(entry => entry.Id == asRead.Id);
         return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
+    }
+
+    /// <summary>It can be as it is, and beside the others.</summary>
+    /// <exception cref="RefusedException">It cannot.</exception>
+    public static void CheckAll(ShopContext db, Entered entry)
+    {
+        entry.Check();
+        CheckAmongOthers(db, entry);
     }
 
     private static void CheckAmongOthers(ShopContext db, Entered entry)

@@ -33,6 +33,17 @@ internal sealed class ShopStore(string path)
         return result;
     });
 
+    /// <summary>Does what <see cref="Write{T}"/> would, and takes it back.</summary>
+    public T Try<T>(Func<ShopContext, T> write) => Guard(() =>
+    {
+        using var db = new ShopContext(options.Value);
+        using var transaction = db.Database.BeginTransaction();
+        var result = write(db);
+        db.SaveChanges();
+        transaction.Rollback();
+        return result;
+    });
+
     public void Write(Action<ShopContext> write) => Write(db =>
     {
         write(db);

@@ -1,3 +1,4 @@
+using BuildLog.Data.Moving;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Goals;
 
@@ -29,9 +30,11 @@ public sealed class CruiseGoalEntry : GoalEntry
     public string Gear { get; set; } = "";
 
     /// <summary>Metres per second, for queries.</summary>
+    [Follows]
     internal double SpeedSi { get; set; }
 
     /// <summary>Revolutions per second, for queries.</summary>
+    [Follows]
     internal double EngineSpeedSi { get; set; }
 
     /// <summary>What the texts mean.</summary>

@@ -1,3 +1,4 @@
+using BuildLog.Data.Moving;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Jobs;
@@ -27,6 +28,7 @@ public sealed class WorkEntry : Entered
     } = "";
 
     /// <summary>The same in minutes, for sums.</summary>
+    [Follows]
     public int Minutes { get; internal set; }
 
     public string Who { get; set; } = "";

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations.Schema;
+using BuildLog.Data.Moving;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Quantities;
 
@@ -92,6 +93,7 @@ public sealed class Vehicle : Entered
     internal List<SpecRow> Specs { get; } = [];
 
     /// <summary>The name as it is compared: SQLite folds the case of plain English letters only.</summary>
+    [Follows]
     internal string NameKey { get; set; } = "";
 
     public override void Check()

@@ -1,0 +1,109 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+using BuildLog.Gearing.Quantities;
+using Microsoft.EntityFrameworkCore.Metadata;
+
+namespace BuildLog.Data.Moving;
+
+/// <summary>Makes entries of JSON that may come from anywhere: what is not exactly as described is refused, with its place.</summary>
+/// <param name="kind">What the file holds.</param>
+/// <param name="idOf">The number of the entry of that kind and identifier in this file; null if there is none.</param>
+internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf)
+{
+    private const string Own = "uid version kind";
+    private readonly Dictionary<IEntityType, EntryShape> shapes = [];
+
+    /// <exception cref="RefusedException">It is no such entry.</exception>
+    public Kept Read(JsonElement json, int number)
+    {
+        var where = FormattableString.Invariant($"{kind.File}, entry {number}");
+        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no entry");
+
+        var name = kind.HasClasses ? Member(json, "kind", where).GetString() ?? "" : "";
+        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind '{Printable(name)}' that this BuildLog does not know; a newer one wrote it");
+        if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
+
+        var entry = (Kept)Activator.CreateInstance(type.ClrType, nonPublic: true)!;
+        Fill(entry, shape, json, where, Own.Split(' '));
+        return entry;
+    }
+
+    private static JsonElement Member(JsonElement json, string name, string where)
+        => json.TryGetProperty(name, out var member) ? member : throw Refused(where, $"lacks '{name}'");
+
+    private void Fill(object into, EntryShape shape, JsonElement json, string where, params IEnumerable<string> alsoKnown)
+    {
+        var known = shape.Fields.Select(field => field.Name).Concat(shape.Parts.Select(part => part.Name)).Concat(shape.Rows.Select(row => row.Name)).Concat(alsoKnown).ToHashSet(StringComparer.Ordinal);
+        if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !known.Contains(name)) is { } unknown)
+            throw Refused(where, $"has a field '{Printable(unknown)}' that this BuildLog does not know; a newer one wrote it");
+
+        foreach (var field in shape.Fields) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
+        foreach (var (name, property, part) in shape.Parts)
+        {
+            var member = Member(json, name, where);
+            if (member.ValueKind != JsonValueKind.Null) property.SetValue(into, Made(part, member, $"{where}, {name}"));
+        }
+
+        foreach (var (name, navigation, row) in shape.Rows)
+        {
+            var rows = Member(json, name, where);
+            if (rows.ValueKind != JsonValueKind.Array) throw Refused(where, $"has no list '{name}'");
+            var list = (System.Collections.IList)navigation.PropertyInfo!.GetValue(into)!;
+            foreach (var each in rows.EnumerateArray()) list.Add(Made(row, each, $"{where}, {name}"));
+        }
+    }
+
+    // Values and rows have no way to be made empty but this one; every field of theirs is then set.
+    private object Made(EntryShape shape, JsonElement json, string where)
+    {
+        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no object");
+        var made = RuntimeHelpers.GetUninitializedObject(shape.Type.ClrType);
+        Fill(made, shape, json, where);
+        return made;
+    }
+
+    private object? Value(EntryShape.Field field, JsonElement json, string where)
+    {
+        var there = $"{where}, {field.Name}";
+        if (json.ValueKind == JsonValueKind.Null) return field.Property.IsNullable ? null : throw Refused(there, "is empty");
+        if (field.Names is { } named)
+        {
+            if (!json.TryGetGuidText(out var uid)) throw Refused(there, "is no identifier");
+            return idOf(named, uid) ?? throw Refused(there, $"names a {Matters.Of(named.ClrType).InWords()} that is neither in the file nor in the record");
+        }
+
+        return Read(field.Value, json) ?? throw Refused(there, $"is no {Expected(field.Value)}");
+    }
+
+    private static object? Read(Type type, JsonElement json)
+    {
+        if (type == typeof(string)) return json.ValueKind == JsonValueKind.String && json.GetString() is { } text && IsText(text) ? text : null;
+        if (type == typeof(bool)) return json.ValueKind is JsonValueKind.True or JsonValueKind.False ? json.GetBoolean() : null;
+        if (type == typeof(Guid)) return json.TryGetGuidText(out var uid) ? uid : null;
+        if (type == typeof(DateOnly))
+            return json.ValueKind == JsonValueKind.String && DateOnly.TryParseExact(json.GetString(), "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+        if (type.IsEnum)
+            return json.ValueKind == JsonValueKind.String && json.GetString() is { } word && Enum.GetNames(type).Contains(word) ? Enum.Parse(type, word) : null;
+        if (json.ValueKind != JsonValueKind.Number) return null;
+        if (type == typeof(int)) return json.TryGetInt32(out var number) ? number : null;
+        if (type == typeof(long)) return json.TryGetInt64(out var number) ? number : null;
+        if (type == typeof(double)) return json.TryGetDouble(out var number) && double.IsFinite(number) ? number : null;
+        throw new InvalidOperationException($"A {type.Name} cannot be imported yet.");
+    }
+
+    private static string Expected(Type type)
+        => type == typeof(string) ? "plain text"
+            : type == typeof(DateOnly) ? "date such as 2026-05-03"
+            : type == typeof(Guid) ? "identifier"
+            : type == typeof(bool) ? "true or false"
+            : type.IsEnum ? $"word of {string.Join(", ", Enum.GetNames(type))}"
+            : "number";
+
+    // Text from a file is shown in a terminal one day: it must not bring what steers one.
+    private static bool IsText(string text) => !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
+
+    private static string Printable(string text) => string.Concat(text.Take(40).Select(c => char.IsControl(c) ? ' ' : c));
+
+    private static RefusedException Refused(string where, string what) => new("import", $"Nothing was imported: {where} {what}.", "");
+}

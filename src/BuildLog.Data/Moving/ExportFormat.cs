@@ -1,0 +1,30 @@
+namespace BuildLog.Data.Moving;
+
+/// <summary>What lies in an exported file, and how much of it is believable. docs/export describes it for others.</summary>
+internal static class ExportFormat
+{
+    public const string Name = "buildlog-export";
+
+    /// <summary>Goes up when a reader of the last one would go wrong.</summary>
+    public const int Version = 1;
+
+    public const string Manifest = "manifest.json";
+
+    /// <summary>One line a file, as <c>sha256sum -c</c> reads it.</summary>
+    public const string Sums = "SHA256SUMS";
+
+    public const string Attachments = "attachments/";
+
+    public const int MostFiles = 100_000;
+
+    /// <summary>Of one file of entries, unpacked: a shop of a hundred years.</summary>
+    public const long LongestEntries = 512L * 1024 * 1024;
+
+    /// <summary>Of one attachment, unpacked.</summary>
+    public const long LongestAttachment = 100L * 1024 * 1024;
+
+    public const long LongestTotal = 16L * 1024 * 1024 * 1024;
+
+    /// <summary><c>attachments/ab12…</c>.</summary>
+    public static string PlaceOf(string sha256) => Attachments + sha256;
+}

@@ -1,0 +1,150 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
+using System.Text;
+using BuildLog.Data.Suppliers;
+using BuildLog.Gearing.Quantities;
+using Xunit;
+
+namespace BuildLog.Data.Tests.Moving;
+
+/// <summary>What comes from elsewhere may be broken or meant badly: it is refused in a sentence, and nothing is stored.</summary>
+public sealed class AnArchiveNotToBeTrusted : IDisposable
+{
+    private const int Spoilt = 200;
+
+    private readonly TestShop here = new();
+    private readonly TestShop there = new();
+
+    public AnArchiveNotToBeTrusted()
+    {
+        here.Shop.Add(new Supplier { Name = "Tolland yard" });
+        here.Vehicle("Brindle");
+        here.Shop.Export(Zip);
+    }
+
+    private string Zip => Path.Combine(here.Folder, "shop.zip");
+
+    public void Dispose()
+    {
+        here.Dispose();
+        there.Dispose();
+    }
+
+    [Theory]
+    [InlineData("../outside.json", "it holds '../outside.json', which belongs in no export; a newer program or somebody else wrote it")]
+    [InlineData("/etc/passwd", "it holds '/etc/passwd', which belongs in no export; a newer program or somebody else wrote it")]
+    [InlineData("attachments/../../x", "it holds 'attachments/../../x', which belongs in no export; a newer program or somebody else wrote it")]
+    [InlineData("vehicles.json\u001b[2J", "it holds 'vehicles.json [2J', which belongs in no export; a newer program or somebody else wrote it")]
+    public void Brings_no_file_to_a_place_of_its_choice(string name, string says)
+    {
+        Rewrite(files => files[name] = "[]");
+        Refuses(says);
+    }
+
+    [Fact]
+    public void Is_refused_where_a_checksum_differs()
+    {
+        Rewrite(files => files["vehicles.json"] = files["vehicles.json"].Replace("Brindle", "Bramble", StringComparison.Ordinal), sum: false);
+        Refuses("vehicles.json is not as it was written: its checksum differs");
+    }
+
+    [Theory]
+    [InlineData("\"name\": \"Brindle\"", "\"name\": 5", "vehicles.json, entry 1, name is no plain text")]
+    [InlineData("\"name\": \"Brindle\"", "\"name\": \"\\u001b[2J\"", "vehicles.json, entry 1, name is no plain text")]
+    [InlineData("\"name\": \"Brindle\"", "\"name\": \"\"", "a vehicle cannot be in this record. A vehicle needs a name")]
+    [InlineData("\"name\": \"Brindle\"", "\"name\": \"Brindle\", \"wings\": 2", "vehicles.json, entry 1 has a field 'wings' that this BuildLog does not know; a newer one wrote it")]
+    public void Is_refused_where_an_entry_cannot_be(string was, string becomes, string says)
+    {
+        Rewrite(files => files["vehicles.json"] = files["vehicles.json"].Replace(was, becomes, StringComparison.Ordinal));
+        Refuses(says);
+    }
+
+    [Fact]
+    public void Is_refused_where_a_newer_program_wrote_it()
+    {
+        Rewrite(files => files["manifest.json"] = files["manifest.json"].Replace("\"version\": 1", "\"version\": 2", StringComparison.Ordinal));
+        Refuses("a newer BuildLog wrote it. Update this one, then import");
+    }
+
+    [Fact]
+    public void Is_refused_where_a_vehicle_has_the_name_of_another()
+    {
+        there.Vehicle("Brindle");
+        Refuses("vehicle Brindle cannot be in this record. The shop already has a vehicle called 'Brindle'; give this one another name", vehicles: 1);
+    }
+
+    [Fact]
+    public void Cannot_unpack_to_more_than_a_shop_can_be()
+    {
+        using (var zip = ZipFile.Open(Zip, ZipArchiveMode.Update))
+        {
+            zip.GetEntry("SHA256SUMS")!.Delete();
+            using var stream = zip.CreateEntry("SHA256SUMS", CompressionLevel.SmallestSize).Open();
+            var zeros = new byte[1024 * 1024];
+            for (var k = 0; k < 40; k++) stream.Write(zeros);
+        }
+
+        Refuses("'SHA256SUMS' is larger than anything BuildLog writes");
+    }
+
+    [Fact]
+    public void Is_imported_or_refused_with_a_sentence_however_it_is_spoilt()
+    {
+        var sound = File.ReadAllBytes(Zip);
+        var chance = new Random(20_260_503);
+        var refused = 0;
+        for (var k = 0; k < Spoilt; k++)
+        {
+            var bytes = k % 2 == 0 ? sound[..chance.Next(sound.Length)] : (byte[])sound.Clone();
+            if (bytes.Length > 0) bytes[chance.Next(bytes.Length)] ^= (byte)(1 << chance.Next(8));
+            File.WriteAllBytes(Zip, bytes);
+            try
+            {
+                there.Shop.Import(Zip, dryRun: true);
+            }
+            catch (RefusedException sentence)
+            {
+                Assert.StartsWith("Nothing was imported: ", sentence.Message, StringComparison.Ordinal);
+                refused++;
+            }
+        }
+
+        Assert.InRange(refused, Spoilt / 2, Spoilt);
+    }
+
+    private void Refuses(string says, int vehicles = 0)
+    {
+        Assert.Equal($"Nothing was imported: {says}.", Assert.Throws<RefusedException>(() => there.Shop.Import(Zip)).Message);
+        Assert.Equal(vehicles, there.Shop.Vehicles().Count);
+        Assert.Empty(there.Shop.Suppliers());
+    }
+
+    // As somebody would who knows the format: with checksums that are right.
+    private void Rewrite(Action<Dictionary<string, string>> change, bool sum = true)
+    {
+        var files = new Dictionary<string, string>(StringComparer.Ordinal);
+        using (var zip = ZipFile.OpenRead(Zip))
+        {
+            foreach (var entry in zip.Entries)
+            {
+                using var reader = new StreamReader(entry.Open(), Encoding.UTF8);
+                files[entry.FullName] = reader.ReadToEnd();
+            }
+        }
+
+        change(files);
+        if (sum)
+        {
+            files.Remove("SHA256SUMS");
+            files["SHA256SUMS"] = string.Concat(files.Select(file => $"{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(file.Value)))}  {file.Key}\n"));
+        }
+
+        File.Delete(Zip);
+        using var fresh = ZipFile.Open(Zip, ZipArchiveMode.Create);
+        foreach (var (name, content) in files)
+        {
+            using var writer = new StreamWriter(fresh.CreateEntry(name).Open(), new UTF8Encoding(false));
+            writer.Write(content);
+        }
+    }
+}
