@@ -1,4 +1,3 @@
-using BenchmarkDotNet.Attributes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Measurements;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BenchmarkDotNet.Attributes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
 

@@ -1,6 +1,5 @@
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Photos;
-using SkiaSharp;
 
 namespace BuildLog.Sheet.Tests.Photos;
 

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using SkiaSharp;
 
 namespace BuildLog.Sheet.Tests.Photos;
 
