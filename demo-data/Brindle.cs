@@ -13,7 +13,7 @@ namespace BuildLog.DemoData;
 /// <summary>The pickup whose tag lies: a yard axle sold as 3.90 counts near 4.74, and the cruise clashes.</summary>
 internal static class Brindle
 {
-    public static void Enter(Shop shop)
+    public static Vehicle Enter(Shop shop)
     {
         var vehicle = shop.Add(new Vehicle
         {
@@ -90,5 +90,6 @@ internal static class Brindle
             Notes = "Done because the engine was far too busy on the first drive.",
             Readings = ["10:23.7", "10:23 3/4", "10:23 3/4"],
         });
+        return vehicle;
     }
 }

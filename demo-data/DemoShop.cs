@@ -16,7 +16,8 @@ public static class DemoShop
     /// <summary>Enters the whole invented shop; see README.md for its story.</summary>
     public static void Fill(Shop shop)
     {
-        Brindle.Enter(shop);
+        var tolland = Yard.Enter(shop);
+        BrindleHunt.Enter(shop, Brindle.Enter(shop), tolland);
         Ottery.Enter(shop);
         Tansy.Enter(shop);
         Quillon.Enter(shop);
