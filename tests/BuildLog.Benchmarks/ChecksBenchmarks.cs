@@ -1,3 +1,4 @@
+using BenchmarkDotNet.Attributes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Measurements;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchmarkDotNet.Attributes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Content;
+using SkiaSharp;
 
 namespace BuildLog.Sheet.Photos;
 
@@ -34,7 +35,7 @@ internal static class Darkroom
         var (wide, high) = turn.Upright(codec.Info.Width, codec.Info.Height);
         var scale = Math.Min(1, PixelsPerPoint * Math.Min(width / wide, height / high));
         using var picture = Unpacked(codec, scale);
-        return picture is null ? Skipped(photo, "is damaged: the picture ends too early or cannot be read") : Drawn((SKBitmap)picture, turn, Pixels(wide * scale), Pixels(high * scale));
+        return picture is null ? Skipped(photo, "is damaged: the picture ends too early or cannot be read") : Drawn(picture, turn, Pixels(wide * scale), Pixels(high * scale));
     }
 
     private static Refusal Skipped(SheetPhoto photo, string trouble) =>

@@ -1,3 +1,5 @@
+using SkiaSharp;
+
 namespace BuildLog.Sheet.Photos;
 
 /// <summary>How a picture has to be turned to stand upright. The camera notes it as one of eight numbers (Exif 2.32, 4.6.4, tag 274).</summary>

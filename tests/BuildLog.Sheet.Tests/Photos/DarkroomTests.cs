@@ -1,5 +1,6 @@
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Photos;
+using SkiaSharp;
 
 namespace BuildLog.Sheet.Tests.Photos;
 

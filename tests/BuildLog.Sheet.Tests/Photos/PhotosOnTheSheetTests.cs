@@ -1,6 +1,7 @@
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Tests.Reading;
 using BuildLog.Sheet.Tests.Samples;
+using SkiaSharp;
 
 namespace BuildLog.Sheet.Tests.Photos;
 

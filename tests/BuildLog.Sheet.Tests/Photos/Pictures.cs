@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using SkiaSharp;
 
 namespace BuildLog.Sheet.Tests.Photos;
 
