@@ -89,7 +89,17 @@ public sealed class OtherPapersTests
         ["propshaft order"] = new PropshaftOrder { Id = Id, Created = Day } with { About = text, Shaft = text, Pieces = [new(text, text, text, text, text, text, text)], Facts = [new(text, text)] },
         ["measurement record"] = new SessionRecord { Id = Id, Created = Day } with
         {
-            About = text, Method = text, Part = text, Date = text, Who = text, Conditions = [text], Readings = [text, text], Result = text, Interval95 = text, Says = [text], Budget = [new(text, text)],
+            About = text,
+            Method = text,
+            Part = text,
+            Date = text,
+            Who = text,
+            Conditions = [text],
+            Readings = [text, text],
+            Result = text,
+            Interval95 = text,
+            Says = [text],
+            Budget = [new(text, text)],
         },
         ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { About = text, Goal = text, Options = [text, text, text], Rows = [new(text, [text, null]), new(text, ["clash", text], AreVerdicts: true)], Notes = [text] },
         ["time sheet"] = new TimeSheet { Id = Id, Created = Day } with { About = text, Span = text, Work = new WorkDone([new(text, text, text, text)], text) },
