@@ -40,6 +40,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         => new DbContextOptionsBuilder<ShopContext>()
             .UseSqlite(ShopConnection.StringFor(path), sqlite => sqlite.UseQuerySplittingBehavior(QuerySplittingBehavior.SplitQuery))
             .ReplaceService<IMigrationsSqlGenerator, StrictTables>()
+            .AddInterceptors(FineWaiting.Instance)
             .Options;
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)

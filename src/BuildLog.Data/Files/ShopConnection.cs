@@ -5,6 +5,9 @@ namespace BuildLog.Data.Files;
 /// <summary>How the file is connected to.</summary>
 internal static class ShopConnection
 {
+    /// <summary>For another writer, in seconds.</summary>
+    public const int LongestWait = 3;
+
     /// <remarks>
     /// A write waits three seconds for another writer, so that a screen does not freeze for the driver's usual thirty. Pooling is on: closing a
     /// file in write-ahead mode for the last time folds its log in, which is too slow for every call.
@@ -13,7 +16,7 @@ internal static class ShopConnection
     {
         DataSource = path,
         ForeignKeys = true,
-        DefaultTimeout = 3,
+        DefaultTimeout = LongestWait,
         Pooling = pooled,
         Mode = readOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite,
     }.ToString();
