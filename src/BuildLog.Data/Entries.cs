@@ -13,8 +13,7 @@ internal static class Entries
         where T : Entered
     {
         if (entry.Id != 0) throw new InvalidOperationException("It is stored already; change it instead.");
-        entry.Check();
-        CheckAmongOthers(db, entry);
+        CheckAll(db, entry);
         db.Add(entry);
         return entry;
     }
@@ -24,8 +23,7 @@ internal static class Entries
     {
         var stored = Stored(db, asRead);
         edit(stored);
-        stored.Check();
-        CheckAmongOthers(db, stored);
+        CheckAll(db, stored);
 
         // Also where only its gears or readings changed: they are part of it.
         db.Entry(stored).Property(entry => entry.Version).IsModified = true;
@@ -36,8 +34,16 @@ internal static class Entries
         where T : Entered
         => db.Remove(Stored(db, asRead));
 
-    private static T Stored<T>(ShopContext db, T asRead)
-        where T : Entered
+    /// <summary>By itself, and among all others.</summary>
+    /// <exception cref="RefusedException">It cannot be.</exception>
+    public static void CheckAll(ShopContext db, Entered entry)
+    {
+        entry.Check();
+        CheckAmongOthers(db, entry);
+    }
+
+    public static T Stored<T>(ShopContext db, T asRead)
+        where T : Kept
     {
         var stored = db.Set<T>().SingleOrDefault(entry => entry.Id == asRead.Id);
         return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");

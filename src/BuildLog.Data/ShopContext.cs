@@ -1,7 +1,9 @@
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Search;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
@@ -23,6 +25,11 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<GoalEntry> Goals => Set<GoalEntry>();
 
+    public DbSet<ChangeSet> Changes => Set<ChangeSet>();
+
+    /// <summary>Where a change is noted down.</summary>
+    public Journal Journal => field ??= new(this);
+
     public static DbContextOptions<ShopContext> OptionsFor(string path)
         => new DbContextOptionsBuilder<ShopContext>()
             .UseSqlite(ShopConnection.StringFor(path), sqlite => sqlite.UseQuerySplittingBehavior(QuerySplittingBehavior.SplitQuery))
@@ -38,7 +45,10 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
         // A change of rows below counts as a change of what they belong to, which the caller has marked.
         foreach (var entry in ChangeTracker.Entries<Kept>().Where(entry => entry.State == EntityState.Modified)) entry.Entity.Version++;
-        return base.SaveChanges(acceptAllChangesOnSuccess);
+        Journal.Look();
+        var saved = base.SaveChanges(acceptAllChangesOnSuccess);
+        Journal.Note();
+        return saved;
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -49,5 +59,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         FitmentMapping.Map(modelBuilder);
         SessionMapping.Map(modelBuilder);
         GoalMapping.Map(modelBuilder);
+        ChangeMapping.Map(modelBuilder);
+        FindableMapping.Map(modelBuilder);
     }
 }

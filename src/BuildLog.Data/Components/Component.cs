@@ -33,6 +33,8 @@ public abstract class Component : Entered
     /// <summary>Numbers noted of it beyond those every such part has.</summary>
     internal List<SpecRow> Specs { get; } = [];
 
+    internal override string KindInWords => Kind;
+
     public override void Check()
     {
         Specs.Check();

@@ -1,3 +1,4 @@
+using BuildLog.Data.Search;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
@@ -29,17 +30,29 @@ internal static class Migrating
 
     private static void Migrate(string path)
     {
-        // That the migrations are complete is held by a test; asking again here would build the model a second time.
-        var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
-            .UseSqlite(ShopConnection.StringFor(path, pooled: false))
-            .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
-            .Options;
-        using (var db = new ShopContext(options)) db.Database.Migrate();
+        using (var db = new ShopContext(Options(path))) db.Database.Migrate();
 
         // A table that a migration rebuilds loses its triggers without a word, so they are made anew each time.
         using var connection = ShopConnection.OpenAlone(path);
         connection.Run("PRAGMA journal_mode = WAL");
         connection.Run(FormattableString.Invariant($"PRAGMA application_id = {OpeningCheck.ApplicationId}"));
         connection.Run(Triggers.Script);
+        FillSearch(path);
     }
+
+    // An older file knew no search, and a table that was rebuilt may hold other texts than before.
+    private static void FillSearch(string path)
+    {
+        using var db = new ShopContext(Options(path));
+        using var whole = db.Database.BeginTransaction();
+        new FindableIndex(db, new(db)).Fill();
+        whole.Commit();
+    }
+
+    // That the migrations are complete is held by a test; asking again here would build the model a second time.
+    private static DbContextOptions<ShopContext> Options(string path)
+        => new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
+            .UseSqlite(ShopConnection.StringFor(path, pooled: false))
+            .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
+            .Options;
 }

@@ -1,10 +1,17 @@
 namespace BuildLog.Data.Files;
 
-/// <summary>What SQLite cannot say as a CHECK: two fitments of one part, or in one place, never overlap in time.</summary>
+/// <summary>
+/// What SQLite cannot say as a CHECK: two fitments of one part, or in one place, never overlap in time; the log of changes is only added to; the
+/// search index follows its table.
+/// </summary>
 /// <remarks>The program refuses such a fitting first, in a sentence that names the other; this guards the file against everything else.</remarks>
 internal static class Triggers
 {
-    public static readonly string Script = string.Join('\n', Overlap("Insert", "INSERT"), Overlap("Update", "UPDATE"));
+    public static readonly string Script = string.Join(
+        '\n',
+        Overlap("Insert", "INSERT"), Overlap("Update", "UPDATE"),
+        OnlyAdded("ChangeSets", "UPDATE"), OnlyAdded("ChangeSets", "DELETE"), OnlyAdded("Changes", "UPDATE"), OnlyAdded("Changes", "DELETE"),
+        SearchIndex.Script);
 
     private static string Overlap(string name, string when) =>
         $"""
@@ -18,6 +25,15 @@ internal static class Triggers
               AND (other."ToDate" IS NULL OR (NEW."FromDate", NEW."FromOrder") < (other."ToDate", other."ToOrder")))
         BEGIN
             SELECT RAISE(ABORT, 'Nothing was changed: the part or its place is taken on these days by another fitment.');
+        END;
+        """;
+
+    private static string OnlyAdded(string table, string when) =>
+        $"""
+        DROP TRIGGER IF EXISTS "{table}_{when}_Never";
+        CREATE TRIGGER "{table}_{when}_Never" BEFORE {when} ON "{table}"
+        BEGIN
+            SELECT RAISE(ABORT, 'Nothing was changed: the log of changes is only ever added to.');
         END;
         """;
 }

@@ -23,6 +23,13 @@ internal static class OdometerRunsForward
         }
     }
 
+    /// <exception cref="RefusedException">It showed less when the part came off than when it was fitted.</exception>
+    public static void CheckBetween(Fitment fitment, Moment start, Moment end)
+    {
+        if (fitment is { FromOdometer: { } on, ToOdometer: { } off } && on.Metres > off.Metres + Slack)
+            throw Refused($"The odometer of {fitment.Vehicle} runs backwards: {off.InWords} on {end.Day.InWords()} is less than {on.InWords} on {start.Day.InWords()} ({fitment.Component} fitted).", on.Text);
+    }
+
     private static IEnumerable<(Moment When, OdometerReading Reading, string What)> Readings(IReadOnlyList<Fitment> ofVehicle)
     {
         foreach (var fitment in ofVehicle)
