@@ -48,19 +48,19 @@ internal static class Entries
         db.Remove(stored);
     }
 
-    private static T Stored<T>(ShopContext db, T asRead)
-        where T : Entered
-    {
-        var stored = db.Set<T>().SingleOrDefault(entry => entry.Id == asRead.Id);
-        return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
-    }
-
-    /// <summary>It can be as it is, and beside the others.</summary>
-    /// <exception cref="RefusedException">It cannot.</exception>
+    /// <summary>By itself, and among all others.</summary>
+    /// <exception cref="RefusedException">It cannot be.</exception>
     public static void CheckAll(ShopContext db, Entered entry)
     {
         entry.Check();
         CheckAmongOthers(db, entry);
+    }
+
+    public static T Stored<T>(ShopContext db, T asRead)
+        where T : Kept
+    {
+        var stored = db.Set<T>().SingleOrDefault(entry => entry.Id == asRead.Id);
+        return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
     }
 
     private static void CheckAmongOthers(ShopContext db, Entered entry)

@@ -1,3 +1,5 @@
+using BuildLog.Data.Changes;
+
 namespace BuildLog.Data;
 
 /// <summary>Something the record keeps for good.</summary>
@@ -11,6 +13,9 @@ public abstract class Kept
 
     /// <summary>Counts its changes, so that an edit of what somebody else has changed since is noticed.</summary>
     public long Version { get; internal set; }
+
+    /// <summary>What kind of thing it is, as lists of changes and of things found name it; which one says <see cref="object.ToString"/>.</summary>
+    internal virtual string KindInWords => RecordWords.KindOf(GetType());
 }
 
 /// <summary>Something a person enters and may correct.</summary>

@@ -1,8 +1,10 @@
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Drivelines;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Search;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -20,7 +22,7 @@ public sealed partial class Shop : IDisposable
 {
     private readonly ShopStore store;
 
-    internal Shop(string path) => store = new(path);
+    internal Shop(string path, TimeProvider clock) => store = new(path, clock);
 
     public string Path => store.Path;
 
@@ -64,6 +66,32 @@ public sealed partial class Shop : IDisposable
     /// <summary>Sessions on one part, the latest first.</summary>
     public IReadOnlyList<Session> Sessions(Component component) => store.Read(db => SessionList.Of(db, component));
 
+    /// <summary>The changes of the whole record, or those that speak of a vehicle or of a part that was ever on it; the latest first.</summary>
+    /// <param name="vehicle">Null for the whole record.</param>
+    /// <param name="before">Only changes before this one, for the next page; null for the latest.</param>
+    /// <param name="most">How many at most.</param>
+    public IReadOnlyList<ChangeSet> Changes(Vehicle? vehicle = null, ChangeSet? before = null, int most = 50)
+        => store.Read(db => ChangeList.Read(db, vehicle, before, most));
+
+    /// <summary>The history of one record, the latest first; also of one that is gone.</summary>
+    public IReadOnlyList<ChangeSet> ChangesOf(Kept record) => store.Read(db => ChangeList.Of(db, record));
+
+    /// <summary>Takes the latest change back that stands, also after a restart, and says in words which it was.</summary>
+    /// <exception cref="RefusedException">There is none, or a later change stands on it; nothing is changed.</exception>
+    public string Undo() => store.Write(Undoing.Undo);
+
+    /// <summary>Takes back what was undone last, as long as nothing new was entered since.</summary>
+    /// <exception cref="RefusedException">There is nothing; nothing is changed.</exception>
+    public string Redo() => store.Write(Undoing.Redo);
+
+    /// <summary>Takes one change back, however long ago: so a deletion is brought back.</summary>
+    /// <exception cref="RefusedException">A later change stands on it; nothing is changed.</exception>
+    public string Undo(ChangeSet change) => store.Write(db => Undoing.Undo(db, change.Id));
+
+    /// <summary>What holds all of these words, the last of them perhaps only begun; the best first.</summary>
+    /// <remarks>Of very many matches only the latest 2,000 are weighed, so that it keeps up with typing.</remarks>
+    public IReadOnlyList<Found> Find(string typed, int limit = 50) => store.Read(db => FindableList.Find(db, typed, limit));
+
     /// <summary>Stores something new and returns it.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
     public T Add<T>(T entry)
@@ -98,6 +126,27 @@ public sealed partial class Shop : IDisposable
     /// <exception cref="RefusedException">It is not fitted, or the date or odometer runs backwards; nothing is stored.</exception>
     public Fitment TakeOff(Component component, DateOnly day, string odometer = "", string reason = "")
         => store.Write(db => Fitting.TakeOff(db, component.Id, day, odometer, reason));
+
+    /// <summary>Puts right what was entered wrongly of a fitment; where it took another's place, the end of that one follows.</summary>
+    /// <exception cref="RefusedException">It cannot be so; the sentence names the other fitment; nothing is stored.</exception>
+    /// <exception cref="RecordException">Somebody else changed it since it was read.</exception>
+    public Fitment Correct(Fitment asRead, Action<FitmentFacts> edit) => store.Write(db => Correcting.Correct(db, asRead, edit));
+
+    /// <summary>Strikes a fitment that never was; what it displaced gets its place back, unless it has been fitted elsewhere since.</summary>
+    public void Remove(Fitment fitment) => store.Write(db => Correcting.Strike(db, fitment));
+
+    /// <summary>Takes a vehicle out of the record with everything that hangs on it; its parts go back to the shelf.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="withEverything">Also if parts are fitted to it now.</param>
+    /// <exception cref="RefusedException">Parts are fitted to it; nothing is changed.</exception>
+    public void Remove(Vehicle vehicle, bool withEverything = false) => store.Write(db => Removing.Remove(db, vehicle, withEverything));
+
+    /// <summary>Takes a part out of the record with its sessions.</summary>
+    /// <exception cref="RefusedException">It was fitted somewhere; the sentence says where.</exception>
+    public void Remove(Component component) => store.Write(db => Removing.Remove(db, component));
+
+    /// <summary>What would go with a vehicle or a part, in words such as <c>7 fitments and 2 goals</c>; empty if nothing would.</summary>
+    public string WhatGoesWith(Kept record) => store.Read(db => Removing.WhatGoesWith(db, record));
 
     /// <summary>Closes the file for good; others may then move or delete it.</summary>
     public void Dispose() => store.Close();

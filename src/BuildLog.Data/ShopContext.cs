@@ -1,4 +1,5 @@
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Deadlines;
@@ -13,6 +14,7 @@ using BuildLog.Data.Jobs;
 using BuildLog.Data.Notes;
 using BuildLog.Data.Plans;
 using BuildLog.Data.RoadTests;
+using BuildLog.Data.Search;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Suppliers;
@@ -36,6 +38,11 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<GoalEntry> Goals => Set<GoalEntry>();
 
+    public DbSet<ChangeSet> Changes => Set<ChangeSet>();
+
+    /// <summary>Where a change is noted down.</summary>
+    public Journal Journal => field ??= new(this);
+
     public static DbContextOptions<ShopContext> OptionsFor(string path)
         => new DbContextOptionsBuilder<ShopContext>()
             .UseSqlite(ShopConnection.StringFor(path), sqlite => sqlite.UseQuerySplittingBehavior(QuerySplittingBehavior.SplitQuery))
@@ -52,7 +59,10 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
         // A change of rows below counts as a change of what they belong to, which the caller has marked.
         foreach (var entry in ChangeTracker.Entries<Kept>().Where(entry => entry.State == EntityState.Modified)) entry.Entity.Version++;
-        return base.SaveChanges(acceptAllChangesOnSuccess);
+        Journal.Look();
+        var saved = base.SaveChanges(acceptAllChangesOnSuccess);
+        Journal.Note();
+        return saved;
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -77,5 +87,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         NoteMapping.Map(modelBuilder);
         AttachmentMapping.Map(modelBuilder);
         WorkshopMapping.Map(modelBuilder);
+        ChangeMapping.Map(modelBuilder);
+        FindableMapping.Map(modelBuilder);
     }
 }

@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace BuildLog.Data;
 
 /// <summary>Runs one reading or one change on the file, and turns its troubles into sentences.</summary>
-internal sealed class ShopStore(string path)
+internal sealed class ShopStore(string path, TimeProvider clock)
 {
     private readonly Lazy<DbContextOptions<ShopContext>> options = new(() => ShopContext.OptionsFor(path));
 
@@ -29,6 +29,7 @@ internal sealed class ShopStore(string path)
         using var transaction = db.Database.BeginTransaction();
         var result = write(db);
         db.SaveChanges();
+        db.Journal.Store(clock);
         transaction.Commit();
         return result;
     });

@@ -62,6 +62,8 @@ public abstract class Component : Entered
     /// <summary>The same in words.</summary>
     internal List<TraitRow> Traits { get; } = [];
 
+    internal override string KindInWords => Kind;
+
     public override void Check()
     {
         Specs.Check();

@@ -1,3 +1,4 @@
+using BuildLog.Data.Search;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
@@ -28,13 +29,7 @@ internal static class Migrating
     {
         // A program killed during a migration leaves its lock row behind, and every later one would wait for it for ever. We hold our own lock.
         using (var connection = ShopConnection.OpenAlone(path)) connection.Run("DROP TABLE IF EXISTS \"__EFMigrationsLock\"");
-
-        // That the migrations are complete is held by a test; asking again here would build the model a second time.
-        var options = new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
-            .UseSqlite(ShopConnection.StringFor(path, pooled: false))
-            .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
-            .Options;
-        using (var db = new ShopContext(options)) db.Database.Migrate();
+        using (var db = new ShopContext(Options(path))) db.Database.Migrate();
         Finish(path);
     }
 
@@ -46,6 +41,23 @@ internal static class Migrating
         connection.Run("PRAGMA journal_mode = WAL");
         connection.Run(FormattableString.Invariant($"PRAGMA application_id = {OpeningCheck.ApplicationId}"));
         connection.Run(Triggers.Script);
+        FillSearch(path);
         connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
     }
+
+    // An older file knew no search, and a table that was rebuilt may hold other texts than before.
+    private static void FillSearch(string path)
+    {
+        using var db = new ShopContext(Options(path));
+        using var whole = db.Database.BeginTransaction();
+        new FindableIndex(db, new(db)).Fill();
+        whole.Commit();
+    }
+
+    // That the migrations are complete is held by a test; asking again here would build the model a second time.
+    private static DbContextOptions<ShopContext> Options(string path)
+        => new DbContextOptionsBuilder<ShopContext>(ShopContext.OptionsFor(path))
+            .UseSqlite(ShopConnection.StringFor(path, pooled: false))
+            .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning))
+            .Options;
 }

@@ -7,19 +7,21 @@ public static class ShopFile
     public static string DefaultPath() => DefaultPath(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows());
 
     /// <summary>Opens the record, creating it where there is none and bringing an older one up to date after a backup.</summary>
+    /// <param name="path">Where it lies.</param>
+    /// <param name="clock">Tells when a change was made; the machine's own where none is given.</param>
     /// <exception cref="RecordException">It cannot be opened; it was not touched.</exception>
-    public static Shop Open(string path)
+    public static Shop Open(string path, TimeProvider? clock = null)
     {
         var full = Path.GetFullPath(path);
         return FileTroubles.Guard(full, () =>
         {
             OpeningCheck.Prepare(full, isDefault: full == DefaultPath());
-            return new Shop(full);
+            return new Shop(full, clock ?? TimeProvider.System);
         });
     }
 
     /// <summary>Opens the record in the user's data folder.</summary>
-    public static Shop OpenDefault() => Open(DefaultPath());
+    public static Shop OpenDefault(TimeProvider? clock = null) => Open(DefaultPath(), clock);
 
     internal static string DefaultPath(Func<string, string?> environment, bool windows)
     {

@@ -46,5 +46,7 @@ public sealed class Fitment : Kept
     /// <summary>Fitted at the end of that day.</summary>
     public bool Holds(DateOnly day) => Holds(Moment.EndOf(day));
 
+    public override string ToString() => $"as {Position.InWords()} from {From.InWords()}{(To is { } to ? $" to {to.InWords()}" : "")}";
+
     internal bool Holds(Moment moment) => Start <= moment && !(End <= moment);
 }

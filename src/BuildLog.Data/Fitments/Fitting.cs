@@ -31,6 +31,7 @@ internal static class Fitting
         OdometerRunsForward.Check(OdometerLine.Of(db, vehicle.Id), vehicle, odometer, moment);
 
         if (old is not null) End(old, moment, odometer, wish.Reason);
+        db.Journal.Label = $"fitted {component} to {vehicle}";
         return db.Add(new Fitment
         {
             Component = component,
@@ -55,6 +56,7 @@ internal static class Fitting
         var odometer = OdometerReading.Read(odometerText, fitment.Vehicle.OdometerUnit);
         OdometerRunsForward.Check(OdometerLine.Of(db, fitment.VehicleId), fitment.Vehicle, odometer, moment);
         End(fitment, moment, odometer, reason);
+        db.Journal.Label = $"took {component} off {fitment.Vehicle}";
         return fitment;
     }
 
@@ -78,7 +80,7 @@ internal static class Fitting
         => db.Components.Find(id) ?? throw new RefusedException("component", "The part is not in the record; add it first.", "");
 
     // One order for the whole shop: a part may leave one vehicle and join another on the same day.
-    private static Moment Next(ShopContext db, DateOnly day)
+    public static Moment Next(ShopContext db, DateOnly day)
     {
         if (day.Year is < FirstYear or > LastYear)
             throw new RefusedException("date", FormattableString.Invariant($"{day:O} is no day of this shop: the year lies between {FirstYear} and {LastYear}."), "2026-05-03");

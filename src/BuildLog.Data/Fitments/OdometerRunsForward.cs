@@ -24,6 +24,13 @@ internal static class OdometerRunsForward
         }
     }
 
+    /// <exception cref="RefusedException">It showed less when the part came off than when it was fitted.</exception>
+    public static void CheckBetween(OdometerLine line, Fitment fitment, Moment start, Moment end)
+    {
+        if (line.StretchAt(start) == line.StretchAt(end) && fitment is { FromOdometer: { } on, ToOdometer: { } off } && on.Metres > off.Metres + Slack)
+            throw Refused($"The odometer of {fitment.Vehicle} runs backwards: {off.InWords} on {end.Day.InWords()} is less than {on.InWords} on {start.Day.InWords()} ({fitment.Component} fitted).", on.Text);
+    }
+
     /// <summary>The readings on each stretch between two changes, taken together.</summary>
     /// <exception cref="RefusedException">One would run backwards.</exception>
     public static void Check(OdometerLine line, Vehicle vehicle)

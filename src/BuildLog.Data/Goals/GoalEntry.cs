@@ -46,4 +46,6 @@ public sealed class CruiseGoalEntry : GoalEntry
         var goal = Read();
         (SpeedSi, EngineSpeedSi) = (goal.Speed.Value, goal.EngineSpeed.Value);
     }
+
+    public override string ToString() => $"{Speed} at {EngineSpeed}";
 }

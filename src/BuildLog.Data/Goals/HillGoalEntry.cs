@@ -24,4 +24,6 @@ public sealed class HillGoalEntry : GoalEntry
     public HillGoal Read() => HillGoal.Read(Gradient, Speed, Gear).OrRefuse();
 
     public override void Check() => _ = Read();
+
+    public override string ToString() => $"{Gradient} at {Speed}";
 }

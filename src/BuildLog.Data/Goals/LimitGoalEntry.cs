@@ -64,4 +64,6 @@ public sealed class LimitGoalEntry : GoalEntry
     };
 
     public override void Check() => _ = Join(OwnersGoals.None);
+
+    public override string ToString() => $"{Limited.InWords()} {Limit}";
 }

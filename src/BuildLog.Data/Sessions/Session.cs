@@ -43,6 +43,10 @@ public abstract class Session : Entered
 
     internal List<ReadingRow> Rows { get; } = [];
 
+    internal override string KindInWords => Method;
+
+    public override string ToString() => $"of {Date.InWords()}";
+
     /// <summary>This method measures such a part.</summary>
     internal abstract bool Measures(Component component);
 }

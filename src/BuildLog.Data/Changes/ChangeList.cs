@@ -1,0 +1,29 @@
+using BuildLog.Data.Vehicles;
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data.Changes;
+
+/// <summary>Reads changes, the latest first.</summary>
+internal static class ChangeList
+{
+    public static IReadOnlyList<ChangeSet> Read(ShopContext db, Vehicle? vehicle, ChangeSet? before, int most)
+    {
+        IQueryable<ChangeSet> sets = db.Changes;
+        if (vehicle is not null)
+        {
+            var parts = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).Select(fitment => fitment.Component.Uid);
+            sets = sets.Where(set => set.Rows.Any(row => row.VehicleId == vehicle.Id || parts.Contains(row.RecordUid)));
+        }
+
+        if (before is not null) sets = sets.Where(set => set.Id < before.Id);
+        return [.. sets.OrderByDescending(set => set.Id).Take(most).Include(set => set.Rows)];
+    }
+
+    public static IReadOnlyList<ChangeSet> Of(ShopContext db, Kept record)
+        => [
+            .. db.Changes
+                .Where(set => set.Rows.Any(row => row.RecordUid == record.Uid))
+                .OrderByDescending(set => set.Id)
+                .Include(set => set.Rows.Where(row => row.RecordUid == record.Uid)),
+        ];
+}

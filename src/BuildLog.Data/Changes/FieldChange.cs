@@ -1,0 +1,32 @@
+using System.Globalization;
+
+namespace BuildLog.Data.Changes;
+
+/// <summary>One value before and after.</summary>
+/// <param name="Field">What it is called.</param>
+/// <param name="Before">Null where there was none.</param>
+/// <param name="After">Null where there is none now.</param>
+public sealed record FieldChange(string Field, string? Before, string? After)
+{
+    private const string Text = "Text";
+
+    /// <summary>What a person typed or chose; keys, counters and what follows from a text are left out.</summary>
+    internal static IEnumerable<FieldChange> Of(ChangeRow row)
+    {
+        var columns = RowDiff.Parse(row.Diff).Columns;
+        var typed = columns.Where(change => change.Column.EndsWith(Text, StringComparison.Ordinal)).Select(change => change.Column[..^Text.Length]).ToHashSet();
+        return columns.Where(change => IsTyped(change.Column, typed)).Select(change => new FieldChange(Words(change.Column), Shown(change.Before), Shown(change.After)));
+    }
+
+    private static bool IsTyped(string column, HashSet<string> typed)
+        => column is not ("Id" or "Uid" or StoredRow.Version or "NameKey" or "Ordinal")
+            && !column.EndsWith("Id", StringComparison.Ordinal)
+            && !column.EndsWith("Si", StringComparison.Ordinal)
+            && !column.EndsWith("Order", StringComparison.Ordinal)
+            && !((string[])["Unit", "Metres"]).Any(end => column.EndsWith(end, StringComparison.Ordinal) && typed.Contains(column[..^end.Length]));
+
+    private static string Words(string column)
+        => RecordWords.Column(column.Length > Text.Length && column.EndsWith(Text, StringComparison.Ordinal) ? column[..^Text.Length] : column);
+
+    private static string? Shown(object? value) => value is "" ? null : Convert.ToString(value, CultureInfo.InvariantCulture) is { Length: > 0 } text ? text : null;
+}

@@ -1,0 +1,118 @@
+using BuildLog.Data.Search;
+using BuildLog.Data.Vehicles;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Microsoft.EntityFrameworkCore.Metadata;
+
+namespace BuildLog.Data.Changes;
+
+/// <summary>Notes down every row that one change touches, and stores the notes with it: one transaction, one change set.</summary>
+/// <remarks>Which rows those are the object mapper knows; nothing is deleted behind its back, as every table restricts.</remarks>
+internal sealed class Journal(ShopContext db)
+{
+    private readonly List<ChangeRow> rows = [];
+    private readonly List<(RowOp Op, Kept Record, long? Vehicle)> records = [];
+    private readonly List<Guid> gone = [];
+    private List<Pending> pending = [];
+
+    /// <summary>What is being done, from whoever knows it best; null leaves it to <see cref="RecordWords.Did"/>.</summary>
+    public string? Label { get; set; }
+
+    /// <summary>What this change takes back.</summary>
+    public (ChangeStep Step, long Of)? TakesBack { get; set; }
+
+    private StoredRows Stored => field ??= new(db);
+
+    /// <summary>Before rows are written: what they are now.</summary>
+    public void Look()
+        => pending = [
+            .. db.ChangeTracker.Entries().Where(row => Op(row) is not null).ToList()
+                .Select(row => new Pending(row, Op(row)!.Value, Before(row)))
+                .OrderBy(row => Turn(row)),
+        ];
+
+    /// <summary>After rows are written: what they have become.</summary>
+    public void Note()
+    {
+        foreach (var row in pending)
+        {
+            var record = row.Before?.Record ?? Belonging.RecordOf(db, row.Row);
+            var (table, id) = (row.Row.Metadata.GetTableName()!, (long)row.Row.Property("Id").CurrentValue!);
+            var diff = RowDiff.Between(row.Before?.Stored, row.Op == RowOp.Delete ? null : Stored.Read(table, id));
+            var vehicle = row.Before is { } before ? before.Vehicle : Belonging.VehicleOf(db, record);
+            if (row.Row.Entity is Kept) Touch(row.Op, record, vehicle);
+            if (row is { Op: RowOp.Delete, Row.Entity: Kept }) Gone(record.Uid);
+            rows.Add(new() { TableName = table, RowId = id, RecordUid = record.Uid, VehicleId = vehicle, Op = row.Op, Diff = diff.ToJson() });
+        }
+
+        pending = [];
+    }
+
+    public void Add(ChangeRow row) => rows.Add(row);
+
+    public void Touch(RowOp op, Kept record, long? vehicle) => records.Add((op, record, vehicle));
+
+    /// <summary>A record is there no more.</summary>
+    public void Gone(Guid uid) => gone.Add(uid);
+
+    /// <summary>Stores the change set and brings the search up to date; does nothing where nothing changed.</summary>
+    public void Store(TimeProvider clock)
+    {
+        if (rows.Count == 0) return;
+
+        Stored.Run(
+            "INSERT INTO \"ChangeSets\" (\"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4)",
+            FormattableString.Invariant($"{clock.GetUtcNow().UtcDateTime:O}"), Label ?? Derived(), Environment.MachineName, $"{TakesBack?.Step ?? ChangeStep.Forward}", TakesBack?.Of);
+        var set = Stored.Ask("SELECT last_insert_rowid()");
+        foreach (var row in rows)
+        {
+            Stored.Run(
+                "INSERT INTO \"Changes\" (\"ChangeSetId\", \"TableName\", \"RowId\", \"RecordUid\", \"VehicleId\", \"Op\", \"Diff\") VALUES ($0, $1, $2, $3, $4, $5, $6)",
+                set, row.TableName, row.RowId, row.RecordUid, row.VehicleId, $"{row.Op}", row.Diff);
+        }
+
+        var index = new FindableIndex(db, Stored);
+        foreach (var uid in gone) index.Drop(uid);
+        foreach (var record in records.Select(touched => touched.Record).DistinctBy(record => record.Uid).Where(record => !gone.Contains(record.Uid))) index.Put(record);
+    }
+
+    // What is new speaks for the change, then what is gone: a swap is first of all the part that was fitted.
+    private string Derived()
+    {
+        RowOp[] telling = [RowOp.Insert, RowOp.Delete, RowOp.Update];
+        if (records.Count == 0) return "changed the record";
+        var (op, record, vehicle) = records.OrderBy(touched => Array.IndexOf(telling, touched.Op)).First();
+        return RecordWords.Did(op, record, vehicle is { } id ? db.Find<Vehicle>(id) : null);
+    }
+
+    private Known? Before(EntityEntry row)
+    {
+        if (row.State == EntityState.Added) return null;
+
+        var record = Belonging.RecordOf(db, row);
+        return new(record, Belonging.VehicleOf(db, record), Stored.Read(row.Metadata.GetTableName()!, (long)row.Property("Id").CurrentValue!));
+    }
+
+    private static RowOp? Op(EntityEntry row) => row.State switch
+    {
+        EntityState.Added => RowOp.Insert,
+        EntityState.Modified => RowOp.Update,
+        EntityState.Deleted => RowOp.Delete,
+        _ => null,
+    };
+
+    // In the order in which the object mapper writes them, so that turned round they can be taken back one by one.
+    private static int Turn(Pending row)
+    {
+        var depth = Depth(row.Row.Metadata);
+        return row.Op switch { RowOp.Delete => -depth - 1, RowOp.Insert => depth + 1, _ => 0 };
+    }
+
+    // How many others have to be there first.
+    private static int Depth(IReadOnlyEntityType type)
+        => type.GetForeignKeys().Select(key => key.PrincipalEntityType.GetRootType()).Where(other => other != type.GetRootType()).Select(other => Depth(other) + 1).DefaultIfEmpty(0).Max();
+
+    private sealed record Known(Kept Record, long? Vehicle, StoredRow? Stored);
+
+    private sealed record Pending(EntityEntry Row, RowOp Op, Known? Before);
+}

@@ -1,0 +1,32 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+
+namespace BuildLog.Data.Changes;
+
+/// <summary>How lists name a record.</summary>
+internal static partial class RecordWords
+{
+    /// <summary>Which one of its kind; empty where nothing tells.</summary>
+    public static string Title(Kept record) => record.ToString() is { } words && words != record.GetType().ToString() ? words : "";
+
+    /// <summary><c>cruise goal</c> for <c>CruiseGoalEntry</c>: what a kind is called where it does not say so itself.</summary>
+    public static string KindOf(Type type) => string.Join(' ', Words(type.Name).Where(word => word is not "entry"));
+
+    /// <summary>What was done, where whoever did it has not said it better.</summary>
+    public static string Did(RowOp op, Kept record, Vehicle? vehicle)
+    {
+        var verb = op switch { RowOp.Insert => "added", RowOp.Delete => "removed", _ => "changed" };
+        var of = vehicle is null || record is Vehicle or Component ? "" : $" of {vehicle}";
+        return Title(record) is { Length: > 0 } title ? $"{verb} {record.KindInWords} {title}{of}" : $"{verb} {record.KindInWords}{of}";
+    }
+
+    /// <summary><c>chassis number</c> for <c>ChassisNumber</c>.</summary>
+    public static string Column(string name) => string.Join(' ', Words(name));
+
+    private static IEnumerable<string> Words(string name) => Word().Matches(name).Select(word => CultureInfo.InvariantCulture.TextInfo.ToLower(word.Value));
+
+    [GeneratedRegex("[A-Z][a-z0-9]*")]
+    private static partial Regex Word();
+}

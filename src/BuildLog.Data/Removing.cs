@@ -1,0 +1,93 @@
+using BuildLog.Data.Changes;
+using BuildLog.Data.Components;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using Microsoft.EntityFrameworkCore.Metadata;
+
+namespace BuildLog.Data;
+
+/// <summary>Takes a vehicle or a part out of the record, with everything that speaks of nothing else.</summary>
+internal static class Removing
+{
+    /// <exception cref="RefusedException">Parts are fitted, and nobody said that they may go back to the shelf.</exception>
+    public static void Remove(ShopContext db, Vehicle asRead, bool withEverything)
+    {
+        var vehicle = Entries.Stored(db, asRead);
+        var fitted = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id && fitment.To == null).ToList();
+        if (fitted.Count > 0 && !withEverything)
+        {
+            throw new RefusedException(
+                "vehicle",
+                FormattableString.Invariant($"{vehicle} still has the {fitted[0].Component} fitted{(fitted.Count > 1 ? $" and {fitted.Count - 1} more" : "")}: take everything off first, or remove it with everything."), "");
+        }
+
+        Take(db, vehicle);
+    }
+
+    /// <exception cref="RefusedException">It was fitted somewhere: the history of that vehicle would have a hole.</exception>
+    public static void Remove(ShopContext db, Component asRead)
+    {
+        var component = Entries.Stored(db, asRead);
+        if (db.Fitments.Where(fitment => fitment.ComponentId == component.Id).AsEnumerable().OrderBy(fitment => fitment.Start).LastOrDefault() is { } last)
+        {
+            throw new RefusedException(
+                "component",
+                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {new Stay(last.Position, last.Start, last.End).InWords()}: strike that fitment first if it never was.", "");
+        }
+
+        Take(db, component);
+    }
+
+    /// <summary>What goes with it, such as <c>7 fitments, 2 goals and 1 turn count</c>; empty if nothing does.</summary>
+    public static string WhatGoesWith(ShopContext db, Kept record)
+    {
+        var kinds = Hanging(db, record).Select(hanging => hanging.KindInWords).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
+            .Select(kind => FormattableString.Invariant($"{kind.Count()} {kind.Key}{(kind.Count() == 1 ? "" : "s")}")).ToList();
+        return kinds.Count < 2 ? string.Concat(kinds) : $"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}";
+    }
+
+    private static void Take(ShopContext db, Kept record)
+    {
+        var with = WhatGoesWith(db, record);
+        db.Journal.Label = $"removed {record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
+
+        // What hangs deepest goes first; what can do without it stays and lets go.
+        foreach (var hanging in Hanging(db, record).Reverse()) db.Remove(hanging);
+        foreach (var (key, free) in Free(db, record)) db.Entry(free).Property(key.Properties[0].Name).CurrentValue = null;
+        db.Remove(record);
+    }
+
+    private static IReadOnlyList<Kept> Hanging(ShopContext db, Kept record)
+    {
+        var found = new List<Kept>();
+        Gather(db, record, found);
+        return found;
+    }
+
+    private static void Gather(ShopContext db, Kept record, List<Kept> found)
+    {
+        foreach (var key in Keys(db, record).Where(key => key.IsRequired))
+        {
+            foreach (var hanging in Everything.Referring(db, key, record.Id).Where(hanging => !found.Contains(hanging)))
+            {
+                found.Add(hanging);
+                Gather(db, hanging, found);
+            }
+        }
+    }
+
+    private static List<(IForeignKey Key, Kept Record)> Free(ShopContext db, Kept record)
+    {
+        var going = Hanging(db, record);
+        return [
+            .. going.Append(record)
+                .SelectMany(gone => Keys(db, gone).Where(key => !key.IsRequired).SelectMany(key => Everything.Referring(db, key, gone.Id).Select(free => (key, free))))
+                .Where(pair => !going.Contains(pair.free)),
+        ];
+    }
+
+    private static IEnumerable<IForeignKey> Keys(ShopContext db, Kept record)
+        => db.Model.FindEntityType(record.GetType())!.GetReferencingForeignKeys().Where(key => Belonging.IsKept(key.DeclaringEntityType));
+}

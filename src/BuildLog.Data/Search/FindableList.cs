@@ -1,0 +1,41 @@
+using BuildLog.Data.Changes;
+using Microsoft.EntityFrameworkCore;
+
+namespace BuildLog.Data.Search;
+
+/// <summary>Finds records by what was typed into them.</summary>
+internal static class FindableList
+{
+    // Weighing a match costs far more than finding it, so only the latest are weighed. A title counts more than a name, and that more than a text.
+    private const string Sql =
+        """
+        SELECT f."Kind", f."Title", v."Name", c."Name", f."Day", snippet("FindableText", 2, '', '', '…', 14), f."RecordUid"
+        FROM "FindableText" AS t
+            JOIN "Findables" AS f ON f."Id" = t.rowid
+            LEFT JOIN "Vehicles" AS v ON v."Id" = f."VehicleId"
+            LEFT JOIN "Components" AS c ON c."Id" = f."ComponentId"
+        WHERE "FindableText" MATCH $0
+            AND t.rowid >= (SELECT min(rowid) FROM (SELECT rowid FROM "FindableText" WHERE "FindableText" MATCH $0 ORDER BY rowid DESC LIMIT 2000))
+        ORDER BY bm25("FindableText", 4.0, 2.0, 1.0), t.rowid DESC
+        LIMIT $1
+        """;
+
+    public static IReadOnlyList<Found> Find(ShopContext db, string typed, int limit)
+    {
+        var query = TypedWords.Query(typed);
+        if (query.Length == 0) return [];
+
+        db.Database.OpenConnection();
+        using var command = new StoredRows(db).Command(Sql, query, limit);
+        using var row = command.ExecuteReader();
+        var found = new List<Found>();
+        while (row.Read())
+        {
+            found.Add(new(
+                row.GetString(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), row.IsDBNull(3) ? null : row.GetString(3),
+                row.IsDBNull(4) ? null : row.GetFieldValue<DateOnly>(4), row.GetString(5).ReplaceLineEndings(" ").Trim(), row.GetGuid(6)));
+        }
+
+        return found;
+    }
+}
