@@ -45,7 +45,7 @@ public sealed class AnOlderFile : IDisposable
         test.Shop.Dispose();
         using var connection = new SqliteConnection($"Data Source={test.Path};Pooling=False;Foreign Keys=False");
         connection.Open();
-        connection.Run($"{connection.Ask("SELECT group_concat('DROP TABLE \"' || name || '\"', '; ') FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> '__EFMigrationsLock'")}");
+        connection.Run($"{connection.Ask("SELECT group_concat('DROP TABLE \"' || name || '\"', '; ') FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name NOT LIKE 'FindableText_%' AND name <> '__EFMigrationsLock'")}");
         connection.Run("CREATE TABLE OldNotes (Word TEXT NOT NULL); INSERT INTO OldNotes VALUES ('kept');" + also);
     }
 }

@@ -30,7 +30,7 @@ public sealed class TheSchema : IDisposable
         var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
         string[] expected =
         [
-            "Attachments", "Components", "Costs", "Deadlines", "Decisions", "DonorPieces", "Donors", "Fitments", "Gears", "Goals", "IdentityNumbers", "Jobs",
+            "Attachments", "ChangeSets", "Changes", "Components", "Costs", "Deadlines", "Decisions", "DonorPieces", "Donors", "Findables", "Fitments", "Gears", "Goals", "IdentityNumbers", "Jobs",
             "Notes", "OdometerChanges", "Offers", "OutsideWorks", "PlannedChanges", "Plans", "Readings", "Retorques", "RoadTests", "Sessions", "ShaftPieces",
             "Specs", "Suppliers", "Traits", "Vehicles", "WantedMustHaves", "WantedParts", "WantedWindows", "WorkEntries", "Workshops",
         ];
@@ -39,7 +39,13 @@ public sealed class TheSchema : IDisposable
 
     [Fact]
     public void Keeps_its_triggers()
-        => Assert.Equal(["Fitments_Insert_NoOverlap", "Fitments_Update_NoOverlap"], Ask("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name"));
+        => Assert.Equal(
+            [
+                "ChangeSets_DELETE_Never", "ChangeSets_UPDATE_Never", "Changes_DELETE_Never", "Changes_UPDATE_Never",
+                "Findables_Delete_Text", "Findables_Insert_Text", "Findables_Update_Text",
+                "Fitments_Insert_NoOverlap", "Fitments_Update_NoOverlap",
+            ],
+            Ask("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name"));
 
     [Fact]
     public void Never_lets_sqlite_delete_what_hangs_on_something_else()
