@@ -7,5 +7,6 @@ internal static class KnownMigrations
     [
         "20261125180654_FirstRecord",
         "20261125193628_WholeMarriage",
+        "20261125224603_ChangesAndSearch",
     ];
 }

@@ -18,6 +18,96 @@ namespace BuildLog.Data.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("BuildLog.Data.Changes.ChangeRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ChangeSetId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Diff")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Op")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RecordUid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("RowId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("TableName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChangeSetId");
+
+                    b.HasIndex("RecordUid");
+
+                    b.HasIndex("VehicleId");
+
+                    b.HasIndex("TableName", "RowId");
+
+                    b.ToTable("Changes", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Changes_Diff", "json_valid(\"Diff\")");
+
+                            t.HasCheckConstraint("CK_Changes_Op", "\"Op\" IN ('Insert', 'Update', 'Delete')");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Changes.ChangeSet", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("At")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Machine")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Step")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("UndoesId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("UndoesId")
+                        .IsUnique();
+
+                    b.ToTable("ChangeSets", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_ChangeSets_At", "length(trim(\"At\")) > 0");
+
+                            t.HasCheckConstraint("CK_ChangeSets_Label", "length(trim(\"Label\")) > 0");
+
+                            t.HasCheckConstraint("CK_ChangeSets_Step", "\"Step\" IN ('Forward', 'Undo', 'Redo')");
+
+                            t.HasCheckConstraint("CK_ChangeSets_Undoes", "(\"Step\" = 'Forward') = (\"UndoesId\" IS NULL) AND (\"UndoesId\" IS NULL OR \"UndoesId\" < \"Id\")");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.Component", b =>
                 {
                     b.Property<long>("Id")
@@ -456,6 +546,57 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator<string>("StoredKind").HasValue("GoalEntry");
 
                     b.UseTphMappingStrategy();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Search.Findable", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("About")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RecordUid")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("VehicleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("RecordUid")
+                        .IsUnique();
+
+                    b.HasIndex("VehicleId");
+
+                    b.ToTable("Findables", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Findables_Day", "\"Day\" IS date(\"Day\")");
+
+                            t.HasCheckConstraint("CK_Findables_Kind", "length(trim(\"Kind\")) > 0");
+                        });
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.ReadingRow", b =>
@@ -1408,6 +1549,23 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("wheels");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Changes.ChangeRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Changes.ChangeSet", null)
+                        .WithMany("Rows")
+                        .HasForeignKey("ChangeSetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Changes.ChangeSet", b =>
+                {
+                    b.HasOne("BuildLog.Data.Changes.ChangeSet", null)
+                        .WithMany()
+                        .HasForeignKey("UndoesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("BuildLog.Data.Components.GearRow", b =>
                 {
                     b.HasOne("BuildLog.Data.Components.TransmissionComponent", null)
@@ -1492,6 +1650,11 @@ namespace BuildLog.Data.Migrations
                         .WithMany("Specs")
                         .HasForeignKey("VehicleId")
                         .OnDelete(DeleteBehavior.ClientCascade);
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Changes.ChangeSet", b =>
+                {
+                    b.Navigation("Rows");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Components.Component", b =>

@@ -60,11 +60,19 @@ public sealed class AFileOfTheFirstSchema : IDisposable
         Assert.Equal("ok", connection.Ask("PRAGMA integrity_check"));
         Assert.Null(connection.Ask("PRAGMA foreign_key_check"));
         Assert.Equal(0L, connection.Ask("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\' AND NOT strict"));
-        Assert.Equal(2L, connection.Ask("SELECT count(*) FROM sqlite_master WHERE type = 'trigger'"));
+        Assert.Equal(9L, connection.Ask("SELECT count(*) FROM sqlite_master WHERE type = 'trigger'"));
 
         // The same text of the schema as in a file that is new today, whatever steps it came by.
         using var test = new TestShop();
         Assert.Equal(test.Ask(Schema), connection.Ask(Schema));
+    }
+
+    [Fact]
+    public void Can_be_searched_for_what_was_typed_before_there_was_a_search()
+    {
+        var found = shop.Value.Find("pinion chipped");
+        Assert.Contains(found, f => f is { Kind: "axle", Title: "Harrow axle, the frame's own" });
+        Assert.Contains(found, f => f is { Kind: "fitment", Vehicle: "Brindle", Part: "Harrow yard axle" });
     }
 
     [Fact]

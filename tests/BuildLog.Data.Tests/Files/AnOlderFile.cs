@@ -45,7 +45,7 @@ public sealed class AnOlderFile : IDisposable
         test.Shop.Dispose();
         using var connection = new SqliteConnection($"Data Source={test.Path};Pooling=False;Foreign Keys=False");
         connection.Open();
-        foreach (var table in (string[])["Fitments", "Specs", "ShaftPieces", "Readings", "Gears", "Goals", "Sessions", "Components", "Vehicles", "__EFMigrationsHistory"])
+        foreach (var table in (string[])["FindableText", "Findables", "Changes", "ChangeSets", "Fitments", "Specs", "ShaftPieces", "Readings", "Gears", "Goals", "Sessions", "Components", "Vehicles", "__EFMigrationsHistory"])
             connection.Run($"DROP TABLE \"{table}\"");
         connection.Run("CREATE TABLE OldNotes (Word TEXT NOT NULL); INSERT INTO OldNotes VALUES ('kept');" + also);
     }

@@ -28,13 +28,19 @@ public sealed class TheSchema : IDisposable
     public void Has_strict_tables_only()
     {
         var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
-        var expected = new[] { "Components", "Fitments", "Gears", "Goals", "Readings", "Sessions", "ShaftPieces", "Specs", "Vehicles" }.Select(table => table + ":1");
+        var expected = new[] { "ChangeSets", "Changes", "Components", "Findables", "Fitments", "Gears", "Goals", "Readings", "Sessions", "ShaftPieces", "Specs", "Vehicles" }.Select(table => table + ":1");
         Assert.Equal(expected, tables.Where(table => !table.StartsWith("__EF", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void Keeps_its_triggers()
-        => Assert.Equal(["Fitments_Insert_NoOverlap", "Fitments_Update_NoOverlap"], Ask("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name"));
+        => Assert.Equal(
+            [
+                "ChangeSets_DELETE_Never", "ChangeSets_UPDATE_Never", "Changes_DELETE_Never", "Changes_UPDATE_Never",
+                "Findables_Delete_Text", "Findables_Insert_Text", "Findables_Update_Text",
+                "Fitments_Insert_NoOverlap", "Fitments_Update_NoOverlap",
+            ],
+            Ask("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name"));
 
     [Fact]
     public void Never_lets_sqlite_delete_what_hangs_on_something_else()
