@@ -101,11 +101,11 @@ internal sealed class Journal(ShopContext db)
         _ => null,
     };
 
-    // In the order in which the object mapper writes them, so that turned round they can be taken back one by one.
+    // What lets go of something, what then goes, what is new: turned round in this order, each row finds what it refers to.
     private static int Turn(Pending row)
     {
         var depth = Depth(row.Row.Metadata);
-        return row.Op switch { RowOp.Delete => -depth - 1, RowOp.Insert => depth + 1, _ => 0 };
+        return row.Op switch { RowOp.Delete => -depth - 1, RowOp.Insert => depth + 1, _ => int.MinValue };
     }
 
     // How many others have to be there first.

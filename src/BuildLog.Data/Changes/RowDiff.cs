@@ -55,7 +55,7 @@ internal sealed class RowDiff
     {
         JsonValueKind.Null => null,
         JsonValueKind.String => json.GetString(),
-        JsonValueKind.Number => json.TryGetInt64(out var whole) ? whole : json.GetDouble(),
+        JsonValueKind.Number => json.TryGetInt64(out var whole) ? (object)whole : json.GetDouble(),
         _ => throw new InvalidOperationException($"The log of changes holds a {json.ValueKind}."),
     };
 }

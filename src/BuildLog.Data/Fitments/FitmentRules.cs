@@ -29,7 +29,7 @@ internal static class FitmentRules
         {
             throw new RefusedException(
                 "place-taken",
-                $"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {Time(other)}, so the {fitment.Component} cannot have been {stay.InWords()}.", "");
+                $"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {Time(other)}, so the {fitment.Component} cannot have been that {stay.InWords()}.", "");
         }
 
         // Its other end counts among the readings, what makes room does not: it ends with this one's beginning.
