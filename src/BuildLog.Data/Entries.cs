@@ -41,8 +41,12 @@ internal static class Entries
     {
         var stored = Stored(db, asRead);
         References.CheckFree(db, stored);
+        Take(db, stored);
+    }
 
-        // What was noted about it and filed with it goes with it.
+    /// <summary>Takes it out with what was noted about it and filed with it.</summary>
+    public static void Take(ShopContext db, Kept stored)
+    {
         db.RemoveRange(db.Set<Note>().Where(note => note.AboutUid == stored.Uid));
         db.RemoveRange(db.Set<Attachment>().Where(attachment => attachment.AboutUid == stored.Uid));
         db.Remove(stored);
@@ -59,7 +63,7 @@ internal static class Entries
     public static T Stored<T>(ShopContext db, T asRead)
         where T : Kept
     {
-        var stored = db.Set<T>().SingleOrDefault(entry => entry.Id == asRead.Id);
+        var stored = (T?)References.Set(db, asRead.GetType()).SingleOrDefault(entry => entry.Id == asRead.Id);
         return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
     }
 

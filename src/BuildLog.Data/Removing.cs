@@ -11,6 +11,18 @@ namespace BuildLog.Data;
 /// <summary>Takes a vehicle or a part out of the record, with everything that speaks of nothing else.</summary>
 internal static class Removing
 {
+    /// <summary>A vehicle and a part go with what hangs on them; anything else only where nothing does.</summary>
+    /// <exception cref="RefusedException">It cannot go; the sentence says why.</exception>
+    public static void Remove(ShopContext db, Entered asRead)
+    {
+        switch (asRead)
+        {
+            case Vehicle vehicle: Remove(db, vehicle, withEverything: false); break;
+            case Component component: Remove(db, component); break;
+            default: Entries.Remove(db, asRead); break;
+        }
+    }
+
     /// <exception cref="RefusedException">Parts are fitted, and nobody said that they may go back to the shelf.</exception>
     public static void Remove(ShopContext db, Vehicle asRead, bool withEverything)
     {
@@ -27,7 +39,7 @@ internal static class Removing
     }
 
     /// <exception cref="RefusedException">It was fitted somewhere: the history of that vehicle would have a hole.</exception>
-    public static void Remove(ShopContext db, Component asRead)
+    private static void Remove(ShopContext db, Component asRead)
     {
         var component = Entries.Stored(db, asRead);
         if (db.Fitments.Where(fitment => fitment.ComponentId == component.Id).AsEnumerable().OrderBy(fitment => fitment.Start).LastOrDefault() is { } last)
@@ -54,9 +66,9 @@ internal static class Removing
         db.Journal.Label = $"removed {record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
 
         // What hangs deepest goes first; what can do without it stays and lets go.
-        foreach (var hanging in Hanging(db, record).Reverse()) db.Remove(hanging);
+        foreach (var hanging in Hanging(db, record).Reverse()) Entries.Take(db, hanging);
         foreach (var (key, free) in Free(db, record)) db.Entry(free).Property(key.Properties[0].Name).CurrentValue = null;
-        db.Remove(record);
+        Entries.Take(db, record);
     }
 
     private static IReadOnlyList<Kept> Hanging(ShopContext db, Kept record)

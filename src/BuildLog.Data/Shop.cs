@@ -105,11 +105,11 @@ public sealed partial class Shop : IDisposable
         where T : Entered
         => store.Write(db => Entries.Change(db, asRead, edit));
 
-    /// <summary>Takes out what was entered by mistake or is wanted no more, with the notes and papers about it.</summary>
-    /// <exception cref="RefusedException">Something else in the record names it; nothing is taken out.</exception>
+    /// <summary>Takes out what was entered by mistake or is wanted no more, with the notes and papers about it; a part also with its sessions.</summary>
+    /// <exception cref="RefusedException">Something else in the record names it, or a part was ever fitted; nothing is taken out.</exception>
     public void Remove<T>(T entry)
         where T : Entered
-        => store.Write(db => Entries.Remove(db, entry));
+        => store.Write(db => Removing.Remove(db, entry));
 
     /// <summary>Fits a part; what sits there comes off the same day.</summary>
     /// <param name="component">The part, which must not be fitted anywhere that day; one that is not in the record yet is added with its fitting, or neither is.</param>
@@ -139,11 +139,7 @@ public sealed partial class Shop : IDisposable
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="withEverything">Also if parts are fitted to it now.</param>
     /// <exception cref="RefusedException">Parts are fitted to it; nothing is changed.</exception>
-    public void Remove(Vehicle vehicle, bool withEverything = false) => store.Write(db => Removing.Remove(db, vehicle, withEverything));
-
-    /// <summary>Takes a part out of the record with its sessions.</summary>
-    /// <exception cref="RefusedException">It was fitted somewhere; the sentence says where.</exception>
-    public void Remove(Component component) => store.Write(db => Removing.Remove(db, component));
+    public void Remove(Vehicle vehicle, bool withEverything) => store.Write(db => Removing.Remove(db, vehicle, withEverything));
 
     /// <summary>What would go with a vehicle or a part, in words such as <c>7 fitments and 2 goals</c>; empty if nothing would.</summary>
     public string WhatGoesWith(Kept record) => store.Read(db => Removing.WhatGoesWith(db, record));

@@ -73,14 +73,6 @@ public sealed class AFileOfTheFirstSchema : IDisposable
     }
 
     [Fact]
-    public void Can_be_searched_for_what_was_typed_before_there_was_a_search()
-    {
-        var found = shop.Value.Find("pinion chipped");
-        Assert.Contains(found, f => f is { Kind: "axle", Title: "Harrow axle, the frame's own" });
-        Assert.Contains(found, f => f is { Kind: "fitment", Vehicle: "Brindle", Part: "Harrow yard axle" });
-    }
-
-    [Fact]
     public void Takes_what_the_new_one_keeps()
     {
         var vehicle = shop.Value.Change(shop.Value.FindVehicle("Haldor"), v => v.Mass = Noted.Of(Spec.Mass, "2450 kg", Source.Measured));
