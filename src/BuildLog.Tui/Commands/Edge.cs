@@ -30,7 +30,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     /// <summary>The record the command line names: the demo shop, a named file, or the usual one.</summary>
     public Shop OpenShop(ParseResult parse)
-        => parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy())
+        => parse.GetValue(common.Demo) && parse.GetValue(common.Database) is not null
+            ? throw Reading.Wrong(common.Database.Name, new Refusal("both", "--demo works on a private copy of its own: give one of the two.", ""))
+            : parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy())
             : parse.GetValue(common.Database) is { } path ? ShopFile.Open(path)
             : ShopFile.OpenDefault();
 
@@ -56,6 +58,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         var json = parse.GetValue(common.Json);
         return Guarded(json, () =>
         {
+            _ = common.UnitsOf(parse); // wrong units are refused even where nothing is worded in them
             var said = answer(parse);
             if (json) output.WriteLine(said.Json.ToJsonString(Readable));
             else foreach (var line in said.Text) output.WriteLine(Terminal.Printable(line));
