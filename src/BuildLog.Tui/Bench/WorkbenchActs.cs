@@ -21,6 +21,8 @@ namespace BuildLog.Tui.Bench;
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null) : IWorkbenchActs
 {
+    private readonly TallyActs tallies = new();
+
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     public WorkbenchModel Open() => Model(null);
@@ -70,7 +72,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (!Enum.TryParse<Position>(which, out var chosen)) return;
 
         var axle = (AxleComponent)fitted.At(chosen)!;
-        if (view.Fill(TurnCountForm.For(axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit)))))
+        if (tallies.Run(view, axle.Id, axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit))))
             ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
 

@@ -30,7 +30,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     /// <summary>Where the record lies that the command line names: the demo shop, a named file, or the usual one.</summary>
     public string RecordPath(ParseResult parse)
-        => parse.GetValue(common.Demo) ? demoCopy ??= DemoShop.CreateFreshCopy()
+        => parse.GetValue(common.Demo) && parse.GetValue(common.Database) is not null
+            ? throw Reading.Wrong(common.Database.Name, new Refusal("both", "--demo works on a private copy of its own: give one of the two.", ""))
+            : parse.GetValue(common.Demo) ? demoCopy ??= DemoShop.CreateFreshCopy()
             : Path.GetFullPath(parse.GetValue(common.Database) ?? ShopFile.DefaultPath());
 
     /// <summary>Opens that record, and takes the day's backup if this is the first start of the day.</summary>
@@ -63,6 +65,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         var json = parse.GetValue(common.Json);
         return Guarded(json, () =>
         {
+            _ = common.UnitsOf(parse); // wrong units are refused even where nothing is worded in them
             var said = answer(parse);
             if (json) output.WriteLine(said.Json.ToJsonString(Readable));
             else foreach (var line in said.Text) output.WriteLine(Terminal.Printable(line));

@@ -7,7 +7,7 @@ namespace BuildLog.Tui.Forms;
 /// <summary>One of a few, all of them in sight; of many, the chosen one, and Enter opens the list.</summary>
 internal sealed class ChoiceBox : View
 {
-    private const int MostRows = 4;
+    private const int MostRows = 3;
     private readonly string title;
     private readonly IReadOnlyList<ChoiceOption> options;
     private string value;
@@ -20,10 +20,14 @@ internal sealed class ChoiceBox : View
         CanFocus = true;
         AddCommand(Command.Left, () => Step(-1));
         AddCommand(Command.Right, () => Step(+1));
+        AddCommand(Command.Up, () => StepRow(-1));
+        AddCommand(Command.Down, () => StepRow(+1));
         AddCommand(Command.Activate, () => Step(+1));
         KeyBindings.Remove(Key.Space);
         KeyBindings.Add(Key.CursorLeft, Command.Left);
         KeyBindings.Add(Key.CursorRight, Command.Right);
+        KeyBindings.Add(Key.CursorUp, Command.Up);
+        KeyBindings.Add(Key.CursorDown, Command.Down);
         KeyBindings.Add(Key.Space, Command.Activate);
     }
 
@@ -102,6 +106,16 @@ internal sealed class ChoiceBox : View
         if (options.Count == 0) return true;
         var next = Chosen < 0 ? (by > 0 ? 0 : options.Count - 1) : (Chosen + by + options.Count) % options.Count;
         Take(options[next].Value);
+        return true;
+    }
+
+    // From row to row inside the box; at its edge, or where nothing is chosen yet, the key leaves it.
+    private bool? StepRow(int by)
+    {
+        if (Places(Viewport.Width) is not { } places || places.FirstOrDefault(place => place.Option.Value == value) is not { } at) return false;
+        var next = places.Where(place => place.Row == at.Row + by).MinBy(place => Math.Abs(place.X - at.X));
+        if (next is null) return false;
+        Take(next.Option.Value);
         return true;
     }
 

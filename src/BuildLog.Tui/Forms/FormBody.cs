@@ -1,7 +1,7 @@
 using System.Drawing;
 using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
-using Terminal.Gui.Views;
 
 namespace BuildLog.Tui.Forms;
 
@@ -28,6 +28,12 @@ internal sealed class FormBody : View
 
     /// <summary>Something was typed or chosen.</summary>
     public event EventHandler? Changed;
+
+    /// <summary>An entry is done with Enter: on to the next, as on paper.</summary>
+    public event EventHandler? EntryDone;
+
+    /// <summary>The entry that has the focus; null while a button has it.</summary>
+    public string? FocusedEntry => state.Shown.FirstOrDefault(entry => inputs[entry.Id].HasFocus)?.Id;
 
     /// <summary>Rows all entries take at the width the body has.</summary>
     public int RowsAt(int width) => Place(width).Select(entry => entry.Bottom).LastOrDefault();
@@ -71,6 +77,7 @@ internal sealed class FormBody : View
     {
         var box = new ChoiceBox(entry.Caption, options, entry.Initial);
         box.ValueChanged += (_, value) => Take(entry, value);
+        box.Accepting += GoOn;
         return box;
     }
 
@@ -81,9 +88,9 @@ internal sealed class FormBody : View
         return box;
     }
 
-    private TextField FieldFor(Entry entry)
+    private OneLineField FieldFor(Entry entry)
     {
-        var field = new TextField { Text = entry.Initial };
+        var field = new OneLineField { Text = entry.Initial };
         field.ValueChanged += (_, e) => Take(entry, e.NewValue ?? "");
         field.GettingAttributeForRole += (_, e) =>
         {
@@ -92,17 +99,19 @@ internal sealed class FormBody : View
         };
         field.HasFocusChanged += (_, e) =>
         {
-            // The library marks the whole text, so that the next key would wipe it out.
-            if (!e.NewValue) return;
+            // The library marks the whole text, so that the next key would wipe it out: right for a proposal only.
+            if (!e.NewValue || (entry.InitialIsProposal && field.Text == entry.Initial)) return;
             field.ClearAllSelection();
             field.MoveEnd();
         };
-        field.Accepting += (_, e) => // Enter goes on to the next entry, as on paper
-        {
-            e.Handled = true;
-            AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop);
-        };
+        field.Accepting += GoOn;
         return field;
+    }
+
+    private void GoOn(object? sender, CommandEventArgs e)
+    {
+        e.Handled = true;
+        EntryDone?.Invoke(this, EventArgs.Empty);
     }
 
     private void Take(Entry entry, string value)

@@ -39,8 +39,13 @@ internal sealed class FormScreen : Popup
             Save();
             return true;
         });
-        AddCommand(Command.Up, () => AdvanceFocus(NavigationDirection.Backward, TabBehavior.TabStop));
-        AddCommand(Command.Down, () => AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop));
+        body.EntryDone += (_, _) => Move(+1);
+        AddCommand(Command.Up, () => Move(-1));
+        AddCommand(Command.Down, () => Move(+1));
+        AddCommand(Command.PreviousTabStop, () => Move(-1));
+        AddCommand(Command.NextTabStop, () => Move(+1));
+        KeyBindings.Add(Key.Tab, Command.NextTabStop);
+        KeyBindings.Add(Key.Tab.WithShift, Command.PreviousTabStop);
         KeyBindings.Add(Key.S.WithCtrl, Command.Save);
         KeyBindings.Add(Key.CursorUp, Command.Up);
         KeyBindings.Add(Key.CursorDown, Command.Down);
@@ -61,7 +66,7 @@ internal sealed class FormScreen : Popup
     /// <returns>True when it was saved.</returns>
     public static bool Fill(IApplication app, Form form)
     {
-        if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions)) return false;
+        if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions, form.HelpPage)) return false;
         using var screen = new FormScreen(form);
         app.Run(screen);
         return screen.saved;
@@ -86,6 +91,20 @@ internal sealed class FormScreen : Popup
             App!,
             new Question("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing"));
         return mayLeave ? base.Leave() : true;
+    }
+
+    // Round and round: the entries that show, then the two buttons.
+    private bool? Move(int by)
+    {
+        var entries = state.Shown;
+        var stops = entries.Count + 2;
+        var at = save.HasFocus ? entries.Count
+            : leave.HasFocus ? entries.Count + 1
+            : Math.Max(0, entries.ToList().FindIndex(entry => entry.Id == body.FocusedEntry));
+        var next = (at + by + stops) % stops;
+        if (next < entries.Count) body.FocusOn(entries[next].Id);
+        else (next == entries.Count ? save : leave).SetFocus();
+        return true;
     }
 
     private static void Press(CommandEventArgs e, Action act)

@@ -76,6 +76,7 @@ internal sealed class LinesBox : View
         : key == Key.CursorRight ? EditKey.Right
         : key == Key.Home ? EditKey.Home
         : key == Key.End ? EditKey.End
+        : key == Key.A.WithCtrl ? EditKey.All
         : EditKey.None;
 
     private bool Typed(Key key)
@@ -85,6 +86,9 @@ internal sealed class LinesBox : View
         return true;
     }
 
+    private Terminal.Gui.Drawing.Attribute AttributeOfText =>
+        HasFocus && text.IsAllMarked ? Theme.Palette.Cursor : HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
+
     private void DrawRow(int y, int row)
     {
         var isLine = row < text.Lines.Count;
@@ -93,7 +97,7 @@ internal sealed class LinesBox : View
         var width = Viewport.Width - Numbers;
         var line = isLine ? text.Lines[row] : "";
         var from = row == text.Row ? Math.Max(0, text.Column - width + 1) : 0;
-        this.Paint(Numbers, y, TextFit.Exactly(line[Math.Min(from, line.Length)..], width), HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field);
+        this.Paint(Numbers, y, TextFit.Exactly(line[Math.Min(from, line.Length)..], width), AttributeOfText);
         if (!HasFocus || row != text.Row) return;
         var under = text.Column < line.Length ? line[text.Column].ToString() : " ";
         this.Paint(Numbers + text.Column - from, y, under, Theme.Palette.Cursor);

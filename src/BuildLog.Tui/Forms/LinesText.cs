@@ -13,6 +13,7 @@ internal enum EditKey
     Right,
     Home,
     End,
+    All,
 }
 
 /// <summary>Lines of text with a cursor: the editing behind <see cref="LinesBox"/>.</summary>
@@ -26,6 +27,9 @@ internal sealed class LinesText(string initial)
 
     public int Column { get; private set; }
 
+    /// <summary>Everything is marked: what is typed next replaces it.</summary>
+    public bool IsAllMarked { get; private set; }
+
     public string Text => string.Join('\n', lines);
 
     public void MoveTo(int row, int column)
@@ -36,6 +40,7 @@ internal sealed class LinesText(string initial)
 
     public void Insert(string typed)
     {
+        ReplaceMarked();
         lines[Row] = lines[Row].Insert(Column, typed);
         Column += typed.Length;
     }
@@ -43,8 +48,13 @@ internal sealed class LinesText(string initial)
     /// <returns>False when the key is not for the lines, such as Up in the first one: then it leaves the box.</returns>
     public bool Press(EditKey key)
     {
+        if (key is EditKey.Backspace or EditKey.Delete && ReplaceMarked()) return true;
+        if (key == EditKey.NewLine) ReplaceMarked();
+        if (key != EditKey.None) IsAllMarked = key == EditKey.All;
         switch (key)
         {
+            case EditKey.All:
+                return true;
             case EditKey.NewLine:
                 lines.Insert(Row + 1, lines[Row][Column..]);
                 lines[Row] = lines[Row][..Column];
@@ -77,6 +87,16 @@ internal sealed class LinesText(string initial)
             default:
                 return key is EditKey.Backspace or EditKey.Delete;
         }
+    }
+
+    private bool ReplaceMarked()
+    {
+        if (!IsAllMarked) return false;
+        IsAllMarked = false;
+        lines.Clear();
+        lines.Add("");
+        MoveTo(0, 0);
+        return true;
     }
 
     private void JoinWithNext(int row)

@@ -11,11 +11,15 @@ public static class TurnCountForm
     private const string UsualReadTo = "0.25";
     private const string UsualAlign = "0.02";
 
-    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save) => new()
+    /// <param name="axle">The axle's name.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="tally">What was just counted; its cautions have been acknowledged.</param>
+    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save, FinishedTally? tally = null) => new()
     {
         Title = $"Count turns: {axle}",
         HelpPage = "TurnCount",
-        Cautions = Cautions.TurnCount,
+        Cautions = tally is null ? Cautions.TurnCount : [],
         SaveCaption = "Keep",
         Entries =
         [
@@ -26,14 +30,16 @@ public static class TurnCountForm
                 new(nameof(Wheels.Each), "turns its own way: both are counted"),
             ])
             {
+                Initial = tally?.Wheels.ToString() ?? "",
                 Hint = "the classic factor of two hangs on this",
             },
             new LinesEntry("turns", "Counts", 4)
             {
+                Initial = tally?.Reading ?? "",
                 Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("readTo", "Read to") { Initial = UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+            new TextEntry("readTo", "Read to") { Initial = tally?.ReadTo ?? UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
             new TextEntry("align", "Wheel mark off by") { Initial = UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
             .. SessionEntries.For(today),
         ],

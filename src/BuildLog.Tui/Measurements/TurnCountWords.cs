@@ -13,7 +13,7 @@ public static class TurnCountWords
         var candidates = RatioCandidates.For(count.Ratio);
         return
         [
-            $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). May be {string.Join(", ", candidates.Ranked.Take(3).Select(InWords))}; none of these {Percent(candidates.NotListedProbability)}.",
+            $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). {MayBe(candidates)}",
             .. Doubts(count),
             .. Settling(count, candidates).Take(1),
         ];
@@ -43,9 +43,18 @@ public static class TurnCountWords
 
     private static IEnumerable<string> Settling(TurnCount count, RatioCandidates candidates)
     {
-        if (count.TurnsToSettle(candidates.Ranked) is { } turns)
-            yield return FormattableString.Invariant($"To tell {candidates.Ranked[0].Name} from {candidates.Ranked[1].Name}: one count over {turns} wheel turns.");
+        if (count.TurnsToSettle(candidates.Ranked) is not { } turns) yield break;
+
+        var pair = $"{candidates.Ranked[0].Name} from {candidates.Ranked[1].Name}";
+        var counted = count.Readings.Max(reading => reading.WheelSum) / (count.Readings[0].Turned == Wheels.OneHeld ? 1 : 2);
+        yield return turns > counted
+            ? FormattableString.Invariant($"To tell {pair}: one count over {turns} wheel turns.")
+            : FormattableString.Invariant($"{Rounded.Exact(counted)} wheel turns are enough to tell {pair}; what disagrees is the counts. Count once more.");
     }
+
+    private static string MayBe(RatioCandidates candidates) => candidates.Ranked.Count == 0
+        ? "No ratio that is sold and no usual pair of teeth lies near it: look at the readings and at which wheels turned."
+        : $"May be {string.Join(", ", candidates.Ranked.Take(3).Select(InWords))}; none of these {Percent(candidates.NotListedProbability)}.";
 
     private static string InWords(RatioCandidate candidate) => $"{candidate.Name} = {Rounded.Fixed(candidate.Ratio, 3)} ({Percent(candidate.Probability)})";
 

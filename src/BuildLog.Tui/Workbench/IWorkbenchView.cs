@@ -1,4 +1,5 @@
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
 
 namespace BuildLog.Tui.Workbench;
 
@@ -12,4 +13,7 @@ public interface IWorkbenchView : IFormHost
 
     /// <summary>Says what happened, in the status line; kept in the list of messages.</summary>
     void Say(string message);
+
+    /// <summary>Counts turns key by key; false when the count was left unfinished.</summary>
+    bool Tally(TallyModel tally);
 }

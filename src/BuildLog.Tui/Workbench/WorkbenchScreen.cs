@@ -1,4 +1,5 @@
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -79,6 +80,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     public void Say(string message) => status.Say(message);
 
     public bool Fill(Form form) => FormScreen.Fill(App!, form);
+
+    public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 
     public bool Confirm(Question question) => Ask.Confirm(App!, question);
 

@@ -43,6 +43,33 @@ internal static class NistLines
         ]);
     }
 
+    // Repeats of one reading are marks at one turn: the slope is their mean, and u their standard deviation over √n.
+    // Mean and deviation are certified exactly; what is lost is what binary numbers of seven and eight digits cannot hold.
+    public static PublishedSet Repeats()
+    {
+        (string Name, double Mean, double Deviation, double Off, double[] Readings)[] sets =
+        [
+            ("NumAcc1", 10_000_002, 1, 1e-12, [10_000_001, 10_000_003, 10_000_002]),
+            ("NumAcc2", 1.2, 0.1, 1e-12, Alternating(1.2, 1.1, 1.3)),
+            ("NumAcc3", 1_000_000.2, 0.1, 1e-8, Alternating(1_000_000.2, 1_000_000.1, 1_000_000.3)),
+            ("NumAcc4", 10_000_000.2, 0.1, 1e-7, Alternating(10_000_000.2, 10_000_000.1, 10_000_000.3)),
+        ];
+        return new("Mean and deviation of repeats, NumAcc1 to NumAcc4", "NIST StRD NumAcc1, NumAcc2, NumAcc3, NumAcc4", Standing.Read,
+        [
+            .. sets.SelectMany(set =>
+            {
+                var mean = Fit(set.Readings.Select(reading => (1.0, reading))).Slope;
+                return new[]
+                {
+                    Figure.ToRelative($"{set.Name} mean", set.Mean, mean.Value, 1e-12),
+                    Figure.ToRelative($"{set.Name} standard deviation", set.Deviation, mean.StandardUncertainty * Math.Sqrt(set.Readings.Length), set.Off),
+                };
+            }),
+        ]);
+    }
+
+    private static double[] Alternating(double first, double low, double high) => [first, .. Enumerable.Range(0, 1000).Select(k => k % 2 == 0 ? low : high)];
+
     private static LineThroughOrigin Fit(IEnumerable<(double X, double Y)> points)
         => LineThroughOrigin.Fit([.. points.Select(point => (Measured.Exact(point.X), Measured.Exact(point.Y)))], new Evidence("published line"));
 }

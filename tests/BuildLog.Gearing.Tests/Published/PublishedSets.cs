@@ -7,6 +7,7 @@ internal static class PublishedSets
     [
         NistLines.ThroughTheOrigin(),
         NistLines.AboutTheMean(),
+        NistLines.Repeats(),
         TorqueThroughOrigin.Both(),
         EndGauge.Calibration(),
         Impedance.Simultaneous(),

@@ -1,4 +1,5 @@
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Bench;
@@ -8,6 +9,8 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 {
     private readonly Queue<Dictionary<string, string>> answers = new();
     private readonly Queue<string?> choices = new();
+
+    private Func<TallyModel, bool>? counting;
 
     public WorkbenchModel Model { get; private set; } = open;
 
@@ -25,6 +28,13 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
     public AnsweringView Pick(string? choice)
     {
         choices.Enqueue(choice);
+        return this;
+    }
+
+    /// <summary>What the hands do at the tally; without it the count is left.</summary>
+    public AnsweringView Counting(Func<TallyModel, bool> count)
+    {
+        counting = count;
         return this;
     }
 
@@ -63,6 +73,8 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
                 return true;
         }
     }
+
+    public bool Tally(TallyModel tally) => counting?.Invoke(tally) == true;
 
     public bool Confirm(Question question) => throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
 

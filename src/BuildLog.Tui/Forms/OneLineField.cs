@@ -1,0 +1,10 @@
+using Terminal.Gui.Views;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
+internal sealed class OneLineField : TextField
+{
+    protected override string OnSanitizingPaste(string raw)
+        => string.Join(' ', raw.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,70 @@
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>What is asked before and after a tally: how the wheels turn, and what was left of the propshaft's last turn.</summary>
+public static class TallyForms
+{
+    public static readonly IReadOnlyList<ChoiceOption> ReadingSteps = [new("0.25", "quarters"), new("0.1", "tenths"), new("0.03", "degrees, to ten")];
+
+    /// <summary>Which way the other wheel turns, with a drawing of the set-up; cautions first.</summary>
+    public static Form SetUp(string axle, Action<Wheels> chosen) => new()
+    {
+        Title = $"Set up: {axle}",
+        HelpPage = "TurnCount",
+        Cautions = Cautions.TurnCount,
+        SaveCaption = "Start counting",
+        Entries =
+        [
+            new ChoiceEntry("wheels", "The other wheel",
+            [
+                new(nameof(Wheels.OneHeld), "turns backwards: open, so hold it still"),
+                new(nameof(Wheels.Together), "turns the same way: locked, or rolling"),
+            ])
+            {
+                Hint = "turn one wheel by hand and look; the classic factor of two hangs on this",
+            },
+        ],
+        Echo = values => values.IsEmpty("wheels") ? [] : Drawing(WheelsOf(values)),
+        Save = values =>
+        {
+            chosen(WheelsOf(values));
+            return SaveOutcome.Done;
+        },
+    };
+
+    /// <summary>The last part of a propshaft turn.</summary>
+    public static Form Fraction(TallyModel tally, Action<double, string> read) => new()
+    {
+        Title = FormattableString.Invariant($"{tally.WheelTurns} wheel turns, {tally.PropshaftTurns} propshaft turns, and?"),
+        HelpPage = "TurnCount",
+        SaveCaption = "Go on",
+        Entries =
+        [
+            new TextEntry("fraction", "Part of a turn")
+            {
+                Hint = "past the last whole propshaft turn: 1/4, 0.3 or 120°; empty for none",
+                Check = values => TallyFraction.Read(values["fraction"]).Refusal?.Sentence,
+            },
+            new ChoiceEntry("readTo", "Read in", ReadingSteps) { Initial = "0.25" },
+        ],
+        Echo = values => TallyFraction.Read(values["fraction"]).Understood(out var fraction) ? [$"Written down as {tally.Reading(fraction)}."] : [],
+        Save = values =>
+        {
+            read(TallyFraction.Read(values["fraction"]).OrRefuse(), values["readTo"]);
+            return SaveOutcome.Done;
+        },
+    };
+
+    private static Wheels WheelsOf(FormValues values) => values["wheels"] == nameof(Wheels.Together) ? Wheels.Together : Wheels.OneHeld;
+
+    private static IReadOnlyList<string> Drawing(Wheels wheels) =>
+    [
+        "            mark |   propshaft: its turns are counted",
+        "                 |",
+        wheels == Wheels.OneHeld ? "  held still [#]=O=[#] turned by hand, mark on the tyre" : "   turns too [#]=O=[#] turned by hand, mark on the tyre",
+        "1 Mark flange and tyre. 2 Take up the slack, always the same way.",
+        "3 Propshaft mark passes: Space. 4 Tyre mark is back: Enter. Stop on it.",
+    ];
+}

@@ -1,0 +1,25 @@
+using System.Globalization;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>The propshaft's last part of a turn, as people read it off: <c>1/4</c>, <c>0.3</c>, <c>120°</c>.</summary>
+public static class TallyFraction
+{
+    private const string Right = "1/4, 0.3 or 120°";
+
+    /// <summary>Turns, from none to less than one; nothing typed is none.</summary>
+    public static Parsed<double> Read(string text)
+    {
+        var typed = text.Trim();
+        if (typed.Length == 0) return 0;
+        var degrees = typed.TrimEnd('°');
+        if (degrees.EndsWith("deg", StringComparison.OrdinalIgnoreCase)) degrees = degrees[..^3];
+        var isDegrees = degrees.Length < typed.Length;
+        return QuantityText.ReadNumber(isDegrees ? degrees.Trim() : typed).Then<double>(number => (isDegrees ? number / 360 : number) switch
+        {
+            >= 0 and < 1 and var turns => turns,
+            _ => new Refusal("fraction", string.Create(CultureInfo.InvariantCulture, $"'{typed}' is not part of a turn: none to less than one; degrees with their sign."), Right),
+        });
+    }
+}

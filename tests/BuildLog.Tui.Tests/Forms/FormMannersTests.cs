@@ -1,0 +1,76 @@
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Tests.Headless;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Tests.Forms;
+
+public sealed class FormMannersTests : IDisposable
+{
+    private readonly HeadlessScreen screen = new();
+
+    public void Dispose() => screen.Dispose();
+
+    [Fact]
+    public void Tab_goes_round()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Show(form).Press(Key.Tab, Key.Tab, Key.Tab, Key.Tab, Key.Tab, Key.Tab);
+        Assert.Equal("name", screen.Focused!.Id);
+
+        screen.Press(Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift);
+        Assert.Equal("notes", screen.Focused!.Id);
+    }
+
+    [Fact]
+    public void Enter_leaves_a_choice_for_the_next_entry()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Show(form).Press(Key.Tab, Key.Enter);
+        Assert.Equal("roll", screen.Focused!.Id);
+    }
+
+    [Fact]
+    public void A_proposal_is_replaced_by_what_is_typed()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true }));
+        screen.Show(form).Type("3 May 2026");
+        Assert.DoesNotContain("today", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("3 May 2026", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Several_pasted_lines_are_joined_in_a_field_of_one()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
+        screen.Show(form).App.RaisePasteEvent("Heron\r\n  the blue one\n");
+        Assert.Contains("Heron the blue one", screen.Draw().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Down_moves_from_row_to_row_of_a_choice_and_leaves_it_at_the_last()
+    {
+        var options = Enumerable.Range(1, 3).Select(i => new ChoiceOption($"{i}", $"{i} {new string('x', 45)}")).ToList();
+        using var form = new FormScreen(Asking(new ChoiceEntry("which", "Which", options) { Initial = "1" }, new TextEntry("name", "Name")));
+        screen.Show(form).Press(Key.CursorDown, Key.CursorDown);
+        Assert.Contains("(•) 3", screen.Text, StringComparison.Ordinal);
+
+        screen.Press(Key.CursorDown);
+        Assert.Equal("name", screen.Focused!.Id);
+    }
+
+    [Fact]
+    public void Ctrl_a_marks_all_lines_and_the_next_key_replaces_them()
+    {
+        var text = new LinesText("10:20\n20:41");
+        text.Press(EditKey.All);
+        text.Insert("3");
+        Assert.Equal("3", text.Text);
+
+        text.Press(EditKey.All);
+        text.Press(EditKey.Left);
+        text.Insert("1");
+        Assert.Equal("13", text.Text);
+    }
+
+    private static Form Asking(params Entry[] entries) => new() { Title = "Asking", Entries = entries, Save = _ => SaveOutcome.Done };
+}

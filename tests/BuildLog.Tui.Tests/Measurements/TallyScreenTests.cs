@@ -1,0 +1,45 @@
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Tests.Headless;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Tests.Measurements;
+
+public sealed class TallyScreenTests : IDisposable
+{
+    private readonly HeadlessScreen screen = new();
+    private readonly TallyModel tally = new("Harrow banjo", Wheels.Together);
+
+    public void Dispose() => screen.Dispose();
+
+    [Fact]
+    public void Space_counts_the_propshaft_enter_the_wheel_and_a_clicker_may_type_anything()
+    {
+        using var counting = new TallyScreen(tally);
+        screen.Show(counting).Press(Key.Space, (Key)'x', (Key)'4', Key.Enter);
+        Assert.Equal((1, 3), (tally.WheelTurns, tally.PropshaftTurns));
+
+        screen.Press(Key.Backspace);
+        Assert.Equal((0, 3), (tally.WheelTurns, tally.PropshaftTurns));
+        Assert.Contains("Taken back.", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void It_cannot_be_ended_between_two_wheel_turns_and_says_why()
+    {
+        using var counting = new TallyScreen(tally);
+        screen.Show(counting).Press(Key.Enter, Key.Space, Key.S.WithCtrl);
+        Assert.False(counting.StopRequested);
+        Assert.Contains("Stop on a whole turn of the wheel", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Everything_stays_on_a_small_screen()
+    {
+        using var counting = new TallyScreen(tally);
+        screen.Show(counting).Press([.. Enumerable.Repeat(Key.Space, 41), .. Enumerable.Repeat(Key.Enter, 10)]);
+        Assert.Contains("Ratio 4.15", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("Esc leave", screen.Row(23), StringComparison.Ordinal);
+        Assert.Contains("Ten wheel turns", screen.Text, StringComparison.Ordinal);
+    }
+}
