@@ -39,7 +39,7 @@ internal static class Sorting
         string what, IReadOnlyList<Candidate<T>> candidates, CandidateParts all, Func<Candidate<T>, string?> reason, List<Exclusion> exclusions)
         where T : class
     {
-        if (candidates.Count == 0) throw new RefusedException("empty-pool", $"There is no {what} to choose from.", "--pool owned,listed");
+        if (candidates.Count == 0) throw new RefusedException("empty-pool", $"There is no {what} to choose from.", "owned,listed");
 
         var judged = candidates.Select(candidate => (Candidate: candidate, Why: reason(candidate))).ToList();
         var thrown = judged.Where(entry => entry.Why is not null).GroupBy(entry => entry.Why!).ToList();

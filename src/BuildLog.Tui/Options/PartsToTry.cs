@@ -29,7 +29,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
             [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Listed(Position.Tyres, ListedParts.Tyres, driveline.Tyres!)]);
         return parts.Count > 1
             ? parts
-            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "--pool owned,listed");
+            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");
     }
 
     private IEnumerable<Candidate<TPart>> Owned<TComponent, TPart>(Position position, Func<Driveline, TPart?> part)
