@@ -43,6 +43,14 @@ public sealed partial class Shop : IDisposable
     public DrivelineDifference Difference(Vehicle vehicle, DateOnly before, DateOnly after)
         => store.Read(db => DrivelineDifference.Between(VehicleHistory.Load(db, vehicle), before, after));
 
+    /// <summary>The driveline with each of the parts there in turn, computed with what is known of them today; nothing is fitted.</summary>
+    public IReadOnlyList<Driveline> Trying(Driveline driveline, Position position, IReadOnlyList<Component> components)
+        => store.Read(db =>
+        {
+            var evidence = new PartEvidence(SessionList.Of(db, [.. components.Select(component => component.Id)]));
+            return components.Select(component => evidence.Joined(driveline, component, position)).ToList();
+        });
+
     /// <summary>Every swap from the first to the last, with the driveline before and after.</summary>
     public IReadOnlyList<Swap> History(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Swaps());
 

@@ -38,6 +38,9 @@ public sealed record Finding
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
 
+    /// <summary>False for a limit from memory or common practice: it may warn, never clash.</summary>
+    public bool LimitIsVerified { get; init; } = true;
+
     /// <summary>Cures that are no window: a part, a question, the cheapest way to get a missing number.</summary>
     public IReadOnlyList<string> Advice { get; init; } = [];
 

@@ -24,6 +24,7 @@ internal static class Findings
             Unit = judgement.Unit,
             Wanted = judgement.Wanted,
             Source = judgement.Source,
+            LimitIsVerified = judgement.LimitIsVerified,
             Advice = verdict == Verdict.Fits ? [] : [.. judgement.Cures],
             Windows = judgement.Windows,
             SettledBy = because == Because.Uncertainty ? Settling.Of(judgement.Value, judgement.Reaches ?? judgement.Wanted) : null,

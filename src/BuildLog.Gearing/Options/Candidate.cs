@@ -1,0 +1,48 @@
+namespace BuildLog.Gearing.Options;
+
+/// <summary>Where a candidate would come from.</summary>
+public enum Pool
+{
+    /// <summary>In the shop's record, on the shelf or fitted to some vehicle.</summary>
+    Owned,
+
+    /// <summary>Somebody offers it, at a price.</summary>
+    Offered,
+
+    /// <summary>Merely sold somewhere: a published ratio, a tyre size.</summary>
+    Listed,
+}
+
+/// <summary>What a part costs.</summary>
+/// <param name="Minor">In the smallest coin, such as cents.</param>
+/// <param name="Currency">Three letters, such as <c>EUR</c>.</param>
+public sealed record Price(long Minor, string Currency);
+
+/// <summary>One part that could be fitted.</summary>
+/// <param name="Name">What the shop calls it.</param>
+/// <param name="Part">The part; null for going without one, such as without an overdrive.</param>
+/// <param name="Pool">Where it would come from.</param>
+public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
+    where T : class
+{
+    /// <summary>Null where nobody has named one.</summary>
+    public Price? Price { get; init; }
+
+    /// <summary>The vehicle it would have to come off; null for none.</summary>
+    public string? FittedTo { get; init; }
+
+    /// <summary>It is in place already: no change and no cost.</summary>
+    public bool IsInPlace { get; init; }
+
+    /// <summary>What it costs in the smallest coin; infinite where it is not known or in another currency.</summary>
+    internal double Cost(string? currency) => this switch
+    {
+        { IsInPlace: true } => 0,
+        { Price: { } price } => price.Currency == currency ? price.Minor : double.PositiveInfinity,
+        { Pool: Pool.Owned } => 0,
+        _ when Part is null => 0,
+        _ => double.PositiveInfinity,
+    };
+
+    internal int Changes => IsInPlace ? 0 : 1;
+}

@@ -1,0 +1,38 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>Everything that a search combines; the part in place is one of each list unless it is not to stay.</summary>
+public sealed record CandidateParts(
+    IReadOnlyList<Candidate<Transmission>> Gearboxes,
+    IReadOnlyList<Candidate<Overdrive>> Overdrives,
+    IReadOnlyList<Candidate<Axle>> Axles,
+    IReadOnlyList<Candidate<TyreSet>> Tyres)
+{
+    /// <summary>Only what is in place.</summary>
+    /// <exception cref="RefusedException">Gearbox, axle or tyres are not fitted.</exception>
+    public static CandidateParts InPlace(Driveline driveline)
+    {
+        var axle = driveline.DrivingAxle ?? throw Lacking("axle");
+        var gearbox = driveline.Transmission ?? throw Lacking("gearbox");
+        var tyres = driveline.Tyres ?? throw Lacking("set of tyres");
+        return new(
+            [Here(gearbox.Name, gearbox)], [Here(driveline.Overdrive?.Name ?? "no overdrive", driveline.Overdrive)], [Here(axle.Name, axle)], [Here(tyres.Name, tyres)]);
+    }
+
+    /// <summary>How many combinations there are.</summary>
+    public long Count => (long)Gearboxes.Count * Overdrives.Count * Axles.Count * Tyres.Count;
+
+    /// <summary>The first currency named; costs in others are not added to it.</summary>
+    public string? Currency
+        => Gearboxes.Select(part => part.Price).Concat(Overdrives.Select(part => part.Price)).Concat(Axles.Select(part => part.Price)).Concat(Tyres.Select(part => part.Price))
+            .FirstOrDefault(price => price is not null)?.Currency;
+
+    private static Candidate<T> Here<T>(string name, T? part)
+        where T : class
+        => new(name, part, Pool.Owned) { IsInPlace = true };
+
+    private static RefusedException Lacking(string what)
+        => new("nothing-fitted", $"No {what} is fitted, so there is nothing to search around.", $"fit the {what} first");
+}

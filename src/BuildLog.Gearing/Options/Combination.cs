@@ -1,0 +1,30 @@
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>Which candidate of each list.</summary>
+internal readonly record struct Combination(int Gearbox, int Overdrive, int Axle, int Tyres) : IComparable<Combination>
+{
+    public int CompareTo(Combination other) => (Gearbox, Overdrive, Axle, Tyres).CompareTo((other.Gearbox, other.Overdrive, other.Axle, other.Tyres));
+
+    public static bool operator <(Combination left, Combination right) => left.CompareTo(right) < 0;
+
+    public static bool operator >(Combination left, Combination right) => left.CompareTo(right) > 0;
+
+    public static bool operator <=(Combination left, Combination right) => left.CompareTo(right) <= 0;
+
+    public static bool operator >=(Combination left, Combination right) => left.CompareTo(right) >= 0;
+}
+
+internal static class Combining
+{
+    /// <summary>The driveline with other parts in it.</summary>
+    public static Driveline With(this Driveline driveline, Transmission? gearbox, Overdrive? overdrive, Axle? axle, TyreSet? tyres)
+    {
+        var changed = driveline with { Transmission = gearbox, Overdrive = overdrive, Tyres = tyres };
+        return driveline.DrivingPosition == Position.FrontAxle ? changed with { FrontAxle = axle } : changed with { RearAxle = axle };
+    }
+
+    public static Driveline With(this Driveline driveline, CandidateParts parts, Combination at)
+        => driveline.With(parts.Gearboxes[at.Gearbox].Part, parts.Overdrives[at.Overdrive].Part, parts.Axles[at.Axle].Part, parts.Tyres[at.Tyres].Part);
+}

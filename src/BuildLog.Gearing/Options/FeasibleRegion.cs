@@ -1,0 +1,43 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>Axle ratio against tyre circumference, with what the wishes say of every pair.</summary>
+/// <param name="Axles">Axle ratios, from the lowest number to the highest.</param>
+/// <param name="Tyres">Rolling circumferences, metres, from the smallest to the largest.</param>
+/// <param name="Verdicts">The worst verdict, by axle and then by tyre; open where nothing can be said.</param>
+public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<double> Tyres, IReadOnlyList<IReadOnlyList<Verdict>> Verdicts)
+{
+    private static readonly IReadOnlyList<ICheck> Asked = [new CruiseCheck(), new OverallLowCheck(), new TopSpeedCheck(), new HillCheck(), new HillStartCheck()];
+
+    /// <param name="driveline">The other parts.</param>
+    /// <param name="goals">The wishes.</param>
+    /// <param name="axles">Lowest and highest ratio of the map.</param>
+    /// <param name="tyres">Smallest and largest circumference of the map, metres.</param>
+    /// <param name="rows">How many axle ratios, two or more.</param>
+    /// <param name="columns">How many circumferences, two or more.</param>
+    public static FeasibleRegion Of(Driveline driveline, OwnersGoals goals, Window axles, Window tyres, int rows, int columns)
+    {
+        var (ratios, lengths) = (Steps(axles, rows), Steps(tyres, columns));
+        return new(ratios, lengths, [.. ratios.Select(ratio => lengths.Select(length => Cell(driveline, goals, ratio, length)).ToList())]);
+    }
+
+    // An axle of counted teeth, and tyres known as well as those that are fitted.
+    private static Verdict Cell(Driveline driveline, OwnersGoals goals, double ratio, double length)
+    {
+        var tyres = driveline.Tyres ?? new("tyres", null, null);
+        var rolling = tyres.RollingCircumference is { } fitted ? fitted.Value * (length / fitted.Value.Value) : length;
+        var whole = driveline.With(
+            driveline.Transmission, driveline.Overdrive,
+            (driveline.DrivingAxle ?? new("axle", null)) with { Ratio = new(ratio, Source.TeethCounted) },
+            tyres with { RollingCircumference = new(rolling, Source.Measured) });
+        return Asked.SelectMany(check => check.Look(whole, goals)).Where(finding => finding is { Verdict: not Verdict.Open, LimitIsVerified: true })
+            .Select(finding => finding.Verdict).DefaultIfEmpty(Verdict.Open).Min();
+    }
+
+    private static List<double> Steps(Window range, int count)
+        => [.. Enumerable.Range(0, count).Select(k => range.Low + (k * (range.High - range.Low) / (count - 1)))];
+}

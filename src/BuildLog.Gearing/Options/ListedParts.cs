@@ -1,0 +1,48 @@
+using System.Globalization;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>What is merely sold somewhere: ratios that are listed, in the axle that is fitted, and tyre sizes on the wheels that are.</summary>
+/// <remarks>Ratios: <see cref="ListedRatios"/>. Sizes: metric ones of the fitted rim's diameter that suit its width, within a quarter of the tyre that is fitted.</remarks>
+public static class ListedParts
+{
+    private const double FurthestFromFitted = 0.25;
+    private const string Says = "listed";
+
+    public static IReadOnlyList<Candidate<Axle>> Axles(Axle fitted)
+        => [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(
+            string.Create(CultureInfo.InvariantCulture, $"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
+            fitted with { Ratio = new((fitted.HubReduction?.Value ?? 1) * teeth.ToMeasured(), Source.MakersData, Says), Quoted = null },
+            Pool.Listed))];
+
+    /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
+    public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted)
+        => fitted is { Size: { } size, RollingCircumference: { } now }
+            ? [.. Sizes(size.RimDiameter).Where(other => Suits(other, fitted.Wheel) && other.Designation != size.Designation)
+                .Select(other => (Size: other, Rolling: other.RollingCircumference))
+                .Where(other => Math.Abs((other.Rolling.Value / now.Value.Value) - 1) <= FurthestFromFitted)
+                .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed))]
+            : [];
+
+    private static TyreSet On(TyreSet fitted, TyreSize size, Measured rolling)
+        => fitted with { Name = size.Designation, Size = size, RollingCircumference = new(rolling, Source.MakersData, Says), LoadedRadius = null, FrontPair = null };
+
+    private static IEnumerable<TyreSize> Sizes(double rim)
+    {
+        var inches = Math.Round(rim / 0.0254, 1);
+        for (var width = 135; width <= 345; width += 10)
+        {
+            for (var aspect = 30; aspect <= 85; aspect += 5)
+            {
+                if (TyreSizeText.Read(string.Create(CultureInfo.InvariantCulture, $"{width}/{aspect}R{inches}")) is { Refusal: null } read) yield return read.OrRefuse();
+            }
+        }
+    }
+
+    private static bool Suits(TyreSize size, RunningGear.Wheel? wheel)
+        => wheel?.RimWidth is not { } width || (width.Value.Value / 0.0254) is var inches && inches >= size.RimWidth.Low - 1e-6 && inches <= size.RimWidth.High + 1e-6;
+}

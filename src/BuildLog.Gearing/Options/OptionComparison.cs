@@ -1,0 +1,49 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Speeds;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>One figure of every driveline compared; null where it cannot be said.</summary>
+public sealed record ComparedFigure(string What, Unit Unit, IReadOnlyList<Measured?> Values);
+
+/// <summary>Two to four drivelines side by side, such as now, one tyre size up, an overdrive, another axle.</summary>
+/// <param name="Names">The columns.</param>
+/// <param name="Figures">The rows.</param>
+/// <param name="Counts">The verdicts of each column.</param>
+public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList<ComparedFigure> Figures, IReadOnlyList<VerdictCounts> Counts)
+{
+    private const int Fewest = 2;
+    private const int Most = 4;
+
+    /// <exception cref="RefusedException">Fewer than two or more than four.</exception>
+    public static OptionComparison Of(OwnersGoals goals, params IReadOnlyList<(string Name, Driveline Driveline)> columns)
+    {
+        if (columns.Count is < Fewest or > Most)
+            throw new RefusedException("compare", FormattableString.Invariant($"{Fewest} to {Most} options are compared side by side, not {columns.Count}."), "");
+
+        ComparedFigure Row(string what, Unit unit, Func<Driveline, Measured?> figure) => new(what, unit, [.. columns.Select(column => figure(column.Driveline))]);
+        return new(
+            [.. columns.Select(column => column.Name)],
+            [
+                Row("overall ratio in top", Units.One, Overall),
+                .. goals.Cruise.Select(goal => Row($"engine at {goal.Speed.Text}", Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal))),
+                Row("speed per 1000 rev/min in top", Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null),
+                Row("overall low ratio", Units.One, LowRange.OverallRatio),
+                .. goals.Cruise.Take(1).Select(goal => Row($"hill held at {goal.Speed.Text}", Units.PercentUnit, driveline => Hill(driveline, goal))),
+                Row("steepest start", Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
+                Row("top speed", Units.KilometrePerHour, driveline => Pull.Of(driveline) is { } pull ? TopSpeed.Of(pull)?.Speed : null),
+            ],
+            [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
+    }
+
+    private static Measured? Overall(Driveline driveline)
+        => driveline.Step(null) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;
+
+    private static Measured? Hill(Driveline driveline, CruiseGoal goal)
+        => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured("road speed")) : null;
+}

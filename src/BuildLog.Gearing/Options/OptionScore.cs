@@ -1,0 +1,35 @@
+namespace BuildLog.Gearing.Options;
+
+/// <summary>What an option is ranked by; less of each is better.</summary>
+/// <param name="Clash">Findings that clash.</param>
+/// <param name="Open">Findings that cannot be said.</param>
+/// <param name="Watch">Findings to watch.</param>
+/// <param name="Cost">In the smallest coin; infinite where it is not known.</param>
+/// <param name="Changes">Parts changed.</param>
+/// <param name="Distance">The furthest that a cruise lies from its goal, as a share of the engine speed wanted.</param>
+public readonly record struct OptionScore(double Clash, double Open, double Watch, double Cost, double Changes, double Distance) : IComparable<OptionScore>
+{
+    /// <summary>No worse in anything and better in something.</summary>
+    public bool Dominates(in OptionScore other) => NoWorseThan(other) && this != other;
+
+    public int CompareTo(OptionScore other)
+    {
+        var order = Clash.CompareTo(other.Clash);
+        if (order == 0) order = Open.CompareTo(other.Open);
+        if (order == 0) order = Watch.CompareTo(other.Watch);
+        if (order == 0) order = Cost.CompareTo(other.Cost);
+        if (order == 0) order = Changes.CompareTo(other.Changes);
+        return order == 0 ? Distance.CompareTo(other.Distance) : order;
+    }
+
+    public static bool operator <(OptionScore left, OptionScore right) => left.CompareTo(right) < 0;
+
+    public static bool operator >(OptionScore left, OptionScore right) => left.CompareTo(right) > 0;
+
+    public static bool operator <=(OptionScore left, OptionScore right) => left.CompareTo(right) <= 0;
+
+    public static bool operator >=(OptionScore left, OptionScore right) => left.CompareTo(right) >= 0;
+
+    private bool NoWorseThan(in OptionScore other)
+        => Clash <= other.Clash && Open <= other.Open && Watch <= other.Watch && Cost <= other.Cost && Changes <= other.Changes && Distance <= other.Distance;
+}

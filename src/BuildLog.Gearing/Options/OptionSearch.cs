@@ -1,0 +1,83 @@
+using System.Diagnostics;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>One way out, judged in full.</summary>
+public sealed record Option(
+    Candidate<Transmission> Gearbox, Candidate<Overdrive> Overdrive, Candidate<Axle> Axle, Candidate<TyreSet> Tyres, Driveline Driveline, OptionScore Score)
+{
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>The engine speed at the first cruise goal, rev/s; null where it cannot be said.</summary>
+    public Measured? CruiseEngineSpeed { get; init; }
+
+    /// <summary>In what share of the uncertainty it still fits.</summary>
+    public double Robustness => Options.Robustness.Of(Findings);
+
+    public int Changes => (int)Score.Changes;
+
+    /// <summary>The cost in the smallest coin; null where a price is not known.</summary>
+    public long? CostMinor => double.IsFinite(Score.Cost) ? (long)Score.Cost : null;
+}
+
+/// <summary>What a search came to.</summary>
+/// <param name="Options">Best first; what is in place is not one of them.</param>
+/// <param name="Tried">Combinations judged by the separable checks.</param>
+/// <param name="JudgedFully">Options judged by every check.</param>
+/// <param name="Exclusions">What was thrown out before it was combined.</param>
+/// <param name="Elapsed">How long it took.</param>
+public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int JudgedFully, IReadOnlyList<Exclusion> Exclusions, TimeSpan Elapsed)
+{
+    /// <summary>The options by number of parts changed, the fewest first.</summary>
+    public IEnumerable<IGrouping<int, Option>> ByChanges => Options.GroupBy(option => option.Changes).OrderBy(group => group.Key);
+}
+
+/// <summary>Searches gearbox × overdrive × axle × tyres for what would work.</summary>
+/// <remarks>Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front by <see cref="AllChecks"/>, and ranked anew.</remarks>
+public static class OptionSearch
+{
+    /// <param name="driveline">What is fitted.</param>
+    /// <param name="goals">The wishes.</param>
+    /// <param name="parts">What could be fitted, with what is.</param>
+    /// <param name="progress">The share done, now and then.</param>
+    /// <param name="cores">On how many cores; all for none named.</param>
+    /// <param name="cancel">Ends the search.</param>
+    public static SearchAnswer Run(
+        Driveline driveline, OwnersGoals goals, CandidateParts parts, IProgress<double>? progress = null, int? cores = null, CancellationToken cancel = default)
+    {
+        var watch = Stopwatch.StartNew();
+        var (left, exclusions) = Sorting.Of(driveline, goals, parts);
+        var search = new SeparableSearch(driveline, goals, left);
+        var survivors = search.Run(progress, cores ?? Environment.ProcessorCount, cancel).Members;
+
+        var front = new Front<Combination>();
+        var judged = new Dictionary<Combination, Option>();
+        foreach (var (separable, at) in survivors)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var option = Full(driveline, goals, left, search, at, separable.Distance);
+            judged[at] = option;
+            front.Add(option.Score, at);
+        }
+
+        var options = front.Members.OrderBy(member => member.Score).ThenBy(member => member.What).Select(member => judged[member.What]);
+        return new([.. options.Where(option => option.Changes > 0)], left.Count, judged.Count, exclusions, watch.Elapsed);
+    }
+
+    private static Option Full(Driveline driveline, OwnersGoals goals, CandidateParts parts, SeparableSearch search, Combination at, double distance)
+    {
+        var whole = driveline.With(parts, at);
+        var findings = AllChecks.Look(whole, goals);
+        return new(
+            parts.Gearboxes[at.Gearbox], parts.Overdrives[at.Overdrive], parts.Axles[at.Axle], parts.Tyres[at.Tyres], whole,
+            search.Score(at, VerdictCounts.Of(findings), distance))
+        {
+            Findings = findings,
+            CruiseEngineSpeed = goals.Cruise is [var first, ..] ? CruiseCheck.EngineSpeed(whole, first) : null,
+        };
+    }
+}

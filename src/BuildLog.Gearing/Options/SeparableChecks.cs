@@ -1,0 +1,31 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>The checks whose answer for a combination follows from the answers for its parts, so that millions are judged at once.</summary>
+/// <remarks>Cruise: n is a product of one factor a part. Overall low: gearbox and axle. The tyres' own: tyres alone. All others wait for the survivors.</remarks>
+public static class SeparableChecks
+{
+    public static readonly ICheck Cruise = new CruiseCheck();
+
+    public static readonly ICheck OverallLow = new OverallLowCheck();
+
+    public static readonly IReadOnlyList<ICheck> OfTyres =
+        [new RimWidthCheck(), new TyreLoadCheck(), new TyreSpeedCheck(), new TyreDiameterCheck(), new TyreWidthCheck()];
+
+    /// <summary>What they say of one driveline, asked one by one.</summary>
+    public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => [.. Cruise.Look(driveline, goals), .. OverallLow.Look(driveline, goals), .. OfTyres.SelectMany(check => check.Look(driveline, goals))];
+
+    /// <summary>How far a cruise lies from what is wanted, as a share of it; below an "at most" it is no distance.</summary>
+    public static double Distance(double engineSpeed, CruiseGoal goal)
+        => double.IsFinite(goal.Wanted.Low)
+            ? Math.Abs((engineSpeed / goal.EngineSpeed.Value) - 1)
+            : Math.Max(0, (engineSpeed / goal.EngineSpeed.Value) - 1);
+
+    /// <summary>The furthest of all goals; infinite where one cannot be said.</summary>
+    public static double Distance(Driveline driveline, OwnersGoals goals)
+        => goals.Cruise.Select(goal => CruiseCheck.EngineSpeed(driveline, goal) is { } n ? Distance(n.Value, goal) : double.PositiveInfinity).DefaultIfEmpty(0).Max();
+}

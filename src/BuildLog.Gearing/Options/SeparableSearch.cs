@@ -1,0 +1,146 @@
+using System.Numerics;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>The front of every combination, by the separable checks alone.</summary>
+/// <remarks>
+/// One row is a gearbox, an overdrive and an axle with all tyres; rows are shared out over the cores. Nothing is allocated while a row is judged; the few
+/// options that no kept one dominates leave the vectors.
+/// </remarks>
+internal sealed class SeparableSearch
+{
+    private const int Champions = 6;
+
+    private readonly Driveline driveline;
+    private readonly OwnersGoals goals;
+    private readonly CandidateParts parts;
+    private readonly TyreColumns tyres;
+    private readonly CruiseTerm?[][] boxes;
+    private readonly VerdictCounts[][] low;
+    private readonly double mostFactor;
+    private readonly string? currency;
+
+    /// <param name="driveline">What stays.</param>
+    /// <param name="goals">The wishes.</param>
+    /// <param name="parts">Axles and tyres of known numbers.</param>
+    public SeparableSearch(Driveline driveline, OwnersGoals goals, CandidateParts parts)
+    {
+        (this.driveline, this.goals, this.parts, currency) = (driveline, goals, parts, parts.Currency);
+        tyres = new(driveline, goals, parts, Vector<double>.Count);
+        var freedom = tyres.LeastFreedom;
+        boxes = new CruiseTerm?[parts.Gearboxes.Count * parts.Overdrives.Count][];
+        for (var k = 0; k < boxes.Length; k++)
+        {
+            var bare = driveline.With(parts.Gearboxes[k / parts.Overdrives.Count].Part, parts.Overdrives[k % parts.Overdrives.Count].Part, One, OneMetre);
+            boxes[k] = [.. goals.Cruise.Select(goal => Term(CruiseCheck.EngineSpeed(bare, goal), goal, ref freedom))];
+        }
+
+        foreach (var axle in parts.Axles) freedom = Math.Min(freedom, axle.Part!.Ratio!.Value.DegreesOfFreedom);
+        mostFactor = StudentT.Factor95(freedom);
+        low = Low();
+    }
+
+    public long Rows => (long)boxes.Length * parts.Axles.Count;
+
+    public Front<Combination> Run(IProgress<double>? progress, int cores, CancellationToken cancel)
+    {
+        var all = new Front<Combination>();
+        var done = 0L;
+        Parallel.For(
+            0L, Rows, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
+            () => new Front<Combination>(),
+            (row, _, front) =>
+            {
+                Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), front);
+                var count = Interlocked.Increment(ref done);
+                if (count % 256 == 0) progress?.Report((double)count / Rows);
+                return front;
+            },
+            front =>
+            {
+                lock (all)
+                {
+                    foreach (var (score, what) in front.Members) all.Add(score, what);
+                }
+            });
+        return all;
+    }
+
+    /// <summary>What the separable checks, asked one by one, say of a combination.</summary>
+    public OptionScore Plain(Combination at)
+    {
+        var whole = driveline.With(parts, at);
+        var counts = VerdictCounts.Of(SeparableChecks.Look(whole, goals));
+        return Score(at, counts, SeparableChecks.Distance(whole, goals));
+    }
+
+    /// <summary>A combination's counts with what it costs and changes.</summary>
+    public OptionScore Score(Combination at, VerdictCounts counts, double distance) => new(
+        counts.Clash, counts.Open, counts.Watch,
+        parts.Gearboxes[at.Gearbox].Cost(currency) + parts.Overdrives[at.Overdrive].Cost(currency) + parts.Axles[at.Axle].Cost(currency) + parts.Tyres[at.Tyres].Cost(currency),
+        parts.Gearboxes[at.Gearbox].Changes + parts.Overdrives[at.Overdrive].Changes + parts.Axles[at.Axle].Changes + parts.Tyres[at.Tyres].Changes,
+        distance);
+
+    private void Judge(int box, int axle, Front<Combination> front)
+    {
+        var (gearbox, overdrive) = (box / parts.Overdrives.Count, box % parts.Overdrives.Count);
+        var ratio = parts.Axles[axle].Part!.Ratio!.Value;
+        var axleSpread = ratio.RelativeUncertainty * ratio.RelativeUncertainty;
+        Span<CruiseTerm> terms = stackalloc CruiseTerm[boxes[box].Length];
+        var said = 0;
+        foreach (var known in boxes[box])
+        {
+            if (known is { } term) terms[said++] = term with { Pace = term.Pace * ratio.Value, Spread = term.Spread + axleSpread };
+        }
+
+        // A cruise that cannot be said is open, and so is the wish for one where there is none.
+        var open = low[gearbox][axle].Open + (goals.Cruise.Count == 0 ? 1 : goals.Cruise.Count - said);
+        var row = new OptionScore(
+            low[gearbox][axle].Clash, open, low[gearbox][axle].Watch,
+            parts.Gearboxes[gearbox].Cost(currency) + parts.Overdrives[overdrive].Cost(currency) + parts.Axles[axle].Cost(currency),
+            parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
+            said < goals.Cruise.Count ? double.PositiveInfinity : 0);
+        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor);
+        for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
+        {
+            var lanes = judge.Judge(start);
+            var kept = Vector.OnesComplement(Dominated(lanes, front)) | lanes.Unsure;
+            if (kept == Vector<long>.Zero) continue;
+
+            for (var lane = 0; lane < Vector<double>.Count && start + lane < tyres.Count; lane++)
+            {
+                if (kept[lane] == 0) continue;
+                var at = new Combination(gearbox, overdrive, axle, start + lane);
+                front.Add(lanes.Unsure[lane] == 0 ? lanes[lane] : Plain(at) with { Distance = lanes.Distance[lane] }, at);
+            }
+        }
+    }
+
+    private static Vector<long> Dominated(in Lanes lanes, Front<Combination> front)
+    {
+        var dominated = Vector<long>.Zero;
+        for (var k = 0; k < Math.Min(Champions, front.Members.Count); k++) dominated |= lanes.DominatedBy(front.Members[k].Score);
+        return dominated;
+    }
+
+    // By gearbox, then by axle.
+    private VerdictCounts[][] Low()
+        => [.. parts.Gearboxes.Select(box => parts.Axles.Select(axle =>
+            goals.OverallLow is null ? default : VerdictCounts.Of(SeparableChecks.OverallLow.Look(driveline.With(box.Part, null, axle.Part, null), goals))).ToArray())];
+
+    private static Axle One => new("", new(1, Source.Measured));
+
+    private static TyreSet OneMetre => new("", new(1, Source.Measured), null);
+
+    private static CruiseTerm? Term(Measured? pace, CruiseGoal goal, ref double freedom)
+    {
+        if (pace is null) return null;
+
+        freedom = Math.Min(freedom, pace.DegreesOfFreedom);
+        return new(pace.Value, pace.RelativeUncertainty * pace.RelativeUncertainty, goal.Wanted, goal.EngineSpeed.Value, double.IsFinite(goal.Wanted.Low) ? 1 : 0);
+    }
+}

@@ -1,0 +1,44 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>Windows that no finding carries, because they concern a part that one would have to look for: an overdrive, a tyre below a limit.</summary>
+internal static class SoughtWindows
+{
+    public static IEnumerable<Wish> Of(Driveline driveline, OwnersGoals goals, IReadOnlyList<Finding> findings)
+    {
+        // The cruise findings come in the order of the goals.
+        var cruise = findings.Where(finding => finding.Check == "cruise").ToList();
+        foreach (var (goal, finding) in goals.Cruise.Zip(cruise))
+        {
+            if (Overdrive(driveline, goal) is { } window) yield return new(finding, window);
+        }
+
+        foreach (var finding in findings.Where(finding => finding.Check == "tyre-diameter").Take(1))
+        {
+            if (Circumference(driveline, goals) is { } window) yield return new(finding, window);
+        }
+    }
+
+    // v · i_top · i_transfer · i_axle / C is what the overdrive unit multiplies.
+    private static PartWindow? Overdrive(Driveline driveline, CruiseGoal goal)
+    {
+        var bare = driveline with { Overdrive = null };
+        return goal.Gear is null && CruiseCheck.EngineSpeed(bare, goal) is { } n
+            ? PartWindow.Proportional(Position.Overdrive, "overdrive ratio", Units.One, n, goal.Wanted)
+            : null;
+    }
+
+    // D / C_rolling = 1/(π k), and tyres of one marking leave D by the label's spread.
+    private static PartWindow? Circumference(Driveline driveline, OwnersGoals goals)
+    {
+        if (goals.TyreDiameter is not { } limit || driveline.Tyres?.Size is not { } size) return null;
+
+        var others = size.FreeCircumferenceAsLabelled / (LoadedFactor.For(size.Construction) * (Math.PI * size.FreeCircumference));
+        return PartWindow.Proportional(Position.Tyres, "tyre rolling circumference", Units.Metre, others, Window.AtMost(limit.Most.Value));
+    }
+}

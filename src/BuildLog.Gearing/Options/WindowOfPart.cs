@@ -1,0 +1,45 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>The values of one part that meet every goal and limit at once, the other parts staying as they are.</summary>
+/// <param name="Position">The part.</param>
+/// <param name="Quantity">What of it, such as <c>axle ratio</c>.</param>
+/// <param name="Unit">How to show it; the windows are in its base unit.</param>
+/// <param name="Window">With the other parts at their best values; empty where two wishes exclude each other.</param>
+/// <param name="SureWindow">Narrowed so that the verdict would be fits with today's uncertainties; null if there is none.</param>
+/// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
+public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
+{
+    /// <summary>Who demands the lower edge; null where that side is open.</summary>
+    public Demand? Lowest { get; init; }
+
+    /// <summary>Who demands the upper edge; null where that side is open.</summary>
+    public Demand? Highest { get; init; }
+
+    /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
+    public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null
+        ? $"{Lowest.InWords} wants {Quantity} {Window.AtLeast(Window.Low).InWords(Unit)}, {Highest.InWords} wants {Window.AtMost(Window.High).InWords(Unit)}: "
+            + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}."
+        : null;
+
+    /// <summary><c>axle ratio 2.85 to 3.21</c>, or the contradiction.</summary>
+    public string InWords() => Contradiction ?? $"{Quantity} {Window.InWords(Unit)}";
+}
+
+/// <summary>One wish that sets an edge of a window.</summary>
+/// <param name="Check">The check's id, such as <c>cruise</c>.</param>
+/// <param name="Title">The trade's name of the matter.</param>
+/// <param name="Wanted">What was wanted there, in words.</param>
+/// <param name="Edge">The part's value at the edge, in base units.</param>
+public sealed record Demand(string Check, string Title, string Wanted, double Edge)
+{
+    /// <summary><c>cruise engine speed (2280 to 2520 rev/min)</c>.</summary>
+    public string InWords => $"{char.ToLowerInvariant(Title[0])}{Title[1..]} ({Wanted})";
+
+    internal static Demand Of(Finding finding, double edge)
+        => new(finding.Check, finding.Title, finding.Wanted is { } wanted ? wanted.InWords(finding.Unit) : finding.Source, edge);
+}

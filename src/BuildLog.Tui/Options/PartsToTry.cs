@@ -1,0 +1,53 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Fitments;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>What a search may combine for one vehicle: the parts in place, and from the pools whatever may change.</summary>
+/// <param name="shop">The record.</param>
+/// <param name="bench">The vehicle.</param>
+/// <param name="pools">Where parts may come from.</param>
+/// <param name="changing">Which positions may change.</param>
+internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<Pool> pools, IReadOnlySet<Position> changing)
+{
+    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? shop.Parts() : [];
+    private readonly Driveline driveline = bench.Driveline;
+
+    /// <exception cref="RefusedException">Nothing is fitted to search around, or nothing but what is fitted could be tried.</exception>
+    public CandidateParts All()
+    {
+        var here = CandidateParts.InPlace(driveline);
+        var parts = new CandidateParts(
+            [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission)],
+            [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive)],
+            [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Listed(driveline.DrivingPosition, ListedParts.Axles, driveline.DrivingAxle!)],
+            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Listed(Position.Tyres, ListedParts.Tyres, driveline.Tyres!)]);
+        return parts.Count > 1
+            ? parts
+            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");
+    }
+
+    private IEnumerable<Candidate<TPart>> Owned<TComponent, TPart>(Position position, Func<Driveline, TPart?> part)
+        where TComponent : Component
+        where TPart : class
+    {
+        if (!changing.Contains(position)) return [];
+
+        var inPlace = bench.Fitted.At(position)?.Id;
+        var places = owned.Where(place => place.Component is TComponent && place.Component.Id != inPlace).ToList();
+        return shop.Trying(driveline, position, [.. places.Select(place => place.Component)])
+            .Zip(places, (tried, place) => new Candidate<TPart>(place.Component.Name, part(tried), Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name });
+    }
+
+    private IEnumerable<Candidate<Overdrive>> Without()
+        => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new("no overdrive", null, Pool.Owned)] : [];
+
+    private IEnumerable<Candidate<TPart>> Listed<TPart>(Position position, Func<TPart, IReadOnlyList<Candidate<TPart>>> list, TPart fitted)
+        where TPart : class
+        => pools.Contains(Pool.Listed) && changing.Contains(position) ? list(fitted) : [];
+}

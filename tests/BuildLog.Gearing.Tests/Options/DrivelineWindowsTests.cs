@@ -1,0 +1,100 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Tests.Drivelines;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Options;
+
+public sealed class DrivelineWindowsTests
+{
+    private static readonly CruiseGoal Cruise = InventedCar.Goal("108 km/h", "3000 rpm", "10 %");
+
+    // By hand: 108 km/h on 2.00 m are 15 wheel turns a second; 45 to 55 rev/s are ratios 3.00 to 3.667. Gear: /4.10; overdrive the same, top being 1.
+    [Fact]
+    public void One_goal_alone_gives_its_own_windows()
+    {
+        var windows = DrivelineWindows.Of(InventedCar.Plain, new([Cruise]));
+
+        Same(3, 55 / 15.0, Of(windows, Position.RearAxle));
+        Same(3 / 4.1, 55 / 15.0 / 4.1, Of(windows, Position.Transmission));
+        Same(3 / 4.1, 55 / 15.0 / 4.1, Of(windows, Position.Overdrive));
+        Same(30 * 4.1 / 55, 30 * 4.1 / 45, Of(windows, Position.Tyres));
+    }
+
+    // By hand: first gear 3.5, so an overall low of 11.2 asks for an axle of 3.20 or more.
+    [Fact]
+    public void Each_edge_names_who_demands_it()
+    {
+        var axle = DrivelineWindows.OfAxle(InventedCar.Plain, new([Cruise]) { OverallLow = OverallLowGoal.Read("11.2").OrRefuse() })!;
+
+        Same(3.2, 55 / 15.0, axle);
+        Assert.Equal("overall-low", axle.Lowest!.Check);
+        Assert.Equal("cruise", axle.Highest!.Check);
+        Assert.Null(axle.Contradiction);
+        Assert.Equal("axle ratio 3.20 to 3.66", axle.InWords());
+    }
+
+    // By hand: 14 overall in a first gear of 3.5 is 4.00 at least; the cruise allows 3.667 at most; 0.333 between them.
+    [Fact]
+    public void Two_wishes_that_exclude_each_other_are_named_with_the_distance()
+    {
+        var axle = DrivelineWindows.OfAxle(InventedCar.Plain, new([Cruise]) { OverallLow = OverallLowGoal.Read("14").OrRefuse() })!;
+
+        Assert.True(axle.Window.IsEmpty);
+        Assert.Null(axle.SureWindow);
+        Assert.Equal(
+            "overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333.",
+            axle.Contradiction);
+    }
+
+    // A lowest clean pull of 60 rev/s would ask for an axle of 4.00 or more; from memory it warns, and warnings narrow nothing.
+    [Theory]
+    [InlineData(Source.Assumed, false)]
+    [InlineData(Source.Measured, true)]
+    public void Only_a_verified_limit_narrows_a_window(Source source, bool narrows)
+    {
+        var car = InventedCar.Plain with { Engine = new("engine") { LowestPull = new(60, source) } };
+
+        Assert.Equal(narrows ? 4.0 : 3.0, DrivelineWindows.OfAxle(car, new([Cruise]))!.Window.Low, 1e-9);
+    }
+
+    // What the windows promise, asked of the checks themselves: inside the sure window all fit, outside the window one does not.
+    [Fact]
+    public void The_edges_are_where_the_verdict_flips()
+        => Gen.Select(Gen.Double[0.001, 0.02], Gen.Double[9, 12.5], Gen.Double[-0.5, 1.5]).Sample((relative, low, place) =>
+        {
+            var car = InventedCar.Plain with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 2 * relative)) };
+            var goals = new OwnersGoals([Cruise]) { OverallLow = OverallLowGoal.Read(FormattableString.Invariant($"{low:0.00}")).OrRefuse() };
+            var axle = DrivelineWindows.OfAxle(car, goals)!;
+            if (axle.SureWindow is not { } sure || Math.Abs(place) < 1e-6 || Math.Abs(place - 1) < 1e-6) return;
+
+            var ratio = sure.Low + (place * (sure.High - sure.Low));
+            var verdicts = AllChecks.Look(car with { RearAxle = InventedCar.Axle(ratio) }, goals)
+                .Where(finding => finding.Check is "cruise" or "overall-low").Select(finding => finding.Verdict).ToList();
+
+            Assert.Equal(place is > 0 and < 1, verdicts.All(verdict => verdict == Verdict.Fits));
+        });
+
+    [Fact]
+    public void An_uncertain_tyre_that_leaves_nothing_sure_is_what_to_measure()
+    {
+        var car = InventedCar.Plain with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 0.2, settle: _ => "roll the tyres out")) };
+        var axle = DrivelineWindows.OfAxle(car, new([Cruise]))!;
+
+        Assert.False(axle.Window.IsEmpty);
+        Assert.Null(axle.SureWindow);
+        Assert.Equal("roll the tyres out", axle.OpenedBy);
+    }
+
+    private static WindowOfPart Of(IReadOnlyList<WindowOfPart> windows, Position position) => Assert.Single(windows, window => window.Position == position);
+
+    private static void Same(double low, double high, WindowOfPart window)
+    {
+        Assert.Equal(low, window.Window.Low, 1e-9);
+        Assert.Equal(high, window.Window.High, 1e-9);
+    }
+}

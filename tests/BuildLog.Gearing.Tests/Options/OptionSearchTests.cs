@@ -1,0 +1,135 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tyres;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Options;
+
+public sealed class OptionSearchTests
+{
+    private static readonly OwnersGoals Goals = new([InventedCar.Goal("110 km/h", "2400 rpm")])
+    {
+        OverallLow = OverallLowGoal.Read("11").OrRefuse(),
+        TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse(),
+    };
+
+    // The oracle: every combination through the public checks one by one, and every pair of options compared.
+    [Fact]
+    public void The_front_is_the_plain_loops_on_random_shops()
+        => Gen.Int[1, 100_000].Sample(
+            seed =>
+            {
+                var parts = Shop(seed, 3, 2, 7, 9);
+                var search = new SeparableSearch(InventedCar.Plain, Goals, parts);
+                var plain = All(parts).Select(at => (Score: search.Plain(at), At: at)).ToList();
+                var expected = plain.Where(option => !plain.Any(other => other.Score.Dominates(option.Score))).Select(option => option.Score).Distinct();
+
+                var found = search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score).ToList();
+
+                Assert.Equal(Words(expected), Words(found));
+            },
+            iter: 50);
+
+    [Fact]
+    public void No_option_dominates_another()
+    {
+        var answer = Run(Goals, Shop(7, 3, 2, 30, 40));
+
+        Assert.NotEmpty(answer.Options);
+        Assert.All(answer.Options, option => Assert.DoesNotContain(answer.Options, other => other.Score.Dominates(option.Score)));
+        Assert.Equal(answer.Options.Select(option => option.Score).Order(), answer.Options.Select(option => option.Score));
+    }
+
+    // By hand: at 110 km/h on 2.00 m the wheels turn 15.28 times a second; 40 rev/s want an axle of 2.618: the 2.62 one is nearest and fits.
+    [Fact]
+    public void An_axle_on_the_shelf_that_meets_the_goal_comes_first()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with { Axles = [.. here.Axles, Candidate("shelf 2.62", 2.62), Candidate("shelf 3.08", 3.08)] };
+
+        var answer = Run(new([Goals.Cruise[0]]), parts);
+
+        var best = Assert.Single(answer.Options);
+        Assert.Equal("shelf 2.62", best.Axle.Name);
+        Assert.Equal((1, 0L), (best.Changes, best.CostMinor));
+        Assert.Equal(1, best.Robustness);
+        Assert.Equal(3, answer.Tried);
+    }
+
+    // Two of three tyre sizes stand higher than 700 mm; each would have been combined with two axles.
+    [Fact]
+    public void What_is_thrown_out_is_counted_with_its_reason()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with { Axles = [.. here.Axles, Candidate("other", 3.08)], Tyres = [.. here.Tyres, Tyre("195/65R15"), Tyre("235/85R16"), Tyre("285/75R16")] };
+
+        var answer = Run(Goals, parts);
+
+        var thrown = Assert.Single(answer.Exclusions);
+        Assert.Equal("4 thrown out: Tyre diameter over the limit", thrown.InWords);
+        Assert.Equal(4, answer.Tried);
+    }
+
+    [Fact]
+    public void An_empty_list_is_a_sentence()
+    {
+        var refused = Assert.Throws<RefusedException>(() => Run(Goals, CandidateParts.InPlace(InventedCar.Plain) with { Axles = [] }));
+
+        Assert.Equal("There is no axle to choose from.", refused.Message);
+    }
+
+    [Fact]
+    public void A_search_can_be_called_off()
+    {
+        using var cancel = new CancellationTokenSource();
+        cancel.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, Goals, Shop(1, 2, 1, 3, 3), cancel: cancel.Token));
+    }
+
+    private static SearchAnswer Run(OwnersGoals goals, CandidateParts parts)
+        => OptionSearch.Run(InventedCar.Plain, goals, parts, cancel: TestContext.Current.CancellationToken);
+
+    private static IEnumerable<Combination> All(CandidateParts parts)
+        => from box in Enumerable.Range(0, parts.Gearboxes.Count)
+           from overdrive in Enumerable.Range(0, parts.Overdrives.Count)
+           from axle in Enumerable.Range(0, parts.Axles.Count)
+           from tyres in Enumerable.Range(0, parts.Tyres.Count)
+           select new Combination(box, overdrive, axle, tyres);
+
+    // Distances of the two routes differ in the last bits.
+    private static List<string> Words(IEnumerable<OptionScore> scores)
+        => [.. scores.Select(score => FormattableString.Invariant($"{score.Clash} {score.Open} {score.Watch} {score.Cost} {score.Changes} {score.Distance:0.00000000}")).Distinct().Order(StringComparer.Ordinal)];
+
+    private static CandidateParts Shop(int seed, int boxes, int overdrives, int axles, int tyres)
+    {
+        var random = new Random(seed);
+        Measured About(double low, double high, double most) => random.Next(3) switch
+        {
+            0 => Math.Round(low + (random.NextDouble() * (high - low)), 2),
+            1 => InventedCar.Of(low + (random.NextDouble() * (high - low)), random.NextDouble() * most),
+            _ => Measured.From(low + (random.NextDouble() * (high - low)), new Input("count", random.NextDouble() * most, new Evidence("count"), random.Next(2, 9))),
+        };
+        Price? Price() => random.Next(2) == 0 ? null : new(random.Next(1, 500) * 100, "EUR");
+
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        return new(
+            [.. here.Gearboxes, .. Enumerable.Range(1, boxes).Select(k => new Candidate<Transmission>($"box {k}", new($"box {k}", [InventedCar.Gear("1", About(2.5, 4, 0.01)), InventedCar.Gear("2", About(0.6, 1.2, 0.01))]), Pool.Offered) { Price = Price() })],
+            [.. here.Overdrives, .. Enumerable.Range(1, overdrives).Select(k => new Candidate<Overdrive>($"overdrive {k}", new($"overdrive {k}", InventedCar.Exactly(About(0.68, 0.85, 0.005))), Pool.Offered) { Price = Price() })],
+            [.. here.Axles, .. Enumerable.Range(1, axles).Select(k => new Candidate<Axle>($"axle {k}", InventedCar.Axle(About(2.3, 5, 0.05)), Pool.Owned) { Price = Price() })],
+            [.. here.Tyres, .. Enumerable.Range(1, tyres).Select(k => new Candidate<TyreSet>($"tyres {k}", InventedCar.Rolling(About(1.7, 2.4, 0.03)), Pool.Listed) { Price = Price() })]);
+    }
+
+    private static Candidate<Axle> Candidate(string name, double ratio) => new(name, InventedCar.Axle(ratio), Pool.Owned);
+
+    private static Candidate<TyreSet> Tyre(string size)
+    {
+        var read = TyreSizeText.Read(size).OrRefuse();
+        return new(size, new(size, new(read.RollingCircumference, Source.MakersData), read), Pool.Listed);
+    }
+}

@@ -1,0 +1,66 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Options;
+
+public sealed class TradeOffTests
+{
+    // 108 km/h on 2.00 m are 15 wheel turns a second; 45 to 55 rev/s will do.
+    private static readonly OwnersGoals Goals = new([InventedCar.Goal("108 km/h", "3000 rpm", "10 %")]);
+
+    [Theory]
+    [InlineData(3.30, Verdict.Fits)]
+    [InlineData(4.56, Verdict.Clash)]
+    public void An_offered_axle_is_judged_where_it_would_go(double ratio, Verdict verdict)
+    {
+        var judged = Offers.Judge(InventedCar.Plain, Goals, new Candidate<Axle>("offer", InventedCar.Axle(ratio), Pool.Offered));
+
+        Assert.Equal(verdict, judged.Findings.First(finding => finding.Check == "cruise").Verdict);
+        if (verdict == Verdict.Clash) Assert.Equal(Verdict.Clash, judged.Verdict);
+        if (verdict == Verdict.Clash) Assert.StartsWith("At 108 km/h in top (4) the engine turns 4104", judged.Reason, StringComparison.Ordinal);
+    }
+
+    // By hand: n = 30 · axle/C. 3.0 on 2.0 m is 45 and fits; 4.0 on 2.0 is 60 and clashes; on 2.4 m 37.5 and 50.
+    [Fact]
+    public void The_map_of_axle_and_tyre_has_a_verdict_for_every_pair()
+    {
+        var map = FeasibleRegion.Of(InventedCar.Plain, Goals, new(3, 4), new(2, 2.4), 2, 2);
+
+        Assert.Equal([3, 4], map.Axles);
+        Assert.Equal([2, 2.4], map.Tyres);
+        Assert.Equal([[Verdict.Fits, Verdict.Clash], [Verdict.Clash, Verdict.Fits]], map.Verdicts);
+    }
+
+    // By hand: 4.10 against 4.10 · 0.8; 15 · 4.1 = 61.5 rev/s against 49.2; 1000/60 · 2/4.1 m/s.
+    [Fact]
+    public void An_overdrive_beside_none()
+    {
+        var compared = OptionComparison.Of(
+            Goals, ("now", InventedCar.Plain), ("overdrive", InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) }));
+
+        Assert.Equal(["now", "overdrive"], compared.Names);
+        Same([4.10, 3.28], compared, "overall ratio in top");
+        Same([61.5, 49.2], compared, "engine at 108 km/h");
+        Same([1000 / 60.0 * 2 / 4.1, 1000 / 60.0 * 2 / 3.28], compared, "speed per 1000 rev/min in top");
+        Same([14.35, 14.35], compared, "overall low ratio");
+        Assert.All(compared.Figures.Single(row => row.What == "top speed").Values, Assert.Null);
+        Assert.Equal(1, compared.Counts[0].Clash - compared.Counts[1].Clash);
+    }
+
+    [Fact]
+    public void One_alone_is_no_comparison()
+        => Assert.Equal(
+            "2 to 4 options are compared side by side, not 1.", Assert.Throws<RefusedException>(() => OptionComparison.Of(Goals, ("now", InventedCar.Plain))).Message);
+
+    private static void Same(double[] expected, OptionComparison compared, string what)
+    {
+        var values = compared.Figures.Single(row => row.What == what).Values;
+        Assert.Equal(expected.Length, values.Count);
+        for (var k = 0; k < expected.Length; k++) Assert.Equal(expected[k], values[k]!.Value, 1e-9);
+    }
+}

@@ -1,0 +1,53 @@
+using System.Text.Json;
+
+namespace BuildLog.Tui.Tests.Commands;
+
+public sealed class OptionsCommandTests
+{
+    [Fact]
+    public void The_fields_are_the_ones_other_programs_ask_for()
+    {
+        var json = Said.By("options", "Brindle", "--demo", "--json", "--top", "3").Json;
+
+        Assert.True(json.GetProperty("tried").GetInt64() > 1000);
+        Assert.True(json.GetProperty("elapsedMs").GetDouble() >= 0);
+        Assert.Equal(3, json.GetProperty("options").GetArrayLength());
+        var first = json.GetProperty("options")[0];
+        foreach (var number in (string[])["axleRatio", "changes", "cruiseRpm", "clash", "watch", "open"]) Assert.Equal(JsonValueKind.Number, first.GetProperty(number).ValueKind);
+        foreach (var text in (string[])["transmission", "tyre"]) Assert.Equal(JsonValueKind.String, first.GetProperty(text).ValueKind);
+        foreach (var field in (string[])["overdrive", "costMinor", "currency", "parts"]) Assert.True(first.TryGetProperty(field, out _), field);
+    }
+
+    // The axle that came out of Brindle met the goal, as its history tells.
+    [Fact]
+    public void The_axle_that_was_taken_out_is_found_again()
+    {
+        var first = Said.By("options", "Brindle", "--demo", "--json", "--pool", "owned", "--change", "axle").Json.GetProperty("options")[0];
+
+        Assert.Equal(1, first.GetProperty("changes").GetInt32());
+        Assert.Equal(0, first.GetProperty("clash").GetInt32());
+        Assert.Contains("the frame's own", first.GetProperty("parts")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_fits_eighty_columns()
+    {
+        var lines = Said.By("options", "Pellow", "--demo").Output.Split('\n');
+
+        Assert.Contains(lines, line => line.StartsWith("One part changed:", StringComparison.Ordinal));
+        Assert.All(lines, line => Assert.True(line.TrimEnd().Length <= 80, line));
+    }
+
+    [Theory]
+    [InlineData("--pool", "offered", "There is nothing else to try on Brindle: no such part is offered.")]
+    [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed.")]
+    [InlineData("--change", "engine", "'engine' is not one of axle, tyres, transmission, overdrive.")]
+    [InlineData("--top", "0", "0 options cannot be shown: one or more.")]
+    public void What_cannot_be_searched_is_a_sentence(string option, string typed, string sentence)
+    {
+        var said = Said.By("options", "Brindle", "--demo", option, typed);
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Contains(sentence, said.Errors, StringComparison.Ordinal);
+    }
+}
