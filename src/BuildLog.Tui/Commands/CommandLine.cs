@@ -23,6 +23,10 @@ public static class CommandLine
         root.Subcommands.Add(new FindingsCommand(edge));
         root.Subcommands.Add(new HistoryCommand(edge));
         root.Subcommands.Add(new SheetCommand(edge));
+        root.Subcommands.Add(new FindCommand(edge));
+        root.Subcommands.Add(new ChangesCommand(edge));
+        root.Subcommands.Add(UndoCommand.Undo(edge));
+        root.Subcommands.Add(UndoCommand.Redo(edge));
         root.SetAction(parse => edge.OpenWorkbench(parse));
 
         var parse = root.Parse(arguments);

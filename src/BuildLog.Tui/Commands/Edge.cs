@@ -30,9 +30,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     /// <summary>The record the command line names: the demo shop, a named file, or the usual one.</summary>
     public Shop OpenShop(ParseResult parse)
-        => parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy())
-            : parse.GetValue(common.Database) is { } path ? ShopFile.Open(path)
-            : ShopFile.OpenDefault();
+        => parse.GetValue(common.Demo) ? ShopFile.Open(demoCopy = DemoShop.CreateFreshCopy(), clock)
+            : parse.GetValue(common.Database) is { } path ? ShopFile.Open(path, clock)
+            : ShopFile.OpenDefault(clock);
 
     /// <summary>Opens the workbench on the record.</summary>
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
