@@ -30,6 +30,10 @@ public static class CommandLine
         root.Subcommands.Add(new BackupCommand(edge));
         root.Subcommands.Add(new RestoreCommand(edge));
         root.Subcommands.Add(new CheckDatabaseCommand(edge));
+        root.Subcommands.Add(new FindCommand(edge));
+        root.Subcommands.Add(new ChangesCommand(edge));
+        root.Subcommands.Add(UndoCommand.Undo(edge));
+        root.Subcommands.Add(UndoCommand.Redo(edge));
         root.SetAction(parse => edge.OpenWorkbench(parse));
 
         var parse = root.Parse(arguments);

@@ -38,7 +38,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     /// <summary>Opens that record, and takes the day's backup if this is the first start of the day.</summary>
     public Shop OpenShop(ParseResult parse)
     {
-        var shop = ShopFile.Open(RecordPath(parse));
+        var shop = ShopFile.Open(RecordPath(parse), clock);
         if (BackUpForTheDay(parse, shop) is { } trouble) Warn(trouble, parse.GetValue(common.Json));
         return shop;
     }
@@ -46,7 +46,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     /// <summary>Opens the workbench on the record.</summary>
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
-        using var shop = ShopFile.Open(RecordPath(parse));
+        using var shop = ShopFile.Open(RecordPath(parse), clock);
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
         return WorkbenchStart.Run(acts, ErrorLog.Usual(), () => BackUpForTheDay(parse, shop));
     });
