@@ -5,6 +5,8 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
 internal sealed class OneLineField : TextField
 {
-    protected override string OnSanitizingPaste(string raw)
-        => string.Join(' ', raw.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+    protected override string OnSanitizingPaste(string raw) => Joined(raw);
+
+    internal static string Joined(string pasted)
+        => string.Join(' ', pasted.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
 }

@@ -24,7 +24,7 @@ internal sealed class TallyScreen : Runnable
         Add(keys);
         keys.Show(
         [
-            new("Space", "propshaft turn"), new("Enter", "wheel turn"), new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
+            new("Space", "propshaft"), new("Enter", "wheel"), new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
         ]);
         AddCommand(Command.Cancel, () => Close(done: false));
         AddCommand(Command.Save, () => tally.NotYet is { } notYet ? Say(notYet) : Close(done: true));

@@ -38,13 +38,12 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("3 May 2026", screen.Text, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Several_pasted_lines_are_joined_in_a_field_of_one()
-    {
-        using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
-        screen.Show(form).App.RaisePasteEvent("Heron\r\n  the blue one\n");
-        Assert.Contains("Heron the blue one", screen.Draw().Text, StringComparison.Ordinal);
-    }
+    [Theory]
+    [InlineData("Heron\r\n  the blue one\n", "Heron the blue one")]
+    [InlineData("Heron\rthe blue one", "Heron the blue one")]
+    [InlineData("4.10  axle", "4.10  axle")]
+    public void Several_pasted_lines_are_joined_in_a_field_of_one(string pasted, string taken)
+        => Assert.Equal(taken, OneLineField.Joined(pasted));
 
     [Fact]
     public void Down_moves_from_row_to_row_of_a_choice_and_leaves_it_at_the_last()
