@@ -1,0 +1,39 @@
+using BuildLog.Data.Costs;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Lists;
+
+/// <summary>What was spent, a line a receipt: what an insurer takes instead of ninety of them.</summary>
+internal sealed class CostsList : SpreadsheetList
+{
+    public override IReadOnlyList<string> Columns { get; } = ["vehicle", "date", "what", "amount", "supplier", "job"];
+
+    public override IEnumerable<IReadOnlyList<string>> Rows(ShopContext db, Vehicle? vehicle)
+    {
+        var vehicles = db.Vehicles.ToDictionary(known => known.Id, known => known.Name);
+        var jobs = db.Set<Job>().ToDictionary(job => job.Id, job => job.Title);
+        return db.Set<Cost>().Where(cost => vehicle == null || cost.VehicleId == vehicle.Id).OrderBy(cost => cost.Date).ThenBy(cost => cost.Id).AsEnumerable()
+            .Select(cost => (IReadOnlyList<string>)[
+                vehicles[cost.VehicleId], InWords(cost.Date), cost.What, cost.Amount?.ToString() ?? "", cost.Supplier?.Name ?? "", cost.JobId is { } job ? jobs[job] : ""])
+            .ToList();
+    }
+
+    public override Entered Entry(ShopContext db, Vehicle? vehicle, IReadOnlyDictionary<string, string> row)
+    {
+        var on = row["vehicle"].Trim().Length == 0 && vehicle is not null ? vehicle : VehicleList.Find([.. db.Vehicles], row["vehicle"]);
+        return new Cost(on, JobCalled(db, on, row["job"]))
+        {
+            Date = ReadDay(row["date"]) ?? throw new RefusedException("date", "the date is missing.", "2026-05-03"),
+            What = row["what"],
+            Amount = ReadMoney(db, row["amount"]),
+            SupplierId = SupplierNamed(db, row["supplier"]),
+        };
+    }
+
+    private static Job? JobCalled(ShopContext db, Vehicle vehicle, string title)
+        => title.Trim().Length == 0 ? null
+            : db.Set<Job>().Where(job => job.VehicleId == vehicle.Id).AsEnumerable().FirstOrDefault(job => string.Equals(job.Title, title.Trim(), StringComparison.OrdinalIgnoreCase))
+                ?? throw new RefusedException("job", $"{vehicle} has no job '{title}'.", "");
+}

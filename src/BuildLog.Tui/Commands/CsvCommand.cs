@@ -1,0 +1,80 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using BuildLog.Data.Files;
+using BuildLog.Data.Lists;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog csv parts|offers|costs</c>: a list for a spreadsheet, there and back.</summary>
+internal sealed class CsvCommand : Command
+{
+    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs." };
+    private readonly Option<string?> vehicle = new("--vehicle") { Description = "Only this vehicle's.", HelpName = "VEHICLE" };
+    private readonly Option<string?> output = new("--out") { Description = "Write to this file instead of the screen.", HelpName = "FILE.csv" };
+    private readonly Option<string?> input = new("--in") { Description = "Add the rows of this file that are not in the record yet: all of them or none.", HelpName = "FILE.csv" };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
+
+    public CsvCommand(Edge edge) : base("csv", "Write parts, offers or costs as CSV, or add rows from one.")
+    {
+        Arguments.Add(list);
+        Options.Add(vehicle);
+        Options.Add(output);
+        Options.Add(input);
+        Options.Add(overwrite);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var what = Reading.Of(list.Name, parse.GetValue(list)!, Which);
+        using var shop = edge.OpenShop(parse);
+        var only = parse.GetValue(vehicle) is { } name ? Reading.Blaming(vehicle.Name, () => shop.FindVehicle(name)) : null;
+        if (parse.GetValue(input) is { } from)
+        {
+            using var reader = Open(Reading.Of(input.Name, from, CopyFile.Read));
+            var added = Reading.Blaming(input.Name, () => shop.ReadList(what, reader, only));
+            return new(new JsonObject { ["added"] = added }, [FormattableString.Invariant($"{added} rows were added; those that were here already were left alone.")]);
+        }
+
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        shop.WriteList(what, text, only);
+        var csv = text.ToString();
+        if (parse.GetValue(output) is not { } to) return new(new JsonObject { ["csv"] = csv }, [.. csv.Split("\r\n", StringSplitOptions.RemoveEmptyEntries)]);
+
+        var path = Reading.Of(output.Name, to, CopyFile.Read);
+        Write(path, csv, parse.GetValue(overwrite));
+        return new(new JsonObject { ["file"] = path }, [$"Written to {path}."]);
+    }
+
+    private static Parsed<ListOf> Which(string text)
+        => Enum.TryParse<ListOf>(text.Trim(), ignoreCase: true, out var what) && Enum.IsDefined(what) ? what : new Refusal("list", $"'{text}' is no list: parts, offers or costs.", "costs");
+
+    private static StreamReader Open(string path)
+    {
+        try
+        {
+            return new StreamReader(path, Encoding.UTF8);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw new RecordException(Fault.ReadFailed, $"{path} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file.");
+        }
+    }
+
+    private static void Write(string path, string csv, bool overwrite)
+    {
+        if (File.Exists(path) && !overwrite) throw new RecordException(Fault.Exists, $"{path} is there already. Name another file, or replace it with --overwrite.");
+        try
+        {
+            // The mark at the beginning tells a spreadsheet that it is UTF-8.
+            File.WriteAllText(path, csv, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw new RecordException(Fault.NotWritable, $"{path} cannot be written ({trouble.Message.TrimEnd('.')}). Name another place.");
+        }
+    }
+}
