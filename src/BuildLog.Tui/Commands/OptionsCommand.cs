@@ -35,7 +35,10 @@ internal sealed class OptionsCommand : Command
         var pools = Chosen(parse, pool, Enum.GetValues<Pool>().ToDictionary(entry => entry.InWords()));
         var positions = new Dictionary<string, Position>
         {
-            ["axle"] = Position.RearAxle, ["tyres"] = Position.Tyres, ["transmission"] = Position.Transmission, ["overdrive"] = Position.Overdrive,
+            ["axle"] = Position.RearAxle,
+            ["tyres"] = Position.Tyres,
+            ["transmission"] = Position.Transmission,
+            ["overdrive"] = Position.Overdrive,
         };
         var chosen = Chosen(parse, change, positions);
         var most = parse.GetValue(top) ?? UsualTop;
