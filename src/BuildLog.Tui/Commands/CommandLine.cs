@@ -22,6 +22,7 @@ public static class CommandLine
         root.Subcommands.Add(new PartsCommand(edge));
         root.Subcommands.Add(new FindingsCommand(edge));
         root.Subcommands.Add(new OptionsCommand(edge));
+        root.Subcommands.Add(new CardCommand(edge));
         root.Subcommands.Add(new HistoryCommand(edge));
         root.Subcommands.Add(new SheetCommand(edge));
         root.Subcommands.Add(new PaperCommand(edge));

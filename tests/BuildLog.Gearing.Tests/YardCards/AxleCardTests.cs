@@ -1,0 +1,77 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.YardCards;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.YardCards;
+
+public sealed class AxleCardTests
+{
+    private static readonly WindowOfPart Wanted = new(Position.RearAxle, "axle ratio", Units.One, new(2.85, 3.21), new(2.86, 3.20), null);
+
+    // By hand: one wheel held, ten wheel turns are 10 / 2 · i propshaft turns; both alike 10 · i.
+    [Fact]
+    public void Ten_wheel_turns_are_five_or_ten_times_the_ratio()
+    {
+        var card = AxleCard.Of(Wanted);
+        Assert.Equal((14.25, 16.05), Rounded(card.Turns(Wheels.OneHeld)));
+        Assert.Equal((28.5, 32.1), Rounded(card.Turns(Wheels.Together)));
+    }
+
+    [Theory]
+    [InlineData(Wheels.OneHeld)]
+    [InlineData(Wheels.Together)]
+    public void Counting_further_narrows_what_is_neither_yes_nor_no(Wheels wheels)
+    {
+        var card = AxleCard.Of(Wanted);
+        var (ten, thirty) = (card.Edges(wheels), card.Edges(wheels, AxleCard.MoreWheelTurns));
+        Assert.True(Between(thirty, AxleCard.MoreWheelTurns) < Between(ten, AxleCard.WheelTurns) / 2);
+    }
+
+    [Theory]
+    [InlineData(Wheels.OneHeld)]
+    [InlineData(Wheels.Together)]
+    public void A_count_that_means_yes_is_a_ratio_that_will_do(Wheels wheels)
+    {
+        var yes = AxleCard.Of(Wanted).Edges(wheels).Yes!.Value;
+        foreach (var turns in new[] { yes.Low, yes.High })
+        {
+            var reading = new TurnReading(AxleCard.WheelTurns, wheels == Wheels.OneHeld ? 0 : AxleCard.WheelTurns, turns, wheels, "counted");
+            Assert.True(Wanted.SureWindow!.Value.Contains(Inside(TurnCount.Of([reading], new CountPrecision()).Ratio.Interval95)));
+        }
+    }
+
+    [Fact]
+    public void Names_pairs_that_are_sold_before_others_and_none_outside_the_window()
+    {
+        var teeth = AxleCard.Of(Wanted).Teeth;
+        Assert.All(teeth, pair => Assert.InRange(pair.Ratio, 2.85, 3.21));
+        Assert.Equal(new Teeth(40, 13), teeth.First(pair => Math.Abs(pair.Ratio - 3.08) < 0.005));
+        Assert.All(teeth.Take(3), pair => Assert.Contains(pair, ListedRatios.Common));
+        Assert.Equal(teeth.Count, teeth.Distinct().Count());
+    }
+
+    [Fact]
+    public void Two_wishes_that_exclude_each_other_make_no_card()
+    {
+        var empty = Wanted with
+        {
+            Window = new(3.4, 3.2),
+            Lowest = new("cruise", "Cruise engine speed", "2500 rev/min or more", 3.4),
+            Highest = new("top-speed", "Top speed", "160 km/h or more", 3.2),
+        };
+        var refused = Assert.Throws<RefusedException>(() => AxleCard.Of(empty));
+        Assert.StartsWith("No axle can do: cruise engine speed (2500 rev/min or more) wants axle ratio 3.40 or more, top speed", refused.Message, StringComparison.Ordinal);
+    }
+
+    private static double Between(CountEdges edges, int turns) => (edges.Possible.High - edges.Possible.Low - (edges.Yes!.Value.High - edges.Yes.Value.Low)) / turns;
+
+    // The edges are solved for exactly; what is left is the last bit of a double.
+    private static Interval Inside(Interval interval) => new(interval.Low + 1e-9, interval.High - 1e-9);
+
+    private static (double Low, double High) Rounded(Window window) => (Math.Round(window.Low, 9), Math.Round(window.High, 9));
+}
