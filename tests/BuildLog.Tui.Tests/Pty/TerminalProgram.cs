@@ -46,9 +46,9 @@ internal sealed partial class TerminalProgram : IDisposable
         if (Kill(process.Id, number) != 0) throw new Win32Exception(Marshal.GetLastPInvokeError());
     }
 
-    /// <summary>Waits for the program to end.</summary>
+    /// <summary>Waits for the program to end: patiently, for other tests may keep the machine busy.</summary>
     /// <returns>Its exit code.</returns>
-    public int WaitForExit(int seconds = 15)
+    public int WaitForExit(int seconds = 60)
     {
         Assert.True(process.WaitForExit(TimeSpan.FromSeconds(seconds)), $"The program was still running after {seconds} s.");
         return process.ExitCode;
