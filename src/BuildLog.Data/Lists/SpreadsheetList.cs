@@ -51,6 +51,7 @@ internal abstract class SpreadsheetList
             }
         }
 
+        db.Journal.Label = FormattableString.Invariant($"took in {taken} rows of a list");
         return taken;
     }
 

@@ -32,6 +32,7 @@ public sealed partial class Shop
         return store.Write(db =>
         {
             var report = Moving.Import.From(db, archive);
+            db.Journal.Label = FormattableString.Invariant($"imported {report.Added.Values.Sum()} entries from {System.IO.Path.GetFileName(full)}");
 
             // Before the entries that name them count: a file too many does no harm, one too few does.
             var attachments = AttachmentStore.Beside(Path);

@@ -88,6 +88,16 @@ public sealed class AShopThatMoves : IDisposable
     }
 
     [Fact]
+    public void Comes_in_one_change_that_can_be_taken_back()
+    {
+        var entries = here.Shop.Export(Zip).Entries.Values.Sum();
+        there.Shop.Import(Zip);
+        Assert.Equal(FormattableString.Invariant($"imported {entries} entries from shop.zip"), there.Shop.Undo());
+        Assert.Empty(there.Shop.Vehicles());
+        Assert.Empty(there.Shop.Parts());
+    }
+
+    [Fact]
     public void Can_be_tried_without_storing_anything()
     {
         here.Shop.Export(Zip);
