@@ -75,8 +75,18 @@ internal sealed class FormScreen : Popup
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
+        if (App is { } app)
+        {
+            app.Paste -= TakePaste;
+            if (newIsRunning) app.Paste += TakePaste;
+        }
+
         if (newIsRunning && state.Shown.Count > 0) body.FocusOn(state.Shown[0].Id);
     }
+
+    // The library hands a paste to what it last knew to have the focus, which in a form just opened is not the entry.
+    private void TakePaste(object? sender, PasteEventArgs e)
+        => e.Handled = App?.TopRunnableView == this && MostFocused is ITakesPaste input && input.TakePaste(e.Text);
 
     protected override bool OnKeyDownNotHandled(Key key)
     {

@@ -6,7 +6,7 @@ using Terminal.Gui.ViewBase;
 namespace BuildLog.Tui.Forms;
 
 /// <summary>Several readings, one a line, numbered as they will be spoken of.</summary>
-internal sealed class LinesBox : View
+internal sealed class LinesBox : View, ITakesPaste
 {
     private const int Numbers = 4; // " 1  "
     private readonly LinesText text;
@@ -42,7 +42,7 @@ internal sealed class LinesBox : View
         return true;
     }
 
-    protected override bool OnPaste(string pasted)
+    public bool TakePaste(string pasted)
     {
         foreach (var (line, i) in pasted.ReplaceLineEndings("\n").Split('\n').Select((line, i) => (line, i)))
         {

@@ -3,8 +3,10 @@ using Terminal.Gui.Views;
 namespace BuildLog.Tui.Forms;
 
 /// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
-internal sealed class OneLineField : TextField
+internal sealed class OneLineField : TextField, ITakesPaste
 {
+    public bool TakePaste(string pasted) => OnPaste(Joined(pasted));
+
     protected override string OnSanitizingPaste(string raw) => Joined(raw);
 
     internal static string Joined(string pasted)

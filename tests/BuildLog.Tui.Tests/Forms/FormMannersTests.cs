@@ -46,6 +46,14 @@ public sealed class FormMannersTests : IDisposable
         => Assert.Equal(taken, OneLineField.Joined(pasted));
 
     [Fact]
+    public void A_form_just_opened_takes_a_paste_into_its_first_entry()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
+        screen.Show(form).App.RaisePasteEvent("Heron\r\n  the blue one\n");
+        Assert.Contains("Heron the blue one", screen.Draw().Row(screen.Find("Name").Y), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Down_moves_from_row_to_row_of_a_choice_and_leaves_it_at_the_last()
     {
         var options = Enumerable.Range(1, 3).Select(i => new ChoiceOption($"{i}", $"{i} {new string('x', 45)}")).ToList();
