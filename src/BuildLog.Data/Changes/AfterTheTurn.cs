@@ -14,7 +14,7 @@ internal static class AfterTheTurn
         foreach (var row in set.Rows.DistinctBy(row => (row.TableName, row.RowId)))
         {
             var type = db.Model.GetEntityTypes().First(type => type.GetTableName() == row.TableName && type.BaseType is null);
-            if (!Belonging.IsKept(type)) continue;
+            if (!type.IsKept()) continue;
 
             if (db.Find(type.ClrType, row.RowId) is not Kept record)
             {
