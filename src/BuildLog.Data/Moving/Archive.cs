@@ -1,7 +1,7 @@
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using BuildLog.Data.Attachments;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Moving;
@@ -104,13 +104,13 @@ internal sealed class Archive : IDisposable
         if (IsAttachment(entry.FullName))
         {
             using var bounded = new BoundedStream(stream, ExportFormat.LongestAttachment, () => TooLong(entry.FullName));
-            sum = Convert.ToHexStringLower(SHA256.HashData(bounded));
+            sum = ContentHash.Of(bounded);
             if (sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
         }
         else
         {
             var bytes = texts[entry.FullName] = ReadAll(stream, ExportFormat.LongestEntries, entry.FullName);
-            sum = Convert.ToHexStringLower(SHA256.HashData(bytes));
+            sum = ContentHash.Of(bytes);
         }
 
         if (sum != sums[entry.FullName]) throw Refused($"{entry.FullName} is not as it was written: its checksum differs");
@@ -148,8 +148,7 @@ internal sealed class Archive : IDisposable
     }
 
     private static bool IsAttachment(string name)
-        => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && name.Length == ExportFormat.Attachments.Length + 64
-            && name[ExportFormat.Attachments.Length..].All(char.IsAsciiHexDigitLower);
+        => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && ContentHash.Is(name[ExportFormat.Attachments.Length..]);
 
     private static RefusedException TooLong(string name) => Refused($"'{Printable(name)}' is larger than anything BuildLog writes");
 

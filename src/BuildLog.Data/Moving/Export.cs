@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -105,7 +104,7 @@ internal static class Export
         var bytes = Encoding.UTF8.GetBytes(content.ToJsonString(Readable) + "\n");
         using var entry = Entry(zip, name).Open();
         entry.Write(bytes);
-        Sum(sums, Convert.ToHexStringLower(SHA256.HashData(bytes)), name);
+        Sum(sums, ContentHash.Of(bytes), name);
     }
 
     private static ZipArchiveEntry Entry(ZipArchive zip, string name)
