@@ -69,9 +69,9 @@ internal sealed class Archive : IDisposable
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var name in zip.Entries.Select(entry => entry.FullName))
         {
-            if (!seen.Add(name)) throw Refused($"it holds '{Printable(name)}' twice");
+            if (!seen.Add(name)) throw Refused($"it holds {Shown.Quoted(name)} twice");
             if (name is not (ExportFormat.Manifest or ExportFormat.Sums) && !known.Contains(name) && !IsAttachment(name))
-                throw Refused($"it holds '{Printable(name)}', which belongs in no export; a newer program or somebody else wrote it");
+                throw Refused($"it holds {Shown.Quoted(name)}, which belongs in no export; a newer program or somebody else wrote it");
         }
 
         foreach (var name in (string[])[ExportFormat.Manifest, ExportFormat.Sums])
@@ -150,9 +150,7 @@ internal sealed class Archive : IDisposable
     private static bool IsAttachment(string name)
         => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && ContentHash.Is(name[ExportFormat.Attachments.Length..]);
 
-    private static RefusedException TooLong(string name) => Refused($"'{Printable(name)}' is larger than anything BuildLog writes");
-
-    private static string Printable(string name) => string.Concat(name.Take(60).Select(c => char.IsControl(c) ? ' ' : c));
+    private static RefusedException TooLong(string name) => Refused($"{Shown.Quoted(name)} is larger than anything BuildLog writes");
 
     internal static RefusedException Refused(string what) => new("import", $"Nothing was imported: {what}.", "");
 }

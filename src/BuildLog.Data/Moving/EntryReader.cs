@@ -21,7 +21,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no entry");
 
         var name = kind.HasClasses ? Member(json, "kind", where).GetString() ?? "" : "";
-        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind '{Printable(name)}' that this BuildLog does not know; a newer one wrote it");
+        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind {Shown.Quoted(name)} that this BuildLog does not know; a newer one wrote it");
         if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
 
         var entry = (Kept)Activator.CreateInstance(type.ClrType, nonPublic: true)!;
@@ -36,7 +36,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     {
         var known = shape.Fields.Select(field => field.Name).Concat(shape.Parts.Select(part => part.Name)).Concat(shape.Rows.Select(row => row.Name)).Concat(alsoKnown).ToHashSet(StringComparer.Ordinal);
         if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !known.Contains(name)) is { } unknown)
-            throw Refused(where, $"has a field '{Printable(unknown)}' that this BuildLog does not know; a newer one wrote it");
+            throw Refused(where, $"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it");
 
         foreach (var field in shape.Fields) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
         foreach (var (name, property, part) in shape.Parts)
@@ -78,7 +78,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
 
     private static object? Read(Type type, JsonElement json)
     {
-        if (type == typeof(string)) return json.ValueKind == JsonValueKind.String && json.GetString() is { } text && IsText(text) ? text : null;
+        if (type == typeof(string)) return json.ValueKind == JsonValueKind.String && json.GetString() is { } text && TextRules.IsText(text) ? text : null;
         if (type == typeof(bool)) return json.ValueKind is JsonValueKind.True or JsonValueKind.False ? json.GetBoolean() : null;
         if (type == typeof(Guid)) return json.TryGetGuidText(out var uid) ? uid : null;
         if (type == typeof(DateOnly))
@@ -99,11 +99,6 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
             : type == typeof(bool) ? "true or false"
             : type.IsEnum ? $"word of {string.Join(", ", Enum.GetNames(type))}"
             : "number";
-
-    // Text from a file is shown in a terminal one day: it must not bring what steers one.
-    private static bool IsText(string text) => !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
-
-    private static string Printable(string text) => string.Concat(text.Take(40).Select(c => char.IsControl(c) ? ' ' : c));
 
     private static RefusedException Refused(string where, string what) => new("import", $"Nothing was imported: {where} {what}.", "");
 }
