@@ -9,6 +9,10 @@ internal static class Everything
     /// <summary>What the table holds is a record of its own, and no row that is part of one.</summary>
     public static bool IsKept(this IReadOnlyTypeBase type) => typeof(Kept).IsAssignableFrom(type.ClrType);
 
+    /// <summary>The kinds of row that lie in a table; the one they have in common comes first.</summary>
+    public static IEnumerable<IEntityType> In(ShopContext db, string table)
+        => db.Model.GetEntityTypes().Where(type => type.GetTableName() == table).OrderBy(type => type.BaseType is not null);
+
     public static IQueryable<Kept> Of(ShopContext db, Type kind)
         => (IQueryable<Kept>)typeof(ShopContext).GetMethod(nameof(ShopContext.Set), [])!.MakeGenericMethod(kind).Invoke(db, null)!;
 

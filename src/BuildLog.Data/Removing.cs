@@ -57,9 +57,17 @@ internal static class Removing
     private static string InWords(IReadOnlyList<Kept> going)
     {
         var kinds = going.Select(hanging => hanging.KindInWords).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
-            .Select(kind => FormattableString.Invariant($"{kind.Count()} {kind.Key}{(kind.Count() == 1 ? "" : "s")}")).ToList();
+            .Select(kind => FormattableString.Invariant($"{kind.Count()} {(kind.Count() == 1 ? kind.Key : Several(kind.Key))}")).ToList();
         return kinds.Count < 2 ? string.Concat(kinds) : $"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}";
     }
+
+    private static string Several(string kind) => kind switch
+    {
+        "work" => "entries of work",
+        "work given out" => "pieces of work given out",
+        "piece of a donor" => "pieces of a donor",
+        _ => kind + "s",
+    };
 
     private static void Take(ShopContext db, Kept record)
     {
