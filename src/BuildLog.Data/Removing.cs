@@ -45,7 +45,7 @@ internal static class Removing
         {
             throw new RefusedException(
                 "component",
-                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {new Stay(last.Position, last.Start, last.End).InWords()}: strike that fitment first if it never was.", "");
+                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {last.TimeInWords}: strike that fitment first if it never was.", "");
         }
 
         Take(db, component);

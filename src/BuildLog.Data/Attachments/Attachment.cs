@@ -12,6 +12,8 @@ public sealed class Attachment : Entered
 
     public Matter About { get; private set; }
 
+    public AttachmentKind What { get; set; }
+
     public Guid AboutUid { get; private set; }
 
     /// <summary>Of its bytes, 64 lower-case hexadecimal digits.</summary>

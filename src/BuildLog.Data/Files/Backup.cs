@@ -1,4 +1,5 @@
 using BuildLog.Data.Attachments;
+using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Data.Files;
 
@@ -54,10 +55,10 @@ public static class Backup
     }
 
     /// <summary>The whole record as it was before a change of schema.</summary>
-    internal static string BeforeMigration(string path)
+    internal static string BeforeMigration(SqliteConnection connection, string path)
     {
         var copy = new BackupFolder(path).Before("migration");
-        CheckedCopy.Write(path, copy);
+        CheckedCopy.Write(connection, path, copy);
         return copy;
     }
 

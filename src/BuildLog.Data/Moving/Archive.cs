@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Moving;
@@ -25,6 +26,9 @@ internal sealed class Archive : IDisposable
     }
 
     public JsonElement Manifest { get; }
+
+    /// <summary>An earlier schema wrote it.</summary>
+    public bool IsOfEarlier => Manifest.TryGetProperty("schema", out var schema) && schema.ValueKind == JsonValueKind.String && KnownMigrations.Ids.SkipLast(1).Contains(schema.GetString());
 
     /// <summary>The hashes of the attachments in it.</summary>
     public IEnumerable<string> Attachments => sums.Keys.Where(IsAttachment).Select(name => name[ExportFormat.Attachments.Length..]);

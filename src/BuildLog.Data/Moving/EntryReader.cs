@@ -9,7 +9,8 @@ namespace BuildLog.Data.Moving;
 /// <summary>Makes entries of JSON that may come from anywhere: what is not exactly as described is refused, with its place.</summary>
 /// <param name="kind">What the file holds.</param>
 /// <param name="idOf">The number of the entry of that kind and identifier in this file; null if there is none.</param>
-internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf)
+/// <param name="ofEarlier">An earlier schema wrote it, which knew less.</param>
+internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf, bool ofEarlier)
 {
     private const string Own = "uid version kind";
     private readonly Dictionary<IEntityType, EntryShape> shapes = [];
@@ -38,11 +39,14 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !known.Contains(name)) is { } unknown)
             throw Refused(where, $"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it");
 
-        foreach (var field in shape.Fields) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
+        foreach (var field in shape.Fields)
+        {
+            if (IsThere(json, field.Name)) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
+        }
+
         foreach (var (name, property, part) in shape.Parts)
         {
-            var member = Member(json, name, where);
-            if (member.ValueKind != JsonValueKind.Null) property.SetValue(into, Made(part, member, $"{where}, {name}"));
+            if (IsThere(json, name) && Member(json, name, where) is { ValueKind: not JsonValueKind.Null } member) property.SetValue(into, Made(part, member, $"{where}, {name}"));
         }
 
         foreach (var (name, navigation, row) in shape.Rows)
@@ -53,6 +57,9 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
             foreach (var each in rows.EnumerateArray()) list.Add(Made(row, each, $"{where}, {name}"));
         }
     }
+
+    // What an earlier program did not know yet stays as it is in a new entry.
+    private bool IsThere(JsonElement json, string name) => !ofEarlier || name == "uid" || json.TryGetProperty(name, out _);
 
     // Values and rows have no way to be made empty but this one; every field of theirs is then set.
     private object Made(EntryShape shape, JsonElement json, string where)

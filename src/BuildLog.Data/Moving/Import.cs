@@ -46,7 +46,7 @@ internal sealed class Import
     private void Add(ExportedKind kind, RecordEntries here)
     {
         var writer = new EntryWriter(db.Model, (type, id) => here.Find(type, id)?.Uid);
-        var reader = new EntryReader(kind, (type, uid) => known.TryGetValue((type.GetRootType(), uid), out var id) ? id : null);
+        var reader = new EntryReader(kind, (type, uid) => known.TryGetValue((type.GetRootType(), uid), out var id) ? id : null, archive.IsOfEarlier);
         var coming = new List<Kept>();
         var number = 0;
         foreach (var json in archive.Entries(kind.File))
