@@ -49,14 +49,14 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         Component? fitted = null;
         var form = FitForm.New(position, vehicle.Name, today, (part, facts) =>
         {
-            shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
+            shop.FitSometime(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
             fitted = part;
         });
         return host.Fill(form) && fitted is not null ? Fitted(fitted) : null;
     }
 
     private string? FromShelf(IFormHost host, Component part)
-        => host.Fill(FitForm.Known(part, vehicle.Name, today, facts => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
+        => host.Fill(FitForm.Known(part, vehicle.Name, today, facts => shop.FitSometime(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
             ? Fitted(part)
             : null;
 
@@ -66,7 +66,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         => host.Fill(PartForm.For(here, edit => shop.Change(here, edit))) ? $"Corrected: {here.Name}." : null;
 
     private string? TakeOff(IFormHost host, Component here)
-        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOff(here, facts.Day, facts.Odometer, facts.Reason)))
+        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))
             ? $"Off and on the shelf: {here.Name}."
             : null;
 }

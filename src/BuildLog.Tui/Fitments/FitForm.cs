@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
@@ -7,7 +8,7 @@ using BuildLog.Tui.Parts;
 namespace BuildLog.Tui.Fitments;
 
 /// <summary>When, at what odometer reading and why a part was fitted or taken off.</summary>
-public sealed record FittingFacts(DateOnly Day, string Odometer, string Reason);
+public sealed record FittingFacts(LooseDay Day, string Odometer, string Reason);
 
 /// <summary>Asks for a fitting: of a new part with its numbers, of one from the shelf, or for taking one off.</summary>
 public static class FitForm
@@ -52,11 +53,11 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or, as far as known, spring 2024", Check = Checks.Needed("day", text => DayText.ReadLoosePast(text, today)) },
         new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", text => QuantityText.Read(text, Kind.Length, Units.Kilometre)) },
         new TextEntry("reason", "Why") { Hint = "one line for later years" },
     ];
 
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
-        => new(DayText.ReadPast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
+        => new(DayText.ReadLoosePast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
 }
