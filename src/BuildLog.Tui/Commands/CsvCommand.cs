@@ -11,7 +11,7 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog csv parts|offers|costs</c>: a list for a spreadsheet, there and back.</summary>
 internal sealed class CsvCommand : Command
 {
-    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs." };
+    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs.", HelpName = "parts|offers|costs" };
     private readonly Option<string?> vehicle = new("--vehicle") { Description = "Only this vehicle's.", HelpName = "VEHICLE" };
     private readonly Option<string?> output = new("--out") { Description = "Write to this file instead of the screen.", HelpName = "FILE.csv" };
     private readonly Option<string?> input = new("--in") { Description = "Add the rows of this file that are not in the record yet: all of them or none.", HelpName = "FILE.csv" };

@@ -53,6 +53,9 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public WorkbenchModel Model { get; private set; }
 
+    /// <summary>What its keys do, from any pane.</summary>
+    public IReadOnlyList<KeyAct> Keys => keys;
+
     /// <summary>Everything said in the status line, newest first.</summary>
     public IReadOnlyList<string> Messages => status.Messages;
 
