@@ -8,6 +8,7 @@ using BuildLog.DemoData;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 
@@ -48,7 +49,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-        return WorkbenchStart.Run(acts, ErrorLog.Usual(), () => BackUpForTheDay(parse, shop));
+        return WorkbenchStart.Run(acts, ErrorLog.Usual(), Scratchpad.Beside(shop.Path), () => BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
