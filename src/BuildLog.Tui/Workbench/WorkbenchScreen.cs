@@ -58,6 +58,9 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     /// <summary>What its keys do, from any pane.</summary>
     public IReadOnlyList<KeyAct> Keys => keys;
 
+    /// <summary>Where half-filled forms are kept.</summary>
+    public Scratchpad Pad { get; init; } = new();
+
     /// <summary>Everything said in the status line, newest first.</summary>
     public IReadOnlyList<string> Messages => status.Messages;
 
@@ -83,7 +86,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Say(string message) => status.Say(message);
 
-    public bool Fill(Form form) => FormScreen.Fill(App!, form);
+    public bool Fill(Form form) => FormScreen.Fill(App!, form, Pad);
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 

@@ -13,7 +13,7 @@ internal static class Trial
     public const string Word = "trial";
     public const int ExitFromWithin = 7;
 
-    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile));
+    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile), new Scratchpad());
 
     private sealed class Misbehaving : IWorkbenchActs
     {
