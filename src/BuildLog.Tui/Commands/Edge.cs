@@ -48,8 +48,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-        return WorkbenchStart.Run(acts, ErrorLog.Usual(), Scratchpad.Beside(shop.Path), () => BackUpForTheDay(parse, shop));
+        var pad = Scratchpad.Beside(shop.Path);
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad);
+        return WorkbenchStart.Run(acts, ErrorLog.Usual(), pad, () => BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>

@@ -32,6 +32,8 @@ internal static class Trial
 
         public void RollOut(IWorkbenchView view) => inner.RollOut(view);
 
+        public void Measure(IWorkbenchView view) => inner.Measure(view);
+
         public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
 
         public void WriteSheet(IWorkbenchView view) => inner.WriteSheet(view);
