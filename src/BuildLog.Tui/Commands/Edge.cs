@@ -8,6 +8,7 @@ using BuildLog.DemoData;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 
@@ -50,7 +51,8 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-        return WorkbenchStart.Run(acts, ErrorLog.Usual(), () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
+        return WorkbenchStart.Run(
+            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), Scratchpad.Beside(shop.Path), () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
