@@ -18,7 +18,7 @@ namespace BuildLog.Tui.Commands;
 internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter errors, TimeProvider clock) : IDisposable
 {
     // Both fit 80 columns beside what else stands in their lines.
-    private const string DemoBanner = "Demo: an invented shop, your own copy; it goes on q.";
+    private const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
     private const string DemoWelcome = "Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.";
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
