@@ -29,6 +29,12 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     public void ChooseVehicle(IWorkbenchView view, long vehicleId) => view.Show(Model(vehicleId));
 
+    public void ShowAgain(IWorkbenchView view, string message)
+    {
+        view.Show(Model(view.Model.Chosen?.Id));
+        view.Say(message);
+    }
+
     public void NewVehicle(IWorkbenchView view)
     {
         Vehicle? added = null;

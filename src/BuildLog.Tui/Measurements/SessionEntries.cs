@@ -10,8 +10,8 @@ internal static class SessionEntries
     public static IEnumerable<Entry> For(DateOnly today) =>
     [
         new TextEntry("date", "Date") { Initial = "today", InitialIsProposal = true, Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
-        new TextEntry("helper", "Who helped") { Hint = "nobody should do this alone" },
-        new TextEntry("conditions", "Conditions") { Hint = "floor, tyre pressure, anything odd" },
+        new TextEntry("helper", "Who helped") { IsRemembered = true, Hint = "nobody should do this alone" },
+        new TextEntry("conditions", "Conditions") { IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
     ];
 
     public static void Apply(FormValues values, Session session, DateOnly today)

@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>One row of headings and, below it, one page at a time. Pages are chosen by Alt+digit, by click, or by whoever holds the digit keys.</summary>
+/// <summary>One row of headings and, below it, one page at a time. Pages are turned by Left and Right, by Alt+digit, by click, or by whoever holds the digit keys.</summary>
 internal class PageSwitcher : View
 {
     private readonly List<View> pages = [];
@@ -31,13 +31,16 @@ internal class PageSwitcher : View
 
     public int Count => pages.Count;
 
-    public void AddPage(string title, View page)
+    /// <summary>The titles of all pages in their order.</summary>
+    public IReadOnlyList<string> Titles => pages.ConvertAll(page => page.Title);
+
+    private TabLine Tabs => TabLine.For(Titles, Index, headings.Viewport.Width);
+
+    public void AddPage(View page)
     {
-        page.Title = title;
         page.Y = 1;
         page.Width = Dim.Fill();
         page.Height = Dim.Fill();
-        page.CanFocus = true;
         page.Visible = false;
         pages.Add(page);
         Add(page);
@@ -62,9 +65,11 @@ internal class PageSwitcher : View
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
-        for (var i = 0; i < Math.Min(9, pages.Count); i++)
+        if (key == Key.CursorLeft) return ShowPage((Index + Count - 1) % Count);
+        if (key == Key.CursorRight) return ShowPage((Index + 1) % Count);
+        for (var page = 0; page < Count && PageDigits.Of(page) is { } digit; page++)
         {
-            if (key == new Key((char)('1' + i)).WithAlt) return ShowPage(i);
+            if (key == new Key(digit).WithAlt) return ShowPage(page);
         }
 
         return base.OnKeyDownNotHandled(key);
@@ -72,43 +77,27 @@ internal class PageSwitcher : View
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => headings.SetNeedsDraw();
 
-    private static string Heading(int index, View page) => $" {index + 1} {page.Title} ";
-
     private bool ShowAt(int x)
     {
-        var end = 0;
-        for (var i = 0; i < pages.Count; i++)
-        {
-            end += Heading(i, pages[i]).Length + 1;
-            if (x >= end) continue;
-            SetFocus();
-            return ShowPage(i);
-        }
-
-        return false;
+        var tabs = Tabs;
+        SetFocus();
+        if (tabs.MoreBefore && x < TabLine.MarkWidth) return ShowPage(Index - 1);
+        var clicked = tabs.Tabs.FirstOrDefault(tab => x >= tab.X && x <= tab.X + TextFit.Width(tab.Text));
+        return ShowPage(clicked?.Page ?? (tabs.MoreAfter ? Index + 1 : Index));
     }
 
-    // The page that is shown stands in brackets, so that it can be told without colours too.
     private void DrawHeadings()
     {
-        var x = 0;
-        for (var i = 0; i < pages.Count; i++)
+        var tabs = Tabs;
+        var width = headings.Viewport.Width;
+        headings.Paint(0, 0, new string('─', width), Tone.Quiet);
+        if (tabs.MoreBefore) headings.Paint(0, 0, "‹", Tone.Heading);
+        foreach (var tab in tabs.Tabs)
         {
-            var heading = Heading(i, pages[i]);
-            if (i == Index)
-            {
-                heading = "[" + heading[1..^1] + "]";
-                headings.Paint(x, 0, heading, HasFocus ? Theme.Palette.Cursor : Theme.Palette.Chosen);
-            }
-            else
-            {
-                headings.Paint(x, 0, heading, Tone.Plain);
-            }
-
-            x += heading.Length;
-            headings.Paint(x++, 0, "─", Tone.Quiet);
+            if (tab.Page == Index) headings.Paint(tab.X, 0, tab.Text, HasFocus ? Theme.Palette.Cursor : Theme.Palette.Chosen);
+            else headings.Paint(tab.X, 0, tab.Text, Tone.Plain);
         }
 
-        if (x < headings.Viewport.Width) headings.Paint(x, 0, new string('─', headings.Viewport.Width - x), Tone.Quiet);
+        if (tabs.MoreAfter) headings.Paint(width - 1, 0, "›", Tone.Heading);
     }
 }

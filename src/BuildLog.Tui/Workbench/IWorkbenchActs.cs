@@ -8,6 +8,9 @@ public interface IWorkbenchActs
 
     void ChooseVehicle(IWorkbenchView view, long vehicleId);
 
+    /// <summary>The record has changed: shows what it now says, and says what happened.</summary>
+    void ShowAgain(IWorkbenchView view, string message);
+
     void NewVehicle(IWorkbenchView view);
 
     void EditVehicle(IWorkbenchView view);

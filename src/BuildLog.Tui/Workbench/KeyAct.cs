@@ -3,5 +3,7 @@ using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>A key of the workbench, what the line of keys says about it, and what it does.</summary>
-internal sealed record KeyAct(Key Key, KeyHint? Hint, Action Do);
+/// <summary>A key of the workbench and what it does.</summary>
+/// <param name="Says">What it does, as the list of all acts says it.</param>
+/// <param name="Hint">What the line of keys says about it; null where it has no room.</param>
+internal sealed record KeyAct(Key Key, string Says, KeyHint? Hint, Action Do);

@@ -5,7 +5,7 @@ using Terminal.Gui.ViewBase;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The speeds: headline, table of gears, sawtooth below or beside it; c gives the whole page to the chart.</summary>
-internal sealed class SpeedsPage : View
+internal sealed class SpeedsPage : VehiclePage
 {
     private const int SideBySideFrom = 110;
     private const int LowestChart = 7;
@@ -16,19 +16,19 @@ internal sealed class SpeedsPage : View
     private bool chartAlone;
 
     public SpeedsPage()
+        : base("Speeds")
     {
-        CanFocus = true;
         Add(table, chart);
         SubViewLayout += (_, _) => Arrange();
-        AddCommand(Command.Toggle, ToggleChart);
-        KeyBindings.Add(Key.C, Command.Toggle);
     }
 
-    public void Show(SpeedsModel speeds)
+    public override IReadOnlyList<PageAct> Acts => [new(Key.C, "Give the whole page to the chart, or to the table again", new("c", "chart"), (_, _) => ToggleChart())];
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
     {
-        model = speeds;
+        model = vehicle.Speeds;
         table.Show(Lines());
-        chart.Show(speeds.Chart);
+        chart.Show(model.Chart);
         SetNeedsLayout();
     }
 
@@ -50,14 +50,14 @@ internal sealed class SpeedsPage : View
         chart.Height = Dim.Fill();
     }
 
-    private bool? ToggleChart()
+    private string? ToggleChart()
     {
         chartAlone = !chartAlone;
         if (!chartAlone) table.SetFocus();
         else SetFocus();
         SetNeedsLayout();
         SetNeedsDraw();
-        return true;
+        return null;
     }
 
     private List<TextLine> Lines()

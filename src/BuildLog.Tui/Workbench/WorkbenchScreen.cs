@@ -17,15 +17,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly TextPage name = new() { Y = 1, Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly DrivelineStrip strip = new() { Y = 2, Width = Dim.Fill() };
     private readonly TextPage card = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
-    private readonly VehiclePages pages = new();
+    private readonly VehiclePages pages;
     private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
     private readonly StatusLine status = new();
     private readonly KeyLine keyLine = new();
     private readonly IReadOnlyList<KeyAct> keys;
 
-    public WorkbenchScreen(IWorkbenchActs acts)
+    public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages)
     {
         this.acts = acts;
+        pages = new(vehiclePages);
         Title = "BuildLog";
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
         Model = acts.Open();
@@ -44,6 +45,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         strip.CardAsked += (_, _) => ShowWholeCard();
         foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => ShowKeys();
         pages.PageShown += (_, _) => ShowKeys();
+        foreach (var page in vehiclePages) page.ActAsked += (_, act) => Run(act);
         strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
 
         AddCommand(Command.Cancel, () => true); // Esc closes boxes, never the workbench
@@ -53,12 +55,17 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public WorkbenchModel Model { get; private set; }
 
+    /// <summary>What its keys do, from any pane.</summary>
+    public IReadOnlyList<KeyAct> Keys => keys;
+
+    /// <summary>Where half-filled forms are kept.</summary>
+    public Scratchpad Pad { get; init; } = new();
+
     /// <summary>Everything said in the status line, newest first.</summary>
     public IReadOnlyList<string> Messages => status.Messages;
 
     public void Show(WorkbenchModel model)
     {
-        var sameVehicle = Model.Chosen?.Id == model.Chosen?.Id;
         Model = model;
         topLine.Show(model.Banner);
         vehicles.Show(model.Vehicles, model.Chosen?.Id);
@@ -70,7 +77,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (model.Chosen is { } vehicle)
         {
             name.Show([TextLine.Of(new TextRun(" " + vehicle.Name, Tone.Strong), new TextRun("  " + vehicle.Facts, Tone.Quiet))]);
-            pages.Show(vehicle, fromTop: !sameVehicle);
+            pages.Show(vehicle);
         }
 
         ShowKeys();
@@ -79,7 +86,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Say(string message) => status.Say(message);
 
-    public bool Fill(Form form) => FormScreen.Fill(App!, form);
+    public bool Fill(Form form) => FormScreen.Fill(App!, form, Pad);
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 
@@ -98,8 +105,9 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
-        if (keys.FirstOrDefault(act => act.Key == key) is not { } found) return base.OnKeyDownNotHandled(key);
-        found.Do();
+        if (PageActs.FirstOrDefault(act => act.Key == key) is { } onPage) Run(onPage);
+        else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) everywhere.Do();
+        else return base.OnKeyDownNotHandled(key);
         return true;
     }
 
@@ -107,21 +115,21 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         var list = new List<KeyAct>
         {
-            new((Key)'n', new KeyHint("n", "new"), () => does.NewVehicle(this)),
-            new((Key)'e', new KeyHint("e", "edit"), () => does.EditVehicle(this)),
-            new((Key)'f', new KeyHint("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)),
-            new((Key)'t', new KeyHint("t", "turns"), () => does.CountTurns(this)),
-            new((Key)'r', new KeyHint("r", "roll"), () => does.RollOut(this)),
-            new((Key)'g', new KeyHint("g", "goal"), () => does.EditGoal(this)),
-            new((Key)'s', new KeyHint("s", "sheet"), () => does.WriteSheet(this)),
-            new((Key)'m', null, ShowMessages),
-            new(Key.F1, null, ShowHelp),
-            new((Key)'q', null, () => App?.RequestStop(this)),
+            new((Key)'n', "Add a vehicle", new("n", "new"), () => does.NewVehicle(this)),
+            new((Key)'e', "Edit the vehicle's own facts", new("e", "edit"), () => does.EditVehicle(this)),
+            new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)),
+            new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)),
+            new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)),
+            new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)),
+            new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)),
+            new((Key)'m', "Read what was said earlier in the status line", null, ShowMessages),
+            new(Key.F1, "Help for what has the focus", null, ShowHelp),
+            new((Key)'q', "Quit", null, () => App?.RequestStop(this)),
         };
-        for (var i = 0; i < pages.Count; i++)
+        for (var i = 0; i < pages.Count && PageDigits.Of(i) is { } digit; i++)
         {
             var page = i;
-            list.Add(new KeyAct(new Key((char)('1' + i)), null, () => GoToPage(page)));
+            list.Add(new KeyAct(new Key(digit), $"Go to the page {pages.Titles[page]}", null, () => GoToPage(page)));
         }
 
         return list;
@@ -141,8 +149,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (Model.Chosen is null) return [];
         if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
-        if (!pages.HasFocus) return [new("Tab", "pane"), new("1-5", "page")];
-        return pages.Page is SpeedsPage ? [new("1-5", "page"), new("c", "chart")] : [new("Tab", "pane"), new("1-5", "page")];
+        KeyHint[] ways = [new("Tab", "pane"), new(PageDigits.Range(pages.Count), "page")];
+        return [.. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 ? ways : ways[1..]];
+    }
+
+    // A page's own keys work while it has the focus.
+    private IReadOnlyList<PageAct> PageActs => Model.Chosen is not null && pages.HasFocus ? pages.InView.Acts : [];
+
+    private void Run(PageAct act)
+    {
+        if (Model.Chosen is { } vehicle && act.Do(this, vehicle) is { } said) acts.ShowAgain(this, said);
     }
 
     private void Arrange()
@@ -178,7 +194,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (strip.Box is { } box) Tell(BoxText.Part(box), BoxText.WholeCard(box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
 
     private void ShowMessages() =>
         Tell("What happened", status.Messages.Count > 0 ? status.Messages : ["Nothing has happened yet."]);

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Workbench;
@@ -12,7 +13,7 @@ internal static class Trial
     public const string Word = "trial";
     public const int ExitFromWithin = 7;
 
-    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), new ErrorLog(logFile));
+    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile), new Scratchpad());
 
     private sealed class Misbehaving : IWorkbenchActs
     {
@@ -21,6 +22,8 @@ internal static class Trial
         public WorkbenchModel Open() => inner.Open();
 
         public void ChooseVehicle(IWorkbenchView view, long vehicleId) => inner.ChooseVehicle(view, vehicleId);
+
+        public void ShowAgain(IWorkbenchView view, string message) => inner.ShowAgain(view, message);
 
         public void NewVehicle(IWorkbenchView view) => new Thread(() => throw new InvalidOperationException("dropped a spanner")).Start();
 

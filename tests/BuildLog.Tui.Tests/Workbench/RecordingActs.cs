@@ -18,6 +18,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
         view.Show(InventedShop.Workbench(vehicleId));
     }
 
+    public void ShowAgain(IWorkbenchView view, string message) => Asked.Add($"again {message}");
+
     public void NewVehicle(IWorkbenchView view)
     {
         Asked.Add("new");

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
@@ -14,7 +15,7 @@ public sealed class WorkbenchKeysTests : IDisposable
 
     public WorkbenchKeysTests()
     {
-        workbench = new WorkbenchScreen(acts);
+        workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
         screen.Show(workbench);
     }
 

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
@@ -14,7 +15,7 @@ public sealed class WorkbenchPictureTests
     public void Every_page_looks_like_its_picture(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
         screen.Show(workbench);
         string[] pages = ["findings", "speeds", "measured", "goal", "history"];
         for (var i = 0; i < pages.Length; i++)
@@ -29,7 +30,7 @@ public sealed class WorkbenchPictureTests
     public void A_four_by_four_shows_both_axles(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), BenchPages.OfTheModel());
         screen.Show(workbench);
         Assert.Contains("front axle", screen.Text, StringComparison.Ordinal);
         Assert.Contains("rear axle", screen.Text, StringComparison.Ordinal);
@@ -41,7 +42,7 @@ public sealed class WorkbenchPictureTests
     public void An_empty_position_looks_like_its_picture(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(3)));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(3)), BenchPages.OfTheModel());
         ExpectedScreen.Matches($"half-known-{width}x{height}", screen.Show(workbench).Text);
     }
 
@@ -50,7 +51,7 @@ public sealed class WorkbenchPictureTests
     public void An_empty_shop_says_what_to_do_first(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(WorkbenchModel.EmptyShop));
+        using var workbench = new WorkbenchScreen(new RecordingActs(WorkbenchModel.EmptyShop), BenchPages.OfTheModel());
         ExpectedScreen.Matches($"empty-shop-{width}x{height}", screen.Show(workbench).Text);
     }
 
@@ -58,7 +59,7 @@ public sealed class WorkbenchPictureTests
     public void A_resize_draws_what_a_fresh_start_at_that_size_draws()
     {
         using var screen = new HeadlessScreen(80, 24);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
         screen.Show(workbench).Resize(120, 36);
         ExpectedScreen.Matches("findings-120x36", screen.Text);
 
@@ -74,7 +75,7 @@ public sealed class WorkbenchPictureTests
     public void Any_size_can_be_drawn_and_left(int width, int height)
     {
         using var screen = new HeadlessScreen(80, 24);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), BenchPages.OfTheModel());
         screen.Show(workbench).Resize(width, height);
         foreach (var page in "12345") screen.Press((Key)page).Press(Key.Tab, Key.CursorDown, Key.CursorRight);
         screen.Type("q");

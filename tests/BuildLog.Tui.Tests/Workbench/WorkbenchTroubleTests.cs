@@ -1,3 +1,4 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
@@ -25,7 +26,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
         {
             OnNewVehicle = () => throw new InvalidOperationException("The record is on a stick that was pulled out."),
         };
-        using var workbench = new WorkbenchScreen(acts);
+        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
         screen.Run(
             workbench,
             error => TerminalSession.Report(screen.App, log, error),
@@ -66,7 +67,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     public void Names_cannot_send_control_sequences()
     {
         var nasty = InventedShop.Workbench() with { Banner = "\e]0;owned\a\e[31mred" };
-        using var workbench = new WorkbenchScreen(new RecordingActs(nasty));
+        using var workbench = new WorkbenchScreen(new RecordingActs(nasty), BenchPages.OfTheModel());
         screen.Show(workbench);
         Assert.DoesNotContain('\a', screen.App.Driver!.GetOutput().GetLastOutput());
         Assert.Contains("]0;owned", screen.Row(0), StringComparison.Ordinal);

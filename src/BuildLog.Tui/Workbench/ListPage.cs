@@ -1,0 +1,38 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>A page that is a list with the text of its chosen row.</summary>
+internal abstract class ListPage : VehiclePage
+{
+    private readonly ListAndText content = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+
+    protected ListPage(string title, string whenEmpty)
+        : base(title)
+    {
+        WhenEmpty = whenEmpty;
+        content.List.RowPicked += (_, _) => AskFor(Key.Enter);
+        Add(content);
+    }
+
+    /// <summary>Index of the chosen row; 0 in an empty list.</summary>
+    protected int Row => content.List.Row;
+
+    /// <summary>Said instead of rows while there are none.</summary>
+    protected string WhenEmpty
+    {
+        get => content.List.WhenEmpty;
+        set => content.List.WhenEmpty = value;
+    }
+
+    /// <summary>Shows rows, and says how the text of a row is made for a width.</summary>
+    protected void Show<T>(IReadOnlyList<RowColumn> columns, IReadOnlyList<T> rows, Func<T, TextRun[]> cells, Func<T, int, IReadOnlyList<TextLine>> text, bool fromTop)
+        => content.Show(columns, [.. rows.Select(cells)], (row, width) => text(rows[row], width), fromTop);
+
+    private void AskFor(Key key)
+    {
+        if (Acts.FirstOrDefault(act => act.Key == key) is { } act) Ask(act);
+    }
+}

@@ -1,0 +1,11 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>A key that works while its page has the focus.</summary>
+/// <param name="Key">Enter also answers a double click on a row.</param>
+/// <param name="Says">What it does, as the list of all acts says it.</param>
+/// <param name="Hint">What the line of keys says about it.</param>
+/// <param name="Do">Asks and stores; returns what happened, upon which everything is shown anew, or null if nothing did.</param>
+internal sealed record PageAct(Key Key, string Says, KeyHint Hint, Func<IWorkbenchView, VehicleModel, string?> Do);

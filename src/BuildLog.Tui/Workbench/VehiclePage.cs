@@ -1,0 +1,28 @@
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>A page below the strip: its title in the tab line, its help, its keys, and what it shows of the vehicle.</summary>
+internal abstract class VehiclePage : View
+{
+    protected VehiclePage(string title)
+    {
+        Title = title;
+        CanFocus = true;
+    }
+
+    /// <summary>An act is wanted without its key, such as by a double click.</summary>
+    public event EventHandler<PageAct>? ActAsked;
+
+    /// <summary>Name of the help text that F1 shows here.</summary>
+    public virtual string HelpPage => Title;
+
+    /// <summary>The keys that only this page knows, the most useful first.</summary>
+    public virtual IReadOnlyList<PageAct> Acts => [];
+
+    /// <summary>Shows a vehicle. Called when the page comes into view and when the record has changed, never for a page nobody sees.</summary>
+    /// <param name="fromTop">Whether lists begin at their first row: another vehicle.</param>
+    public abstract void Show(VehicleModel vehicle, bool fromTop);
+
+    protected void Ask(PageAct act) => ActAsked?.Invoke(this, act);
+}
