@@ -10,7 +10,7 @@ namespace BuildLog.Data.Lists;
 /// A spreadsheet takes a cell that begins with =, + or @ for a formula and runs it. Such a cell gets an apostrophe in front, which a spreadsheet
 /// does not show, and loses it again when it is read here. Reading takes the comma, the semicolon and the tab as separators.
 /// </remarks>
-internal static class CsvTable
+public static class CsvTable
 {
     private const int MostRows = 100_000;
     private const int LongestCell = 20_000;

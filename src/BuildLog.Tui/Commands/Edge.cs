@@ -50,9 +50,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
+        var pad = Scratchpad.Beside(shop.Path);
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad);
         return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), Scratchpad.Beside(shop.Path), () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
+            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
