@@ -22,7 +22,7 @@ internal static class Removing
         }
     }
 
-    /// <exception cref="RefusedException">Parts are fitted, and nobody said that they may go back to the shelf.</exception>
+    /// <exception cref="RefusedException">Parts are fitted or something else hangs on it, and nobody said that it may go; the sentence says what.</exception>
     public static void Remove(ShopContext db, Vehicle asRead, bool withEverything)
     {
         var vehicle = Entries.Stored(db, asRead);
@@ -32,6 +32,12 @@ internal static class Removing
             throw new RefusedException(
                 "vehicle",
                 FormattableString.Invariant($"{vehicle} still has the {fitted[0].Component} fitted{(fitted.Count > 1 ? $" and {fitted.Count - 1} more" : "")}: take everything off first, or remove it with everything."), "");
+        }
+
+        if (InWords(Hanging(db, vehicle)) is { Length: > 0 } with && !withEverything)
+        {
+            throw new RefusedException(
+                "vehicle", $"{vehicle} would take along {with}: remove it with everything if they may go, or keep it and say that it was handed over.", "");
         }
 
         Take(db, vehicle);

@@ -162,8 +162,8 @@ public sealed partial class Shop : IDisposable
 
     /// <summary>Takes a vehicle out of the record with everything that hangs on it; its parts go back to the shelf.</summary>
     /// <param name="vehicle">The vehicle.</param>
-    /// <param name="withEverything">Also if parts are fitted to it now.</param>
-    /// <exception cref="RefusedException">Parts are fitted to it; nothing is changed.</exception>
+    /// <param name="withEverything">Also if parts are fitted to it now, or goals, jobs, past fitments and the like would go along.</param>
+    /// <exception cref="RefusedException">Something hangs on it; the sentence lists what. Nothing is changed.</exception>
     public void Remove(Vehicle vehicle, bool withEverything) => store.Write(db => Removing.Remove(db, vehicle, withEverything));
 
     /// <summary>What would go with a vehicle or a part, in words such as <c>7 fitments and 2 goals</c>; empty if nothing would.</summary>

@@ -1,5 +1,7 @@
 using BuildLog.Data.Goals;
+using BuildLog.Data.Jobs;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
@@ -38,6 +40,25 @@ public sealed class RemovingForGood : IDisposable
         Assert.Equal("84 210 km", Assert.Single(test.Shop.Fitments(back)).FromOdometer!.InWords);
         Assert.Equal("Brindle", Assert.Single(test.Shop.Sessions(axle)).Vehicle!.Name);
         Assert.Null(test.Ask("PRAGMA foreign_key_check"));
+    }
+
+    [Fact]
+    public void A_vehicle_takes_nothing_along_unasked()
+    {
+        var (vehicle, axle) = (test.Vehicle("Brindle"), test.Axle("Harrow axle"));
+        test.Shop.Fit(axle, vehicle, Position.RearAxle, new(2026, 5, 3));
+        test.Shop.TakeOff(axle, new(2026, 6, 1));
+        var job = test.Shop.Add(new Job(vehicle) { Title = "rear brake lines" });
+        foreach (var day in (int[])[1, 2]) test.Shop.Add(new WorkEntry(job) { Date = new(2026, 6, day), Hours = "2:30" });
+        test.Shop.Add(new CruiseGoalEntry(vehicle) { Speed = "110 km/h", EngineSpeed = "2400" });
+        Assert.Equal(
+            "Brindle would take along 2 entries of work, 1 cruise goal, 1 fitment and 1 job: remove it with everything if they may go, or keep it and say that it was handed over.",
+            Refused(() => test.Shop.Remove(vehicle)));
+        Assert.Equal("Brindle", Assert.Single(test.Shop.Vehicles()).Name);
+
+        test.Shop.Remove(test.Shop.Add(new Vehicle { Name = "typed by mistake" }));
+        test.Shop.Remove(vehicle, withEverything: true);
+        Assert.Empty(test.Shop.Vehicles());
     }
 
     [Fact]

@@ -5,7 +5,9 @@ namespace BuildLog.Data.Attachments;
 /// <summary>The SHA-256 of a content as the record writes it: 64 lower-case hexadecimal digits.</summary>
 internal static class ContentHash
 {
-    public static bool Is(string text) => text.Length == 64 && text.All(char.IsAsciiHexDigitLower);
+    public const int Length = 64;
+
+    public static bool Is(string text) => text.Length == Length && text.All(char.IsAsciiHexDigitLower);
 
     public static string Of(Stream content) => Convert.ToHexStringLower(SHA256.HashData(content));
 

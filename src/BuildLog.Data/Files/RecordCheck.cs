@@ -20,6 +20,7 @@ public static class RecordCheck
 
             // All questions are answered from one state of the file.
             using var reading = connection.BeginTransaction(deferred: true);
+            var files = NamedFiles(connection);
             var integrity = connection.Column("PRAGMA integrity_check").Where(line => line != "ok").ToList();
             return new RecordHealth(
                 full,
@@ -28,7 +29,10 @@ public static class RecordCheck
                 connection.Column("""SELECT "table" || ' ' || coalesce(rowid, '?') || ' refers to ' || parent FROM pragma_foreign_key_check"""),
                 isCurrent ? MissingTriggers(connection) : [],
                 connection.Column("SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND NOT strict AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\'"),
-                AttachmentStore.Beside(full).Check(NamedFiles(connection)));
+                AttachmentStore.Beside(full).Check(files.Keys))
+            {
+                FileNames = files,
+            };
         });
     }
 
@@ -50,6 +54,10 @@ public static class RecordCheck
         => [.. Triggers.Names.Except(connection.Column("SELECT name FROM sqlite_master WHERE type = 'trigger'"))];
 
     // Earlier schemas had no attachments.
-    private static IReadOnlyList<string> NamedFiles(SqliteConnection connection)
-        => connection.Ask("SELECT 1 FROM pragma_table_info('Attachments') WHERE name = 'Sha256'") is null ? [] : connection.Column("SELECT \"Sha256\" FROM \"Attachments\"");
+    private static Dictionary<string, string> NamedFiles(SqliteConnection connection)
+    {
+        if (connection.Ask("SELECT 1 FROM pragma_table_info('Attachments') WHERE name = 'Sha256'") is null) return [];
+        var named = connection.Column("SELECT \"Sha256\" || group_concat(DISTINCT \"FileName\") FROM \"Attachments\" GROUP BY \"Sha256\"");
+        return named.ToDictionary(file => file[..ContentHash.Length], file => file[ContentHash.Length..]);
+    }
 }

@@ -19,6 +19,9 @@ public sealed record RecordHealth(
     IReadOnlyList<string> LooseTables,
     AttachmentsChecked Attachments)
 {
+    /// <summary>What the attached files are called, by their hash.</summary>
+    public IReadOnlyDictionary<string, string> FileNames { get; init; } = new Dictionary<string, string>();
+
     public bool IsSound => Damage.Count == 0 && BrokenReferences.Count == 0 && MissingTriggers.Count == 0 && LooseTables.Count == 0 && Attachments.IsSound;
 
     /// <summary>A sentence for each thing found; none for a sound record.</summary>
@@ -28,9 +31,11 @@ public sealed record RecordHealth(
         if (BrokenReferences.Count > 0) yield return $"Entries refer to others that are gone: {Some(BrokenReferences)}. {FileTroubles.TakeABackup}";
         if (MissingTriggers.Count > 0) yield return $"Guards of the file are missing: {Some(MissingTriggers)}. Copy the record with buildlog backup and restore that copy: they are then made anew.";
         if (LooseTables.Count > 0) yield return $"Tables take any value for a number, so this program did not make them: {Some(LooseTables)}. {FileTroubles.TakeABackup}";
-        if (Attachments.Missing.Count > 0) yield return $"Attachments are missing: {Some(Attachments.Missing)}. Restore a copy that was made with buildlog backup, or attach them again.";
-        if (Attachments.Altered.Count > 0) yield return $"Attachments are no longer what was attached: {Some(Attachments.Altered)}. Restore a copy that was made with buildlog backup, or attach them again.";
+        if (Attachments.Missing.Count > 0) yield return $"Attachments are missing: {Some(Named(Attachments.Missing))}. Restore a copy that was made with buildlog backup, or attach them again.";
+        if (Attachments.Altered.Count > 0) yield return $"Attachments are no longer what was attached: {Some(Named(Attachments.Altered))}. Restore a copy that was made with buildlog backup, or attach them again.";
     }
+
+    private IReadOnlyList<string> Named(IReadOnlyList<string> hashes) => [.. hashes.Select(sha256 => $"{FileNames.GetValueOrDefault(sha256, "a file")} ({sha256[..12]}…)")];
 
     private static string Some(IReadOnlyList<string> things)
     {

@@ -43,6 +43,8 @@ public static class CommandLine
         root.Subcommands.Add(new BackupCommand(edge));
         root.Subcommands.Add(new RestoreCommand(edge));
         root.Subcommands.Add(new CheckDatabaseCommand(edge));
+        root.Subcommands.Add(new AttachCommand(edge));
+        root.Subcommands.Add(new AttachmentsCommand(edge));
         root.Subcommands.Add(new FindCommand(edge));
         root.Subcommands.Add(new ChangesCommand(edge));
         root.Subcommands.Add(UndoCommand.Undo(edge));

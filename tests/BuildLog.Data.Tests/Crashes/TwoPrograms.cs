@@ -1,4 +1,8 @@
+using System.IO.Compression;
+using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
+using BuildLog.DemoData;
+using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 using Xunit;
 
@@ -21,6 +25,58 @@ public sealed class TwoPrograms : IDisposable
         Assert.Equal(said, test.Shop.Vehicles().Select(vehicle => vehicle.Name).Order(StringComparer.Ordinal));
     }
 
+    // This process is the one, each program it runs the other.
+    [Fact]
+    public void Write_in_turn_and_each_sees_what_the_other_wrote()
+    {
+        var brindle = test.Vehicle("Brindle");
+        Assert.Equal("Agnes", Other(Writer.Changing, test.Path, "Brindle", "Agnes"));
+        Assert.Equal("Agnes", test.Shop.FindVehicle("Brindle").Owner);
+
+        test.Shop.Change(test.Shop.FindVehicle("Brindle"), vehicle => vehicle.Notes = "brakes next");
+        Assert.Equal("Piet", Other(Writer.Changing, test.Path, "Brindle", "Piet"));
+        Assert.Equal(("Piet", "brakes next"), (test.Shop.FindVehicle("Brindle").Owner, test.Shop.FindVehicle("Brindle").Notes));
+        Assert.Equal(4, test.Shop.ChangesOf(brindle).Count);
+    }
+
+    [Fact]
+    public void Do_not_write_over_what_the_other_changed_meanwhile()
+    {
+        var asRead = test.Vehicle("Brindle");
+        Other(Writer.Changing, test.Path, "Brindle", "Agnes");
+        Assert.Equal(Fault.ChangedSince, Assert.Throws<RecordException>(() => test.Shop.Change(asRead, vehicle => vehicle.Owner = "Piet")).Fault);
+        Assert.Equal("Agnes", test.Shop.FindVehicle("Brindle").Owner);
+    }
+
+    [Fact]
+    public void Undo_the_others_change_before_an_own_that_it_stands_on()
+    {
+        test.Vehicle("Brindle");
+        var own = test.Shop.Changes()[0];
+        Other(Writer.Changing, test.Path, "Brindle", "Agnes");
+        Assert.Equal(
+            "'added vehicle Brindle' cannot be taken back. 'changed vehicle Brindle' came later and stands on it: undo that first.",
+            Assert.Throws<RefusedException>(() => test.Shop.Undo(own)).Message);
+
+        Assert.Equal("changed vehicle Brindle", test.Shop.Undo());
+        Assert.Equal("", test.Shop.FindVehicle("Brindle").Owner);
+        Assert.Equal("added vehicle Brindle", test.Shop.Undo());
+        Assert.Empty(test.Shop.Vehicles());
+    }
+
+    [Fact]
+    public void Carry_a_record_to_another_file_and_it_is_the_same()
+    {
+        DemoShop.Fill(test.Shop);
+        using var there = new TestShop();
+        string sent = Path.Combine(test.Folder, "sent.zip"), again = Path.Combine(test.Folder, "again.zip");
+        var count = Other(Writer.Exporting, test.Path, sent);
+        Assert.Equal(count, Other(Writer.Importing, there.Path, sent));
+        Assert.Equal(count, Other(Writer.Exporting, there.Path, again));
+        Assert.Equal(Content(sent), Content(again));
+        Assert.Equal("0", Other(Writer.Importing, there.Path, again));
+    }
+
     [Fact]
     public async Task That_collide_wait_for_each_other()
     {
@@ -35,5 +91,20 @@ public sealed class TwoPrograms : IDisposable
         await held.RollbackAsync(token);
         Assert.Equal("Brindle", (await adding).Name);
         Assert.Single(test.Shop.Vehicles());
+    }
+
+    // What it said, which is one line.
+    private static string Other(params string[] arguments)
+    {
+        using var program = new OtherProgram(arguments);
+        var said = program.ReadToEnd();
+        Assert.Equal(0, program.ExitCode);
+        return Assert.Single(said);
+    }
+
+    private static List<string> Content(string zip)
+    {
+        using var archive = ZipFile.OpenRead(zip);
+        return [.. archive.Entries.Select(entry => $"{entry.FullName} {entry.Crc32}").Order(StringComparer.Ordinal)];
     }
 }

@@ -13,6 +13,31 @@ internal static class Writer
 
     public const string Opening = "open-the-record";
 
+    public const string Changing = "change-the-owner";
+    public const string Exporting = "export-the-record";
+    public const string Importing = "import-a-record";
+
+    public static int Change(string path, string name, string owner)
+    {
+        using var shop = ShopFile.Open(path);
+        Say(shop.Change(shop.FindVehicle(name), vehicle => vehicle.Owner = owner).Owner);
+        return 0;
+    }
+
+    public static int Export(string path, string zip)
+    {
+        using var shop = ShopFile.Open(path);
+        Say(FormattableString.Invariant($"{shop.Export(zip).Entries.Values.Sum()}"));
+        return 0;
+    }
+
+    public static int Import(string path, string zip)
+    {
+        using var shop = ShopFile.Open(path);
+        Say(FormattableString.Invariant($"{shop.Import(zip).Added.Values.Sum()}"));
+        return 0;
+    }
+
     /// <summary>Opens the record, which may have to be brought up to date first.</summary>
     public static int Open(string path)
     {
@@ -53,8 +78,24 @@ internal static class Writer
     {
         using var shop = ShopFile.Open(path);
         for (var k = 1; k <= int.Parse(count, CultureInfo.InvariantCulture); k++)
-            Say(shop.Add(new Vehicle { Name = string.Create(CultureInfo.InvariantCulture, $"{name}-{k}") }).Name);
+            Say(Stubbornly(() => shop.Add(new Vehicle { Name = string.Create(CultureInfo.InvariantCulture, $"{name}-{k}") }).Name));
         return 0;
+    }
+
+    // A machine that is busy enough can keep a writer waiting for longer than a person should: he is told so, and tries once more.
+    private static string Stubbornly(Func<string> write)
+    {
+        while (true)
+        {
+            try
+            {
+                return write();
+            }
+            catch (RecordException busy) when (busy.Fault == Fault.Busy)
+            {
+                Console.Error.WriteLine(busy.Message);
+            }
+        }
     }
 
     private static void Say(string stored)
