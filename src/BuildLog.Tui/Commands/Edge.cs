@@ -18,7 +18,7 @@ namespace BuildLog.Tui.Commands;
 internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter errors, TimeProvider clock) : IDisposable
 {
     // Both fit 80 columns beside what else stands in their lines.
-    private const string DemoBanner = "Demo: an invented shop, your own copy; it goes on q.";
+    private const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
     private const string DemoWelcome = "Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.";
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -50,9 +50,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
+        var pad = Scratchpad.Beside(shop.Path);
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad);
         return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), Scratchpad.Beside(shop.Path), () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
+            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>

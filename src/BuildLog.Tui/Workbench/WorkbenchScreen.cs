@@ -21,6 +21,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
     private readonly StatusLine status = new();
     private readonly KeyLine keyLine = new();
+    private readonly LeastSize leastSize = new();
     private readonly IReadOnlyList<KeyAct> keys;
 
     public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages)
@@ -32,7 +33,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Model = acts.Open();
         keys = KeysOf(acts);
 
-        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, status, keyLine);
+        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, status, keyLine, leastSize);
         SubViewLayout += (_, _) => Arrange();
         divider.DrawingContent += (_, e) =>
         {
@@ -43,7 +44,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
         strip.BoxChosen += (_, _) => ShowCard();
         strip.CardAsked += (_, _) => ShowWholeCard();
-        foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => ShowKeys();
+        foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => ShowKeys();
         foreach (var page in vehiclePages) page.ActAsked += (_, act) => Run(act);
         strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
@@ -120,6 +121,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)),
             new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)),
             new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)),
+            new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)),
             new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)),
             new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)),
             new((Key)'m', "Read what was said earlier in the status line", null, ShowMessages),
@@ -164,16 +166,19 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void Arrange()
     {
         var width = Viewport.Width;
-        var listWidth = Math.Clamp((width / 4) - 2, 18, 30);
-        var left = listWidth + 1;
+        leastSize.Fit(Viewport.Size);
+        var onePane = LeastSize.FitsOnePaneOnly(Viewport.Size);
+        var listWidth = !onePane ? Math.Clamp((width / 4) - 2, 18, 30) : vehicles.HasFocus && Model.Chosen is not null ? width : 0;
+        var left = onePane ? listWidth : listWidth + 1;
+        divider.Visible = !onePane;
         vehicles.Width = listWidth;
         divider.X = listWidth;
         foreach (var view in new View[] { name, strip, card, pages }) view.X = left;
         firstStep.X = left + 2;
         strip.X = left + 1;
-        strip.Width = width - left - 1;
+        strip.Width = Math.Max(0, width - left - 1);
 
-        if (Model.Chosen is not { } vehicle) return;
+        if (Model.Chosen is not { } vehicle || left >= width) return;
         var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 5);
         strip.Height = height;
         card.Y = 2 + height;
@@ -181,6 +186,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         pages.Width = Dim.Fill();
         pages.Height = Dim.Fill(2);
         ShowCard();
+    }
+
+    // Where one pane is shown at a time, it is the one with the focus.
+    private void FocusMoved()
+    {
+        ShowKeys();
+        if (LeastSize.FitsOnePaneOnly(Viewport.Size)) SetNeedsLayout();
     }
 
     private void ShowCard()

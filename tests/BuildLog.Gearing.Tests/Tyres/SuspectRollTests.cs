@@ -1,5 +1,5 @@
-using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
+using Xunit;
 
 namespace BuildLog.Gearing.Tests.Tyres;
 

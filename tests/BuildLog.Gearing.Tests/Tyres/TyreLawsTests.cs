@@ -46,7 +46,7 @@ public sealed class TyreLawsTests
         {
             var tyre = Metric(size.Width, size.Aspect, size.Rim);
 
-            Assert.Equal(0.4 * more, SectionOnRim.Of(tyre, rim + more) - SectionOnRim.Of(tyre, rim), 1e-12);
+            Assert.Equal(0.4 * more, SectionOnRim.Of(tyre, rim + more).Value - SectionOnRim.Of(tyre, rim).Value, 1e-12);
         });
 
     [Fact]

@@ -31,11 +31,12 @@ public sealed class ReadmeTests
     }
 
     [Fact]
-    public void It_shows_no_command_that_is_not_there_and_leaves_none_out()
+    public void It_leaves_no_command_out()
     {
         var shown = Pages.Lines(Page).Where(line => line.StartsWith("    buildlog ", StringComparison.Ordinal)).Select(line => line.Trim().Split(' ')[1]).ToHashSet();
         string[] elsewhere = ["completion", "man"];
-        Assert.Empty(ProgramAsRead.Entry().Commands.Select(command => command.Name).Except(shown).Except(elsewhere));
+        var leftOut = ProgramAsRead.Entry().Commands.Select(command => command.Name).Except(shown).Except(elsewhere).ToList();
+        Assert.True(leftOut.Count == 0, $"The README shows no line with: {string.Join(", ", leftOut)}.");
     }
 
     // BUILDLOG_WRITE_DOCS=1 takes the screen over, once its own picture was retaken.

@@ -1,4 +1,5 @@
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Workbench;
@@ -34,6 +35,8 @@ internal static class Trial
         public void CountTurns(IWorkbenchView view) => view.Fill(Forms.VehicleForm.With());
 
         public void RollOut(IWorkbenchView view) => inner.RollOut(view);
+
+        public void Measure(IWorkbenchView view) => inner.Measure(view);
 
         public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
 

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Reference;
 using BuildLog.Tui.Tests.Docs;
@@ -19,7 +20,7 @@ public sealed class KeyListTests
     public void Every_key_of_the_workbench_is_named()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
         screen.Show(workbench);
         var pages = workbench.Keys.Select(act => act.Key.ToString()).Where(key => char.IsAsciiDigit(key[0])).ToList();
 
@@ -31,7 +32,7 @@ public sealed class KeyListTests
     public void Every_letter_that_is_named_does_something()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()));
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
         screen.Show(workbench);
 
         Assert.Empty(NamedKeys("Workbench").Where(key => key.Length == 1 && char.IsAsciiLetter(key[0])).Except(workbench.Keys.Select(act => act.Key.ToString())));
@@ -41,7 +42,7 @@ public sealed class KeyListTests
     public void The_bottom_line_of_the_tally_names_the_same_keys()
     {
         using var screen = new HeadlessScreen();
-        using var tally = new TallyScreen(new TallyModel("Harrow banjo", Wheels.Together));
+        using var tally = new TallyScreen(new AxleTally("Harrow banjo", Wheels.Together));
         screen.Show(tally);
 
         Assert.All(KeyPages.Entries("TurnCount"), entry => Assert.Contains(entry.Key.Split(',')[0] + " ", screen.Row(23), StringComparison.Ordinal));
