@@ -7,29 +7,17 @@ namespace BuildLog.Sheet;
 /// <summary>The door of this room: content in, PDF out. The same content gives the same bytes.</summary>
 public static class BuildSheetWriter
 {
-    public static SheetResult Write(SheetContent content, Stream output)
-    {
-        var (file, result) = Make(content);
-        output.Write(file);
-        return result;
-    }
+    public static SheetResult Write(SheetContent content, Stream output) => Make(content).WriteTo(output);
 
     /// <summary>Writes to a path: the whole file or nothing.</summary>
     /// <exception cref="SheetWriteException">The path cannot be written, or a file is there and may not be overwritten.</exception>
-    public static SheetResult WriteFile(SheetContent content, string path, bool overwrite = false)
-    {
-        var target = WholeFile.At(path, overwrite);        // refuses before any work is done
-        var (file, result) = Make(content);
-        target.Write(stream => stream.Write(file));
-        return result;
-    }
+    public static SheetResult WriteFile(SheetContent content, string path, bool overwrite = false) => PdfFile.Write(path, overwrite, () => Make(content));
 
     /// <summary>The same pages as text, lines no longer than asked.</summary>
     public static SheetPreview Preview(SheetContent content, int width = 78)
     {
         var album = Album.Of(content);
-        var document = BuildSheet.Draw(content, album);
-        return new SheetPreview(PageAsText.Of(document, width), MissingSign.In(document), album.Skipped);
+        return SheetPreview.Of(BuildSheet.Draw(content, album), width, album.Skipped);
     }
 
     private static PdfFile Make(SheetContent content)

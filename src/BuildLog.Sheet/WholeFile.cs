@@ -1,7 +1,7 @@
 namespace BuildLog.Sheet;
 
 /// <summary>A file that is written whole or not at all: into a temporary file beside it, which then takes its name.</summary>
-public sealed class WholeFile
+internal sealed class WholeFile
 {
     private readonly string path;
     private readonly string folder;

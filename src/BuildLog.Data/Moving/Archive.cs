@@ -74,7 +74,7 @@ internal sealed class Archive : IDisposable
         foreach (var name in zip.Entries.Select(entry => entry.FullName))
         {
             if (!seen.Add(name)) throw Refused($"it holds {Shown.Quoted(name)} twice");
-            if (name is not (ExportFormat.Manifest or ExportFormat.Sums) && !known.Contains(name) && !IsAttachment(name))
+            if (name is not (ExportFormat.Manifest or ExportFormat.Sums) && !known.Contains(name) && !IsAttachment(name) && !ExportFormat.IsHandover(name))
                 throw Refused($"it holds {Shown.Quoted(name)}, which belongs in no export; a newer program or somebody else wrote it");
         }
 
@@ -105,11 +105,11 @@ internal sealed class Archive : IDisposable
     {
         using var stream = entry.Open();
         string sum;
-        if (IsAttachment(entry.FullName))
+        if (IsAttachment(entry.FullName) || ExportFormat.IsHandover(entry.FullName))
         {
             using var bounded = new BoundedStream(stream, ExportFormat.LongestAttachment, () => TooLong(entry.FullName));
             sum = ContentHash.Of(bounded);
-            if (sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
+            if (IsAttachment(entry.FullName) && sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
         }
         else
         {

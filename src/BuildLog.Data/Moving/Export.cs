@@ -17,7 +17,7 @@ internal static class Export
     private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero); // the earliest that a zip can say
 
     /// <exception cref="RecordException">It cannot be written; nothing is left behind.</exception>
-    public static ExportReport To(ShopContext db, string path, string target, Vehicle? vehicle, bool overwrite)
+    public static ExportReport To(ShopContext db, string path, string target, Vehicle? vehicle, bool overwrite, Handover? handover = null)
     {
         var file = WholeFile.Beside(path, target, overwrite, "shop.zip");
         var record = RecordEntries.Read(db);
@@ -25,28 +25,32 @@ internal static class Export
         return file.Write(stream =>
         {
             ExportReport report;
-            using (var zip = new ZipArchive(stream, ZipArchiveMode.Create, leaveOpen: true)) report = Fill(zip, db, record, share, AttachmentStore.Beside(path), file.Path, vehicle);
+            using (var zip = new ZipArchive(stream, ZipArchiveMode.Create, leaveOpen: true)) report = Fill(zip, db, record, share, AttachmentStore.Beside(path), file.Path, vehicle, handover);
             return report with { Bytes = stream.Length };
         });
     }
 
-    private static ExportReport Fill(ZipArchive zip, ShopContext db, RecordEntries record, HashSet<Kept>? share, AttachmentStore store, string file, Vehicle? vehicle)
+    private static ExportReport Fill(ZipArchive zip, ShopContext db, RecordEntries record, HashSet<Kept>? share, AttachmentStore store, string file, Vehicle? vehicle, Handover? handover)
     {
         var sums = new StringBuilder();
         var writer = new EntryWriter(db.Model, (kind, id) => record.Find(kind, id) is { } named && share?.Contains(named) != false ? named.Uid : null);
         var counts = new Dictionary<Matter, int>();
-        var attachments = new List<Attachment>();
+        var attachments = record.All.OfType<Attachment>().Where(attachment => share?.Contains(attachment) != false).ToList();
+
+        // Before the entries, which name the files as they go along.
+        var files = handover is null ? null : new HandoverFiles(handover, store, (name, bytes) => Add(zip, name, bytes, sums));
+        files?.PutPapers();
+        files?.PutAttachments(attachments);
         foreach (var (kind, all) in record.Kinds)
         {
             var entries = all.Where(entry => share?.Contains(entry) != false).ToList();
             if (entries.Count == 0) continue;
             counts[Matters.Of(kind.Root.ClrType)] = entries.Count;
-            attachments.AddRange(entries.OfType<Attachment>());
             Add(zip, kind.File, new JsonArray([.. entries.Select(writer.Write)]), sums);
         }
 
         Add(zip, ExportFormat.Manifest, Manifest(counts, vehicle), sums);
-        var lacking = AddFiles(zip, store, attachments, sums);
+        var lacking = files?.Lacking ?? AddFiles(zip, store, attachments, sums);
         using (var entry = Entry(zip, ExportFormat.Sums).Open()) entry.Write(Encoding.UTF8.GetBytes(sums.ToString()));
         return new(file, 0, counts, lacking);
     }
@@ -82,8 +86,10 @@ internal static class Export
     }
 
     private static void Add(ZipArchive zip, string name, JsonNode content, StringBuilder sums)
+        => Add(zip, name, Encoding.UTF8.GetBytes(content.ToJsonString(Readable) + "\n"), sums);
+
+    private static void Add(ZipArchive zip, string name, byte[] bytes, StringBuilder sums)
     {
-        var bytes = Encoding.UTF8.GetBytes(content.ToJsonString(Readable) + "\n");
         using var entry = Entry(zip, name).Open();
         entry.Write(bytes);
         Sum(sums, ContentHash.Of(bytes), name);

@@ -15,6 +15,11 @@ internal static class ExportFormat
 
     public const string Attachments = "attachments/";
 
+    /// <summary>Papers and photos for people; whoever imports leaves them.</summary>
+    public const string Handover = "handover/";
+
+    private const int LongestName = 200;
+
     public const int MostFiles = 100_000;
 
     /// <summary>Of one file of entries, unpacked: a shop of a hundred years.</summary>
@@ -27,4 +32,9 @@ internal static class ExportFormat
 
     /// <summary><c>attachments/ab12…</c>.</summary>
     public static string PlaceOf(string sha256) => Attachments + sha256;
+
+    /// <summary>A paper for people under a name that any disk takes: no folder above it, no sign that a shell or a system reads.</summary>
+    public static bool IsHandover(string name)
+        => name.StartsWith(Handover, StringComparison.Ordinal) && name.Length <= LongestName
+            && name.Split('/').All(part => part.Length > 0 && part[0] != '.' && part.All(c => char.IsLetterOrDigit(c) || c is '.' or '-' or '_'));
 }

@@ -17,6 +17,15 @@ public sealed partial class Shop
     public ExportReport Export(string file, Vehicle? vehicle = null, bool overwrite = false)
         => store.Read(db => Moving.Export.To(db, Path, file, vehicle, overwrite));
 
+    /// <summary>Writes the zip that goes with a vehicle to its next shop: what <see cref="Export"/> writes of it, with papers and photos for people.</summary>
+    /// <param name="file">The zip.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="handover">The papers, and how a photo is made fit to leave.</param>
+    /// <param name="overwrite">Replace a file of that name.</param>
+    /// <exception cref="RecordException">It cannot be written; nothing is left behind.</exception>
+    public ExportReport HandOver(string file, Vehicle vehicle, Handover handover, bool overwrite = false)
+        => store.Read(db => Moving.Export.To(db, Path, file, vehicle, overwrite, handover));
+
     /// <summary>Merges what another shop, or an earlier day, has exported: all of it or nothing.</summary>
     /// <param name="file">The zip.</param>
     /// <param name="dryRun">Only say what would come of it.</param>

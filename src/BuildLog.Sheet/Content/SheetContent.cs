@@ -51,10 +51,15 @@ public sealed record SheetContent
 
     public IReadOnlyList<HistoryRow> History { get; init; } = [];
 
-    /// <summary>Null where the shop keeps no hours: then there is no such section.</summary>
+    /// <summary>Without any, and without bolts tightened again, there is no such section.</summary>
+    public IReadOnlyList<RoadTestRow> RoadTests { get; init; } = [];
+
+    public IReadOnlyList<TightenedRow> Tightened { get; init; } = [];
+
+    /// <summary>Null where nobody asked for hours: then there is no such section.</summary>
     public WorkDone? Work { get; init; }
 
-    /// <summary>Null where the shop keeps no costs: then there is no such section.</summary>
+    /// <summary>Null where nobody asked for costs: then there is no such section.</summary>
     public MoneySpent? Costs { get; init; }
 
     /// <summary>In the order to print; without any there is no such section.</summary>

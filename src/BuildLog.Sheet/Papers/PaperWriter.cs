@@ -13,27 +13,14 @@ public static class PaperWriter
 {
     /// <summary>Writes to a path: the whole file or nothing.</summary>
     /// <exception cref="SheetWriteException">The path cannot be written, or a file is there and may not be overwritten.</exception>
-    public static SheetResult WriteFile(PaperContent content, string path, bool overwrite = false)
-    {
-        var target = WholeFile.At(path, overwrite);
-        var file = PdfFile.Of(Draw(content), []);
-        target.Write(stream => stream.Write(file.Bytes));
-        return file.Result;
-    }
+    public static SheetResult WriteFile(PaperContent content, string path, bool overwrite = false) => PdfFile.Write(path, overwrite, () => Make(content));
 
-    public static SheetResult Write(PaperContent content, Stream output)
-    {
-        var file = PdfFile.Of(Draw(content), []);
-        output.Write(file.Bytes);
-        return file.Result;
-    }
+    public static SheetResult Write(PaperContent content, Stream output) => Make(content).WriteTo(output);
 
     /// <summary>The same pages as text, lines no longer than asked.</summary>
-    public static SheetPreview Preview(PaperContent content, int width = 78)
-    {
-        var document = Draw(content);
-        return new SheetPreview(PageAsText.Of(document, width), MissingSign.In(document), []);
-    }
+    public static SheetPreview Preview(PaperContent content, int width = 78) => SheetPreview.Of(Draw(content), width, []);
+
+    private static PdfFile Make(PaperContent content) => PdfFile.Of(Draw(content), []);
 
     internal static DrawnDocument Draw(PaperContent content) => content switch
     {

@@ -1,3 +1,5 @@
+using BuildLog.Sheet.Drawing;
+
 namespace BuildLog.Sheet.Preview;
 
 /// <summary>What a paper will say, as text, page by page: the same pages that would be printed.</summary>
@@ -9,6 +11,9 @@ public sealed record SheetPreview(IReadOnlyList<PreviewPage> Pages, IReadOnlyLis
     /// <summary>All pages below each other, each under a line with its number.</summary>
     public IEnumerable<string> Lines => Pages.SelectMany((page, i) => (IEnumerable<string>)
         [.. i == 0 ? (string[])[] : [""], FormattableString.Invariant($"──── page {page.Number} of {Pages.Count} ────"), "", .. page.Lines]);
+
+    internal static SheetPreview Of(DrawnDocument document, int width, IReadOnlyList<string> skippedPhotos) =>
+        new(PageAsText.Of(document, width), MissingSign.In(document), skippedPhotos);
 }
 
 /// <summary>One page as lines of text.</summary>

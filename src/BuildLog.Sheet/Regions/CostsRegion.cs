@@ -11,7 +11,7 @@ internal static class CostsRegion
     private static readonly IReadOnlyList<Column> Columns =
         [new("Date", 1), new("What for", 3), new("From", 1.7), new("Receipt", 1.1), new("Amount", 1.1, Align.Right)];
 
-    /// <summary>Nothing where the shop keeps no costs.</summary>
+    /// <summary>Nothing where nobody asked for costs.</summary>
     public static Block? Of(SheetContent sheet) => sheet.Costs is { } costs ? new Section("Costs", [.. Blocks(costs)]) : null;
 
     public static IEnumerable<Block> Blocks(MoneySpent costs) =>

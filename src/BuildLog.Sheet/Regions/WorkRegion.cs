@@ -10,7 +10,7 @@ internal static class WorkRegion
 {
     private static readonly IReadOnlyList<Column> Columns = [new("Date", 1), new("Work", 4.2), new("By", 1.4), new("Hours", 0.8, Align.Right)];
 
-    /// <summary>Nothing where the shop keeps no hours.</summary>
+    /// <summary>Nothing where nobody asked for hours.</summary>
     public static Block? Of(SheetContent sheet) => sheet.Work is { } work ? new Section("Work and hours", [.. Blocks(work)]) : null;
 
     public static IEnumerable<Block> Blocks(WorkDone work) =>

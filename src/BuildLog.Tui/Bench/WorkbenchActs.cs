@@ -114,7 +114,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(bench, units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     private static T Edited<T>(T entry, Action<T> edit)

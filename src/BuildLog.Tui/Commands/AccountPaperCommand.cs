@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Content;
@@ -52,8 +53,8 @@ internal sealed class AccountPaperCommand : Command
 
     private static Answer Csv(Account made, string path, bool overwrite)
     {
-        AccountCsv.WriteFile(made, path, overwrite);
-        return new(new JsonObject { ["file"] = path, ["rows"] = made.Rows.Count }, [FormattableString.Invariant($"Wrote {path}, {made.Rows.Count} rows below its head.")]);
+        WholeFile.At(path, overwrite, "kestrel-costs.csv").Write(AccountCsv.Text(made), AccountCsv.Encoding);
+        return new(new JsonObject { ["file"] = path, ["rows"] = made.Rows.Count }, [FormattableString.Invariant($"Wrote {path}, rows: {made.Rows.Count}.")]);
     }
 
     private static DateOnly? Day(Edge edge, ParseResult parse, Option<string?> option)

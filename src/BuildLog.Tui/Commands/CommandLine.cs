@@ -37,6 +37,7 @@ public static class CommandLine
         root.Subcommands.Add(new HistoryCommand(edge));
         root.Subcommands.Add(new SheetCommand(edge));
         root.Subcommands.Add(new PaperCommand(edge));
+        root.Subcommands.Add(new HandoverCommand(edge));
         root.Subcommands.Add(new CsvCommand(edge));
         root.Subcommands.Add(new ExportCommand(edge));
         root.Subcommands.Add(new ImportCommand(edge));

@@ -14,9 +14,11 @@ internal sealed class SheetCommand : Command
     private readonly PaperOptions paper = new();
     private readonly Option<string?> reader = new("--for") { Description = "Whom it is for (the buyer, if not said): decides what it contains; own is everything.", HelpName = ReaderWords.All };
     private readonly Option<string?> from = new("--from") { Description = "Leave out swaps and sessions before that day.", HelpName = "DATE" };
-    private readonly Option<string?> photo = new("--photo") { Description = "The photo beside the title: JPEG, PNG or WebP.", HelpName = "FILE" };
-    private readonly Option<string[]> before = new("--before") { Description = "A photo from before the work; may be repeated.", HelpName = "FILE" };
-    private readonly Option<string[]> after = new("--after") { Description = "A photo from after the work; may be repeated.", HelpName = "FILE" };
+    private readonly Option<bool> hours = new("--hours") { Description = "With the work and its hours." };
+    private readonly Option<bool> costs = new("--costs") { Description = "With what was paid." };
+    private readonly Option<string?> photo = new("--photo") { Description = "The photo beside the title, if not the first one attached to the vehicle: JPEG, PNG or WebP.", HelpName = "FILE" };
+    private readonly Option<string[]> before = new("--before") { Description = "One more photo from before the work; may be repeated.", HelpName = "FILE" };
+    private readonly Option<string[]> after = new("--after") { Description = "One more photo from after the work; may be repeated.", HelpName = "FILE" };
     private readonly Option<bool> preview = new("--preview") { Description = "Print its text, page by page, and write nothing." };
 
     public SheetCommand(Edge edge) : base("sheet", "Write the build sheet as PDF.")
@@ -25,6 +27,8 @@ internal sealed class SheetCommand : Command
         paper.AddTo(this);
         Options.Add(reader);
         Options.Add(from);
+        Options.Add(hours);
+        Options.Add(costs);
         Options.Add(photo);
         Options.Add(before);
         Options.Add(after);
@@ -43,15 +47,19 @@ internal sealed class SheetCommand : Command
 
     private SheetContent Content(Edge edge, ParseResult parse)
     {
-        var size = paper.Paper(parse);
-        var whom = parse.GetValue(reader) is { } name ? Reading.Of(reader.Name, name, ReaderWords.Read) : SheetReader.Buyer;
-        DateOnly? since = parse.GetValue(from) is { } text ? Reading.Of(from.Name, text, typed => DayText.Read(typed, edge.Today)) : null;
+        var wishes = new SheetWishes(
+            parse.GetValue(reader) is { } name ? Reading.Of(reader.Name, name, ReaderWords.Read) : SheetReader.Buyer,
+            paper.Paper(parse),
+            parse.GetValue(from) is { } text ? Reading.Of(from.Name, text, typed => DayText.Read(typed, edge.Today)) : null,
+            parse.GetValue(hours),
+            parse.GetValue(costs));
         var title = parse.GetValue(photo) is { } file ? Reading.Of(photo.Name, file, path => PhotoFile.Read(path, PhotoMoment.Any)) : null;
         SheetPhoto[] photos = [.. Photos(parse, before, PhotoMoment.Before), .. Photos(parse, after, PhotoMoment.After)];
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        return SheetOfVehicle.Content(bench, edge.Common.UnitsOf(parse), size, paper.Printed(edge, parse), since) with { Reader = whom, TitlePhoto = title, Photos = photos };
+        var content = SheetOfVehicle.Content(bench, VehicleFolder.Read(shop, bench.Vehicle), wishes, edge.Common.UnitsOf(parse), paper.Printed(edge, parse));
+        return content with { TitlePhoto = title ?? content.TitlePhoto, Photos = [.. content.Photos, .. photos] };
     }
 
     private static IEnumerable<SheetPhoto> Photos(ParseResult parse, Option<string[]> option, PhotoMoment when)

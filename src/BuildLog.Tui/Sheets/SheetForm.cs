@@ -10,11 +10,12 @@ namespace BuildLog.Tui.Sheets;
 public static class SheetForm
 {
     /// <param name="bench">The vehicle.</param>
+    /// <param name="folder">What else the shop keeps of it.</param>
     /// <param name="units">The units to print.</param>
     /// <param name="clock">The time that stands on it.</param>
     /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
     /// <param name="said">Hears what came of it.</param>
-    public static Form For(VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said) => new()
+    public static Form For(VehicleOnBench bench, VehicleFolder folder, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said) => new()
     {
         Title = $"Build sheet of {bench.Vehicle.Name}",
         HelpPage = "Sheet",
@@ -24,10 +25,12 @@ public static class SheetForm
             new TextEntry("file", "File") { Initial = UsualName(bench), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
             new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
+            new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
+            new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
-        Save = values => Save(values, SheetOfVehicle.Content(bench, units, Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow()), host, said),
+        Save = values => Save(values, SheetOfVehicle.Content(bench, folder, Wishes(values), units, clock.GetLocalNow()), host, said),
     };
 
     /// <summary>What was written, and what could not be printed.</summary>
@@ -40,9 +43,11 @@ public static class SheetForm
         return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
     }
 
+    private static SheetWishes Wishes(FormValues values)
+        => new(Enum.Parse<SheetReader>(values["reader"]), Enum.Parse<Paper>(values["paper"]), WithHours: values.IsYes("hours"), WithCosts: values.IsYes("costs"));
+
     private static SaveOutcome Save(FormValues values, SheetContent content, IFormHost host, Action<string> said)
     {
-        content = content with { Reader = Enum.Parse<SheetReader>(values["reader"]) };
         var path = SheetFile.Read(values["file"]).OrRefuse();
         if (values.IsYes("read") && !ReadFirst(content, host))
         {

@@ -12,6 +12,7 @@ using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Papers;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Sheets;
@@ -23,20 +24,23 @@ public static class SheetOfVehicle
     private const char NoBreak = '\u00a0';
 
     /// <param name="bench">The vehicle.</param>
+    /// <param name="folder">What else the shop keeps of it.</param>
+    /// <param name="wishes">How it is wanted.</param>
     /// <param name="units">The units to print.</param>
-    /// <param name="paper">The paper.</param>
     /// <param name="printed">The time that stands on it.</param>
-    /// <param name="from">Leaves out what happened before this day; null for everything.</param>
-    public static SheetContent Content(VehicleOnBench bench, UnitSystem units, Paper paper, DateTimeOffset printed, DateOnly? from = null)
+    public static SheetContent Content(VehicleOnBench bench, VehicleFolder folder, SheetWishes wishes, UnitSystem units, DateTimeOffset printed)
     {
+        var span = new AccountSpan(wishes.From, null);
         var speeds = SpeedsWords.Of(bench.Driveline, bench.Goals, units);
         return new()
         {
             Id = bench.Vehicle.Uid,
             Created = printed,
-            Paper = paper,
+            Reader = wishes.Reader,
+            Paper = wishes.Paper,
             PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
-            Vehicle = Title(bench),
+            Vehicle = Title(bench, folder),
+            TitlePhoto = PhotosOfVehicle.Title(folder, bench.Vehicle.Uid),
             Driveline = [.. bench.Fitted.Fitted.Select(fitment => Row(bench.Fitted, fitment, units))],
             KeyFigures = [.. KeyFigures(bench, units)],
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
@@ -47,27 +51,27 @@ public static class SheetOfVehicle
             RunningGear = RunningGearOfVehicle.Of(bench.Driveline, units),
             Propshafts = [.. PropshaftsOfVehicle.Of(bench)],
             Findings = [.. Findings(bench.Findings, units)],
-            Evidence = [.. bench.Sessions.Where(session => session.Date >= (from ?? DateOnly.MinValue)).Select(session => Evidence(session, units))],
-            History = [.. bench.History.Where(swap => swap.Date >= (from ?? DateOnly.MinValue)).Reverse().Select(swap => History(swap, bench))],
-            Defects = [.. Says(bench, Verdict.Clash)],
-            OpenPoints = [.. Says(bench, Verdict.Open)],
+            Evidence = [.. bench.Sessions.Where(session => wishes.Holds(session.Date)).Select(session => Evidence(session, units))],
+            History = [.. bench.History.Where(swap => wishes.Holds(swap.Date)).Reverse().Select(swap => History(swap, bench))],
+            RoadTests = [.. RoadTestsOfVehicle.Drives(folder, wishes)],
+            Tightened = [.. RoadTestsOfVehicle.Tightened(folder, wishes)],
+            Work = wishes.Hours ? TimeOfVehicle.Work(folder, span) : null,
+            Costs = wishes.Costs ? CostsOfVehicle.Spent(folder, span) : null,
+            Photos = [.. PhotosOfVehicle.Rest(folder, bench.Vehicle.Uid)],
+            Defects = [.. Says(bench, Verdict.Clash), .. RoadTestsOfVehicle.OpenDefects(folder)],
+            OpenPoints = [.. Says(bench, Verdict.Open), .. ToDo(folder)],
             Assumptions = [.. Assumptions(bench)],
             Cautions = Cautions.Sheet,
         };
     }
 
-    private static VehicleTitle Title(VehicleOnBench bench)
+    private static VehicleTitle Title(VehicleOnBench bench, VehicleFolder folder)
     {
         var vehicle = bench.Vehicle;
         return new()
         {
             Name = vehicle.Name,
-            Identity =
-            [
-                new("Chassis number", vehicle.ChassisNumber),
-                new("Engine number", bench.Fitted.At(Position.Engine)?.SerialNumber),
-                new("Registration", vehicle.Registration),
-            ],
+            Identity = NumbersOfVehicle.Of(bench, folder),
             Owner = vehicle.Owner,
             State = vehicle.State.InWords(),
             Odometer = bench.History.Select(swap => swap.Odometer).LastOrDefault(odometer => odometer is not null) is { } last ? $"{last.InWords} at the last swap" : null,
@@ -189,6 +193,9 @@ public static class SheetOfVehicle
 
     private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict)
         => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.Says);
+
+    private static IEnumerable<string> ToDo(VehicleFolder folder)
+        => folder.Jobs.Where(job => job.BeforeHandover && job.IsOpen).Select(job => $"To be done before handover: {job.Title}.");
 
     // What rests on a word or a guess is said, not hidden among the measured numbers.
     private static IEnumerable<string> Assumptions(VehicleOnBench bench)

@@ -8,8 +8,8 @@ namespace BuildLog.Sheet.Tests.Regions;
 public sealed class ReadersTests
 {
     [Theory]
-    [InlineData(SheetReader.Buyer, "Driveline, Key figures, Speeds in the gears, Pull and hills, Findings, Speedometer, Tyres, wheels and axle masses, Measurement evidence, Parts history, Work and hours, Open points and assumptions, Cautions, Signatures")]
-    [InlineData(SheetReader.Inspector, "Driveline, Key figures, Findings, Speedometer, Tyres, wheels and axle masses, Propshafts, Measurement evidence, Parts history, Open points and assumptions, Cautions, Signatures")]
+    [InlineData(SheetReader.Buyer, "Driveline, Key figures, Speeds in the gears, Pull and hills, Findings, Speedometer, Tyres, wheels and axle masses, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
+    [InlineData(SheetReader.Inspector, "Driveline, Key figures, Findings, Speedometer, Tyres, wheels and axle masses, Propshafts, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     [InlineData(SheetReader.Insurer, "Driveline, Key figures, Tyres, wheels and axle masses, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     [InlineData(SheetReader.Own, "Driveline, Key figures, Speeds in the gears, Pull and hills, Findings, Speedometer, Tyres, wheels and axle masses, Propshafts, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     public void Each_gets_the_regions_meant_for_them(SheetReader reader, string regions)
@@ -21,12 +21,13 @@ public sealed class ReadersTests
     }
 
     [Fact]
-    public void Hours_costs_and_photos_that_nobody_keeps_make_no_region()
+    public void Hours_costs_road_tests_and_photos_that_nobody_keeps_make_no_region()
     {
         using var sheet = ReadBack.Of(Sheets.Empty with { Reader = SheetReader.Own });
 
         Assert.DoesNotContain("Work and hours", sheet.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Costs", sheet.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Road tests", sheet.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Photos", sheet.Text, StringComparison.Ordinal);
     }
 

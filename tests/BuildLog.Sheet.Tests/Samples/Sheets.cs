@@ -44,6 +44,8 @@ internal static class Sheets
         Speedometer = new SpeedometerFacts([new(text, text)], Chart(text)),
         RunningGear = [new RunningGearRow { Axle = text, Tyre = text, Wheel = text, AxleMass = text, TyresCarry = text, SpeedLimit = text }],
         Propshafts = [new PropshaftRow { Piece = text, Tube = text, Length = text, JointAngles = text, Yokes = text, CriticalSpeed = text, FastestTurn = text }],
+        RoadTests = [new RoadTestRow { Date = text, Odometer = text, Read = text, Noticed = text, Defects = text, Fix = text }],
+        Tightened = [new TightenedRow(text, text, text, text)],
         Work = new WorkDone([new(text, text, text, text)], text),
         Costs = new MoneySpent([new(text, text, text, text, text)], [text, text]),
         Photos = [new SheetPhoto(text, new byte[] { 1, 2, 3 }, text)],

@@ -63,18 +63,22 @@ public sealed class SheetCommandTests : IDisposable
     [Theory]
     [InlineData("order", "Ottery")]
     [InlineData("session", "Ottery", "--method", "roll-out", "--date", "2024-06-01")]
+    [InlineData("time", "Brindle")]
+    [InlineData("costs", "Brindle")]
     [InlineData("labels")]
     public void The_other_papers_name_the_file_they_need(params string[] paper)
     {
         var said = Said.By(["paper", .. paper, "--demo"]);
 
         Assert.Equal(2, said.ExitCode);
-        Assert.StartsWith("--out: Name the PDF to write.", said.Errors, StringComparison.Ordinal);
+        Assert.StartsWith("--out: Name the PDF", said.Errors, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("order", "Ottery")]
     [InlineData("session", "Brindle", "--date", "2024-10-26")]
+    [InlineData("time", "Brindle")]
+    [InlineData("costs", "Brindle", "--paper", "letter")]
     [InlineData("labels", "--shelf")]
     public void The_other_papers_are_written_alike_when_asked_to(params string[] paper)
     {

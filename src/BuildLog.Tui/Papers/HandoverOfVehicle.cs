@@ -1,0 +1,24 @@
+using BuildLog.Data.Moving;
+using BuildLog.Sheet;
+using BuildLog.Sheet.Photos;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Sheets;
+
+namespace BuildLog.Tui.Papers;
+
+/// <summary>What goes with a vehicle when it changes hands, beside its part of the record: the build sheet, the list of receipts, photos fit to leave the shop.</summary>
+public static class HandoverOfVehicle
+{
+    private const string SheetName = "build-sheet.pdf";
+    private const string ReceiptsName = "receipts.csv";
+
+    /// <returns>The papers, and what had to be said of the sheet.</returns>
+    public static (Handover Handover, SheetResult Sheet) Of(VehicleOnBench bench, VehicleFolder folder, SheetWishes wishes, UnitSystem units, DateTimeOffset printed)
+    {
+        using var pdf = new MemoryStream();
+        var sheet = BuildSheetWriter.Write(SheetOfVehicle.Content(bench, folder, wishes, units, printed), pdf);
+        var receipts = CostsOfVehicle.Content(bench.Vehicle, folder, AccountSpan.All, wishes.Paper, printed);
+        byte[] csv = [.. AccountCsv.Encoding.Preamble, .. AccountCsv.Encoding.GetBytes(AccountCsv.Text(receipts))];
+        return (new([new(SheetName, pdf.ToArray()), new(ReceiptsName, csv)], PhotoCopy.Of), sheet);
+    }
+}
