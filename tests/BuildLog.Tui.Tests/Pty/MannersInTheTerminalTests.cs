@@ -3,6 +3,8 @@ namespace BuildLog.Tui.Tests.Pty;
 /// <summary>What a terminal does to a program while it runs: resize, stop and continue, a very long paste.</summary>
 public sealed class MannersInTheTerminalTests : IDisposable
 {
+    private static readonly Dictionary<string, string?> Utf8 = new() { ["LC_ALL"] = "C.UTF-8" };
+
     private readonly string folder = Directory.CreateTempSubdirectory("manners").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -40,5 +42,24 @@ public sealed class MannersInTheTerminalTests : IDisposable
         program.Terminal.WaitFor("Will be called Heron.");
     }
 
-    private TerminalProgram Start() => new([Environment.ProcessPath!, Trial.Word, Path.Combine(folder, "errors.log")], environment: new Dictionary<string, string?> { ["LC_ALL"] = "C.UTF-8" });
+    [Fact]
+    public void Ctrl_z_hands_the_terminal_to_the_shell_and_fg_brings_the_form_back_as_typed()
+    {
+        using var shell = new TerminalProgram(["bash", "--norc", "-i"], environment: Utf8);
+        shell.Terminal.Send($"'{Environment.ProcessPath}' {Trial.Word} '{Path.Combine(folder, "errors.log")}'\n");
+        shell.Terminal.WaitFor("Findings");
+        shell.Terminal.Send("t");
+        shell.Terminal.WaitFor("what you call it");
+        shell.Terminal.Send("Kestrel");
+        var typed = shell.Terminal.WaitFor("Will be called Kestrel.");
+
+        shell.Terminal.Send("\x1a");
+        var stopped = shell.Terminal.WaitFor("Stopped", typed);
+        Assert.Contains("\e[?1049l", shell.Terminal.Raw[typed..stopped], StringComparison.Ordinal);
+
+        shell.Terminal.Send("fg\n");
+        shell.Terminal.WaitFor("Will be called Kestrel.", stopped);
+    }
+
+    private TerminalProgram Start() => new([Environment.ProcessPath!, Trial.Word, Path.Combine(folder, "errors.log")], environment: Utf8);
 }
