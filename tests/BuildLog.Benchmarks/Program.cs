@@ -1,3 +1,5 @@
 using BenchmarkDotNet.Running;
+using BuildLog.Benchmarks.Workbench;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["workbench", var program]) WorkbenchSpeed.Measure(program);
+else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -5,6 +5,7 @@ public sealed record Form
 {
     public required string Title { get; init; }
 
+    /// <summary>None for what needs cautions and a set-up but no answer: it is saved as soon as those are done.</summary>
     public required IReadOnlyList<Entry> Entries { get; init; }
 
     /// <summary>Called with what was typed once every check is content.</summary>

@@ -69,6 +69,7 @@ internal sealed class FormScreen : Popup
     {
         if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions, form.HelpPage)) return false;
         if (form.SetUp.Count > 0 && !SetUpScreen.GoOn(app, form.Title, form.SetUp, form.HelpPage)) return false;
+        if (form.Entries.Count == 0) return form.Save(new FormValues(new Dictionary<string, string>())) is Saved;
         using var screen = new FormScreen(form, pad, TakenUp(app, form.Title, pad));
         app.Run(screen);
         return screen.saved;

@@ -1,3 +1,4 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.Views;
 
 namespace BuildLog.Tui.Forms;
@@ -5,6 +6,8 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
 internal sealed class OneLineField : TextField, ITakesPaste
 {
+    public OneLineField() => KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
+
     public bool TakePaste(string pasted) => OnPaste(Joined(pasted));
 
     protected override string OnSanitizingPaste(string raw) => Joined(raw);

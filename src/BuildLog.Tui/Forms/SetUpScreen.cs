@@ -21,7 +21,6 @@ internal sealed class SetUpScreen : Popup
         Add(page);
         ShowKeys(new KeyHint("Enter", "set up, go on"), new KeyHint("↑↓", "scroll"), new KeyHint("F1", "help"), new KeyHint("Esc", "leave"));
         AddCommand(Command.Accept, Ready);
-        KeyBindings.Add(Key.Enter, Command.Accept);
     }
 
     protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 5;

@@ -37,13 +37,12 @@ public static class TallyForms
     /// <summary>Cautions and set-up of a count that needs no answer before it begins.</summary>
     public static Form Ready(string what, string helpPage, IReadOnlyList<string> cautions, IReadOnlyList<string> setUp) => new()
     {
-        Title = $"Ready: {what}",
+        Title = what,
         HelpPage = helpPage,
         Cautions = cautions,
         SetUp = setUp,
         SaveCaption = "Start counting",
         Entries = [],
-        Echo = _ => ["Enter starts the count; Esc leaves it, and keeps what was counted."],
         Save = _ => SaveOutcome.Done,
     };
 

@@ -185,4 +185,25 @@ public sealed class FormScreenTests : IDisposable
             Steps.Check(s => s.App.RequestStop(start)));
         Assert.False(filled);
     }
+
+    [Fact]
+    public void After_the_cautions_the_set_up_is_drawn_and_a_form_that_asks_nothing_is_done_then()
+    {
+        var form = new Form { Title = "Ready", Cautions = ["Chock the wheels."], SetUp = ["   wheel ---O---", "1 Mark the flange."], Entries = [], Save = _ => SaveOutcome.Done };
+        using var start = new Runnable();
+        var filled = false;
+        start.IsRunningChanged += (_, e) =>
+        {
+            if (e.Value) screen.App.Invoke(() => filled = FormScreen.Fill(screen.App, form, new Scratchpad()));
+        };
+        screen.Run(
+            start,
+            Steps.See("1. Chock the wheels."),
+            Steps.Press((Key)'a'),
+            Steps.See("1 Mark the flange."),
+            Steps.Press(Key.Enter),
+            Steps.NoLongerSee("1 Mark the flange."),
+            Steps.Check(s => s.App.RequestStop(start)));
+        Assert.True(filled);
+    }
 }

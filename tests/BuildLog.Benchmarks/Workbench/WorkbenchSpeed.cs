@@ -1,0 +1,59 @@
+using System.Globalization;
+
+namespace BuildLog.Benchmarks.Workbench;
+
+/// <summary>What the published workbench costs on a big shop, beside hello world measured in the same run.</summary>
+internal static class WorkbenchSpeed
+{
+    private const int Starts = 7;
+    private const int Keys = 60;
+    private const string FirstUseful = "1 Findings";
+    private const string CursorOfAList = "›";
+    private const string Down = "\e[B";
+
+    /// <param name="program">The published <c>buildlog</c>.</param>
+    public static void Measure(string program)
+    {
+        var folder = Path.Combine(Path.GetTempPath(), "buildlog-speed");
+        Directory.CreateDirectory(folder);
+        var shop = Path.Combine(folder, "big-shop.db");
+        BigShop.MakeAt(shop);
+        var hello = HelloWorld.PublishIn(Path.Combine(folder, "hello"));
+
+        var helloStarts = Times(() => Start(HelloWorld.Says, hello));
+        var firstScreens = Times(() => Start(FirstUseful, program, "--database", shop));
+        Say($"hello world          {Median(helloStarts) * 1000:0} ms");
+        Say($"first useful screen  {Median(firstScreens) * 1000:0} ms, {Median(firstScreens) / Median(helloStarts):0.0} × hello world (at most 10, aim 5)");
+
+        using var workbench = new ProgramInTerminal(program, "--database", shop);
+        workbench.SecondsUntil(FirstUseful);
+        Pause(2000);
+        var redraws = Enumerable.Range(0, Keys).Select(k =>
+        {
+            Pause(200 + (k * 7 % 20)); // another phase of the program's own clock each time
+            return workbench.MillisecondsFrom(Down, CursorOfAList);
+        }).Order().ToList();
+        Say($"key to redraw        median {redraws[Keys / 2]:0} ms, p95 {redraws[Keys * 95 / 100]:0} ms (at most 30)");
+        Pause(2000);
+        Say($"idle                 {workbench.IdleShare(TimeSpan.FromSeconds(10)) * 100:0.0} % of a core (at most 6)");
+        Say($"memory               {workbench.Memory():0} MiB (at most 120)");
+    }
+
+    private static double Start(string until, params string[] command)
+    {
+        using var program = new ProgramInTerminal(command);
+        return program.SecondsUntil(until);
+    }
+
+    private static List<double> Times(Func<double> time) => [.. Enumerable.Range(0, Starts).Select(_ => time())];
+
+    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
+
+    private static void Pause(int milliseconds)
+    {
+        using var never = new ManualResetEventSlim();
+        never.Wait(milliseconds);
+    }
+
+    private static void Say(FormattableString line) => Console.WriteLine(line.ToString(CultureInfo.InvariantCulture));
+}
