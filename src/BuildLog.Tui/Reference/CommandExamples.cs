@@ -21,6 +21,8 @@ internal static class CommandExamples
         ["paper"] = ["paper order Ottery --out propshaft.pdf --demo"],
         ["paper order"] = ["paper order Ottery --out propshaft.pdf --demo"],
         ["paper session"] = ["paper session Brindle --out count.pdf --demo"],
+        ["paper time"] = ["paper time Brindle --out hours.pdf --demo"],
+        ["paper costs"] = ["paper costs Brindle --out receipts.pdf --demo"],
         ["paper labels"] = ["paper labels --out labels.pdf --demo"],
         ["csv"] = ["csv costs --vehicle Brindle --out costs.csv --demo"],
         ["export"] = ["export shop.zip --demo", "export tansy.zip --vehicle Tansy --demo"],
