@@ -24,6 +24,8 @@ internal static class CommandExamples
         ["paper time"] = ["paper time Brindle --out hours.pdf --demo", "paper time Brindle --from 2024-11-01 --out hours.csv --demo"],
         ["paper costs"] = ["paper costs Brindle --out costs.pdf --demo"],
         ["paper labels"] = ["paper labels --out labels.pdf --demo"],
+        ["attach"] = ["attach costs.pdf --to Brindle --what receipt --caption \"receipts so far\" --demo"],
+        ["attachments"] = ["attachments Brindle --demo"],
         ["handover"] = ["handover Tansy --out tansy-handover.zip --demo"],
         ["csv"] = ["csv costs --vehicle Brindle --out costs.csv --demo"],
         ["export"] = ["export shop.zip --demo", "export tansy.zip --vehicle Tansy --demo"],
