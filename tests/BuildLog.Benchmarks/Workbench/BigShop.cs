@@ -21,7 +21,14 @@ internal static class BigShop
     public static void MakeAt(string path)
     {
         if (File.Exists(path)) return;
-        using var shop = ShopFile.Open(path, TimeProvider.System);
+        var making = path + ".making"; // one that was cut short is never taken for the whole
+        File.Delete(making);
+        using (var shop = ShopFile.Open(making, TimeProvider.System)) Fill(shop);
+        File.Move(making, path);
+    }
+
+    private static void Fill(Shop shop)
+    {
         for (var k = 1; k <= Vehicles; k++)
         {
             var vehicle = shop.Add(new Vehicle { Name = Numbered("Invented", k) });
