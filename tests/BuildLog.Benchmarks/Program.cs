@@ -1,5 +1,18 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using BuildLog.Benchmarks.Record;
 using BuildLog.Benchmarks.Workbench;
 
-if (args is ["workbench", var program]) WorkbenchSpeed.Measure(program);
-else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// The record is measured on files of its own, killed writers and the workbench are other programs: all without the runner.
+switch (args)
+{
+    case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
+    case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
+    case [KilledWriters.Writing, var path]: return KilledWriters.Write(path);
+    case ["workbench", var program]:
+        WorkbenchSpeed.Measure(program);
+        return 0;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        return 0;
+}

@@ -1,0 +1,66 @@
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+
+namespace BuildLog.Benchmarks.Record;
+
+/// <summary>The same questions and the same change by hand: what reading and writing these rows costs at least.</summary>
+internal sealed class RawRecord(SqliteConnection connection)
+{
+    private const string Fitted =
+        """
+        SELECT f.*, c.* FROM Fitments f JOIN Components c ON c.Id = f.ComponentId
+        WHERE f.VehicleId = $vehicle AND f.FromDate <= $day AND (f.ToDate IS NULL OR f.ToDate > $day)
+        """;
+
+    private const string Measured =
+        """
+        SELECT s.*, r.* FROM Fitments f JOIN Sessions s ON s.ComponentId = f.ComponentId JOIN Readings r ON r.SessionId = s.Id
+        WHERE f.VehicleId = $vehicle AND f.FromDate <= $day AND (f.ToDate IS NULL OR f.ToDate > $day) ORDER BY s.Date DESC, s.Id DESC, r.Ordinal
+        """;
+
+    private const string Timeline = "SELECT f.*, c.* FROM Fitments f JOIN Components c ON c.Id = f.ComponentId WHERE f.VehicleId = $vehicle ORDER BY f.FromDate, f.FromOrder";
+
+    private const string Noting =
+        """
+        INSERT INTO Notes (About, AboutUid, Date, Title, Body, Uid, Version) VALUES ('Vehicle', $about, $day, $title, $body, $uid, 0);
+        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, $title, 'bench', 'Forward');
+        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff) VALUES (last_insert_rowid(), 'Notes', 0, $uid, NULL, 'Insert', $diff);
+        INSERT INTO Findables (RecordUid, Kind, Day, Title, About, Body) VALUES ($uid, 'note', $day, $title, '', $body);
+        """;
+
+    public int OnADay(long vehicle, DateOnly day) => Read(Fitted, vehicle, day) + Read(Measured, vehicle, day) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, day);
+
+    public int Page(long vehicle) => Read(Timeline, vehicle, default);
+
+    public void Note(Guid about, string title, string body)
+    {
+        var uid = Guid.CreateVersion7();
+        using var transaction = connection.BeginTransaction();
+        using var command = connection.CreateCommand();
+        command.CommandText = Noting;
+        command.Parameters.AddWithValue("$about", about);
+        command.Parameters.AddWithValue("$day", "2026-05-03");
+        command.Parameters.AddWithValue("$title", title);
+        command.Parameters.AddWithValue("$body", body);
+        command.Parameters.AddWithValue("$uid", uid);
+        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
+        command.Parameters.AddWithValue("$diff", $$"""{"Title":[null,"{{title}}"],"Body":[null,"{{body}}"],"Uid":[null,"{{uid}}"]}""");
+        command.ExecuteNonQuery();
+        transaction.Commit();
+    }
+
+    private int Read(string sql, long vehicle, DateOnly day)
+    {
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.Parameters.AddWithValue("$vehicle", vehicle);
+        if (sql.Contains("$day", StringComparison.Ordinal)) command.Parameters.AddWithValue("$day", day);
+        using var row = command.ExecuteReader();
+        var values = new object[row.FieldCount];
+        var count = 0;
+        while (row.Read()) count += row.GetValues(values) > 0 ? 1 : 0;
+        return count;
+    }
+}
