@@ -15,6 +15,7 @@ internal static class WorkbenchStart
         app =>
         {
             var screen = new WorkbenchScreen(acts, pages());
+            screen.GoToWhatNow();
             if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
             return screen;
         },
