@@ -63,7 +63,7 @@ internal static class Entries
     public static T Stored<T>(ShopContext db, T asRead)
         where T : Kept
     {
-        var stored = (T?)References.Set(db, asRead.GetType()).SingleOrDefault(entry => entry.Id == asRead.Id);
+        var stored = (T?)Everything.Of(db, asRead.GetType()).SingleOrDefault(entry => entry.Id == asRead.Id);
         return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
     }
 

@@ -1,5 +1,3 @@
-using System.Linq.Expressions;
-using System.Reflection;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
@@ -8,24 +6,20 @@ namespace BuildLog.Data;
 /// <summary>Records of a kind that is known only while the program runs.</summary>
 internal static class Everything
 {
-    private static readonly MethodInfo All = typeof(Everything).GetMethod(nameof(AllOf), BindingFlags.NonPublic | BindingFlags.Static)!;
-    private static readonly MethodInfo Hanging = typeof(Everything).GetMethod(nameof(HangingOn), BindingFlags.NonPublic | BindingFlags.Static)!;
+    /// <summary>What the table holds is a record of its own, and no row that is part of one.</summary>
+    public static bool IsKept(this IReadOnlyTypeBase type) => typeof(Kept).IsAssignableFrom(type.ClrType);
 
-    public static IEnumerable<Kept> Of(ShopContext db, Type kind) => (IEnumerable<Kept>)All.MakeGenericMethod(kind).Invoke(null, [db])!;
+    /// <summary>The kinds of row that lie in a table; the one they have in common comes first.</summary>
+    public static IEnumerable<IEntityType> In(ShopContext db, string table)
+        => db.Model.GetEntityTypes().Where(type => type.GetTableName() == table).OrderBy(type => type.BaseType is not null);
+
+    public static IQueryable<Kept> Of(ShopContext db, Type kind)
+        => (IQueryable<Kept>)typeof(ShopContext).GetMethod(nameof(ShopContext.Set), [])!.MakeGenericMethod(kind).Invoke(db, null)!;
 
     /// <summary>The records that refer to one by this key.</summary>
-    public static IReadOnlyList<Kept> Referring(ShopContext db, IForeignKey key, long to)
-        => (IReadOnlyList<Kept>)Hanging.MakeGenericMethod(key.DeclaringEntityType.ClrType).Invoke(null, [db, key.Properties[0].Name, key.Properties[0].ClrType, to])!;
-
-    private static IEnumerable<Kept> AllOf<T>(ShopContext db)
-        where T : Kept
-        => db.Set<T>().AsSplitQuery().OrderBy(record => record.Id);
-
-    private static IReadOnlyList<Kept> HangingOn<T>(ShopContext db, string key, Type keyType, long to)
-        where T : Kept
+    public static IQueryable<Kept> Referring(ShopContext db, IForeignKey key, long to)
     {
-        var record = Expression.Parameter(typeof(T));
-        var value = Expression.Call(typeof(EF), nameof(EF.Property), [keyType], record, Expression.Constant(key));
-        return [.. db.Set<T>().Where(Expression.Lambda<Func<T, bool>>(Expression.Equal(value, Expression.Constant(to, keyType)), record))];
+        var column = key.Properties[0].Name;
+        return Of(db, key.DeclaringEntityType.ClrType).Where(record => EF.Property<long?>(record, column) == to);
     }
 }

@@ -1,5 +1,3 @@
-using BuildLog.Data.Changes;
-
 namespace BuildLog.Data;
 
 /// <summary>Something the record keeps for good.</summary>
@@ -15,7 +13,7 @@ public abstract class Kept
     public long Version { get; internal set; }
 
     /// <summary>What kind of thing it is, as lists of changes and of things found name it; which one says <see cref="object.ToString"/>.</summary>
-    internal virtual string KindInWords => RecordWords.KindOf(GetType());
+    internal virtual string KindInWords => Matters.Of(this).InWords();
 }
 
 /// <summary>Something a person enters and may correct.</summary>

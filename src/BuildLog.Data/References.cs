@@ -1,5 +1,4 @@
 using BuildLog.Gearing.Quantities;
-using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data;
 
@@ -30,24 +29,17 @@ internal static class References
     /// <exception cref="RefusedException">The sentence says what does.</exception>
     public static void CheckFree(ShopContext db, Entered entry)
     {
-        foreach (var reference in db.Model.FindEntityType(entry.GetType())!.GetReferencingForeignKeys())
+        foreach (var reference in db.Model.FindEntityType(entry.GetType())!.GetReferencingForeignKeys().Where(reference => reference.DeclaringEntityType.IsKept()))
         {
-            var type = reference.DeclaringEntityType.ClrType;
-            if (!typeof(Kept).IsAssignableFrom(type)) continue;
-
-            var column = reference.Properties[0].Name;
-            if (Set(db, type).Any(other => EF.Property<long?>(other, column) == entry.Id))
+            if (Everything.Referring(db, reference, entry.Id).Any())
             {
-                string what = Matters.Of(entry).InWords(), other = Matters.Of(type).InWords();
+                string what = Matters.Of(entry).InWords(), other = Matters.Of(reference.DeclaringEntityType.ClrType).InWords();
                 throw new RefusedException("in-use", $"The {what} cannot be taken out while a {other} in the record names it; take that out first.", "");
             }
         }
     }
 
-    public static IQueryable<Kept> Set(ShopContext db, Type type)
-        => (IQueryable<Kept>)typeof(ShopContext).GetMethod(nameof(ShopContext.Set), [])!.MakeGenericMethod(type).Invoke(db, null)!;
-
-    private static bool Holds(ShopContext db, Matter about, Guid uid) => Set(db, Matters.TypeOf(about)).Any(kept => kept.Uid == uid);
+    private static bool Holds(ShopContext db, Matter about, Guid uid) => Everything.Of(db, Matters.TypeOf(about)).Any(kept => kept.Uid == uid);
 
     private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), $"The {matter.InWords()} is not in the record; add it first.", "");
 }

@@ -1,4 +1,3 @@
-using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
@@ -46,28 +45,39 @@ internal static class Removing
         {
             throw new RefusedException(
                 "component",
-                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {new Stay(last.Position, last.Start, last.End).InWords()}: strike that fitment first if it never was.", "");
+                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {last.TimeInWords}: strike that fitment first if it never was.", "");
         }
 
         Take(db, component);
     }
 
     /// <summary>What goes with it, such as <c>7 fitments, 2 goals and 1 turn count</c>; empty if nothing does.</summary>
-    public static string WhatGoesWith(ShopContext db, Kept record)
+    public static string WhatGoesWith(ShopContext db, Kept record) => InWords(Hanging(db, record));
+
+    private static string InWords(IReadOnlyList<Kept> going)
     {
-        var kinds = Hanging(db, record).Select(hanging => hanging.KindInWords).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
-            .Select(kind => FormattableString.Invariant($"{kind.Count()} {kind.Key}{(kind.Count() == 1 ? "" : "s")}")).ToList();
+        var kinds = going.Select(hanging => hanging.KindInWords).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
+            .Select(kind => FormattableString.Invariant($"{kind.Count()} {(kind.Count() == 1 ? kind.Key : Several(kind.Key))}")).ToList();
         return kinds.Count < 2 ? string.Concat(kinds) : $"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}";
     }
 
+    private static string Several(string kind) => kind switch
+    {
+        "work" => "entries of work",
+        "work given out" => "pieces of work given out",
+        "piece of a donor" => "pieces of a donor",
+        _ => kind + "s",
+    };
+
     private static void Take(ShopContext db, Kept record)
     {
-        var with = WhatGoesWith(db, record);
+        var going = Hanging(db, record);
+        var with = InWords(going);
         db.Journal.Label = $"removed {record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
 
         // What hangs deepest goes first; what can do without it stays and lets go.
-        foreach (var hanging in Hanging(db, record).Reverse()) Entries.Take(db, hanging);
-        foreach (var (key, free) in Free(db, record)) db.Entry(free).Property(key.Properties[0].Name).CurrentValue = null;
+        foreach (var hanging in going.Reverse()) Entries.Take(db, hanging);
+        foreach (var (key, free) in Free(db, record, going)) db.Entry(free).Property(key.Properties[0].Name).CurrentValue = null;
         Entries.Take(db, record);
     }
 
@@ -82,7 +92,7 @@ internal static class Removing
     {
         foreach (var key in Keys(db, record).Where(key => key.IsRequired))
         {
-            foreach (var hanging in Everything.Referring(db, key, record.Id).Where(hanging => !found.Contains(hanging)))
+            foreach (var hanging in Everything.Referring(db, key, record.Id).ToList().Where(hanging => !found.Contains(hanging)))
             {
                 found.Add(hanging);
                 Gather(db, hanging, found);
@@ -90,16 +100,13 @@ internal static class Removing
         }
     }
 
-    private static List<(IForeignKey Key, Kept Record)> Free(ShopContext db, Kept record)
-    {
-        var going = Hanging(db, record);
-        return [
+    private static List<(IForeignKey Key, Kept Record)> Free(ShopContext db, Kept record, IReadOnlyList<Kept> going)
+        => [
             .. going.Append(record)
-                .SelectMany(gone => Keys(db, gone).Where(key => !key.IsRequired).SelectMany(key => Everything.Referring(db, key, gone.Id).Select(free => (key, free))))
+                .SelectMany(gone => Keys(db, gone).Where(key => !key.IsRequired).SelectMany(key => Everything.Referring(db, key, gone.Id).AsEnumerable().Select(free => (key, free))))
                 .Where(pair => !going.Contains(pair.free)),
         ];
-    }
 
     private static IEnumerable<IForeignKey> Keys(ShopContext db, Kept record)
-        => db.Model.FindEntityType(record.GetType())!.GetReferencingForeignKeys().Where(key => Belonging.IsKept(key.DeclaringEntityType));
+        => db.Model.FindEntityType(record.GetType())!.GetReferencingForeignKeys().Where(key => key.DeclaringEntityType.IsKept());
 }

@@ -1,5 +1,6 @@
 using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Drivelines;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
@@ -128,11 +129,27 @@ public sealed partial class Shop : IDisposable
     /// <param name="reason">Why.</param>
     /// <exception cref="RefusedException">The sentence names the other fitment; nothing is stored.</exception>
     public Fitment Fit(Component component, Vehicle vehicle, Position position, DateOnly day, string odometer = "", string reason = "")
+        => store.Write(db => Fitting.Fit(db, component, vehicle, new(position, LooseDay.On(day), odometer, reason)));
+
+    /// <summary>The same of a day that nobody knows to the day: it is reckoned from the first of its days that nothing else speaks against.</summary>
+    /// <param name="component">The part.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="position">Where on it.</param>
+    /// <param name="day">When, such as <c>spring 2024</c>.</param>
+    /// <param name="odometer">As typed; empty if it was not read.</param>
+    /// <param name="reason">Why.</param>
+    /// <exception cref="RefusedException">It cannot have been on any of these days; nothing is stored.</exception>
+    public Fitment FitSometime(Component component, Vehicle vehicle, Position position, LooseDay day, string odometer = "", string reason = "")
         => store.Write(db => Fitting.Fit(db, component, vehicle, new(position, day, odometer, reason)));
 
     /// <summary>Takes a part off without putting another in its place.</summary>
     /// <exception cref="RefusedException">It is not fitted, or the date or odometer runs backwards; nothing is stored.</exception>
     public Fitment TakeOff(Component component, DateOnly day, string odometer = "", string reason = "")
+        => TakeOffSometime(component, LooseDay.On(day), odometer, reason);
+
+    /// <summary>The same of a day that nobody knows to the day.</summary>
+    /// <exception cref="RefusedException">It cannot have come off on any of these days; nothing is stored.</exception>
+    public Fitment TakeOffSometime(Component component, LooseDay day, string odometer = "", string reason = "")
         => store.Write(db => Fitting.TakeOff(db, component.Id, day, odometer, reason));
 
     /// <summary>Puts right what was entered wrongly of a fitment; where it took another's place, the end of that one follows.</summary>

@@ -22,28 +22,10 @@ internal sealed class ShopStore(string path, TimeProvider clock)
         return read(db);
     });
 
-    /// <remarks>The transaction takes the write lock at once, so that what a rule has looked at still holds when the change is stored.</remarks>
-    public T Write<T>(Func<ShopContext, T> write) => Guard(() =>
-    {
-        using var db = new ShopContext(options.Value);
-        using var transaction = db.Database.BeginTransaction();
-        var result = write(db);
-        db.SaveChanges();
-        db.Journal.Store(clock);
-        transaction.Commit();
-        return result;
-    });
+    public T Write<T>(Func<ShopContext, T> write) => Write(write, keep: true);
 
-    /// <summary>Does what <see cref="Write{T}"/> would, and takes it back.</summary>
-    public T Try<T>(Func<ShopContext, T> write) => Guard(() =>
-    {
-        using var db = new ShopContext(options.Value);
-        using var transaction = db.Database.BeginTransaction();
-        var result = write(db);
-        db.SaveChanges();
-        transaction.Rollback();
-        return result;
-    });
+    /// <summary>Does what <see cref="Write{T}(Func{ShopContext, T})"/> would, and takes it back.</summary>
+    public T Try<T>(Func<ShopContext, T> write) => Write(write, keep: false);
 
     public void Write(Action<ShopContext> write) => Write(db =>
     {
@@ -59,6 +41,20 @@ internal sealed class ShopStore(string path, TimeProvider clock)
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }
+
+    /// <remarks>The transaction takes the write lock at once, so that what a rule has looked at still holds when the change is stored.</remarks>
+    private T Write<T>(Func<ShopContext, T> write, bool keep) => Guard(() =>
+    {
+        using var db = new ShopContext(options.Value);
+        using var transaction = db.Database.BeginTransaction();
+        var result = write(db);
+        db.SaveChanges();
+        if (!keep) return result;
+
+        db.Journal.Store(clock);
+        transaction.Commit();
+        return result;
+    });
 
     // What comes of an unsound file may look like a mistake of this program; it is put down to the file if that fails its check.
     private bool IsOfDamage(Exception trouble) => trouble switch

@@ -104,6 +104,7 @@ internal static class TableRules
             loose.Property(d => d!.Earliest).HasColumnName($"{name}Earliest");
             loose.Property(d => d!.Latest).HasColumnName($"{name}Latest");
             loose.Ignore(d => d!.IsExact);
+            loose.Ignore(d => d!.InWords);
         });
         return entity
             .Day($"{name}Earliest")

@@ -30,9 +30,12 @@ internal static class TextRules
     {
         if (text.Length > LongestText)
             throw new RefusedException(Code(what), FormattableString.Invariant($"The {what} has {text.Length} characters; {LongestText} are the most: attach it as a file."), "");
-        if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))
+        if (!IsText(text))
             throw new RefusedException(Code(what), $"The {what} holds signs that are no text; paste it as plain text.", "");
     }
+
+    /// <summary>It brings no control signs but those that break lines: text is shown in a terminal one day, and must not bring what steers one.</summary>
+    public static bool IsText(string text) => !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
 
     /// <summary>A day of this shop, if there is one.</summary>
     /// <exception cref="RefusedException">It lies outside any shop's life.</exception>

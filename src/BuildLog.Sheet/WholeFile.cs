@@ -1,7 +1,7 @@
 namespace BuildLog.Sheet;
 
 /// <summary>A file that is written whole or not at all: into a temporary file beside it, which then takes its name.</summary>
-internal sealed class WholeFile
+public sealed class WholeFile
 {
     private readonly string path;
     private readonly string folder;
@@ -10,6 +10,7 @@ internal sealed class WholeFile
     private WholeFile(string path, string folder, bool overwrite) =>
         (this.path, this.folder, this.overwrite) = (path, folder, overwrite);
 
+    /// <exception cref="SheetWriteException">It cannot be written there, or a file is there and may not be overwritten.</exception>
     public static WholeFile At(string path, bool overwrite)
     {
         if (string.IsNullOrWhiteSpace(path) || path.Contains('\0', StringComparison.Ordinal))
@@ -28,6 +29,7 @@ internal sealed class WholeFile
         return new WholeFile(full, folder, overwrite);
     }
 
+    /// <exception cref="SheetWriteException">It was not written; nothing is left behind.</exception>
     public void Write(Action<Stream> write)
     {
         var temporary = Path.Combine(folder, $".{Guid.NewGuid():N}.part");

@@ -9,6 +9,7 @@ internal static class EntryPoint
     {
         [Writer.ByHand, var path] => Writer.WriteByHand(path),
         [Writer.ThroughTheShop, var path, var name, var count] => Writer.WriteThroughTheShop(path, name, count),
+        [Writer.Opening, var path] => Writer.Open(path),
         [FullDisk.Word, var folder] => FullDisk.Fill(folder),
         [LockedStick.Word, var folder] => LockedStick.Look(folder),
         _ when args.Contains("--server") || args.Contains("--internal-msbuild-node")

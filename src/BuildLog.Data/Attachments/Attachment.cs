@@ -12,6 +12,8 @@ public sealed class Attachment : Entered
 
     public Matter About { get; private set; }
 
+    public AttachmentKind What { get; set; }
+
     public Guid AboutUid { get; private set; }
 
     /// <summary>Of its bytes, 64 lower-case hexadecimal digits.</summary>
@@ -38,7 +40,7 @@ public sealed class Attachment : Entered
         TextRules.CheckText(Caption, "caption");
         if (FileName.AsSpan().IndexOfAny('/', '\\') >= 0 || FileName is "." or "..")
             throw new RefusedException("file-name", $"'{FileName}' is no name of a file: leave its folder out.", "pinion-before.jpg");
-        if (Sha256.Length != 64 || !Sha256.All(char.IsAsciiHexDigitLower))
+        if (!ContentHash.Is(Sha256))
             throw new RefusedException("sha256", "The file's SHA-256 is not written in 64 lower-case hexadecimal digits.", "");
         if (Length < 0) throw new RefusedException("length", "A file has no length below zero.", "");
     }

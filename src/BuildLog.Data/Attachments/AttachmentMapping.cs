@@ -9,7 +9,10 @@ internal static class AttachmentMapping
         var attachment = model.Entry<Attachment>("Attachments");
         attachment.HasIndex(a => a.AboutUid);
         attachment.HasIndex(a => a.Sha256);
-        attachment.Words(a => a.About).Filled("FileName").LooseDay(a => a.Taken)
+
+        // What was attached before there were kinds, and comes back by undoing its removal, is a paper.
+        attachment.Property(a => a.What).HasDefaultValue(AttachmentKind.Paper);
+        attachment.Words(a => a.About).Words(a => a.What).Filled("FileName").LooseDay(a => a.Taken)
             .Rule("Sha256", "length(\"Sha256\") = 64 AND \"Sha256\" NOT GLOB '*[^0-9a-f]*'")
             .Rule("Length", "\"Length\" >= 0");
     }

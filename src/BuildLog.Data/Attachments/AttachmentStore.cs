@@ -108,7 +108,7 @@ public sealed class AttachmentStore
 
     private OpenedAttachment OpenChecked(string sha256)
     {
-        if (!IsHash(sha256)) return new(Folder, FileState.Missing);
+        if (!ContentHash.Is(sha256)) return new(Folder, FileState.Missing);
         var place = PlaceOf(sha256);
         if (!File.Exists(place)) return new(place, FileState.Missing);
 
@@ -117,7 +117,7 @@ public sealed class AttachmentStore
 #pragma warning restore CA2000
         try
         {
-            var state = Convert.ToHexStringLower(SHA256.HashData(file)) == sha256 ? FileState.Sound : FileState.Altered;
+            var state = ContentHash.Of(file) == sha256 ? FileState.Sound : FileState.Altered;
             file.Position = 0;
             return new(place, state, file);
         }
@@ -148,9 +148,7 @@ public sealed class AttachmentStore
         ? Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories).Where(IsInItsPlace).Select(file => Path.GetFileName(file))
         : [];
 
-    private bool IsInItsPlace(string file) => IsHash(Path.GetFileName(file)) && PlaceOf(Path.GetFileName(file)) == file;
-
-    private static bool IsHash(string name) => name.Length == 64 && name.All(c => char.IsAsciiDigit(c) || c is >= 'a' and <= 'f');
+    private bool IsInItsPlace(string file) => ContentHash.Is(Path.GetFileName(file)) && PlaceOf(Path.GetFileName(file)) == file;
 
     private string PlaceOf(string sha256) => Path.Combine(Folder, sha256[..2], sha256);
 

@@ -1,6 +1,5 @@
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Quantities;
-using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Changes;
 
@@ -13,8 +12,8 @@ internal static class AfterTheTurn
         db.ChangeTracker.Clear();
         foreach (var row in set.Rows.DistinctBy(row => (row.TableName, row.RowId)))
         {
-            var type = db.Model.GetEntityTypes().First(type => type.GetTableName() == row.TableName && type.BaseType is null);
-            if (!Belonging.IsKept(type)) continue;
+            var type = Everything.In(db, row.TableName).First();
+            if (!type.IsKept()) continue;
 
             if (db.Find(type.ClrType, row.RowId) is not Kept record)
             {

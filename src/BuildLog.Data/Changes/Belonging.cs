@@ -17,7 +17,7 @@ internal static class Belonging
     {
         if (row.Entity is Kept record) return record;
 
-        foreach (var key in row.Metadata.GetForeignKeys().Where(key => IsKept(key.PrincipalEntityType)))
+        foreach (var key in row.Metadata.GetForeignKeys().Where(key => key.PrincipalEntityType.IsKept()))
         {
             // What was taken out has let go of its owner already.
             var id = row.Property(key.Properties[0].Name);
@@ -31,8 +31,6 @@ internal static class Belonging
 
     public static long? ComponentOf(ShopContext db, Kept record)
         => record is Component ? record.Id : References(db, record).FirstOrDefault(to => to.Type.ClrType == typeof(Component)).Id;
-
-    public static bool IsKept(IReadOnlyTypeBase type) => typeof(Kept).IsAssignableFrom(type.ClrType);
 
     private static long? VehicleOf(ShopContext db, Kept record, int depth)
     {
@@ -49,7 +47,7 @@ internal static class Belonging
 
     private static IEnumerable<(IReadOnlyEntityType Type, long? Id, bool Required)> References(ShopContext db, Kept record)
         => db.Model.FindEntityType(record.GetType())!.GetForeignKeys()
-            .Where(key => IsKept(key.PrincipalEntityType))
+            .Where(key => key.PrincipalEntityType.IsKept())
             .Select(key => ((IReadOnlyEntityType)key.PrincipalEntityType, key.Properties[0].PropertyInfo?.GetValue(record) as long?, key.IsRequired))
             .Where(reference => reference.Item2 is not null);
 }

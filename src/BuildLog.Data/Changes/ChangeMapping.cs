@@ -13,6 +13,7 @@ internal static class ChangeMapping
         set.Ignore(s => s.Fields);
         set.HasOne<ChangeSet>().WithMany().HasForeignKey(s => s.UndoesId).OnDelete(DeleteBehavior.Restrict);
         set.HasIndex(s => s.UndoesId).IsUnique();
+        set.HasIndex(s => s.Step).HasFilter("\"Step\" = 'Undo'");
         set.Filled("At").Filled("Label").Words(s => s.Step).Rule("Undoes", """("Step" = 'Forward') = ("UndoesId" IS NULL) AND ("UndoesId" IS NULL OR "UndoesId" < "Id")""");
         set.HasMany(s => s.Rows).WithOne().HasForeignKey(row => row.ChangeSetId).OnDelete(DeleteBehavior.Restrict);
 

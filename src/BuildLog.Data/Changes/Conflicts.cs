@@ -1,6 +1,5 @@
 using BuildLog.Gearing.Quantities;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Changes;
 
@@ -22,7 +21,7 @@ internal sealed class Conflicts(ShopContext db, ChangeSet set, string what)
     /// <exception cref="RefusedException">Something does.</exception>
     public void CheckNothingHangsOn(ChangeRow row)
     {
-        foreach (var key in TypesOf(row.TableName).SelectMany(type => type.GetReferencingForeignKeys()).Distinct())
+        foreach (var key in Everything.In(db, row.TableName).SelectMany(type => type.GetReferencingForeignKeys()).Distinct())
         {
             var (table, column) = (key.DeclaringEntityType.GetTableName()!, key.Properties[0].GetColumnName());
             if (rows.Ask($"SELECT \"Id\" FROM \"{table}\" WHERE \"{column}\" = $0 LIMIT 1", row.RowId) is long dependent)
@@ -34,7 +33,7 @@ internal sealed class Conflicts(ShopContext db, ChangeSet set, string what)
     /// <exception cref="RefusedException">It is gone.</exception>
     public void CheckStillThere(ChangeRow row, RowDiff diff)
     {
-        foreach (var key in TypesOf(row.TableName).SelectMany(type => type.GetForeignKeys()).Distinct())
+        foreach (var key in Everything.In(db, row.TableName).SelectMany(type => type.GetForeignKeys()).Distinct())
         {
             var (table, column) = (key.PrincipalEntityType.GetTableName()!, key.Properties[0].GetColumnName());
             if (diff.Columns.FirstOrDefault(change => change.Column == column).Before is long principal && rows.Read(table, principal) is null)
@@ -53,6 +52,4 @@ internal sealed class Conflicts(ShopContext db, ChangeSet set, string what)
             .OrderByDescending(later => later.Id)
             .Select(later => later.Label)
             .FirstOrDefault();
-
-    private IEnumerable<IEntityType> TypesOf(string table) => db.Model.GetEntityTypes().Where(type => type.GetTableName() == table);
 }

@@ -23,7 +23,7 @@ public sealed record FieldChange(string Field, string? Before, string? After)
             && !column.EndsWith("Id", StringComparison.Ordinal)
             && !column.EndsWith("Si", StringComparison.Ordinal)
             && !column.EndsWith("Order", StringComparison.Ordinal)
-            && !((string[])["Unit", "Metres"]).Any(end => column.EndsWith(end, StringComparison.Ordinal) && typed.Contains(column[..^end.Length]));
+            && !((string[])["Unit", "Metres", "Earliest", "Latest"]).Any(end => column.EndsWith(end, StringComparison.Ordinal) && typed.Contains(column[..^end.Length]));
 
     private static string Words(string column)
         => RecordWords.Column(column.Length > Text.Length && column.EndsWith(Text, StringComparison.Ordinal) ? column[..^Text.Length] : column);

@@ -11,9 +11,6 @@ internal static partial class RecordWords
     /// <summary>Which one of its kind; empty where nothing tells.</summary>
     public static string Title(Kept record) => record.ToString() is { } words && words != record.GetType().ToString() ? words : "";
 
-    /// <summary><c>cruise goal</c> for <c>CruiseGoalEntry</c>: what a kind is called where it does not say so itself.</summary>
-    public static string KindOf(Type type) => string.Join(' ', Words(type.Name).Where(word => word is not "entry"));
-
     /// <summary>What was done, where whoever did it has not said it better.</summary>
     public static string Did(RowOp op, Kept record, Vehicle? vehicle)
     {

@@ -30,11 +30,11 @@ public static partial class MoneyText
 
         var named = before.Length > 0 ? before : after;
         if (named.Equals("kr", StringComparison.OrdinalIgnoreCase) || named.Equals("kr.", StringComparison.OrdinalIgnoreCase))
-            return new Refusal("currency", $"'{Printable(typed)}': several countries write kr; write DKK, ISK, NOK or SEK.", "450 SEK");
+            return new Refusal("currency", $"{Shown.Quoted(typed)}: several countries write kr; write DKK, ISK, NOK or SEK.", "450 SEK");
 
         var currency = named.Length == 0 ? ifNone : Currency.Find(named);
         if (currency is null)
-            return new Refusal("currency", $"'{Printable(typed)}': '{Printable(named)}' is no currency known here; write its three letters.", Right);
+            return new Refusal("currency", $"{Shown.Quoted(typed)}: {Shown.Quoted(named)} is no currency known here; write its three letters.", Right);
 
         return Minor(parts.Groups["number"].Value, currency, typed).Then<Money>(minor => Money.Of(parts.Groups["minus"].Success ? -minor : minor, currency));
     }
@@ -60,9 +60,7 @@ public static partial class MoneyText
 
     private static bool Groups(string[] groups) => groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(group => group.Length == 3);
 
-    private static Refusal Refused(string typed, string why) => new("money", $"'{Printable(typed)}' {why}.", Right);
-
-    private static string Printable(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+    private static Refusal Refused(string typed, string why) => new("money", $"{Shown.Quoted(typed)} {why}.", Right);
 
     // A dash behind the mark stands for no cents: 45,- and 45.–
     [GeneratedRegex(@"^(?:(?<minus>-)\s*)?(?:(?<before>[^\d\s.,'+-][^\d\s,'+-]*)\s*(?:(?<minus>-)\s*)?)?(?<number>\d(?:[\d.,'\s]*\d)?)(?:[.,][-–—]+)?(?<after>\s*[^\d\s.,'+-][^\d\s,'+-]*)?$", RegexOptions.CultureInvariant)]

@@ -17,6 +17,9 @@ public sealed record LooseDay
 
     public bool IsExact => Earliest is not null && Earliest == Latest;
 
+    /// <summary><c>3 May 2026</c> for a day that is known, otherwise the text as typed.</summary>
+    public string InWords => IsExact ? Earliest!.Value.InWords() : Text;
+
     public static LooseDay On(DateOnly day) => new(FormattableString.Invariant($"{day:O}"), day, day);
 
     /// <summary>Reads <c>3 May 2026</c>, <c>spring 2024</c>, <c>about 2019</c>, <c>before May 2023</c>; empty text is no day.</summary>

@@ -1,5 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
@@ -9,7 +10,11 @@ namespace BuildLog.Data.Drivelines;
 /// <summary>One change in one position of one vehicle.</summary>
 public sealed record Swap
 {
+    /// <summary>The day; where it is not known to the day, the one it is reckoned from.</summary>
     public required DateOnly Date { get; init; }
+
+    /// <summary>The day as typed.</summary>
+    public required LooseDay Day { get; init; }
 
     public required Position Position { get; init; }
 

@@ -54,6 +54,7 @@ internal sealed class VehicleHistory
             swaps.Add(new()
             {
                 Date = when.Day,
+                Day = fitted?.FromDay ?? removed!.ToDay!,
                 Position = position,
                 Removed = removed?.Component,
                 Fitted = fitted?.Component,

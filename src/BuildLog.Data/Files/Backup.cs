@@ -1,4 +1,5 @@
 using BuildLog.Data.Attachments;
+using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Data.Files;
 
@@ -54,23 +55,18 @@ public static class Backup
     }
 
     /// <summary>The whole record as it was before a change of schema.</summary>
-    internal static string BeforeMigration(string path)
+    internal static string BeforeMigration(SqliteConnection connection, string path)
     {
         var copy = new BackupFolder(path).Before("migration");
-        CheckedCopy.Write(path, copy);
+        CheckedCopy.Write(connection, path, copy);
         return copy;
     }
 
     private static void CheckTarget(string record, string copy, bool overwrite)
     {
         if (!File.Exists(record)) throw new RecordException(Fault.NoRecord, $"There is no record at {record} to copy. Name another file with --database.");
-        if (Directory.Exists(copy)) throw new RecordException(Fault.Folder, $"{copy} is a folder. Name the file in it, such as {Path.Combine(copy, "shop-backup.db")}.");
-        if (!Directory.Exists(Path.GetDirectoryName(copy))) throw new RecordException(Fault.NoFolder, $"The folder {Path.GetDirectoryName(copy)} does not exist. Create it first, or name another place.");
-        if (copy == record) throw new RecordException(Fault.Exists, $"{copy} is the record itself. Name another file for its copy.");
-        if (!File.Exists(copy)) return;
-
-        if (!overwrite) throw new RecordException(Fault.Exists, $"{copy} is there already. Name another file, or replace it with --overwrite.");
-        if (!IsRecord(copy)) throw new RecordException(Fault.NotOurs, $"{copy} is no record of BuildLog, so it was not replaced. Name another file.");
+        WholeFile.Beside(record, copy, overwrite, "shop-backup.db");
+        if (File.Exists(copy) && !IsRecord(copy)) throw new RecordException(Fault.NotOurs, $"{copy} is no record of BuildLog, so it was not replaced. Name another file.");
     }
 
     private static bool IsRecord(string copy)

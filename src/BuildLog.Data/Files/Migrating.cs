@@ -7,21 +7,38 @@ namespace BuildLog.Data.Files;
 /// <summary>Creates the record or brings an older one up to date. Whoever calls holds the <see cref="MigrationLock"/>.</summary>
 internal static class Migrating
 {
+    private const string Fresh = ".new";
+
     /// <summary>Makes the file beside its place and moves it there when it is whole: a power cut leaves no half-made record.</summary>
     public static void Create(string path)
     {
-        var unfinished = path + ".new";
-        File.Delete(unfinished);
-        OwnerOnly.OpenFile(unfinished).Dispose();
-        Migrate(unfinished);
-        File.Move(unfinished, path);
+        var fresh = path + Fresh;
+        DeleteWithLog(fresh);
+        OwnerOnly.OpenFile(fresh).Dispose();
+        Migrate(fresh);
+        File.Move(fresh, path);
     }
 
-    /// <summary>Takes a copy first: rebuilding a table cannot be rolled back.</summary>
+    /// <summary>Brings a copy up to date, which then takes the record's place: a migration that is cut off anywhere leaves the older record, and the next start begins anew.</summary>
     public static void BringUpToDate(string path)
     {
-        Backup.BeforeMigration(path);
-        Migrate(path);
+        var fresh = path + Fresh;
+        try
+        {
+            using (var held = SoleUse.Take(path))
+            {
+                DeleteWithLog(fresh);
+                OwnerOnly.OpenFile(fresh).Dispose();
+                File.Copy(Backup.BeforeMigration(held.Connection, path), fresh, overwrite: true);
+                Migrate(fresh);
+            }
+
+            File.Move(fresh, path, overwrite: true);
+        }
+        finally
+        {
+            DeleteWithLog(fresh);
+        }
     }
 
     /// <summary>Brings a file up to date that nobody else uses.</summary>
@@ -38,11 +55,18 @@ internal static class Migrating
     {
         // A table that a migration rebuilds loses its triggers without a word, so they are made anew each time.
         using var connection = ShopConnection.OpenAlone(path);
-        connection.Run("PRAGMA journal_mode = WAL");
         connection.Run(FormattableString.Invariant($"PRAGMA application_id = {OpeningCheck.ApplicationId}"));
         connection.Run(Triggers.Script);
         FillSearch(path);
+
+        // Last, for this is what the next start knows a finished file by.
+        connection.Run("PRAGMA journal_mode = WAL");
         connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+
+    private static void DeleteWithLog(string path)
+    {
+        foreach (var part in (string[])["", "-wal", "-shm", "-journal"]) File.Delete(path + part);
     }
 
     // An older file knew no search, and a table that was rebuilt may hold other texts than before.

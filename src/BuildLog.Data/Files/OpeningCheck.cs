@@ -13,7 +13,7 @@ internal static class OpeningCheck
         Missing,
         Older,
 
-        /// <summary>Of today's schema, but not in write-ahead mode: a copy that was made to lie still.</summary>
+        /// <summary>Of today's schema, but not in write-ahead mode: a copy that was made to lie still, or a file that was not finished.</summary>
         Copy,
         Current,
     }

@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
@@ -39,13 +40,14 @@ internal static class Correcting
             return fitment;
         }
 
-        var old = (fitment.Start, fitment.End, fitment.ToOdometer, fitment.ReasonOff, Odometer: fitment.FromOdometer, fitment.Reason);
+        var old = new Off(fitment);
+        var (odometer, reason) = (fitment.FromOdometer, fitment.Reason);
         Put(db, fitment, facts, stay, before);
         db.SaveChanges();
         if (before is null) return fitment;
 
-        if (moves) GiveBack(db, before, old.End, old.ToOdometer, old.ReasonOff);
-        else Follow(before, old.Odometer, old.Reason, fitment);
+        if (moves) GiveBack(db, before, old);
+        else Follow(before, odometer, reason, fitment);
         FitmentRules.Check(db, before);
         return fitment;
     }
@@ -54,10 +56,11 @@ internal static class Correcting
     {
         var fitment = Entries.Stored(db, asRead);
         var (before, _) = Neighbours(db, fitment);
+        var off = new Off(fitment);
         db.Journal.Label = $"struck the fitting of {fitment.Component} to {fitment.Vehicle}";
         db.Remove(fitment);
         db.SaveChanges();
-        if (before is not null) GiveBack(db, before, fitment.End, fitment.ToOdometer, fitment.ReasonOff);
+        if (before is not null) GiveBack(db, before, off);
     }
 
     private static void CheckPlace(Fitment fitment, FitmentFacts facts)
@@ -78,9 +81,9 @@ internal static class Correcting
 
     private static Moment? End(ShopContext db, Fitment fitment, FitmentFacts facts, Fitment? after)
     {
-        if (facts.To == fitment.To) return fitment.End;
+        if (facts.To == fitment.To && facts.ToAsTyped == fitment.ToAsTyped) return fitment.End;
         if (after is not null) throw Meets(fitment, after, "day");
-        return facts.To is { } day ? Fitting.Next(db, day) : null;
+        return facts.To == fitment.To ? fitment.End : facts.To is { } day ? Fitting.Next(db, day) : null;
     }
 
     private static RefusedException Meets(Fitment fitment, Fitment after, string what)
@@ -93,6 +96,7 @@ internal static class Correcting
         fitment.ToOdometer = stay.End is null ? null : Reread(fitment.ToOdometer, facts.OdometerOff, unit);
         FitmentRules.Check(db, fitment, stay, before);
         (fitment.Position, fitment.From, fitment.FromOrder, fitment.Reason) = (stay.Position, stay.Start.Day, stay.Start.Order, facts.Reason.Trim());
+        (fitment.FromAsTyped, fitment.ToAsTyped) = (facts.FromAsTyped, facts.ToAsTyped);
         (fitment.To, fitment.ToOrder, fitment.ReasonOff) = (stay.End?.Day, stay.End?.Order, stay.End is null ? "" : facts.ReasonOff.Trim());
     }
 
@@ -102,23 +106,29 @@ internal static class Correcting
 
     private static void Follow(Fitment before, Fitment fitment, Moment start, FitmentFacts facts)
     {
-        (before.To, before.ToOrder) = (start.Day, start.Order);
+        (before.To, before.ToOrder, before.ToAsTyped) = (start.Day, start.Order, facts.FromAsTyped);
         if (before.ToOdometer == fitment.FromOdometer) before.ToOdometer = Reread(fitment.FromOdometer, facts.Odometer, fitment.Vehicle.OdometerUnit);
         if (before.ReasonOff == fitment.Reason) before.ReasonOff = facts.Reason.Trim();
     }
 
     private static void Follow(Fitment before, OdometerReading? oldOdometer, string oldReason, Fitment fitment)
     {
-        (before.To, before.ToOrder) = (fitment.From, fitment.FromOrder);
+        (before.To, before.ToOrder, before.ToAsTyped) = (fitment.From, fitment.FromOrder, fitment.FromAsTyped);
         if (before.ToOdometer == oldOdometer) before.ToOdometer = fitment.FromOdometer;
         if (before.ReasonOff == oldReason) before.ReasonOff = fitment.Reason;
     }
 
     // It stays off where it has been fitted elsewhere in that time: then it did come off.
-    private static void GiveBack(ShopContext db, Fitment before, Moment? end, OdometerReading? odometer, string reason)
+    private static void GiveBack(ShopContext db, Fitment before, Off off)
     {
-        var stay = new Stay(before.Position, before.Start, end);
+        var stay = new Stay(before.Position, before.Start, off.When);
         if (db.Fitments.Where(other => other.ComponentId == before.ComponentId && other.Id != before.Id).AsEnumerable().Any(stay.Overlaps)) return;
-        (before.To, before.ToOrder, before.ToOdometer, before.ReasonOff) = (end?.Day, end?.Order, odometer, reason);
+        (before.To, before.ToOrder, before.ToAsTyped, before.ToOdometer, before.ReasonOff) = (off.When?.Day, off.When?.Order, off.AsTyped, off.Odometer, off.Reason);
+    }
+
+    /// <summary>How a fitment ended.</summary>
+    private sealed record Off(Moment? When, LooseDay? AsTyped, OdometerReading? Odometer, string Reason)
+    {
+        public Off(Fitment fitment) : this(fitment.End, fitment.ToAsTyped, fitment.ToOdometer, fitment.ReasonOff) { }
     }
 }

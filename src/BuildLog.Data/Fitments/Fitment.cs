@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 
@@ -19,7 +20,11 @@ public sealed class Fitment : Kept
 
     public Position Position { get; internal set; }
 
+    /// <summary>The day it was fitted; where that is not known to the day, the one it is reckoned from.</summary>
     public DateOnly From { get; internal set; }
+
+    /// <summary>When it was fitted, as typed.</summary>
+    public LooseDay FromDay => FromAsTyped ?? LooseDay.On(From);
 
     /// <summary>Which of that day's changes it was, in the whole shop.</summary>
     public int FromOrder { get; internal set; }
@@ -29,8 +34,11 @@ public sealed class Fitment : Kept
     /// <summary>Why it was fitted.</summary>
     public string Reason { get; internal set; } = "";
 
-    /// <summary>Null while it is fitted.</summary>
+    /// <summary>The day it came off; where that is not known to the day, the one it is reckoned from. Null while it is fitted.</summary>
     public DateOnly? To { get; internal set; }
+
+    /// <summary>When it came off, as typed; null while it is fitted.</summary>
+    public LooseDay? ToDay => ToAsTyped ?? (To is { } to ? LooseDay.On(to) : null);
 
     public int? ToOrder { get; internal set; }
 
@@ -39,6 +47,12 @@ public sealed class Fitment : Kept
     /// <summary>Why it came off.</summary>
     public string ReasonOff { get; internal set; } = "";
 
+    /// <summary>Null where <see cref="From"/> says it all.</summary>
+    internal LooseDay? FromAsTyped { get; set; }
+
+    /// <summary>Null where <see cref="To"/> says it all.</summary>
+    internal LooseDay? ToAsTyped { get; set; }
+
     internal Moment Start => new(From, FromOrder);
 
     internal Moment? End => To is { } to ? new(to, ToOrder ?? 0) : null;
@@ -46,7 +60,10 @@ public sealed class Fitment : Kept
     /// <summary>Fitted at the end of that day.</summary>
     public bool Holds(DateOnly day) => Holds(Moment.EndOf(day));
 
-    public override string ToString() => $"as {Position.InWords()} from {From.InWords()}{(To is { } to ? $" to {to.InWords()}" : "")}";
+    public override string ToString() => $"as {Position.InWords()} from {FromDay.InWords}{(ToDay is { } to ? $" to {to.InWords}" : "")}";
+
+    /// <summary><c>from spring 2024 to 1 June 2026</c>.</summary>
+    internal string TimeInWords => ToDay is { } to ? $"from {FromDay.InWords} to {to.InWords}" : $"from {FromDay.InWords} on";
 
     internal bool Holds(Moment moment) => Start <= moment && !(End <= moment);
 }

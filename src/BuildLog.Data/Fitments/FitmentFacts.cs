@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Drivelines;
 
 namespace BuildLog.Data.Fitments;
@@ -7,13 +8,25 @@ public sealed class FitmentFacts
 {
     internal FitmentFacts(Fitment fitment)
     {
-        (Position, From, Odometer, Reason) = (fitment.Position, fitment.From, fitment.FromOdometer?.InWords ?? "", fitment.Reason);
-        (To, OdometerOff, ReasonOff) = (fitment.To, fitment.ToOdometer?.InWords ?? "", fitment.ReasonOff);
+        (Position, From, FromAsTyped, Odometer, Reason) = (fitment.Position, fitment.From, fitment.FromAsTyped, fitment.FromOdometer?.InWords ?? "", fitment.Reason);
+        (To, ToAsTyped, OdometerOff, ReasonOff) = (fitment.To, fitment.ToAsTyped, fitment.ToOdometer?.InWords ?? "", fitment.ReasonOff);
     }
 
     public Position Position { get; set; }
 
-    public DateOnly From { get; set; }
+    /// <summary>A day that is known.</summary>
+    public DateOnly From
+    {
+        get;
+        set => (field, FromAsTyped) = (value, null);
+    }
+
+    /// <summary>A day as far as it is known.</summary>
+    public LooseDay FromDay
+    {
+        get => FromAsTyped ?? LooseDay.On(From);
+        set => (From, FromAsTyped) = Reckoned(value, From);
+    }
 
     /// <summary>As typed, in the vehicle's unit if bare; empty if it was not read.</summary>
     public string Odometer { get; set; }
@@ -21,9 +34,30 @@ public sealed class FitmentFacts
     public string Reason { get; set; }
 
     /// <summary>Null while it is fitted.</summary>
-    public DateOnly? To { get; set; }
+    public DateOnly? To
+    {
+        get;
+        set => (field, ToAsTyped) = (value, null);
+    }
+
+    /// <summary>The same as far as it is known.</summary>
+    public LooseDay? ToDay
+    {
+        get => ToAsTyped ?? (To is { } to ? LooseDay.On(to) : null);
+        set => (To, ToAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoned(value, To);
+    }
 
     public string OdometerOff { get; set; }
 
     public string ReasonOff { get; set; }
+
+    internal LooseDay? FromAsTyped { get; private set; }
+
+    internal LooseDay? ToAsTyped { get; private set; }
+
+    // The day it was reckoned from stays if it can.
+    private static (DateOnly Day, LooseDay? AsTyped) Reckoned(LooseDay typed, DateOnly? was)
+        => typed.IsExact ? (typed.Earliest!.Value, null)
+            : was is { } day && !(day < typed.Earliest) && !(day > typed.Latest) ? (day, typed)
+            : (Reckoning.Of(typed), typed);
 }

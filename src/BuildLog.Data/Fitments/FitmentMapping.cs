@@ -18,16 +18,23 @@ internal static class FitmentMapping
         fitment.Navigation(f => f.Vehicle).AutoInclude();
         fitment.Property(f => f.From).HasColumnName("FromDate");
         fitment.Property(f => f.To).HasColumnName("ToDate");
+        fitment.Ignore(f => f.FromDay).Ignore(f => f.ToDay);
         fitment.Odometer(f => f.FromOdometer, "From").Odometer(f => f.ToOdometer, "To");
 
         fitment.HasIndex(f => new { f.VehicleId, f.From });
         fitment.HasIndex(f => new { f.ComponentId, f.From });
+        fitment.HasIndex(f => new { f.From, f.FromOrder });
+        fitment.HasIndex(f => new { f.To, f.ToOrder });
         fitment.HasIndex(f => f.ComponentId, "IX_Fitments_OnePlaceAtATime").IsUnique().HasFilter("\"ToDate\" IS NULL");
         fitment.HasIndex(f => new { f.VehicleId, f.Position }, "IX_Fitments_OnePartAtATime").IsUnique().HasFilter("\"ToDate\" IS NULL");
         fitment.Words(f => f.Position)
             .Day("FromDate")
             .Day("ToDate")
             .AllOrNone("Off", "ToDate", "ToOrder")
+            .LooseDay(f => f.FromAsTyped)
+            .LooseDay(f => f.ToAsTyped)
+            .Rule("FromWithin", """("FromAsTypedEarliest" IS NULL OR "FromAsTypedEarliest" <= "FromDate") AND ("FromAsTypedLatest" IS NULL OR "FromDate" <= "FromAsTypedLatest")""")
+            .Rule("ToWithin", """("ToAsTypedText" IS NULL OR "ToDate" IS NOT NULL) AND ("ToAsTypedEarliest" IS NULL OR "ToAsTypedEarliest" <= "ToDate") AND ("ToAsTypedLatest" IS NULL OR "ToDate" <= "ToAsTypedLatest")""")
             .Rule("Forward", """("FromDate", "FromOrder") < ("ToDate", "ToOrder")""");
         MapOdometerChanges(model);
     }

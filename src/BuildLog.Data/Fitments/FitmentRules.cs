@@ -22,14 +22,14 @@ internal static class FitmentRules
         {
             throw new RefusedException(
                 "fitted-elsewhere",
-                $"The {fitment.Component} was fitted to {other.Vehicle} as {other.Position.InWords()} {Time(other)}, so it cannot have been fitted to {fitment.Vehicle} {stay.InWords()}.", "");
+                $"The {fitment.Component} was fitted to {other.Vehicle} as {other.Position.InWords()} {other.TimeInWords}, so it cannot have been fitted to {fitment.Vehicle} {stay.InWords()}.", "");
         }
 
         foreach (var other in ofVehicle.Where(other => other != makesRoom && other.Position == stay.Position && stay.Overlaps(other)))
         {
             throw new RefusedException(
                 "place-taken",
-                $"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {Time(other)}, so the {fitment.Component} cannot have been that {stay.InWords()}.", "");
+                $"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {other.TimeInWords}, so the {fitment.Component} cannot have been that {stay.InWords()}.", "");
         }
 
         // Its other end counts among the readings, what makes room does not: it ends with this one's beginning.
@@ -40,8 +40,6 @@ internal static class FitmentRules
         OdometerRunsForward.Check(line, fitment.Vehicle, fitment.ToOdometer, end);
         OdometerRunsForward.CheckBetween(line, fitment, stay.Start, end);
     }
-
-    private static string Time(Fitment other) => new Stay(other.Position, other.Start, other.End).InWords();
 }
 
 /// <summary>A place on a vehicle from one moment to another; no end while it lasts.</summary>
@@ -49,5 +47,6 @@ internal sealed record Stay(Position Position, Moment Start, Moment? End)
 {
     public bool Overlaps(Fitment other) => !(other.End <= Start) && !(End <= other.Start);
 
+    /// <summary><c>from 3 May 2026 on</c>.</summary>
     public string InWords() => End is { } end ? $"from {Start.Day.InWords()} to {end.Day.InWords()}" : $"from {Start.Day.InWords()} on";
 }

@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
@@ -12,7 +13,11 @@ internal static class Fitting
     private const int LastYear = 2200;
 
     /// <summary>What is asked for.</summary>
-    internal sealed record Wish(Position Position, DateOnly Day, string Odometer, string Reason);
+    internal sealed record Wish(Position Position, LooseDay Day, string Odometer, string Reason)
+    {
+        /// <summary>Null where the day is known.</summary>
+        public LooseDay? AsTyped => Day.IsExact ? null : Day;
+    }
 
     /// <remarks>A part that is new is stored together with its fitting, or neither is.</remarks>
     public static Fitment Fit(ShopContext db, Component part, Vehicle on, Wish wish)
@@ -22,15 +27,20 @@ internal static class Fitting
         if (!component.Positions.Contains(wish.Position))
             throw new RefusedException("position", $"The {component} is no {wish.Position.InWords()}: it is fitted as {component.Positions[0].InWords()}.", component.Positions[0].InWords());
 
-        var moment = Next(db, wish.Day);
-        OnePlaceAtATime.Check([.. db.Fitments.Where(fitment => fitment.ComponentId == component.Id)], component, vehicle, wish.Position, moment);
-
+        var ofComponent = db.Fitments.Where(fitment => fitment.ComponentId == component.Id).ToList();
         var ofVehicle = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).ToList();
-        var old = OnePartAtATime.Occupant(ofVehicle, component, vehicle, wish.Position, moment);
         var odometer = OdometerReading.Read(wish.Odometer, vehicle.OdometerUnit);
-        OdometerRunsForward.Check(OdometerLine.Of(db, vehicle.Id), vehicle, odometer, moment);
+        var line = OdometerLine.Of(db, vehicle.Id);
+        var (moment, old) = (default(Moment), default(Fitment));
+        Reckoning.First(wish.Day, Reckoning.DaysOf(ofComponent.Concat(ofVehicle)), day =>
+        {
+            moment = Next(db, day);
+            OnePlaceAtATime.Check(ofComponent, component, vehicle, wish.Position, moment);
+            old = OnePartAtATime.Occupant(ofVehicle, component, vehicle, wish.Position, moment);
+            OdometerRunsForward.Check(line, vehicle, odometer, moment);
+        });
 
-        if (old is not null) End(old, moment, odometer, wish.Reason);
+        if (old is not null) End(old, moment, wish.AsTyped, odometer, wish.Reason);
         db.Journal.Label = $"fitted {component} to {vehicle}";
         return db.Add(new Fitment
         {
@@ -39,23 +49,28 @@ internal static class Fitting
             Position = wish.Position,
             From = moment.Day,
             FromOrder = moment.Order,
+            FromAsTyped = wish.AsTyped,
             FromOdometer = odometer,
             Reason = wish.Reason.Trim(),
         }).Entity;
     }
 
-    public static Fitment TakeOff(ShopContext db, long componentId, DateOnly day, string odometerText, string reason)
+    public static Fitment TakeOff(ShopContext db, long componentId, LooseDay day, string odometerText, string reason)
     {
         var component = Stored(db, componentId);
         var fitment = db.Fitments.SingleOrDefault(f => f.ComponentId == componentId && f.To == null)
             ?? throw new RefusedException("component", $"The {component} is not fitted to anything, so it cannot come off.", "");
-        var moment = Next(db, day);
-        if (moment < fitment.Start)
-            throw new RefusedException("date", $"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {day.InWords()}, before that.", FormattableString.Invariant($"{fitment.From:O}"));
-
         var odometer = OdometerReading.Read(odometerText, fitment.Vehicle.OdometerUnit);
-        OdometerRunsForward.Check(OdometerLine.Of(db, fitment.VehicleId), fitment.Vehicle, odometer, moment);
-        End(fitment, moment, odometer, reason);
+        var line = OdometerLine.Of(db, fitment.VehicleId);
+        var moment = default(Moment);
+        Reckoning.First(day, Reckoning.DaysOf(db.Fitments.Where(f => f.VehicleId == fitment.VehicleId)), candidate =>
+        {
+            moment = Next(db, candidate);
+            if (moment < fitment.Start)
+                throw new RefusedException("date", $"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {candidate.InWords()}, before that.", FormattableString.Invariant($"{fitment.From:O}"));
+            OdometerRunsForward.Check(line, fitment.Vehicle, odometer, moment);
+        });
+        End(fitment, moment, day.IsExact ? null : day, odometer, reason);
         db.Journal.Label = $"took {component} off {fitment.Vehicle}";
         return fitment;
     }
@@ -70,9 +85,9 @@ internal static class Fitting
         OdometerRunsForward.Check(new OdometerLine(db.Fitments.Where(fitment => fitment.VehicleId == change.VehicleId), others.Append(change)), vehicle);
     }
 
-    private static void End(Fitment fitment, Moment moment, OdometerReading? odometer, string reason)
+    private static void End(Fitment fitment, Moment moment, LooseDay? asTyped, OdometerReading? odometer, string reason)
     {
-        (fitment.To, fitment.ToOrder) = (moment.Day, moment.Order);
+        (fitment.To, fitment.ToOrder, fitment.ToAsTyped) = (moment.Day, moment.Order, asTyped);
         (fitment.ToOdometer, fitment.ReasonOff) = (odometer, reason.Trim());
     }
 

@@ -24,9 +24,8 @@ public sealed record OdometerReading
     public static OdometerReading? Read(string text, OdometerUnit unit)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        var typed = QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).OrRefuse();
-        return typed.Value is >= 0 and <= Most
+        return QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).Understood(out var typed) && typed.Value is >= 0 and <= Most
             ? new(typed.Value, typed.Unit.Symbol, typed.Text)
-            : throw new RefusedException("odometer", $"'{typed.Text}' is no odometer reading.", "84 210 km");
+            : throw new RefusedException("odometer", $"'{text.Trim()}' is no odometer reading.", "84 210 km");
     }
 }

@@ -19,9 +19,9 @@ internal static class OnePartAtATime
 
             var place = $"the {position.InWords()} of {vehicle}";
             if (other.Start > moment)
-                throw Refused($"The {other.Component} is {place} from {other.From.InWords()}; fit the {component} on that day or later.");
-            if (other.To is { } to)
-                throw Refused($"The {other.Component} was {place} from {other.From.InWords()} to {to.InWords()}; fit the {component} on {to.InWords()} or later.");
+                throw Refused($"The {other.Component} is {place} from {other.FromDay.InWords}; fit the {component} on that day or later.");
+            if (other.ToDay is { } to)
+                throw Refused($"The {other.Component} was {place} from {other.FromDay.InWords} to {to.InWords}; fit the {component} on {to.InWords} or later.");
 
             occupant = other;
         }

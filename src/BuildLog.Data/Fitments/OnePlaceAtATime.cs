@@ -16,11 +16,11 @@ internal static class OnePlaceAtATime
             if (other.End <= moment) continue;
 
             var there = $"{other.Vehicle} as {other.Position.InWords()}";
-            var since = other.From.InWords();
+            var since = other.FromDay.InWords;
             if (other.Start > moment)
                 throw Refused($"The {component} is fitted to {there} from {since}, so it cannot be fitted to {vehicle} from {moment.Day.InWords()} on; begin after it came off there.");
-            if (other.To is { } to)
-                throw Refused($"The {component} was fitted to {there} from {since} to {to.InWords()}; fit it to {vehicle} on {to.InWords()} or later.");
+            if (other.ToDay is { } to)
+                throw Refused($"The {component} was fitted to {there} from {since} to {to.InWords}; fit it to {vehicle} on {to.InWords} or later.");
 
             throw Refused(other.VehicleId == vehicle.Id && other.Position == position
                 ? $"The {component} is fitted to {there} already, since {since}."

@@ -13,6 +13,8 @@ public sealed class BudgetGoalEntry : GoalEntry
 
     public Money? Most { get; set; }
 
+    internal override string KindInWords => "budget goal";
+
     public override void Check()
     {
         if (Most is not { Minor: > 0 }) throw new RefusedException("budget", "A budget is an amount above zero.", "4000 EUR");

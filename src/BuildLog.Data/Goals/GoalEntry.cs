@@ -47,5 +47,7 @@ public sealed class CruiseGoalEntry : GoalEntry
         (SpeedSi, EngineSpeedSi) = (goal.Speed.Value, goal.EngineSpeed.Value);
     }
 
+    internal override string KindInWords => "cruise goal";
+
     public override string ToString() => $"{Speed} at {EngineSpeed}";
 }

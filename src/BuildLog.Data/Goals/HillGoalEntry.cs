@@ -25,5 +25,7 @@ public sealed class HillGoalEntry : GoalEntry
 
     public override void Check() => _ = Read();
 
+    internal override string KindInWords => "hill goal";
+
     public override string ToString() => $"{Gradient} at {Speed}";
 }

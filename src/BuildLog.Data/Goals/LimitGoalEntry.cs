@@ -65,5 +65,7 @@ public sealed class LimitGoalEntry : GoalEntry
 
     public override void Check() => _ = Join(OwnersGoals.None);
 
+    internal override string KindInWords => "limit goal";
+
     public override string ToString() => $"{Limited.InWords()} {Limit}";
 }

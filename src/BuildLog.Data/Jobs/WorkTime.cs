@@ -21,7 +21,7 @@ public static partial class WorkTime
         var hours = Hours().Match(typed);
         return hours.Success && QuantityText.ReadNumber(hours.Groups["h"].Value).Understood(out var number) && number is >= 0 and < 1000
             ? (int)Math.Round(60 * number)
-            : new Refusal("hours", $"'{string.Concat(typed.Take(40).Select(c => char.IsControl(c) ? ' ' : c))}' is no time worked.", Right);
+            : new Refusal("hours", $"{Shown.Quoted(typed)} is no time worked.", Right);
     }
 
     /// <summary><c>2:30 h</c>.</summary>

@@ -20,20 +20,15 @@ internal sealed class CostsList : SpreadsheetList
             .ToList();
     }
 
-    public override Entered Entry(ShopContext db, Vehicle? vehicle, IReadOnlyDictionary<string, string> row)
+    public override Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row)
     {
-        var on = row["vehicle"].Trim().Length == 0 && vehicle is not null ? vehicle : VehicleList.Find([.. db.Vehicles], row["vehicle"]);
-        return new Cost(on, JobCalled(db, on, row["job"]))
+        var on = named.Vehicle(row["vehicle"]);
+        return new Cost(on, named.Job(on, row["job"]))
         {
             Date = ReadDay(row["date"]) ?? throw new RefusedException("date", "the date is missing.", "2026-05-03"),
             What = row["what"],
-            Amount = ReadMoney(db, row["amount"]),
-            SupplierId = SupplierNamed(db, row["supplier"]),
+            Amount = named.Money(row["amount"]),
+            SupplierId = named.Supplier(row["supplier"]),
         };
     }
-
-    private static Job? JobCalled(ShopContext db, Vehicle vehicle, string title)
-        => title.Trim().Length == 0 ? null
-            : db.Set<Job>().Where(job => job.VehicleId == vehicle.Id).AsEnumerable().FirstOrDefault(job => string.Equals(job.Title, title.Trim(), StringComparison.OrdinalIgnoreCase))
-                ?? throw new RefusedException("job", $"{vehicle} has no job '{title}'.", "");
 }

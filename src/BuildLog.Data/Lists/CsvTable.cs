@@ -10,7 +10,7 @@ namespace BuildLog.Data.Lists;
 /// A spreadsheet takes a cell that begins with =, + or @ for a formula and runs it. Such a cell gets an apostrophe in front, which a spreadsheet
 /// does not show, and loses it again when it is read here. Reading takes the comma, the semicolon and the tab as separators.
 /// </remarks>
-internal static class CsvTable
+public static class CsvTable
 {
     private const int MostRows = 100_000;
     private const int LongestCell = 20_000;
@@ -54,14 +54,14 @@ internal static class CsvTable
 
         var unknown = csv.HeaderRecord!.Where(header => !columns.Contains(header.Trim(), StringComparer.OrdinalIgnoreCase)).ToList();
         if (unknown.Count > 0)
-            throw new RefusedException("csv", $"The file has a column '{Plain(unknown[0])}' that belongs in no such list; there are {string.Join(", ", columns)}.", string.Join(',', columns));
+            throw new RefusedException("csv", $"The file has a column {Shown.Quoted(unknown[0])} that belongs in no such list; there are {string.Join(", ", columns)}.", string.Join(',', columns));
 
         var rows = new List<IReadOnlyDictionary<string, string>>();
         while (csv.Read())
         {
             if (rows.Count == MostRows) throw Refused(csv.Context.Parser!.Row, $"is one too many: a list has {MostRows:N0} rows at most");
             var row = columns.ToDictionary(column => column, column => Unguarded(csv.TryGetField<string>(column, out var cell) ? cell ?? "" : ""));
-            if (row.Values.Any(cell => cell.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))) throw Refused(csv.Context.Parser!.Row, "holds signs that are no text");
+            if (!row.Values.All(TextRules.IsText)) throw Refused(csv.Context.Parser!.Row, "holds signs that are no text");
             rows.Add(row);
         }
 
@@ -73,6 +73,4 @@ internal static class CsvTable
     private static string Guarded(string cell) => cell.Length > 0 && (Formula.Contains(cell[0]) || cell[0] == Harmless) ? Harmless + cell : cell;
 
     private static string Unguarded(string cell) => cell.Length > 1 && cell[0] == Harmless && (Formula.Contains(cell[1]) || cell[1] == Harmless) ? cell[1..] : cell;
-
-    private static string Plain(string text) => string.Concat(text.Take(40).Select(c => char.IsControl(c) ? ' ' : c));
 }

@@ -15,24 +15,16 @@ internal sealed class OffersList : SpreadsheetList
                 offer.Wanted.Title, offer.What, offer.Place, offer.Supplier?.Name ?? "", offer.Claimed, offer.Price?.ToString() ?? "", offer.Contact, InWords(offer.Seen), InWords(offer.Expires), offer.Notes])
             .ToList();
 
-    public override Entered Entry(ShopContext db, Vehicle? vehicle, IReadOnlyDictionary<string, string> row)
+    public override Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row) => new Offer(named.WantedPart(row["wanted"]))
     {
-        var wanted = db.Set<WantedPart>().Where(part => vehicle == null || part.VehicleId == vehicle.Id).AsEnumerable()
-            .Where(part => string.Equals(part.Title, row["wanted"].Trim(), StringComparison.OrdinalIgnoreCase)).ToList();
-        if (wanted.Count != 1)
-            throw new RefusedException("wanted", wanted.Count == 0 ? $"no wanted part is called '{row["wanted"]}'." : $"several wanted parts are called '{row["wanted"]}': name the vehicle.", "");
-
-        return new Offer(wanted[0])
-        {
-            What = row["what"],
-            Place = row["place"],
-            SupplierId = SupplierNamed(db, row["supplier"]),
-            Claimed = row["claimed"],
-            Price = ReadMoney(db, row["price"]),
-            Contact = row["contact"],
-            Seen = ReadDay(row["seen"]) ?? throw new RefusedException("date", "the day it was seen is missing.", "2026-05-03"),
-            Expires = ReadDay(row["expires"]),
-            Notes = row["notes"],
-        };
-    }
+        What = row["what"],
+        Place = row["place"],
+        SupplierId = named.Supplier(row["supplier"]),
+        Claimed = row["claimed"],
+        Price = named.Money(row["price"]),
+        Contact = row["contact"],
+        Seen = ReadDay(row["seen"]) ?? throw new RefusedException("date", "the day it was seen is missing.", "2026-05-03"),
+        Expires = ReadDay(row["expires"]),
+        Notes = row["notes"],
+    };
 }

@@ -25,7 +25,7 @@ internal sealed class PartsList : SpreadsheetList
             .ToList();
     }
 
-    public override Entered Entry(ShopContext db, Vehicle? vehicle, IReadOnlyDictionary<string, string> row)
+    public override Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row)
     {
         if (!Kinds.TryGetValue(row["kind"].Trim(), out var make))
             throw new RefusedException("kind", $"'{row["kind"]}' is no kind of part; there are {string.Join(", ", Kinds.Keys)}.", "axle");
@@ -33,7 +33,7 @@ internal sealed class PartsList : SpreadsheetList
         var part = make();
         (part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Notes) = (row["name"], row["serial number"], row["donor"], row["shelf"], row["notes"]);
         part.Condition = row["condition"].Trim().Length == 0 ? null : row["condition"];
-        (part.SupplierId, part.Price) = (SupplierNamed(db, row["supplier"]), ReadMoney(db, row["price"]));
+        (part.SupplierId, part.Price) = (named.Supplier(row["supplier"]), named.Money(row["price"]));
         return part;
     }
 }

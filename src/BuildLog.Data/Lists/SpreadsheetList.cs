@@ -1,8 +1,5 @@
 using System.Globalization;
-using BuildLog.Data.Costs;
-using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
-using BuildLog.Data.Workshops;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Lists;
@@ -19,8 +16,10 @@ internal abstract class SpreadsheetList
     public abstract IEnumerable<IReadOnlyList<string>> Rows(ShopContext db, Vehicle? vehicle);
 
     /// <summary>The entry that a row describes.</summary>
+    /// <param name="named">What it may name.</param>
+    /// <param name="row">Its cells by column.</param>
     /// <exception cref="RefusedException">It is none.</exception>
-    public abstract Entered Entry(ShopContext db, Vehicle? vehicle, IReadOnlyDictionary<string, string> row);
+    public abstract Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row);
 
     public static SpreadsheetList Of(ListOf what) => what switch
     {
@@ -34,6 +33,7 @@ internal abstract class SpreadsheetList
     public int Take(ShopContext db, Vehicle? vehicle, TextReader input)
     {
         var here = Rows(db, vehicle).Select(Key).ToHashSet(StringComparer.Ordinal);
+        var named = new NamedInRows(db, vehicle);
         var (number, taken) = (1, 0);
         foreach (var row in CsvTable.Read(input, Columns))
         {
@@ -41,7 +41,7 @@ internal abstract class SpreadsheetList
             if (here.Contains(Key(Columns.Select(column => row[column])))) continue;
             try
             {
-                Entries.Add(db, Entry(db, vehicle, row));
+                Entries.Add(db, Entry(named, row));
                 db.SaveChanges();
                 taken++;
             }
@@ -60,22 +60,7 @@ internal abstract class SpreadsheetList
     protected static DateOnly? ReadDay(string text)
         => text.Trim().Length == 0 ? null
             : DateOnly.TryParseExact(text.Trim(), Day, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
-            : throw new RefusedException("date", $"'{text}' is no date of the form year-month-day.", "2026-05-03");
-
-    protected static Money? ReadMoney(ShopContext db, string text)
-        => text.Trim().Length == 0 ? null : MoneyText.Read(text, db.Set<Workshop>().SingleOrDefault()?.Bare ?? Currency.Euro).OrRefuse();
-
-    // Names repeat down a column: the first row that names a supplier makes it.
-    protected static long? SupplierNamed(ShopContext db, string name)
-    {
-        if (name.Trim().Length == 0) return null;
-        var known = db.Set<Supplier>().AsEnumerable().FirstOrDefault(supplier => string.Equals(supplier.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
-        if (known is not null) return known.Id;
-
-        var added = Entries.Add(db, new Supplier { Name = name });
-        db.SaveChanges();
-        return added.Id;
-    }
+            : throw new RefusedException("date", $"{Shown.Quoted(text)} is no date of the form year-month-day.", "2026-05-03");
 
     private static string Key(IEnumerable<string> cells) => string.Join('\u001f', cells.Select(cell => cell.Trim()));
 }

@@ -57,6 +57,12 @@ namespace BuildLog.Data.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("Paper");
+
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Taken", "BuildLog.Data.Attachments.Attachment.Taken#LooseDay", b1 =>
                         {
                             b1.Property<DateOnly?>("Earliest")
@@ -97,6 +103,8 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Attachments_TakenEarliest", "\"TakenEarliest\" IS date(\"TakenEarliest\")");
 
                             t.HasCheckConstraint("CK_Attachments_TakenLatest", "\"TakenLatest\" IS date(\"TakenLatest\")");
+
+                            t.HasCheckConstraint("CK_Attachments_What", "\"What\" IN ('Paper', 'Photo', 'Receipt', 'Drawing')");
                         });
                 });
 
@@ -174,6 +182,9 @@ namespace BuildLog.Data.Migrations
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("Step")
+                        .HasFilter("\"Step\" = 'Undo'");
 
                     b.HasIndex("UndoesId")
                         .IsUnique();
@@ -922,6 +933,22 @@ namespace BuildLog.Data.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "FromAsTyped", "BuildLog.Data.Fitments.Fitment.FromAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("FromAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("FromAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("FromAsTypedText");
+                        });
+
                     b.ComplexProperty(typeof(Dictionary<string, object>), "FromOdometer", "BuildLog.Data.Fitments.Fitment.FromOdometer#OdometerReading", b1 =>
                         {
                             b1.Property<double>("Metres")
@@ -937,6 +964,22 @@ namespace BuildLog.Data.Migrations
                                 .IsRequired()
                                 .HasColumnType("TEXT")
                                 .HasColumnName("FromOdometerUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "ToAsTyped", "BuildLog.Data.Fitments.Fitment.ToAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ToAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ToAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("ToAsTypedText");
                         });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "ToOdometer", "BuildLog.Data.Fitments.Fitment.ToOdometer#OdometerReading", b1 =>
@@ -963,6 +1006,10 @@ namespace BuildLog.Data.Migrations
 
                     b.HasIndex("ComponentId", "From");
 
+                    b.HasIndex("From", "FromOrder");
+
+                    b.HasIndex("To", "ToOrder");
+
                     b.HasIndex("VehicleId", "From");
 
                     b.HasIndex(new[] { "VehicleId", "Position" }, "IX_Fitments_OnePartAtATime")
@@ -977,21 +1024,37 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Fitments_Forward", "(\"FromDate\", \"FromOrder\") < (\"ToDate\", \"ToOrder\")");
 
+                            t.HasCheckConstraint("CK_Fitments_FromAsTyped", "(\"FromAsTypedText\" IS NOT NULL OR (\"FromAsTypedEarliest\" IS NULL AND \"FromAsTypedLatest\" IS NULL)) AND (\"FromAsTypedEarliest\" IS NULL OR \"FromAsTypedLatest\" IS NULL OR \"FromAsTypedEarliest\" <= \"FromAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Fitments_FromAsTypedEarliest", "\"FromAsTypedEarliest\" IS date(\"FromAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Fitments_FromAsTypedLatest", "\"FromAsTypedLatest\" IS date(\"FromAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Fitments_FromDate", "\"FromDate\" IS date(\"FromDate\")");
 
                             t.HasCheckConstraint("CK_Fitments_FromOdometer", "(\"FromOdometerMetres\" IS NULL) + (\"FromOdometerUnit\" IS NULL) + (\"FromOdometerText\" IS NULL) IN (0, 3)");
 
                             t.HasCheckConstraint("CK_Fitments_FromOdometerMetres", "\"FromOdometerMetres\" BETWEEN 0 AND 10000000000");
 
+                            t.HasCheckConstraint("CK_Fitments_FromWithin", "(\"FromAsTypedEarliest\" IS NULL OR \"FromAsTypedEarliest\" <= \"FromDate\") AND (\"FromAsTypedLatest\" IS NULL OR \"FromDate\" <= \"FromAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Fitments_Off", "(\"ToDate\" IS NULL) + (\"ToOrder\" IS NULL) IN (0, 2)");
 
                             t.HasCheckConstraint("CK_Fitments_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
+
+                            t.HasCheckConstraint("CK_Fitments_ToAsTyped", "(\"ToAsTypedText\" IS NOT NULL OR (\"ToAsTypedEarliest\" IS NULL AND \"ToAsTypedLatest\" IS NULL)) AND (\"ToAsTypedEarliest\" IS NULL OR \"ToAsTypedLatest\" IS NULL OR \"ToAsTypedEarliest\" <= \"ToAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Fitments_ToAsTypedEarliest", "\"ToAsTypedEarliest\" IS date(\"ToAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Fitments_ToAsTypedLatest", "\"ToAsTypedLatest\" IS date(\"ToAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Fitments_ToDate", "\"ToDate\" IS date(\"ToDate\")");
 
                             t.HasCheckConstraint("CK_Fitments_ToOdometer", "(\"ToOdometerMetres\" IS NULL) + (\"ToOdometerUnit\" IS NULL) + (\"ToOdometerText\" IS NULL) IN (0, 3)");
 
                             t.HasCheckConstraint("CK_Fitments_ToOdometerMetres", "\"ToOdometerMetres\" BETWEEN 0 AND 10000000000");
+
+                            t.HasCheckConstraint("CK_Fitments_ToWithin", "(\"ToAsTypedText\" IS NULL OR \"ToDate\" IS NOT NULL) AND (\"ToAsTypedEarliest\" IS NULL OR \"ToAsTypedEarliest\" <= \"ToDate\") AND (\"ToAsTypedLatest\" IS NULL OR \"ToDate\" <= \"ToAsTypedLatest\")");
                         });
                 });
 
@@ -1661,41 +1724,6 @@ namespace BuildLog.Data.Migrations
                         });
                 });
 
-            modelBuilder.Entity("BuildLog.Data.Plans.ChangeRow", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("ComponentId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Listed")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("PlanId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("ComponentId");
-
-                    b.HasIndex("PlanId", "Position")
-                        .IsUnique();
-
-                    b.ToTable("PlannedChanges", null, t =>
-                        {
-                            t.HasCheckConstraint("CK_PlannedChanges_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
-
-                            t.HasCheckConstraint("CK_PlannedChanges_What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
-                        });
-                });
-
             modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
                 {
                     b.Property<long>("Id")
@@ -1743,6 +1771,41 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Plans_Rejected", "\"State\" <> 'Rejected' OR length(trim(\"Reason\")) > 0");
 
                             t.HasCheckConstraint("CK_Plans_State", "\"State\" IN ('Open', 'Kept', 'Rejected')");
+                        });
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.PlannedChangeRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ComponentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Listed")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("PlanId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Position")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ComponentId");
+
+                    b.HasIndex("PlanId", "Position")
+                        .IsUnique();
+
+                    b.ToTable("PlannedChanges", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PlannedChanges_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
+
+                            t.HasCheckConstraint("CK_PlannedChanges_What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
                         });
                 });
 
@@ -3594,7 +3657,16 @@ namespace BuildLog.Data.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("BuildLog.Data.Plans.ChangeRow", b =>
+            modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
+                {
+                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
+                        .WithMany()
+                        .HasForeignKey("VehicleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Plans.PlannedChangeRow", b =>
                 {
                     b.HasOne("BuildLog.Data.Components.Component", null)
                         .WithMany()
@@ -3605,15 +3677,6 @@ namespace BuildLog.Data.Migrations
                         .WithMany("Rows")
                         .HasForeignKey("PlanId")
                         .OnDelete(DeleteBehavior.ClientCascade)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
-                {
-                    b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
-                        .WithMany()
-                        .HasForeignKey("VehicleId")
-                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

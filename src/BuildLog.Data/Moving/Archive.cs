@@ -1,7 +1,8 @@
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using BuildLog.Data.Attachments;
+using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Moving;
@@ -25,6 +26,9 @@ internal sealed class Archive : IDisposable
     }
 
     public JsonElement Manifest { get; }
+
+    /// <summary>An earlier schema wrote it.</summary>
+    public bool IsOfEarlier => Manifest.TryGetProperty("schema", out var schema) && schema.ValueKind == JsonValueKind.String && KnownMigrations.Ids.SkipLast(1).Contains(schema.GetString());
 
     /// <summary>The hashes of the attachments in it.</summary>
     public IEnumerable<string> Attachments => sums.Keys.Where(IsAttachment).Select(name => name[ExportFormat.Attachments.Length..]);
@@ -69,9 +73,9 @@ internal sealed class Archive : IDisposable
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var name in zip.Entries.Select(entry => entry.FullName))
         {
-            if (!seen.Add(name)) throw Refused($"it holds '{Printable(name)}' twice");
+            if (!seen.Add(name)) throw Refused($"it holds {Shown.Quoted(name)} twice");
             if (name is not (ExportFormat.Manifest or ExportFormat.Sums) && !known.Contains(name) && !IsAttachment(name))
-                throw Refused($"it holds '{Printable(name)}', which belongs in no export; a newer program or somebody else wrote it");
+                throw Refused($"it holds {Shown.Quoted(name)}, which belongs in no export; a newer program or somebody else wrote it");
         }
 
         foreach (var name in (string[])[ExportFormat.Manifest, ExportFormat.Sums])
@@ -104,13 +108,13 @@ internal sealed class Archive : IDisposable
         if (IsAttachment(entry.FullName))
         {
             using var bounded = new BoundedStream(stream, ExportFormat.LongestAttachment, () => TooLong(entry.FullName));
-            sum = Convert.ToHexStringLower(SHA256.HashData(bounded));
+            sum = ContentHash.Of(bounded);
             if (sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
         }
         else
         {
             var bytes = texts[entry.FullName] = ReadAll(stream, ExportFormat.LongestEntries, entry.FullName);
-            sum = Convert.ToHexStringLower(SHA256.HashData(bytes));
+            sum = ContentHash.Of(bytes);
         }
 
         if (sum != sums[entry.FullName]) throw Refused($"{entry.FullName} is not as it was written: its checksum differs");
@@ -148,12 +152,9 @@ internal sealed class Archive : IDisposable
     }
 
     private static bool IsAttachment(string name)
-        => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && name.Length == ExportFormat.Attachments.Length + 64
-            && name[ExportFormat.Attachments.Length..].All(char.IsAsciiHexDigitLower);
+        => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && ContentHash.Is(name[ExportFormat.Attachments.Length..]);
 
-    private static RefusedException TooLong(string name) => Refused($"'{Printable(name)}' is larger than anything BuildLog writes");
-
-    private static string Printable(string name) => string.Concat(name.Take(60).Select(c => char.IsControl(c) ? ' ' : c));
+    private static RefusedException TooLong(string name) => Refused($"{Shown.Quoted(name)} is larger than anything BuildLog writes");
 
     internal static RefusedException Refused(string what) => new("import", $"Nothing was imported: {what}.", "");
 }

@@ -9,7 +9,8 @@ namespace BuildLog.Data.Moving;
 /// <summary>Makes entries of JSON that may come from anywhere: what is not exactly as described is refused, with its place.</summary>
 /// <param name="kind">What the file holds.</param>
 /// <param name="idOf">The number of the entry of that kind and identifier in this file; null if there is none.</param>
-internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf)
+/// <param name="ofEarlier">An earlier schema wrote it, which knew less.</param>
+internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf, bool ofEarlier)
 {
     private const string Own = "uid version kind";
     private readonly Dictionary<IEntityType, EntryShape> shapes = [];
@@ -21,7 +22,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no entry");
 
         var name = kind.HasClasses ? Member(json, "kind", where).GetString() ?? "" : "";
-        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind '{Printable(name)}' that this BuildLog does not know; a newer one wrote it");
+        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind {Shown.Quoted(name)} that this BuildLog does not know; a newer one wrote it");
         if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
 
         var entry = (Kept)Activator.CreateInstance(type.ClrType, nonPublic: true)!;
@@ -36,13 +37,16 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     {
         var known = shape.Fields.Select(field => field.Name).Concat(shape.Parts.Select(part => part.Name)).Concat(shape.Rows.Select(row => row.Name)).Concat(alsoKnown).ToHashSet(StringComparer.Ordinal);
         if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !known.Contains(name)) is { } unknown)
-            throw Refused(where, $"has a field '{Printable(unknown)}' that this BuildLog does not know; a newer one wrote it");
+            throw Refused(where, $"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it");
 
-        foreach (var field in shape.Fields) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
+        foreach (var field in shape.Fields)
+        {
+            if (IsThere(json, field.Name)) field.Info.SetValue(into, Value(field, Member(json, field.Name, where), where));
+        }
+
         foreach (var (name, property, part) in shape.Parts)
         {
-            var member = Member(json, name, where);
-            if (member.ValueKind != JsonValueKind.Null) property.SetValue(into, Made(part, member, $"{where}, {name}"));
+            if (IsThere(json, name) && Member(json, name, where) is { ValueKind: not JsonValueKind.Null } member) property.SetValue(into, Made(part, member, $"{where}, {name}"));
         }
 
         foreach (var (name, navigation, row) in shape.Rows)
@@ -53,6 +57,9 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
             foreach (var each in rows.EnumerateArray()) list.Add(Made(row, each, $"{where}, {name}"));
         }
     }
+
+    // What an earlier program did not know yet stays as it is in a new entry.
+    private bool IsThere(JsonElement json, string name) => !ofEarlier || name == "uid" || json.TryGetProperty(name, out _);
 
     // Values and rows have no way to be made empty but this one; every field of theirs is then set.
     private object Made(EntryShape shape, JsonElement json, string where)
@@ -78,7 +85,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
 
     private static object? Read(Type type, JsonElement json)
     {
-        if (type == typeof(string)) return json.ValueKind == JsonValueKind.String && json.GetString() is { } text && IsText(text) ? text : null;
+        if (type == typeof(string)) return json.ValueKind == JsonValueKind.String && json.GetString() is { } text && TextRules.IsText(text) ? text : null;
         if (type == typeof(bool)) return json.ValueKind is JsonValueKind.True or JsonValueKind.False ? json.GetBoolean() : null;
         if (type == typeof(Guid)) return json.TryGetGuidText(out var uid) ? uid : null;
         if (type == typeof(DateOnly))
@@ -99,11 +106,6 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
             : type == typeof(bool) ? "true or false"
             : type.IsEnum ? $"word of {string.Join(", ", Enum.GetNames(type))}"
             : "number";
-
-    // Text from a file is shown in a terminal one day: it must not bring what steers one.
-    private static bool IsText(string text) => !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
-
-    private static string Printable(string text) => string.Concat(text.Take(40).Select(c => char.IsControl(c) ? ' ' : c));
 
     private static RefusedException Refused(string where, string what) => new("import", $"Nothing was imported: {where} {what}.", "");
 }

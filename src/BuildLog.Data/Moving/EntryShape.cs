@@ -14,7 +14,7 @@ internal sealed class EntryShape
         Fields = [.. type.GetProperties().Where(property => IsCarried(property)).Select(property => new Field(property)).OrderBy(field => field.Name, StringComparer.Ordinal)];
         Parts = [.. type.GetComplexProperties().Select(part => (NameOf(part.Name), part.PropertyInfo!, new EntryShape(part.ComplexType)))];
         Rows = type is IEntityType entity
-            ? [.. entity.GetNavigations().Where(rows => rows.IsCollection && !IsKept(rows.TargetEntityType)).Select(rows => (NameOf(rows.Name), rows, new EntryShape(rows.TargetEntityType)))]
+            ? [.. entity.GetNavigations().Where(rows => rows.IsCollection && !rows.TargetEntityType.IsKept()).Select(rows => (NameOf(rows.Name), rows, new EntryShape(rows.TargetEntityType)))]
             : [];
     }
 
@@ -29,8 +29,6 @@ internal sealed class EntryShape
     public IReadOnlyList<(string Name, INavigation Navigation, EntryShape Shape)> Rows { get; }
 
     public static EntryShape Of(IEntityType kind) => new(kind);
-
-    public static bool IsKept(IReadOnlyTypeBase type) => typeof(Kept).IsAssignableFrom(type.ClrType);
 
     public static string NameOf(string property) => JsonNamingPolicy.CamelCase.ConvertName(property);
 
@@ -49,7 +47,7 @@ internal sealed class EntryShape
         public Field(IProperty property)
         {
             Property = property;
-            Names = property.GetContainingForeignKeys().FirstOrDefault(key => IsKept(key.PrincipalEntityType))?.PrincipalEntityType;
+            Names = property.GetContainingForeignKeys().FirstOrDefault(key => key.PrincipalEntityType.IsKept())?.PrincipalEntityType;
             Name = NameOf(Names is null ? property.Name : property.Name[..^2]);
         }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -20,33 +19,15 @@ internal static class Export
     /// <exception cref="RecordException">It cannot be written; nothing is left behind.</exception>
     public static ExportReport To(ShopContext db, string path, string target, Vehicle? vehicle, bool overwrite)
     {
-        var file = Path.GetFullPath(target);
-        CheckTarget(path, file, overwrite);
+        var file = WholeFile.Beside(path, target, overwrite, "shop.zip");
         var record = RecordEntries.Read(db);
         var share = vehicle is null ? null : VehicleShare.Of(record, (Vehicle)record.Find(vehicle.Uid)!);
-        return FileTroubles.Guard(file, () => Write(db, record, share, AttachmentStore.Beside(path), file, vehicle));
-    }
-
-    private static ExportReport Write(ShopContext db, RecordEntries record, HashSet<Kept>? share, AttachmentStore store, string file, Vehicle? vehicle)
-    {
-        var unfinished = $"{file}.{Guid.NewGuid():N}{CheckedCopy.Unfinished}";
-        try
+        return file.Write(stream =>
         {
             ExportReport report;
-            using (var stream = OwnerOnly.OpenFile(unfinished))
-            {
-                using (var zip = new ZipArchive(stream, ZipArchiveMode.Create, leaveOpen: true)) report = Fill(zip, db, record, share, store, file, vehicle);
-                stream.Flush(flushToDisk: true);
-                report = report with { Bytes = stream.Length };
-            }
-
-            File.Move(unfinished, file, overwrite: true);
-            return report;
-        }
-        finally
-        {
-            File.Delete(unfinished);
-        }
+            using (var zip = new ZipArchive(stream, ZipArchiveMode.Create, leaveOpen: true)) report = Fill(zip, db, record, share, AttachmentStore.Beside(path), file.Path, vehicle);
+            return report with { Bytes = stream.Length };
+        });
     }
 
     private static ExportReport Fill(ZipArchive zip, ShopContext db, RecordEntries record, HashSet<Kept>? share, AttachmentStore store, string file, Vehicle? vehicle)
@@ -105,7 +86,7 @@ internal static class Export
         var bytes = Encoding.UTF8.GetBytes(content.ToJsonString(Readable) + "\n");
         using var entry = Entry(zip, name).Open();
         entry.Write(bytes);
-        Sum(sums, Convert.ToHexStringLower(SHA256.HashData(bytes)), name);
+        Sum(sums, ContentHash.Of(bytes), name);
     }
 
     private static ZipArchiveEntry Entry(ZipArchive zip, string name)
@@ -116,14 +97,6 @@ internal static class Export
     }
 
     private static void Sum(StringBuilder sums, string sha256, string name) => sums.Append(CultureInfo.InvariantCulture, $"{sha256}  {name}\n");
-
-    private static void CheckTarget(string record, string file, bool overwrite)
-    {
-        if (Directory.Exists(file)) throw new RecordException(Fault.Folder, $"{file} is a folder. Name the file in it, such as {Path.Combine(file, "shop.zip")}.");
-        if (!Directory.Exists(Path.GetDirectoryName(file))) throw new RecordException(Fault.NoFolder, $"The folder {Path.GetDirectoryName(file)} does not exist. Create it first, or name another place.");
-        if (file == Path.GetFullPath(record)) throw new RecordException(Fault.Exists, $"{file} is the record itself. Name another file, such as shop.zip.");
-        if (File.Exists(file) && !overwrite) throw new RecordException(Fault.Exists, $"{file} is there already. Name another file, or replace it with --overwrite.");
-    }
 }
 
 /// <summary>What was written out.</summary>

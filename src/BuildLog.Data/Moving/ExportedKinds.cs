@@ -18,7 +18,7 @@ internal static class ExportedKinds
     /// <summary>Every kind that the record keeps, each after those it names.</summary>
     public static IReadOnlyList<ExportedKind> Of(IModel model)
     {
-        var left = model.GetEntityTypes().Where(type => type.BaseType is null && EntryShape.IsKept(type)).OrderBy(type => Matters.Of(type.ClrType)).ToList();
+        var left = model.GetEntityTypes().Where(type => type.BaseType is null && type.IsKept()).OrderBy(type => Matters.Of(type.ClrType)).ToList();
         var ordered = new List<ExportedKind>();
         while (left.Count > 0)
         {
@@ -34,5 +34,5 @@ internal static class ExportedKinds
         => root.GetDerivedTypesInclusive().SelectMany(type => type.GetForeignKeys())
             .Concat(root.GetDerivedTypesInclusive().SelectMany(type => type.GetNavigations()).Where(rows => rows.IsCollection).SelectMany(rows => rows.TargetEntityType.GetForeignKeys()).Where(key => !EntryShape.IsToOwner(key)))
             .Select(key => key.PrincipalEntityType.GetRootType())
-            .Where(EntryShape.IsKept);
+            .Where(type => type.IsKept());
 }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Changes;
 using BuildLog.Data.Notes;
 using BuildLog.Data.Workshops;
 using BuildLog.Gearing.Quantities;
@@ -13,14 +14,13 @@ internal sealed class Import
 {
     private readonly ShopContext db;
     private readonly Archive archive;
-    private readonly IReadOnlyList<ExportedKind> kinds;
     private readonly Dictionary<(IEntityType Root, Guid Uid), long> known = [];
     private readonly Dictionary<Matter, int> added = [];
     private readonly List<string> differing = [];
     private readonly List<Kept> came = [];
     private int alike;
 
-    private Import(ShopContext db, Archive archive) => (this.db, this.archive, kinds) = (db, archive, ExportedKinds.Of(db.Model));
+    private Import(ShopContext db, Archive archive) => (this.db, this.archive) = (db, archive);
 
     /// <exception cref="RefusedException">An entry is not as described or cannot be in this record; nothing is imported.</exception>
     public static ImportReport From(ShopContext db, Archive archive) => new Import(db, archive).Run();
@@ -35,7 +35,7 @@ internal sealed class Import
             foreach (var entry in entries) known[(kind.Root, entry.Uid)] = entry.Id;
         }
 
-        foreach (var kind in kinds) Add(kind, here);
+        foreach (var (kind, _) in here.Kinds) Add(kind, here);
         foreach (var entry in came) CheckSubject(entry);
 
         var files = archive.Attachments.ToHashSet(StringComparer.Ordinal);
@@ -46,7 +46,7 @@ internal sealed class Import
     private void Add(ExportedKind kind, RecordEntries here)
     {
         var writer = new EntryWriter(db.Model, (type, id) => here.Find(type, id)?.Uid);
-        var reader = new EntryReader(kind, (type, uid) => known.TryGetValue((type.GetRootType(), uid), out var id) ? id : null);
+        var reader = new EntryReader(kind, (type, uid) => known.TryGetValue((type.GetRootType(), uid), out var id) ? id : null, archive.IsOfEarlier);
         var coming = new List<Kept>();
         var number = 0;
         foreach (var json in archive.Entries(kind.File))
@@ -107,9 +107,8 @@ internal sealed class Import
 
     private static string Words(Kept entry)
     {
-        var title = entry.ToString();
         var kind = Matters.Of(entry).InWords();
-        return string.IsNullOrEmpty(title) || title == entry.GetType().ToString() ? $"a {kind}" : $"{kind} {title}";
+        return RecordWords.Title(entry) is { Length: > 0 } title ? $"{kind} {title}" : $"a {kind}";
     }
 }
 

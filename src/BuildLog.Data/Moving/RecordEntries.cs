@@ -37,7 +37,7 @@ internal sealed class RecordEntries
     {
         var type = model.FindEntityType(entry.GetType())!;
         foreach (var named in NamedBy(type, entry)) yield return named;
-        foreach (var rows in type.GetNavigations().Where(rows => rows.IsCollection && !EntryShape.IsKept(rows.TargetEntityType)))
+        foreach (var rows in type.GetNavigations().Where(rows => rows.IsCollection && !rows.TargetEntityType.IsKept()))
         {
             foreach (var row in (IEnumerable<object>)rows.PropertyInfo!.GetValue(entry)!)
             {
@@ -51,11 +51,11 @@ internal sealed class RecordEntries
 
     // By what is the same in every file, so that a record that came back is written as it was.
     private static IReadOnlyList<Kept> Entries(ShopContext db, ExportedKind kind)
-        => [.. References.Set(db, kind.Root.ClrType).AsNoTrackingWithIdentityResolution().AsEnumerable().OrderBy(entry => entry.Uid)];
+        => [.. Everything.Of(db, kind.Root.ClrType).AsNoTrackingWithIdentityResolution().AsEnumerable().OrderBy(entry => entry.Uid)];
 
     private IEnumerable<(Kept Named, bool Needed)> NamedBy(IEntityType type, object from)
     {
-        foreach (var key in type.GetForeignKeys().Where(key => EntryShape.IsKept(key.PrincipalEntityType) && !EntryShape.IsToOwner(key)))
+        foreach (var key in type.GetForeignKeys().Where(key => key.PrincipalEntityType.IsKept() && !EntryShape.IsToOwner(key)))
         {
             var column = key.Properties[0];
             if (column.PropertyInfo?.GetValue(from) is long id && Find(key.PrincipalEntityType, id) is { } named && named != from) yield return (named, !column.IsNullable);

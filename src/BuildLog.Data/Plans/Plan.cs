@@ -47,7 +47,7 @@ public sealed class Plan : Entered
         set
         {
             Rows.Clear();
-            Rows.AddRange(value.Select(change => new ChangeRow { Position = change.Position, Listed = change.Listed.Trim(), ComponentId = change.ComponentId }));
+            Rows.AddRange(value.Select(change => new PlannedChangeRow { Position = change.Position, Listed = change.Listed.Trim(), ComponentId = change.ComponentId }));
         }
     }
 
@@ -56,7 +56,7 @@ public sealed class Plan : Entered
     /// <summary>Why it was kept or rejected: the rule that failed.</summary>
     public string Reason { get; set; } = "";
 
-    internal List<ChangeRow> Rows { get; } = [];
+    internal List<PlannedChangeRow> Rows { get; } = [];
 
     public override void Check()
     {
@@ -90,7 +90,7 @@ public sealed record PlannedChange(Position Position, string Listed, long? Compo
 }
 
 /// <summary>A planned change as it is stored.</summary>
-internal sealed class ChangeRow
+internal sealed class PlannedChangeRow
 {
     public long Id { get; set; }
 

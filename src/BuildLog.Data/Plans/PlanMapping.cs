@@ -14,9 +14,9 @@ internal static class PlanMapping
         plan.Filled("Name").Day("Date").Words(p => p.State)
             .Rule("Rejected", "\"State\" <> 'Rejected' OR length(trim(\"Reason\")) > 0");
 
-        var change = model.Entity<ChangeRow>().ToTable("PlannedChanges");
+        var change = model.Entity<PlannedChangeRow>().ToTable("PlannedChanges");
         change.HasIndex(row => new { row.PlanId, row.Position }).IsUnique();
-        change.Of<ChangeRow, Component>(row => row.ComponentId).Words(row => row.Position)
+        change.Of<PlannedChangeRow, Component>(row => row.ComponentId).Words(row => row.Position)
             .Rule("What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
     }
 }

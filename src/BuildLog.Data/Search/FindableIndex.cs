@@ -47,11 +47,11 @@ internal sealed class FindableIndex(ShopContext db, StoredRows rows)
     public void Fill()
     {
         rows.Run("DELETE FROM \"Findables\"");
-        foreach (var type in db.Model.GetEntityTypes().Where(type => type.BaseType is null && Belonging.IsKept(type)))
+        foreach (var type in db.Model.GetEntityTypes().Where(type => type.BaseType is null && type.IsKept()))
         {
             // The first question to the object mapper is dear, and a new file has nothing.
             if (rows.Ask($"SELECT 1 FROM \"{type.GetTableName()}\" LIMIT 1") is null) continue;
-            foreach (var record in Everything.Of(db, type.ClrType)) Put(record);
+            foreach (var record in Everything.Of(db, type.ClrType).OrderBy(record => record.Id)) Put(record);
             db.ChangeTracker.Clear();
         }
     }

@@ -31,7 +31,7 @@ internal static class TypedInto
 
     private static IEnumerable<string?> Rows(IEntityType type, Kept record)
         => type.GetNavigations()
-            .Where(navigation => navigation.IsCollection && !typeof(Kept).IsAssignableFrom(navigation.TargetEntityType.ClrType))
+            .Where(navigation => navigation.IsCollection && !navigation.TargetEntityType.IsKept())
             .SelectMany(navigation => navigation.PropertyInfo?.GetValue(record) is System.Collections.IEnumerable rows
                 ? rows.Cast<object>().SelectMany(row => Texts(navigation.TargetEntityType, row, isRow: true))
                 : []);

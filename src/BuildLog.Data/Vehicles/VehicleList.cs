@@ -63,8 +63,8 @@ internal static class VehicleList
         {
             (0, _) => throw Refused("The shop has no vehicles yet; add one first.", ""),
             (_, 1) when key.Length > 0 => matches[0],
-            (_, 0) => throw Refused($"No vehicle is called '{Shown(beginning)}' or begins so; there are {Names(vehicles)}.", example),
-            _ => throw Refused($"'{Shown(beginning)}' could be {Names(matches)}: write more of the name.", matches[0].Name),
+            (_, 0) => throw Refused($"No vehicle is called {Shown.Quoted(beginning)} or begins so; there are {Names(vehicles)}.", example),
+            _ => throw Refused($"{Shown.Quoted(beginning)} could be {Names(matches)}: write more of the name.", matches[0].Name),
         };
     }
 
@@ -76,12 +76,6 @@ internal static class VehicleList
         var shown = vehicles.Take(most).Select(vehicle => vehicle.Name).ToList();
         if (vehicles.Count > most) shown.Add(FormattableString.Invariant($"{vehicles.Count - most} more"));
         return shown.Count == 1 ? shown[0] : $"{string.Join(", ", shown.SkipLast(1))} and {shown[^1]}";
-    }
-
-    private static string Shown(string text)
-    {
-        var plain = string.Concat(text.Trim().Select(c => char.IsControl(c) ? ' ' : c));
-        return plain.Length <= 40 ? plain : plain[..39] + "…";
     }
 
     private static Vehicle From(SqliteDataReader row) => new()

@@ -22,7 +22,7 @@ public sealed class CruiseCheck : ICheck
 
     /// <summary>Engine speed at the goal's road speed, rev/s; null while a part or a number is missing.</summary>
     public static Measured? EngineSpeed(Driveline driveline, CruiseGoal goal)
-        => driveline is { DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } tyre } && driveline.Step(goal.Gear) is { } step
+        => driveline is { DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } tyre } && driveline.Step(goal.Gear) is { } step
             ? Driven(driveline, goal) * step.Ratio * axle.Value / tyre.Value
             : null;
 
@@ -65,7 +65,7 @@ public sealed class CruiseCheck : ICheck
         var v = Driven(driveline, goal);
         var step = driveline.Step(goal.Gear);
         var axle = driveline.DrivingAxle?.Ratio?.Value;
-        var tyre = driveline.Tyres?.RollingCircumference?.Value;
+        var tyre = driveline.DrivingTyres?.RollingCircumference?.Value;
         var windows = new List<PartWindow>();
 
         if (step is not null && tyre is not null)

@@ -3,6 +3,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
@@ -54,18 +55,9 @@ public sealed class JointTorqueCheck : ICheck
             : asked == slip ? $"; off the road low gear can ask for {Said.Number(low, Units.NewtonMetre, 0)}"
             : $"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}";
 
+    // Where nobody knows a low range, first gear in high.
     private static Measured? LowGear(Driveline driveline)
-    {
-        if (driveline is not { Engine.Torque: { } torque, Transmission: { Gears.Count: > 0 } box }) return null;
-        if (driveline.TransferCase is { Low: null, High: null }) return null;
-
-        return ShaftTorque.LowGear(
-            torque.PeakTorque,
-            box.Gears.MaxBy(gear => gear.Ratio.Value.Value)!.Ratio.Value,
-            ShaftTorque.Efficiency(box.Converter is not null),
-            box.Converter?.TorqueRatio ?? 1,
-            (driveline.TransferCase?.Low ?? driveline.TransferCase?.High)?.Value);
-    }
+        => (LowRange.LowestStep(driveline) ?? driveline.Steps.FirstOrDefault()) is { } step ? ShaftTorque.InGear(driveline, step) : null;
 
     private static Measured? WheelSlip(Driveline driveline, FittedShaft shaft)
         => MassOnAxle.Of(driveline, shaft.AxlePosition) is { } mass && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre

@@ -24,7 +24,7 @@ public sealed class LabelCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        if (driveline.Tyres is not { } tyres) yield break;
+        if (driveline.DrivingTyres is not { } tyres) yield break;
 
         if (tyres.RollingCircumference is not { } circumference)
         {

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -37,7 +38,7 @@ internal sealed record Missing(string What, string Cure)
     public static IEnumerable<Missing> Tyres(Driveline driveline)
     {
         if (driveline.Tyres is null) yield return new("no tyres are fitted", "fit tyres");
-        else if (driveline.Tyres.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+        else if (driveline.DrivingTyres!.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
     }
 
     public static IEnumerable<Missing> Mass(Driveline driveline)
@@ -47,7 +48,7 @@ internal sealed record Missing(string What, string Cure)
 
     public static IEnumerable<Missing> DrivenShare(Driveline driveline)
     {
-        if (driveline.Load?.DrivenShare is null) yield return new("the load on the driven wheels is not known", "weigh the axles one by one");
+        if (DrivenWheels.ShareInLowRange(driveline) is null) yield return new("the load on the driven wheels is not known", "weigh the axles one by one");
     }
 
     public static IEnumerable<Missing> Resistance(Driveline driveline)

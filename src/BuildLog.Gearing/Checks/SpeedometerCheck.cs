@@ -36,7 +36,7 @@ public sealed class SpeedometerCheck : ICheck
 
     private Finding Judge(Driveline driveline, Measured wanted, SpeedometerDrive drive)
     {
-        var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.Tyres!.On(driveline.DrivingPosition).RollingCircumference!.Value);
+        var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value);
         var reading = Reading.Of(CableTurns.PerMetre(drive, axle, transfer, tyre), wanted);
         var error = reading.OdometerError;
         return this.Judged(new(
@@ -64,6 +64,6 @@ public sealed class SpeedometerCheck : ICheck
         if (!atWheel && driveline.DrivingAxle?.Ratio is null) yield return new($"the {driveline.DrivingPosition.InWords()} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
         if (meter.Drive?.Pickup == Pickup.GearboxOutput && driveline.TransferCase is { High: null })
             yield return new("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
-        if (driveline.Tyres?.On(driveline.DrivingPosition).RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+        if (driveline.DrivingTyres?.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
     }
 }

@@ -56,7 +56,7 @@ public sealed class TopSpeedCheck : ICheck
     {
         var driveline = pull.Driveline;
         var axle = driveline.DrivingAxle!.Ratio!.Value;
-        var tyre = driveline.Tyres!.RollingCircumference!.Value;
+        var tyre = driveline.DrivingTyres!.RollingCircumference!.Value;
         return
         [
             PartWindow.Inverse(driveline.DrivingPosition, $"{driveline.DrivingPosition.InWords()} ratio", Units.One, top.Speed * axle, goal.Wanted),

@@ -48,6 +48,9 @@ public sealed record Driveline
 
     public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
 
+    /// <summary>The pair of tyres on the driving axle.</summary>
+    public TyreSet? DrivingTyres => Tyres?.On(DrivingPosition);
+
     /// <summary>What the driver can select, from the lowest gear to the top, an overdrive unit after the top gear.</summary>
     public IReadOnlyList<DriveStep> Steps
     {

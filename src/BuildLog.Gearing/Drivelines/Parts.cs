@@ -6,13 +6,18 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Gearing.Drivelines;
 
 /// <summary>An engine as the driveline sees it; engine speeds in revolutions per second, null where nobody knows.</summary>
+/// <exception cref="Quantities.RefusedException">An engine speed that is not above zero.</exception>
 public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
 {
+    public Known? Idle { get; init => field = value.AboveZero("An idle speed", "800 rev/min"); } = Idle.AboveZero("An idle speed", "800 rev/min");
+
+    public Known? Redline { get; init => field = value.AboveZero("A redline", "5000 rev/min"); } = Redline.AboveZero("A redline", "5000 rev/min");
+
     /// <summary>Full-load torque; null where nobody knows.</summary>
     public TorqueCurve? Torque { get; init; }
 
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
-    public Known? LowestPull { get; init; }
+    public Known? LowestPull { get; init => field = value.AboveZero("A lowest clean pull", "1200 rev/min"); }
 
     public Induction Induction { get; init; }
 
@@ -23,8 +28,11 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
 }
 
 /// <summary>One forward gear: its name on the knob and its ratio.</summary>
+/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Gear(string Name, Known Ratio)
 {
+    public Known Ratio { get; init => field = value.AboveZero("A gear ratio", "0.82"); } = Ratio.AboveZero("A gear ratio", "0.82");
+
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
     public Known? Quoted { get; init; }
 }
@@ -52,8 +60,11 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 }
 
 /// <summary>A separate overdrive unit behind the gearbox, engaged in top gear.</summary>
+/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Overdrive(string Name, Known? Ratio)
 {
+    public Known? Ratio { get; init => field = value.AboveZero("An overdrive ratio", "0.78"); } = Ratio.AboveZero("An overdrive ratio", "0.78");
+
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
     public Known? Quoted { get; init; }
 
@@ -62,8 +73,13 @@ public sealed record Overdrive(string Name, Known? Ratio)
 }
 
 /// <summary>A transfer case; high is for the road.</summary>
+/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record TransferCase(string Name, Known? High, Known? Low)
 {
+    public Known? High { get; init => field = value.AboveZero("A transfer case ratio", "1.00"); } = High.AboveZero("A transfer case ratio", "1.00");
+
+    public Known? Low { get; init => field = value.AboveZero("A transfer case ratio", "2.72"); } = Low.AboveZero("A transfer case ratio", "2.72");
+
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; init; }
 
@@ -78,8 +94,11 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
 }
 
 /// <summary>An axle; its ratio is propshaft turns per wheel turn, with a hub reduction inside.</summary>
+/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Axle(string Name, Known? Ratio)
 {
+    public Known? Ratio { get; init => field = value.AboveZero("An axle ratio", "4.10"); } = Ratio.AboveZero("An axle ratio", "4.10");
+
     /// <summary>What wheels are bolted to; null where it was never asked for.</summary>
     public Bolting? Hub { get; init; }
 
@@ -96,7 +115,7 @@ public sealed record Axle(string Name, Known? Ratio)
     public Known? Quoted { get; init; }
 
     /// <summary>The hubs' part of the ratio; null for none.</summary>
-    public Known? HubReduction { get; init; }
+    public Known? HubReduction { get; init => field = value.AboveZero("A hub reduction", "2.00"); }
 
     /// <summary>What the propshaft bolts to, in the shop's words.</summary>
     public string? PinionFlange { get; init; }
@@ -114,10 +133,13 @@ public sealed record Axle(string Name, Known? Ratio)
 /// <param name="Name">What the shop calls it.</param>
 /// <param name="RollingCircumference">Metres a turn under load.</param>
 /// <param name="Size">The marking, where it was read.</param>
+/// <exception cref="Quantities.RefusedException">A length that is not above zero.</exception>
 public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize? Size)
 {
+    public Known? RollingCircumference { get; init => field = value.AboveZero("A rolling circumference", "2.04 m"); } = RollingCircumference.AboveZero("A rolling circumference", "2.04 m");
+
     /// <summary>Axle to ground, metres; null where it was not measured.</summary>
-    public Known? LoadedRadius { get; init; }
+    public Known? LoadedRadius { get; init => field = value.AboveZero("A loaded radius", "312 mm"); }
 
     /// <summary>The wheels the tyres are on; null where they were never asked for.</summary>
     public Wheel? Wheel { get; init; }

@@ -1,4 +1,3 @@
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Engines;
@@ -57,7 +56,7 @@ public static class PlausibleCurve
 
         var speeds = Steps(0.25 * atTorque, atTorque, 4).Concat(fallFrom > atTorque ? [fallFrom] : [])
             .Concat(Steps(fallFrom, atPower, Pieces).Skip(1)).Concat(Steps(atPower, OverRev * atPower, 4).Skip(1));
-        return TorqueCurve.Of(
+        return TorqueCurve.Drawn(
             [
                 .. speeds.Select(n => new TorquePoint(n,
                     n <= atTorque ? peakTorque * (1 - (LowEndDrop * Math.Pow(1 - (n / atTorque), 2)))
@@ -65,7 +64,7 @@ public static class PlausibleCurve
                     : n < atPower ? Falling(n)
                     : peakPower * (1 - (3 * Math.Pow((n / atPower) - 1, 2))) / (2 * Math.PI * n))),
             ],
-            Source.Assumed, ShapeSpread);
+            new(atPower, torqueAtPower), ShapeSpread);
     }
 
     private static IEnumerable<double> Steps(double from, double to, int pieces)

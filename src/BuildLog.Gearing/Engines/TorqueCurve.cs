@@ -21,15 +21,18 @@ public sealed class TorqueCurve
 
     private readonly MonotoneCubic curve;
     private readonly Measured scale;
+    private readonly double ceiling;
 
-    private TorqueCurve(IReadOnlyList<TorquePoint> points, Source source, double spread)
+    private TorqueCurve(IReadOnlyList<TorquePoint> points, Source source, double spread, TorquePoint? mostPowerful = null)
     {
         (Points, Source) = (points, source);
         curve = new([.. points.Select(point => (point.EngineSpeed, point.Torque))]);
         var evidence = new Evidence("torque curve", _ => "have the engine's torque measured on a rolling road");
         scale = spread == 0 ? 1 : Measured.From(1, new Input("torque curve as a whole", spread, evidence));
         StrongestPoint = points.MaxBy(point => point.Torque)!;
-        MostPowerful = Peak();
+        // A data sheet that rounds may have more power at its torque peak than at its power peak.
+        ceiling = mostPowerful is null ? double.PositiveInfinity : Math.Max(mostPowerful.Power, StrongestPoint.Power);
+        MostPowerful = mostPowerful ?? Peak();
     }
 
     public IReadOnlyList<TorquePoint> Points { get; }
@@ -59,6 +62,26 @@ public sealed class TorqueCurve
     /// <param name="spread">Standard uncertainty of the whole curve as a share of it.</param>
     /// <exception cref="RefusedException">Fewer than two points, or two of one engine speed.</exception>
     public static TorqueCurve Of(IReadOnlyList<TorquePoint> points, Source source = Source.MakersData, double spread = UsualSpread)
+        => new(Ordered(points), source, spread);
+
+    /// <summary>A curve that was drawn to a peak of power, which it meets and nowhere exceeds.</summary>
+    internal static TorqueCurve Drawn(IReadOnlyList<TorquePoint> points, TorquePoint mostPowerful, double spread)
+        => new(Ordered(points), Source.Assumed, spread, mostPowerful);
+
+    public bool Reaches(double engineSpeed) => curve.Reaches(engineSpeed);
+
+    /// <summary>N·m at an engine speed in rev/s, without its uncertainty.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The curve does not reach there.</exception>
+    public double TorqueAt(double engineSpeed) => Math.Min(curve.At(engineSpeed), Allowed(engineSpeed));
+
+    /// <summary>N·m at an engine speed in rev/s; null where the curve does not reach.</summary>
+    public Measured? At(Measured engineSpeed)
+        => Reaches(engineSpeed.Value) ? engineSpeed.Map(Held, SlopeAt(engineSpeed.Value)) * scale : null;
+
+    /// <summary>Watts at an engine speed in rev/s; null where the curve does not reach.</summary>
+    public Measured? PowerAt(Measured engineSpeed) => At(engineSpeed) is { } torque ? torque * engineSpeed * (2 * Math.PI) : null;
+
+    private static TorquePoint[] Ordered(IReadOnlyList<TorquePoint> points)
     {
         if (points.Count < 2) throw new RefusedException("torque", "A torque curve needs at least two points.", "1500:180 Nm and 3000:210 Nm");
         TorquePoint[] ordered = [.. points.OrderBy(point => point.EngineSpeed)];
@@ -68,24 +91,17 @@ public sealed class TorqueCurve
                 throw new RefusedException("torque", FormattableString.Invariant($"Two torques are given at {ordered[k].EngineSpeed * 60:0} rev/min."), "1500:180 Nm and 3000:210 Nm");
         }
 
-        return new(ordered, source, spread);
+        return ordered;
     }
 
-    public bool Reaches(double engineSpeed) => curve.Reaches(engineSpeed);
-
-    /// <summary>N·m at an engine speed in rev/s, without its uncertainty.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The curve does not reach there.</exception>
-    public double TorqueAt(double engineSpeed) => curve.At(engineSpeed);
-
-    /// <summary>N·m at an engine speed in rev/s; null where the curve does not reach.</summary>
-    public Measured? At(Measured engineSpeed)
-        => Reaches(engineSpeed.Value) ? engineSpeed.Map(Held, curve.SlopeAt(engineSpeed.Value)) * scale : null;
-
-    /// <summary>Watts at an engine speed in rev/s; null where the curve does not reach.</summary>
-    public Measured? PowerAt(Measured engineSpeed) => At(engineSpeed) is { } torque ? torque * engineSpeed * (2 * Math.PI) : null;
-
     // An engine speed that is drawn a little past an end has the torque of the end.
-    private double Held(double engineSpeed) => curve.At(Math.Clamp(engineSpeed, From, To));
+    private double Held(double engineSpeed) => TorqueAt(Math.Clamp(engineSpeed, From, To));
+
+    private double SlopeAt(double engineSpeed)
+        => curve.At(engineSpeed) > Allowed(engineSpeed) ? -Allowed(engineSpeed) / engineSpeed : curve.SlopeAt(engineSpeed);
+
+    // Between two points of a falling curve the cubic may bulge over the power it was drawn to.
+    private double Allowed(double engineSpeed) => ceiling / (2 * Math.PI * engineSpeed);
 
     // Power peaks between points; a fine walk is good to a thousandth of a piece, and there the power is flat.
     private TorquePoint Peak()

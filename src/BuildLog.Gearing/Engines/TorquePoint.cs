@@ -7,10 +7,15 @@ namespace BuildLog.Gearing.Engines;
 /// <param name="EngineSpeed">Revolutions per second, above zero.</param>
 /// <param name="Torque">Newton metres at the flywheel, above zero.</param>
 /// <param name="Text">The point as typed; empty where it was drawn.</param>
+/// <exception cref="RefusedException">An engine speed or a torque that is not above zero.</exception>
 public sealed record TorquePoint(double EngineSpeed, double Torque, string Text = "")
 {
     private const string Right = "1500:180 Nm";
     private const double Strongest = 5000;
+
+    public double EngineSpeed { get; init => field = AboveZero(value, "engine speed"); } = AboveZero(EngineSpeed, "engine speed");
+
+    public double Torque { get; init => field = AboveZero(value, "torque"); } = AboveZero(Torque, "torque");
 
     /// <summary>Watts.</summary>
     public double Power => 2 * Math.PI * EngineSpeed * Torque;
@@ -26,6 +31,9 @@ public sealed record TorquePoint(double EngineSpeed, double Torque, string Text 
                 ? new TorquePoint(speed.Value, torque.Value, text.Trim())
                 : new Refusal("torque", $"{Shown.Quoted(text)}: an engine's torque is more than 0, at most 5000 N·m.", Right)));
     }
+
+    private static double AboveZero(double value, string what)
+        => value > 0 ? value : throw new RefusedException("torque", FormattableString.Invariant($"At full load the {what} is more than 0, not {value:G6}."), Right);
 
     private static Parsed<Typed> Part(Parsed<Typed> part, string whole)
         => part.Refusal is { } refusal ? new Refusal("torque", $"{Shown.Quoted(whole)}: {refusal.Message}", Right) : part;

@@ -25,15 +25,15 @@ public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<d
         return new(ratios, lengths, [.. ratios.Select(ratio => lengths.Select(length => Cell(driveline, goals, ratio, length)).ToList())]);
     }
 
-    // An axle of counted teeth, and tyres known as well as those that are fitted.
+    // An axle of counted teeth, and tyres all round known as well as those on the driving axle.
     private static Verdict Cell(Driveline driveline, OwnersGoals goals, double ratio, double length)
     {
-        var tyres = driveline.Tyres ?? new("tyres", null, null);
+        var tyres = driveline.DrivingTyres ?? new("tyres", null, null);
         var rolling = tyres.RollingCircumference is { } fitted ? fitted.Value * (length / fitted.Value.Value) : length;
         var whole = driveline.With(
             driveline.Transmission, driveline.Overdrive,
             (driveline.DrivingAxle ?? new("axle", null)) with { Ratio = new(ratio, Source.TeethCounted) },
-            tyres with { RollingCircumference = new(rolling, Source.Measured) });
+            tyres with { RollingCircumference = new(rolling, Source.Measured), FrontPair = null });
         return Asked.SelectMany(check => check.Look(whole, goals)).Where(finding => finding is { Verdict: not Verdict.Open, LimitIsVerified: true })
             .Select(finding => finding.Verdict).DefaultIfEmpty(Verdict.Open).Min();
     }

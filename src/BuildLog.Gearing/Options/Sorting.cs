@@ -29,7 +29,7 @@ internal static class Sorting
 
     // What is in place may clash: it is what the others are compared with.
     private static string? Reason(Driveline driveline, OwnersGoals goals, Candidate<TyreSet> tyres)
-        => tyres.Part!.RollingCircumference is null ? "tyre circumference not known"
+        => tyres.Part!.On(driveline.DrivingPosition).RollingCircumference is null ? "tyre circumference not known"
             : tyres.IsInPlace ? null
             : SeparableChecks.OfTyres.SelectMany(check => check.Look(driveline with { Tyres = tyres.Part }, goals))
                 .FirstOrDefault(finding => finding.Verdict == Verdict.Clash) is { } clash ? $"{clash.Title} over the limit"

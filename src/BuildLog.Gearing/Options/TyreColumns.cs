@@ -15,11 +15,13 @@ internal sealed class TyreColumns
         LeastFreedom = double.PositiveInfinity;
         for (var k = 0; k < Count; k++)
         {
-            var (candidate, circumference) = (parts.Tyres[k], parts.Tyres[k].Part!.RollingCircumference!.Value);
+            var candidate = parts.Tyres[k];
+            var fitted = driveline with { Tyres = candidate.Part };
+            var circumference = fitted.DrivingTyres!.RollingCircumference!.Value;
             Turns[k] = 1 / circumference.Value;
             Spread[k] = circumference.RelativeUncertainty * circumference.RelativeUncertainty;
             LeastFreedom = Math.Min(LeastFreedom, circumference.DegreesOfFreedom);
-            var counts = VerdictCounts.Of(SeparableChecks.OfTyres.SelectMany(check => check.Look(driveline with { Tyres = candidate.Part }, goals)));
+            var counts = VerdictCounts.Of(SeparableChecks.OfTyres.SelectMany(check => check.Look(fitted, goals)));
             (Clash[k], Open[k], Watch[k]) = (counts.Clash, counts.Open, counts.Watch);
             (Cost[k], Changes[k]) = (candidate.Cost(parts.Currency), candidate.Changes);
         }

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -7,7 +8,7 @@ namespace BuildLog.Gearing.Propshafts;
 /// <remarks>
 /// <code>
 /// low gear:    T = T_engine · i_1 · η · R · i_transfer · η_transfer
-/// wheel slip:  T = μ · m · g · r / (η_axle · i_axle)
+/// wheel slip:  T = μ · m · g · r / (η_axle · i_axle);   at the wheels μ · m · g · r
 /// </code>
 /// <para>
 /// T_engine net peak torque, N·m (or 0.95 of gross); i_1 lowest gear; η 0.85 manual, 0.80 automatic; R converter's stall torque ratio, 1 with a clutch;
@@ -41,10 +42,21 @@ public static class ShaftTorque
     public static Measured LowGear(Measured engine, Measured lowestGear, double efficiency, Measured stallTorqueRatio, Measured? transferLow)
         => engine * lowestGear * efficiency * stallTorqueRatio * (transferLow is null ? 1 : transferLow * TransferEfficiency);
 
+    /// <summary>The same for a gear and range of a driveline; null where engine torque or gearbox is not known.</summary>
+    public static Measured? InGear(Driveline driveline, DriveStep step)
+        => driveline is { Engine.Torque: { } torque, Transmission: { } box }
+            ? LowGear(torque.PeakTorque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
+            : null;
+
     /// <summary>Newton metres.</summary>
     /// <param name="axleMass">What the axle carries at most, kg.</param>
     /// <param name="rollingRadius">Metres.</param>
     /// <param name="axle">Shaft turns per wheel turn.</param>
     public static Measured WheelSlip(Measured axleMass, Measured rollingRadius, Measured axle)
-        => Grip * Units.Gravity * axleMass * rollingRadius / (AxleEfficiency * axle);
+        => AtWheels(axleMass, rollingRadius) / (AxleEfficiency * axle);
+
+    /// <summary>Newton metres at the wheels of an axle, both together, when its tyres begin to slip.</summary>
+    /// <param name="axleMass">What the axle carries, kg.</param>
+    /// <param name="rollingRadius">Metres.</param>
+    public static Measured AtWheels(Measured axleMass, Measured rollingRadius) => Grip * Units.Gravity * axleMass * rollingRadius;
 }

@@ -21,10 +21,10 @@ public static class QuantityText
     {
         var shown = Shown.Quoted(text);
         var example = kind.Example();
-        if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for a {kind.InWords()}.", example);
+        if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for {kind.WithArticle()}.", example);
 
         var clean = Tidy(text);
-        if (clean.Length == 0) return new Refusal("empty", $"A {kind.InWords()} is missing.", example);
+        if (clean.Length == 0) return new Refusal("empty", $"A{kind.WithArticle()[1..]} is missing.", example);
 
         var (body, tail, isStandard) = SplitUncertainty(clean);
         if (kind == Kind.Number) unitIfNone ??= Units.One;
@@ -92,9 +92,9 @@ public static class QuantityText
             if (unit is null)
                 return kind == Kind.Number
                     ? new Refusal("unknown-unit", $"{shown} is not a plain number: {Shown.Quoted(unitText)} is left over.", kind.Example())
-                    : new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for a {kind.InWords()} use {Choices(kind)}.", kind.Example());
+                    : new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for {kind.WithArticle()} use {Choices(kind)}.", kind.Example());
             if (unit.Kind != kind)
-                return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and a {kind.InWords()} is wanted.", kind.Example());
+                return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and {kind.WithArticle()} is wanted.", kind.Example());
             if (previous is not null && unit.Factor >= previous.Factor)
                 return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
 
@@ -110,7 +110,7 @@ public static class QuantityText
     private static Refusal WrongNumber(string rest, Kind kind, string text)
         => new(NotANumber, rest.Trim().Length == 0
             ? $"{Shown.Quoted(text)} stops where a number is expected."
-            : $"{Shown.Quoted(text)} is not a {kind.InWords()}: reading stopped at {Shown.Quoted(rest)}.", kind.Example());
+            : $"{Shown.Quoted(text)} is not {kind.WithArticle()}: reading stopped at {Shown.Quoted(rest)}.", kind.Example());
 
     // "20", "20.5", "20 1/2", "1/2"; leaves the position alone when there is none.
     private static Parsed<double> Number(string body, ref int position, string text)

@@ -4,12 +4,14 @@ using System.Text;
 namespace BuildLog.Gearing.Quantities;
 
 /// <summary>Typed text as a refusal may repeat it: on one line, printable, and not too much of it.</summary>
-internal static class Shown
+public static class Shown
 {
     private const int Longest = 40;
 
+    /// <summary>In quotation marks.</summary>
     public static string Quoted(string text) => $"'{Cut(text)}'";
 
+    /// <summary>The first 40 signs, with … where there are more.</summary>
     public static string Cut(string text)
     {
         var kept = new StringBuilder();

@@ -29,6 +29,7 @@ public static class Units
     public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, "rev/min", 1 / 60.0, "rpm", "r/min", "1/min");
 
     public static readonly Unit Kilogram = new(Kind.Mass, "kg", 1);
+    public static readonly Unit Pound = new(Kind.Mass, "lb", 0.45359237, "lbs");
     public static readonly Unit Bar = new(Kind.Pressure, "bar", 1e5);
     public static readonly Unit PercentUnit = new(Kind.Share, "%", 0.01, "percent", "per cent");
 
@@ -50,7 +51,7 @@ public static class Units
         Metre, Millimetre, new(Kind.Length, "cm", 1e-2, "centimetre", "centimetres", "centimeter", "centimeters"), Inch, Foot, Mile, Kilometre,
         KilometrePerHour, MilePerHour, new(Kind.Speed, "m/s", 1),
         RevolutionPerMinute, new(Kind.Rotation, "rev/s", 1, "rps"),
-        Kilogram, new(Kind.Mass, "lb", 0.45359237, "lbs"), new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
+        Kilogram, Pound, new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
         Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", PoundForce / (0.0254 * 0.0254)),
         PercentUnit,
         NewtonMetre, PoundFoot, Kilowatt, Horsepower, MetricHorsepower, SquareMetre, new(Kind.Area, "sq ft", 0.3048 * 0.3048, "ft²"),
@@ -92,6 +93,10 @@ public static class Units
         Kind.AngularAcceleration => "angular acceleration",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
+
+    /// <summary><c>a length</c>, <c>an engine speed</c>.</summary>
+    public static string WithArticle(this Kind kind)
+        => $"{(kind is Kind.Rotation or Kind.Area or Kind.Angle or Kind.AngularAcceleration ? "an" : "a")} {kind.InWords()}";
 
     /// <summary>Something of this kind, written right.</summary>
     public static string Example(this Kind kind) => kind switch

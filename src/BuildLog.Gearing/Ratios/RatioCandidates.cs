@@ -38,7 +38,9 @@ public sealed class RatioCandidates
     private const double Lowest = 2;
     private const double Highest = 9;
 
-    private static readonly Teeth[] AllPairs = MakePairs();
+
+    /// <summary>The tooth pairs that axles are made with, each ratio once.</summary>
+    internal static readonly IReadOnlyList<Teeth> AllPairs = MakePairs();
 
     private RatioCandidates(IReadOnlyList<RatioCandidate> ranked, double notListed) => (Ranked, NotListedProbability) = (ranked, notListed);
 

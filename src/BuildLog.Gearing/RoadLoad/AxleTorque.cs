@@ -1,7 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
-using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.RoadLoad;
 
@@ -18,18 +17,13 @@ public static class AxleTorque
 {
     /// <summary>N·m at the wheels of that axle; null where a number is not known.</summary>
     public static Measured? InLowGear(Driveline driveline, Axle axle)
-    {
-        if (driveline.Engine?.Torque is not { } torque || axle.Ratio is not { } ratio || LowRange.LowestStep(driveline) is not { } step) return null;
-
-        var converter = driveline.Transmission!.Converter;
-        var atShaft = ShaftTorque.LowGear(
-            torque.PeakTorque, step.Gear, ShaftTorque.Efficiency(converter is not null), converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer);
-        return atShaft * ratio.Value * ShaftTorque.AxleEfficiency;
-    }
+        => axle.Ratio is { } ratio && LowRange.LowestStep(driveline) is { } step && ShaftTorque.InGear(driveline, step) is { } atShaft
+            ? atShaft * ratio.Value * ShaftTorque.AxleEfficiency
+            : null;
 
     /// <summary>N·m at the wheels when the tyres of an axle begin to slip.</summary>
     /// <param name="massOnAxle">Kilograms.</param>
     /// <param name="circumference">Rolling circumference, m.</param>
     public static Measured AtWheelSlip(Measured massOnAxle, Measured circumference)
-        => massOnAxle * circumference * (ShaftTorque.Grip * Units.Gravity / (2 * Math.PI));
+        => ShaftTorque.AtWheels(massOnAxle, circumference * (0.5 / Math.PI));
 }

@@ -30,9 +30,9 @@ public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep St
     /// <summary>Null where a number is not known: torque, ratios, tyres, load or the share of it on driven wheels.</summary>
     public static HillStart? Of(Driveline driveline)
     {
-        if (LowRange.LowestStep(driveline) is not { } step || Pull.Of(driveline) is not { } pull || driveline.Load?.DrivenShare is not { } share) return null;
+        if (LowRange.LowestStep(driveline) is not { } step || Pull.Of(driveline) is not { } pull || DrivenWheels.ShareInLowRange(driveline) is not { } share) return null;
 
-        var grip = Hills.ByGrip(driveline.Load.Grip.Value, share.Value, pull.Resistance.RollingResistance, Shift(driveline));
+        var grip = Hills.ByGrip(driveline.Load!.Grip.Value, share, pull.Resistance.RollingResistance, Shift(driveline));
         return Hills.Held(pull.PullAwayForce(step) / pull.Resistance.Weight, pull.Resistance.RollingResistance) is { } torque && torque.Value < grip.Value
             ? new(torque, false, step)
             : new(grip, true, step);

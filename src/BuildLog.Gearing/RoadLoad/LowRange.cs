@@ -23,7 +23,7 @@ public static class LowRange
 
     /// <summary>Road speed at idle, m/s; null where a number is not known.</summary>
     public static Measured? CrawlSpeed(Driveline driveline)
-        => OverallRatio(driveline) is { } overall && driveline is { Engine.Idle: { } idle, Tyres.RollingCircumference: { } circumference }
+        => OverallRatio(driveline) is { } overall && driveline is { Engine.Idle: { } idle, DrivingTyres.RollingCircumference: { } circumference }
             ? idle.Value * circumference.Value / overall
             : null;
 }

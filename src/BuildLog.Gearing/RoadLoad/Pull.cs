@@ -42,7 +42,7 @@ public sealed class Pull
 
     /// <summary>Null where one of the numbers it needs is not known.</summary>
     public static Pull? Of(Driveline driveline)
-        => driveline is { Engine.Torque: { } torque, Steps.Count: > 0, DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } circumference }
+        => driveline is { Engine.Torque: { } torque, Steps.Count: > 0, DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } circumference }
             && DrivingResistance.Of(driveline.Load) is { } resistance
             ? new(driveline, torque, axle.Value, circumference.Value, resistance)
             : null;

@@ -1,11 +1,12 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>The diagram of force at the wheels over road speed: a curve for each gear, a line for each gradient, and the grip above all.</summary>
 /// <param name="Gears">One curve a gear, from the lowest up.</param>
 /// <param name="Gradients">Resistance on each gradient asked for.</param>
-/// <param name="SlipCap">μ · load on the driven wheels, newtons; null where that load is not known.</param>
+/// <param name="SlipCap">μ · load on the wheels that are driven on the road, newtons; null where that load is not known.</param>
 /// <remarks>Plain numbers without uncertainty: it is for looking at. Formula: <see cref="Pull"/>, <see cref="DrivingResistance"/>.</remarks>
 public sealed record TractiveEffort(IReadOnlyList<EffortCurve> Gears, IReadOnlyList<ResistanceLine> Gradients, double? SlipCap)
 {
@@ -16,7 +17,7 @@ public sealed record TractiveEffort(IReadOnlyList<EffortCurve> Gears, IReadOnlyL
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);
         var load = pull.Driveline.Load!;
-        var cap = load.DrivenShare is { } share ? (load.Grip.Value * share.Value * pull.Resistance.Weight).Value : (double?)null;
+        var cap = DrivenWheels.ShareOnTheRoad(pull.Driveline) is { } share ? (load.Grip.Value * share * pull.Resistance.Weight).Value : (double?)null;
 
         EffortCurve[] gears = [.. pull.Steps.Select(step => Curve(pull, step, cap, points))];
         var fastest = gears.Max(gear => gear.Points[^1].Speed);

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -5,13 +6,14 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>What the driveline has to move; null where nobody knows.</summary>
+/// <exception cref="RefusedException">A mass or drag area that is not above zero.</exception>
 public sealed record VehicleLoad
 {
     /// <summary>Kilograms, as it is driven: people and luggage in.</summary>
-    public Known? Mass { get; init; }
+    public Known? Mass { get; init => field = value.AboveZero("A mass", "1450 kg"); }
 
     /// <summary>Drag coefficient times frontal area, m²; <see cref="BodyClass"/> has usual ones.</summary>
-    public Known? DragArea { get; init; }
+    public Known? DragArea { get; init => field = value.AboveZero("A drag area", "0.85 m²"); }
 
     /// <summary>Rolling resistance over weight; <see cref="RollingClass"/> has usual ones.</summary>
     public Known? RollingResistance { get; init; }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.RunningGear;
 
@@ -13,9 +14,7 @@ public sealed record AxleMasses(Known? Front = null, Known? Rear = null);
 /// </remarks>
 public static class WeightTransfer
 {
-    private const double Gravity = 9.80665;
-
     /// <summary>Kilograms moved to the rear axle; negative when braking.</summary>
     public static Measured ToRear(Measured mass, Measured acceleration, Measured heightOfGravity, Measured wheelbase, double gradeRadians = 0)
-        => mass * ((acceleration / Gravity) + Math.Sin(gradeRadians)) * heightOfGravity / wheelbase;
+        => mass * ((acceleration / Units.Gravity) + Math.Sin(gradeRadians)) * heightOfGravity / wheelbase;
 }

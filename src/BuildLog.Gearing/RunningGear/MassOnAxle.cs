@@ -13,8 +13,6 @@ namespace BuildLog.Gearing.RunningGear;
 /// </remarks>
 public static class MassOnAxle
 {
-    private const double AllWheels = 0.99;
-
     /// <summary>Kilograms; null where neither the axle nor the whole was weighed.</summary>
     public static Measured? Of(Driveline driveline, Position axle)
     {
@@ -27,7 +25,7 @@ public static class MassOnAxle
     {
         var driven = driveline.Load?.DrivenShare?.Value;
         var oneAxle = driveline.TransferCase is null or { FrontDrive: FrontDrive.Declutch };
-        if (oneAxle && driven is { Value: < AllWheels }) return axle == driveline.DrivingPosition ? driven : 1 - driven;
+        if (oneAxle && DrivenWheels.OfOneAxle(driveline) is { } share) return axle == driveline.DrivingPosition ? share : 1 - share;
 
         return driveline.TransferCase is null
             ? axle == driveline.DrivingPosition ? driven : null

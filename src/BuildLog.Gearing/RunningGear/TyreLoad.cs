@@ -23,6 +23,11 @@ public static class TyreLoad
     public static int? IndexFor(double axleKilograms, bool passengerOnTruck = false)
     {
         var perTyre = axleKilograms / 2 * (passengerOnTruck ? PassengerOnTruck : 1);
-        return Enumerable.Range(0, LoadIndex.Highest + 1).Cast<int?>().FirstOrDefault(index => LoadIndex.CapacityKg(index!.Value) >= perTyre - 1e-9);
+        for (var index = 0; index <= LoadIndex.Highest; index++)
+        {
+            if (LoadIndex.CapacityKg(index) >= perTyre - 1e-9) return index;
+        }
+
+        return null;
     }
 }

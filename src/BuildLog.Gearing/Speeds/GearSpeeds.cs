@@ -17,7 +17,7 @@ public sealed class GearSpeeds
 
     /// <summary>Null where gears, axle ratio or circumference are not known.</summary>
     public static GearSpeeds? Of(Driveline driveline)
-        => driveline is { Steps: { Count: > 0 } steps, DrivingAxle.Ratio: { } axle, Tyres.RollingCircumference: { } circumference }
+        => driveline is { Steps: { Count: > 0 } steps, DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } circumference }
             ? new(steps, axle.Value, circumference.Value)
             : null;
 

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Tyres;
@@ -7,20 +8,26 @@ namespace BuildLog.Gearing.Tyres;
 /// <code>S = S₁ + 0.4 (A − A₁)</code>
 /// <para>S section width on the rim of width A; S₁ the marked one, on the measuring rim A₁. The diameter of a radial hardly changes.</para>
 /// <para>
-/// Uncertainty: makers allow 4 % on S₁ (TRA and UN R30, second-hand), more than the rule itself errs. Not for: rims outside the permitted ones.
-/// Source: UN R30 par. 6.1.1.1 (read in part); a retailer's rule of 0.2 in for each half inch of rim is the same.
+/// Uncertainty: up to 4 % over the marked width is permitted (TRA and UN R30, second-hand), so u(S₁) is 2 %, more than the rule itself errs. Not for: rims
+/// outside the permitted ones. Source: UN R30 par. 6.1.1.1 (read in part); a retailer's rule of 0.2 in for each half inch of rim is the same.
 /// </para>
 /// </remarks>
 public static class SectionOnRim
 {
     private const double PerRim = 0.4;
+    private const double Spread = 0.02;
+
+    /// <summary>Metres, on the measuring rim.</summary>
+    public static Measured Marked(TyreSize size) => Measured.From(
+        size.SectionWidth,
+        new Input("section width from the label only", size.SectionWidth * Spread, new Evidence($"tyre label {size.Designation}", _ => "measure the mounted tyre across its side walls")));
 
     /// <param name="size">The tyre.</param>
     /// <param name="rimWidth">Between the flanges, metres.</param>
     /// <returns>Section width, metres.</returns>
-    /// <exception cref="RefusedException">A width that no road wheel has.</exception>
-    public static double Of(TyreSize size, double rimWidth)
-        => rimWidth is >= 0.07 and <= 0.41
-            ? size.SectionWidth + (PerRim * (rimWidth - (size.RimWidth.Measuring * 0.0254)))
-            : throw new RefusedException("rim-width", FormattableString.Invariant($"A rim {rimWidth / 0.0254:0.##} in wide is no road wheel's: 3 to 16 in."), "6.5 in");
+    /// <exception cref="RefusedException">A width that no wheel has.</exception>
+    public static Measured Of(TyreSize size, Measured rimWidth)
+        => rimWidth.Value is >= 0.05 and <= 0.6
+            ? Marked(size) + (PerRim * (rimWidth - Units.Inch.ToBase(size.RimWidth.Measuring)))
+            : throw new RefusedException("rim-width", FormattableString.Invariant($"A rim {rimWidth.Value / 0.0254:0.##} in wide is no wheel's: 2 to 23 in."), "6.5 in");
 }

@@ -8,11 +8,12 @@ namespace BuildLog.Gearing.YardCards;
 /// <summary>What to count on an axle in the breaker's yard, and between which counts it will do.</summary>
 /// <remarks>
 /// One wheel held: p = i w / 2; both turning alike: p = i w. The edges of yes and no leave room for what a chalk mark and an eye can read
-/// (<see cref="CountEdges"/>). An axle with a hub reduction is counted at the wheel, so its count holds too; its teeth do not.
+/// (<see cref="CountEdges"/>). An axle with a hub reduction is counted at the wheel, so its count holds too; its teeth make the ratio only with the hubs.
 /// </remarks>
 /// <param name="Wanted">What the ratio has to be.</param>
-/// <param name="Teeth">Tooth pairs inside the window, those that are sold under a name first.</param>
-public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth)
+/// <param name="Teeth">Tooth pairs that would do, those that are sold under a name first.</param>
+/// <param name="Hub">What the hubs of such an axle reduce further; one where there is nothing in them.</param>
+public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, double Hub)
 {
     /// <summary>Enough to tell, few enough to count by hand.</summary>
     public const int WheelTurns = 10;
@@ -23,12 +24,15 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth)
     private const int MostPairs = 12;
     private static readonly CountPrecision How = new();
 
+    /// <param name="wanted">The whole ratio, hubs included.</param>
+    /// <param name="hub">The hub reduction of the axle looked for: an axle with one is changed for its like.</param>
     /// <exception cref="RefusedException">Two wishes exclude each other; the sentence says which, and by how much.</exception>
-    public static AxleCard Of(WindowOfPart wanted)
+    public static AxleCard Of(WindowOfPart wanted, double hub = 1)
     {
         if (wanted.Contradiction is { } says) throw new RefusedException("window", $"No axle can do: {says}", "");
 
-        return new(wanted, [.. PairsWithin(wanted.Window).Take(MostPairs)]);
+        var differential = new Window(wanted.Window.Low / hub, wanted.Window.High / hub);
+        return new(wanted, [.. PairsWithin(differential).Take(MostPairs)], hub);
     }
 
     /// <summary>The window in propshaft turns, as if turns could be read exactly.</summary>
@@ -44,14 +48,7 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth)
     private static IEnumerable<Teeth> PairsWithin(Window window)
     {
         var sold = ListedRatios.Common.Where(teeth => window.Contains(teeth.Ratio)).OrderBy(teeth => teeth.Ratio).ToList();
-        var others =
-            from pinion in Enumerable.Range(5, 16)
-            from ring in Enumerable.Range(25, 36)
-            where window.Contains((double)ring / pinion) && ring >= 2 * pinion && ring <= 9 * pinion
-            let teeth = new Teeth(ring, pinion)
-            where teeth.IsCoprime && !sold.Contains(teeth)
-            orderby teeth.Pinion
-            select teeth;
+        var others = RatioCandidates.AllPairs.Where(teeth => teeth.IsCoprime && window.Contains(teeth.Ratio)).Except(sold).OrderBy(teeth => teeth.Pinion);
         return sold.Concat(others);
     }
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Gearing.YardCards;
@@ -6,15 +7,13 @@ namespace BuildLog.Gearing.YardCards;
 /// <summary>Which propshaft turns of one count mean yes, and beyond which they mean no; what lies between is to be counted further.</summary>
 /// <remarks>
 /// <code>i ± k √(a² + b² i²) / W touches L where (1 − c b²) i² − 2 L i + L² − c a² = 0, c = (k / W)²</code>
-/// <para>W = w_left + w_right; a from the reading, b from the wheel's stop; k = 1.95996. The greater root is where yes begins above L, the smaller where no ends below it.</para>
+/// <para>W = w_left + w_right; a from the reading, b from the wheel's stop; k = <see cref="StudentT.Normal975"/>. The greater root is where yes begins above L, the smaller where no ends below it.</para>
 /// <para>Not for: a count so short that the stop alone hides the ratio (c b² of 1 and more).</para>
 /// </remarks>
 /// <param name="Yes">Turns whose whole 95 % interval lies in the sure window; null if there are none.</param>
 /// <param name="Possible">Turns whose 95 % interval touches the window; outside of it the answer is no.</param>
 public sealed record CountEdges(Window? Yes, Window Possible)
 {
-    private const double Coverage = 1.959963984540054;
-
     /// <param name="window">Ratios that would do, the other parts at their best values.</param>
     /// <param name="sure">Ratios that would do for certain; null if there are none.</param>
     /// <param name="wheelTurns">Turns of each wheel that turns.</param>
@@ -36,7 +35,7 @@ public sealed record CountEdges(Window? Yes, Window Possible)
 
         var a = how.ReadTo / Math.Sqrt(3);
         var b = TurnCount.StopUncertainty(wheels, how.Align);
-        var c = Coverage * Coverage / (wheelSum * wheelSum);
+        var c = StudentT.Normal975 * StudentT.Normal975 / (wheelSum * wheelSum);
         var lead = 1 - (c * b * b);
         return (limit + (side * Math.Sqrt((limit * limit) - (lead * ((limit * limit) - (c * a * a)))))) / lead;
     }

@@ -31,7 +31,7 @@ public static class HistoryWords
     {
         var effect = swap.Effect(goals);
         return new(
-            DayText.InShort(swap.Date),
+            DayText.InShort(swap.Day),
             swap.Position.InWords(),
             swap.Removed?.Name,
             swap.Fitted?.Name,

@@ -12,7 +12,7 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Sessions as rows: what was read, what it gives, and what its uncertainty is made of.</summary>
 public static class MeasurementsWords
 {
-    public static MeasurementsModel Of(IReadOnlyList<Session> sessions, UnitSystem units) => new([.. sessions.Select(session => Row(session, units))]);
+    public static MeasurementsModel Of(IReadOnlyList<Session> sessions, UnitSystem units) => new([.. sessions.Select(session => Row(session, sessions, units))]);
 
     /// <summary>The session's result in words, for screen and sheet alike.</summary>
     public static SessionResult Result(Session session, UnitSystem units) => session switch
@@ -23,7 +23,7 @@ public static class MeasurementsWords
         _ => throw new ArgumentException($"A {session.Method} has no words yet.", nameof(session)),
     };
 
-    private static SessionRow Row(Session session, UnitSystem units)
+    private static SessionRow Row(Session session, IReadOnlyList<Session> all, UnitSystem units)
     {
         var result = Result(session, units);
         return new(
@@ -34,7 +34,7 @@ public static class MeasurementsWords
             Rounded.WithInterval(result.Value, result.Unit),
             [.. result.Conditions],
             session.Readings,
-            result.Says,
+            [.. result.Says, .. ContradictingSessions.Of(session, all, units)],
             [.. result.Value.Budget().Select(line => new BudgetShare(line.Input.Name, line.Share))]);
     }
 

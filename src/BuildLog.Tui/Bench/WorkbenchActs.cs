@@ -23,9 +23,10 @@ namespace BuildLog.Tui.Bench;
 /// <param name="clock">Says which day it is.</param>
 /// <param name="units">The units to show.</param>
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null) : IWorkbenchActs
+/// <param name="pad">Where unsaved counts are kept.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null) : IWorkbenchActs
 {
-    private readonly TallyActs tallies = new();
+    private readonly TallyActs tallies = new(pad ?? new Scratchpad());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
     private int revision;
 
@@ -117,7 +118,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (!Enum.TryParse<Position>(which, out var chosen)) return;
 
         var axle = (AxleComponent)fitted.At(chosen)!;
-        if (tallies.Run(view, axle.Id, axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit))))
+        if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit))))
             ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
 
@@ -130,8 +131,14 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
             return;
         }
 
-        if (view.Fill(RollOutForm.For(wheels, Today, units, edit => shop.Add(Edited(new RollOutSession(wheels, vehicle), edit)))))
+        if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(Edited(new RollOutSession(wheels, vehicle), edit))))
             ShowAndSay(view, vehicle.Id, $"Kept: the roll-out of {wheels.Name}.");
+    }
+
+    public void Measure(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        if (new MeasureActs(shop, tallies, units).Run(view, vehicle, Today) is { } said) ShowAndSay(view, vehicle.Id, said);
     }
 
     public void EditGoal(IWorkbenchView view)

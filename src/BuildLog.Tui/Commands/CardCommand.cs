@@ -29,7 +29,7 @@ internal sealed class CardCommand : Command
         var bench = vehicle.Read(shop, edge, parse);
         var window = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).FirstOrDefault(part => part.Position == bench.Driveline.DrivingPosition)
             ?? throw new WrongInputException(new Refusal("window", $"Nothing wanted of {bench.Vehicle.Name} depends on the axle yet, or its gears or tyres are not known: set a cruise goal and enter them.", ""), "VEHICLE");
-        var card = Reading.Blaming("VEHICLE", () => AxleCard.Of(window));
+        var card = Reading.Blaming("VEHICLE", () => AxleCard.Of(window, bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1));
         return new(ToJson(card, bench), [.. ToText(card, bench).SelectMany(line => TextFit.Wrap(line, Columns, 2))]);
     }
 
@@ -47,6 +47,7 @@ internal sealed class CardCommand : Command
         ["oneHeldPossible"] = Ends(card.Edges(Wheels.OneHeld).Possible),
         ["togetherYes"] = Yes(card, Wheels.Together),
         ["togetherPossible"] = Ends(card.Edges(Wheels.Together).Possible),
+        ["hubReduction"] = card.Hub,
         ["teeth"] = Json.Array(card.Teeth, teeth => teeth.ToString()),
     };
 
@@ -68,7 +69,7 @@ internal sealed class CardCommand : Command
         yield return "First: turn one wheel, look at the other. It turns backwards: open, hold it. It turns the same way: locked or limited slip, turn both.";
         if (card.Wanted.SureWindow is null) yield return $"No count means a sure yes yet: {card.Wanted.OpenedBy ?? "too little is known of the other parts"}.";
         yield return "";
-        if (card.Teeth.Count > 0) yield return $"Teeth that would do: {string.Join(" ", card.Teeth)}";
+        if (card.Teeth.Count > 0) yield return $"Teeth that would do{(card.Hub == 1 ? "" : $", with {Rounded.Exact(card.Hub)} in the hubs")}: {string.Join(" ", card.Teeth)}";
         yield return "Tags and stampings are hearsay: count.";
         yield return "";
         yield return "counted ____ : ____   teeth ____ / ____";

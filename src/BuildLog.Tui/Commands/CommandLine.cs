@@ -11,8 +11,19 @@ public static class CommandLine
     {
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
+        var root = Root(edge);
+
+        var parse = root.Parse(arguments);
+        return parse.Errors.Count == 0
+            ? parse.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false })
+            : edge.Refuse(Usage(parse), null, parse.GetValue(common.Json), ExitCodes.WrongInput);
+    }
+
+    /// <summary>Every command, ready to be run or read.</summary>
+    internal static RootCommand Root(Edge edge)
+    {
         var root = new RootCommand("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench.");
-        common.AddTo(root);
+        edge.Common.AddTo(root);
         root.Subcommands.Add(new AxleCommand(edge));
         root.Subcommands.Add(new GearboxCommand(edge));
         root.Subcommands.Add(new RollOutCommand(edge));
@@ -36,17 +47,13 @@ public static class CommandLine
         root.Subcommands.Add(new ChangesCommand(edge));
         root.Subcommands.Add(UndoCommand.Undo(edge));
         root.Subcommands.Add(UndoCommand.Redo(edge));
+        root.Subcommands.Add(new CompletionCommand(edge, root));
+        root.Subcommands.Add(new ManCommand(edge, root));
         root.SetAction(parse => edge.OpenWorkbench(parse));
-
-        var parse = root.Parse(arguments);
-        return parse.Errors.Count == 0
-            ? parse.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false })
-            : edge.Refuse(Usage(parse), null, parse.GetValue(common.Json), ExitCodes.WrongInput);
+        HelpWithExamples.AddTo(root);
+        return root;
     }
 
     private static Refusal Usage(ParseResult parse)
-    {
-        var command = parse.CommandResult.Command;
-        return new("usage", parse.Errors[0].Message, command is RootCommand ? "buildlog --help" : $"buildlog {command.Name} --help");
-    }
+        => new("usage", parse.Errors[0].Message, $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
 }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using BuildLog.Data.Attachments;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Commands;
 
@@ -8,7 +9,7 @@ namespace BuildLog.Tui.Commands;
 internal static class CopyFile
 {
     public static Parsed<string> Read(string text)
-        => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : Path.GetFullPath(text);
+        => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : TypedPath.Full(text);
 
     public static string Size(long bytes) => bytes < 1024 * 1024
         ? FormattableString.Invariant($"{bytes / 1024.0:0} kB")

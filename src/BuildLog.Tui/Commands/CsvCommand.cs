@@ -11,7 +11,7 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog csv parts|offers|costs</c>: a list for a spreadsheet, there and back.</summary>
 internal sealed class CsvCommand : Command
 {
-    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs." };
+    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs.", HelpName = "parts|offers|costs" };
     private readonly Option<string?> vehicle = new("--vehicle") { Description = "Only this vehicle's.", HelpName = "VEHICLE" };
     private readonly Option<string?> output = new("--out") { Description = "Write to this file instead of the screen.", HelpName = "FILE.csv" };
     private readonly Option<string?> input = new("--in") { Description = "Add the rows of this file that are not in the record yet: all of them or none.", HelpName = "FILE.csv" };
@@ -44,9 +44,10 @@ internal sealed class CsvCommand : Command
         var csv = text.ToString();
         if (parse.GetValue(output) is not { } to) return new(new JsonObject { ["csv"] = csv }, [.. csv.Split("\r\n", StringSplitOptions.RemoveEmptyEntries)]);
 
-        var path = Reading.Of(output.Name, to, CopyFile.Read);
-        Write(path, csv, parse.GetValue(overwrite));
-        return new(new JsonObject { ["file"] = path }, [$"Written to {path}."]);
+        // The mark at the beginning tells a spreadsheet that it is UTF-8.
+        var file = WholeFile.At(Reading.Of(output.Name, to, CopyFile.Read), parse.GetValue(overwrite), "costs.csv");
+        file.Write(csv, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        return new(new JsonObject { ["file"] = file.Path }, [$"Written to {file.Path}."]);
     }
 
     private static Parsed<ListOf> Which(string text)
@@ -61,20 +62,6 @@ internal sealed class CsvCommand : Command
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
             throw new RecordException(Fault.ReadFailed, $"{path} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file.");
-        }
-    }
-
-    private static void Write(string path, string csv, bool overwrite)
-    {
-        if (File.Exists(path) && !overwrite) throw new RecordException(Fault.Exists, $"{path} is there already. Name another file, or replace it with --overwrite.");
-        try
-        {
-            // The mark at the beginning tells a spreadsheet that it is UTF-8.
-            File.WriteAllText(path, csv, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            throw new RecordException(Fault.NotWritable, $"{path} cannot be written ({trouble.Message.TrimEnd('.')}). Name another place.");
         }
     }
 }

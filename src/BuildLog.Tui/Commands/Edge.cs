@@ -8,6 +8,7 @@ using BuildLog.DemoData;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 
@@ -16,7 +17,9 @@ namespace BuildLog.Tui.Commands;
 /// <summary>Where commands meet the terminal: the answer out, every failure as one sentence and an exit code.</summary>
 internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter errors, TimeProvider clock) : IDisposable
 {
-    private const string DemoBanner = "Demo: an invented shop, on a private copy that is thrown away when you quit. Try anything.";
+    // Both fit 80 columns beside what else stands in their lines.
+    private const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
+    private const string DemoWelcome = "Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.";
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -47,8 +50,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null);
-        return WorkbenchStart.Run(acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), () => BackUpForTheDay(parse, shop));
+        var pad = Scratchpad.Beside(shop.Path);
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad);
+        return WorkbenchStart.Run(
+            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>

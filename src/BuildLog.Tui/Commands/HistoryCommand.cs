@@ -37,6 +37,9 @@ internal sealed class HistoryCommand : Command
         return new()
         {
             ["date"] = Iso(swap.Date),
+            ["dateAsTyped"] = swap.Day.Text,
+            ["earliest"] = Iso(swap.Day.Earliest),
+            ["latest"] = Iso(swap.Day.Latest),
             ["position"] = swap.Position.InWords(),
             ["removed"] = swap.Removed?.Name,
             ["fitted"] = swap.Fitted?.Name,
@@ -61,10 +64,10 @@ internal sealed class HistoryCommand : Command
         };
         var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
         var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
-        return $"{Iso(swap.Date)}  {swap.Position.InWords()}: {change}{reason}{cruise}";
+        return $"{(swap.Day.IsExact ? Iso(swap.Date) : swap.Day.Text)}  {swap.Position.InWords()}: {change}{reason}{cruise}";
     }
 
     private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;
 
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

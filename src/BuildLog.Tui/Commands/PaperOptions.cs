@@ -8,13 +8,15 @@ using BuildLog.Tui.Sheets;
 namespace BuildLog.Tui.Commands;
 
 /// <summary>Where a paper goes and how it is printed: shared by everything that ends on paper.</summary>
-internal sealed class PaperOptions
+internal sealed class PaperOptions(PaperKind kind)
 {
-    private readonly Option<string?> output = new("--out") { Description = "The PDF to write.", HelpName = "FILE.pdf" };
+    private readonly Option<string?> output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
     private readonly Option<string?> paper = new("--paper") { Description = "a4 (if not said) or letter.", HelpName = "a4|letter" };
     private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
     private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
     private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
+
+    public PaperOptions() : this(PaperKind.Pdf) { }
 
     public void AddTo(Command command)
     {
@@ -27,7 +29,7 @@ internal sealed class PaperOptions
 
     /// <summary>The file to write, checked before any work is done.</summary>
     public string File(ParseResult parse)
-        => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", "Name the PDF to write.", "kestrel.pdf")), SheetFile.Read);
+        => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", $"Name the {kind.Name} to write.", kind.Example)), kind.Read);
 
     public DateTimeOffset Printed(Edge edge, ParseResult parse)
         => parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
@@ -44,9 +46,17 @@ internal sealed class PaperOptions
     /// <param name="path">Where it goes.</param>
     /// <param name="write">Writes to a path; the second argument allows a file there to be replaced.</param>
     public Answer Write(ParseResult parse, string path, Func<string, bool, SheetResult> write)
+        => Write(parse, path, overwrite => Wrote(path, write(path, overwrite)));
+
+    /// <summary>Writes something that is no PDF, opens it if asked, and says both.</summary>
+    public Answer Write(ParseResult parse, string path, Func<bool, Answer> write)
     {
-        var result = write(path, parse.GetValue(overwrite));
-        var refused = parse.GetValue(open) ? SystemViewer.Open(path) : null;
+        var written = write(parse.GetValue(overwrite));
+        return parse.GetValue(open) && SystemViewer.Open(path) is { } refused ? written with { Text = [.. written.Text, refused] } : written;
+    }
+
+    private static Answer Wrote(string path, SheetResult result)
+    {
         var json = new JsonObject
         {
             ["file"] = path,
@@ -54,6 +64,6 @@ internal sealed class PaperOptions
             ["missingSigns"] = Json.Array(result.MissingSigns, missing => missing.CodePoint),
             ["skippedPhotos"] = Json.Array(result.SkippedPhotos, skipped => skipped),
         };
-        return new(json, refused is null ? [SheetForm.InWords(path, result)] : [SheetForm.InWords(path, result), refused]);
+        return new(json, [SheetForm.InWords(path, result)]);
     }
 }

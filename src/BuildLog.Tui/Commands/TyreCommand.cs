@@ -51,18 +51,24 @@ internal sealed class TyreCommand : Command
         ["dimensionsSource"] = tyre.Dimensions.Source,
     };
 
+    private static Unit Distance(UnitSystem units) => units.Speed == Units.MilePerHour ? Units.Mile : Units.Kilometre;
+
     private static IEnumerable<string> ToText(TyreSize tyre, UnitSystem units)
     {
         var metres = Units.Metre == units.Length ? 3 : 1;
         yield return $"{tyre.Designation}: {tyre.Notation}, {(tyre.Construction == Construction.Radial ? "radial" : "bias")}, {(tyre.Worn > 0 ? "worn" : "design")} diameter {Length(tyre.OverallDiameter)}.";
         yield return $"Dimensions by {tyre.Dimensions.From.InWords()}: {tyre.Dimensions.Source}.";
         yield return $"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.";
-        yield return FormattableString.Invariant($"About {1000 / tyre.RollingCircumference.Value:0} turns per kilometre.");
+        yield return FormattableString.Invariant($"About {Distance(units).Factor / tyre.RollingCircumference.Value:0} turns per {(Distance(units) == Units.Mile ? "mile" : "kilometre")}.");
         if (tyre.LoadIndex is { } index)
-            yield return FormattableString.Invariant($"Load index {index}: {tyre.LoadCapacityKg} kg a tyre{(tyre.LoadIndexDual is { } dual ? FormattableString.Invariant($"; {dual}: {tyre.LoadCapacityDualKg} kg in dual fitment") : "")}.");
+            yield return FormattableString.Invariant($"Load index {index}: {Mass(tyre.LoadCapacityKg)} a tyre{(tyre.LoadIndexDual is { } dual ? FormattableString.Invariant($"; {dual}: {Mass(tyre.LoadCapacityDualKg)} in dual fitment") : "")}.");
         if (tyre.SpeedSymbol is { } symbol)
-            yield return FormattableString.Invariant($"Speed symbol {symbol}: up to {tyre.SpeedLimitKmh} km/h.");
+            yield return FormattableString.Invariant($"Speed symbol {symbol}: up to {Speed(tyre.SpeedLimitKmh)}.");
         yield return FormattableString.Invariant($"Rim width about {tyre.RimWidth.Low:0.#} to {tyre.RimWidth.High:0.#} in (from memory; the tyre maker's data sheet decides).");
+
+        string Mass(double? kilograms) => Rounded.WithUnit(Rounded.Fixed(units.Mass.FromBase(kilograms ?? 0), 0), units.Mass);
+
+        string Speed(double? kmh) => Rounded.WithUnit(Rounded.Fixed(units.Speed.FromBase(Units.KilometrePerHour.ToBase(kmh ?? 0)), 0), units.Speed);
 
         string Length(double value) => $"{Rounded.Fixed(units.Length.FromBase(value), metres)} {units.Length}";
     }

@@ -30,7 +30,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
             FitNew => New(host),
             Edit => EditHere(host, here!),
             Off => TakeOff(host, here!),
-            var id => FromShelf(host, shelf.First(place => IdOf(place) == id).Component),
+            var id => FromShelf(host, shelf.First(place => IdOf(place) == id)),
         };
     }
 
@@ -50,15 +50,15 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         Component? fitted = null;
         var form = FitForm.New(position, vehicle.Name, today, (part, facts) =>
         {
-            shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
+            shop.FitSometime(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
             fitted = part;
         }, Effect);
         return host.Fill(form) && fitted is not null ? Fitted(fitted) : null;
     }
 
-    private string? FromShelf(IFormHost host, Component part)
-        => host.Fill(FitForm.Known(part, vehicle.Name, today, facts => shop.Fit(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => Effect(part) })
-            ? Fitted(part)
+    private string? FromShelf(IFormHost host, PartPlace place)
+        => host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => Effect(place.Component) })
+            ? Fitted(place.Component)
             : null;
 
     // Said while the form is open: what the part would do to cruise and findings.
@@ -71,10 +71,10 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
 
     private string? EditHere(IFormHost host, Component here)
-        => host.Fill(PartForm.For(here, edit => shop.Change(here, edit))) ? $"Corrected: {here.Name}." : null;
+        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit))) ? $"Corrected: {here.Name}." : null;
 
     private string? TakeOff(IFormHost host, Component here)
-        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOff(here, facts.Day, facts.Odometer, facts.Reason)))
+        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))
             ? $"Off and on the shelf: {here.Name}."
             : null;
 }

@@ -1,4 +1,7 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
@@ -7,7 +10,7 @@ using BuildLog.Tui.Parts;
 namespace BuildLog.Tui.Fitments;
 
 /// <summary>When, at what odometer reading and why a part was fitted or taken off.</summary>
-public sealed record FittingFacts(DateOnly Day, string Odometer, string Reason);
+public sealed record FittingFacts(LooseDay Day, string Odometer, string Reason);
 
 /// <summary>Asks for a fitting: of a new part with its numbers, of one from the shelf, or for taking one off.</summary>
 public static class FitForm
@@ -53,11 +56,17 @@ public static class FitForm
     }
 
     /// <summary>A part that is in the record already.</summary>
-    public static Form Known(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
+    /// <param name="part">What is fitted.</param>
+    /// <param name="nowOn">The vehicle it sits on until then; null for the shelf.</param>
+    /// <param name="vehicle">The vehicle it goes to.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the fitting.</param>
+    public static Form Known(Component part, string? nowOn, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
         Title = $"Fit {part.Name} to {vehicle}",
         HelpPage = "Parts",
         SaveCaption = "Fit",
+        Echo = _ => [nowOn is null ? $"{part.Name} is on the shelf." : $"{part.Name} is now on {nowOn}."],
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
@@ -73,11 +82,13 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or 2026-05-03", Check = Checks.Needed("day", text => DayText.ReadPast(text, today)) },
-        new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", text => QuantityText.Read(text, Kind.Length, Units.Kilometre)) },
-        new TextEntry("reason", "Why") { Hint = "one line for later years" },
+        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or, as far as known, spring 2024", Check = Checks.Needed("day", text => DayText.ReadLoosePast(text, today)) },
+        new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", ReadOdometer) },
+        new TextEntry("reason", "Why") { IsRemembered = true, Hint = "one line for later years" },
     ];
 
+    private static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);
+
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
-        => new(DayText.ReadPast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
+        => new(DayText.ReadLoosePast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
 }

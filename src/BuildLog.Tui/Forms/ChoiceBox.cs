@@ -5,6 +5,7 @@ using Terminal.Gui.ViewBase;
 namespace BuildLog.Tui.Forms;
 
 /// <summary>One of a few, all of them in sight; of many, the chosen one, and Enter opens the list.</summary>
+/// <remarks>Left, Right and Space choose. Up and Down only pass, so that walking through a form changes nothing in it.</remarks>
 internal sealed class ChoiceBox : View
 {
     private const int MostRows = 3;
@@ -20,14 +21,10 @@ internal sealed class ChoiceBox : View
         CanFocus = true;
         AddCommand(Command.Left, () => Step(-1));
         AddCommand(Command.Right, () => Step(+1));
-        AddCommand(Command.Up, () => StepRow(-1));
-        AddCommand(Command.Down, () => StepRow(+1));
         AddCommand(Command.Activate, () => Step(+1));
         KeyBindings.Remove(Key.Space);
         KeyBindings.Add(Key.CursorLeft, Command.Left);
         KeyBindings.Add(Key.CursorRight, Command.Right);
-        KeyBindings.Add(Key.CursorUp, Command.Up);
-        KeyBindings.Add(Key.CursorDown, Command.Down);
         KeyBindings.Add(Key.Space, Command.Activate);
     }
 
@@ -106,16 +103,6 @@ internal sealed class ChoiceBox : View
         if (options.Count == 0) return true;
         var next = Chosen < 0 ? (by > 0 ? 0 : options.Count - 1) : (Chosen + by + options.Count) % options.Count;
         Take(options[next].Value);
-        return true;
-    }
-
-    // From row to row inside the box; at its edge, or where nothing is chosen yet, the key leaves it.
-    private bool? StepRow(int by)
-    {
-        if (Places(Viewport.Width) is not { } places || places.FirstOrDefault(place => place.Option.Value == value) is not { } at) return false;
-        var next = places.Where(place => place.Row == at.Row + by).MinBy(place => Math.Abs(place.X - at.X));
-        if (next is null) return false;
-        Take(next.Option.Value);
         return true;
     }
 

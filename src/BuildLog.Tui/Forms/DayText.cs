@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Forms;
@@ -34,9 +35,21 @@ public static class DayText
             ? day
             : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today"));
 
+    /// <summary>The same where nobody may know it to the day: also <c>spring 2024</c> or <c>about 2019</c>.</summary>
+    public static Parsed<LooseDay> ReadLoosePast(string text, DateOnly today)
+    {
+        if (text.Trim().Length == 0 || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
+        return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
+            ? day
+            : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today"));
+    }
+
     /// <summary><c>3 May 2026</c>.</summary>
     public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     /// <summary><c>12 Oct 2024</c>, for columns.</summary>
     public static string InShort(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>The same of a day that is not known to the day: as typed.</summary>
+    public static string InShort(LooseDay day) => day.IsExact ? InShort(day.Earliest!.Value) : day.Text;
 }

@@ -25,7 +25,11 @@ public abstract record Entry(string Id, string Caption)
 }
 
 /// <summary>One line of free text.</summary>
-public sealed record TextEntry(string Id, string Caption) : Entry(Id, Caption);
+public sealed record TextEntry(string Id, string Caption) : Entry(Id, Caption)
+{
+    /// <summary>What is saved here is suggested another time.</summary>
+    public bool IsRemembered { get; init; }
+}
 
 /// <summary>Several readings, one a line.</summary>
 /// <param name="Height">Lines on screen; more may be typed.</param>

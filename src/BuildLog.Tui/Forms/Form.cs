@@ -13,6 +13,9 @@ public sealed record Form
     /// <summary>Shown alone first and acknowledged before anything is asked.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
+    /// <summary>Shown after the cautions: the set-up drawn in characters, and what to do step by step.</summary>
+    public IReadOnlyList<string> SetUp { get; init; } = [];
+
     /// <summary>Recomputed at every key: what the values so far come to. Called with unfinished values too, so it must not throw on them.</summary>
     public Func<FormValues, IReadOnlyList<string>>? Echo { get; init; }
 

@@ -75,7 +75,7 @@ internal sealed class FormBody : View
 
     private ChoiceBox ChoiceFor(Entry entry, IReadOnlyList<ChoiceOption> options)
     {
-        var box = new ChoiceBox(entry.Caption, options, entry.Initial);
+        var box = new ChoiceBox(entry.Caption, options, state.Text(entry.Id));
         box.ValueChanged += (_, value) => Take(entry, value);
         box.Accepting += GoOn;
         return box;
@@ -83,14 +83,14 @@ internal sealed class FormBody : View
 
     private LinesBox LinesFor(Entry entry)
     {
-        var box = new LinesBox(entry.Initial);
+        var box = new LinesBox(state.Text(entry.Id));
         box.ValueChanged += (_, value) => Take(entry, value);
         return box;
     }
 
     private OneLineField FieldFor(Entry entry)
     {
-        var field = new OneLineField { Text = entry.Initial };
+        var field = new OneLineField { Text = state.Text(entry.Id) };
         field.ValueChanged += (_, e) => Take(entry, e.NewValue ?? "");
         field.GettingAttributeForRole += (_, e) =>
         {
@@ -105,7 +105,16 @@ internal sealed class FormBody : View
             field.MoveEnd();
         };
         field.Accepting += GoOn;
+        field.KeyDown += (_, key) => key.Handled = key == Key.CursorRight && field.InsertionPoint == field.Text.Length && TakeSuggestion(entry, field);
         return field;
+    }
+
+    private bool TakeSuggestion(Entry entry, OneLineField field)
+    {
+        if (state.SuggestionFor(entry) is not { } suggestion) return false;
+        field.Text = suggestion;
+        field.MoveEnd();
+        return true;
     }
 
     private void GoOn(object? sender, CommandEventArgs e)
@@ -152,7 +161,7 @@ internal sealed class FormBody : View
         var y = 0;
         foreach (var entry in state.Shown)
         {
-            var note = state.MessageOf(entry.Id) ?? state.NoteOf(entry);
+            var note = state.MessageOf(entry.Id) ?? SuggestionNote(entry) ?? state.NoteOf(entry);
             var notes = TextFit.Wrap(note, width - captionWidth - 1).ToList(); // an empty note still keeps its row
             var rows = inputs[entry.Id] is ChoiceBox box ? box.RowsAt(width - captionWidth - 1) : entry is LinesEntry lines ? lines.Height : 1;
             list.Add(new PlacedEntry(entry, y, rows, notes));
@@ -161,6 +170,8 @@ internal sealed class FormBody : View
 
         return list;
     }
+
+    private string? SuggestionNote(Entry entry) => inputs[entry.Id].HasFocus && state.SuggestionFor(entry) is { } suggestion ? $"→ writes {suggestion}" : null;
 
     private void ScrollTo(string entryId)
     {

@@ -9,6 +9,7 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A form on screen: cautions first where there are any, then the entries, what they come to, and two buttons.</summary>
 internal sealed class FormScreen : Popup
 {
+    private const int LongestPaste = 10_000;
     private const int BothFrames = 2;
     private const int ButtonsAndKeys = 3;
     private readonly Form form;
@@ -19,11 +20,11 @@ internal sealed class FormScreen : Popup
     private readonly Button leave = new() { Text = "Leave", ShadowStyle = ShadowStyles.None };
     private bool saved;
 
-    public FormScreen(Form form)
+    public FormScreen(Form form, Scratchpad? pad = null, IReadOnlyDictionary<string, string>? draft = null)
         : base(form.Title)
     {
         this.form = form;
-        state = new FormState(form);
+        state = new FormState(form, pad, draft);
         body = new FormBody(form, state) { X = 1, Width = Dim.Fill(1) };
         save = new Button { Text = form.SaveCaption, X = 1, Y = Pos.AnchorEnd(2), ShadowStyle = ShadowStyles.None };
         leave.X = Pos.Right(save) + 2;
@@ -62,14 +63,24 @@ internal sealed class FormScreen : Popup
 
     private List<TextLine> echoLines = [];
 
-    /// <summary>Shows the cautions, then the form.</summary>
+    /// <summary>Shows the cautions and the set-up where there are any, then the form; what was left half filled is offered again.</summary>
     /// <returns>True when it was saved.</returns>
-    public static bool Fill(IApplication app, Form form)
+    public static bool Fill(IApplication app, Form form, Scratchpad pad)
     {
         if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions, form.HelpPage)) return false;
-        using var screen = new FormScreen(form);
+        if (form.SetUp.Count > 0 && !SetUpScreen.GoOn(app, form.Title, form.SetUp, form.HelpPage)) return false;
+        using var screen = new FormScreen(form, pad, TakenUp(app, form.Title, pad));
         app.Run(screen);
         return screen.saved;
+    }
+
+    private static IReadOnlyDictionary<string, string>? TakenUp(IApplication app, string title, Scratchpad pad)
+    {
+        if (pad.Draft(title) is not { } draft) return null;
+        var afresh = Ask.Confirm(app, new Question("Typed before, not saved", $"\"{title}\" was left half filled. Go on with what you typed?", "Throw it away", "Go on with it"));
+        if (!afresh) return draft;
+        pad.DropDraft(title);
+        return null;
     }
 
     protected override void OnIsRunningChanged(bool newIsRunning)
@@ -86,7 +97,17 @@ internal sealed class FormScreen : Popup
 
     // The library hands a paste to what it last knew to have the focus, which in a form just opened is not the entry.
     private void TakePaste(object? sender, PasteEventArgs e)
-        => e.Handled = App?.TopRunnableView == this && MostFocused is ITakesPaste input && input.TakePaste(e.Text);
+    {
+        if (App?.TopRunnableView != this || MostFocused is not ITakesPaste input) return;
+        e.Handled = e.Text.Length > LongestPaste ? RefusePaste(e.Text.Length) : input.TakePaste(e.Text);
+    }
+
+    private bool RefusePaste(int length)
+    {
+        state.Say(FormattableString.Invariant($"{length} characters were pasted; an entry takes {LongestPaste} at once. Nothing was taken."));
+        ShowEcho();
+        return true;
+    }
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
@@ -100,7 +121,9 @@ internal sealed class FormScreen : Popup
         var mayLeave = !state.IsChanged || Ask.Confirm(
             App!,
             new Question("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing"));
-        return mayLeave ? base.Leave() : true;
+        if (!mayLeave) return true;
+        state.ThrowAway();
+        return base.Leave();
     }
 
     // Round and round: the entries that show, then the two buttons.

@@ -4,13 +4,18 @@ namespace BuildLog.Tui.Forms;
 internal sealed class FormState
 {
     private readonly Form form;
+    private readonly Scratchpad pad;
     private readonly Dictionary<string, string> typed;
     private readonly Dictionary<string, string> messages = new(StringComparer.Ordinal);
 
-    public FormState(Form form)
+    /// <param name="form">What is asked.</param>
+    /// <param name="pad">Where it is kept until it is saved.</param>
+    /// <param name="draft">What was typed another time; null to begin afresh.</param>
+    public FormState(Form form, Scratchpad? pad = null, IReadOnlyDictionary<string, string>? draft = null)
     {
         this.form = form;
-        typed = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial, StringComparer.Ordinal);
+        this.pad = pad ?? new Scratchpad();
+        typed = form.Entries.ToDictionary(entry => entry.Id, entry => draft?.GetValueOrDefault(entry.Id) ?? entry.Initial, StringComparer.Ordinal);
     }
 
     /// <summary>Message for the form as a whole; empty for none.</summary>
@@ -30,14 +35,27 @@ internal sealed class FormState
 
     public string Text(string id) => typed[id];
 
-    /// <summary>Takes a new text; the message it may answer goes away.</summary>
+    /// <summary>Takes a new text, and keeps it for the case of a crash; the message it may answer goes away.</summary>
     public void Set(string id, string text)
     {
         if (typed[id] == text) return;
         typed[id] = text;
         messages.Remove(id);
         FormMessage = "";
+        if (IsChanged) pad.KeepDraft(form.Title, typed);
+        else pad.DropDraft(form.Title);
+        if (pad.Trouble is { } trouble) FormMessage = trouble;
     }
+
+    /// <summary>Left for good: what was typed is thrown away.</summary>
+    public void ThrowAway() => pad.DropDraft(form.Title);
+
+    /// <summary>Says something about the form as a whole.</summary>
+    public void Say(string message) => FormMessage = message;
+
+    /// <summary>How an entry would go on if it were what was saved there another time; null for nothing to suggest.</summary>
+    public string? SuggestionFor(Entry entry)
+        => entry is TextEntry { IsRemembered: true } && typed[entry.Id].Length > 0 ? pad.Suggest(entry.Id, typed[entry.Id]) : null;
 
     /// <summary>The message at an entry; its sign sets it apart from a hint where there are no colours.</summary>
     public string? MessageOf(string id) => messages.TryGetValue(id, out var message) ? "! " + message : null;
@@ -77,6 +95,8 @@ internal sealed class FormState
                 FormMessage = refused.Message;
                 return (false, null);
             default:
+                pad.DropDraft(form.Title);
+                pad.Remember(shown.OfType<TextEntry>().Where(entry => entry.IsRemembered).ToDictionary(entry => entry.Id, entry => typed[entry.Id], StringComparer.Ordinal));
                 return (true, null);
         }
     }

@@ -27,6 +27,42 @@ public static class Cautions
         WhoDecides,
     ];
 
+    public static readonly IReadOnlyList<string> GearCount =
+    [
+        "Engine off, key out, battery isolated. Turn the shafts by hand only.",
+        "On the vehicle: stands on firm, level ground carry it, wheels that stay down are chocked; in gear with the propshaft off nothing else holds it.",
+        "On the bench: a gearbox weighs enough to hurt. Strap or cradle it before you turn anything.",
+        "Fingers, sleeves and rags clear of open selectors and gears.",
+        WhoDecides,
+    ];
+
+    public static readonly IReadOnlyList<string> OnTheRoad =
+    [
+        "Brakes first, at walking pace; then in steps. Wheel nuts and propshaft bolts checked before, and again, cold, after the first run.",
+        "A second person or a fixed camera reads the instruments. The driver looks at the road.",
+        "A quiet, straight, level road where that speed is allowed; nobody behind you when you hold it steady.",
+        "A vehicle without papers or cover belongs on private ground.",
+        WhoDecides,
+    ];
+
+    public static readonly IReadOnlyList<string> AtTheWheel =
+    [
+        "Level, firm ground; handbrake, gear and chocks hold the vehicle before you reach in.",
+        "If it has to be lifted: stands on firm, level ground, never under a car on a jack.",
+        "Engine off, key out; a fan may start by itself on a hot engine.",
+        WhoDecides,
+    ];
+
+    public static readonly IReadOnlyList<string> UnderTheFloor =
+    [
+        "Stands on firm, level ground carry the vehicle at ride height, under the axles. Never be under a car on a jack.",
+        "Engine off, key out, battery isolated. Turn the shaft by hand only; keep sleeves off its joints.",
+        "Gearbox in neutral holds nothing: chock both sides of the wheels that stay on the ground.",
+        "A hot exhaust and hot gear oil burn: wait.",
+        "Who is with you? Do not work under a vehicle alone: someone within call, a phone within reach.",
+        WhoDecides,
+    ];
+
     /// <summary>What a sheet says to its reader.</summary>
     public static readonly IReadOnlyList<string> Sheet =
     [

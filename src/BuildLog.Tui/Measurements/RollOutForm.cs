@@ -10,17 +10,23 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks for a roll-out, cautions first, and says what the marks so far make.</summary>
 public static class RollOutForm
 {
-    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save) => new()
+    /// <param name="wheels">The set that is rolled.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="counted">Turns just counted, <c>5:</c>, whose distance is still to be typed; the cautions have been acknowledged.</param>
+    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save, string? counted = null) => new()
     {
         Title = $"Roll out: {wheels.Name}",
         HelpPage = "RollOut",
-        Cautions = Cautions.RollOut,
+        Cautions = counted is null ? Cautions.RollOut : [],
         SaveCaption = "Keep",
         Entries =
         [
             new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = "yes" },
             new LinesEntry("rolls", "Marks", 4)
             {
+                Initial = counted ?? "",
                 Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
                 Check = values => Readings(values).Refusal?.Sentence,
             },

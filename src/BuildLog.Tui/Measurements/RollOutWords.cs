@@ -7,7 +7,16 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What a roll-out says.</summary>
 public static class RollOutWords
 {
-    public static IReadOnlyList<string> Live(RollOut roll, UnitSystem units)
+    public static IReadOnlyList<string> Live(RollOut roll, UnitSystem units) => [.. Circumference(roll, units), .. Doubts(roll)];
+
+    /// <summary>Which marks look wrong.</summary>
+    private static IEnumerable<string> Doubts(RollOut roll)
+    {
+        foreach (var suspect in SuspectRoll.Among(roll)) yield return $"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
+        if (roll.Readings.Count == 2 && SuspectRoll.Among(roll).Count > 0) yield return "The two marks disagree: roll to a third, then it shows which of them is wrong.";
+    }
+
+    private static IReadOnlyList<string> Circumference(RollOut roll, UnitSystem units)
         => roll.How.Loaded
             ? [$"Rolling circumference {Rounded.WithInterval(roll.RollingCircumference, units.Length)} (95 %)."]
             :

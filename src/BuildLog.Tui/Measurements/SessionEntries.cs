@@ -1,5 +1,6 @@
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
@@ -10,9 +11,19 @@ internal static class SessionEntries
     public static IEnumerable<Entry> For(DateOnly today) =>
     [
         new TextEntry("date", "Date") { Initial = "today", InitialIsProposal = true, Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
-        new TextEntry("helper", "Who helped") { Hint = "nobody should do this alone" },
-        new TextEntry("conditions", "Conditions") { Hint = "floor, tyre pressure, anything odd" },
+        new TextEntry("helper", "Who helped") { IsRemembered = true, Hint = "nobody should do this alone" },
+        new TextEntry("conditions", "Conditions") { IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
     ];
+
+    /// <summary>How finely the two ends of a count were read.</summary>
+    public static IEnumerable<Entry> Precision(string? readTo, string turn) =>
+    [
+        new TextEntry("readTo", "Read to") { Initial = readTo ?? "0.25", Hint = $"smallest part of {turn}, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+        new TextEntry("align", "Mark off by") { Initial = "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+    ];
+
+    public static Parsed<CountPrecision> PrecisionOf(FormValues values)
+        => QuantityText.ReadNumber(values["readTo"]).Then(readTo => QuantityText.ReadNumber(values["align"]).Then<CountPrecision>(align => new CountPrecision(readTo, align)));
 
     public static void Apply(FormValues values, Session session, DateOnly today)
     {
@@ -39,6 +50,6 @@ internal static class SessionEntries
         return understood;
     }
 
-    private static Parsed<DateOnly> Day(FormValues values, DateOnly today)
+    public static Parsed<DateOnly> Day(FormValues values, DateOnly today)
         => DayText.ReadPast(values["date"], today);
 }

@@ -1,59 +1,118 @@
+using System.Globalization;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>A turn count from the first caution to the kept session, or typed in when it has been counted already.</summary>
-/// <remarks>A tally that is left is kept while the program runs, and offered again.</remarks>
-internal sealed class TallyActs
+/// <summary>Counting from the first caution to the kept session, or typed in when it has been counted already.</summary>
+/// <remarks>Every turn is kept as it is counted; a tally that is left, or cut off by a crash, is offered again.</remarks>
+internal sealed class TallyActs(Scratchpad pad)
 {
     private const string Count = "count";
     private const string GoOn = "go on";
     private const string Typed = "typed";
-    private readonly Dictionary<long, TallyModel> interrupted = [];
+    private const string Turns = "turns";
+    private const string Wheels = "wheels";
 
     /// <returns>Whether a session was kept.</returns>
-    public bool Run(IWorkbenchView view, long axleId, string axle, DateOnly today, Action<Action<TurnCountSession>> save)
-    {
-        var tally = interrupted.GetValueOrDefault(axleId);
-        switch (view.Choose("Count turns", Ways(tally)))
+    public bool CountAxle(IWorkbenchView view, string axle, DateOnly today, Action<Action<TurnCountSession>> save)
+        => Run(view, new Counting<AxleTally>
         {
-            case Typed: return view.Fill(TurnCountForm.For(axle, today, save));
-            case Count: tally = Begun(view, axle); break;
+            Title = $"Count turns: {axle}",
+            GoOn = texts => new AxleTally(axle, Enum.TryParse<Wheels>(texts.GetValueOrDefault(Wheels), out var wheels) ? wheels : default) { Written = texts.GetValueOrDefault(Turns, "") },
+            Begin = () =>
+            {
+                AxleTally? begun = null;
+                return view.Fill(TallyForms.SetUp(axle, wheels => begun = new(axle, wheels))) ? begun : null;
+            },
+            Facts = tally => new() { [Wheels] = tally.Wheels.ToString() },
+            Finish = tally => LastPart(view, tally) is { } end && view.Fill(TurnCountForm.For(axle, today, save, new(tally.Wheels, tally.Reading(end.Fraction), end.ReadTo))),
+            Typed = () => view.Fill(TurnCountForm.For(axle, today, save)),
+        });
+
+    /// <returns>Whether a session was kept.</returns>
+    public bool CountGear(IWorkbenchView view, string box, string gear, DateOnly today, Action<Action<GearCountSession>> save)
+        => Run(view, new Counting<GearTally>
+        {
+            Title = $"Count gear {gear}: {box}",
+            GoOn = texts => new GearTally(box, gear) { Written = texts.GetValueOrDefault(Turns, "") },
+            Begin = () => view.Fill(TallyForms.Ready($"Gear {gear}: {box}", "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
+            Finish = tally => LastPart(view, tally) is { } end && view.Fill(GearCountForm.For(box, gear, today, save, new(default, tally.Reading(end.Fraction), end.ReadTo))),
+            Typed = () => view.Fill(GearCountForm.For(box, gear, today, save)),
+        });
+
+    /// <returns>Whether a session was kept.</returns>
+    public bool RollOut(IWorkbenchView view, Data.Components.WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save)
+        => Run(view, new Counting<RollTally>
+        {
+            Title = $"Roll out: {wheels.Name}",
+            GoOn = texts => new RollTally(wheels.Name) { Written = texts.GetValueOrDefault(Turns, "") },
+            Begin = () => view.Fill(TallyForms.Ready(wheels.Name, "RollOut", Cautions.RollOut, SetUps.RollOut)) ? new RollTally(wheels.Name) : null,
+            Finish = tally => view.Fill(RollOutForm.For(wheels, today, units, save, tally.Reading)),
+            Typed = () => view.Fill(RollOutForm.For(wheels, today, units, save)),
+        });
+
+    private bool Run<T>(IWorkbenchView view, Counting<T> counting)
+        where T : TallyModel
+    {
+        var draft = $"{counting.Title}, tally";
+        var tally = pad.Draft(draft) is { } texts ? counting.GoOn(texts) : null;
+        switch (view.Choose(counting.Title, Ways(tally)))
+        {
+            case Typed: return counting.Typed();
+            case Count: tally = counting.Begin(); break;
             case GoOn: break;
             default: return false;
         }
 
         if (tally is null) return false;
-        interrupted[axleId] = tally;
-        if (Finished(view, tally) is not { } finished || !view.Fill(TurnCountForm.For(axle, today, save, finished))) return false;
-        interrupted.Remove(axleId);
+        tally.Changed += (_, _) => pad.KeepDraft(draft, new Dictionary<string, string>(counting.Facts(tally)) { [Turns] = tally.Written });
+        if (!view.Tally(tally) || !counting.Finish(tally)) return false;
+        pad.DropDraft(draft);
         return true;
     }
 
     private static List<ChoiceOption> Ways(TallyModel? tally) =>
     [
-        .. tally is null ? Enumerable.Empty<ChoiceOption>() : [new(GoOn, FormattableString.Invariant($"go on with the count under way, {tally.WheelTurns}:{tally.PropshaftTurns}"))],
+        .. tally is null ? Enumerable.Empty<ChoiceOption>() : [new(GoOn, $"go on with the count under way, {SoFar(tally)}")],
         new(Count, "count now, a key for each turn"),
         new(Typed, "type a count I have already"),
     ];
 
-    private static TallyModel? Begun(IWorkbenchView view, string axle)
+    private static string SoFar(TallyModel tally) => tally.Driving is null
+        ? string.Create(CultureInfo.InvariantCulture, $"{tally.DrivenTurns} turns")
+        : string.Create(CultureInfo.InvariantCulture, $"{tally.DrivenTurns}:{tally.DrivingTurns}");
+
+    private static LastPart? LastPart(IWorkbenchView view, RatioTally tally)
     {
-        TallyModel? begun = null;
-        return view.Fill(TallyForms.SetUp(axle, wheels => begun = new(axle, wheels))) ? begun : null;
+        LastPart? end = null;
+        return view.Fill(TallyForms.Fraction(tally, (fraction, readTo) => end = new(fraction, readTo))) ? end : null;
     }
 
-    private static FinishedTally? Finished(IWorkbenchView view, TallyModel tally)
+    // How one kind of count is begun, resumed and finished.
+    private sealed record Counting<T>
+        where T : TallyModel
     {
-        if (!view.Tally(tally)) return null;
-        FinishedTally? finished = null;
-        var isRead = view.Fill(TallyForms.Fraction(tally, (fraction, readTo) => finished = new(tally.Wheels, tally.Reading(fraction), readTo)));
-        return isRead ? finished : null;
+        public required string Title { get; init; }
+
+        public required Func<IReadOnlyDictionary<string, string>, T> GoOn { get; init; }
+
+        public required Func<T?> Begin { get; init; }
+
+        /// <summary>What must be known besides the turns to go on another day.</summary>
+        public Func<T, Dictionary<string, string>> Facts { get; init; } = _ => [];
+
+        public required Func<T, bool> Finish { get; init; }
+
+        public required Func<bool> Typed { get; init; }
     }
 }
+
+/// <summary>The quick end's last part of a turn, and to which step it was read.</summary>
+public sealed record LastPart(double Fraction, string ReadTo);
 
 /// <summary>A count as the tally leaves it, ready for the form.</summary>
 public sealed record FinishedTally(Wheels Wheels, string Reading, string ReadTo);

@@ -34,17 +34,30 @@ public static class TallyForms
         },
     };
 
-    /// <summary>The last part of a propshaft turn.</summary>
-    public static Form Fraction(TallyModel tally, Action<double, string> read) => new()
+    /// <summary>Cautions and set-up of a count that needs no answer before it begins.</summary>
+    public static Form Ready(string what, string helpPage, IReadOnlyList<string> cautions, IReadOnlyList<string> setUp) => new()
     {
-        Title = FormattableString.Invariant($"{tally.WheelTurns} wheel turns, {tally.PropshaftTurns} propshaft turns, and?"),
-        HelpPage = "TurnCount",
+        Title = $"Ready: {what}",
+        HelpPage = helpPage,
+        Cautions = cautions,
+        SetUp = setUp,
+        SaveCaption = "Start counting",
+        Entries = [],
+        Echo = _ => ["Enter starts the count; Esc leaves it, and keeps what was counted."],
+        Save = _ => SaveOutcome.Done,
+    };
+
+    /// <summary>The last part of a turn of the quick end.</summary>
+    public static Form Fraction(RatioTally tally, Action<double, string> read) => new()
+    {
+        Title = FormattableString.Invariant($"{tally.DrivenTurns} {tally.Driven} turns, {tally.DrivingTurns} {tally.Driving} turns, and?"),
+        HelpPage = tally.HelpPage,
         SaveCaption = "Go on",
         Entries =
         [
             new TextEntry("fraction", "Part of a turn")
             {
-                Hint = "past the last whole propshaft turn: 1/4, 0.3 or 120°; empty for none",
+                Hint = $"past the last whole {tally.Driving} turn: 1/4, 0.3 or 120°; empty for none",
                 Check = values => TallyFraction.Read(values["fraction"]).Refusal?.Sentence,
             },
             new ChoiceEntry("readTo", "Read in", ReadingSteps) { Initial = "0.25" },

@@ -24,7 +24,8 @@ internal sealed class TallyScreen : Runnable
         Add(keys);
         keys.Show(
         [
-            new("Space", "propshaft"), new("Enter", "wheel"), new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
+            .. tally.Driving is { } driving ? [new KeyHint("Space", driving), new KeyHint("Enter", tally.Driven)] : new[] { new KeyHint("Space", tally.Driven) },
+            new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
         ]);
         AddCommand(Command.Cancel, () => Close(done: false));
         AddCommand(Command.Save, () => tally.NotYet is { } notYet ? Say(notYet) : Close(done: true));
@@ -42,21 +43,18 @@ internal sealed class TallyScreen : Runnable
         return screen.Done;
     }
 
-    // A terminal that is not told to use UTF-8 shows blocks as rubbish.
-    private static char Block { get; } = Console.OutputEncoding.WebName.StartsWith("utf", StringComparison.OrdinalIgnoreCase) ? '█' : '#';
-
     protected override bool OnKeyDown(Key key)
     {
-        if (key == Key.Enter) return Count(TallyEnd.Wheel);
+        if (key == Key.Enter) return Count(TallyEnd.Driven);
         if (key == Key.Backspace) return tally.Undo() ? Say("Taken back.") : Say("Nothing to take back.");
         var types = !key.IsCtrl && !key.IsAlt && key.AsRune.Value >= ' ' && key.AsRune.Value != 0x7F;
-        return types ? Count(TallyEnd.Propshaft) : base.OnKeyDown(key);
+        return types ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
     }
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (key != Key.F1) return base.OnKeyDownNotHandled(key);
-        HelpScreen.Show(App!, "TurnCount");
+        HelpScreen.Show(App!, tally.HelpPage);
         return true;
     }
 
@@ -65,13 +63,13 @@ internal sealed class TallyScreen : Runnable
         this.PaintEmptyRows(0);
         var width = Viewport.Width;
         var half = width / 2;
-        this.Paint(1, 0, TextFit.Cut($"Count turns: {tally.Part}", width - 2), Tone.Heading);
-        this.Paint(1, 2, "Wheel turns  [Enter]", Tone.Plain);
-        this.Paint(half, 2, "Propshaft turns  [Space]", Tone.Plain);
+        this.Paint(1, 0, TextFit.Cut(tally.Title, width - 2), Tone.Heading);
+        this.Paint(1, 2, $"{Capital(tally.Driven)} turns  [Enter]", Tone.Plain);
+        if (tally.Driving is { } driving) this.Paint(half, 2, $"{Capital(driving)} turns  [Space]", Tone.Plain);
         var room = Viewport.Height - NumbersTop - RowsBelow;
-        var size = Math.Min(BigDigits.SizeFor(tally.WheelTurns, half - 2, room), BigDigits.SizeFor(tally.PropshaftTurns, half - 2, room));
-        PaintNumber(1, tally.WheelTurns, size);
-        PaintNumber(half, tally.PropshaftTurns, size);
+        var size = Math.Min(BigDigits.SizeFor(tally.DrivenTurns, half - 2, room), BigDigits.SizeFor(tally.DrivingTurns, half - 2, room));
+        PaintNumber(1, tally.DrivenTurns, size);
+        if (tally.Driving is not null) PaintNumber(half, tally.DrivingTurns, size);
 
         var y = NumbersTop + (BigDigits.Height * size) + 1;
         foreach (var line in tally.Live.SelectMany(line => TextFit.Wrap(line, width - 2)).Take(Viewport.Height - y - 2)) this.Paint(1, y++, line, Tone.Strong);
@@ -79,16 +77,18 @@ internal sealed class TallyScreen : Runnable
         return true;
     }
 
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+
     private void PaintNumber(int x, int number, int size)
     {
-        foreach (var (row, y) in BigDigits.Rows(number, size, Block).Select((row, y) => (row, y))) this.Paint(x, NumbersTop + y, row, Tone.Strong);
+        foreach (var (row, y) in BigDigits.Rows(number, size, '█').Select((row, y) => (row, y))) this.Paint(x, NumbersTop + y, row, Tone.Strong);
     }
 
     private bool Count(TallyEnd end)
     {
-        var isEnd = end == TallyEnd.Wheel && tally.WheelTurns + 1 == TallyModel.UsualWheelTurns;
+        var isEnd = end == TallyEnd.Driven && tally.DrivenTurns + 1 == TallyModel.UsualTurns;
         if (tally.Count(end)) App?.Driver?.WriteRaw("\a");
-        return Say(isEnd ? "Ten wheel turns: enough as a rule. Ctrl+S to end here, or go on." : "");
+        return Say(isEnd ? $"Ten {tally.Driven} turns: enough as a rule. Ctrl+S to end here, or go on." : "");
     }
 
     private bool Say(string text)

@@ -38,7 +38,7 @@ public abstract class PartEntries
             Hint = "how the numbers above are known",
         },
         new TextEntry("serial", "Number on it") { Initial = part.SerialNumber },
-        new TextEntry("donor", "From") { Initial = part.Donor, Hint = "donor vehicle, yard or seller" },
+        new TextEntry("donor", "From") { IsRemembered = true, Initial = part.Donor, Hint = "donor vehicle, yard or seller" },
     ];
 
     /// <summary>Puts what was typed into the part.</summary>

@@ -6,7 +6,10 @@ namespace BuildLog.Tui.Parts;
 /// <summary>Asks for what is known of a part, without moving it.</summary>
 public static class PartForm
 {
-    public static Form For(Component part, Action<Action<Component>> save)
+    /// <param name="part">The part.</param>
+    /// <param name="nowOn">The vehicle it sits on; null for the shelf.</param>
+    /// <param name="save">Stores the part with the edit applied.</param>
+    public static Form For(Component part, string? nowOn, Action<Action<Component>> save)
     {
         var entries = PartEntries.For(part.Positions[0]);
         return new()
@@ -14,6 +17,7 @@ public static class PartForm
             Title = $"Edit {part.Name}",
             HelpPage = "Parts",
             Entries = entries.Entries(part),
+            Echo = _ => [nowOn is null ? "On the shelf." : $"Now on {nowOn}."],
             Save = values => Forms.Checks.Try(() => save(edited => entries.Apply(values, edited))),
         };
     }

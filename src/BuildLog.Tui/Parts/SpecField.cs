@@ -23,6 +23,7 @@ internal sealed record SpecField<T>(SpecLine Line, string Id, string Caption, st
         Initial = Get(part)?.Text ?? "",
         Hint = Hint,
         Check = Forms.Checks.IfTyped(Id, Line.Read),
+        Echo = OtherUnits.Of(Id, Line.Read),
         ShownWhen = ShownWhen,
     };
 

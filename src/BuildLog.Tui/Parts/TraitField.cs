@@ -13,7 +13,7 @@ internal sealed record TraitField<T>(Trait Trait, string Caption, string Hint, F
 {
     private string Id => Trait.ToString();
 
-    public Entry Entry(T part) => new TextEntry(Id, Caption) { Initial = Get(part) ?? "", Hint = Hint, Check = Forms.Checks.IfTyped(Id, Trait.Line().Read) };
+    public Entry Entry(T part) => new TextEntry(Id, Caption) { IsRemembered = true, Initial = Get(part) ?? "", Hint = Hint, Check = Forms.Checks.IfTyped(Id, Trait.Line().Read) };
 
     public void Apply(FormValues values, T part) => Set(part, values.IsEmpty(Id) ? null : values[Id]);
 }

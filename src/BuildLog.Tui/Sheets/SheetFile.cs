@@ -1,18 +1,34 @@
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Sheets;
 
-/// <summary>Where a sheet may go: to a file that says it is a PDF, so that no record or photo is ever written over.</summary>
+/// <summary>Where a paper may go: to a file whose name says what it is, so that no record or photo is ever written over.</summary>
 public static class SheetFile
 {
-    public static Parsed<string> Read(string text)
-        => Path.GetExtension(text.Trim()).Equals(".pdf", StringComparison.OrdinalIgnoreCase)
-            ? Path.GetFullPath(AtHome(text.Trim()))
-            : new Refusal("file", $"'{text.Trim()}' does not end in .pdf, and a build sheet is a PDF.", "kestrel.pdf");
+    private const string Pdf = ".pdf";
+    private const string Csv = ".csv";
+    private const string Zip = ".zip";
 
-    // A shell would do it; a form has none.
-    private static string AtHome(string path)
-        => path.StartsWith("~/", StringComparison.Ordinal)
-            ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), path[2..])
-            : path;
+    public static Parsed<string> Read(string text) => Read(text, "a paper is a PDF", "kestrel.pdf", Pdf);
+
+    /// <summary>Hours and costs go to paper or to a spreadsheet.</summary>
+    public static Parsed<string> ReadAccount(string text) => Read(text, "an account is a PDF or a CSV", "kestrel-costs.csv", Pdf, Csv);
+
+    /// <summary>What goes with a vehicle is one zip.</summary>
+    public static Parsed<string> ReadBundle(string text) => Read(text, "a handover is a zip", "kestrel-handover.zip", Zip);
+
+    public static bool IsCsv(string path) => EndsIn(path, Csv);
+
+    private static Parsed<string> Read(string text, string why, string example, params ReadOnlySpan<string> endings)
+    {
+        foreach (var ending in endings)
+        {
+            if (EndsIn(text.Trim(), ending)) return TypedPath.Full(text);
+        }
+
+        return new Refusal("file", $"'{text.Trim()}' does not end in {string.Join(" or ", endings.ToArray())}, and {why}.", example);
+    }
+
+    private static bool EndsIn(string path, string ending) => Path.GetExtension(path).Equals(ending, StringComparison.OrdinalIgnoreCase);
 }

@@ -177,7 +177,7 @@ public static class SheetOfVehicle
         var from = before.Length == 0 ? "" : $"{before.Replace($" {Units.RevolutionPerMinute}", "", StringComparison.Ordinal)} → ";
         return new()
         {
-            Date = DayText.InShort(swap.Date),
+            Date = DayText.InShort(swap.Day),
             Odometer = swap.Odometer?.InWords.Replace(' ', NoBreak),
             Position = Sentence(swap.Position.InWords()),
             Removed = swap.Removed?.Name ?? "none",

@@ -25,7 +25,7 @@ internal static class Painting
     public static void Paint(this View view, int x, int y, string text, TgAttribute attribute)
     {
         view.SetAttribute(attribute);
-        view.AddStr(x, y, text);
+        view.AddStr(x, y, Characters.Shown(text));
     }
 
     public static void Paint(this View view, int x, int y, string text, Tone tone) => view.Paint(x, y, text, Theme.Palette.Of(tone));

@@ -70,6 +70,55 @@ internal sealed record Palette
         };
     }
 
+    /// <summary>The same for a bright room: paper, ink and a darker brass.</summary>
+    public static Palette RichLight()
+    {
+        var paper = new Color(247, 244, 236);
+        var ink = new Color(44, 48, 52);
+        var board = new Color(226, 221, 208);
+        var brass = new Color(134, 86, 8);
+        return new Palette
+        {
+            Plain = new TgAttribute(ink, paper),
+            Quiet = new TgAttribute(new Color(104, 106, 104), paper),
+            Strong = new TgAttribute(new Color(12, 14, 18), paper, TextStyle.Bold),
+            Heading = new TgAttribute(brass, paper),
+            Fits = new TgAttribute(new Color(26, 104, 44), paper),
+            Watch = new TgAttribute(new Color(126, 84, 0), paper),
+            Open = new TgAttribute(new Color(20, 84, 148), paper),
+            Clash = new TgAttribute(new Color(172, 32, 20), paper, TextStyle.Bold),
+            Cursor = new TgAttribute(new Color(255, 252, 242), brass),
+            Chosen = new TgAttribute(new Color(12, 14, 18), new Color(208, 201, 184)),
+            Field = new TgAttribute(ink, board),
+            FieldFocused = new TgAttribute(new Color(12, 14, 18), new Color(255, 236, 184)),
+            Bar = new TgAttribute(new Color(72, 74, 74), board),
+            BarKey = new TgAttribute(brass, board, TextStyle.Bold),
+        };
+    }
+
+    /// <summary>Sixteen colours on a bright terminal.</summary>
+    public static Palette SixteenLight()
+    {
+        Color black = ColorName16.Black, gray = ColorName16.Gray, white = ColorName16.White, dark = ColorName16.DarkGray;
+        return new Palette
+        {
+            Plain = new TgAttribute(black, white),
+            Quiet = new TgAttribute(dark, white),
+            Strong = new TgAttribute(black, white, TextStyle.Bold),
+            Heading = new TgAttribute(ColorName16.Blue, white),
+            Fits = new TgAttribute(ColorName16.Green, white),
+            Watch = new TgAttribute(ColorName16.Magenta, white),
+            Open = new TgAttribute(ColorName16.Cyan, white),
+            Clash = new TgAttribute(ColorName16.Red, white),
+            Cursor = new TgAttribute(white, ColorName16.Blue),
+            Chosen = new TgAttribute(black, gray),
+            Field = new TgAttribute(black, gray),
+            FieldFocused = new TgAttribute(white, dark),
+            Bar = new TgAttribute(white, dark),
+            BarKey = new TgAttribute(ColorName16.BrightYellow, dark),
+        };
+    }
+
     /// <summary>For every other terminal with colours: the sixteen that all of them have.</summary>
     public static Palette Sixteen()
     {

@@ -27,6 +27,7 @@ public static class TerminalSession
         }
 
         Application.MaximumIterationsPerSecond = 100; // the default of 25 adds up to 40 ms to every key
+        Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
         Theme.Apply();
 
         var app = Application.Create();

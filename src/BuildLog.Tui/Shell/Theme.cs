@@ -44,13 +44,43 @@ internal static class Theme
             // Plain brackets on buttons: the library's are missing from many console fonts.
             GlyphSettings.Current = GlyphSettings.Current with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
 
-            Palette = NoColour ? Palette.Mono() : KnowsManyColours ? Palette.Rich() : Palette.Sixteen();
+            if (Characters.AreAscii) GlyphSettings.Current = InAscii(GlyphSettings.Current);
+
+            Palette = PaletteFor(NoColour, KnowsManyColours, IsLight(Environment.GetEnvironmentVariable));
             foreach (var name in new[] { "Base", "Dialog", "Menu", "Error", "Accent" }) SchemeManager.AddScheme(name, SchemeOf(Palette));
         }
     }
 
     /// <summary>Keeps to the sixteen colours where the terminal has not said that it knows more.</summary>
     public static void ApplyTo(IApplication app) => app.Driver!.Force16Colors = NoColour || !KnowsManyColours;
+
+    internal static Palette PaletteFor(bool noColour, bool manyColours, bool light) => (noColour, manyColours, light) switch
+    {
+        (true, _, _) => Palette.Mono(),
+        (_, true, true) => Palette.RichLight(),
+        (_, true, false) => Palette.Rich(),
+        (_, false, true) => Palette.SixteenLight(),
+        _ => Palette.Sixteen(),
+    };
+
+    /// <summary>Whether a bright background is asked for, or the terminal says it has one.</summary>
+    /// <remarks>COLORFGBG is what several terminals set: foreground;background, where 7 and 15 are the two whites.</remarks>
+    /// <param name="environment">Reads one variable.</param>
+    internal static bool IsLight(Func<string, string?> environment)
+        => environment("BUILDLOG_THEME") is { Length: > 0 } asked
+            ? asked.Equals("light", StringComparison.OrdinalIgnoreCase)
+            : environment("COLORFGBG")?.Split(';')[^1] is "7" or "15";
+
+    // The frames the library draws by itself.
+    private static GlyphSettings InAscii(GlyphSettings glyphs)
+    {
+        Rune corner = new('+'), level = new('-'), upright = new('|');
+        return glyphs with
+        {
+            HLine = level, VLine = upright, ULCorner = corner, URCorner = corner, LLCorner = corner, LRCorner = corner,
+            LeftTee = corner, RightTee = corner, TopTee = corner, BottomTee = corner, Cross = corner,
+        };
+    }
 
     private static Scheme SchemeOf(Palette palette) => new(palette.Plain)
     {

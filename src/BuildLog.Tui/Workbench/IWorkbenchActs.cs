@@ -42,6 +42,9 @@ public interface IWorkbenchActs
 
     void RollOut(IWorkbenchView view);
 
+    /// <summary>Asks which of all the measurements, and takes it.</summary>
+    void Measure(IWorkbenchView view);
+
     void EditGoal(IWorkbenchView view);
 
     void WriteSheet(IWorkbenchView view);

@@ -25,6 +25,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly WhatNowPage whatNow = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(2), Visible = false };
     private readonly StatusLine status = new();
     private readonly KeyLine keyLine = new();
+    private readonly LeastSize leastSize = new();
     private readonly IReadOnlyList<KeyAct> keys;
     private Beside<WhatNowRow>? beside; // once it runs
 
@@ -37,7 +38,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Model = acts.Open();
         keys = KeysOf(acts);
 
-        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, whatNow, status, keyLine);
+        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, whatNow, status, keyLine, leastSize);
         SubViewLayout += (_, _) => Arrange();
         divider.DrawingContent += (_, e) =>
         {
@@ -48,7 +49,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
         strip.BoxChosen += (_, _) => ShowCard();
         strip.CardAsked += (_, _) => ShowWholeCard();
-        foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => ShowKeys();
+        foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => ShowKeys();
         foreach (var page in vehiclePages) page.ActAsked += (_, act) => Run(act);
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
@@ -60,6 +61,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     public WorkbenchModel Model { get; private set; }
+
+    /// <summary>What its keys do, from any pane.</summary>
+    public IReadOnlyList<KeyAct> Keys => keys;
+
+    /// <summary>Where half-filled forms are kept.</summary>
+    public Scratchpad Pad { get; init; } = new();
 
     /// <summary>Everything said in the status line, newest first.</summary>
     public IReadOnlyList<string> Messages => status.Messages;
@@ -96,7 +103,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Say(string message) => status.Say(message);
 
-    public bool Fill(Form form) => FormScreen.Fill(App!, form);
+    public bool Fill(Form form) => FormScreen.Fill(App!, form, Pad);
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 
@@ -134,6 +141,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)) { OfVehicle = true },
             new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)) { OfVehicle = true },
             new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)) { OfVehicle = true },
+            new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)) { OfVehicle = true },
             new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)) { OfVehicle = true },
             new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)) { OfVehicle = true },
             new((Key)'w', "What now: all vehicles, the most pressing first", null, GoToWhatNow),
@@ -285,16 +293,19 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void Arrange()
     {
         var width = Viewport.Width;
-        var listWidth = Math.Clamp((width / 4) - 2, 18, 30);
-        var left = listWidth + 1;
+        leastSize.Fit(Viewport.Size);
+        var onePane = LeastSize.FitsOnePaneOnly(Viewport.Size);
+        var listWidth = !onePane ? Math.Clamp((width / 4) - 2, 18, 30) : vehicles.HasFocus && Model.Chosen is not null ? width : 0;
+        var left = onePane ? listWidth : listWidth + 1;
+        divider.Visible = !onePane && !whatNow.Visible;
         vehicles.Width = listWidth;
         divider.X = listWidth;
         foreach (var view in new View[] { name, strip, card, pages }) view.X = left;
         firstStep.X = left + 2;
         strip.X = left + 1;
-        strip.Width = width - left - 1;
+        strip.Width = Math.Max(0, width - left - 1);
 
-        if (Model.Chosen is not { } vehicle) return;
+        if (Model.Chosen is not { } vehicle || left >= width) return;
         var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 5);
         strip.Height = height;
         card.Y = 2 + height;
@@ -302,6 +313,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         pages.Width = Dim.Fill();
         pages.Height = Dim.Fill(2);
         ShowCard();
+    }
+
+    // Where one pane is shown at a time, it is the one with the focus.
+    private void FocusMoved()
+    {
+        ShowKeys();
+        if (LeastSize.FitsOnePaneOnly(Viewport.Size)) SetNeedsLayout();
     }
 
     private void ShowCard()

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.App;
 
@@ -9,12 +10,14 @@ internal static class WorkbenchStart
     /// <param name="acts">What its keys do.</param>
     /// <param name="pages">The pages below the strip.</param>
     /// <param name="log">Where errors are written in full.</param>
+    /// <param name="pad">Where half-filled forms are kept.</param>
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Func<string?>? meanwhile = null) => TerminalSession.Run(
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null) => TerminalSession.Run(
         app =>
         {
-            var screen = new WorkbenchScreen(acts, pages());
+            var screen = new WorkbenchScreen(acts, pages()) { Pad = pad };
+            if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
             screen.GoToWhatNow();
             if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
             return screen;

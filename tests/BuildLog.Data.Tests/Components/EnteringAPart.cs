@@ -53,7 +53,7 @@ public sealed class EnteringAPart : IDisposable
         { () => new TransmissionComponent { Name = "b", Gears = TransmissionComponent.GearsFrom(Source.Tag, "1.00", "2.00") }, "Gears stand from the lowest to the top: '2' (2.00) cannot follow '1' (1.00)." },
         { () => new TransferCaseComponent { Name = "t", High = Noted.Ratio("2.3", RatioRange.Transfer, Source.Tag), Low = Noted.Ratio("1", RatioRange.Transfer, Source.Tag) }, "The low range (1) must have the larger ratio, high is 2.3." },
         { () => new EngineComponent { Name = "e", Idle = Noted.EngineSpeed("5000", Source.Tag), Redline = Noted.EngineSpeed("800", Source.Tag) }, "The redline (800) must be above the idle speed (5000)." },
-        { () => new EngineComponent { Name = "e", Idle = Noted.EngineSpeed("30 inn", Source.Tag) }, "'30 inn': the unit 'inn' is not known; for a engine speed use rev/min, rev/s." },
+        { () => new EngineComponent { Name = "e", Idle = Noted.EngineSpeed("30 inn", Source.Tag) }, "'30 inn': the unit 'inn' is not known; for an engine speed use rev/min, rev/s." },
         { () => new WheelSetComponent { Name = "w", SizeText = "205/65X15" }, "'205/65X15' is no tyre size: after '205/65' R for radial, or '-' for bias is expected, not 'X15'." },
         { () => new WheelSetComponent { Name = "w", SizeText = "205/65-15" }, "'205/65-15' marks a bias tyre, not a radial one." },
         { () => new WheelSetComponent { Name = "w", StatedCircumference = Noted.Length("30 in", Source.OwnersWord) }, "'30 in' is no rolling circumference: road tyres cover 0.8 to 6 m a turn." },

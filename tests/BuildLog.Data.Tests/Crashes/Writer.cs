@@ -11,6 +11,17 @@ internal static class Writer
     public const string ByHand = "write-by-hand";
     public const string ThroughTheShop = "write-through-the-shop";
 
+    public const string Opening = "open-the-record";
+
+    /// <summary>Opens the record, which may have to be brought up to date first.</summary>
+    public static int Open(string path)
+    {
+        Say("opening");
+        ShopFile.Open(path).Dispose();
+        Say("opened");
+        return 0;
+    }
+
     /// <summary>Writes until it is killed, with the record's own connection but without the mapper, which takes longer to load than a round lasts.</summary>
     public static int WriteByHand(string path)
     {

@@ -75,7 +75,7 @@ public sealed class CopyingTheRecord : IDisposable
     public void Never_goes_over_the_record_itself_by_whatever_name()
     {
         test.Vehicle("Brindle");
-        Refused(test.Path, overwrite: true, Fault.Exists, $"{test.Path} is the record itself. Name another file for its copy.");
+        Refused(test.Path, overwrite: true, Fault.Exists, $"{test.Path} is the record itself. Name another file, such as shop-backup.db.");
 
         var byway = Path.Combine(test.Folder, "byway");
         Directory.CreateSymbolicLink(byway, test.Folder);

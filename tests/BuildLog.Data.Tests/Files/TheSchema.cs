@@ -25,6 +25,10 @@ public sealed class TheSchema : IDisposable
     }
 
     [Fact]
+    public void Is_kept_as_a_file_of_every_step_but_the_last()
+        => Assert.All(KnownMigrations.Ids.SkipLast(1), id => Assert.True(File.Exists(Path.Combine(AppContext.BaseDirectory, "Files", id.Split('_')[1] + ".sql")), id));
+
+    [Fact]
     public void Has_strict_tables_only()
     {
         var tables = Ask("SELECT name || ':' || strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' ORDER BY name");
@@ -78,6 +82,8 @@ public sealed class TheSchema : IDisposable
     [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal, OuterSi) VALUES (1, 1, 0.076)")]
     [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited) VALUES (1, 'limit', 'u1', 0, 'Track')")]
     [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited, \"Limit\") VALUES (1, 'limit', 'u1', 0, 'Noise', '80')")]
+    [InlineData("INSERT INTO Fitments (ComponentId, VehicleId, Position, FromDate, FromOrder, Reason, ReasonOff, Uid, Version, FromAsTypedText, FromAsTypedEarliest, FromAsTypedLatest) VALUES (1, 1, 'Engine', '2024-06-01', 1, '', '', 'u1', 0, 'spring 2024', '2024-03-01', '2024-05-31')")]
+    [InlineData("INSERT INTO Fitments (ComponentId, VehicleId, Position, FromDate, FromOrder, Reason, ReasonOff, Uid, Version, ToAsTypedText) VALUES (1, 1, 'Engine', '2024-06-01', 1, '', '', 'u1', 0, 'spring 2024')")]
     [InlineData("INSERT INTO Fitments (ComponentId, VehicleId, Position, FromDate, FromOrder, Reason, ReasonOff, Uid, Version) VALUES (1, 1, 'Roof', '2026-01-01', 1, '', '', 'u1', 0)")]
     public void Refuses_nonsense_whoever_writes_it(string sql)
     {

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using BuildLog.Data.Files;
 using BuildLog.Data.Suppliers;
 using BuildLog.Gearing.Quantities;
 using Xunit;
@@ -64,6 +65,17 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
     {
         Rewrite(files => files["manifest.json"] = files["manifest.json"].Replace("\"version\": 1", "\"version\": 2", StringComparison.Ordinal));
         Refuses("a newer BuildLog wrote it. Update this one, then import");
+    }
+
+    // Only where today's program wrote it must everything be there.
+    [Fact]
+    public void Is_taken_with_less_in_it_from_an_earlier_schema_only()
+    {
+        Rewrite(files => files["vehicles.json"] = System.Text.RegularExpressions.Regex.Replace(files["vehicles.json"], ",\\s*\"rollingClass\": null", ""));
+        Refuses("vehicles.json, entry 1 lacks 'rollingClass'");
+
+        Rewrite(files => files["manifest.json"] = files["manifest.json"].Replace(KnownMigrations.Ids[^1], KnownMigrations.Ids[^2], StringComparison.Ordinal));
+        Assert.Equal(1, there.Shop.Import(Zip).Added[Matter.Vehicle]);
     }
 
     [Fact]

@@ -1,6 +1,8 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using Xunit;
 
@@ -36,6 +38,20 @@ public sealed class HillStartCheckTests
         Assert.Empty(new HillStartCheck().Look(InventedLoad.Car, CheckCase.NoGoals));
         Assert.Contains("weigh the axles one by one", Find(InventedLoad.Car with { Load = InventedLoad.Exact with { DrivenShare = null } }, "20 %").Cures);
         Assert.Equal(Verdict.Open, Find(new(), "20 %").Verdict);
+    }
+
+    // In low all wheels pull: grip gives (0.8 · 1 − 0.014)/1 = 78.6 %, though only half of the mass is driven on the road.
+    [Fact]
+    public void A_part_time_front_axle_pulls_in_the_low_range()
+    {
+        var truck = InventedLoad.WithTorque(400) with
+        {
+            FrontAxle = InventedCar.Axle(4.10),
+            TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) { FrontDrive = FrontDrive.Declutch },
+        };
+
+        Assert.Equal(0.786, Find(truck, "40 %").Value!.Value, 1e-12);
+        Assert.Equal(Verdict.Fits, Find(truck with { Load = InventedLoad.Exact with { DrivenShare = null } }, "40 %").Verdict);
     }
 
     private static Finding Find(Driveline car, string gradient) => Assert.Single(new HillStartCheck().Look(car, CheckCase.NoGoals with { HillStart = HillStartGoal.Read(gradient).OrRefuse() }));

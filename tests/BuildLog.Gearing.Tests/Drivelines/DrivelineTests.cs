@@ -1,4 +1,6 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Speeds;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Drivelines;
@@ -66,6 +68,18 @@ public sealed class DrivelineTests
         Assert.Equal(4.11, (both with { DrivesInFront = true }).DrivingAxle!.Ratio!.Value.Value);
         Assert.Equal(Position.FrontAxle, (both with { RearAxle = null }).DrivingPosition);
         Assert.Equal(Position.RearAxle, new Driveline().DrivingPosition);
+    }
+
+    // 100 km/h on 2.00 m are 13.89 wheel turns a second, on 2.20 m in front 12.63.
+    [Fact]
+    public void Where_the_front_axle_drives_its_own_tyres_count()
+    {
+        var car = InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.10), Tyres = InventedCar.Rolling(2.00) with { FrontPair = InventedCar.Rolling(2.20) } };
+        var goal = InventedCar.Goal("100 km/h", "3000");
+
+        Assert.Equal(100 / 3.6 * 4.10 / 2.00, CruiseCheck.EngineSpeed(car, goal)!.Value, 1e-9);
+        Assert.Equal(100 / 3.6 * 4.10 / 2.20, CruiseCheck.EngineSpeed(car with { DrivesInFront = true }, goal)!.Value, 1e-9);
+        Assert.Equal(100 / 3.6, GearSpeeds.Of(car with { DrivesInFront = true })!.RoadSpeed(car.Step(null)!, 100 / 3.6 * 4.10 / 2.20).Value, 1e-9);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Tests.Drivelines;
 
@@ -21,6 +22,13 @@ internal static class InventedCar
     public static Axle Axle(Measured ratio) => new("axle", Exactly(ratio));
 
     public static TyreSet Rolling(Measured circumference) => new("tyres", Exactly(circumference), null);
+
+    /// <summary>On 205/65R15 of the label alone, hub faces 1.5 m apart; with a rim's width in inches on wheels of ET 25.</summary>
+    public static Driveline OnLabelledTyres(double? rim = null) => Plain with
+    {
+        RearAxle = Axle(4.10) with { HubFaces = Exactly(1.5) },
+        Tyres = new("tyres", null, TyreSizeText.Read("205/65R15").OrRefuse()) { Wheel = rim is { } inches ? new(Exactly(inches * 0.0254), Exactly(0.025)) : null },
+    };
 
     public static Measured Of(double value, double u, string name = "reading", Func<double, string>? settle = null)
         => Measured.From(value, new Input(name, u, new Evidence(name, settle)));

@@ -21,7 +21,8 @@ public sealed class PlausibleCurveTests
         Assert.Equal(torque, curve.PeakTorque.Value, 1e-9);
         Assert.Equal(torque, curve.TorqueAt(atTorque / 60), 1e-9);
         Assert.Equal(kilowatts * 1000 / (2 * Math.PI * atPower / 60), curve.TorqueAt(atPower / 60), 1e-9);
-        Assert.Equal(kilowatts, curve.PeakPower.Value / 1000, 0.005 * kilowatts);
+        Assert.Equal(kilowatts, curve.PeakPower.Value / 1000, 1e-9);
+        Assert.Equal(atPower, curve.MostPowerful.EngineSpeed * 60, 1e-9);
     }
 
     // 400 N·m at 2000 rev/min make 83.78 kW; the sheet rounds the one power of both peaks to 83.5.
@@ -50,9 +51,25 @@ public sealed class PlausibleCurveTests
             for (var n = curve.From; n <= curve.To; n += (curve.To - curve.From) / 300)
             {
                 Assert.True(curve.TorqueAt(n) <= torque * (1 + 1e-12));
-                Assert.True(2 * Math.PI * n * curve.TorqueAt(n) <= power * 1.01);
+                Assert.True(curve.PowerAt(n)!.Value <= power * (1 + 1e-12));
             }
         });
+
+    // There P = 2π n T stays, so one part more of n takes one part off the torque.
+    [Fact]
+    public void Where_it_is_held_to_its_power_torque_falls_as_engine_speed_rises()
+    {
+        var curve = PlausibleCurve.From(210, 2500 / 60.0, 77_000, 4500 / 60.0);
+        var held = Enumerable.Range(2501, 1998).Select(rpm => rpm / 60.0).Where(n => Math.Abs(curve.PowerAt(n)!.Value - 77_000) < 1e-6 && curve.Points.All(point => Math.Abs(point.EngineSpeed - n) > 1e-6)).ToList();
+
+        Assert.NotEmpty(held);
+        Assert.All(held, n =>
+        {
+            var input = new Input("rev counter", 0.01 * n, new Evidence("rev counter"));
+            var line = curve.At(Measured.From(n, input))!.Budget().Single(line => line.Input == input);
+            Assert.Equal(0.01 * curve.TorqueAt(n), line.Contribution, 1e-9);
+        });
+    }
 
     [Theory]
     [InlineData(210, 4500, 77, 2500, "2500 against 4500")]

@@ -35,12 +35,9 @@ internal static class Air
         Figure.ToRelative("ρ, kg/m³", 0.9092543452517026, Atmosphere.At(3000).Density, 1e-6),
     ]);
 
-    // The first is one engine's certificate, the second a rule of thumb: 3 % for each 1000 ft above 500 ft. Both within 2 % of the whole.
-    public static PublishedSet Altitude() => new("Power left at altitude", "a certified aero engine and a trade rule, second-hand", Standing.CommonPractice,
+    // One engine's certificate; within 2 % of the whole.
+    public static PublishedSet Altitude() => new("Power left at altitude", "a certified aero engine, second-hand", Standing.CommonPractice,
     [
         new("10 000 ft, hp of 100", 71, 100 * AltitudeLoss.Factor(Induction.NaturallyAspirated, Atmosphere.At(3048)), 2),
-        new("4500 ft, hp of 225 at 500 ft", 198, 225 * Left(4500) / Left(500), 4),
     ]);
-
-    private static double Left(double feet) => AltitudeLoss.Factor(Induction.NaturallyAspirated, Atmosphere.At(feet * 0.3048));
 }

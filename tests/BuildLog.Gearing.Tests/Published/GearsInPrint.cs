@@ -5,18 +5,11 @@ namespace BuildLog.Gearing.Tests.Published;
 /// <summary>Gear ratios printed beside their tooth counts.</summary>
 internal static class GearsInPrint
 {
-    public static PublishedSet TwoStage() => new("Gears over a layshaft, from teeth", "service data of a three-speed box; a gearbox builder's page", Standing.Read,
+    public static PublishedSet TwoStage() => new("Gears over a layshaft, from teeth", "service data of a three-speed box", Standing.Read,
     [
         Figure.ToPlaces("29/19 x 31/14", 3.38, 2, Ratio("29/19 x 31/14")),
         Figure.ToPlaces("29/19 x 25/22", 1.734, 3, Ratio("29/19 x 25/22")),
         Figure.ToPlaces("29/19 x 31/13, reverse over an idler", 3.64, 2, Ratio("29/19 x 31/13")),
-        Figure.ToPlaces("25/21 x 36/17", 2.52, 2, Ratio("25/21 x 36/17")),
-    ]);
-
-    // The print rounds 15/21 to 0.71 before it divides, and so has 1.41.
-    public static PublishedSet Splines() => new("A gear counted by output splines", "trade text", Standing.Read,
-    [
-        new Figure("15 of 21 splines to one input turn", 1.41, TurnCount.OfGear([TurnReading.ReadGear("15/21:1").OrRefuse()], new CountPrecision()).Ratio.Value, 0.011),
     ]);
 
     public static PublishedSet TwoPlanetary() => new("First gear of three-speed automatics from second and reverse", "ratios as quoted in the trade", Standing.FromMemory,

@@ -21,6 +21,17 @@ public sealed class PublishedFiguresTests
             FormattableString.Invariant($"{figure.Name}: printed {figure.Printed:R}, computed {figure.Computed:R}, allowed ± {figure.Tolerance:G2}")));
     }
 
+    // Rows A1 to H8; E4 stands in four lines.
+    [Fact]
+    public void The_driveline_examples_are_all_there()
+    {
+        var rows = PublishedSets.All.Where(set => set.Name.StartsWith("Driveline examples", StringComparison.Ordinal)).SelectMany(set => set.Figures).Select(figure => figure.Name.Split(' ')[0]).ToList();
+        var wanted = new[] { ("A", 12), ("B", 10), ("C", 6), ("D", 14), ("E", 12), ("G", 10), ("H", 8) }.SelectMany(group => Enumerable.Range(1, group.Item2).Select(row => $"{group.Item1}{row}"));
+
+        Assert.Equal(75, rows.Count);
+        Assert.Equal(wanted.Order(StringComparer.Ordinal), rows.Distinct().Order(StringComparer.Ordinal));
+    }
+
     // With BUILDLOG_WRITE_PUBLISHED=1 the run writes the table; else it only compares.
     [Fact]
     public void The_readme_has_the_table_of_this_run()

@@ -25,6 +25,7 @@ public sealed record PublishedSet(string Name, string Source, Standing Standing,
     {
         Standing.Read => "read",
         Standing.FromMemory => "from memory",
+        Standing.WorkedOut => "worked out apart from this code",
         _ => "common practice, no source",
     };
 }
@@ -33,5 +34,6 @@ public enum Standing
 {
     Read,
     FromMemory,
+    WorkedOut,
     CommonPractice,
 }

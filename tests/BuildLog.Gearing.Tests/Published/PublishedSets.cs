@@ -1,3 +1,5 @@
+using BuildLog.Gearing.Tests.Published.Examples;
+
 namespace BuildLog.Gearing.Tests.Published;
 
 /// <summary>Every set of published figures, in the order of the README's table.</summary>
@@ -27,10 +29,7 @@ internal static class PublishedSets
         UnitFactors.SpeedConstants(),
         RatiosInPrint.Teeth(),
         RatiosInPrint.TeethFromMemory(),
-        RatiosInPrint.Turns(),
-        RatiosInPrint.Products(),
         GearsInPrint.TwoStage(),
-        GearsInPrint.Splines(),
         GearsInPrint.TwoPlanetary(),
         TyreTables.Diameters(),
         TyreTables.InchDiameters(),
@@ -43,7 +42,6 @@ internal static class PublishedSets
         TyreTables.SpeedSymbolsFromMemory(),
         TyreTables.MeasuringRims(),
         WorkedSpeeds.Handbooks(),
-        WorkedSpeeds.TradePress(),
         WorkedSpeeds.MakersGuideFromMemory(),
         WorkedSpeeds.TextbookFromMemory(),
         WorkedSpeeds.CommonPractice(),
@@ -53,18 +51,17 @@ internal static class PublishedSets
         Air.TableFromMemory(),
         Air.ByAnotherProgram(),
         Air.Altitude(),
-        CrawlRatios.Printed(),
         ShaftTables.CriticalSpeeds(),
         ShaftTables.JointAngles(),
         ShaftTables.PairsOfAngles(),
-        ShaftTables.JointGeometry(),
+        ShaftTables.JointSwing(),
         SpeedometerTables.Law(),
-        SpeedometerTables.Drives(),
         SpeedometerTables.Errors(),
         RunningGearTables.ChordFactors(),
         RunningGearTables.BoltCircles(),
         RunningGearTables.MatchLimits(),
-        RunningGearTables.ClutchPack(),
         RunningGearTables.TyreSpeeds(),
+        WorkedExamples.Printed(),
+        WorkedExamples.WorkedOut(),
     ];
 }

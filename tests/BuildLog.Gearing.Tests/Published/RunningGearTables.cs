@@ -45,12 +45,6 @@ internal static class RunningGearTables
         new("centre differential, high", 3.0, 100 * FourWheelMatch.Limits(FrontDrive.CentreDifferential).High, 1e-12),
     ]);
 
-    // 1½ in in ten turns of a tyre 30 in high, rolling 0.971 π D.
-    public static PublishedSet ClutchPack() => new("Clutch-type all-wheel drive, permitted %", "trade press", Standing.Read,
-    [
-        Figure.ToPlaces("marks 1½ in apart after ten turns", 100 * 1.5 / (10 * Math.PI * 30 * 0.971), 2, 100 * FourWheelMatch.Limits(FrontDrive.ClutchPack).Low),
-    ]);
-
     public static PublishedSet TyreSpeeds() => new("Speed a tyre must be made for, km/h", "a vehicle maker's service text", Standing.Read,
     [
         Figure.ToPlaces("145 km/h", 152.85, 2, TyreSpeed.Required(145)),

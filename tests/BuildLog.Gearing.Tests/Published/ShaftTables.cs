@@ -51,10 +51,8 @@ internal static class ShaftTables
             FormattableString.Invariant($"{row.Rpm} rev/min, {first}°"), second, SecondAngle(row.Rpm, first, TorsionalAcceleration.Limit), 0.1))),
     ]);
 
-    public static PublishedSet JointGeometry() => new("Compound angle and speed swing of a joint", "shaft makers' manual and catalogue", Standing.Read,
+    public static PublishedSet JointSwing() => new("Speed swing of a joint", "an industrial shaft maker's catalogue", Standing.Read,
     [
-        Figure.ToPlaces("2.15° and 2.50°", 3.30, 2, new JointAngle(2.15 * Degree, 2.5 * Degree).Compound.Value / Degree),
-        Figure.ToPlaces("swing at 5°", 0.0076, 4, CardanJoint.NonUniformity(5 * Degree)),
         Figure.ToPlaces("swing at 10°", 0.0306, 4, CardanJoint.NonUniformity(10 * Degree)),
     ]);
 

@@ -30,16 +30,6 @@ internal static class WorkedSpeeds
         Figure.ToPlaces("fifth gear 1.00, axle 2.92: mph", 113, 0, Mph(4400, 1, 2.92, 2 * Math.PI * 12.59 * 0.0254)),
     ]);
 
-    // Those with 336 instead of 336.135 are 0.04 % low on engine speed, up to 1.4 rev/min here.
-    public static PublishedSet TradePress() => new("Road and engine speeds", "trade press", Standing.Read,
-    [
-        Figure.ToPlaces("2800 rev/min, 3.278, 1.727 m: km/h", 88.5, 1, Kmh(2800, 3.278, 1, 1.727)),
-        new("70 mph, 4.11, 28 in: rev/min", 3452, Rpm(70, 1, 4.11, 28), 2),
-        new("70 mph, 2.41, 28 in: rev/min", 2024, Rpm(70, 1, 2.41, 28), 2),
-        new("70 mph, 2.73, 26 in: rev/min", 2469, Rpm(70, 1, 2.73, 26), 2),
-        new("70 mph, 3.00, overdrive 0.73, 30 in: rev/min", 1717, Rpm(70, 0.73, 3.00, 30), 2),
-    ]);
-
     public static PublishedSet CommonPractice() => new("Facts of the trade", "told from shop to shop", Standing.CommonPractice,
     [
         Figure.ToPlaces("3000 rev/min, direct top, axle 3.0, 2.19 m: km/h", 131.4, 1, Kmh(3000, 1, 3.0, 2.19)),
@@ -73,10 +63,6 @@ internal static class WorkedSpeeds
 
     private static double Mph(double rpm, double gear, double axle, double circumference)
         => Units.MilePerHour.FromBase(Going(rpm, gear, axle, circumference, 1).Solved().RoadSpeed!.Value);
-
-    private static double Rpm(double mph, double gear, double axle, double diameterInches)
-        => 60 * new SpeedRelation { RoadSpeed = mph * Units.MilePerHour.Factor, Gear = gear, Axle = axle, Circumference = Math.PI * diameterInches * 0.0254 }
-            .Solved().EngineSpeed!.Value;
 
     private static double Circumference(double kmh, double rpm, double axle)
         => new SpeedRelation { RoadSpeed = kmh / 3.6, EngineSpeed = rpm / 60, Gear = 1, Axle = axle }.Solved().Circumference!.Value;

@@ -1,6 +1,10 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tyres;
 using Xunit;
 
@@ -47,6 +51,27 @@ public sealed class ConstructorsTests
         Says("30 to 1000 mm", () => size with { SectionWidth = 0 });
         Says("100 to 1500 mm", () => size with { RimDiameter = double.NaN });
         Says("0 to 50 mm", () => size with { Worn = -0.001 });
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-4.1)]
+    public void A_part_with_a_number_that_is_not_above_zero(double number)
+    {
+        var known = new Known(number, Source.OwnersWord);
+
+        Says("A gear ratio is more than 0", () => new Gear("1", known));
+        Says("An axle ratio is more than 0", () => new Axle("axle", known));
+        Says("An axle ratio is more than 0", () => new Axle("axle", null) with { Ratio = known });
+        Says("A hub reduction is more than 0", () => new Axle("axle", null) { HubReduction = known });
+        Says("An overdrive ratio is more than 0", () => new Overdrive("unit", known));
+        Says("A transfer case ratio is more than 0", () => new TransferCase("case", known, null));
+        Says("A transfer case ratio is more than 0", () => new TransferCase("case", null, known));
+        Says("A rolling circumference is more than 0", () => new TyreSet("tyres", known, null));
+        Says("A redline is more than 0", () => new Engine("engine", Redline: known));
+        Says("A mass is more than 0", () => new VehicleLoad { Mass = known });
+        Says("torque is more than 0", () => new TorquePoint(20, number));
+        Says("engine speed is more than 0", () => new TorquePoint(number, 180));
     }
 
     // Asked twice, one set of tyres is one set: its error cancels against itself. Two sets of one size are two.

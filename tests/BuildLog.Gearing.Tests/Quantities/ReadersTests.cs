@@ -18,7 +18,7 @@ public sealed class ReadersTests
     // Pieces that readers look for, glued in any order, beside any characters at all.
     private static readonly string[] Pieces =
     [
-        "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
+        "planetary ", "75/30", "29/19", "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
         "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "x", "31", "6.00", "G78", "GR", "PR", "\n", "\t", "\u001b[31m",
         "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
     ];
@@ -63,6 +63,13 @@ public sealed class ReadersTests
         ["count of a gear"] = text => TurnReading.ReadGear(text).Refusal,
         ["gears in mesh"] = text => GearMesh.Read(text).Refusal,
         ["gear of two pairs"] = text => TwoStageGear.Read(text).Refusal,
+        ["planetary set"] = text => Planetary.Read(text).Refusal,
+        ["gear train"] = text => GearTrain.Read(text).Refusal,
+        ["count, both alike"] = text => TurnReading.Read(text, Wheels.Together).Refusal,
+        ["tolerance alone"] = text => CruiseGoal.ReadTolerance(text, CruiseGoal.ReadEngineSpeed("2400").OrRefuse()).Refusal,
+        ["pressure"] = text => QuantityText.Read(text, Kind.Pressure).Refusal,
+        ["force"] = text => QuantityText.Read(text, Kind.Force).Refusal,
+        ["ratio of a gear"] = text => RatioRange.Gear.Read(text).Refusal,
         ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,

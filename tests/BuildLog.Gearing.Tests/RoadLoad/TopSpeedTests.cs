@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using CsCheck;
 using Xunit;
@@ -87,6 +88,21 @@ public sealed class TopSpeedTests
         Assert.Equal(5000 / 60.0 * 2 / 4.10, diagram.Gears[3].Points[^1].Speed, 1e-6);
         Assert.Equal(205.94, diagram.Gradients[0].Points[0].Force, 0.01);
         Assert.True(diagram.Gradients[1].Points[0].Force > 1400);
+    }
+
+    // The diagram is the road's: there a part-time front axle is out, and 900 of 1500 kg are left to pull with.
+    [Fact]
+    public void A_part_time_front_axle_lifts_no_cap()
+    {
+        var truck = InventedLoad.Car with
+        {
+            FrontAxle = InventedCar.Axle(4.10),
+            TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) { FrontDrive = FrontDrive.Declutch },
+            AxleMasses = new(InventedCar.Exactly(600), InventedCar.Exactly(900)),
+            Load = InventedLoad.Exact with { DrivenShare = InventedCar.Exactly(1) },
+        };
+
+        Assert.Equal(0.8 * 0.6 * 1500 * 9.80665, TractiveEffort.Of(InventedLoad.Pull(truck), []).SlipCap!.Value, 1e-6);
     }
 
     [Fact]

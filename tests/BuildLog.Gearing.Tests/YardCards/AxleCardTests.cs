@@ -55,6 +55,16 @@ public sealed class AxleCardTests
         Assert.Equal(teeth.Count, teeth.Distinct().Count());
     }
 
+    // A whole ratio of 5.70 to 6.42 behind hubs of 2.00 leaves 2.85 to 3.21 to ring and pinion.
+    [Fact]
+    public void Behind_a_hub_reduction_the_teeth_make_what_the_hubs_leave()
+    {
+        var portal = AxleCard.Of(Wanted with { Window = new(5.70, 6.42), SureWindow = new(5.72, 6.40) }, hub: 2);
+
+        Assert.Equal(AxleCard.Of(Wanted).Teeth, portal.Teeth);
+        Assert.Equal((28.5, 32.1), Rounded(portal.Turns(Wheels.OneHeld)));
+    }
+
     [Fact]
     public void Two_wishes_that_exclude_each_other_make_no_card()
     {

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.YardCards;
+using CsCheck;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.YardCards;
@@ -39,4 +40,23 @@ public sealed class CountEdgesTests
     [Fact]
     public void Without_a_sure_window_no_count_means_yes()
         => Assert.Null(CountEdges.Of(Wanted, null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0.02)).Yes);
+
+    [Fact]
+    public void A_finer_reading_or_a_longer_count_leaves_less_between_yes_and_no()
+        => Gen.Select(Gen.Double[2.5, 6], Gen.Double[0.2, 0.6], Gen.Double[0.05, 0.25], Gen.Int[10, 30]).Sample((low, width, readTo, turns) =>
+        {
+            var window = new Window(low, low + width);
+            var between = Between(window, turns, readTo);
+
+            Assert.True(Between(window, turns, readTo / 2) < between);
+            Assert.True(Between(window, 2 * turns, readTo) < between);
+        });
+
+    // As a share of the turns: propshaft turns of possible beyond those of yes, over the count.
+    private static double Between(Window window, int turns, double readTo)
+    {
+        var edges = CountEdges.Of(window, window, turns, Wheels.Together, new CountPrecision(readTo, 0.02));
+        var yes = edges.Yes is { } sure ? sure.High - sure.Low : 0;
+        return (edges.Possible.High - edges.Possible.Low - yes) / turns;
+    }
 }

@@ -32,7 +32,7 @@ public sealed class TheMainJobTests : IDisposable
             acts.FitPart(view.Pick(nameof(Position.RearAxle)).Type(("part", "Harrow banjo")), null);
             acts.FitPart(view.Type(("part", "steel wheels"), ("size", "205/65R15 94H")), nameof(Position.Tyres));
             acts.CountTurns(view.Pick("typed").Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:23 3/4\n20:47.5"), ("helper", "Piet")));
-            acts.RollOut(view.Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
+            acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
             acts.EditGoal(view.Pick("cruise").Type(("speed", "100 km/h"), ("engine", "2500 rpm")));
             acts.WriteSheet(view.Type(("file", sheet)));
 

@@ -80,7 +80,7 @@ public sealed class CorrectingTests : IDisposable
     [Fact]
     public void A_session_entered_by_mistake_is_struck()
     {
-        acts.RollOut(view.Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
+        acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
         var session = Assert.Single(view.Model.Chosen!.Measurements.Rows);
 
         new SessionActs(small.Shop).Strike(Bittern, session.Id);

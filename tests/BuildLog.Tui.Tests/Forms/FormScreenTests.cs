@@ -170,7 +170,7 @@ public sealed class FormScreenTests : IDisposable
         var filled = true;
         start.IsRunningChanged += (_, e) =>
         {
-            if (e.Value) screen.App.Invoke(() => filled = FormScreen.Fill(screen.App, form));
+            if (e.Value) screen.App.Invoke(() => filled = FormScreen.Fill(screen.App, form, new Scratchpad()));
         };
         screen.Run(
             start,

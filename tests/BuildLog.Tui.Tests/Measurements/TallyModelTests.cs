@@ -5,22 +5,22 @@ namespace BuildLog.Tui.Tests.Measurements;
 
 public sealed class TallyModelTests
 {
-    private readonly TallyModel tally = new("Harrow banjo", Wheels.Together);
+    private readonly AxleTally tally = new("Harrow banjo", Wheels.Together);
 
     [Fact]
     public void Every_tenth_turn_of_an_end_is_worth_a_bell()
     {
-        var bells = Enumerable.Range(1, 20).Where(_ => tally.Count(TallyEnd.Propshaft)).Count();
+        var bells = Enumerable.Range(1, 20).Where(_ => tally.Count(TallyEnd.Driving)).Count();
         Assert.Equal(2, bells);
     }
 
     [Fact]
     public void A_slip_is_taken_back_last_turn_first()
     {
-        tally.Count(TallyEnd.Propshaft);
-        tally.Count(TallyEnd.Wheel);
+        tally.Count(TallyEnd.Driving);
+        tally.Count(TallyEnd.Driven);
         Assert.True(tally.Undo());
-        Assert.Equal((0, 1), (tally.WheelTurns, tally.PropshaftTurns));
+        Assert.Equal((0, 1), (tally.DrivenTurns, tally.DrivingTurns));
         Assert.True(tally.Undo());
         Assert.False(tally.Undo());
     }
@@ -38,7 +38,7 @@ public sealed class TallyModelTests
     {
         CountTo(wheel: 10, propshaft: 41);
         var before = tally.Live;
-        tally.Count(TallyEnd.Propshaft);
+        tally.Count(TallyEnd.Driving);
         Assert.Equal(before, tally.Live);
         Assert.StartsWith("Stop on a whole turn of the wheel", tally.NotYet, StringComparison.Ordinal);
     }
@@ -75,7 +75,7 @@ public sealed class TallyModelTests
 
     private void CountTo(int wheel, int propshaft)
     {
-        for (var k = 0; k < propshaft; k++) tally.Count(TallyEnd.Propshaft);
-        for (var k = 0; k < wheel; k++) tally.Count(TallyEnd.Wheel);
+        for (var k = 0; k < propshaft; k++) tally.Count(TallyEnd.Driving);
+        for (var k = 0; k < wheel; k++) tally.Count(TallyEnd.Driven);
     }
 }

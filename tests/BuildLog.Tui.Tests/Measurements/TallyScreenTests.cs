@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Tests.Measurements;
 public sealed class TallyScreenTests : IDisposable
 {
     private readonly HeadlessScreen screen = new();
-    private readonly TallyModel tally = new("Harrow banjo", Wheels.Together);
+    private readonly AxleTally tally = new("Harrow banjo", Wheels.Together);
 
     public void Dispose() => screen.Dispose();
 
@@ -17,10 +17,10 @@ public sealed class TallyScreenTests : IDisposable
     {
         using var counting = new TallyScreen(tally);
         screen.Show(counting).Press(Key.Space, (Key)'x', (Key)'4', Key.Enter);
-        Assert.Equal((1, 3), (tally.WheelTurns, tally.PropshaftTurns));
+        Assert.Equal((1, 3), (tally.DrivenTurns, tally.DrivingTurns));
 
         screen.Press(Key.Backspace);
-        Assert.Equal((0, 3), (tally.WheelTurns, tally.PropshaftTurns));
+        Assert.Equal((0, 3), (tally.DrivenTurns, tally.DrivingTurns));
         Assert.Contains("Taken back.", screen.Text, StringComparison.Ordinal);
     }
 

@@ -64,7 +64,7 @@ internal sealed partial class PseudoTerminal : IDisposable
                 var at = shown.ToString().IndexOf(text, Math.Min(after, shown.Length), StringComparison.Ordinal);
                 if (at >= 0) return at + text.Length;
                 var left = TimeSpan.FromSeconds(seconds) - until.Elapsed;
-                if (left <= TimeSpan.Zero || !Monitor.Wait(gate, left)) Assert.Fail($"“{text}” was not written within {seconds} s. The end of the output is:\n{Printable(800)}");
+                if (left <= TimeSpan.Zero || !Monitor.Wait(gate, left)) throw new TimeoutException($"“{text}” was not written within {seconds} s. The end of the output is:\n{Printable(800)}");
             }
         }
     }

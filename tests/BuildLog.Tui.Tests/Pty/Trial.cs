@@ -1,4 +1,5 @@
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Samples;
@@ -15,7 +16,7 @@ internal static class Trial
     public const string Word = "trial";
     public const int ExitFromWithin = 7;
 
-    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile));
+    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile), new Scratchpad());
 
     private sealed class Misbehaving : IWorkbenchActs
     {
@@ -48,6 +49,8 @@ internal static class Trial
         public void CountTurns(IWorkbenchView view) => view.Fill(Forms.VehicleForm.With());
 
         public void RollOut(IWorkbenchView view) => inner.RollOut(view);
+
+        public void Measure(IWorkbenchView view) => inner.Measure(view);
 
         public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
 

@@ -52,6 +52,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public void RollOut(IWorkbenchView view) => Asked.Add("roll");
 
+    public void Measure(IWorkbenchView view) => Asked.Add("measure");
+
     public void EditGoal(IWorkbenchView view) => Asked.Add("goal");
 
     public void WriteSheet(IWorkbenchView view)

@@ -1,0 +1,22 @@
+namespace BuildLog.Data.Attachments;
+
+/// <summary>What an attached file is.</summary>
+public enum AttachmentKind
+{
+    Paper,
+    Photo,
+    Receipt,
+    Drawing,
+}
+
+public static class AttachmentWords
+{
+    public static string InWords(this AttachmentKind kind) => kind switch
+    {
+        AttachmentKind.Paper => "paper",
+        AttachmentKind.Photo => "photo",
+        AttachmentKind.Receipt => "receipt",
+        AttachmentKind.Drawing => "drawing",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of file."),
+    };
+}

@@ -1,0 +1,41 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Gearing.RunningGear;
+
+/// <summary>What part of the mass stands on driven wheels, by whether a part-time front axle is engaged.</summary>
+/// <remarks>
+/// <code>all wheels driven: 1;   part-time on the road: the driving axle's mass / both;   part-time in the low range: 1</code>
+/// <para>
+/// A share that somebody typed holds; of a part-time drive it is the road's, unless it says all of the mass. The low range is for where the front axle is
+/// engaged, whatever joins it.
+/// </para>
+/// <para>Source: definition.</para>
+/// </remarks>
+public static class DrivenWheels
+{
+    private const double All = 0.99;
+
+    /// <summary>On a hard road; null where nobody weighed the axles or told.</summary>
+    public static Measured? ShareOnTheRoad(Driveline driveline)
+        => IsPartTime(driveline) ? OfOneAxle(driveline) ?? Weighed(driveline) : Always(driveline);
+
+    /// <summary>In the lowest gear and range; null where nobody weighed the axles or told.</summary>
+    public static Measured? ShareInLowRange(Driveline driveline) => IsPartTime(driveline) ? 1 : Always(driveline);
+
+    /// <summary>What was told, where it speaks of one axle; null where it says that all wheels are driven.</summary>
+    internal static Measured? OfOneAxle(Driveline driveline) => driveline.Load?.DrivenShare?.Value is { Value: < All } share ? share : null;
+
+    private static bool IsPartTime(Driveline driveline) => JoinsBothAxles(driveline) && driveline.TransferCase!.FrontDrive == FrontDrive.Declutch;
+
+    private static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
+
+    private static Measured? Always(Driveline driveline) => driveline.Load?.DrivenShare?.Value ?? (JoinsBothAxles(driveline) ? 1 : null);
+
+    private static Measured? Weighed(Driveline driveline)
+    {
+        if (driveline.AxleMasses is not { Front.Value: { } front, Rear.Value: { } rear }) return null;
+
+        return (driveline.DrivingPosition == Position.FrontAxle ? front : rear) / (front + rear);
+    }
+}

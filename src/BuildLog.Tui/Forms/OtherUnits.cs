@@ -1,0 +1,41 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>What a typed quantity is in the other system of units, for the line under its entry.</summary>
+public static class OtherUnits
+{
+    private const int Figures = 4;
+
+    private static readonly IReadOnlyDictionary<string, string> Other = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["mm"] = "in", ["cm"] = "in", ["m"] = "ft", ["km"] = "mi", ["in"] = "mm", ["ft"] = "m", ["mi"] = "km",
+        ["km/h"] = "mph", ["mph"] = "km/h", ["m/s"] = "km/h",
+        ["kg"] = "lb", ["lb"] = "kg", ["t"] = "lb",
+        ["bar"] = "psi", ["kPa"] = "psi", ["psi"] = "bar",
+        ["N·m"] = "lb·ft", ["lb·ft"] = "N·m", ["kW"] = "hp", ["hp"] = "kW", ["PS"] = "kW",
+        ["m²"] = "sq ft", ["sq ft"] = "m²", ["N"] = "lbf", ["kN"] = "lbf", ["lbf"] = "N",
+    };
+
+    /// <summary>The echo of an entry; says nothing while the text is not understood.</summary>
+    public static Func<FormValues, string?> Of(string id, Func<string, Parsed<Typed>> read)
+        => values => read(values[id]).Understood(out var typed) ? InWords(typed) : null;
+
+    /// <summary><c>= 4.5 in</c> for 114.3 mm; null for what every system writes alike.</summary>
+    public static string? InWords(Typed typed)
+    {
+        if (!Other.TryGetValue(typed.Unit.Symbol, out var symbol)) return null;
+        var unit = Units.Of(typed.Unit.Kind).First(each => each.Symbol == symbol);
+        return typed.StandardUncertainty > 0
+            ? $"= {Rounded.WithInterval(typed.ToMeasured("as typed"), unit)}"
+            : $"= {Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit)}";
+    }
+
+    // Four figures tell a tape's millimetre; zeros behind the last of them say nothing.
+    private static string ToFigures(double value)
+    {
+        var places = value == 0 ? 0 : Math.Clamp(Figures - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, Figures);
+        var shown = Rounded.Fixed(value, places);
+        return shown.Contains('.', StringComparison.Ordinal) ? shown.TrimEnd('0').TrimEnd('.') : shown;
+    }
+}

@@ -1,0 +1,40 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>An axle's turns: the ratio so far, which axle that may be, and how many turns more would settle it.</summary>
+public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, CountedEnds.Axle)
+{
+    private static readonly CountPrecision ReadAtTheEnd = new();
+
+    public override string Title => $"Count turns: {Part}";
+
+    public override string HelpPage => "TurnCount";
+
+    /// <summary>Which wheels turn.</summary>
+    public Wheels Wheels => wheels;
+
+    protected override Parsed<TurnCount> CountOf(string reading)
+        => TurnReading.Read(reading, wheels).Then(read => Parsed.From(() => TurnCount.Of([read], NotReadYet)));
+
+    protected override IEnumerable<string> Says(TurnCount count)
+    {
+        var candidates = RatioCandidates.For(count.Ratio).Ranked;
+        return candidates.Count == 0
+            ? ["No ratio that is sold lies near it: is the other wheel doing what you said?"]
+            : [$"May be {string.Join(", ", candidates.Take(4).Select(candidate => candidate.Name))}.", .. ToSettle(candidates)];
+    }
+
+    private IEnumerable<string> ToSettle(IReadOnlyList<RatioCandidate> candidates)
+    {
+        if (candidates is not [var best, var second, ..]) yield break;
+        var more = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - DrivenTurns;
+        yield return more switch
+        {
+            <= 0 => $"Enough to tell {best.Name} from {second.Name}, once the last part is read to a quarter turn.",
+            1 => $"One more wheel turn would tell {best.Name} from {second.Name}, read to a quarter turn.",
+            _ => FormattableString.Invariant($"{more} more wheel turns would tell {best.Name} from {second.Name}, read to a quarter turn."),
+        };
+    }
+}

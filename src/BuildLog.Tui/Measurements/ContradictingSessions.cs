@@ -1,0 +1,25 @@
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Two sessions of one part that cannot both be right: each says so, and names the other.</summary>
+public static class ContradictingSessions
+{
+    /// <summary>What a session's row says of those it contradicts.</summary>
+    public static IEnumerable<string> Of(Session session, IReadOnlyList<Session> all, UnitSystem units)
+    {
+        var result = MeasurementsWords.Result(session, units);
+        foreach (var other in all.Where(other => other.Id != session.Id && IsOfTheSame(session, other)))
+        {
+            var theirs = MeasurementsWords.Result(other, units);
+            if ((result.Value - theirs.Value).Interval95 is { Low: <= 0, High: >= 0 }) continue;
+            yield return $"Contradicts the {other.Method} of {DayText.InWords(other.Date)}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.";
+        }
+    }
+
+    private static bool IsOfTheSame(Session session, Session other)
+        => session.ComponentId == other.ComponentId && session.Method == other.Method && (session as GearCountSession)?.Gear == (other as GearCountSession)?.Gear;
+}

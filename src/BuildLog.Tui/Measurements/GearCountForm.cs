@@ -1,0 +1,48 @@
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Asks for the count of one gear, and says what the counts so far make.</summary>
+public static class GearCountForm
+{
+    /// <param name="box">The gearbox's name.</param>
+    /// <param name="gear">Which of its gears.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="tally">What was just counted; its cautions have been acknowledged.</param>
+    public static Form For(string box, string gear, DateOnly today, Action<Action<GearCountSession>> save, FinishedTally? tally = null) => new()
+    {
+        Title = $"Count gear {gear}: {box}",
+        HelpPage = "GearCount",
+        Cautions = tally is null ? Cautions.GearCount : [],
+        SaveCaption = "Keep",
+        Entries =
+        [
+            new LinesEntry("turns", "Counts", 4)
+            {
+                Initial = tally?.Reading ?? "",
+                Hint = "one a line, output:input, such as 10:30.1",
+                Check = values => Readings(values).Refusal?.Sentence,
+            },
+            .. SessionEntries.Precision(tally?.ReadTo, "an input turn"),
+            .. SessionEntries.For(today),
+        ],
+        Echo = values => Count(values).Understood(out var count) ? GearCountWords.Full(count) : [],
+        Save = values => Count(values).Refusal is { } refusal
+            ? SaveOutcome.Refuse("turns", refusal.Sentence)
+            : Forms.Checks.Try(() => save(session =>
+            {
+                session.Readings = values.Lines("turns");
+                (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
+                SessionEntries.Apply(values, session, today);
+            })),
+    };
+
+    private static Parsed<List<TurnReading>> Readings(FormValues values) => SessionEntries.Lines(values, "turns", TurnReading.ReadGear, "10:30.1");
+
+    private static Parsed<TurnCount> Count(FormValues values)
+        => Readings(values).Then(readings => SessionEntries.PrecisionOf(values).Then(how => Parsed.From(() => TurnCount.OfGear(readings, how))));
+}

@@ -1,0 +1,70 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.RoadTests;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Everything that can be measured on a vehicle as it stands: which method, then its session.</summary>
+internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units)
+{
+    /// <returns>What was kept, or null if nothing was.</returns>
+    public string? Run(IWorkbenchView view, Vehicle vehicle, DateOnly today)
+    {
+        var methods = Methods(view, vehicle, today).ToList();
+        var chosen = view.Choose($"Measure what on {vehicle.Name}?", [.. methods.Select(method => new ChoiceOption(method.Words, method.Words))]);
+        return methods.Find(method => method.Words == chosen) is { } found && found.Do() ? $"Kept: {found.Words}." : null;
+    }
+
+    private IEnumerable<Method> Methods(IWorkbenchView view, Vehicle vehicle, DateOnly today)
+    {
+        var fitted = shop.DrivelineOn(vehicle, today);
+        foreach (var axle in new[] { Position.RearAxle, Position.FrontAxle }.Select(fitted.At).OfType<AxleComponent>())
+        {
+            yield return new($"turn count of {axle.Name}", () => tallies.CountAxle(view, axle.Name, today, edit => Add(new TurnCountSession(axle, vehicle), edit)));
+            yield return new($"teeth of {axle.Name}", () => view.Fill(TeethForm.For(axle, edit => shop.Change(axle, edit))));
+        }
+
+        if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new($"a gear of {box.Name}", () => CountGear(view, box, vehicle, today));
+        if (fitted.At(Position.Tyres) is WheelSetComponent wheels)
+        {
+            yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => Add(new RollOutSession(wheels, vehicle), edit)));
+            yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, edit => shop.Change(wheels, edit))));
+        }
+
+        foreach (var shaft in new[] { Position.Propshaft, Position.FrontPropshaft }.Select(fitted.At).OfType<PropshaftComponent>().Where(shaft => shaft.Pieces.Count < 2))
+            yield return new($"angles of {shaft.Name}", () => view.Fill(PropshaftAnglesForm.For(shaft, edit => shop.Change(shaft, edit))));
+        foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres }.Select(fitted.At).OfType<BoltedComponent>())
+            yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, edit => shop.Change(bolted, edit))));
+
+        yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, edit => shop.Change(vehicle, edit))));
+        yield return new("road test", () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => Add(new RoadTest(vehicle), edit))));
+        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => Add(new RoadTest(vehicle), edit))));
+    }
+
+    private bool CountGear(IWorkbenchView view, TransmissionComponent box, Vehicle vehicle, DateOnly today)
+    {
+        if (box.GearNames.Count == 0)
+        {
+            view.Say($"{box.Name} has no gears in the record yet: enter their ratios, even guessed ones, then count.");
+            return false;
+        }
+
+        var gear = view.Choose($"Which gear of {box.Name}?", [.. box.GearNames.Select(name => new ChoiceOption(name, $"gear {name}"))]);
+        return gear is not null && tallies.CountGear(view, box.Name, gear, today, edit => Add(new GearCountSession(box, gear, vehicle), edit));
+    }
+
+    private void Add<T>(T entry, Action<T> edit)
+        where T : Entered
+    {
+        edit(entry);
+        shop.Add(entry);
+    }
+
+    private sealed record Method(string Words, Func<bool> Do);
+}

@@ -1,0 +1,39 @@
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Two ends counted against each other, which makes a ratio.</summary>
+public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(part)
+{
+    /// <summary>The part of a turn that nobody has read yet lies anywhere between none and one: a half, give or take a half.</summary>
+    protected static readonly CountPrecision NotReadYet = new(ReadTo: 1);
+
+    public override string Driven => ends.Driven;
+
+    public override string Driving => ends.Driving;
+
+    public override IReadOnlyList<string> Live
+    {
+        get
+        {
+            if (DrivenTurns == 0) return [$"Turn until the {Driven}'s mark is back where it began; count the {Driving}'s turns on the way."];
+            if (SettledDrivingTurns == 0) return [$"The {Driving} has not come round once yet."];
+            var parsed = CountOf(FormattableString.Invariant($"{DrivenTurns}:{SettledDrivingTurns}.5"));
+            if (!parsed.Understood(out var count)) return [parsed.Refusal!.Sentence];
+
+            return [$"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), the last part of {Article(Driving)} {Driving} turn not yet read.", .. Says(count)];
+        }
+    }
+
+    /// <summary>The count as it is written down, with the quick end's last part of a turn.</summary>
+    public string Reading(double fraction) => FormattableString.Invariant($"{DrivenTurns}:{Rounded.Exact(DrivingTurns + fraction)}");
+
+    private static string Article(string word) => word[0] is 'i' ? "an" : "a";
+
+    /// <summary>What a count as written comes to, its last part of a turn not read.</summary>
+    protected abstract Parsed<TurnCount> CountOf(string reading);
+
+    /// <summary>What more can be said of it.</summary>
+    protected abstract IEnumerable<string> Says(TurnCount count);
+}

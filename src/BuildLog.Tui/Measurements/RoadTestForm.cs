@@ -1,0 +1,70 @@
+using BuildLog.Data;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Forms;
+using Drive = BuildLog.Data.RoadTests.RoadTest;
+
+namespace BuildLog.Tui.Measurements;
+
+/// <summary>Asks for one steady run: road speed by satellite, engine speed by the rev counter; the axle ratio follows.</summary>
+public static class RoadTestForm
+{
+    /// <param name="vehicle">What was driven.</param>
+    /// <param name="driveline">Today's, for its gears and tyres.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the drive with the edit applied.</param>
+    public static Form For(Vehicle vehicle, Driveline driveline, DateOnly today, Action<Action<Drive>> save) => new()
+    {
+        Title = $"Road test: {vehicle.Name}",
+        HelpPage = "RoadTest",
+        Cautions = Cautions.OnTheRoad,
+        SetUp = SetUps.RoadTest,
+        SaveCaption = "Keep",
+        Entries =
+        [
+            new TextEntry("speed", "Road speed") { Hint = "by satellite, such as 80 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("engine", "Engine speed") { Hint = "such as 2450 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed) },
+            new ChoiceEntry("gear", "In gear", [.. driveline.Steps.Select(step => new ChoiceOption(step.Name, step.Name))]) { Initial = driveline.Steps is [.., var top] ? top.Name : "" },
+            new TextEntry("temperatures", "Temperatures") { Hint = "such as water 88 °C, gearbox 71 °C" },
+            new TextEntry("vibration", "Shakes between") { Hint = "such as 85 to 95 km/h; empty for nowhere" },
+            new TextEntry("noises", "Noises") { IsRemembered = true, Hint = "in which gear, on drive or overrun" },
+            new TextEntry("defects", "Defects") { Hint = "what has to be seen to" },
+            new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true, Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+        ],
+        Echo = values => Says(values, driveline),
+        Save = values => Forms.Checks.Try(() => save(drive =>
+        {
+            drive.Date = DayText.ReadPast(values["day"], today).OrRefuse();
+            drive.Speed = Noted.Speed(values["speed"], Source.Measured);
+            drive.EngineSpeed = Noted.EngineSpeed(values["engine"], Source.Measured);
+            (drive.Gear, drive.Temperatures, drive.Vibration) = (values["gear"], values["temperatures"], values["vibration"]);
+            (drive.Noises, drive.Defects) = (values["noises"], values["defects"]);
+        })),
+    };
+
+    private static IReadOnlyList<string> Says(FormValues values, Driveline driveline)
+    {
+        if (!CruiseGoal.ReadSpeed(values["speed"]).Understood(out var speed) || !CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var engine)) return [];
+        if (driveline.Step(values["gear"]) is not { } step) return ["The gear's ratio is not known, so nothing follows for the axle; the run is kept all the same."];
+        if (driveline.Tyres?.RollingCircumference is not { } circumference) return ["The tyres' circumference is not known, so nothing follows for the axle; the run is kept all the same."];
+
+        var ratio = Parsed.From(() => RoadTest.AxleRatio(speed.Value, engine.Value, step.Gear, circumference.Value, transfer: step.Transfer));
+        if (!ratio.Understood(out var axle)) return [ratio.Refusal!.Sentence];
+        var said = $"The axle would be {Rounded.WithInterval(axle, Units.One)} (95 %).";
+        return driveline.AtDriving(axle) is { } contradiction ? [said, contradiction] : [said];
+    }
+
+    // What the fitted axle is known to be, against what the run says.
+    private static string? AtDriving(this Driveline driveline, Measured axle)
+    {
+        var known = driveline.DrivingPosition == Position.FrontAxle ? driveline.FrontAxle?.Ratio : driveline.RearAxle?.Ratio;
+        if (known is null) return null;
+        return (axle - known.Value).Interval95 is { Low: <= 0, High: >= 0 }
+            ? $"That agrees with the {Rounded.Value(known.Value, Units.One)} it is known as."
+            : $"It is known as {Rounded.Value(known.Value, Units.One)}: converter slip, the wrong gear, or the rev counter. Count its turns.";
+    }
+}

@@ -1,0 +1,33 @@
+using System.Drawing;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>Covers the screen where the terminal is too small for anything to be read, and says how large it must be.</summary>
+internal sealed class LeastSize : View
+{
+    private static readonly Size Least = new(60, 18);
+    private static readonly Size ForAllPanes = new(80, 24);
+
+    public LeastSize()
+    {
+        Width = Dim.Fill();
+        Height = Dim.Fill();
+        Visible = false;
+    }
+
+    /// <summary>Below this, panes are shown one at a time.</summary>
+    public static bool FitsOnePaneOnly(Size screen) => screen.Width < ForAllPanes.Width || screen.Height < ForAllPanes.Height;
+
+    public void Fit(Size screen) => Visible = screen.Width < Least.Width || screen.Height < Least.Height;
+
+    protected override bool OnClearingViewport() => true; // every cell is written below
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        this.PaintEmptyRows(0);
+        var text = FormattableString.Invariant($"BuildLog needs {Least.Width} × {Least.Height} characters; this window has {Viewport.Width} × {Viewport.Height}. Make it larger. Nothing is lost.");
+        foreach (var (line, y) in TextFit.Wrap(text, Viewport.Width).Take(Viewport.Height).Select((line, y) => (line, y))) this.Paint(0, y, line, Tone.Strong);
+        return true;
+    }
+}

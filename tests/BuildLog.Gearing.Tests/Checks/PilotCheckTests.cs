@@ -1,0 +1,32 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class PilotCheckTests
+{
+    [Theory]
+    [InlineData(15.05, 15.00, Verdict.Fits)]
+    [InlineData(15.00, 15.00, Verdict.Fits)]
+    [InlineData(15.30, 15.00, Verdict.Watch)]
+    [InlineData(14.90, 15.00, Verdict.Clash)]
+    public void A_spigot_runs_in_the_pilot_with_a_little_play(double bore, double spigot, Verdict verdict)
+        => Assert.Equal(verdict, CheckCase.Find(new PilotCheck(), Car(bore, spigot)).Verdict);
+
+    [Fact]
+    public void A_bearing_that_takes_the_spigot_is_the_cure()
+        => Assert.Equal(["a pilot bearing with a bore of 15.00 mm"], CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Cures);
+
+    [Fact]
+    public void A_joint_half_measured_asks_for_the_rest()
+    {
+        Assert.Equal(["measure the input shaft's spigot with a caliper"], CheckCase.Find(new PilotCheck(), Car(15, null)).Cures);
+        Assert.Equal(["measure the pilot bearing's bore with a caliper"], CheckCase.Find(new PilotCheck(), Car(null, 15)).Cures);
+        Assert.Empty(CheckCase.Look(new PilotCheck(), Car(null, null)));
+    }
+
+    private static Driveline Car(double? bore, double? spigot)
+        => InventedJoint.Of(new() { PilotBore = InventedJoint.Millimetres(bore) }, new() { Spigot = InventedJoint.Millimetres(spigot) });
+}

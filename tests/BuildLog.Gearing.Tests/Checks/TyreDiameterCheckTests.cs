@@ -1,0 +1,34 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+/// <remarks>205/65R15: 381 + 2 · 133.25 = 647.5 mm high, as a label says it, to 1 %.</remarks>
+public sealed class TyreDiameterCheckTests
+{
+    [Theory]
+    [InlineData("670 mm", Verdict.Fits)]
+    [InlineData("650 mm", Verdict.Watch)]
+    [InlineData("630 mm", Verdict.Clash)]
+    public void A_tyre_is_no_higher_than_the_owner_allows(string most, Verdict verdict)
+        => Assert.Equal(verdict, CheckCase.Find(new TyreDiameterCheck(), InventedCar.OnLabelledTyres(), AtMost(most)).Verdict);
+
+    [Fact]
+    public void Front_tyres_of_their_own_are_judged_as_well()
+    {
+        var car = InventedCar.OnLabelledTyres();
+
+        Assert.Equal(2, CheckCase.Look(new TyreDiameterCheck(), car with { Tyres = car.Tyres! with { FrontPair = car.Tyres } }, AtMost("670 mm")).Count);
+    }
+
+    [Fact]
+    public void Without_a_limit_nothing_and_without_a_size_open()
+    {
+        Assert.Empty(CheckCase.Look(new TyreDiameterCheck(), InventedCar.OnLabelledTyres()));
+        Assert.Equal(Verdict.Open, CheckCase.Find(new TyreDiameterCheck(), InventedCar.Plain, AtMost("670 mm")).Verdict);
+    }
+
+    private static OwnersGoals AtMost(string most) => CheckCase.NoGoals with { TyreDiameter = LengthLimit.ReadTyreDiameter(most).OrRefuse() };
+}

@@ -1,0 +1,51 @@
+using BuildLog.DemoData;
+using BuildLog.Tui.Tests.Reference;
+
+namespace BuildLog.Tui.Tests.Docs;
+
+/// <summary>README.md promises nothing that is not so.</summary>
+public sealed class ReadmeTests
+{
+    private const string Page = "README.md";
+
+    // One after the other on one copy of the demo shop: what is exported is imported, what is undone is redone.
+    [Fact]
+    public void Every_command_it_shows_works()
+    {
+        var record = DemoShop.CreateFreshCopy();
+        var folder = Path.GetDirectoryName(record)!;
+        try
+        {
+            var lines = Pages.Lines(Page).Where(line => line.StartsWith("    buildlog ", StringComparison.Ordinal)).Select(line => line.Trim()).ToList();
+            Assert.True(lines.Count > 25);
+            foreach (var line in lines)
+            {
+                var said = TypedLine.Run(line, folder, "--database", record);
+                Assert.True(said.ExitCode == 0 || (said.ExitCode == 1 && line.Contains("--fail-on", StringComparison.Ordinal)), $"{line}\n{said.Errors}");
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void It_leaves_no_command_out()
+    {
+        var shown = Pages.Lines(Page).Where(line => line.StartsWith("    buildlog ", StringComparison.Ordinal)).Select(line => line.Trim().Split(' ')[1]).ToHashSet();
+        string[] elsewhere = ["completion", "man"];
+        var leftOut = ProgramAsRead.Entry().Commands.Select(command => command.Name).Except(shown).Except(elsewhere).ToList();
+        Assert.True(leftOut.Count == 0, $"The README shows no line with: {string.Join(", ", leftOut)}.");
+    }
+
+    // BUILDLOG_WRITE_DOCS=1 takes the screen over, once its own picture was retaken.
+    [Fact]
+    public void Its_screen_is_one_that_is_tested()
+    {
+        var text = Pages.Read(Page);
+        var screen = Pages.Read("tests/BuildLog.Tui.Tests/Screens/findings-80x24.txt").TrimEnd('\n');
+        var shown = text.Split("```text\n")[1].Split("\n```")[0];
+        Pages.AreInStep(Page, text.Replace(shown, screen, StringComparison.Ordinal));
+    }
+}

@@ -1,0 +1,31 @@
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Tests.Shell;
+
+public sealed class CharactersTests
+{
+    [Theory]
+    [InlineData("┌─┐│└┘", "+-+|++")]
+    [InlineData("4.10 ± 0.02", "4.10+/-0.02")]
+    [InlineData("(•) 3.5°, 205 N·m …", "(*) 3.5d, 205 N.m ~")]
+    [InlineData("Café ⣿⡀ ", "Cafe *. ")]
+    [InlineData("plain", "plain")]
+    [InlineData("漢字", "????")]
+    public void Every_cell_has_a_plain_stand_in(string text, string ascii)
+    {
+        Assert.Equal(ascii, Characters.ToAscii(text));
+        Assert.Equal(TextFit.Width(text), Characters.ToAscii(text).Length);
+    }
+
+    [Theory]
+    [InlineData("xterm-256color", "C.UTF-8", null, false)]
+    [InlineData("xterm-256color", null, null, false)]
+    [InlineData("xterm-256color", "C", null, true)]
+    [InlineData("xterm", "de_DE.ISO-8859-1", null, true)]
+    [InlineData("linux", "en_GB.UTF-8", null, true)]
+    [InlineData("dumb", "en_GB.utf8", null, true)]
+    [InlineData("linux", "C", "unicode", false)]
+    [InlineData("xterm", "C.UTF-8", "ascii", true)]
+    public void Terminal_locale_or_owner_ask_for_ascii(string term, string? lang, string? asked, bool ascii)
+        => Assert.Equal(ascii, Characters.AsciiIn(name => name switch { "TERM" => term, "LANG" => lang, "BUILDLOG_CHARACTERS" => asked, _ => null }));
+}
