@@ -38,7 +38,7 @@ public sealed partial class Shop : IDisposable
     public IReadOnlyList<PartPlace> Parts() => store.Read(PartPlaces.Now);
 
     /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
-    public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Read(db => VehicleHistory.Load(db, vehicle).On(day));
+    public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Read(db => VehicleHistory.LoadFor(db, vehicle, day).On(day));
 
     /// <summary>What differs between two days, with the driveline of each.</summary>
     public DrivelineDifference Difference(Vehicle vehicle, DateOnly before, DateOnly after)

@@ -20,13 +20,11 @@ internal sealed class VehicleHistory
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
-    public static VehicleHistory Load(ShopContext db, Vehicle vehicle)
-    {
-        var stored = db.Vehicles.SingleOrDefault(v => v.Id == vehicle.Id)
-            ?? throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
-        var fitments = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).AsEnumerable().OrderBy(fitment => fitment.Start).ToList();
-        return new(stored, fitments, SessionList.Of(db, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]), CostList.Amounts(db, vehicle));
-    }
+    public static VehicleHistory Load(ShopContext db, Vehicle vehicle) => Load(db, vehicle, db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id));
+
+    /// <summary>Only what is needed for one day, however long the history.</summary>
+    public static VehicleHistory LoadFor(ShopContext db, Vehicle vehicle, DateOnly day)
+        => Load(db, vehicle, db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id && fitment.From <= day && (fitment.To == null || fitment.To > day)));
 
     public DrivelineOfDay On(DateOnly day)
     {
@@ -69,6 +67,14 @@ internal sealed class VehicleHistory
         }
 
         return swaps;
+    }
+
+    private static VehicleHistory Load(ShopContext db, Vehicle vehicle, IQueryable<Fitment> which)
+    {
+        var stored = db.Vehicles.SingleOrDefault(v => v.Id == vehicle.Id)
+            ?? throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
+        var fitments = which.AsEnumerable().OrderBy(fitment => fitment.Start).ToList();
+        return new(stored, fitments, SessionList.Of(db, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]), CostList.Amounts(db, vehicle));
     }
 
     private Driveline Chain(IReadOnlyList<Fitment> fitted)
