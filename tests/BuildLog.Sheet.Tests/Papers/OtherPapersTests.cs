@@ -109,7 +109,7 @@ public sealed class OtherPapersTests
         ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day } with { About = text, Labels = [.. Enumerable.Range(0, 40).Select(_ => new ShelfLabel(Id, text, [text, text, text, text]))] },
         ["yard card"] = new YardCard { Id = Id, Created = Day } with
         {
-            Paper = Paper.A6,
+            Paper = Content.Paper.A6,
             About = text,
             Part = text,
             Wanted = [text],
