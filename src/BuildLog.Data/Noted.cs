@@ -10,7 +10,7 @@ namespace BuildLog.Data;
 /// <remarks>The text is what counts; the value beside it is for queries and follows from the text.</remarks>
 public sealed record Noted
 {
-    private Noted(double si, string unit, string text, Source source) => (Si, Unit, Text, Source) = (si, unit, text, source);
+    internal Noted(double si, string unit, string text, Source source) => (Si, Unit, Text, Source) = (si, unit, text, source);
 
     /// <summary>In the base unit of its kind.</summary>
     public double Si { get; private init; }

@@ -8,7 +8,7 @@ public sealed record OdometerReading
 {
     private const double Most = 10_000_000_000;
 
-    private OdometerReading(double metres, string unit, string text) => (Metres, Unit, Text) = (metres, unit, text);
+    internal OdometerReading(double metres, string unit, string text) => (Metres, Unit, Text) = (metres, unit, text);
 
     public double Metres { get; private init; }
 
