@@ -1,5 +1,6 @@
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Papers.Accounts;
+using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Sheet.Papers.Comparisons;
 using BuildLog.Sheet.Papers.Labels;
 using BuildLog.Sheet.Papers.Orders;
@@ -30,6 +31,7 @@ public static class PaperWriter
         TimeSheet time => TimeSheetPaper.Draw(time),
         CostSheet costs => CostSheetPaper.Draw(costs),
         ShelfLabels labels => ShelfLabelsPaper.Draw(labels),
+        YardCard card => YardCardPaper.Draw(card),
         _ => throw new ArgumentException($"There is no paper for {content.GetType().Name}.", nameof(content)),
     };
 }

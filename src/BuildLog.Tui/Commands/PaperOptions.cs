@@ -11,7 +11,7 @@ namespace BuildLog.Tui.Commands;
 internal sealed class PaperOptions(PaperKind kind)
 {
     private readonly Option<string?> output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
-    private readonly Option<string?> paper = new("--paper") { Description = "a4 (if not said) or letter.", HelpName = "a4|letter" };
+    private readonly Option<string?> paper = new("--paper") { Description = $"{kind.Papers[0].Word} (if not said) or {kind.Papers[1].Word}.", HelpName = string.Join('|', kind.Papers.Select(each => each.Word)) };
     private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
     private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
     private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
@@ -31,15 +31,19 @@ internal sealed class PaperOptions(PaperKind kind)
     public string File(ParseResult parse)
         => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", $"Name the {kind.Name} to write.", kind.Example)), kind.Read);
 
+    /// <summary>The same where paper is only one way to have it; null where none is named.</summary>
+    public string? FileIfNamed(ParseResult parse) => parse.GetValue(output) is null ? null : File(parse);
+
     public DateTimeOffset Printed(Edge edge, ParseResult parse)
         => parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
 
-    public Paper Paper(ParseResult parse) => parse.GetValue(paper)?.ToUpperInvariant() switch
+    public Paper Paper(ParseResult parse)
     {
-        null or "A4" => Sheet.Content.Paper.A4,
-        "LETTER" => Sheet.Content.Paper.Letter,
-        _ => throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{parse.GetValue(paper)}' is no paper: a4 or letter.", "letter")),
-    };
+        if (parse.GetValue(paper) is not { } text) return kind.Papers[0].Paper;
+
+        return kind.Papers.FirstOrDefault(each => each.Word.Equals(text, StringComparison.OrdinalIgnoreCase))?.Paper
+            ?? throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{text}' is no paper here: {string.Join(" or ", kind.Papers.Select(each => each.Word))}.", kind.Papers[1].Word));
+    }
 
     /// <summary>Writes the paper, opens it if asked, and says both.</summary>
     /// <param name="parse">What was asked for.</param>

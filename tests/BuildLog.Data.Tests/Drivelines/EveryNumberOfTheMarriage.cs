@@ -210,7 +210,7 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
 
         // Class: 0.35 · 1.95 m². On the driven rear axle 700 of 1500.
         Assert.Equal(0.35 * 1.95, driveline.Load.DragArea!.Value.Value, 1e-12);
-        Assert.Equal(7 / 15.0, driveline.Load.DrivenShare!.Value.Value, 1e-12);
+        Assert.Equal(7 / 15.0, DrivenWheels.ShareOnTheRoad(driveline)!.Value, 1e-12);
         var mass = test.Shop.DrivelineOn(test.Shop.FindVehicle("Brindle"), Day).Numbers.Single(known => known.Number == "mass as driven");
         Assert.Equal((null, "1500 kg"), (mass.Position, mass.Used.Says));
         Assert.Equal((800, 700), (driveline.AxleMasses!.Front!.Value.Value, driveline.AxleMasses.Rear!.Value.Value));

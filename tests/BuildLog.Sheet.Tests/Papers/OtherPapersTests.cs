@@ -1,6 +1,7 @@
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers;
 using BuildLog.Sheet.Papers.Accounts;
+using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Sheet.Papers.Comparisons;
 using BuildLog.Sheet.Papers.Labels;
 using BuildLog.Sheet.Papers.Orders;
@@ -82,6 +83,7 @@ public sealed class OtherPapersTests
         ["time sheet"] = new TimeSheet { Id = Id, Created = Day },
         ["cost sheet"] = new CostSheet { Id = Id, Created = Day },
         ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day },
+        ["yard card"] = new YardCard { Id = Id, Created = Day },
     };
 
     private static Dictionary<string, PaperContent> All(string text) => new()
@@ -105,6 +107,17 @@ public sealed class OtherPapersTests
         ["time sheet"] = new TimeSheet { Id = Id, Created = Day } with { About = text, Span = text, Work = new WorkDone([new(text, text, text, text)], text) },
         ["cost sheet"] = new CostSheet { Id = Id, Created = Day } with { About = text, Span = text, Costs = new MoneySpent([new(text, text, text, text, text)], [text, text]) },
         ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day } with { About = text, Labels = [.. Enumerable.Range(0, 40).Select(_ => new ShelfLabel(Id, text, [text, text, text, text]))] },
+        ["yard card"] = new YardCard { Id = Id, Created = Day } with
+        {
+            Paper = Content.Paper.A6,
+            About = text,
+            Part = text,
+            Wanted = [text],
+            Ways = [new(text, text, [new(text, text, text), new(text, null, text)])],
+            Notes = [text],
+            Blanks = [new(text, text, text)],
+            Cautions = [text],
+        },
     };
 
     private static PdfDocument Read(PaperContent content)

@@ -1,0 +1,28 @@
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Gearing.YardCards;
+
+/// <summary>What to count on a gearbox on the ground, and between which counts each wanted gear of it will do.</summary>
+/// <remarks>The output is turned and the input is counted: p = i w. Both ends turn alike, so the edges are those of two wheels that turn together.</remarks>
+/// <param name="Gears">What the ratio of each gear that matters has to be.</param>
+public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
+{
+    public const int OutputTurns = 10;
+
+    /// <summary>Where ten do not settle it.</summary>
+    public const int MoreOutputTurns = 20;
+
+    private static readonly CountPrecision How = new();
+
+    /// <param name="gears">One window for each gear.</param>
+    /// <exception cref="RefusedException">Two wishes of one gear exclude each other; the sentence says which, and by how much.</exception>
+    public static GearboxCard Of(IReadOnlyList<WindowOfPart> gears)
+        => gears.Select(gear => gear.Contradiction).FirstOrDefault(says => says is not null) is { } says
+            ? throw new RefusedException("window", $"No gearbox can do: {says}", "")
+            : new(gears);
+
+    /// <summary>Which counts of the input mean yes and which no.</summary>
+    public static CountEdges Edges(WindowOfPart gear, int outputTurns = OutputTurns) => CountEdges.Of(gear.Window, gear.SureWindow, outputTurns, Wheels.Together, How);
+}

@@ -1,0 +1,98 @@
+using BuildLog.Data;
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.YardCards;
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.YardCards;
+
+/// <summary>What to take to the yard for one part of a vehicle: the windows of today, what the hunted part must have, and what it has to match.</summary>
+/// <param name="Bench">The vehicle.</param>
+/// <param name="Part">What is looked for.</param>
+/// <param name="Windows">What the part may be; one, or one for each gear that matters.</param>
+/// <param name="Musts">What every hunted part of this kind must have.</param>
+internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts)
+{
+    /// <exception cref="RefusedException">Nothing wanted depends on the part, or too little is known.</exception>
+    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part)
+    {
+        var position = part switch
+        {
+            CardPart.Gearbox => Position.Transmission,
+            CardPart.Tyres => Position.Tyres,
+            _ => bench.Driveline.DrivingPosition,
+        };
+        var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Where(window => window.Position == position).ToList();
+        if (windows.Count == 0)
+        {
+            throw new RefusedException(
+                "window", $"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them.", "");
+        }
+
+        var hunted = shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
+        return new(bench, part, windows, [.. hunted.SelectMany(wanted => wanted.MustHaves)]);
+    }
+
+    public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
+
+    public GearboxCard Gearbox() => GearboxCard.Of(Windows);
+
+    public TyreCard Tyres() => TyreCard.Of(Windows[0], Bench.Driveline, Bench.Goals);
+
+    /// <exception cref="RefusedException">No such part can do; the sentence says why.</exception>
+    public YardCard Content(Paper paper, DateTimeOffset printed) => Part switch
+    {
+        CardPart.Gearbox => OfGearbox(Gearbox(), Empty(paper, printed)),
+        CardPart.Tyres => OfTyres(Tyres(), Empty(paper, printed)),
+        _ => OfAxle(Axle(), Empty(paper, printed)),
+    };
+
+    private YardCard Empty(Paper paper, DateTimeOffset printed) => new()
+    {
+        Id = Bench.Vehicle.Uid,
+        Created = printed,
+        Paper = paper,
+        PrintedOn = Forms.DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+        About = Bench.Vehicle.Name,
+        Part = Part.InWords(),
+        Wanted = [.. Windows.SelectMany(Wanted)],
+    };
+
+    private YardCard OfAxle(AxleCard axle, YardCard card) => card with
+    {
+        Ways = AxleCardWords.Ways(axle),
+        Notes = [.. AxleCardWords.Notes(axle)],
+        Blanks = Blanks(AxleCardWords.Blanks(Bench.Driveline)),
+        Cautions = AxleCardWords.Cautions,
+    };
+
+    private YardCard OfGearbox(GearboxCard gearbox, YardCard card) => card with
+    {
+        Ways = GearboxCardWords.Ways(gearbox),
+        Notes = GearboxCardWords.Notes,
+        Blanks = Blanks(GearboxCardWords.Blanks(Bench.Driveline)),
+        Cautions = GearboxCardWords.Cautions,
+    };
+
+    private YardCard OfTyres(TyreCard tyres, YardCard card) => card with
+    {
+        Ways = TyreCardWords.Ways(tyres),
+        Notes = [.. TyreCardWords.Notes(tyres)],
+        Blanks = Blanks(TyreCardWords.Blanks(tyres, Bench.Driveline)),
+        Cautions = TyreCardWords.Cautions,
+    };
+
+    private IReadOnlyList<CardBlank> Blanks(IEnumerable<CardBlank> blanks) => [.. CardBlanks.With(blanks, Musts), .. CardBlanks.OfOffer];
+
+    private static IEnumerable<string> Wanted(WindowOfPart window)
+    {
+        yield return $"wanted: {window.InWords()}";
+        if (window.Lowest is { } lowest) yield return $"  not lower: {lowest.InWords}";
+        if (window.Highest is { } highest) yield return $"  not higher: {highest.InWords}";
+        if (window.SureWindow is null) yield return $"  no count means a sure yes yet: {window.OpenedBy ?? "too little is known of the other parts"}.";
+    }
+}
