@@ -9,11 +9,11 @@ public sealed class WantedPart : Entered
 {
     public WantedPart(Vehicle vehicle, WantedKind kind) => (VehicleId, Kind) = (vehicle.Id, kind);
 
-    private WantedPart() { }
+    internal WantedPart() { }
 
     public long VehicleId { get; internal set; }
 
-    public WantedKind Kind { get; private set; }
+    public WantedKind Kind { get; internal set; }
 
     /// <summary>What the shop calls it: <c>longer axle</c>.</summary>
     public string Title

@@ -29,7 +29,7 @@ public sealed class Job : Entered
 {
     public Job(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private Job() { }
+    internal Job() { }
 
     public long VehicleId { get; internal set; }
 

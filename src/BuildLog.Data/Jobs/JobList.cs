@@ -1,3 +1,4 @@
+using BuildLog.Data.Rows;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 
@@ -6,8 +7,8 @@ namespace BuildLog.Data.Jobs;
 /// <summary>The jobs of one vehicle together: what is open first, then by due date.</summary>
 internal static class JobList
 {
-    public static IReadOnlyList<Job> Of(ShopContext db, Vehicle vehicle)
-        => [.. db.Set<Job>().Where(job => job.VehicleId == vehicle.Id).AsEnumerable()
+    public static IReadOnlyList<Job> Of(Snapshot record, Vehicle vehicle)
+        => [.. JobReader.Of(record, vehicle)
             .OrderBy(job => !job.IsOpen)
             .ThenBy(job => job.Due ?? DateOnly.MaxValue)
             .ThenBy(job => job.Id)];

@@ -7,16 +7,13 @@ namespace BuildLog.Data;
 public sealed partial class Shop
 {
     /// <summary>The jobs on a vehicle: what is open first, then by due date.</summary>
-    public IReadOnlyList<Job> Jobs(Vehicle vehicle) => store.Read(db => JobList.Of(db, vehicle));
+    public IReadOnlyList<Job> Jobs(Vehicle vehicle) => store.Look(record => JobList.Of(record, vehicle));
 
     /// <summary>The time sheet of a vehicle, the latest first.</summary>
-    public IReadOnlyList<WorkEntry> Hours(Vehicle vehicle) => store.Read(db => db.Set<WorkEntry>()
-        .Where(work => db.Set<Job>().Any(job => job.Id == work.JobId && job.VehicleId == vehicle.Id))
-        .OrderByDescending(work => work.Date).ThenByDescending(work => work.Id).ToList());
+    public IReadOnlyList<WorkEntry> Hours(Vehicle vehicle) => store.Look(record => WorkReader.Of(record, vehicle));
 
     /// <summary>The time sheet of one job, the latest first.</summary>
-    public IReadOnlyList<WorkEntry> Hours(Job job)
-        => store.Read(db => db.Set<WorkEntry>().Where(work => work.JobId == job.Id).OrderByDescending(work => work.Date).ThenByDescending(work => work.Id).ToList());
+    public IReadOnlyList<WorkEntry> Hours(Job job) => store.Look(record => WorkReader.Of(record, job));
 
     /// <summary>Work given out for a vehicle: what is away first, by its promised day.</summary>
     public IReadOnlyList<OutsideWork> OutsideWork(Vehicle vehicle) => store.Read(db => db.Set<OutsideWork>()

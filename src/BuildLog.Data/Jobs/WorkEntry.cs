@@ -10,7 +10,7 @@ public sealed class WorkEntry : Entered
 
     public WorkEntry(Job job) => JobId = job.Id;
 
-    private WorkEntry() { }
+    internal WorkEntry() { }
 
     public long JobId { get; internal set; }
 

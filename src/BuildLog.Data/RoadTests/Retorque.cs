@@ -7,7 +7,7 @@ public sealed class Retorque : Entered
 {
     public Retorque(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private Retorque() { }
+    internal Retorque() { }
 
     public long VehicleId { get; internal set; }
 

@@ -8,7 +8,7 @@ public sealed class RoadTest : Entered
 {
     public RoadTest(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private RoadTest() { }
+    internal RoadTest() { }
 
     public long VehicleId { get; internal set; }
 

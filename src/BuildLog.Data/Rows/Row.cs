@@ -26,6 +26,8 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
 
     public double Number(string column) => reader.GetDouble(columns[column]);
 
+    public double? NumberIfAny(string column) => Has(column) ? Number(column) : null;
+
     public bool Flag(string column) => reader.GetBoolean(columns[column]);
 
     public bool? FlagIfAny(string column) => Has(column) ? Flag(column) : null;

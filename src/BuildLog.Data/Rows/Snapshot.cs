@@ -1,6 +1,7 @@
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
 using BuildLog.Data.Donors;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
 
@@ -16,6 +17,7 @@ internal sealed class Snapshot
         Donors = new(ids => DonorReader.Read(this, ids));
         Attachments = new(ids => AttachmentReader.Read(this, ids));
         Components = new(ids => ComponentReader.Read(this, ids));
+        Wanted = new(ids => WantedReader.Read(this, ids));
         Vehicles = new(ids => VehicleReader.Read(this, ids));
     }
 
@@ -28,6 +30,8 @@ internal sealed class Snapshot
     public Known<Attachment> Attachments { get; }
 
     public Known<Component> Components { get; }
+
+    public Known<WantedPart> Wanted { get; }
 
     public Known<Vehicle> Vehicles { get; }
 }

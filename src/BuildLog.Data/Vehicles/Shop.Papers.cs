@@ -38,12 +38,10 @@ public sealed partial class Shop
         => store.Read(db => db.Set<Plan>().Where(plan => plan.VehicleId == vehicle.Id).OrderByDescending(plan => plan.Date).ThenByDescending(plan => plan.Id).ToList());
 
     /// <summary>The road-test log of a vehicle, the latest first.</summary>
-    public IReadOnlyList<RoadTest> RoadTests(Vehicle vehicle)
-        => store.Read(db => db.Set<RoadTest>().Where(test => test.VehicleId == vehicle.Id).OrderByDescending(test => test.Date).ThenByDescending(test => test.Id).ToList());
+    public IReadOnlyList<RoadTest> RoadTests(Vehicle vehicle) => store.Look(record => RoadTestReader.Of(record, vehicle));
 
     /// <summary>The re-torque register of a vehicle, as it was signed.</summary>
-    public IReadOnlyList<Retorque> Retorques(Vehicle vehicle)
-        => store.Read(db => db.Set<Retorque>().Where(bolt => bolt.VehicleId == vehicle.Id).OrderBy(bolt => bolt.Date).ThenBy(bolt => bolt.Id).ToList());
+    public IReadOnlyList<Retorque> Retorques(Vehicle vehicle) => store.Look(record => RoadTestReader.RetorquesOf(record, vehicle));
 
     /// <summary>All deadlines of the shop: the open ones first, each by its day.</summary>
     public IReadOnlyList<Deadline> Deadlines() => store.Read(db => db.Set<Deadline>().AsEnumerable()

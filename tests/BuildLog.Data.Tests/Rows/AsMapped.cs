@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Reflection;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Tests.Rows;
@@ -8,11 +7,11 @@ namespace BuildLog.Data.Tests.Rows;
 /// <remarks>The mapper itself is asked what there is, so that a new column needs no word here.</remarks>
 internal sealed class AsMapped(ShopContext db)
 {
-    /// <summary>The columns that held something that is not there by itself.</summary>
-    public HashSet<string> Filled { get; } = [];
-
-    /// <summary>All columns of what was come across.</summary>
+    /// <summary>All columns that were come across.</summary>
     public HashSet<string> Met { get; } = [];
+
+    /// <summary>Those of them that held something that is not there by itself.</summary>
+    public HashSet<string> Filled { get; } = [];
 
     public IReadOnlyList<string> Lines(IEnumerable<Kept> records) => [.. records.OrderBy(record => record.Id).SelectMany(record => Lines($"{record.GetType().Name} {record.Id}", record))];
 
@@ -37,20 +36,23 @@ internal sealed class AsMapped(ShopContext db)
         foreach (var property in type.GetProperties().Where(property => !property.IsShadowProperty()))
         {
             var value = record is null ? null : property.PropertyInfo!.GetValue(record);
-            var column = $"{property.DeclaringType.Name} {property.Name}";
-            Met.Add(column);
-            if (!IsThereByItself(value, property.PropertyInfo!)) Filled.Add(column);
+            Meet($"{property.DeclaringType.ClrType.Name}.{property.Name}", value, property.ClrType);
             yield return string.Create(CultureInfo.InvariantCulture, $"{path}.{property.Name} = {value ?? "nothing"}");
         }
 
         foreach (var part in type.GetComplexProperties())
         {
-            foreach (var line in Columns($"{path}.{part.Name}", part.ComplexType, record is null ? null : part.PropertyInfo!.GetValue(record))) yield return line;
+            var value = record is null ? null : part.PropertyInfo!.GetValue(record);
+            Meet($"{part.DeclaringType.ClrType.Name}.{part.Name}", value, part.ClrType);
+            foreach (var line in Columns($"{path}.{part.Name}", part.ComplexType, value)) yield return line;
         }
     }
 
-    private static bool IsThereByItself(object? value, PropertyInfo property)
-        => value is null or "" || (property.PropertyType.IsValueType && value.Equals(Activator.CreateInstance(property.PropertyType)));
+    private void Meet(string column, object? value, Type type)
+    {
+        Met.Add(column);
+        if (value is not (null or "") && !(type.IsValueType && value.Equals(Activator.CreateInstance(type)))) Filled.Add(column);
+    }
 
     private static long IdOf(object row) => (long)row.GetType().GetProperty("Id")!.GetValue(row)!;
 }

@@ -31,6 +31,7 @@ public sealed class ReadingWithoutTheMapper : IDisposable
             _ = shop.Difference(vehicle, new(2024, 1, 1), new(2026, 1, 1));
             _ = (shop.GoalsOf(vehicle), shop.History(vehicle), shop.Sessions(vehicle), shop.Fitments(vehicle));
             _ = (shop.Costs(vehicle), shop.Spent(vehicle), shop.Budget(vehicle), shop.Numbers(vehicle), shop.AttachmentsOf(vehicle), shop.DistanceOf(vehicle));
+            _ = (shop.Jobs(vehicle), shop.Hours(vehicle), shop.RoadTests(vehicle), shop.Retorques(vehicle));
         }
 
         foreach (var place in shop.Parts()) _ = shop.LifeOf(place.Component);

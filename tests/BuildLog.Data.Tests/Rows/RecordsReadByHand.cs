@@ -5,6 +5,8 @@ using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Identity;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
@@ -71,6 +73,10 @@ public sealed class RecordsReadByHand : IDisposable
         Same<Cost>(vehicles.SelectMany(shop.Costs));
         Same<IdentityNumber>([.. vehicles.SelectMany(shop.Numbers), .. parts.SelectMany(shop.Numbers)]);
         Same<Attachment>([.. shop.Suppliers().SelectMany(shop.AttachmentsOf), .. vehicles.SelectMany(shop.Jobs).SelectMany(shop.AttachmentsOf)]);
+        Same<Job>(vehicles.SelectMany(shop.Jobs));
+        Same<WorkEntry>(vehicles.SelectMany(shop.Hours));
+        Same<RoadTest>(vehicles.SelectMany(shop.RoadTests));
+        Same<Retorque>(vehicles.SelectMany(shop.Retorques));
         return mapped.Met.Except(mapped.Filled);
 
         void Same<T>(IEnumerable<T> byHand)
@@ -80,7 +86,7 @@ public sealed class RecordsReadByHand : IDisposable
 
     private void GiveEveryRecordAVersion()
     {
-        foreach (var table in (string[])["Vehicles", "Components", "Fitments", "OdometerChanges", "Sessions", "Goals", "Costs", "IdentityNumbers", "Attachments", "Suppliers", "Donors"])
+        foreach (var table in (string[])["Vehicles", "Components", "Fitments", "OdometerChanges", "Sessions", "Goals", "Costs", "IdentityNumbers", "Attachments", "Suppliers", "Donors", "Jobs", "WantedParts", "WorkEntries", "RoadTests", "Retorques"])
             test.Ask($"UPDATE \"{table}\" SET \"Version\" = \"Id\" + 6");
     }
 }

@@ -5,8 +5,10 @@ using BuildLog.Data.Days;
 using BuildLog.Data.Donors;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Identity;
 using BuildLog.Data.Jobs;
+using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Suppliers;
@@ -72,6 +74,7 @@ internal sealed class ShopOfEveryKind
         entered.Fitments();
         entered.Goals();
         entered.Papers();
+        entered.RoadTests();
     }
 
     private void Parts()
@@ -136,7 +139,7 @@ internal sealed class ShopOfEveryKind
         });
         shop.Add(new IdentityNumber(axle, Identified.RearAxle) { Number = "HW*410*", Where = "tube, right", Read = LooseDay.Read("about 2019"), ReadBy = "Odo" });
         shop.Add(new IdentityNumber(vehicle, Identified.Body) { Number = "B 17" });
-        Cost(axle);
+        Work(axle);
     }
 
     private void Goals()
@@ -158,9 +161,48 @@ internal sealed class ShopOfEveryKind
         Taken = LooseDay.Read("May 2024"),
     });
 
-    private void Cost(AxleComponent axle)
+    private void RoadTests()
     {
-        var job = shop.Add(new Job(vehicle) { Title = "Swap the axle" });
+        shop.Add(new Data.RoadTests.RoadTest(vehicle)
+        {
+            Date = Day,
+            Odometer = OdometerReading.Read("71 200", OdometerUnit.Miles),
+            Speed = Noted.Speed("100 km/h", Source.Measured),
+            EngineSpeed = Noted.EngineSpeed("2500 rpm", Source.Measured),
+            Gear = "2",
+            Temperatures = "water 88 °C",
+            Vibration = "85 to 95 km/h",
+            Noises = "hum",
+            Defects = "seal weeps",
+            Fix = "new seal",
+        });
+        shop.Add(new Retorque(vehicle) { Date = Day, What = "propshaft flange", Torque = Noted.Torque("65 Nm", Source.Measured), Initials = "AT" });
+    }
+
+    private void Work(AxleComponent axle)
+    {
+        var wanted = shop.Add(new WantedPart(vehicle, WantedKind.Tyres)
+        {
+            Title = "longer tyres",
+            Windows = [new(WindowOf.Circumference, "2.2 m", "2.4 m")],
+            MustHaves = [new("bolt circle", "5 × 139.7")],
+            Most = Price,
+            Deadline = new(2026, 8, 1),
+            State = WantedState.Dropped,
+            DroppedFor = "too wide",
+            Notes = "ask at the bridge",
+        });
+        var job = shop.Add(new Job(vehicle)
+        {
+            Title = "Swap the axle",
+            Description = "with new seals",
+            State = JobState.UnderWay,
+            Due = new(2026, 6, 1),
+            BeforeHandover = true,
+            BlockedBy = "machine shop",
+            WaitsForId = wanted.Id,
+        });
+        shop.Add(new WorkEntry(job) { Date = Day, Hours = "2:30", Who = "Odo", What = "pulled the shafts" });
         var receipt = shop.Add(new Attachment(job) { FileName = "receipt.pdf", MediaType = "application/pdf", Sha256 = new('b', 64), Length = 9 });
         shop.Add(new Cost(vehicle, job) { Date = Day, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
     }
