@@ -1,5 +1,6 @@
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Papers.Accounts;
+using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Sheet.Papers.Comparisons;
 using BuildLog.Sheet.Papers.Labels;
 using BuildLog.Sheet.Papers.Orders;
@@ -29,6 +30,7 @@ public static class PaperWriter
         OptionsCompared options => OptionsComparedPaper.Draw(options),
         TimeSheet time => TimeSheetPaper.Draw(time),
         CostSheet costs => CostSheetPaper.Draw(costs),
+        YardCard card => YardCardPaper.Draw(card),
         ShelfLabels labels => ShelfLabelsPaper.Draw(labels),
         _ => throw new ArgumentException($"There is no paper for {content.GetType().Name}.", nameof(content)),
     };

@@ -20,7 +20,8 @@ namespace BuildLog.Tui.Bench;
 /// <param name="units">The units to show.</param>
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 /// <param name="pad">Where unsaved counts are kept.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null) : IWorkbenchActs
+/// <param name="whatIf">What is tried on the bench without being stored.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
 
@@ -144,7 +145,15 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         var chosen = judged.FirstOrDefault(each => each.Vehicle.Id == chosenId) ?? judged.FirstOrDefault();
         return new(
             [.. judged.Select(each => new VehicleRow(each.Vehicle.Id, each.Vehicle.Name, each.Vehicle.State.InWords(), FindingsWords.Count(each.Findings)))],
-            chosen is null ? null : VehicleOnBench.Read(shop, chosen).ToModel(units),
+            chosen is null ? null : Shown(VehicleOnBench.Read(shop, chosen)),
             banner);
+    }
+
+    // With what is tried on it, and said so beside its name.
+    private VehicleModel Shown(VehicleOnBench bench)
+    {
+        var tried = whatIf?.On(bench, shop) ?? bench;
+        var model = tried.ToModel(units);
+        return ReferenceEquals(tried, bench) ? model : model with { Facts = "WHAT IF: not stored; page Plans, d drops it" };
     }
 }

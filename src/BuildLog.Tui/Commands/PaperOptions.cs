@@ -3,20 +3,35 @@ using System.Text.Json.Nodes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Commands;
 
 /// <summary>Where a paper goes and how it is printed: shared by everything that ends on paper.</summary>
-internal sealed class PaperOptions(PaperKind kind)
+internal sealed class PaperOptions
 {
-    private readonly Option<string?> output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
-    private readonly Option<string?> paper = new("--paper") { Description = "a4 (if not said) or letter.", HelpName = "a4|letter" };
+    private readonly PaperKind kind;
+    private readonly IReadOnlyList<string> papers;
+    private readonly Option<string?> output;
+    private readonly Option<string?> paper;
     private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
     private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
     private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
 
     public PaperOptions() : this(PaperKind.Pdf) { }
+
+    public PaperOptions(PaperKind kind) : this(kind, ["a4", "letter"]) { }
+
+    private PaperOptions(PaperKind kind, IReadOnlyList<string> papers)
+    {
+        (this.kind, this.papers) = (kind, papers);
+        output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
+        paper = new("--paper") { Description = $"{papers[0]} (if not said) or {papers[1]}.", HelpName = string.Join('|', papers) };
+    }
+
+    /// <summary>The same on papers for a pocket.</summary>
+    public static PaperOptions ForCards() => new(PaperKind.Pdf, ["a6", "half-letter"]);
 
     public void AddTo(Command command)
     {
@@ -31,15 +46,15 @@ internal sealed class PaperOptions(PaperKind kind)
     public string File(ParseResult parse)
         => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", $"Name the {kind.Name} to write.", kind.Example)), kind.Read);
 
+    /// <summary>The same where the paper is only one way to have it; null where none is named.</summary>
+    public string? FileIfNamed(ParseResult parse) => parse.GetValue(output) is { } file ? Reading.Of(output.Name, file, kind.Read) : null;
+
     public DateTimeOffset Printed(Edge edge, ParseResult parse)
         => parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
 
-    public Paper Paper(ParseResult parse) => parse.GetValue(paper)?.ToUpperInvariant() switch
-    {
-        null or "A4" => Sheet.Content.Paper.A4,
-        "LETTER" => Sheet.Content.Paper.Letter,
-        _ => throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{parse.GetValue(paper)}' is no paper: a4 or letter.", "letter")),
-    };
+    public Paper Paper(ParseResult parse) => TakesSecond(parse) ? Sheet.Content.Paper.Letter : Sheet.Content.Paper.A4;
+
+    public CardPaper Card(ParseResult parse) => TakesSecond(parse) ? CardPaper.HalfLetter : CardPaper.A6;
 
     /// <summary>Writes the paper, opens it if asked, and says both.</summary>
     /// <param name="parse">What was asked for.</param>
@@ -65,5 +80,13 @@ internal sealed class PaperOptions(PaperKind kind)
             ["skippedPhotos"] = Json.Array(result.SkippedPhotos, skipped => skipped),
         };
         return new(json, [SheetForm.InWords(path, result)]);
+    }
+
+    private bool TakesSecond(ParseResult parse)
+    {
+        if (parse.GetValue(paper) is not { } text) return false;
+        if (!papers.Contains(text, StringComparer.OrdinalIgnoreCase)) throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{text}' is no paper: {string.Join(" or ", papers)}.", papers[1]));
+
+        return papers[1].Equals(text, StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -42,7 +42,7 @@ internal sealed class KeyLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var x = Paint(this, 0, hints);
+        var x = Paint(this, 0, hints.TakeWhile((_, k) => WidthOf(hints.Take(k + 1)) <= Viewport.Width + 1)); // a hint that has no room is left out whole
         if (x < Viewport.Width) this.Paint(x, 0, new string(' ', Viewport.Width - x), Theme.Palette.Bar);
         return true;
     }

@@ -22,4 +22,55 @@ public sealed class CardCommandTests
         Assert.Contains(lines, line => line.StartsWith("  yes      ", StringComparison.Ordinal));
         Assert.Contains(lines, line => line.StartsWith("  no       under ", StringComparison.Ordinal));
     }
+
+    // Yes lies inside no: whatever is a sure yes is no sure no.
+    [Theory]
+    [InlineData("axle", "oneHeld")]
+    [InlineData("gearbox", "input")]
+    [InlineData("tyres", "looseM")]
+    public void Every_card_has_a_yes_inside_its_no(string part, string way)
+    {
+        var json = Said.By("card", "Brindle", "--part", part, "--demo", "--json").Json;
+
+        Assert.Equal(part, json.GetProperty("wanted").GetString());
+        var no = json.GetProperty($"{way}No");
+        Assert.True(no.GetProperty("below").GetDouble() < no.GetProperty("above").GetDouble());
+        if (json.GetProperty($"{way}Yes") is { ValueKind: System.Text.Json.JsonValueKind.Object } yes)
+        {
+            Assert.True(no.GetProperty("below").GetDouble() < yes.GetProperty("low").GetDouble());
+            Assert.True(yes.GetProperty("high").GetDouble() < no.GetProperty("above").GetDouble());
+        }
+    }
+
+    [Theory]
+    [InlineData("gearbox")]
+    [InlineData("tyres")]
+    public void Every_card_fits_forty_columns(string part)
+        => Assert.All(Said.By("card", "Brindle", "--part", part, "--demo").Output.Split('\n'), line => Assert.True(line.TrimEnd().Length <= 40, line));
+
+    [Theory]
+    [InlineData("a6")]
+    [InlineData("half-letter")]
+    public void It_is_one_page_for_the_pocket(string paper)
+    {
+        var folder = Directory.CreateTempSubdirectory("buildlog-card-");
+        try
+        {
+            foreach (var part in (string[])["axle", "gearbox", "tyres"])
+            {
+                var said = Said.By("card", "Brindle", "--part", part, "--paper", paper, "--out", Path.Combine(folder.FullName, $"{part}.pdf"), "--demo");
+                Assert.Contains("one page", said.Output, StringComparison.Ordinal);
+            }
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [Theory]
+    [InlineData("--part", "engine", "There is no card for 'engine': axle, gearbox, overdrive, tyres.")]
+    [InlineData("--paper", "a4", "'a4' is no paper: a6 or half-letter.")]
+    public void What_there_is_no_card_for_is_a_sentence(string option, string typed, string sentence)
+        => Assert.Contains(sentence, Said.By("card", "Brindle", option, typed, "--demo").Errors, StringComparison.Ordinal);
 }

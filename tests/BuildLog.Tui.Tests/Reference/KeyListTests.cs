@@ -20,7 +20,7 @@ public sealed class KeyListTests
     public void Every_key_of_the_workbench_is_named()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), [.. BenchPages.OfTheModel(), .. new InventedHunt().Pages()]);
         screen.Show(workbench);
         var pages = workbench.Keys.Select(act => act.Key.ToString()).Where(key => char.IsAsciiDigit(key[0])).ToList();
 

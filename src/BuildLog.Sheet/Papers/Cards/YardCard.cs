@@ -1,0 +1,36 @@
+namespace BuildLog.Sheet.Papers.Cards;
+
+/// <summary>A card for a pocket: what to count on a part in the yard, and what each count means.</summary>
+public sealed record YardCard : PaperContent
+{
+    public CardPaper Size { get; init; }
+
+    /// <summary>What is looked for, in small letters: "axle".</summary>
+    public string? Part { get; init; }
+
+    /// <summary>What it has to be, and who says so.</summary>
+    public IReadOnlyList<string> Wanted { get; init; } = [];
+
+    /// <summary>What yes and no are told in: "propshaft turns".</summary>
+    public string? Counted { get; init; }
+
+    public IReadOnlyList<CardCount> Counts { get; init; } = [];
+
+    /// <summary>How to count, and what not to believe.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>What else to look at, with room for a pencil.</summary>
+    public IReadOnlyList<CardBlank> Blanks { get; init; } = [];
+
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+}
+
+/// <summary>One way of counting: how, how far, and which results mean yes and no. What lies between is to be counted further.</summary>
+/// <param name="Yes">Null where no count is a sure yes.</param>
+public sealed record CardCount(string How, string Turns, string? Yes, string No);
+
+/// <summary>Something to fill in by pencil.</summary>
+/// <param name="What">"perch to perch".</param>
+/// <param name="Unit">"mm"; empty for words.</param>
+/// <param name="Must">What it must be, or what ours is; empty where nothing is known.</param>
+public sealed record CardBlank(string What, string Unit = "", string Must = "");

@@ -1,0 +1,37 @@
+using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.YardCards;
+
+/// <summary>A yard card on forty columns, for a narrow printer or a telephone.</summary>
+internal static class CardText
+{
+    public const int Columns = 40;
+
+    public static IReadOnlyList<string> Of(YardCard card) => [.. Lines(card).SelectMany(line => TextFit.Wrap(line, Columns, 2))];
+
+    private static IEnumerable<string> Lines(YardCard card)
+    {
+        yield return $"YARD CARD  {card.Part} for {card.About}";
+        foreach (var (k, wanted) in card.Wanted.Index()) yield return k == 0 ? $"wanted: {wanted}" : $"  {wanted}";
+        foreach (var way in card.Counts.GroupBy(count => count.How))
+        {
+            yield return "";
+            yield return way.Key.ToUpperInvariant();
+            foreach (var count in way)
+            {
+                yield return $"{count.Turns}, {card.Counted}:";
+                if (count.Yes is { } yes) yield return $"  yes      {yes}";
+                yield return $"  no       {count.No}";
+                yield return "  between  count further";
+            }
+        }
+
+        yield return "";
+        foreach (var note in card.Notes) yield return note;
+        yield return "";
+        foreach (var blank in card.Blanks) yield return $"{blank.What} ____ {blank.Unit}".TrimEnd() + (blank.Must.Length == 0 ? "" : $" ({blank.Must})");
+        yield return "";
+        foreach (var caution in card.Cautions) yield return caution;
+    }
+}
