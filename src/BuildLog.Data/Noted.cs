@@ -10,7 +10,7 @@ namespace BuildLog.Data;
 /// <remarks>The text is what counts; the value beside it is for queries and follows from the text.</remarks>
 public sealed record Noted
 {
-    private Noted(double si, string unit, string text, Source source) => (Si, Unit, Text, Source) = (si, unit, text, source);
+    internal Noted(double si, string unit, string text, Source source) => (Si, Unit, Text, Source) = (si, unit, text, source);
 
     /// <summary>In the base unit of its kind.</summary>
     public double Si { get; private init; }
@@ -24,6 +24,14 @@ public sealed record Noted
 
     /// <exception cref="RefusedException">The text is no such ratio.</exception>
     public static Noted Ratio(string text, RatioRange range, Source source) => From(range.Read(text), source);
+
+    /// <summary>An overdrive's ratio, or the share it is sold by.</summary>
+    /// <exception cref="RefusedException">The text is no overdrive.</exception>
+    public static Noted Overdrive(string text, Source source) => From(OverdriveUnit.Read(text), source);
+
+    /// <summary>A transfer case's low range: its ratio or its teeth.</summary>
+    /// <exception cref="RefusedException">The text is no transfer case.</exception>
+    public static Noted TransferLow(string text, Source source) => From(TransferCaseLow.Read(text), source);
 
     /// <exception cref="RefusedException">The text is no length.</exception>
     public static Noted Length(string text, Source source, Unit? unitIfNone = null) => From(QuantityText.Read(text, Kind.Length, unitIfNone), source);
@@ -46,6 +54,12 @@ public sealed record Noted
     public static Noted Of(SpecLine line, string text, Source source) => From(line.Read(text), source);
 
     public override string ToString() => Text;
+
+    private static Noted From(Parsed<QuotedRatio> parsed, Source source)
+    {
+        var quoted = parsed.OrRefuse();
+        return new(quoted.Ratio, Gearing.Quantities.Units.One.Symbol, quoted.Text, source);
+    }
 
     private static Noted From(Parsed<Typed> parsed, Source source)
     {

@@ -28,52 +28,52 @@ public sealed partial class Shop : IDisposable
     public string Path => store.Path;
 
     /// <summary>All vehicles by name; quick, because the first screen waits for it.</summary>
-    public IReadOnlyList<Vehicle> Vehicles() => store.Guard(() => VehicleList.Read(Path));
+    public IReadOnlyList<Vehicle> Vehicles() => store.Look(VehicleList.All);
 
     /// <summary>The vehicle of this name, or the only one whose name begins so; large and small letters are alike.</summary>
     /// <exception cref="RefusedException">None or several; the sentence lists them.</exception>
     public Vehicle FindVehicle(string beginning) => VehicleList.Find(Vehicles(), beginning);
 
     /// <summary>All parts by kind and name, with where they are now.</summary>
-    public IReadOnlyList<PartPlace> Parts() => store.Read(PartPlaces.Now);
+    public IReadOnlyList<PartPlace> Parts() => store.Look(PartPlaces.Now);
 
     /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
-    public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Read(db => VehicleHistory.Load(db, vehicle).On(day));
+    public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Look(record => VehicleHistory.OnOneDay(record, vehicle, day));
 
     /// <summary>What differs between two days, with the driveline of each.</summary>
     public DrivelineDifference Difference(Vehicle vehicle, DateOnly before, DateOnly after)
-        => store.Read(db => DrivelineDifference.Between(VehicleHistory.Load(db, vehicle), before, after));
+        => store.Look(record => DrivelineDifference.Between(VehicleHistory.Load(record, vehicle), before, after));
 
     /// <summary>The driveline with each of the parts there in turn, computed with what is known of them today; nothing is fitted.</summary>
     public IReadOnlyList<Driveline> Trying(Driveline driveline, Position position, IReadOnlyList<Component> components)
-        => store.Read(db =>
+        => store.Look(record =>
         {
-            var evidence = new PartEvidence(SessionList.Of(db, [.. components.Select(component => component.Id)]));
+            var evidence = new PartEvidence(SessionList.Of(record, [.. components.Select(component => component.Id)]));
             return components.Select(component => evidence.Joined(driveline, component, position)).ToList();
         });
 
     /// <summary>Every swap from the first to the last, with the driveline before and after.</summary>
-    public IReadOnlyList<Swap> History(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Swaps());
+    public IReadOnlyList<Swap> History(Vehicle vehicle) => store.Look(record => VehicleHistory.Load(record, vehicle).Swaps());
 
     /// <summary>The fitments of a vehicle from the first to the last.</summary>
-    public IReadOnlyList<Fitment> Fitments(Vehicle vehicle) => store.Read(db => VehicleHistory.Load(db, vehicle).Fitments);
+    public IReadOnlyList<Fitment> Fitments(Vehicle vehicle) => store.Look(record => FitmentReader.Of(record, VehicleReader.Stored(record, vehicle).Id));
 
     /// <summary>What the owner wants, understood.</summary>
     public OwnersGoals GoalsOf(Vehicle vehicle) => GoalList.Understood(Goals(vehicle));
 
     /// <summary>Everything the owner wants, as typed, in the order it was set.</summary>
     public IReadOnlyList<GoalEntry> Goals(Vehicle vehicle)
-        => store.Read(db => db.Goals.Where(goal => goal.VehicleId == vehicle.Id).OrderBy(goal => goal.Id).ToList());
+        => store.Look(record => GoalReader.Of(record, vehicle));
 
     /// <summary>The cruise goals as typed, in the order they were set.</summary>
     public IReadOnlyList<CruiseGoalEntry> CruiseGoals(Vehicle vehicle)
         => [.. Goals(vehicle).OfType<CruiseGoalEntry>()];
 
     /// <summary>Sessions on this vehicle or on any part that was ever fitted to it, the latest first.</summary>
-    public IReadOnlyList<Session> Sessions(Vehicle vehicle) => store.Read(db => SessionList.Of(db, vehicle));
+    public IReadOnlyList<Session> Sessions(Vehicle vehicle) => store.Look(record => SessionList.Of(record, vehicle));
 
     /// <summary>Sessions on one part, the latest first.</summary>
-    public IReadOnlyList<Session> Sessions(Component component) => store.Read(db => SessionList.Of(db, component));
+    public IReadOnlyList<Session> Sessions(Component component) => store.Look(record => SessionList.Of(record, component));
 
     /// <summary>The changes of the whole record, or those that speak of a vehicle or of a part that was ever on it; the latest first.</summary>
     /// <param name="vehicle">Null for the whole record.</param>

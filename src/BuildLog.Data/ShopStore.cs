@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using BuildLog.Data.Files;
+using BuildLog.Data.Rows;
 using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -8,16 +10,38 @@ namespace BuildLog.Data;
 /// <summary>Runs one reading or one change on the file, and turns its troubles into sentences.</summary>
 internal sealed class ShopStore(string path, TimeProvider clock)
 {
-    private readonly Lazy<DbContextOptions<ShopContext>> options = new(() => ShopContext.OptionsFor(path));
-
     // The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.
     private readonly SqliteConnection presence = ShopConnection.OpenForReading(path);
 
+    // Those that nobody is reading with just now.
+    private readonly ConcurrentBag<RowReader> readers = [];
+
+    private DbContextOptions<ShopContext>? options;
+
     public string Path => path;
+
+    private DbContextOptions<ShopContext> Options => options ??= ShopContext.OptionsFor(path);
+
+    /// <summary>Reads by hand, so that the object mapper need not be loaded.</summary>
+    public T Look<T>(Func<Snapshot, T> look) => Guard(() =>
+    {
+        if (!readers.TryTake(out var reader)) reader = new(path);
+        try
+        {
+            var result = reader.FromOneState(look);
+            readers.Add(reader);
+            return result;
+        }
+        catch
+        {
+            reader.Dispose();
+            throw;
+        }
+    });
 
     public T Read<T>(Func<ShopContext, T> read) => Guard(() =>
     {
-        using var db = new ShopContext(options.Value);
+        using var db = new ShopContext(Options);
         db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTrackingWithIdentityResolution;
         return read(db);
     });
@@ -38,6 +62,7 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     public void Close()
     {
         presence.Dispose();
+        while (readers.TryTake(out var reader)) reader.Dispose();
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }
@@ -45,7 +70,7 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     /// <remarks>The transaction takes the write lock at once, so that what a rule has looked at still holds when the change is stored.</remarks>
     private T Write<T>(Func<ShopContext, T> write, bool keep) => Guard(() =>
     {
-        using var db = new ShopContext(options.Value);
+        using var db = new ShopContext(Options);
         using var transaction = db.Database.BeginTransaction();
         var result = write(db);
         db.SaveChanges();

@@ -1,4 +1,5 @@
 using BuildLog.Data.Tests.Crashes;
+using BuildLog.Data.Tests.Rows;
 
 namespace BuildLog.Data.Tests;
 
@@ -13,6 +14,7 @@ internal static class EntryPoint
         [Writer.Exporting, var path, var zip] => Writer.Export(path, zip),
         [Writer.Importing, var path, var zip] => Writer.Import(path, zip),
         [Writer.Opening, var path] => Writer.Open(path),
+        [ReadingWithoutTheMapper.Word, var path] => ReadingWithoutTheMapper.Read(path),
         [FullDisk.Word, var folder] => FullDisk.Fill(folder),
         [LockedStick.Word, var folder] => LockedStick.Look(folder),
         _ when args.Contains("--server") || args.Contains("--internal-msbuild-node")

@@ -8,13 +8,13 @@ public sealed class Attachment : Entered
 {
     public Attachment(Kept about) => (About, AboutUid) = (Matters.Of(about), about.Uid);
 
-    private Attachment() { }
+    internal Attachment() { }
 
-    public Matter About { get; private set; }
+    public Matter About { get; internal set; }
 
     public AttachmentKind What { get; set; }
 
-    public Guid AboutUid { get; private set; }
+    public Guid AboutUid { get; internal set; }
 
     /// <summary>Of its bytes, 64 lower-case hexadecimal digits.</summary>
     public string Sha256 { get; set; } = "";

@@ -12,6 +12,7 @@ public sealed class OverdriveComponent : Component
 
     public override IReadOnlyList<Position> Positions => [Position.Overdrive];
 
+    /// <summary>As a ratio or as the share it is sold by, see <see cref="OverdriveUnit"/>.</summary>
     public Noted? OverdriveRatio { get; set; }
 
     /// <summary>Its planetary set, if somebody has counted the teeth.</summary>
@@ -33,6 +34,6 @@ public sealed class OverdriveComponent : Component
     {
         base.Check();
         if (Teeth is { } teeth) _ = OverdriveUnit.Of(teeth);
-        if (OverdriveRatio is not null) _ = RatioRange.Overdrive.Read(OverdriveRatio.Text).OrRefuse();
+        if (OverdriveRatio is not null) _ = OverdriveUnit.Read(OverdriveRatio.Text).OrRefuse();
     }
 }

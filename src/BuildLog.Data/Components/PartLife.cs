@@ -1,6 +1,7 @@
 using BuildLog.Data.Costs;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Identity;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 
@@ -15,16 +16,18 @@ namespace BuildLog.Data.Components;
 public sealed record PartLife(
     Component Component, IReadOnlyList<TimeFitted> Service, IReadOnlyList<Session> Sessions, IReadOnlyList<IdentityNumber> Numbers, IReadOnlyList<Cost> Costs)
 {
-    internal static PartLife Of(ShopContext db, Component component)
+    internal static PartLife Of(Snapshot record, Component component)
     {
-        var stored = db.Components.SingleOrDefault(c => c.Id == component.Id) ?? throw new RefusedException("component", $"The {component} is not in the record any more.", "");
-        var fitments = db.Fitments.Where(fitment => fitment.ComponentId == stored.Id).AsEnumerable().OrderBy(fitment => fitment.Start).ToList();
+        record.Components.Load([component.Id]);
+        if (!record.Components.Holds(component.Id)) throw new RefusedException("component", $"The {component} is not in the record any more.", "");
+
+        var stored = record.Components[component.Id];
         return new(
             stored,
-            [.. fitments.Select(fitment => new TimeFitted(fitment, OdometerLine.Of(db, fitment.VehicleId).Under(fitment)))],
-            SessionList.Of(db, stored),
-            [.. db.Set<IdentityNumber>().Where(number => number.ComponentId == stored.Id).OrderBy(number => number.Id)],
-            [.. db.Set<Cost>().Where(cost => cost.ComponentId == stored.Id).OrderByDescending(cost => cost.Date).ThenByDescending(cost => cost.Id)]);
+            [.. FitmentReader.Of(record, stored).Select(fitment => new TimeFitted(fitment, OdometerLine.Of(record, fitment.VehicleId).Under(fitment)))],
+            SessionList.Of(record, stored),
+            IdentityReader.Of(record, stored),
+            CostList.Of(record, stored));
     }
 }
 

@@ -16,6 +16,7 @@ public sealed class TransferCaseComponent : Component
 
     public Noted? High { get; set; }
 
+    /// <summary>As a ratio or as teeth, see <see cref="TransferCaseLow"/>.</summary>
     public Noted? Low { get; set; }
 
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
@@ -38,7 +39,7 @@ public sealed class TransferCaseComponent : Component
     {
         base.Check();
         if (High is not null) _ = RatioRange.Transfer.Read(High.Text).OrRefuse();
-        if (Low is not null) _ = RatioRange.Transfer.Read(Low.Text).OrRefuse();
+        if (Low is not null) _ = TransferCaseLow.Read(Low.Text).OrRefuse();
         if (High is not null && Low is not null && Low.Si <= High.Si)
             throw new RefusedException("transfer", $"The low range ({Low}) must have the larger ratio, high is {High}.", "high 1.00, low 2.30");
     }

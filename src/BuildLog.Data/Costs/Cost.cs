@@ -14,7 +14,7 @@ public sealed class Cost : Entered
     /// <param name="job">The job it belongs to, if one.</param>
     public Cost(Vehicle vehicle, Job? job = null) => (VehicleId, JobId) = (vehicle.Id, job?.Id);
 
-    private Cost() { }
+    internal Cost() { }
 
     public long VehicleId { get; internal set; }
 

@@ -1,18 +1,21 @@
+using BuildLog.Data.Components;
 using BuildLog.Data.Jobs;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
-using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Costs;
 
-/// <summary>The costs of one vehicle together.</summary>
+/// <summary>The costs of one vehicle or one part together, the latest first.</summary>
 internal static class CostList
 {
-    public static IReadOnlyList<Cost> Of(ShopContext db, Vehicle vehicle)
-        => [.. db.Set<Cost>().Where(cost => cost.VehicleId == vehicle.Id).OrderByDescending(cost => cost.Date).ThenByDescending(cost => cost.Id)];
+    private const string OfVehicle = """SELECT * FROM "Costs" WHERE "VehicleId" = $vehicle ORDER BY "Date" DESC, "Id" DESC""";
 
-    /// <summary>Without what hangs on them: for sums.</summary>
-    public static IReadOnlyList<Cost> Amounts(ShopContext db, Vehicle vehicle) => [.. db.Set<Cost>().IgnoreAutoIncludes().Where(cost => cost.VehicleId == vehicle.Id)];
+    private const string OfPart = """SELECT * FROM "Costs" WHERE "ComponentId" = $part ORDER BY "Date" DESC, "Id" DESC""";
+
+    public static IReadOnlyList<Cost> Of(Snapshot record, Vehicle vehicle) => CostReader.Joined(record, record.Rows.Read(OfVehicle, CostReader.From, ("$vehicle", vehicle.Id)));
+
+    public static IReadOnlyList<Cost> Of(Snapshot record, Component component) => CostReader.Joined(record, record.Rows.Read(OfPart, CostReader.From, ("$part", component.Id)));
 
     /// <exception cref="RefusedException">It belongs to a job on another vehicle.</exception>
     public static void CheckAmongOthers(ShopContext db, Cost cost)

@@ -8,7 +8,7 @@ public sealed record Money
 {
     private const long Most = 1_000_000_000_000_000;
 
-    private Money(long minor, string currency) => (Minor, Currency) = (minor, currency);
+    internal Money(long minor, string currency) => (Minor, Currency) = (minor, currency);
 
     /// <summary>In the smallest unit: cents, pence, or whole yen.</summary>
     public long Minor { get; private init; }

@@ -12,10 +12,10 @@ public sealed partial class Shop
     public Workshop Workshop() => store.Read(db => db.Set<Workshop>().SingleOrDefault() ?? new Workshop());
 
     /// <summary>What was spent on a vehicle, the latest first.</summary>
-    public IReadOnlyList<Cost> Costs(Vehicle vehicle) => store.Read(db => CostList.Of(db, vehicle));
+    public IReadOnlyList<Cost> Costs(Vehicle vehicle) => store.Look(record => CostList.Of(record, vehicle));
 
     /// <summary>The same in all, one sum for each currency.</summary>
-    public IReadOnlyList<Money> Spent(Vehicle vehicle) => store.Read(db => Money.Totals(CostList.Amounts(db, vehicle).Select(cost => cost.Amount)));
+    public IReadOnlyList<Money> Spent(Vehicle vehicle) => store.Look(record => Money.Totals(Spending.On(record, vehicle).Select(spent => spent.Amount)));
 
     /// <summary>What the whole build may cost; null where nothing was set.</summary>
     public Money? Budget(Vehicle vehicle) => Goals(vehicle).OfType<BudgetGoalEntry>().SingleOrDefault()?.Most;

@@ -23,7 +23,7 @@ public sealed record DrivelineDifference
         => [.. Enum.GetValues<Position>().Select(position => new PartChange(position, Before.At(position), After.At(position))).Where(change => change.Removed?.Id != change.Fitted?.Id)];
 
     /// <summary>What the changes do for these goals.</summary>
-    public SwapEffect Effect(OwnersGoals goals) => new(GoalState.Of(Before.Driveline, goals, SpentBefore), GoalState.Of(After.Driveline, goals, SpentAfter));
+    public SwapEffect Effect(OwnersGoals goals) => new(GoalState.Of(Before.Driveline, goals, SpentBefore), GoalState.Of(After.Driveline, goals, SpentAfter), SwapMoves.Between(Before.Driveline, After.Driveline));
 
     internal static DrivelineDifference Between(VehicleHistory history, DateOnly before, DateOnly after) => new()
     {

@@ -32,7 +32,7 @@ internal static class PartNumbers
             EngineComponent engine => [Stated(Idle, engine.Idle), Stated(Redline, engine.Redline)],
             TransmissionComponent box => GearNumbers.Of(box, [.. sessions.OfType<GearCountSession>()]),
             OverdriveComponent overdrive => [OverdriveRatio(overdrive)],
-            TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, RatioRange.Transfer)],
+            TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, TransferCaseLow.Read, "transfer case low ratio")],
             AxleComponent axle => AxleNumbers.Of(axle, sessions.OfType<TurnCountSession>()),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
@@ -53,9 +53,12 @@ internal static class PartNumbers
     private static NumberKnown? Stated(string number, Noted? noted, RatioRange range)
         => noted is null ? null : Strongest(number, Units.One, (Quoted(noted, range, $"{range.Part} {number}"), null));
 
+    private static NumberKnown? Stated(string number, Noted? noted, Func<string, Parsed<QuotedRatio>> read, string name)
+        => noted is null ? null : Strongest(number, Units.One, (new(read(noted.Text).OrRefuse().ToMeasured(name), noted.Source, noted.Text), null));
+
     private static NumberKnown? OverdriveRatio(OverdriveComponent unit)
     {
-        var stated = Stated(Ratio, unit.OverdriveRatio, RatioRange.Overdrive);
+        var stated = Stated(Ratio, unit.OverdriveRatio, OverdriveUnit.Read, "overdrive ratio");
         return unit.Teeth is { } teeth
             ? Strongest(Ratio, Units.One, [(new(OverdriveUnit.Of(teeth), Source.TeethCounted, teeth.ToString()), null), .. stated is null ? Array.Empty<(Known, Session?)>() : [(stated.Used, null)]])
             : stated;

@@ -39,8 +39,8 @@ public sealed record Swap
     public IReadOnlyList<Money> SpentAfter { get; init; } = [];
 
     /// <summary>What the swap changed for these goals.</summary>
-    public SwapEffect Effect(OwnersGoals goals) => new(GoalState.Of(Before, goals, SpentBefore), GoalState.Of(After, goals, SpentAfter));
+    public SwapEffect Effect(OwnersGoals goals) => new(GoalState.Of(Before, goals, SpentBefore), GoalState.Of(After, goals, SpentAfter), SwapMoves.Between(Before, After));
 }
 
-/// <summary>How a driveline stands before and after a change.</summary>
-public sealed record SwapEffect(GoalState Before, GoalState After);
+/// <summary>How a driveline stands before and after a change, and what it moves.</summary>
+public sealed record SwapEffect(GoalState Before, GoalState After, SwapMoves Moves);

@@ -1,9 +1,9 @@
 using BuildLog.Data.Costs;
 using BuildLog.Data.Fitments;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Drivelines;
 
@@ -13,19 +13,26 @@ internal sealed class VehicleHistory
     private readonly Vehicle vehicle;
     private readonly PartEvidence evidence;
     private readonly VehicleNumbers numbers;
-    private readonly IReadOnlyList<Cost> costs;
+    private readonly IReadOnlyList<Spending> spending;
 
-    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<Cost> costs)
-        => (this.vehicle, Fitments, evidence, numbers, this.costs) = (vehicle, fitments, new(sessions), new(vehicle), costs);
+    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<Spending> spending)
+        => (this.vehicle, Fitments, evidence, numbers, this.spending) = (vehicle, fitments, new(sessions), new(vehicle), spending);
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
-    public static VehicleHistory Load(ShopContext db, Vehicle vehicle)
+    public static VehicleHistory Load(Snapshot record, Vehicle vehicle)
     {
-        var stored = db.Vehicles.SingleOrDefault(v => v.Id == vehicle.Id)
-            ?? throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
-        var fitments = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).AsEnumerable().OrderBy(fitment => fitment.Start).ToList();
-        return new(stored, fitments, SessionList.Of(db, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]), CostList.Amounts(db, vehicle));
+        var stored = VehicleReader.Stored(record, vehicle);
+        var fitments = FitmentReader.Of(record, stored.Id);
+        return new(stored, fitments, SessionsOn(record, fitments), Spending.On(record, stored));
+    }
+
+    /// <summary>The driveline of one day alone: no more is read than held then, however long the history.</summary>
+    public static DrivelineOfDay OnOneDay(Snapshot record, Vehicle vehicle, DateOnly day)
+    {
+        var stored = VehicleReader.Stored(record, vehicle);
+        var fitments = FitmentReader.On(record, stored, day);
+        return new VehicleHistory(stored, fitments, SessionsOn(record, fitments), spending: []).On(day);
     }
 
     public DrivelineOfDay On(DateOnly day)
@@ -35,7 +42,7 @@ internal sealed class VehicleHistory
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
-    public IReadOnlyList<Money> SpentUntil(DateOnly day) => Money.Totals(costs.Where(cost => cost.Date <= day).Select(cost => cost.Amount));
+    public IReadOnlyList<Money> SpentUntil(DateOnly day) => Money.Totals(spending.Where(spent => spent.Date <= day).Select(spent => spent.Amount));
 
     public IReadOnlyList<Swap> Swaps()
     {
@@ -70,6 +77,9 @@ internal sealed class VehicleHistory
 
         return swaps;
     }
+
+    private static IReadOnlyList<Session> SessionsOn(Snapshot record, IReadOnlyList<Fitment> fitments)
+        => SessionList.Of(record, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
 
     private Driveline Chain(IReadOnlyList<Fitment> fitted)
     {

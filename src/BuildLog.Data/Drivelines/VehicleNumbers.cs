@@ -45,18 +45,8 @@ internal sealed class VehicleNumbers
             AxleMasses = axles,
             FrontHanging = frontHanging,
             RearHanging = rearHanging,
-            Load = load is null ? null : load with { DrivenShare = load.DrivenShare ?? Driven(chain) },
+            Load = load,
         };
 
     private Known? Find(Spec spec) => All.FirstOrDefault(number => number.Number == spec.InWords())?.Used;
-
-    // With a transfer case both axles pull where it matters; else the axle that drives pulls with what stands on it.
-    private Known? Driven(Driveline chain)
-    {
-        if (axles is not { Front: { } front, Rear: { } rear }) return null;
-        if (chain is { TransferCase: not null, FrontAxle: not null, RearAxle: not null }) return new(1, Source.Assumed, "all wheels driven");
-
-        var driving = chain.DrivingPosition == Position.FrontAxle ? front : rear;
-        return new(driving.Value / (front.Value + rear.Value), driving.Source, "axle masses");
-    }
 }

@@ -27,11 +27,11 @@ public sealed class OdometerChange : Entered
 {
     public OdometerChange(Vehicle vehicle, OdometerChanged how) => (VehicleId, How) = (vehicle.Id, how);
 
-    private OdometerChange() { }
+    internal OdometerChange() { }
 
     public long VehicleId { get; internal set; }
 
-    public OdometerChanged How { get; private set; }
+    public OdometerChanged How { get; internal set; }
 
     public DateOnly Day { get; set; }
 

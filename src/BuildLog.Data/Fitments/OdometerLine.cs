@@ -1,3 +1,5 @@
+using BuildLog.Data.Rows;
+
 namespace BuildLog.Data.Fitments;
 
 /// <summary>How far a vehicle has come, over odometers that were replaced or reset.</summary>
@@ -19,6 +21,9 @@ internal sealed class OdometerLine
         for (var k = 0; k < this.changes.Count; k++) offsets[k + 1] = offsets[k] + EndOf(k) - this.changes[k].First!.Metres;
     }
 
+    public static OdometerLine Of(Snapshot record, long vehicleId) => new(FitmentReader.Of(record, vehicleId), OdometerReader.Of(record, vehicleId));
+
+    /// <summary>The same with what is being changed just now.</summary>
     public static OdometerLine Of(ShopContext db, long vehicleId)
         => new(db.Fitments.Where(fitment => fitment.VehicleId == vehicleId), db.Set<OdometerChange>().Where(change => change.VehicleId == vehicleId));
 

@@ -7,8 +7,9 @@ namespace BuildLog.Data.Fitments;
 public sealed record OdometerReading
 {
     private const double Most = 10_000_000_000;
+    private const string Example = "84 210 km";
 
-    private OdometerReading(double metres, string unit, string text) => (Metres, Unit, Text) = (metres, unit, text);
+    internal OdometerReading(double metres, string unit, string text) => (Metres, Unit, Text) = (metres, unit, text);
 
     public double Metres { get; private init; }
 
@@ -24,8 +25,10 @@ public sealed record OdometerReading
     public static OdometerReading? Read(string text, OdometerUnit unit)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        return QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).Understood(out var typed) && typed.Value is >= 0 and <= Most
+        var read = QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre);
+        if (!read.Understood(out var typed)) throw new RefusedException("odometer", read.Refusal!.Message, Example);
+        return typed.Value is >= 0 and <= Most
             ? new(typed.Value, typed.Unit.Symbol, typed.Text)
-            : throw new RefusedException("odometer", $"'{text.Trim()}' is no odometer reading.", "84 210 km");
+            : throw new RefusedException("odometer", $"'{typed.Text}' is no odometer reading.", Example);
     }
 }

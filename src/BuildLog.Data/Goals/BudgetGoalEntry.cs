@@ -9,7 +9,7 @@ public sealed class BudgetGoalEntry : GoalEntry
 {
     public BudgetGoalEntry(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private BudgetGoalEntry() { }
+    internal BudgetGoalEntry() { }
 
     public Money? Most { get; set; }
 

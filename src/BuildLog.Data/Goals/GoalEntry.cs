@@ -15,7 +15,7 @@ public sealed class CruiseGoalEntry : GoalEntry
 {
     public CruiseGoalEntry(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private CruiseGoalEntry() { }
+    internal CruiseGoalEntry() { }
 
     /// <summary>Road speed, such as <c>110 km/h</c>.</summary>
     public string Speed { get; set; } = "";

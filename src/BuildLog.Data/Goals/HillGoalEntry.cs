@@ -8,7 +8,7 @@ public sealed class HillGoalEntry : GoalEntry
 {
     public HillGoalEntry(Vehicle vehicle) => VehicleId = vehicle.Id;
 
-    private HillGoalEntry() { }
+    internal HillGoalEntry() { }
 
     /// <summary>Such as <c>6 %</c>.</summary>
     public string Gradient { get; set; } = "";

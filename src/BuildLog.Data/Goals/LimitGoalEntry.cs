@@ -43,9 +43,9 @@ public sealed class LimitGoalEntry : GoalEntry
 {
     public LimitGoalEntry(Vehicle vehicle, Limited limited) => (VehicleId, Limited) = (vehicle.Id, limited);
 
-    private LimitGoalEntry() { }
+    internal LimitGoalEntry() { }
 
-    public Limited Limited { get; private set; }
+    public Limited Limited { get; internal set; }
 
     /// <summary>Such as <c>25 %</c>, <c>150 km/h</c>, <c>40</c> or <c>790 mm</c>.</summary>
     public string Limit { get; set; } = "";

@@ -44,13 +44,13 @@ public sealed class IdentityNumber : Entered
 
     public IdentityNumber(Component component, Identified identified) => (ComponentId, Identified) = (component.Id, identified);
 
-    private IdentityNumber() { }
+    internal IdentityNumber() { }
 
     public long? VehicleId { get; internal set; }
 
     public long? ComponentId { get; internal set; }
 
-    public Identified Identified { get; private set; }
+    public Identified Identified { get; internal set; }
 
     /// <summary>Exactly as stamped, spaces and stars included.</summary>
     public string Number { get; set; } = "";

@@ -13,12 +13,12 @@ public sealed class GearCountSession : Session
     /// <param name="on">The vehicle it was on; null on the bench.</param>
     public GearCountSession(TransmissionComponent box, string gear, Vehicle? on = null) => (ComponentId, Gear, VehicleId) = (box.Id, gear.Trim(), on?.Id);
 
-    private GearCountSession() { }
+    internal GearCountSession() { }
 
     public override string Method => "gear count";
 
     /// <summary>As the knob names it, such as <c>3</c>.</summary>
-    public string Gear { get; private set; } = "";
+    public string Gear { get; internal set; } = "";
 
     /// <summary>The smallest fraction of an input turn that was read, as typed.</summary>
     public string ReadTo { get; set; } = "0.25";

@@ -13,7 +13,7 @@ public sealed class RollOutSession : Session
     public RollOutSession(WheelSetComponent wheels, Vehicle? on = null)
         => (ComponentId, VehicleId, Construction) = (wheels.Id, on?.Id, wheels.Construction);
 
-    private RollOutSession() { }
+    internal RollOutSession() { }
 
     public override string Method => "roll-out";
 

@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Vehicles;
 
 namespace BuildLog.Data.Sessions;
@@ -6,15 +7,23 @@ namespace BuildLog.Data.Sessions;
 /// <summary>Which sessions speak of a vehicle or a part; the latest first.</summary>
 internal static class SessionList
 {
-    public static IReadOnlyList<Session> Of(ShopContext db, Vehicle vehicle)
-        => Latest(db.Sessions.Where(session => session.VehicleId == vehicle.Id
-            || db.Fitments.Any(fitment => fitment.VehicleId == vehicle.Id && fitment.ComponentId == session.ComponentId)));
+    private const string OfVehicle =
+        """
+        SELECT * FROM "Sessions"
+        WHERE "VehicleId" = $vehicle OR "ComponentId" IN (SELECT "ComponentId" FROM "Fitments" WHERE "VehicleId" = $vehicle)
+        ORDER BY "Date" DESC, "Id" DESC
+        """;
 
-    public static IReadOnlyList<Session> Of(ShopContext db, Component component) => Of(db, [component.Id]);
+    private const string OfParts =
+        """
+        SELECT * FROM "Sessions" WHERE "ComponentId" IN (SELECT value FROM json_each($ids)) ORDER BY "Date" DESC, "Id" DESC
+        """;
 
-    public static IReadOnlyList<Session> Of(ShopContext db, IReadOnlyCollection<long> components)
-        => Latest(db.Sessions.Where(session => components.Contains(session.ComponentId)));
+    public static IReadOnlyList<Session> Of(Snapshot record, Vehicle vehicle)
+        => SessionReader.Joined(record, record.Rows.Read(OfVehicle, SessionReader.From, ("$vehicle", vehicle.Id)));
 
-    private static List<Session> Latest(IQueryable<Session> sessions)
-        => [.. sessions.OrderByDescending(session => session.Date).ThenByDescending(session => session.Id)];
+    public static IReadOnlyList<Session> Of(Snapshot record, Component component) => Of(record, [component.Id]);
+
+    public static IReadOnlyList<Session> Of(Snapshot record, IReadOnlyCollection<long> components)
+        => SessionReader.Joined(record, record.Rows.Read(OfParts, SessionReader.From, components));
 }

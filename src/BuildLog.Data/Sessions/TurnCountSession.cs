@@ -12,7 +12,7 @@ public sealed class TurnCountSession : Session
     /// <param name="on">The vehicle it was on; null on the bench.</param>
     public TurnCountSession(AxleComponent axle, Vehicle? on = null) => (ComponentId, VehicleId) = (axle.Id, on?.Id);
 
-    private TurnCountSession() { }
+    internal TurnCountSession() { }
 
     public override string Method => "turn count";
 

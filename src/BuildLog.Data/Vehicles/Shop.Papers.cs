@@ -19,15 +19,15 @@ public sealed partial class Shop
 
     /// <summary>The photos and papers of something, as they were added.</summary>
     public IReadOnlyList<Attachment> AttachmentsOf(Kept about)
-        => store.Read(db => db.Set<Attachment>().Where(attachment => attachment.AboutUid == about.Uid).OrderBy(attachment => attachment.Id).ToList());
+        => store.Look(record => AttachmentReader.Of(record, about));
 
     /// <summary>The numbers read off a vehicle, as they were added.</summary>
     public IReadOnlyList<IdentityNumber> Numbers(Vehicle vehicle)
-        => store.Read(db => db.Set<IdentityNumber>().Where(number => number.VehicleId == vehicle.Id).OrderBy(number => number.Id).ToList());
+        => store.Look(record => IdentityReader.Of(record, vehicle));
 
     /// <summary>The numbers read off a part, as they were added.</summary>
     public IReadOnlyList<IdentityNumber> Numbers(Component component)
-        => store.Read(db => db.Set<IdentityNumber>().Where(number => number.ComponentId == component.Id).OrderBy(number => number.Id).ToList());
+        => store.Look(record => IdentityReader.Of(record, component));
 
     /// <summary>What was decided about a vehicle, the latest first.</summary>
     public IReadOnlyList<Decision> Decisions(Vehicle vehicle) => store.Read(db => db.Set<Decision>()

@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -9,6 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>n = v · i_gear · i_transfer · i_axle / (C · (1 − s))</code>
 /// <para>n engine speed, rev/s; v the goal's road speed, m/s; i ratios; C rolling circumference, m; s slip of a converter that does not lock.</para>
+/// <para>How a bias tyre grows at that speed is from memory, so it is told and not judged: see <see cref="SpeedGrowth"/>.</para>
 /// <para>Verdict: the 95 % interval of n against the goal's window. Limit: the owner's goal. Formula: see <see cref="Speeds.SpeedRelation"/>.</para>
 /// </remarks>
 public sealed class CruiseCheck : ICheck
@@ -35,11 +37,19 @@ public sealed class CruiseCheck : ICheck
 
         return this.Judged(new(
             Joint(driveline), n, rpm, goal.Wanted,
-            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.",
+            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.{Grown(driveline, goal, n)}",
             Finding.OwnersGoal)
         {
             Windows = windows,
         });
+    }
+
+    private static string Grown(Driveline driveline, CruiseGoal goal, Measured n)
+    {
+        if (driveline.DrivingTyres?.Size?.Construction != Construction.Bias || goal.Speed.Value > SpeedGrowth.Fastest) return "";
+
+        var growth = SpeedGrowth.At(Construction.Bias, goal.Speed.Value);
+        return $" A bias tyre grows by some {Rounded.WithInterval(growth - 1, Units.PercentUnit)} at that speed: then {Rounded.WithInterval(n / growth, Units.RevolutionPerMinute)}.";
     }
 
     private Finding NoGoal(Driveline driveline) => this.Plain(

@@ -6,7 +6,10 @@ using BuildLog.Gearing.RoadLoad;
 namespace BuildLog.Gearing.Checks;
 
 /// <summary>It pulls away on the owner's hill.</summary>
-/// <remarks>Limit: the owner's goal. Formula: <see cref="HillStart"/>. Says nothing without such a goal.</remarks>
+/// <remarks>
+/// Limit: the owner's goal. Formula: <see cref="HillStart"/>; the truck trade's rule is told beside it, see <see cref="Startability"/>. Says nothing without
+/// such a goal.
+/// </remarks>
 public sealed class HillStartCheck : ICheck
 {
     public string Id => "hill-start";
@@ -30,11 +33,19 @@ public sealed class HillStartCheck : ICheck
         var ends = start.EndedByGrip ? "the driven wheels spin first" : "the engine gives up first";
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
-            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
+            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(driveline)}",
             Finding.OwnersGoal)
         {
             Cures = [Cure(driveline, start, goal.Gradient.Value)],
         });
+    }
+
+    private static string ByRule(Driveline driveline)
+    {
+        if (Startability.Of(Pull.Of(driveline)!) is not { } gradient) return "";
+
+        var rounded = Math.Round(gradient, 2);
+        return $" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)}: {Startability.EnoughFor(rounded)}.";
     }
 
     private static string Cure(Driveline driveline, HillStart start, double gradient)

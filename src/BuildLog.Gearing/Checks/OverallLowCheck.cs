@@ -8,7 +8,8 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The lowest gear and range is as low as the owner wants.</summary>
 /// <remarks>
-/// Limit: the owner's goal; the trade asks for 40 with a clutch and 30 with a converter off the road, 60 to 100 on rock. Formula: <see cref="LowRange"/>.
+/// Limit: the owner's goal; the trade asks for 40 with a clutch and 30 with a converter off the road, 60 to 100 on rock. Formula: <see cref="LowRange"/>; where idle and
+/// tyre are known the crawl is told beside it.
 /// Says nothing without such a goal.
 /// </remarks>
 public sealed class OverallLowCheck : ICheck
@@ -25,7 +26,7 @@ public sealed class OverallLowCheck : ICheck
         yield return LowRange.OverallRatio(driveline) is { } overall
             ? this.Judged(new(
                 between, overall, Units.One, goal.Wanted,
-                $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Rounded.WithInterval(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.",
+                $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Rounded.WithInterval(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.{Crawl(driveline)}",
                 Finding.OwnersGoal)
             {
                 Windows = Windows(driveline, overall, goal.Wanted),
@@ -34,6 +35,9 @@ public sealed class OverallLowCheck : ICheck
                 between, "The overall low ratio", [.. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Axle(driveline)],
                 Units.One, goal.Wanted, Finding.OwnersGoal);
     }
+
+    private static string Crawl(Driveline driveline)
+        => LowRange.CrawlSpeed(driveline) is { } crawl ? $" At idle it crawls at {Said.Number(crawl, Units.KilometrePerHour, 1)}." : "";
 
     private static PartWindow[] Windows(Driveline driveline, Measured overall, Window wanted)
     {

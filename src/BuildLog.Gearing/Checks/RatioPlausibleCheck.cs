@@ -13,6 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// Verdict: the 95 % interval against the usual ratios of light vehicles. All of them are from memory, so the worst it says is watch: crawler gears and
 /// trucks lie outside and are right. Gearboxes of one or two gears are not judged by their ends.
 /// </para>
+/// <para>A three-speed automatic's first gear follows from second and reverse, usually 1.7 to 2.7: see <see cref="SimpsonTrain"/>.</para>
 /// <para>Cures: the questions of <see cref="RatioTraps"/>, each with the ratio it would be. Source: common practice, from memory.</para>
 /// </remarks>
 public sealed class RatioPlausibleCheck : ICheck
@@ -21,6 +22,7 @@ public sealed class RatioPlausibleCheck : ICheck
 
     private static readonly Window UsualFirst = new(2.2, 7.1);
     private static readonly Window UsualTop = new(0.50, 1.10);
+    private static readonly Window UsualReverse = new(1.7, 2.7);
     private static readonly Window UsualOverdrive = new(0.50, 0.95);
     private static readonly Window UsualHigh = new(1.00, 1.25);
     private static readonly Window UsualLow = new(1.9, 4.3);
@@ -32,7 +34,7 @@ public sealed class RatioPlausibleCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         if (driveline.Transmission is { } box) yield return Gearbox(box);
-        if (driveline.Overdrive is { } unit) yield return Part(Position.Overdrive, unit.Ratio, UsualOverdrive, "enter the overdrive's ratio, or count it: ten output turns");
+        if (driveline.Overdrive is { } unit) yield return Overdrive(unit);
         if (driveline.TransferCase is { } transfer)
         {
             yield return Part(Position.TransferCase, transfer.High, UsualHigh, "count the transfer case in high: ten output turns", "transfer case's high");
@@ -41,6 +43,21 @@ public sealed class RatioPlausibleCheck : ICheck
 
         if (driveline.RearAxle is { } rear) yield return Axle(rear, Position.RearAxle);
         if (driveline.FrontAxle is { } front) yield return Axle(front, Position.FrontAxle);
+    }
+
+    // A share names the drop of engine speed or the gain of road speed, and nobody says which.
+    private Finding Overdrive(Overdrive unit)
+    {
+        var finding = Part(Position.Overdrive, unit.Ratio, UsualOverdrive, "enter the overdrive's ratio, or count it: ten output turns");
+        return unit.Ratio is { } ratio && ratio.Says.EndsWith('%')
+            ? finding with
+            {
+                Verdict = Verdict.Watch,
+                Because = Because.UnverifiedLimit,
+                Says = $"{finding.Says} It is sold as {ratio.Says}.",
+                Advice = Questions([OverdriveUnit.Ask(1 - ratio.Value.Value)], ["count it: ten output turns"]),
+            }
+            : finding;
     }
 
     private Finding Axle(Axle axle, Position position)
@@ -71,9 +88,26 @@ public sealed class RatioPlausibleCheck : ICheck
         var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", $"gearbox's {box.Gears[0].Name} gear");
         var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", $"gearbox's {box.Gears[^1].Name} gear");
         var worse = first.Verdict == Verdict.Watch ? first : top;
-        return worse.Verdict == Verdict.Watch
+        return TwoSets(box) is { } apart ? apart
+            : worse.Verdict == Verdict.Watch
             ? worse with { Advice = Questions(traps, worse.Advice) }
             : Say(Position.Transmission, Verdict.Fits, Because.Inside, "First and top gear are usual ones, and each gear is faster than the one before.");
+    }
+
+    // Two planetary sets on one sun shaft leave first gear no choice but between the usual reverses.
+    private Finding? TwoSets(Transmission box)
+    {
+        if (box is not { Converter: not null, Gears: [{ Ratio: { Source: not Source.TeethCounted, Value: { } first } }, { Ratio.Value: { } second }, { Ratio.Value.Value: 1 }] }) return null;
+
+        var usual = new Window(SimpsonTrain.FirstBeside(second, UsualReverse.Low).Value, SimpsonTrain.FirstBeside(second, UsualReverse.High).Value);
+        return Verdicts.Judge(first, usual, limitIsVerified: false).Verdict == Verdict.Fits ? null
+            : Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit,
+                $"Beside a second gear of {Rounded.WithInterval(second, Units.One)} a three-speed automatic has a first of {usual.InWords(Units.One)}, not {Rounded.WithInterval(first, Units.One)}.") with
+            {
+                Value = first,
+                Wanted = usual,
+                Advice = ["read both ratios on the data sheet again, with reverse: first = second + (second − 1) · reverse", "count the teeth of its planetary sets"],
+            };
     }
 
     private Finding Part(Position position, Known? ratio, Window usual, string cure, string? name = null)

@@ -34,10 +34,18 @@ public sealed class SpeedometerCheck : ICheck
             : [Judge(driveline, meter.Wanted!.Value, meter.Drive!)];
     }
 
+    /// <summary>What it shows against the truth; null while a part or a number is missing.</summary>
+    public static Reading? Reads(Driveline driveline)
+        => driveline.Speedometer is { Wanted: { } wanted, Drive: { } drive } meter && !Lacking(driveline, meter).Any()
+            ? Reading.Of(
+                CableTurns.PerMetre(drive, driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value),
+                wanted.Value)
+            : null;
+
     private Finding Judge(Driveline driveline, Measured wanted, SpeedometerDrive drive)
     {
         var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value);
-        var reading = Reading.Of(CableTurns.PerMetre(drive, axle, transfer, tyre), wanted);
+        var reading = Reads(driveline)!;
         var error = reading.OdometerError;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,

@@ -61,7 +61,7 @@ public sealed class TagCheck : ICheck
         return Say(position, pair.Agrees ? Verdict.Fits : Verdict.Watch, pair.Agrees ? Because.Inside : Because.UnverifiedLimit, says) with
         {
             Value = pair.Counted.Value,
-            Advice = pair.Agrees ? [] : Cures(pair),
+            Advice = pair.Agrees ? [] : [.. position == Position.Overdrive ? [] : TwoSpeeds(pair), .. Cures(pair)],
         };
     }
 
@@ -80,6 +80,15 @@ public sealed class TagCheck : ICheck
         {
             if (new TagAgainstCount(pair.Tag, pair.Counted with { Value = pair.Counted.Value * factor }).Agrees) yield return $"{asks} Then count and tag agree.";
         }
+    }
+
+    // The tag names one speed of a two-speed axle, the count may be of the other.
+    private static IEnumerable<string> TwoSpeeds(TagAgainstCount pair)
+    {
+        var (tag, count) = (pair.Tag.Value, pair.Counted.Value);
+        var step = (count.Value > tag.Value ? TwoSpeedAxle.Counted(tag, count) : TwoSpeedAxle.Counted(count, tag)).Step;
+        if (TwoSpeedAxle.UsualStep.Contains(step.Value))
+            yield return $"Is it a two-speed axle, one told in low and one in high? The step would be {Rounded.Value(step, Units.One)}.";
     }
 
     private static string Words(Known known) => known.Says.Length > 0 ? known.Says : Rounded.Value(known.Value, Units.One);

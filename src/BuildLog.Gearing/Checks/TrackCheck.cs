@@ -35,10 +35,17 @@ public sealed class TrackCheck : ICheck
             "owner's limit")
         {
             Cures = [
-                $"wheels with an offset of {Said.OrMore((faces.Value.Interval95.High - limit.Most.Value) / 2, Units.Millimetre, 0)}",
+                Offset((faces.Value.Interval95.High - limit.Most.Value) / 2, tyres.Wheel.RimWidth),
                 $"an axle of {Said.OrLess(limit.Most.Value + (2 * offset.Value.Interval95.Low), Units.Millimetre, 0)} between its hub faces",
             ],
         });
+    }
+
+    // Wheels are sold by either.
+    private static string Offset(double offset, Known? rim)
+    {
+        var backspace = rim is null ? "" : $", on this rim a backspace of {Said.OrMore(WheelPlace.Backspace(rim.Value, offset).Value, Units.Millimetre, 0)}";
+        return $"wheels with an offset of {Said.OrMore(offset, Units.Millimetre, 0)}{backspace}";
     }
 
     private static IEnumerable<Missing> Lacking(string name, Axle axle, TyreSet tyres)

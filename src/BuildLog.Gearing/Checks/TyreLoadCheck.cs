@@ -9,6 +9,10 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>The tyres of each axle carry what rests on them.</summary>
 /// <remarks>
 /// <code>axle mass / sum of the tyres' loads ≤ 1</code>
+/// <para>
+/// Where wheelbase and height of gravity are known, what the rear axle carries on the owner's hill is told, not judged: a tyre that stands or creeps may carry
+/// more. See <see cref="WeightTransfer"/>.
+/// </para>
 /// <para>Loads, the passenger tyre on a truck and their sources see <see cref="TyreLoad"/>.</para>
 /// </remarks>
 public sealed class TyreLoadCheck : ICheck
@@ -21,10 +25,10 @@ public sealed class TyreLoadCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => driveline is { AxleMasses: { } masses, Tyres: { } tyres }
-            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear)]
+            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, ""), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals))]
             : [];
 
-    private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin)
+    private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin, string further)
     {
         IReadOnlyList<Position> joint = [axle, Position.Tyres];
         var pair = tyres.On(axle);
@@ -37,7 +41,7 @@ public sealed class TyreLoadCheck : ICheck
         return this.Judged(new(
             joint, share, Units.PercentUnit, Window.AtMost(1),
             $"The {where} axle carries {Said.Number(mass.Value, Units.Kilogram, 0)}; its tyres ({size.Designation}) may carry "
-                + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? ", as passenger tyres on a truck" : "")}.",
+                + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? ", as passenger tyres on a truck" : "")}.{further}",
             Limit)
         {
             Cures = [
@@ -45,6 +49,16 @@ public sealed class TyreLoadCheck : ICheck
                 $"an axle load of {Said.OrLess(capacity, Units.Kilogram, 0)}",
             ],
         });
+    }
+
+    private static string OnTheHill(Driveline driveline, OwnersGoals goals)
+    {
+        if ((goals.HillStart?.Gradient ?? goals.Hill?.Gradient) is not { } hill
+            || driveline is not { AxleMasses: { Front.Value: { } front, Rear.Value: { } rear }, Load: { GravityHeight.Value: { } height, Wheelbase.Value: { } wheelbase } })
+            return "";
+
+        var carried = rear + WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
+        return $" Up a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.";
     }
 
     private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)

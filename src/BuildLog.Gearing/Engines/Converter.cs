@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Engines;
@@ -13,6 +14,7 @@ namespace BuildLog.Gearing.Engines;
 /// converter guide): 2.1 ± 0.6 where not known. Stall speed follows the square root of the engine's torque (a pump takes torque by the square of its speed).
 /// </para>
 /// </remarks>
+/// <exception cref="Quantities.RefusedException">A stall speed or a torque ratio that is not above zero.</exception>
 public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? StallTorqueRatio = null)
 {
     private static readonly Evidence Data = new("converter", _ => "compare engine speed and road speed at a steady cruise");
@@ -20,6 +22,10 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
     private static readonly Measured UsualSlip = Measured.From(0.055, Input.Rectangular("converter slip at cruise", 0.025, Data));
 
     private static readonly Measured UsualTorqueRatio = Measured.From(2.1, Input.Rectangular("converter torque ratio", 0.6, new Evidence("converter torque ratio")));
+
+    public Known? StallSpeed { get; init => field = value.AboveZero("A stall speed", "2100 rev/min"); } = StallSpeed.AboveZero("A stall speed", "2100 rev/min");
+
+    public Known? StallTorqueRatio { get; init => field = value.AboveZero("A stall torque ratio", "2.1"); } = StallTorqueRatio.AboveZero("A stall torque ratio", "2.1");
 
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>
     public Measured CruiseSlip => LocksUp ? 0 : UsualSlip;

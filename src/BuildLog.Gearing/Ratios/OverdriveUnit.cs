@@ -20,7 +20,17 @@ public static class OverdriveUnit
     public static Parsed<QuotedRatio> Read(string text)
         => text.TrimEnd().EndsWith('%')
             ? QuantityText.ReadPlain(text, Kind.Share).Then<QuotedRatio>(share => Named(share.Value, text))
-            : QuotedRatio.Read(text, RatioRange.Overdrive);
+            : QuotedRatio.Read(text, RatioRange.Overdrive) is { Refusal: not null } && Reciprocal(text) is { } turned ? turned : QuotedRatio.Read(text, RatioRange.Overdrive);
+
+    // The gain of road speed is the ratio turned round.
+    private static Refusal? Reciprocal(string text)
+        => QuantityText.Read(text, Kind.Number).Understood(out var typed) && typed.Value > RatioRange.Overdrive.High && RatioRange.Overdrive.Accepts(1 / typed.Value)
+            ? RatioRange.Overdrive.Refuse(typed.Value) with
+            {
+                Message = $"{Shown.Quoted(typed.Text)} slows down, and an overdrive speeds up. Was it written output over input?",
+                Example = Rounded.Fixed(1 / typed.Value, 2),
+            }
+            : null;
 
     /// <summary>What else a share may mean.</summary>
     /// <param name="share">Such as 0.25.</param>

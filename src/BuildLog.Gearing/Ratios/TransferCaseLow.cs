@@ -1,3 +1,5 @@
+using BuildLog.Gearing.Quantities;
+
 namespace BuildLog.Gearing.Ratios;
 
 /// <summary>The low range of a transfer case from its teeth.</summary>
@@ -8,9 +10,23 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public static class TransferCaseLow
 {
-    /// <exception cref="Quantities.RefusedException">A ratio that no transfer case has.</exception>
+    private const string PlanetarySet = "planetary";
+
+    /// <summary>Reads <c>2.72</c>, or its teeth: <c>planetary 62/36</c>, ring over sun, or two pairs of a layshaft, driven over driver, <c>30/20 40/30</c>.</summary>
+    public static Parsed<QuotedRatio> Read(string text)
+        => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch
+        {
+            [PlanetarySet, var set] => Planetary.Read(set).Then(read => Exactly(() => Of(read), text)),
+            [var first, var second] when first.Contains('/', StringComparison.Ordinal) && second.Contains('/', StringComparison.Ordinal)
+                => GearMesh.Read(first).Then(one => GearMesh.Read(second).Then(other => Exactly(() => Of(one, other), text))),
+            _ => QuotedRatio.Read(text, RatioRange.Transfer),
+        };
+
+    /// <exception cref="RefusedException">A ratio that no transfer case has.</exception>
     public static double Of(Planetary planetary) => RatioRange.Transfer.Checked(planetary.RingHeld);
 
-    /// <exception cref="Quantities.RefusedException">A ratio that no transfer case has.</exception>
+    /// <exception cref="RefusedException">A ratio that no transfer case has.</exception>
     public static double Of(GearMesh first, GearMesh second) => RatioRange.Transfer.Checked(first.Ratio * second.Ratio);
+
+    private static Parsed<QuotedRatio> Exactly(Func<double> ratio, string text) => Parsed.From(() => new QuotedRatio(ratio(), 0, text.Trim()));
 }

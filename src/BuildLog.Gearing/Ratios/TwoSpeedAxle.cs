@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Ratios;
@@ -15,6 +16,9 @@ namespace BuildLog.Gearing.Ratios;
 /// <param name="Step">Low over high.</param>
 public sealed record TwoSpeedAxle(Measured High, Measured Step)
 {
+    /// <summary>From memory: it may ask, never decide.</summary>
+    public static readonly Window UsualStep = new(1.33, 1.45);
+
     public Measured Low => High * Step;
 
     public static TwoSpeedAxle Of(Teeth teeth, Planetary planetary) => new(teeth.ToMeasured(), planetary.SunHeld);

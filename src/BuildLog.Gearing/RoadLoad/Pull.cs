@@ -88,14 +88,20 @@ public sealed class Pull
     public Measured PowerNeeded(DriveStep step, Measured roadSpeed, double gradient = 0)
         => TorqueNeeded(step, roadSpeed, gradient) * EngineSpeed(step, roadSpeed) * (2 * Math.PI);
 
-    /// <summary>Newtons at the wheels as it pulls away in a gear; see <see cref="HillStart"/>.</summary>
-    public Measured PullAwayForce(DriveStep step)
+    /// <summary>What goes into the gearbox as it pulls away, N·m at sea level; see <see cref="HillStart"/>.</summary>
+    public Measured PullAwayTorque
     {
-        var converter = Driveline.Transmission?.Converter;
-        var speed = (converter is null ? Driveline.Engine!.LowestPull : converter.StallSpeed)?.Value;
-        var torque = (speed is null ? null : Torque.At(speed)) ?? Torque.At(Torque.From)!;
-        return torque * (converter?.TorqueRatio ?? 1) * ForcePerTorque(step);
+        get
+        {
+            var converter = Driveline.Transmission?.Converter;
+            var speed = (converter is null ? Driveline.Engine!.LowestPull : converter.StallSpeed)?.Value;
+            var torque = (speed is null ? null : Torque.At(speed)) ?? Torque.At(Torque.From)!;
+            return torque * (converter?.TorqueRatio ?? 1);
+        }
     }
+
+    /// <summary>Newtons at the wheels as it pulls away in a gear; see <see cref="HillStart"/>.</summary>
+    public Measured PullAwayForce(DriveStep step) => PullAwayTorque * ForcePerTorque(step);
 
     private Measured ForcePerTorque(DriveStep step)
         => step.Ratio * axle * DrivelineEfficiency.Of(Driveline, step) * (2 * Math.PI * altitudeFactor) / circumference;

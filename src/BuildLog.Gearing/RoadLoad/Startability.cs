@@ -1,3 +1,5 @@
+using BuildLog.Gearing.Quantities;
+
 namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>The truck trade's rule for the gradient a vehicle starts on; a second opinion beside <see cref="HillStart"/>.</summary>
@@ -21,4 +23,19 @@ public static class Startability
     /// <summary>Rise over run.</summary>
     public static double Gradient(double torquePoundFeet, double overallRatio, double turnsPerMile, double poundsGross)
         => torquePoundFeet * overallRatio * turnsPerMile / (PrintedConstant * poundsGross) / 100;
+
+    /// <summary>Of a driveline in its lowest gear and range; null with a converter, for which the rule was not made, and where a number is not known.</summary>
+    public static double? Of(Pull pull)
+        => pull.Driveline is { Transmission.Converter: null, DrivingTyres.RollingCircumference: { } tyre } && LowRange.OverallRatio(pull.Driveline) is { } overall
+            ? Gradient(Units.PoundFoot.FromBase(pull.PullAwayTorque.Value), overall.Value, Units.Mile.Factor / tyre.Value.Value, pull.Resistance.Weight.Value / Units.PoundForce)
+            : null;
+
+    /// <summary>What the trade calls it enough for.</summary>
+    public static string EnoughFor(double gradient) => gradient switch
+    {
+        >= Severe => "enough for severe going",
+        >= Moderate => "enough for moderate going",
+        >= Highway => "enough for the highway",
+        _ => "too little for the highway",
+    };
 }

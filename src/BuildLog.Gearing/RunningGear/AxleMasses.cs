@@ -1,10 +1,17 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.RunningGear;
 
 /// <summary>What each axle carries, laden as heavily as it will be; kilograms, null where it was not weighed.</summary>
-public sealed record AxleMasses(Known? Front = null, Known? Rear = null);
+/// <exception cref="RefusedException">A mass that is not above zero.</exception>
+public sealed record AxleMasses(Known? Front = null, Known? Rear = null)
+{
+    public Known? Front { get; init => field = value.AboveZero("An axle's mass", "700 kg"); } = Front.AboveZero("An axle's mass", "700 kg");
+
+    public Known? Rear { get; init => field = value.AboveZero("An axle's mass", "750 kg"); } = Rear.AboveZero("An axle's mass", "750 kg");
+}
 
 /// <summary>Load that moves from one axle to the other.</summary>
 /// <remarks>

@@ -39,11 +39,14 @@ public static class BoltCircle
     /// <summary>Pitch circle over chord.</summary>
     public static double Factor(int studs, Chord between)
     {
-        if (studs is < 3 or > 10) throw new RefusedException("studs", $"A wheel has 3 to 10 studs, not {studs}.", "5");
+        _ = CheckedStuds(studs);
         if (between == Chord.SkipOne && studs < 4) throw new RefusedException("chord", "On three studs each stud is next to the others.", "adjacent");
         if (between == Chord.Across && studs % 2 != 0) throw new RefusedException("chord", $"On {studs} studs none stands straight across: measure adjacent or skip-one.", "skip-one");
 
         var steps = between switch { Chord.Adjacent => 1, Chord.SkipOne => 2, _ => studs / 2 };
         return 1 / Math.Sin(Math.PI * steps / studs);
     }
+
+    internal static int? CheckedStuds(int? studs)
+        => studs is null or (>= 3 and <= 10) ? studs : throw new RefusedException("studs", $"A wheel has 3 to 10 studs, not {studs}.", "5");
 }

@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.RunningGear;
 
 /// <summary>What part of the mass stands on driven wheels, by whether a part-time front axle is engaged.</summary>
 /// <remarks>
-/// <code>all wheels driven: 1;   part-time on the road: the driving axle's mass / both;   part-time in the low range: 1</code>
+/// <code>all wheels driven: 1;   one axle, and part-time on the road: the driving axle's mass / both;   part-time in the low range: 1</code>
 /// <para>
 /// A share that somebody typed holds; of a part-time drive it is the road's, unless it says all of the mass. The low range is for where the front axle is
 /// engaged, whatever joins it.
@@ -30,7 +30,7 @@ public static class DrivenWheels
 
     private static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
 
-    private static Measured? Always(Driveline driveline) => driveline.Load?.DrivenShare?.Value ?? (JoinsBothAxles(driveline) ? 1 : null);
+    private static Measured? Always(Driveline driveline) => driveline.Load?.DrivenShare?.Value ?? (JoinsBothAxles(driveline) ? 1 : Weighed(driveline));
 
     private static Measured? Weighed(Driveline driveline)
     {

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.RunningGear;
@@ -16,10 +17,22 @@ public enum Seat
 /// <param name="Bore">Centre bore of the wheel, or the spigot of the hub.</param>
 /// <param name="Thread">As written on the nut, such as <c>M12×1.5</c> or <c>1/2-20</c>.</param>
 /// <param name="Seat">How the nuts seat.</param>
-public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known? Bore = null, string? Thread = null, Seat? Seat = null);
+/// <exception cref="Quantities.RefusedException">A number of studs that no wheel has, or a length that is not above zero.</exception>
+public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known? Bore = null, string? Thread = null, Seat? Seat = null)
+{
+    public int? Studs { get; init => field = BoltCircle.CheckedStuds(value); } = BoltCircle.CheckedStuds(Studs);
+
+    public Known? PitchCircle { get; init => field = value.AboveZero("A bolt circle", "114.3 mm"); } = PitchCircle.AboveZero("A bolt circle", "114.3 mm");
+
+    public Known? Bore { get; init => field = value.AboveZero("A centre bore", "66.1 mm"); } = Bore.AboveZero("A centre bore", "66.1 mm");
+}
 
 /// <summary>A wheel without its tyre. Metres; null where nobody knows.</summary>
 /// <param name="RimWidth">Between the bead seats.</param>
 /// <param name="Offset">Mounting face to the middle of the rim; positive where the face is outboard of it.</param>
 /// <param name="Bolting">How it is bolted.</param>
-public sealed record Wheel(Known? RimWidth = null, Known? Offset = null, Bolting? Bolting = null);
+/// <exception cref="Quantities.RefusedException">A width that is not above zero.</exception>
+public sealed record Wheel(Known? RimWidth = null, Known? Offset = null, Bolting? Bolting = null)
+{
+    public Known? RimWidth { get; init => field = value.AboveZero("A rim width", "6 in"); } = RimWidth.AboveZero("A rim width", "6 in");
+}

@@ -13,7 +13,8 @@ namespace BuildLog.Gearing.Tyres;
 /// </remarks>
 public static class SpeedGrowth
 {
-    private const double Fastest = 250 / 3.6;
+    /// <summary>m/s.</summary>
+    public const double Fastest = 250 / 3.6;
 
     private static readonly Evidence Growth = new("growth at speed", _ => "compare a satellite's road speed with the engine speed at that very speed");
 

@@ -1,59 +1,59 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.YardCards;
 
-/// <summary>Which tyres will do, by their marking, and by rolling a loose wheel out in the yard.</summary>
-/// <remarks>
-/// <code>a loose wheel covers C/k a turn;   edges ± t √(u(k)² + (tape/(turns C))²) around the window's</code>
-/// <para>C rolling circumference under load; k the loaded factor, see <see cref="LoadedFactor"/>. The tape is read to 2 mm either way.</para>
-/// </remarks>
+/// <summary>Which tyres will do: by rolling them out in the yard, by their marking, and by what they must carry and stand.</summary>
 /// <param name="Wanted">What the rolling circumference has to be.</param>
 /// <param name="Sizes">Sizes for the fitted wheels that would do, the smallest first.</param>
 /// <param name="Construction">Of the tyres looked for.</param>
-public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, Construction Construction)
+/// <param name="LeastLoadIndex">What carries the heavier axle; null where it was not weighed, and for twin tyres, whose second figure counts.</param>
+/// <param name="SlowestSymbol">Fast enough for the goals; null where there is none.</param>
+public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, Construction Construction, int? LeastLoadIndex, string? SlowestSymbol)
 {
     /// <summary>What a yard has room for.</summary>
     public const int Turns = 3;
 
-    private const double Tape = 0.002;
+    /// <summary>Where three do not settle it.</summary>
+    public const int MoreTurns = 5;
+
     private const int MostSizes = 12;
 
     /// <param name="wanted">The window of the rolling circumference.</param>
-    /// <param name="fitted">The set in its place now; null for none.</param>
+    /// <param name="driveline">The vehicle the tyres are for.</param>
+    /// <param name="goals">What is wanted of it.</param>
     /// <exception cref="RefusedException">Two wishes exclude each other; the sentence says which, and by how much.</exception>
-    public static TyreCard Of(WindowOfPart wanted, TyreSet? fitted)
+    public static TyreCard Of(WindowOfPart wanted, Driveline driveline, OwnersGoals goals)
     {
         if (wanted.Contradiction is { } says) throw new RefusedException("window", $"No tyres can do: {says}", "");
 
-        var sizes = fitted is null ? [] : ListedParts.Tyres(fitted);
-        return new(
-            wanted,
-            [.. sizes.Where(size => wanted.Window.Contains(size.Part!.RollingCircumference!.Value.Value))
-                .OrderBy(size => Math.Abs(Middle(wanted.Window) - size.Part!.RollingCircumference!.Value.Value)).Take(MostSizes)
-                .OrderBy(size => size.Part!.RollingCircumference!.Value.Value).Select(size => size.Name)],
-            fitted?.Size?.Construction ?? Construction.Radial);
+        var fitted = driveline.DrivingTyres;
+        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), SymbolFor(goals));
     }
 
-    /// <summary>Which distances of a loose wheel mean yes and which no, metres.</summary>
-    public CountEdges Loose(int turns = Turns)
+    /// <summary>Which distances mean yes and which no.</summary>
+    /// <param name="loaded">The tyre stands under a vehicle; otherwise the wheel is rolled loose.</param>
+    /// <param name="turns">Turns of the wheel.</param>
+    public RollEdges Edges(bool loaded, int turns = Turns) => RollEdges.Of(Wanted.Window, Wanted.SureWindow, turns, new(loaded, Construction));
+
+    // Where there are more than a card has room for, those in the middle of the window stay.
+    private static IReadOnlyList<string> Within(Window window, TyreSet fitted)
     {
-        var k = LoadedFactor.For(Construction);
-        double Distance(double circumference, int side)
-        {
-            var tape = Tape / Math.Sqrt(3) / (turns * circumference);
-            var share = StudentT.Normal975 * Math.Sqrt((k.RelativeUncertainty * k.RelativeUncertainty) + (tape * tape));
-            return double.IsFinite(circumference) && circumference > 0 ? turns * circumference / k.Value * (1 + (side * share)) : circumference;
-        }
-
-        var possible = new Window(Distance(Wanted.Window.Low, -1), Distance(Wanted.Window.High, +1));
-        Window? yes = Wanted.SureWindow is { } sure ? new Window(Distance(sure.Low, +1), Distance(sure.High, -1)) : null;
-        return new(yes is { IsEmpty: true } ? null : yes, possible);
+        var sizes = ListedParts.Tyres(fitted).Select(size => (size.Name, Rolling: size.Part!.RollingCircumference!.Value.Value)).Where(size => window.Contains(size.Rolling)).OrderBy(size => size.Rolling).ToList();
+        return [.. sizes.Skip(Math.Max(0, sizes.Count - MostSizes) / 2).Take(MostSizes).Select(size => size.Name)];
     }
 
-    private static double Middle(Window window) => double.IsFinite(window.Low) && double.IsFinite(window.High) ? (window.Low + window.High) / 2 : double.IsFinite(window.Low) ? window.Low : window.High;
+    private static int? LoadIndexFor(Driveline driveline)
+        => driveline is { AxleMasses: { Front: { } front, Rear: { } rear }, Tyres: { TwinRear: false } tyres }
+            ? TyreLoad.IndexFor(Math.Max(front.Value.Interval95.High, rear.Value.Interval95.High), tyres.PassengerOnTruck)
+            : null;
+
+    private static string? SymbolFor(OwnersGoals goals)
+        => goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value) is { } fastest
+            ? TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value)))
+            : null;
 }

@@ -8,4 +8,10 @@ public enum Paper
 
     /// <summary>8½ × 11 in.</summary>
     Letter,
+
+    /// <summary>105 × 148 mm, for a card.</summary>
+    A6,
+
+    /// <summary>5½ × 8½ in, for a card.</summary>
+    HalfLetter,
 }

@@ -7,7 +7,6 @@ namespace BuildLog.Sheet.Paper;
 internal sealed record PageFrame(string Vehicle, string Shop, string Printed, string Document = "build sheet")
 {
     private const double RunningHeadRise = 22;
-    private const double FootDrop = 14;
     private const double WidestShare = 0.45;
 
     public void Draw(Pen pen, PageSetup setup, int page, int pages)
@@ -15,7 +14,7 @@ internal sealed record PageFrame(string Vehicle, string Shop, string Printed, st
         var body = setup.Body;
         if (page > 1) DrawHead(pen, body);
 
-        var rule = body.Bottom + FootDrop;
+        var rule = body.Bottom + setup.FootDrop;
         var baseline = rule + TypeScale.Running.BaselineDrop + 3;
         pen.Line(body.X, rule, body.Right, rule, Ink.HairLine);
         pen.Text(body.X, baseline, Shortened($"{Vehicle} · {Document}", body), TypeScale.Running);

@@ -30,8 +30,8 @@ public static class PaperWriter
         OptionsCompared options => OptionsComparedPaper.Draw(options),
         TimeSheet time => TimeSheetPaper.Draw(time),
         CostSheet costs => CostSheetPaper.Draw(costs),
-        YardCard card => YardCardPaper.Draw(card),
         ShelfLabels labels => ShelfLabelsPaper.Draw(labels),
+        YardCard card => YardCardPaper.Draw(card),
         _ => throw new ArgumentException($"There is no paper for {content.GetType().Name}.", nameof(content)),
     };
 }

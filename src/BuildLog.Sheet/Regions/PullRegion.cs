@@ -17,6 +17,8 @@ internal static class PullRegion
         if (pull is null || !CurvePlate.CanDraw(pull.Power) || !CurvePlate.CanDraw(pull.Hill)) return [Missing.Paragraph];
 
         var charts = new PlateRow(Height, 2, [CurvePlate.Of(pull.Power), CurvePlate.Of(pull.Hill)]) { SpaceBefore = 2 };
-        return pull.Note is { } note ? [charts, new Paragraph(note, TypeScale.Note) { SpaceBefore = 2 }] : [charts];
+        IEnumerable<Block> effort = pull.Effort is { } chart && CurvePlate.CanDraw(chart) ? [new PlateRow(Height, 2, [CurvePlate.Of(chart)]) { SpaceBefore = 2 }] : [];
+        IEnumerable<Block> note = pull.Note is { } text ? [new Paragraph(text, TypeScale.Note) { SpaceBefore = 2 }] : [];
+        return [charts, .. effort, .. note];
     }
 }

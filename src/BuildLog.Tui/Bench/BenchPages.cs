@@ -1,4 +1,10 @@
 using BuildLog.Data;
+using BuildLog.Tui.Changes;
+using BuildLog.Tui.Decisions;
+using BuildLog.Tui.Fitments;
+using BuildLog.Tui.Jobs;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Papers;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;
@@ -8,15 +14,27 @@ namespace BuildLog.Tui.Bench;
 /// <summary>The pages below the strip, in the order of their digits.</summary>
 internal static class BenchPages
 {
-    /// <summary>All of them. A new page that asks the record gets its line here.</summary>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem units, WhatIf whatIf) =>
+    /// <summary>All of them. A new page gets its line here.</summary>
+    /// <param name="shop">The record.</param>
+    /// <param name="clock">Says which day it is.</param>
+    /// <param name="units">The units to show; null for metric ones.</param>
+    /// <param name="whatIf">What is tried on the bench, shared with its acts; null where nothing is tried.</param>
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null) =>
     [
-        .. OfTheModel(),
-        new OptionsPage(new OptionsActs(shop, clock, units)),
+        new FindingsPage(),
+        new SpeedsPage(),
+        new MeasuredPage(new SessionActs(shop)),
+        new GoalPage(),
+        new HistoryPage(new FitmentActs(shop, clock)),
+        new JobsPage(new JobsActs(shop, clock)),
+        new PapersPage(new PapersActs(shop)),
+        new DecisionsPage(new DecisionsActs(shop, clock)),
+        new ChangesPage(new ChangesActs(shop, clock)),
+        new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric)),
         new WantedPage(new WantedActs(shop, clock)),
-        new PlansPage(new PlansActs(shop, clock, whatIf)),
+        new PlansPage(new PlansActs(shop, clock, whatIf ?? new())),
     ];
 
-    /// <summary>Those that show nothing but what the vehicle's model says.</summary>
+    /// <summary>The first five without the record: they show what the vehicle's model says.</summary>
     public static IReadOnlyList<VehiclePage> OfTheModel() => [new FindingsPage(), new SpeedsPage(), new MeasuredPage(), new GoalPage(), new HistoryPage()];
 }

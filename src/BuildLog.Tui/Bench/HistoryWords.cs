@@ -1,4 +1,5 @@
 using BuildLog.Data.Drivelines;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
@@ -16,6 +17,16 @@ public static class HistoryWords
     /// <summary>An engine speed in rev/min, or nothing where it cannot be said.</summary>
     public static string Cruise(Measured? engineSpeed) => engineSpeed is null ? "" : Rounded.Value(engineSpeed, Units.RevolutionPerMinute);
 
+    private static VerdictCounts Counts(GoalState state) => new(
+        state.Findings.GetValueOrDefault(Verdict.Clash), state.Findings.GetValueOrDefault(Verdict.Open),
+        state.Findings.GetValueOrDefault(Verdict.Watch), state.Findings.GetValueOrDefault(Verdict.Fits));
+
+    private static string Spent(SwapEffect effect)
+    {
+        var (before, after) = (string.Join(" + ", effect.Before.Spent), string.Join(" + ", effect.After.Spent));
+        return before == after ? "" : $"{(before.Length > 0 ? before : "nothing")} → {after} in all";
+    }
+
     private static HistoryRow Row(Swap swap, OwnersGoals goals)
     {
         var effect = swap.Effect(goals);
@@ -26,6 +37,10 @@ public static class HistoryWords
             swap.Fitted?.Name,
             swap.Odometer is { } odometer ? $"{swap.Reason} ({odometer.InWords})".Trim() : swap.Reason,
             Cruise(effect.Before.CruiseEngineSpeed),
-            Cruise(effect.After.CruiseEngineSpeed));
+            Cruise(effect.After.CruiseEngineSpeed))
+        {
+            Findings = $"{Counts(effect.Before).Summary()} → {Counts(effect.After).Summary()}",
+            Spent = Spent(effect),
+        };
     }
 }

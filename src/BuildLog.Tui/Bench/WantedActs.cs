@@ -74,13 +74,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {Rounded.WithInterval(ratio, Units.One)}. No offer was entered.";
     }
 
-    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
-    {
-        if (Wanted(vehicleId, row).Kind.OnCard() is { } part) return new CardActs(shop, clock).Run(view, Bench(vehicleId), part);
-
-        view.Say("There are cards for an axle, a gearbox, an overdrive and tyres.");
-        return null;
-    }
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
     {

@@ -1,15 +1,19 @@
+using System.Collections.Concurrent;
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Search;
 using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Vehicles;
+using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;
@@ -24,17 +28,52 @@ namespace BuildLog.Tui.Bench;
 public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
+    private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
+    private int revision;
 
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     public WorkbenchModel Open() => Model(null);
 
+    public IEnumerable<WhatNowRow> WhatNow()
+    {
+        var deadlines = shop.Deadlines();
+        foreach (var vehicle in shop.Vehicles())
+        {
+            var row = WhatNowWords.Of(shop, vehicle, deadlines, Today);
+            judged[vehicle.Id] = row.Counts;
+            yield return row;
+        }
+    }
+
     public void ChooseVehicle(IWorkbenchView view, long vehicleId) => view.Show(Model(vehicleId));
 
-    public void ShowAgain(IWorkbenchView view, string message)
+    public void ShowAgain(IWorkbenchView view, string message) => ShowAndSay(view, view.Model.Chosen?.Id, message);
+
+    public IReadOnlyList<FoundPlace> Find(string typed)
     {
+        var found = shop.Find(typed);
+        if (found.Count == 0) return [];
+
+        var vehicles = shop.Vehicles();
+        var fitted = shop.Parts().Where(place => place.Fitment is not null).ToLookup(place => place.Component.Name, place => place.Fitment!.VehicleId);
+        return [.. found.Select(each => FoundPlace.Of(each, vehicles.FirstOrDefault(vehicle => vehicle.Name == each.Vehicle)?.Id ?? Fitted(each.Part ?? each.Title)))];
+
+        long? Fitted(string part) => fitted[part].Select(vehicleId => (long?)vehicleId).FirstOrDefault();
+    }
+
+    public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
+        => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), position, Today, units) : [];
+
+    public void Undo(IWorkbenchView view) => GoThrough(view, shop.Undo);
+
+    public void Redo(IWorkbenchView view) => GoThrough(view, shop.Redo);
+
+    public void SwitchUnits(IWorkbenchView view)
+    {
+        units = units == UnitSystem.Metric ? UnitSystem.Imperial : UnitSystem.Metric;
         view.Show(Model(view.Model.Chosen?.Id));
-        view.Say(message);
+        view.Say(units == UnitSystem.Metric ? "Lengths in metres, speeds in km/h." : "Lengths in inches, speeds in mph.");
     }
 
     public void NewVehicle(IWorkbenchView view)
@@ -118,6 +157,19 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
+    // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.
+    private void GoThrough(IWorkbenchView view, Func<string> step)
+    {
+        try
+        {
+            ShowAgain(view, step());
+        }
+        catch (RefusedException refused)
+        {
+            view.Say(refused.Refusal.Sentence);
+        }
+    }
+
     private static T Edited<T>(T entry, Action<T> edit)
     {
         edit(entry);
@@ -133,20 +185,25 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         return vehicle;
     }
 
-    private void ShowAndSay(IWorkbenchView view, long vehicleId, string message)
+    private void ShowAndSay(IWorkbenchView view, long? vehicleId, string message)
     {
+        revision++;
         view.Show(Model(vehicleId));
         view.Say(message);
     }
 
+    // Only the chosen vehicle is judged here; the others come from the walk beside the screen.
     private WorkbenchModel Model(long? chosenId)
     {
-        var judged = shop.Vehicles().Select(vehicle => JudgedVehicle.Read(shop, vehicle, Today)).ToList();
-        var chosen = judged.FirstOrDefault(each => each.Vehicle.Id == chosenId) ?? judged.FirstOrDefault();
+        var vehicles = shop.Vehicles();
+        var vehicle = vehicles.FirstOrDefault(each => each.Id == chosenId) ?? (vehicles.Count > 0 ? vehicles[0] : null);
+        var chosen = vehicle is null ? null : VehicleOnBench.Read(shop, vehicle, Today);
+        if (chosen is not null) judged[chosen.Vehicle.Id] = FindingsWords.Count(chosen.Findings);
         return new(
-            [.. judged.Select(each => new VehicleRow(each.Vehicle.Id, each.Vehicle.Name, each.Vehicle.State.InWords(), FindingsWords.Count(each.Findings)))],
-            chosen is null ? null : Shown(VehicleOnBench.Read(shop, chosen)),
-            banner);
+            [.. vehicles.Select(each => new VehicleRow(each.Id, each.Name, each.State.InWords(), judged.GetValueOrDefault(each.Id)))],
+            chosen is null ? null : Shown(chosen),
+            banner,
+            revision);
     }
 
     // With what is tried on it, and said so beside its name.

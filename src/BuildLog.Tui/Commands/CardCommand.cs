@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.YardCards;
@@ -13,10 +14,10 @@ namespace BuildLog.Tui.Commands;
 internal sealed class CardCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
-    private readonly PaperOptions paper = PaperOptions.ForCards();
-    private readonly Option<string?> part = new("--part") { Description = "What is looked for: axle (if not said), gearbox, overdrive or tyres.", HelpName = "axle|gearbox|overdrive|tyres" };
+    private readonly PaperOptions paper = new(PaperKind.Card);
+    private readonly Option<string?> part = new("--for") { Description = "What is looked for: axle (if not said), gearbox or tyres.", HelpName = CardPartWords.All };
 
-    public CardCommand(Edge edge) : base("card", "Print the yard card: which counts mean that a part will do.")
+    public CardCommand(Edge edge) : base("card", "Print the yard card: which counts mean that an axle, a gearbox or tyres will do.")
     {
         vehicle.AddTo(this);
         Options.Add(part);
@@ -26,78 +27,76 @@ internal sealed class CardCommand : Command
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
-        var wanted = Part(parse);
+        var wanted = parse.GetValue(part) is { } text ? Reading.Of(part.Name, text, CardPartWords.Read) : CardPart.Axle;
         var path = paper.FileIfNamed(parse);
-        var size = paper.Card(parse);
+        var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
-        var card = CardOfVehicle.Read(shop, vehicle.Read(shop, edge, parse), wanted);
+        var bench = vehicle.Read(shop, edge, parse);
+        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted));
         var content = Reading.Blaming("VEHICLE", () => card.Content(size, paper.Printed(edge, parse)));
-        var json = ToJson(card);
-        if (path is null) return new(json, CardText.Of(content));
-
-        var written = paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(content, file, overwrite));
-        json["file"] = path;
-        return new(json, written.Text);
-    }
-
-    private CardPart Part(ParseResult parse)
-    {
-        if (parse.GetValue(part) is not { } text) return CardPart.Axle;
-
-        var parts = Enum.GetValues<CardPart>();
-        return parts.Any(each => each.InWords() == text)
-            ? parts.First(each => each.InWords() == text)
-            : throw Reading.Wrong(part.Name, new Refusal("part", $"There is no card for '{text}': {string.Join(", ", parts.Select(CardPartWords.InWords))}.", "tyres"));
+        return path is null
+            ? new(ToJson(card), CardText.Of(content))
+            : paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(content, file, overwrite));
     }
 
     private static JsonObject ToJson(CardOfVehicle card)
     {
-        var window = card.Window;
-        var json = new JsonObject
-        {
-            ["wanted"] = card.Part.InWords(),
-            ["vehicle"] = card.Bench.Vehicle.Name,
-            ["quantity"] = window.Quantity,
-            ["window"] = Ends(window.Window),
-            ["sureWindow"] = window.SureWindow is { } sure ? Ends(sure) : null,
-            ["openedBy"] = window.OpenedBy,
-            ["mustHaves"] = Json.Array(card.Musts, must => new JsonObject { ["what"] = must.What, ["text"] = must.Text }),
-        };
-        foreach (var (name, node) in card.Part switch
-        {
-            CardPart.Axle => OfAxle(card.Axle()),
-            CardPart.Tyres => OfTyres(card.Tyres()),
-            _ => OfGearbox(card.Gearbox()),
-        }) json[name] = node;
+        var json = new JsonObject { ["wanted"] = card.Part.InWords(), ["vehicle"] = card.Bench.Vehicle.Name };
+        if (card.Part == CardPart.Gearbox) AddGearbox(json, card.Gearbox());
+        else if (card.Part == CardPart.Tyres) AddTyres(json, card.Tyres());
+        else AddAxle(json, card.Axle());
+        json["mustHaves"] = Json.Array(card.Musts, must => new JsonObject { ["what"] = must.What, ["text"] = must.Text });
         return json;
     }
 
-    private static IEnumerable<(string Name, JsonNode? Node)> OfAxle(AxleCard card) =>
-    [
-        ("perWheelTurns", AxleCard.WheelTurns),
-        ("oneHeld", Ends(card.Turns(Wheels.OneHeld))),
-        ("together", Ends(card.Turns(Wheels.Together))),
-        .. Edges("oneHeld", card.Edges(Wheels.OneHeld)),
-        .. Edges("together", card.Edges(Wheels.Together)),
-        ("hubReduction", card.Hub),
-        ("teeth", Json.Array(card.Teeth, teeth => teeth.ToString())),
-    ];
+    private static void AddAxle(JsonObject json, AxleCard card)
+    {
+        AddWindows(json, card.Wanted);
+        json["perWheelTurns"] = AxleCard.WheelTurns;
+        json["oneHeld"] = Ends(card.Turns(Wheels.OneHeld));
+        json["together"] = Ends(card.Turns(Wheels.Together));
+        AddEdges(json, "oneHeld", card.Edges(Wheels.OneHeld).Yes, card.Edges(Wheels.OneHeld).Possible);
+        AddEdges(json, "together", card.Edges(Wheels.Together).Yes, card.Edges(Wheels.Together).Possible);
+        json["hubReduction"] = card.Hub;
+        json["teeth"] = Json.Array(card.Teeth, teeth => teeth.ToString());
+    }
 
-    private static IEnumerable<(string Name, JsonNode? Node)> OfGearbox(GearboxCard card) => [("perOutputTurns", GearboxCard.OutputTurns), .. Edges("input", card.Edges())];
+    private static void AddGearbox(JsonObject json, GearboxCard card)
+    {
+        json["perOutputTurns"] = GearboxCard.OutputTurns;
+        json["gears"] = Json.Array(card.Gears, gear =>
+        {
+            var of = new JsonObject { ["quantity"] = gear.Quantity };
+            AddWindows(of, gear);
+            AddEdges(of, "input", GearboxCard.Edges(gear).Yes, GearboxCard.Edges(gear).Possible);
+            return of;
+        });
+    }
 
-    private static IEnumerable<(string Name, JsonNode? Node)> OfTyres(TyreCard card) =>
-    [
-        ("perTurns", TyreCard.Turns), .. Edges("looseM", card.Loose()), ("sizes", Json.Array(card.Sizes, size => size)),
-    ];
+    private static void AddTyres(JsonObject json, TyreCard card)
+    {
+        AddWindows(json, card.Wanted);
+        json["unit"] = Units.Metre.Symbol;
+        json["perWheelTurns"] = TyreCard.Turns;
+        AddEdges(json, "standing", card.Edges(loaded: true).Yes, card.Edges(loaded: true).Possible);
+        AddEdges(json, "loose", card.Edges(loaded: false).Yes, card.Edges(loaded: false).Possible);
+        json["sizes"] = Json.Array(card.Sizes, size => size);
+        json["leastLoadIndex"] = card.LeastLoadIndex;
+        json["slowestSpeedSymbol"] = card.SlowestSymbol;
+    }
 
-    // Yes: within these, for sure. No: below or above these, for sure. Between: count further.
-    private static IEnumerable<(string Name, JsonNode? Node)> Edges(string way, CountEdges edges) =>
-    [
-        ($"{way}Yes", edges.Yes is { } yes ? Ends(yes) : null),
-        ($"{way}No", new JsonObject { ["below"] = Finite(edges.Possible.Low), ["above"] = Finite(edges.Possible.High) }),
-    ];
+    private static void AddWindows(JsonObject json, WindowOfPart wanted)
+    {
+        json["window"] = Ends(wanted.Window);
+        json["sureWindow"] = wanted.SureWindow is { } sure ? Ends(sure) : null;
+        json["openedBy"] = wanted.OpenedBy;
+    }
 
-    private static JsonNode? Finite(double value) => double.IsFinite(value) ? value : null;
+    private static void AddEdges(JsonObject json, string way, Window? yes, Window possible)
+    {
+        json[$"{way}Yes"] = yes is { } sure ? Ends(sure) : null;
+        json[$"{way}Possible"] = Ends(possible);
+    }
 
     private static JsonObject Ends(Window window) => Json.Window(window, Units.One);
 }

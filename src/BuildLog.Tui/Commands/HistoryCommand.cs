@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using BuildLog.Data.Drivelines;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 
@@ -47,6 +48,9 @@ internal sealed class HistoryCommand : Command
             ["odometer"] = swap.Odometer?.InWords,
             ["cruiseRpmBefore"] = Rpm(effect.Before),
             ["cruiseRpmAfter"] = Rpm(effect.After),
+            ["shownAt100KmhBefore"] = Kmh(effect.Moves.ShownBefore),
+            ["shownAt100KmhAfter"] = Kmh(effect.Moves.ShownAfter),
+            ["trackChangeMm"] = effect.Moves.Track is { } track ? Units.Millimetre.FromBase(track.Value) : null,
             ["clashBefore"] = effect.Before.Clashes,
             ["clashAfter"] = effect.After.Clashes,
         };
@@ -64,10 +68,12 @@ internal sealed class HistoryCommand : Command
         };
         var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
         var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
-        return $"{(swap.Day.IsExact ? Iso(swap.Date) : swap.Day.Text)}  {swap.Position.InWords()}: {change}{reason}{cruise}";
+        return $"{(swap.Day.IsExact ? Iso(swap.Date) : swap.Day.Text)}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves).Select(moved => $"; {moved}"))}";
     }
 
     private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;
+
+    private static double? Kmh(Measured? speed) => speed is { } v ? Units.KilometrePerHour.FromBase(v.Value) : null;
 
     private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -3,35 +3,20 @@ using System.Text.Json.Nodes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
-using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Commands;
 
 /// <summary>Where a paper goes and how it is printed: shared by everything that ends on paper.</summary>
-internal sealed class PaperOptions
+internal sealed class PaperOptions(PaperKind kind)
 {
-    private readonly PaperKind kind;
-    private readonly IReadOnlyList<string> papers;
-    private readonly Option<string?> output;
-    private readonly Option<string?> paper;
+    private readonly Option<string?> output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
+    private readonly Option<string?> paper = new("--paper") { Description = $"{kind.Papers[0].Word} (if not said) or {kind.Papers[1].Word}.", HelpName = string.Join('|', kind.Papers.Select(each => each.Word)) };
     private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
     private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
     private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
 
     public PaperOptions() : this(PaperKind.Pdf) { }
-
-    public PaperOptions(PaperKind kind) : this(kind, ["a4", "letter"]) { }
-
-    private PaperOptions(PaperKind kind, IReadOnlyList<string> papers)
-    {
-        (this.kind, this.papers) = (kind, papers);
-        output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
-        paper = new("--paper") { Description = $"{papers[0]} (if not said) or {papers[1]}.", HelpName = string.Join('|', papers) };
-    }
-
-    /// <summary>The same on papers for a pocket.</summary>
-    public static PaperOptions ForCards() => new(PaperKind.Pdf, ["a6", "half-letter"]);
 
     public void AddTo(Command command)
     {
@@ -46,15 +31,19 @@ internal sealed class PaperOptions
     public string File(ParseResult parse)
         => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", $"Name the {kind.Name} to write.", kind.Example)), kind.Read);
 
-    /// <summary>The same where the paper is only one way to have it; null where none is named.</summary>
-    public string? FileIfNamed(ParseResult parse) => parse.GetValue(output) is { } file ? Reading.Of(output.Name, file, kind.Read) : null;
+    /// <summary>The same where paper is only one way to have it; null where none is named.</summary>
+    public string? FileIfNamed(ParseResult parse) => parse.GetValue(output) is null ? null : File(parse);
 
     public DateTimeOffset Printed(Edge edge, ParseResult parse)
         => parse.GetValue(reproducible) ? new DateTimeOffset(edge.Today, TimeOnly.MinValue, TimeSpan.Zero) : edge.Clock.GetLocalNow();
 
-    public Paper Paper(ParseResult parse) => TakesSecond(parse) ? Sheet.Content.Paper.Letter : Sheet.Content.Paper.A4;
+    public Paper Paper(ParseResult parse)
+    {
+        if (parse.GetValue(paper) is not { } text) return kind.Papers[0].Paper;
 
-    public CardPaper Card(ParseResult parse) => TakesSecond(parse) ? CardPaper.HalfLetter : CardPaper.A6;
+        return kind.Papers.FirstOrDefault(each => each.Word.Equals(text, StringComparison.OrdinalIgnoreCase))?.Paper
+            ?? throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{text}' is no paper here: {string.Join(" or ", kind.Papers.Select(each => each.Word))}.", kind.Papers[1].Word));
+    }
 
     /// <summary>Writes the paper, opens it if asked, and says both.</summary>
     /// <param name="parse">What was asked for.</param>
@@ -80,13 +69,5 @@ internal sealed class PaperOptions
             ["skippedPhotos"] = Json.Array(result.SkippedPhotos, skipped => skipped),
         };
         return new(json, [SheetForm.InWords(path, result)]);
-    }
-
-    private bool TakesSecond(ParseResult parse)
-    {
-        if (parse.GetValue(paper) is not { } text) return false;
-        if (!papers.Contains(text, StringComparer.OrdinalIgnoreCase)) throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{text}' is no paper: {string.Join(" or ", papers)}.", papers[1]));
-
-        return papers[1].Equals(text, StringComparison.OrdinalIgnoreCase);
     }
 }

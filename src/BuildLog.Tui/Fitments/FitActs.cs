@@ -3,6 +3,7 @@ using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Parts;
 
@@ -51,14 +52,21 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         {
             shop.FitSometime(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
             fitted = part;
-        });
+        }, Effect);
         return host.Fill(form) && fitted is not null ? Fitted(fitted) : null;
     }
 
     private string? FromShelf(IFormHost host, PartPlace place)
-        => host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)))
+        => host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => Effect(place.Component) })
             ? Fitted(place.Component)
             : null;
+
+    // Said while the form is open: what the part would do to cruise and findings.
+    private IReadOnlyList<string> Effect(Component part)
+    {
+        var before = shop.DrivelineOn(vehicle, today).Driveline;
+        return EffectWords.Of(before, shop.Trying(before, position, [part])[0], shop.GoalsOf(vehicle));
+    }
 
     private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
 

@@ -16,7 +16,12 @@ public sealed record FittingFacts(LooseDay Day, string Odometer, string Reason);
 public static class FitForm
 {
     /// <summary>A new part and its fitting, stored together or not at all.</summary>
-    public static Form New(Position position, string vehicle, DateOnly today, Action<Component, FittingFacts> save)
+    /// <param name="position">Where.</param>
+    /// <param name="vehicle">Its name.</param>
+    /// <param name="today">Today.</param>
+    /// <param name="save">Stores both.</param>
+    /// <param name="effect">Says what the part would do.</param>
+    public static Form New(Position position, string vehicle, DateOnly today, Action<Component, FittingFacts> save, Func<Component, IReadOnlyList<string>> effect)
     {
         var entries = PartEntries.For(position);
         return new()
@@ -25,6 +30,7 @@ public static class FitForm
             HelpPage = "Parts",
             SaveCaption = "Fit",
             Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
+            Echo = values => Effect(values, entries, effect),
             Save = values => Checks.Try(() =>
             {
                 var part = entries.New();
@@ -32,6 +38,21 @@ public static class FitForm
                 save(part, FactsOf(values, today));
             }),
         };
+    }
+
+    // What is typed so far may not be a part yet.
+    private static IReadOnlyList<string> Effect(FormValues values, PartEntries entries, Func<Component, IReadOnlyList<string>> effect)
+    {
+        try
+        {
+            var part = entries.New();
+            entries.Apply(values, part);
+            return effect(part);
+        }
+        catch (RefusedException)
+        {
+            return [];
+        }
     }
 
     /// <summary>A part that is in the record already.</summary>

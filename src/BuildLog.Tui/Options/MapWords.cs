@@ -19,6 +19,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     private const int Ratios = 13;
     private const double AxleReach = 1.35;
     private const double TyreReach = 1.15;
+    private const double Room = 1.05;
     private const int Head = 6;
 
     /// <param name="bench">The vehicle.</param>
@@ -31,7 +32,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         if (driveline is not { DrivingAxle.Ratio.Value: { } axle, DrivingTyres.RollingCircumference.Value: { } tyre })
             throw new RefusedException("map", "The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first.", "");
 
-        var (ratios, lengths) = (Around(axle.Value, AxleReach), Around(tyre.Value, TyreReach));
+        var (ratios, lengths) = (Reaching(Around(axle.Value, AxleReach), DrivelineWindows.OfAxle(driveline, bench.Goals)?.Window), Around(tyre.Value, TyreReach));
         var region = FeasibleRegion.Of(driveline, bench.Goals, ratios, lengths, Ratios, columns);
         var cells = region.Verdicts.Select(row => row.Select(Letter).ToArray()).ToList();
         cells[NearestTo(region.Axles, axle.Value)][NearestTo(region.Tyres, tyre.Value)] = '+';
@@ -51,6 +52,12 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     ];
 
     private static Window Around(double value, double reach) => new(value / reach, value * reach);
+
+    // As far as what would do, where that lies further.
+    private static Window Reaching(Window around, Window? wanted)
+        => wanted is { IsEmpty: false } window
+            ? new(double.IsFinite(window.Low) ? Math.Min(around.Low, window.Low / Room) : around.Low, double.IsFinite(window.High) ? Math.Max(around.High, window.High * Room) : around.High)
+            : around;
 
     private static int NearestTo(IReadOnlyList<double> steps, double value) => Enumerable.Range(0, steps.Count).MinBy(k => Math.Abs(steps[k] - value));
 

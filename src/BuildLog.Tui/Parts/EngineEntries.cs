@@ -13,7 +13,7 @@ internal sealed class EngineEntries : PartEntries
 {
     private static readonly IReadOnlyList<SpecField<EngineComponent>> Peaks =
     [
-        new(Spec.TorquePoints, "Torque points", "from a dyno sheet: 1500:180 Nm; 3000:210 Nm", e => e.TorquePoints, (e, n) => e.TorquePoints = n),
+        new(Spec.TorquePoints, "Torque points", "1500:180 Nm; 3000:210 Nm; as read: air 95 kPa 30 °C", e => e.TorquePoints, (e, n) => e.TorquePoints = n),
         new(Spec.PeakTorque, "Peak torque", "such as 210 Nm", e => e.PeakTorque, (e, n) => e.PeakTorque = n),
         new(Spec.PeakTorqueAt, "  at", "such as 2600 rpm", e => e.PeakTorqueAt, (e, n) => e.PeakTorqueAt = n),
         new(Spec.PeakPower, "Peak power", "such as 77 kW or 105 hp", e => e.PeakPower, (e, n) => e.PeakPower = n),

@@ -22,8 +22,8 @@ internal sealed class OverdriveEntries : PartEntries
             new TextEntry("ratio", "Ratio")
             {
                 Initial = ((OverdriveComponent)part).OverdriveRatio?.Text ?? "",
-                Hint = "engaged, such as 0.78",
-                Check = Forms.Checks.IfTyped("ratio", RatioRange.Overdrive.Read),
+                Hint = "engaged, such as 0.78, or 25 % as it is sold",
+                Check = Forms.Checks.IfTyped("ratio", OverdriveUnit.Read),
             },
             new TextEntry("teeth", "Teeth, if counted")
             {
@@ -40,7 +40,7 @@ internal sealed class OverdriveEntries : PartEntries
     protected override void ApplySpec(FormValues values, Component part, Source source)
     {
         var unit = (OverdriveComponent)part;
-        unit.OverdriveRatio = Note(unit.OverdriveRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Overdrive, source));
+        unit.OverdriveRatio = Note(unit.OverdriveRatio, values["ratio"], text => Noted.Overdrive(text, source));
         unit.Teeth = values.IsEmpty("teeth") ? null : ReadTeeth(values["teeth"]).OrRefuse();
         Output.Apply(values, unit);
     }
@@ -54,5 +54,5 @@ internal sealed class OverdriveEntries : PartEntries
             return set;
         }));
 
-    private static bool Disagrees(string ratio, Planetary teeth) => QuotedRatio.Read(ratio, RatioRange.Overdrive).Understood(out var quoted) && !quoted.Agrees(teeth.Overdriving);
+    private static bool Disagrees(string ratio, Planetary teeth) => OverdriveUnit.Read(ratio).Understood(out var quoted) && !quoted.Agrees(teeth.Overdriving);
 }

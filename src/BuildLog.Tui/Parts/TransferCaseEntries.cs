@@ -27,7 +27,7 @@ internal sealed class TransferCaseEntries : PartEntries
         return
         [
             new TextEntry("high", "High ratio") { Initial = box.High?.Text ?? "", Hint = "for the road, such as 1.00", Check = Forms.Checks.IfTyped("high", RatioRange.Transfer.Read) },
-            new TextEntry("low", "Low ratio") { Initial = box.Low?.Text ?? "", Hint = "such as 2.30", Check = Forms.Checks.IfTyped("low", RatioRange.Transfer.Read) },
+            new TextEntry("low", "Low ratio") { Initial = box.Low?.Text ?? "", Hint = "such as 2.30, or its teeth: planetary 62/36", Check = Forms.Checks.IfTyped("low", TransferCaseLow.Read) },
             Choice("front", "Front axle", "not said", box.FrontDrive,
                 (FrontDrive.ThroughShaft, "always joined"), (FrontDrive.Declutch, "engaged by hand"),
                 (FrontDrive.CentreDifferential, "centre differential"), (FrontDrive.ClutchPack, "clutch pack")),
@@ -45,7 +45,7 @@ internal sealed class TransferCaseEntries : PartEntries
         box.SpeedometerFeed = Chosen<SpeedometerFeed>(values["feed"]);
         box.ParkingBrake = Chosen<Presence>(values["brake"]);
         box.High = Note(box.High, values["high"], text => Noted.Ratio(text, RatioRange.Transfer, source));
-        box.Low = Note(box.Low, values["low"], text => Noted.Ratio(text, RatioRange.Transfer, source));
+        box.Low = Note(box.Low, values["low"], text => Noted.TransferLow(text, source));
     }
 
     protected override Source? SourceOf(Component part) => part is TransferCaseComponent box ? (box.High ?? box.Low)?.Source : null;

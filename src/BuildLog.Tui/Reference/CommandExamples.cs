@@ -15,7 +15,7 @@ internal static class CommandExamples
         ["parts"] = ["parts --demo"],
         ["findings"] = ["findings Brindle --demo", "findings Brindle --on 2024-06-01 --demo"],
         ["options"] = ["options Brindle --pool owned,offered --top 5 --demo"],
-        ["card"] = ["card Brindle --demo", "card Brindle --part tyres --demo", "card Brindle --paper a6 --out card.pdf --demo"],
+        ["card"] = ["card Brindle --demo", "card Brindle --for gearbox --demo", "card Tansy --for tyres --demo", "card Brindle --out axle-card.pdf --paper a6 --demo"],
         ["history"] = ["history Tansy --demo"],
         ["sheet"] = ["sheet Brindle --for buyer --out brindle.pdf --demo", "sheet Brindle --preview --demo"],
         ["paper"] = ["paper order Ottery --out propshaft.pdf --demo"],

@@ -20,9 +20,12 @@ internal static class PullOfVehicle
 
     private const double LevelRoad = 0;
 
+    /// <summary>Hills whose resistance is drawn against the force, rise over run.</summary>
+    private static readonly IReadOnlyList<double> HillsDrawn = [0, 0.1, 0.2, 0.3];
+
     /// <summary>Null where a number it needs is not known.</summary>
     public static Pull? Of(Driveline driveline, UnitSystem units)
-        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), Hills(pull, units), Note(pull)) : null;
+        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), Hills(pull, units), Note(pull)) { Effort = Effort(pull, units) } : null;
 
     private static CurveChart Power(RoadLoad.Pull pull, UnitSystem units)
     {
@@ -49,6 +52,30 @@ internal static class PullOfVehicle
         Up = $"gradient, {Units.PercentUnit}",
         Curves = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(hill.Value) : null),
     };
+
+    private static CurveChart Effort(RoadLoad.Pull pull, UnitSystem units)
+    {
+        var effort = RoadLoad.TractiveEffort.Of(pull, HillsDrawn, Points);
+        IReadOnlyList<CurvePoint> Drawn(IEnumerable<RoadLoad.EffortPoint> points) => [.. points.Select(point => new CurvePoint(units.Speed.FromBase(point.Speed), Kilonewtons(point.Force)))];
+
+        var fastest = effort.Gears.Max(gear => gear.Points[^1].Speed);
+        return new()
+        {
+            Title = "Force at the wheels against hills",
+            Across = $"road speed, {units.Speed}",
+            Up = "force, kN",
+            Curves =
+            [
+                .. effort.Gears.Select(gear => new Curve(gear.Gear, CurveKind.Does, Drawn(gear.Points))),
+                .. effort.Gradients.Select(hill => new Curve(Rounded.WithUnit(Rounded.Fixed(Units.PercentUnit.FromBase(hill.Gradient), 0), Units.PercentUnit), CurveKind.Needs, Drawn(hill.Points))),
+                .. effort.SlipCap is { } cap
+                    ? [new Curve("wheels spin", CurveKind.Limit, [new(0, Kilonewtons(cap)), new(units.Speed.FromBase(fastest), Kilonewtons(cap))])]
+                    : Array.Empty<Curve>(),
+            ],
+        };
+    }
+
+    private static double Kilonewtons(double newtons) => newtons / 1000;
 
     private static IReadOnlyList<Curve> Gears(RoadLoad.Pull pull, UnitSystem units, Func<DriveStep, Measured, double?> value)
         => [.. pull.Steps.Select(step => new Curve(step.Name, CurveKind.Does, [.. Along(pull, step, units, value)]))];

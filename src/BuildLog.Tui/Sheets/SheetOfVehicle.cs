@@ -187,9 +187,12 @@ public static class SheetOfVehicle
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
             Reason = swap.Reason,
-            Effect = after.Length == 0 ? "nothing to say yet" : $"cruise {from}{after}",
+            Effect = Effect(after.Length == 0 ? [] : [$"cruise {from}{after}"], effect.Moves),
         };
     }
+
+    private static string Effect(IReadOnlyList<string> cruise, SwapMoves moves)
+        => string.Join("; ", [.. cruise, .. SwapWords.Of(moves)]) is { Length: > 0 } said ? said : "nothing to say yet";
 
     private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict)
         => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.Says);

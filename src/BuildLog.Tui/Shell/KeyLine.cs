@@ -38,11 +38,19 @@ internal sealed class KeyLine : View
         return x;
     }
 
+    // Those that have room, from the left: half a word would name no key.
+    private IReadOnlyList<KeyHint> Fitting(int width)
+    {
+        var count = hints.Count;
+        while (count > 0 && WidthOf(hints.Take(count)) > width + 1) count--;
+        return [.. hints.Take(count)];
+    }
+
     protected override bool OnClearingViewport() => true; // every cell is written below
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var x = Paint(this, 0, hints.TakeWhile((_, k) => WidthOf(hints.Take(k + 1)) <= Viewport.Width + 1)); // a hint that has no room is left out whole
+        var x = Paint(this, 0, Fitting(Viewport.Width));
         if (x < Viewport.Width) this.Paint(x, 0, new string(' ', Viewport.Width - x), Theme.Palette.Bar);
         return true;
     }

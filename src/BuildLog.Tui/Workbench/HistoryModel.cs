@@ -14,4 +14,11 @@ public sealed record HistoryRow(
     string? Fitted,
     string Reason,
     string CruiseBefore = "",
-    string CruiseAfter = "");
+    string CruiseAfter = "")
+{
+    /// <summary>What the findings came to before, and after; empty where that is not known.</summary>
+    public string Findings { get; init; } = "";
+
+    /// <summary>Spent on the vehicle that day; empty for nothing.</summary>
+    public string Spent { get; init; } = "";
+}

@@ -1,12 +1,26 @@
+using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The swaps, newest first, with what each changed.</summary>
-internal sealed class HistoryPage() : ListPage("History", "No part has been fitted yet. Press f, or Enter on a box of the strip.")
+/// <param name="acts">Corrects and strikes; null where the swaps can only be read.</param>
+internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage("History", "No part has been fitted yet. Press f, or Enter on a box of the strip.")
 {
-    public override void Show(VehicleModel vehicle, bool fromTop) =>
+    private bool isEmpty = true;
+
+    public override IReadOnlyList<PageAct> Acts => acts is null || isEmpty ? [] :
+    [
+        new(Key.Enter, "Correct the chosen swap: its day, odometer reading, reason or place", new("Enter", "correct"), (view, vehicle) => acts.Correct(view, vehicle.Id, Row)),
+        new((Key)'-', "Strike a swap that never was", new("-", "strike"), (_, vehicle) => acts.Strike(vehicle.Id, Row)),
+    ];
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
+    {
+        isEmpty = vehicle.History.Rows.Count == 0;
         Show([new("date", 11), new("position", 13), new("change"), new("cruise", 20, Right: true, FromWidth: 76)], vehicle.History.Rows, Cells, (row, _) => HistoryText.Of(row), fromTop);
+    }
 
     private static TextRun[] Cells(HistoryRow row) =>
         [new(row.Date), new(row.Position), new(HistoryText.Change(row)), new(HistoryText.Cruise(row), Tone.Quiet)];

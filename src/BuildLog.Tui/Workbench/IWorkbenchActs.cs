@@ -1,3 +1,6 @@
+using BuildLog.Tui.Search;
+using BuildLog.Tui.WhatNow;
+
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>What the workbench's keys do. Each act asks through the view, changes the record, and shows the new model.</summary>
@@ -5,6 +8,22 @@ public interface IWorkbenchActs
 {
     /// <summary>The model to begin with.</summary>
     WorkbenchModel Open();
+
+    /// <summary>Where each vehicle stands, read one by one; may be walked beside the screen.</summary>
+    IEnumerable<WhatNowRow> WhatNow();
+
+    /// <summary>What holds the words typed so far.</summary>
+    IReadOnlyList<FoundPlace> Find(string typed);
+
+    void Undo(IWorkbenchView view);
+
+    void Redo(IWorkbenchView view);
+
+    /// <summary>Metric or inches and miles.</summary>
+    void SwitchUnits(IWorkbenchView view);
+
+    /// <summary>A part's card: its numbers with their evidence, and its life.</summary>
+    IReadOnlyList<string> Card(long vehicleId, DrivelineBox box);
 
     void ChooseVehicle(IWorkbenchView view, long vehicleId);
 

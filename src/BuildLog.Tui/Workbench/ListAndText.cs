@@ -29,17 +29,20 @@ internal sealed class ListAndText : View
 
     public RowList List { get; } = new();
 
+    /// <summary>Whether the text stays below a list that wants the whole width.</summary>
+    public bool StaysBelow { get; init; }
+
     /// <summary>Shows rows, and says how the text of a row is made for a width.</summary>
-    public void Show(IReadOnlyList<RowColumn> columns, IReadOnlyList<IReadOnlyList<TextRun>> newRows, Func<int, int, IReadOnlyList<TextLine>> textOf, bool fromTop)
+    public void Show(IReadOnlyList<RowColumn> columns, IReadOnlyList<IReadOnlyList<TextRun>> newRows, Func<int, int, IReadOnlyList<TextLine>> textOf, int? row = null)
     {
         rows = newRows.Count;
         textOfRow = textOf;
-        List.Show(columns, newRows, fromTop ? 0 : null);
+        List.Show(columns, newRows, row);
         ShowText();
         SetNeedsLayout();
     }
 
-    private bool SideBySide => Viewport.Width >= SideBySideFrom;
+    private bool SideBySide => !StaysBelow && Viewport.Width >= SideBySideFrom;
 
     private void Arrange()
     {

@@ -8,6 +8,7 @@ namespace BuildLog.Tui.Workbench;
 internal abstract class ListPage : VehiclePage
 {
     private readonly ListAndText content = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private TableText? table;
 
     protected ListPage(string title, string whenEmpty)
         : base(title)
@@ -16,6 +17,8 @@ internal abstract class ListPage : VehiclePage
         content.List.RowPicked += (_, _) => AskFor(Key.Enter);
         Add(content);
     }
+
+    public override TableText? Table => table;
 
     /// <summary>Index of the chosen row; 0 in an empty list.</summary>
     protected int Row => content.List.Row;
@@ -29,7 +32,11 @@ internal abstract class ListPage : VehiclePage
 
     /// <summary>Shows rows, and says how the text of a row is made for a width.</summary>
     protected void Show<T>(IReadOnlyList<RowColumn> columns, IReadOnlyList<T> rows, Func<T, TextRun[]> cells, Func<T, int, IReadOnlyList<TextLine>> text, bool fromTop)
-        => content.Show(columns, [.. rows.Select(cells)], (row, width) => text(rows[row], width), fromTop);
+    {
+        IReadOnlyList<TextRun[]> runs = [.. rows.Select(cells)];
+        table = new([.. columns.Select(column => column.Heading)], [.. runs.Select(row => row.Select(run => run.Text).ToArray())]);
+        content.Show(columns, runs, (row, width) => text(rows[row], width), fromTop ? 0 : null);
+    }
 
     private void AskFor(Key key)
     {

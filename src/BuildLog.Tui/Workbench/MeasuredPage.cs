@@ -1,12 +1,23 @@
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The measurement sessions, newest first; below them the readings and what follows.</summary>
-internal sealed class MeasuredPage() : ListPage("Measured", "Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r.")
+/// <param name="acts">Strikes sessions; null where they can only be read.</param>
+internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage("Measured", "Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r.")
 {
-    public override void Show(VehicleModel vehicle, bool fromTop) =>
-        Show([new("date", 11), new("method", 10), new("part"), new("result", 20, Right: true)], vehicle.Measurements.Rows, Cells, (row, _) => SessionText.Of(row), fromTop);
+    private IReadOnlyList<SessionRow> rows = [];
+
+    public override IReadOnlyList<PageAct> Acts => acts is null || rows.Count == 0 ? [] :
+        [new((Key)'-', "Strike a session entered by mistake", new("-", "strike"), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id))];
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
+    {
+        rows = vehicle.Measurements.Rows;
+        Show([new("date", 11), new("method", 10), new("part"), new("result", 20, Right: true)], rows, Cells, (row, _) => SessionText.Of(row), fromTop);
+    }
 
     private static TextRun[] Cells(SessionRow row) => [new(row.Date), new(row.Method), new(row.Subject), new(row.Result, Tone.Strong)];
 }

@@ -24,6 +24,8 @@ internal sealed class SpeedsPage : VehiclePage
 
     public override IReadOnlyList<PageAct> Acts => [new(Key.C, "Give the whole page to the chart, or to the table again", new("c", "chart"), (_, _) => ToggleChart())];
 
+    public override TableText? Table => model.Rows.Count == 0 ? null : new(["gear", .. model.Columns], [.. model.Rows.Select(row => (string[])[row.Gear, .. row.Cells])]);
+
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         model = vehicle.Speeds;

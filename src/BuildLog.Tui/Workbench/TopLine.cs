@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>The first line: the program's name, what is special about a special shop, and the two keys that work everywhere.</summary>
 internal sealed class TopLine : View
 {
-    private static readonly KeyHint[] AlwaysThere = [new("F1", "help"), new("q", "quit")];
+    private static readonly KeyHint[] AlwaysThere = [new("w", "what now"), new("a", "all keys"), new("F1", "help"), new("q", "quit")];
     private string banner = "";
 
     public TopLine()

@@ -64,12 +64,12 @@ internal sealed class VehicleList : View
 
     private void DrawCard(VehicleRow vehicle, int y, int width, bool chosen)
     {
-        var tone = vehicle.Counts.Worst?.Tone() ?? Tone.Quiet;
+        var tone = vehicle.Counts?.Worst?.Tone() ?? Tone.Quiet;
         var name = TextFit.Exactly((chosen ? "›" : " ") + vehicle.Name, width);
         if (chosen) this.Paint(0, y, name, HasFocus ? Theme.Palette.Cursor : Theme.Palette.Chosen);
         else this.Paint(0, y, name, Tone.Strong);
         this.Paint(0, y + 1, width, TextLine.Of("  " + vehicle.State, Tone.Quiet));
-        this.Paint(0, y + 2, width, TextLine.Of("  " + vehicle.Counts.Summary(width - 2), tone));
+        this.Paint(0, y + 2, width, TextLine.Of("  " + (vehicle.Counts?.Summary(width - 2) ?? "…"), tone));
     }
 
     private bool? MoveTo(int target)

@@ -20,6 +20,9 @@ internal abstract class VehiclePage : View
     /// <summary>The keys that only this page knows, the most useful first.</summary>
     public virtual IReadOnlyList<PageAct> Acts => [];
 
+    /// <summary>The table in view, to be copied; null where there is none.</summary>
+    public virtual TableText? Table => null;
+
     /// <summary>Shows a vehicle. Called when the page comes into view and when the record has changed, never for a page nobody sees.</summary>
     /// <param name="fromTop">Whether lists begin at their first row: another vehicle.</param>
     public abstract void Show(VehicleModel vehicle, bool fromTop);

@@ -1,6 +1,9 @@
+using System.Globalization;
+using BuildLog.Tui.Search;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.WhatNow;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -19,10 +22,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly TextPage card = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly VehiclePages pages;
     private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
+    private readonly WhatNowPage whatNow = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(2), Visible = false };
     private readonly StatusLine status = new();
     private readonly KeyLine keyLine = new();
     private readonly LeastSize leastSize = new();
     private readonly IReadOnlyList<KeyAct> keys;
+    private Beside<WhatNowRow>? beside; // once it runs
 
     public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages)
     {
@@ -33,7 +38,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Model = acts.Open();
         keys = KeysOf(acts);
 
-        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, status, keyLine, leastSize);
+        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, whatNow, status, keyLine, leastSize);
         SubViewLayout += (_, _) => Arrange();
         divider.DrawingContent += (_, e) =>
         {
@@ -44,9 +49,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
         strip.BoxChosen += (_, _) => ShowCard();
         strip.CardAsked += (_, _) => ShowWholeCard();
-        foreach (var pane in new View[] { vehicles, strip, pages }) pane.HasFocusChanged += (_, _) => FocusMoved();
+        foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => ShowKeys();
         foreach (var page in vehiclePages) page.ActAsked += (_, act) => Run(act);
+        whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
         strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
 
         AddCommand(Command.Cancel, () => true); // Esc closes boxes, never the workbench
@@ -67,14 +73,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Show(WorkbenchModel model)
     {
+        var hasChanged = Model.Revision != model.Revision;
         Model = model;
         topLine.Show(model.Banner);
         vehicles.Show(model.Vehicles, model.Chosen?.Id);
         firstStep.Show(model.Vehicles.Count == 0 ? FirstStep.EmptyShop : FirstStep.NothingChosen);
 
-        var hasVehicle = model.Chosen is not null;
-        firstStep.Visible = !hasVehicle;
-        foreach (var view in new View[] { name, strip, card, pages }) view.Visible = hasVehicle;
+        ShowPanes();
         if (model.Chosen is { } vehicle)
         {
             name.Show([TextLine.Of(new TextRun(" " + vehicle.Name, Tone.Strong), new TextRun("  " + vehicle.Facts, Tone.Quiet))]);
@@ -83,6 +88,17 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
         ShowKeys();
         SetNeedsLayout();
+        if (hasChanged) ReadShop();
+    }
+
+    /// <summary>Shows the first page, of all vehicles; an empty shop has none.</summary>
+    public void GoToWhatNow()
+    {
+        if (Model.Vehicles.Count == 0) return;
+        whatNow.Visible = true;
+        ShowPanes();
+        whatNow.SetFocus();
+        ShowKeys();
     }
 
     public void Say(string message) => status.Say(message);
@@ -100,14 +116,18 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
-        if (newIsRunning) vehicles.SetFocus();
+        if (!newIsRunning) return;
+        if (whatNow.Visible) whatNow.SetFocus();
+        else vehicles.SetFocus();
+        beside = new(App!, Take, Say);
+        ReadShop();
     }
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
         if (PageActs.FirstOrDefault(act => act.Key == key) is { } onPage) Run(onPage);
-        else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) everywhere.Do();
+        else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) Run(everywhere);
         else return base.OnKeyDownNotHandled(key);
         return true;
     }
@@ -117,13 +137,20 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         var list = new List<KeyAct>
         {
             new((Key)'n', "Add a vehicle", new("n", "new"), () => does.NewVehicle(this)),
-            new((Key)'e', "Edit the vehicle's own facts", new("e", "edit"), () => does.EditVehicle(this)),
-            new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)),
-            new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)),
-            new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)),
-            new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)),
-            new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)),
-            new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)),
+            new((Key)'e', "Edit the vehicle's own facts", new("e", "edit"), () => does.EditVehicle(this)) { OfVehicle = true },
+            new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)) { OfVehicle = true },
+            new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)) { OfVehicle = true },
+            new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)) { OfVehicle = true },
+            new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)) { OfVehicle = true },
+            new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)) { OfVehicle = true },
+            new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)) { OfVehicle = true },
+            new((Key)'w', "What now: all vehicles, the most pressing first", null, GoToWhatNow),
+            new((Key)'z', "Take the latest change back", null, () => does.Undo(this)),
+            new((Key)'y', "Do again what was taken back", null, () => does.Redo(this)),
+            new((Key)'/', "Find words anywhere in the shop", null, Find),
+            new((Key)'u', "Switch between metric and inches and miles", null, () => does.SwitchUnits(this)),
+            new((Key)'x', "Copy the table in view", null, CopyTable),
+            new((Key)'a', "All acts with their keys", null, ShowActs),
             new((Key)'m', "Read what was said earlier in the status line", null, ShowMessages),
             new(Key.F1, "Help for what has the focus", null, ShowHelp),
             new((Key)'q', "Quit", null, () => App?.RequestStop(this)),
@@ -137,9 +164,96 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         return list;
     }
 
+    private void Find()
+    {
+        IReadOnlyList<FoundPlace> found = [];
+        var taken = SearchBox.Ask(App!, "Find in the whole shop", "Type words that occur in it; the last may be only begun.", 14, typed =>
+        {
+            found = acts.Find(typed);
+            return [.. found.Select((place, i) => new SearchRow(FormattableString.Invariant($"{i}"), place.Kind, place.Says))];
+        });
+        if (taken is null) return;
+
+        var place = found[int.Parse(taken, CultureInfo.InvariantCulture)];
+        if (place.VehicleId is not { } vehicle)
+        {
+            Tell(place.Kind, [place.Says, "It belongs to no vehicle."]);
+            return;
+        }
+
+        GoToVehicle(vehicle);
+        GoToPage(Math.Max(0, pages.Titles.ToList().IndexOf(place.Page)));
+    }
+
+    private void ShowActs()
+    {
+        var onPage = PageActs;
+        var taken = SearchBox.Ask(App!, "All acts and their keys", "No act is called so.", 7, typed => ActList.Matching(onPage, keys, typed));
+        if (taken is null) return;
+        var index = int.Parse(taken[(taken.IndexOf(' ', StringComparison.Ordinal) + 1)..], CultureInfo.InvariantCulture);
+        if (taken[0] == 'p') Run(onPage[index]);
+        else Run(keys[index]);
+    }
+
+    private void CopyTable()
+    {
+        if (Model.Chosen is not { } vehicle || whatNow.Visible || pages.InView.Table is not { } table)
+        {
+            Say("There is no table in view to copy: choose a page with one.");
+            return;
+        }
+
+        const string text = "text", csv = "csv", file = "file";
+        switch (Choose("Copy the table", [new(text, "as text, to the terminal's clipboard"), new(csv, "as CSV, to the terminal's clipboard"), new(file, "to a file")]))
+        {
+            case text:
+                PutOnClipboard(table.ToText());
+                break;
+            case csv:
+                PutOnClipboard(table.ToCsv());
+                break;
+            case file when Fill(CopyForm.For(table, $"{vehicle.Name}-{pages.InView.Title}.csv".Replace(' ', '-'))):
+                Say("Written.");
+                break;
+        }
+    }
+
+    private void PutOnClipboard(string text)
+    {
+        Clipboard.Put(App!, text);
+        Say("Handed to the terminal's clipboard. Where the terminal does not take it, copy to a file.");
+    }
+
+    private void ShowPanes()
+    {
+        var ofVehicle = !whatNow.Visible && Model.Chosen is not null;
+        foreach (var view in new View[] { vehicles, divider }) view.Visible = !whatNow.Visible;
+        foreach (var view in new View[] { name, strip, card, pages }) view.Visible = ofVehicle;
+        firstStep.Visible = !whatNow.Visible && Model.Chosen is null;
+    }
+
+    private void GoToVehicle(long vehicleId)
+    {
+        whatNow.Visible = false;
+        ShowPanes();
+        vehicles.SetFocus();
+        if (vehicleId != Model.Chosen?.Id) acts.ChooseVehicle(this, vehicleId);
+        else ShowKeys();
+    }
+
+    private void ReadShop() => beside?.Read(acts.WhatNow, () => whatNow.TakeEnd(Model.Vehicles.Select(vehicle => vehicle.Id).ToHashSet()));
+
+    private void Take(WhatNowRow row)
+    {
+        Model = Model with { Vehicles = [.. Model.Vehicles.Select(vehicle => vehicle.Id == row.VehicleId ? vehicle with { Counts = row.Counts } : vehicle)] };
+        vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
+        whatNow.Take(row);
+    }
+
     private void GoToPage(int page)
     {
         if (Model.Chosen is null) return;
+        LeaveWhatNow();
         pages.ShowPage(page);
         pages.SetFocus();
     }
@@ -149,6 +263,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private IReadOnlyList<KeyHint> KeysOfPane()
     {
+        if (whatNow.Visible) return WhatNowPage.Hints;
         if (Model.Chosen is null) return [];
         if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
         KeyHint[] ways = [new("Tab", "pane"), new(PageDigits.Range(pages.Count), "page")];
@@ -157,6 +272,18 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     // A page's own keys work while it has the focus.
     private IReadOnlyList<PageAct> PageActs => Model.Chosen is not null && pages.HasFocus ? pages.InView.Acts : [];
+
+    // From the first page an act is about the vehicle under its cursor.
+    private void Run(KeyAct act)
+    {
+        if (act.OfVehicle) LeaveWhatNow();
+        act.Do();
+    }
+
+    private void LeaveWhatNow()
+    {
+        if (whatNow.Visible && whatNow.Row is { } row) GoToVehicle(row.VehicleId);
+    }
 
     private void Run(PageAct act)
     {
@@ -170,7 +297,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         var onePane = LeastSize.FitsOnePaneOnly(Viewport.Size);
         var listWidth = !onePane ? Math.Clamp((width / 4) - 2, 18, 30) : vehicles.HasFocus && Model.Chosen is not null ? width : 0;
         var left = onePane ? listWidth : listWidth + 1;
-        divider.Visible = !onePane;
+        divider.Visible = !onePane && !whatNow.Visible;
         vehicles.Width = listWidth;
         divider.X = listWidth;
         foreach (var view in new View[] { name, strip, card, pages }) view.X = left;
@@ -203,10 +330,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ShowWholeCard()
     {
-        if (strip.Box is { } box) Tell(BoxText.Part(box), BoxText.WholeCard(box));
+        if (strip.Box is not { } box || Model.Chosen is not { } vehicle) return;
+        var life = acts.Card(vehicle.Id, box);
+        Tell(BoxText.Part(box), life.Count > 0 ? life : BoxText.WholeCard(box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
 
     private void ShowMessages() =>
         Tell("What happened", status.Messages.Count > 0 ? status.Messages : ["Nothing has happened yet."]);

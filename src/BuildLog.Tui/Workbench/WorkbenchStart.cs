@@ -18,6 +18,7 @@ internal static class WorkbenchStart
         {
             var screen = new WorkbenchScreen(acts, pages()) { Pad = pad };
             if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
+            screen.GoToWhatNow();
             if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
             return screen;
         },

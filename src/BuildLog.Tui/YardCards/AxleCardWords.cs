@@ -1,5 +1,5 @@
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.YardCards;
@@ -10,35 +10,45 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>The card for an axle.</summary>
 internal static class AxleCardWords
 {
-    public static IReadOnlyList<CardCount> Counts(AxleCard card)
-        => [.. Way(card, "one wheel held (open differential)", Wheels.OneHeld), .. Way(card, "both wheels turned alike", Wheels.Together)];
+    public static readonly IReadOnlyList<string> Cautions =
+    [
+        "A lifted vehicle: stands on firm ground, never under a car on a jack; wheels on the ground chocked; key out; not alone.",
+        "A lifted axle's handbrake holds nothing. Do not lever one wheel against a limited slip: lift both.",
+    ];
+
+    public static IReadOnlyList<CardWay> Ways(AxleCard card)
+        => [Way(card, "One wheel held (open differential)", Wheels.OneHeld), Way(card, "Both wheels turned alike", Wheels.Together)];
 
     public static IEnumerable<string> Notes(AxleCard card)
     {
         yield return "First: turn one wheel, look at the other. It turns backwards: open, hold it. It turns the same way: locked or limited slip, turn both.";
-        if (card.Wanted.SureWindow is null) yield return CardOfVehicle.NoSureYes(card.Wanted);
         if (card.Teeth.Count > 0) yield return $"Teeth that would do{(card.Hub == 1 ? "" : $", with {Rounded.Exact(card.Hub)} in the hubs")}: {string.Join(" ", card.Teeth)}";
         yield return "Tags and stampings are hearsay: count.";
     }
 
-    /// <param name="ours">The axle it would replace; null for none.</param>
-    public static IEnumerable<CardBlank> Blanks(Axle? ours) =>
-    [
-        new("counted, wheel : propshaft"),
-        new("teeth, ring / pinion"),
-        new("flange to flange", "mm", Ours(ours?.HubFaces?.Value)),
-        new("perch to perch", "mm", Ours(ours?.Perches?.Value)),
-        new("bolt circle", "", ours?.Hub is { Studs: { } studs, PitchCircle: { } circle } ? FormattableString.Invariant($"ours {studs} x {Rounded.Value(circle.Value, Units.Millimetre)}") : ""),
-        new("pinion flange or spline", "", ours?.PinionFlange is { } flange ? $"ours {flange}" : ""),
-        new("parking brake: cable / drum / none"),
-    ];
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline)
+    {
+        var ours = driveline.DrivingAxle;
+        var hanging = driveline.DrivingPosition == Position.FrontAxle ? driveline.FrontHanging : driveline.RearHanging;
+        var shaft = FittedShaft.Of(driveline).FirstOrDefault(shaft => shaft.AxlePosition == driveline.DrivingPosition)?.Shaft;
+        return
+        [
+            new("counted, wheel : propshaft"),
+            new("teeth, ring / pinion"),
+            new("flange to flange (track)", "mm", CardBlanks.Matching(("ours", CardBlanks.Millimetres(ours?.HubFaces)))),
+            new("perch to perch", "mm", CardBlanks.Matching(("springs", CardBlanks.Millimetres(hanging.Springs)), ("ours", CardBlanks.Millimetres(ours?.Perches)))),
+            new("bolt circle", "mm", CardBlanks.Matching(("wheels", CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting)), ("ours", CardBlanks.Circle(ours?.Hub)))),
+            new("pinion flange or spline", "", CardBlanks.Matching(("propshaft", shaft?.RearEnd), ("ours", ours?.PinionFlange))),
+            new("parking brake: cable / drum / none"),
+        ];
+    }
 
-    private static IEnumerable<CardCount> Way(AxleCard card, string how, Wheels wheels)
-        => ((int[])[AxleCard.WheelTurns, AxleCard.MoreWheelTurns]).Select(turns =>
+    private static CardWay Way(AxleCard card, string how, Wheels wheels) => new(how, "propshaft turns",
+    [
+        .. ((int[])[AxleCard.WheelTurns, AxleCard.MoreWheelTurns]).Select(turns =>
         {
             var edges = card.Edges(wheels, turns);
-            return new CardCount(how, FormattableString.Invariant($"{turns} wheel turns"), CardRanges.YesTurns(edges.Yes), CardRanges.NoTurns(edges.Possible));
-        });
-
-    private static string Ours(Measured? own) => own is null ? "" : $"ours {Rounded.Value(own, Units.Millimetre)}";
+            return CardRanges.OfTurns(FormattableString.Invariant($"{turns} wheel turns"), edges.Yes, edges.Possible);
+        }),
+    ]);
 }

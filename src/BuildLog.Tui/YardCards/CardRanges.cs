@@ -1,47 +1,40 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Sheet.Papers.Cards;
 
 namespace BuildLog.Tui.YardCards;
 
-/// <summary>What a count may come to, in words, rounded so that neither yes nor no says too much.</summary>
+/// <summary>Which results of a count mean yes and no, in words.</summary>
+/// <remarks>Yes is rounded inwards and no outwards, to what can be read there, so that neither says too much.</remarks>
 internal static class CardRanges
 {
     private const int PartsOfATurn = 4;
     private const int PartsOfAMetre = 100;
 
-    /// <summary>Turns that are a sure yes, in quarters; null where there are none.</summary>
-    public static string? YesTurns(Window? turns) => Yes(turns, PartsOfATurn, "");
+    /// <summary>Turns, to a quarter.</summary>
+    public static CardRange OfTurns(string counted, Window? yes, Window possible) => Of(counted, yes, possible, PartsOfATurn, "");
 
-    /// <summary>Turns that are a sure no, in quarters.</summary>
-    public static string NoTurns(Window possible) => No(possible, PartsOfATurn, "");
+    /// <summary>Metres, to a centimetre.</summary>
+    public static CardRange OfMetres(string counted, Window? yes, Window possible) => Of(counted, yes, possible, PartsOfAMetre, " m");
 
-    /// <summary>The same of metres, in centimetres.</summary>
-    public static string? YesMetres(Window? metres) => Yes(metres, PartsOfAMetre, " m");
-
-    public static string NoMetres(Window possible) => No(possible, PartsOfAMetre, " m");
-
-    // Yes is rounded inwards, no outwards.
-    private static string? Yes(Window? sure, int parts, string unit)
+    private static CardRange Of(string counted, Window? yes, Window possible, int parts, string unit)
     {
-        if (sure is not { } window) return null;
-
-        var inner = new Window(Math.Ceiling(window.Low * parts) / parts, Math.Floor(window.High * parts) / parts);
-        return inner.IsEmpty ? null : (double.IsFinite(inner.Low), double.IsFinite(inner.High)) switch
-        {
-            (true, true) => FormattableString.Invariant($"{inner.Low:0.00} to {inner.High:0.00}{unit}"),
-            (true, false) => FormattableString.Invariant($"{inner.Low:0.00}{unit} or more"),
-            _ => FormattableString.Invariant($"{inner.High:0.00}{unit} or less"),
-        };
+        var outer = new Window(Math.Floor(possible.Low * parts) / parts, Math.Ceiling(possible.High * parts) / parts);
+        var inner = yes is { } sure ? new Window(Math.Ceiling(sure.Low * parts) / parts, Math.Floor(sure.High * parts) / parts) : (Window?)null;
+        return new(counted, inner is { IsEmpty: false } window ? Inside(window, unit) : null, Outside(outer, unit));
     }
 
-    private static string No(Window possible, int parts, string unit)
+    private static string Inside(Window window, string unit) => (double.IsFinite(window.Low), double.IsFinite(window.High)) switch
     {
-        var (low, high) = (Math.Floor(possible.Low * parts) / parts, Math.Ceiling(possible.High * parts) / parts);
-        return (double.IsFinite(low) && low > 0, double.IsFinite(high)) switch
-        {
-            (true, true) => FormattableString.Invariant($"under {low:0.00}, over {high:0.00}{unit}"),
-            (true, false) => FormattableString.Invariant($"under {low:0.00}{unit}"),
-            (false, true) => FormattableString.Invariant($"over {high:0.00}{unit}"),
-            _ => "nothing",
-        };
-    }
+        (true, true) when window.Low == window.High => FormattableString.Invariant($"{window.Low:0.00}{unit}"),
+        (true, true) => FormattableString.Invariant($"{window.Low:0.00} to {window.High:0.00}{unit}"),
+        (true, false) => FormattableString.Invariant($"{window.Low:0.00}{unit} or more"),
+        _ => FormattableString.Invariant($"{window.High:0.00}{unit} or less"),
+    };
+
+    private static string Outside(Window window, string unit) => (double.IsFinite(window.Low) && window.Low > 0, double.IsFinite(window.High)) switch
+    {
+        (true, true) => FormattableString.Invariant($"under {window.Low:0.00}, over {window.High:0.00}{unit}"),
+        (true, false) => FormattableString.Invariant($"under {window.Low:0.00}{unit}"),
+        _ => FormattableString.Invariant($"over {window.High:0.00}{unit}"),
+    };
 }

@@ -6,23 +6,23 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>A yard card on forty columns, for a narrow printer or a telephone.</summary>
 internal static class CardText
 {
-    public const int Columns = 40;
+    private const int Columns = 40;
 
     public static IReadOnlyList<string> Of(YardCard card) => [.. Lines(card).SelectMany(line => TextFit.Wrap(line, Columns, 2))];
 
     private static IEnumerable<string> Lines(YardCard card)
     {
         yield return $"YARD CARD  {card.Part} for {card.About}";
-        foreach (var (k, wanted) in card.Wanted.Index()) yield return k == 0 ? $"wanted: {wanted}" : $"  {wanted}";
-        foreach (var way in card.Counts.GroupBy(count => count.How))
+        foreach (var wanted in card.Wanted) yield return wanted;
+        foreach (var way in card.Ways)
         {
             yield return "";
-            yield return way.Key.ToUpperInvariant();
-            foreach (var count in way)
+            yield return way.How.ToUpperInvariant();
+            foreach (var range in way.Ranges)
             {
-                yield return $"{count.Turns}, {card.Counted}:";
-                if (count.Yes is { } yes) yield return $"  yes      {yes}";
-                yield return $"  no       {count.No}";
+                yield return $"{range.Turns}, {way.Counted}:";
+                if (range.Yes is { } yes) yield return $"  yes      {yes}";
+                yield return $"  no       {range.No}";
                 yield return "  between  count further";
             }
         }

@@ -1,39 +1,51 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
 
 namespace BuildLog.Tui.YardCards;
 
-/// <summary>The card for a gearbox, or for an overdrive unit behind the one that is fitted.</summary>
+/// <summary>The card for a gearbox.</summary>
 internal static class GearboxCardWords
 {
-    public static IReadOnlyList<CardCount> Counts(GearboxCard card)
-        => [.. ((int[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns]).Select(turns =>
-        {
-            var edges = card.Edges(turns);
-            return new CardCount($"turn the output ({card.Wanted.Quantity})", FormattableString.Invariant($"{turns} output turns"), CardRanges.YesTurns(edges.Yes), CardRanges.NoTurns(edges.Possible));
-        })];
-
-    public static IEnumerable<string> Notes(GearboxCard card)
-    {
-        yield return "Select the gear, chalk both ends, turn the output, count the input. Then every other gear the same way, first to top.";
-        yield return "An automatic counts nothing on the ground: its ratios need its teeth or its data sheet.";
-        if (card.Wanted.SureWindow is null) yield return CardOfVehicle.NoSureYes(card.Wanted);
-        yield return "Tags and casting numbers are hearsay: count.";
-    }
-
-    /// <param name="ours">The gearbox it would replace; null for none.</param>
-    public static IEnumerable<CardBlank> Blanks(Transmission? ours) =>
+    public static readonly IReadOnlyList<string> Cautions =
     [
-        new("counted, output : input"),
-        new("other gears"),
-        new("bell housing, bolt pattern", "", Ours(ours?.Front.BellHousing)),
-        new("input spline", "", Ours(ours?.Front.InputSpline)),
-        new("output flange or spline", "", Ours(ours?.Output)),
-        new("bell face to output", "mm"),
-        new("bell face to mount", "mm"),
-        new("speedometer drive: cable / sensor"),
+        "Strapped or cradled before it is turned; two to lift it. Turn by hand, fingers clear of open selectors and gears.",
+        "Still in a lifted vehicle: stands on firm ground, never under a car on a jack; wheels on the ground chocked; key out; not alone.",
     ];
 
-    private static string Ours(string? own) => own is null ? "" : $"ours {own}";
+    public static IReadOnlyList<CardWay> Ways(GearboxCard card) => [.. card.Gears.Select(Way)];
+
+    public static IReadOnlyList<string> Notes =>
+    [
+        "Select the gear, chalk both ends, turn the output, count the input; then every other gear the same way.",
+        "An automatic counts nothing on the ground: it needs its teeth or its maker's data.",
+        "Tags and casting numbers are hearsay: count.",
+    ];
+
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline)
+    {
+        var (ours, engine) = (driveline.Transmission, driveline.Engine?.Rear);
+        return
+        [
+            new("counted, output : input"),
+            new("other gears"),
+            new("bell housing, bolt pattern", "", CardBlanks.Matching(("engine", engine?.BellHousing), ("ours", ours?.Front.BellHousing))),
+            new("input spline", "", CardBlanks.Matching(("disc", ours?.Front.DiscSpline), ("ours", ours?.Front.InputSpline))),
+            new("input spigot", "mm", CardBlanks.Matching(("pilot", CardBlanks.Millimetres(engine?.PilotBore)), ("ours", CardBlanks.Millimetres(ours?.Front.Spigot)))),
+            new("output flange or spline", "", CardBlanks.Matching(("ours", ours?.Output))),
+            new("length, bell face to output", "mm"),
+            new("bell face to mount", "mm"),
+            new("speedometer: cable / sensor / none"),
+        ];
+    }
+
+    private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], "input turns",
+    [
+        .. ((int[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns]).Select(turns =>
+        {
+            var edges = GearboxCard.Edges(gear, turns);
+            return CardRanges.OfTurns(FormattableString.Invariant($"{turns} output turns"), edges.Yes, edges.Possible);
+        }),
+    ]);
 }

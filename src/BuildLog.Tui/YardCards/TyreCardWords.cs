@@ -1,3 +1,4 @@
+using System.Globalization;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.YardCards;
@@ -8,31 +9,46 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>The card for tyres, with or without their wheels.</summary>
 internal static class TyreCardWords
 {
-    public static IReadOnlyList<CardCount> Counts(TyreCard card)
-        => [.. ((int[])[1, TyreCard.Turns]).Select(turns =>
-        {
-            var edges = card.Loose(turns);
-            return new CardCount("a loose wheel, rolled straight", turns == 1 ? "one turn" : FormattableString.Invariant($"{turns} turns"), CardRanges.YesMetres(edges.Yes), CardRanges.NoMetres(edges.Possible));
-        })];
+    public static readonly IReadOnlyList<string> Cautions =
+    [
+        "Level, clear ground, by hand at walking pace, somebody who can brake; nobody downhill; never under a car on a jack.",
+        "A cut, cracked or unknown tyre is not pumped up. Age: over ten years is no (common practice).",
+    ];
+
+    public static IReadOnlyList<CardWay> Ways(TyreCard card)
+        => [Way(card, "Standing under a vehicle", loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, "A loose wheel", loaded: false, TyreCard.Turns)];
 
     public static IEnumerable<string> Notes(TyreCard card)
     {
-        yield return "Pump it up, chalk the tread and the ground, roll it straight, measure from mark to mark.";
-        if (card.Sizes.Count > 0) yield return $"Sizes that would do: {string.Join(" ", card.Sizes)}";
-        if (card.Wanted.SureWindow is null) yield return CardOfVehicle.NoSureYes(card.Wanted);
-        yield return "Two sizes of one marking differ by a per cent or two, and wear takes twice its depth: roll it.";
+        yield return "At its pressure: chalk tread and ground, roll straight, tape from mark to mark.";
+        yield return "A loose wheel says less: where it says neither yes nor no, roll it under a vehicle.";
+        if (card.Sizes.Count > 0) yield return $"Markings that would do, new: {string.Join(" ", card.Sizes)}";
+        yield return "A marking is hearsay too: tyres of one marking differ, and wear takes twice its depth off. Roll them.";
     }
 
-    /// <param name="ours">The set it would replace; null for none.</param>
-    public static IEnumerable<CardBlank> Blanks(TyreSet? ours) =>
+    public static IEnumerable<CardBlank> Blanks(TyreCard card, Driveline driveline)
+    {
+        var (ours, hub) = (driveline.DrivingTyres, driveline.DrivingAxle?.Hub);
+        return
+        [
+            new("rolled, turns : distance"),
+            new("marking on the wall", "", CardBlanks.Matching(("ours", ours?.Size?.Designation))),
+            new("load index, single", "", CardBlanks.Matching(("at least", card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
+            new("speed symbol", "", CardBlanks.Matching(("at least", card.SlowestSymbol))),
+            new("week and year of making"),
+            new("tread left", "mm"),
+            new("rim width", "in", CardBlanks.Matching(("ours", ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
+            new("offset", "mm", CardBlanks.Matching(("ours", CardBlanks.Millimetres(ours?.Wheel?.Offset)))),
+            new("bolt circle", "mm", CardBlanks.Matching(("hubs", CardBlanks.Circle(hub)), ("ours", CardBlanks.Circle(ours?.Wheel?.Bolting)))),
+        ];
+    }
+
+    private static CardWay Way(TyreCard card, string how, bool loaded, params IReadOnlyList<int> counts) => new(how, "distance",
     [
-        new("marking on the wall", "", ours?.Size is { } size ? $"ours {size.Designation}" : ""),
-        new("load index / speed symbol", "", ours?.Size is { LoadIndex: { } load } held ? FormattableString.Invariant($"ours {load}{held.SpeedSymbol}") : ""),
-        new("week and year of making"),
-        new("tread left", "mm"),
-        new("rim width", "in", ours?.Wheel?.RimWidth is { } width ? $"ours {Rounded.Value(width.Value, Units.Inch)}" : ""),
-        new("offset", "mm", ours?.Wheel?.Offset is { } offset ? $"ours {Rounded.Value(offset.Value, Units.Millimetre)}" : ""),
-        new("bolt circle", "", ours?.Wheel?.Bolting is { Studs: { } studs, PitchCircle: { } circle } ? FormattableString.Invariant($"ours {studs} x {Rounded.Value(circle.Value, Units.Millimetre)}") : ""),
-        new("seat: cone / ball / flat"),
-    ];
+        .. counts.Select(turns =>
+        {
+            var edges = card.Edges(loaded, turns);
+            return CardRanges.OfMetres(FormattableString.Invariant($"{turns} wheel turns"), edges.Yes, edges.Possible);
+        }),
+    ]);
 }

@@ -188,6 +188,30 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
     public void Of_gears_that_nobody_wrote_down_but_their_teeth()
         => Assert.Equal(["1", "2"], Fitted(new TransmissionComponent { Name = "box", GearTeeth = "29/19 31/14 1" }, Position.Transmission).Transmission!.Gears.Select(gear => gear.Name));
 
+    // SAE J1349: 1.18 · 99/95 · √(303/298) − 0.18 = 1.05996.
+    [Fact]
+    public void Of_the_engine_as_read_on_the_dynamometer_is_corrected_to_the_standard_day()
+    {
+        var engine = new EngineComponent { Name = "six", TorquePoints = Is(Spec.TorquePoints, "1500:180 Nm; 3000:210 Nm; air 95 kPa 30 °C") };
+
+        Assert.Equal(210 * 1.05996, Fitted(engine, Position.Engine).Engine!.Torque!.PeakTorque.Value, 0.01);
+        Assert.Throws<RefusedException>(() => Is(Spec.TorquePoints, "1500:180 Nm; 3000:210 Nm; air thin"));
+    }
+
+    // 1 + 62/36 = 2.722 exactly; 30/20 · 40/30 = 2; one less 28 % is 0.72 to half a per cent.
+    [Fact]
+    public void Of_ranges_by_their_teeth_and_of_an_overdrive_by_its_share()
+    {
+        var low = Fitted(new TransferCaseComponent { Name = "case", Low = Noted.TransferLow("planetary 62/36", Source.TeethCounted) }, Position.TransferCase).TransferCase!.Low!;
+        Assert.Equal((1 + (62 / 36.0), true, "planetary 62/36"), (low.Value.Value, low.Value.IsExact, low.Says));
+        Assert.Equal(2, Noted.TransferLow("30/20 40/30", Source.TeethCounted).Si, 1e-12);
+        Assert.Equal("2.30", Noted.TransferLow("2.30", Source.Tag).Text);
+
+        var unit = Fitted(new OverdriveComponent { Name = "unit", OverdriveRatio = Noted.Overdrive("28 %", Source.Tag) }, Position.Overdrive).Overdrive!.Ratio!;
+        Assert.Equal((0.72, "28 %"), (unit.Value.Value, unit.Says));
+        Assert.Equal(0.005 / Math.Sqrt(3), unit.Value.StandardUncertainty, 1e-12);
+    }
+
     [Fact]
     public void Of_the_vehicle_which_the_first_screen_reads_too()
     {
@@ -210,7 +234,7 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
 
         // Class: 0.35 · 1.95 m². On the driven rear axle 700 of 1500.
         Assert.Equal(0.35 * 1.95, driveline.Load.DragArea!.Value.Value, 1e-12);
-        Assert.Equal(7 / 15.0, driveline.Load.DrivenShare!.Value.Value, 1e-12);
+        Assert.Equal(7 / 15.0, DrivenWheels.ShareOnTheRoad(driveline)!.Value, 1e-12);
         var mass = test.Shop.DrivelineOn(test.Shop.FindVehicle("Brindle"), Day).Numbers.Single(known => known.Number == "mass as driven");
         Assert.Equal((null, "1500 kg"), (mass.Position, mass.Used.Says));
         Assert.Equal((800, 700), (driveline.AxleMasses!.Front!.Value.Value, driveline.AxleMasses.Rear!.Value.Value));

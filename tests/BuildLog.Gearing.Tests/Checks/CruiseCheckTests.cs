@@ -228,5 +228,17 @@ public sealed class CruiseCheckTests
         Assert.Equal(findings.OrderBy(finding => finding.Verdict), findings);
     }
 
+    // 3 ± 1 % at 120 km/h is 2.43 ± 0.81 % at 108: ± 0.92 % at 95 %, rounded up; 3690/1.0243 = 3602 ± 32.
+    [Fact]
+    public void What_a_bias_tyre_would_grow_is_told_and_not_judged()
+    {
+        var goal = InventedCar.Goal("108 km/h", "3700");
+        var car = InventedCar.Plain with { Tyres = InventedCar.Plain.Tyres! with { Size = TyreSizeText.Read("6.40-15").OrRefuse() } };
+        var finding = Find(car, goal);
+
+        Assert.EndsWith("A bias tyre grows by some 2.4 ± 1.0 % at that speed: then 3600 ± 40 rev/min.", finding.Says, StringComparison.Ordinal);
+        Assert.Equal(Find(InventedCar.Plain, goal).Value!.Value, finding.Value!.Value);
+    }
+
     private static Finding Find(Driveline driveline, CruiseGoal goal) => Assert.Single(new CruiseCheck().Look(driveline, new([goal])));
 }

@@ -32,6 +32,22 @@ public sealed class HillStartCheckTests
     public void Where_the_engine_gives_up_a_lower_ratio_is_the_cure()
         => Assert.Equal("an overall low ratio of 17.5", Assert.Single(Find(InventedLoad.WithTorque(100), "35 %").Cures));
 
+    // 100 N·m is 73.76 lb·ft, 1500 kg 3306.9 lb, 2.00 m 804.7 turns a mile: 73.76 · 14.35 · 804.7/(10.7 · 3306.9) = 24.07.
+    [Theory]
+    [InlineData(100, "gives 24 %: enough for the highway.")]
+    [InlineData(200, "gives 48 %: enough for severe going.")]
+    [InlineData(50, "gives 12 %: too little for the highway.")]
+    public void The_truck_trades_rule_is_a_second_opinion(double torque, string rule)
+        => Assert.EndsWith(rule, Find(InventedLoad.WithTorque(torque), "20 %").Says, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_rule_is_not_for_a_converter()
+    {
+        var car = InventedLoad.Car with { Transmission = InventedLoad.Car.Transmission! with { Converter = new(true) } };
+
+        Assert.DoesNotContain("rule", Find(car, "20 %").Says, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_the_goal_nothing_and_without_the_numbers_open()
     {

@@ -22,6 +22,11 @@ public sealed class OverallLowCheckTests
         Assert.Equal([Position.Transmission, Position.TransferCase, Position.RearAxle], finding.Between);
     }
 
+    // 800 rev/min over 35.875 on 2.00 m: 13.333 · 2/35.875 = 0.7433 m/s.
+    [Fact]
+    public void The_crawl_is_told_beside_it()
+        => Assert.EndsWith(" At idle it crawls at 2.7 km/h.", Find(FourByFour with { Engine = new("four", InventedCar.Exactly(800 / 60.0)) }, "40").Says, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("30", Verdict.Fits)]
     [InlineData("35.8", Verdict.Watch)]

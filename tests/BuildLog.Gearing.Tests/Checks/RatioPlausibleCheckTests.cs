@@ -86,6 +86,31 @@ public sealed class RatioPlausibleCheckTests
     public void The_ends_of_a_gearbox_are_judged(double first, double top, Verdict verdict)
         => Assert.Equal(verdict, At(InventedCar.Plain with { Transmission = new("box", [InventedCar.Gear("1", first), InventedCar.Gear("2", 1.5), InventedCar.Gear("3", top)]) }, Position.Transmission).Verdict);
 
+    // 1.45 + 0.45 · 1.7 … 2.7 = 2.215 … 2.665: a common three-speed's 2.45 lies in it, 2.92 does not. A clutch or counted teeth say nothing of it.
+    [Theory]
+    [InlineData(2.45, true, Verdict.Fits)]
+    [InlineData(2.92, true, Verdict.Watch)]
+    [InlineData(2.92, false, Verdict.Fits)]
+    public void A_three_speed_automatic_binds_its_first_gear(double first, bool converter, Verdict verdict)
+    {
+        var box = new Transmission("three-speed", [InventedCar.Gear("1", first), InventedCar.Gear("2", 1.45), InventedCar.Gear("3", 1)]) { Converter = converter ? new(false) : null };
+        var finding = At(InventedCar.Plain with { Transmission = box }, Position.Transmission);
+
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Watch) Assert.StartsWith("Beside a second gear of 1.45 a three-speed automatic has a first of 2.22 to 2.66, not 2.92", finding.Says, StringComparison.Ordinal);
+    }
+
+    // 28 % off one is 0.72; 1/1.28 = 0.78.
+    [Fact]
+    public void An_overdrive_sold_by_its_share_is_asked_which_share()
+    {
+        var finding = At(InventedCar.Plain with { Overdrive = new("unit", new(0.72, Source.Tag, "28 %")) }, Position.Overdrive);
+
+        Assert.Equal(Verdict.Watch, finding.Verdict);
+        Assert.EndsWith("It is sold as 28 %.", finding.Says, StringComparison.Ordinal);
+        Assert.Equal("Is 28 % the gain in road speed rather than the drop in engine speed? Then it is 0.78.", finding.Cures[0]);
+    }
+
     [Fact]
     public void Two_speed_boxes_are_not_judged_by_their_ends()
         => Assert.Equal(Verdict.Fits, At(InventedCar.Plain with { Transmission = new("two-speed", [InventedCar.Gear("low", 1.76), InventedCar.Gear("high", 1)]) }, Position.Transmission).Verdict);

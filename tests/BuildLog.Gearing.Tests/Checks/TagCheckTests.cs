@@ -61,6 +61,15 @@ public sealed class TagCheckTests
     public void A_count_of_half_or_twice_the_tag_asks_after_the_wheel(double counted, string asks)
         => Assert.StartsWith(asks, Find(Counted with { Value = InventedCar.Of(counted, 0.01) }, Tag("4.10")).Cures[0], StringComparison.Ordinal);
 
+    // 9.04 over 6.50 is 1.391, a two-speed axle's step; 4.74 over 3.90 is not.
+    [Theory]
+    [InlineData(9.04, "6.50")]
+    [InlineData(6.50, "9.04")]
+    public void A_two_speed_axle_counted_in_its_other_speed_is_asked_about(double counted, string tag)
+        => Assert.Equal(
+            "Is it a two-speed axle, one told in low and one in high? The step would be 1.391.",
+            Find(Counted with { Value = InventedCar.Of(counted, 0.01) }, Tag(tag)).Cures[0]);
+
     [Fact]
     public void Counted_teeth_strike_the_tag_off()
         => Assert.Equal(["strike the 3.90 off: the teeth are exact"], Find(new(new Teeth(43, 9).ToMeasured(), Source.TeethCounted, "43/9"), Tag("3.90")).Cures);

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>1500 mm between the faces, ET 25: 1450 mm; 1440 wants ET 30 or faces of 1490.</remarks>
+/// <remarks>1500 mm between the faces, ET 25: 1450 mm; 1440 wants ET 30, on 6 in (6 + 1) · 12.7 + 30 = 118.9 mm from the back, or faces of 1490.</remarks>
 public sealed class TrackCheckTests
 {
     [Theory]
@@ -17,7 +17,7 @@ public sealed class TrackCheckTests
 
         Assert.Equal(verdict, finding.Verdict);
         if (verdict == Verdict.Clash)
-            Assert.Equal(["wheels with an offset of 30 mm or more", "an axle of 1490 mm or less between its hub faces"], finding.Cures);
+            Assert.Equal(["wheels with an offset of 30 mm or more, on this rim a backspace of 119 mm or more", "an axle of 1490 mm or less between its hub faces"], finding.Cures);
     }
 
     [Fact]

@@ -43,6 +43,22 @@ public sealed class TyreLoadCheckTests
     public void Each_axle_has_its_own_pair()
         => Assert.Equal([Verdict.Clash, Verdict.Fits], Find(Tyres with { FrontPair = Set("155/80R13 79S") }, 900, 900).Select(finding => finding.Verdict));
 
+    // sin(atan 0.20) = 0.19612; 1800 · 0.19612 · 0.6/2.4 = 88.25 kg move onto the rear.
+    [Fact]
+    public void What_the_owners_hill_moves_onto_the_rear_axle_is_told()
+    {
+        var car = InventedCar.Plain with
+        {
+            Tyres = Tyres,
+            AxleMasses = new(Kilograms(800), Kilograms(1000)),
+            Load = new() { GravityHeight = InventedCar.Exactly(0.6), Wheelbase = InventedCar.Exactly(2.4) },
+        };
+        var findings = CheckCase.Look(new TyreLoadCheck(), car, OwnersGoals.None with { HillStart = HillStartGoal.Read("20 %").OrRefuse() });
+
+        Assert.EndsWith(" Up a hill of 20 % it carries 1088 kg.", findings[1].Says, StringComparison.Ordinal);
+        Assert.DoesNotContain("hill", findings[0].Says, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_axle_that_was_not_weighed_is_sent_to_the_weighbridge()
     {

@@ -54,6 +54,16 @@ public sealed class AirTests
         Assert.Equal("temperature", Assert.Throws<RefusedException>(() => PowerCorrection.J1349(99e3, 298)).Refusal.Code);
     }
 
+    // 1.18 · 99/95 · √(303/298) − 0.18 = 1.05996; at 90 kPa 1.12884, too much to be trusted.
+    [Fact]
+    public void The_air_of_the_day_is_read_and_an_untrusted_correction_is_all_in_doubt()
+    {
+        Assert.Equal(1.05996, TestAir.Read("95 kPa 30 °C").OrRefuse().Factor, 1e-5);
+        Assert.Equal(0.03, TestAir.Read("0.95 bar 30°C").OrRefuse().Spread, 1e-12);
+        Assert.Equal(0.15884, TestAir.Read("90 kPa 30 °C").OrRefuse().Spread, 1e-5);
+        Assert.All(["", "95 kPa", "30 °C", "thin", "95 kPa 300 °C"], text => Assert.NotNull(TestAir.Read(text).Refusal));
+    }
+
     // 4 times the torque stalls at twice the speed.
     [Fact]
     public void Stall_goes_with_the_root_of_torque()

@@ -5,6 +5,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tyres;
 using Xunit;
 
@@ -70,9 +71,19 @@ public sealed class ConstructorsTests
         Says("A rolling circumference is more than 0", () => new TyreSet("tyres", known, null));
         Says("A redline is more than 0", () => new Engine("engine", Redline: known));
         Says("A mass is more than 0", () => new VehicleLoad { Mass = known });
+        Says("A stall speed is more than 0", () => new Converter(true, known));
+        Says("A stall torque ratio is more than 0", () => new Converter(true, null, known));
+        Says("An axle's mass is more than 0", () => new AxleMasses(known));
+        Says("An axle's mass is more than 0", () => new AxleMasses(null, known));
+        Says("A bolt circle is more than 0", () => new Bolting(PitchCircle: known));
+        Says("A centre bore is more than 0", () => new Bolting(Bore: known));
+        Says("A rim width is more than 0", () => new Wheel(known));
         Says("torque is more than 0", () => new TorquePoint(20, number));
         Says("engine speed is more than 0", () => new TorquePoint(number, 180));
     }
+
+    [Fact]
+    public void A_wheel_of_more_studs_than_there_are() => Says("3 to 10 studs", () => new Bolting(12));
 
     // Asked twice, one set of tyres is one set: its error cancels against itself. Two sets of one size are two.
     [Fact]

@@ -18,7 +18,7 @@ public sealed class ReadersTests
     // Pieces that readers look for, glued in any order, beside any characters at all.
     private static readonly string[] Pieces =
     [
-        "planetary ", "75/30", "29/19", "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
+        "planetary ", "kPa", "°C", "75/30", "29/19", "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
         "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "x", "31", "6.00", "G78", "GR", "PR", "\n", "\t", "\u001b[31m",
         "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
     ];
@@ -70,6 +70,8 @@ public sealed class ReadersTests
         ["pressure"] = text => QuantityText.Read(text, Kind.Pressure).Refusal,
         ["force"] = text => QuantityText.Read(text, Kind.Force).Refusal,
         ["ratio of a gear"] = text => RatioRange.Gear.Read(text).Refusal,
+        ["transfer case low"] = text => TransferCaseLow.Read(text).Refusal,
+        ["air of a test"] = text => TestAir.Read(text).Refusal,
         ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,

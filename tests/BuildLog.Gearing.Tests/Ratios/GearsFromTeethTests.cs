@@ -119,6 +119,12 @@ public sealed class GearsFromTeethTests
         Assert.Equal(2.7222, TransferCaseLow.Of(new Planetary(62, 36)), 1e-4);
         Assert.Equal(2.0, TransferCaseLow.Of(new GearMesh(30, 20), new GearMesh(40, 30)), 1e-12);
         Assert.Throws<RefusedException>(() => TransferCaseLow.Of(new Planetary(190, 20)));
+
+        Assert.Equal((2.7222, 0), (Math.Round(TransferCaseLow.Read("planetary 62/36").OrRefuse().Ratio, 4), TransferCaseLow.Read("planetary 62/36").OrRefuse().HalfLastDigit));
+        Assert.Equal(2.0, TransferCaseLow.Read("30/20 40/30").OrRefuse().Ratio, 1e-12);
+        Assert.Equal(0.005, TransferCaseLow.Read("2.72").OrRefuse().HalfLastDigit, 1e-12);
+        Assert.NotNull(TransferCaseLow.Read("planetary 190/20").Refusal);
+        Assert.NotNull(TransferCaseLow.Read("low").Refusal);
     }
 
     private static Measured InventedCount(double ratio, double u) => Measured.From(ratio, new Input("count", u, new Evidence("count")));

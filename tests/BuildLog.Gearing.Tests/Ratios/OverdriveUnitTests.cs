@@ -29,6 +29,16 @@ public sealed class OverdriveUnitTests
     [InlineData("%")]
     public void What_is_no_overdrive_is_refused(string text) => Assert.NotNull(OverdriveUnit.Read(text).Refusal);
 
+    // 1/1.28 = 0.78.
+    [Fact]
+    public void One_written_the_other_way_round_is_asked_about()
+    {
+        var refusal = OverdriveUnit.Read("1.28").Refusal!;
+
+        Assert.Contains("output over input?", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal("0.78", refusal.Example);
+    }
+
     // 1 / 1.28 = 0.78125: sold as 28 % faster, or as a drop of 22 %.
     [Fact]
     public void The_other_meaning_of_a_share_is_asked_about()

@@ -54,6 +54,15 @@ public sealed class DrivenWheelsTests
     public void One_driven_axle_has_what_was_told()
         => Assert.Equal(0.52, DrivenWheels.ShareOnTheRoad(InventedCar.Plain with { Load = new() { DrivenShare = new(0.52, Source.Measured) } })!.Value);
 
+    [Fact]
+    public void One_driven_axle_that_was_weighed_has_its_part()
+    {
+        var car = InventedCar.Plain with { AxleMasses = Weighed };
+
+        Assert.Equal(0.55, DrivenWheels.ShareOnTheRoad(car)!.Value, 1e-12);
+        Assert.Equal(0.55, DrivenWheels.ShareInLowRange(car)!.Value, 1e-12);
+    }
+
     private static Driveline Truck(FrontDrive drive, double? told = null) => InventedCar.Plain with
     {
         FrontAxle = InventedCar.Axle(4.10),

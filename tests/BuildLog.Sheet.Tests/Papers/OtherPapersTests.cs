@@ -82,8 +82,8 @@ public sealed class OtherPapersTests
         ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { Options = ["as it is", "other axle"] },
         ["time sheet"] = new TimeSheet { Id = Id, Created = Day },
         ["cost sheet"] = new CostSheet { Id = Id, Created = Day },
-        ["yard card"] = new YardCard { Id = Id, Created = Day },
         ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day },
+        ["yard card"] = new YardCard { Id = Id, Created = Day },
     };
 
     private static Dictionary<string, PaperContent> All(string text) => new()
@@ -103,11 +103,21 @@ public sealed class OtherPapersTests
             Says = [text],
             Budget = [new(text, text)],
         },
-        ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { About = text, Goal = text, Options = [text, text, text], Rows = [new(text, [text, null]), new(text, ["clash", text], AreVerdicts: true)], Notes = [text], Map = new([text], "1.80 m", text, ["?xwF+"]) },
-        ["yard card"] = new YardCard { Id = Id, Created = Day } with { About = text, Part = text, Wanted = [text], Counts = [new(text, text, text, text)], Notes = [text], Blanks = [new(text, text, text)], Cautions = [text] },
+        ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { About = text, Goal = text, Options = [text, text, text], Rows = [new(text, [text, null]), new(text, ["clash", text], AreVerdicts: true)], Notes = [text] },
         ["time sheet"] = new TimeSheet { Id = Id, Created = Day } with { About = text, Span = text, Work = new WorkDone([new(text, text, text, text)], text) },
         ["cost sheet"] = new CostSheet { Id = Id, Created = Day } with { About = text, Span = text, Costs = new MoneySpent([new(text, text, text, text, text)], [text, text]) },
         ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day } with { About = text, Labels = [.. Enumerable.Range(0, 40).Select(_ => new ShelfLabel(Id, text, [text, text, text, text]))] },
+        ["yard card"] = new YardCard { Id = Id, Created = Day } with
+        {
+            Paper = Content.Paper.A6,
+            About = text,
+            Part = text,
+            Wanted = [text],
+            Ways = [new(text, text, [new(text, text, text), new(text, null, text)])],
+            Notes = [text],
+            Blanks = [new(text, text, text)],
+            Cautions = [text],
+        },
     };
 
     private static PdfDocument Read(PaperContent content)

@@ -54,7 +54,7 @@ public sealed class FilePropertiesTests
         Assert.Equal(
             [
                 ("Driveline", 1), ("Key figures", 1), ("Speeds in the gears", 1), ("Pull and hills", 2), ("Findings", 2), ("Speedometer", 2),
-                ("Tyres, wheels and axle masses", 2), ("Measurement evidence", 3), ("Parts history", 3), ("Work and hours", 3),
+                ("Tyres, wheels and axle masses", 2), ("Measurement evidence", 3), ("Parts history", 3), ("Work and hours", 3), ("Costs", 3),
                 ("Open points and assumptions", 3), ("Cautions", 3), ("Signatures", 3),
             ],
             vehicle.Children.OfType<DocumentBookmarkNode>().Select(node => (node.Title, node.PageNumber)));

@@ -92,7 +92,7 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
         using var program = Start();
         var at = program.Terminal.Raw.Length;
         program.Terminal.Resize(120, 36);
-        program.Terminal.WaitFor("waiting for an axle", at);
+        program.Terminal.WaitFor("3670 ± 55 rev/min", at); // the column of cruise speeds has room now
         program.Terminal.Send("q");
         Assert.Equal(0, program.WaitForExit());
     }
@@ -145,7 +145,7 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
     private TerminalProgram Start(IReadOnlyDictionary<string, string?>? environment = null)
     {
         var program = new TerminalProgram(Command(), environment: environment);
-        program.Terminal.WaitFor("sheet");
+        program.Terminal.WaitFor("2 need you");
         return program;
     }
 

@@ -13,7 +13,7 @@ public sealed class MannersInTheTerminalTests : IDisposable
     public void A_resize_in_a_dialog_redraws_it_and_what_was_typed_stays()
     {
         using var program = Start();
-        program.Terminal.WaitFor("Findings");
+        program.Terminal.WaitFor("sheet");
         program.Terminal.Send("t"); // opens the sample form
         program.Terminal.WaitFor("what you call it");
         program.Terminal.Send("Kestrel");
@@ -32,7 +32,7 @@ public sealed class MannersInTheTerminalTests : IDisposable
     public void A_paste_of_a_megabyte_is_refused_in_a_sentence_and_keys_still_work()
     {
         using var program = Start();
-        program.Terminal.WaitFor("Findings");
+        program.Terminal.WaitFor("sheet");
         program.Terminal.Send("t");
         program.Terminal.WaitFor("what you call it");
         program.Terminal.Send($"\e[200~{new string('x', 1 << 20)}\e[201~");
@@ -47,7 +47,7 @@ public sealed class MannersInTheTerminalTests : IDisposable
     {
         using var shell = new TerminalProgram(["bash", "--norc", "-i"], environment: Utf8);
         shell.Terminal.Send($"'{Environment.ProcessPath}' {Trial.Word} '{Path.Combine(folder, "errors.log")}'\n");
-        shell.Terminal.WaitFor("Findings");
+        shell.Terminal.WaitFor("sheet");
         shell.Terminal.Send("t");
         shell.Terminal.WaitFor("what you call it");
         shell.Terminal.Send("Kestrel");

@@ -12,6 +12,8 @@ public sealed class PublishedProgramTests
     {
         using var program = new TerminalProgram([.. Program(), "--demo"], 120, 36);
         program.Terminal.WaitFor("sheet", seconds: FirstStartSeconds);
+        program.Terminal.WaitFor("need you");
+        program.Terminal.Send("\r");
         var at = program.Terminal.WaitFor("Cruise engine speed");
 
         program.Terminal.Send("2");

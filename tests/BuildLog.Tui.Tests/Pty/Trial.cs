@@ -1,8 +1,10 @@
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Search;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Workbench;
+using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Pty;
@@ -18,9 +20,21 @@ internal static class Trial
 
     private sealed class Misbehaving : IWorkbenchActs
     {
-        private readonly RecordingActs inner = new(InventedShop.Workbench());
+        private readonly RecordingActs inner = new(InventedShop.Workbench()) { Rows = InventedShop.WhatNow };
 
         public WorkbenchModel Open() => inner.Open();
+
+        public IEnumerable<WhatNowRow> WhatNow() => inner.WhatNow();
+
+        public IReadOnlyList<FoundPlace> Find(string typed) => inner.Find(typed);
+
+        public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box) => inner.Card(vehicleId, box);
+
+        public void Undo(IWorkbenchView view) => inner.Undo(view);
+
+        public void Redo(IWorkbenchView view) => inner.Redo(view);
+
+        public void SwitchUnits(IWorkbenchView view) => inner.SwitchUnits(view);
 
         public void ChooseVehicle(IWorkbenchView view, long vehicleId) => inner.ChooseVehicle(view, vehicleId);
 

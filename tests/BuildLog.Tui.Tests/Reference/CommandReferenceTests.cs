@@ -1,3 +1,4 @@
+using System.Text.Json;
 using BuildLog.Tui.Reference;
 using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Tests.Docs;
@@ -12,8 +13,9 @@ public sealed class CommandReferenceTests
     [Fact]
     public void The_page_is_in_step()
     {
-        var fields = new Dictionary<string, string>(StringComparer.Ordinal);
-        ExamplesInOrder.Run(said => fields.TryAdd(said.Command, JsonFields.Of(said.Said.Json)), "--json");
+        var answers = new List<(string Command, JsonElement Json)>();
+        ExamplesInOrder.Run(said => answers.Add((said.Command, said.Said.Json)), "--json");
+        var fields = answers.GroupBy(answer => answer.Command, StringComparer.Ordinal).ToDictionary(group => group.Key, group => JsonFields.Of([.. group.Select(answer => answer.Json)]), StringComparer.Ordinal);
         Pages.AreInStep("docs/commands.md", CommandPages.Write(ProgramAsRead.Entry(), command => fields.GetValueOrDefault(command.Name, "")));
     }
 

@@ -2,12 +2,10 @@ using System.Text.Json;
 
 namespace BuildLog.Tui.Tests.Reference;
 
-/// <summary>The shape of an answer: its fields, of a list those of all its entries.</summary>
+/// <summary>The shape of a command's answers: the fields of all of them, of a list those of all its entries.</summary>
 internal static class JsonFields
 {
-    public static string Of(JsonElement answer) => Of([answer]);
-
-    private static string Of(IReadOnlyList<JsonElement> alike)
+    public static string Of(IReadOnlyList<JsonElement> alike)
     {
         var objects = alike.Where(one => one.ValueKind == JsonValueKind.Object).ToList();
         if (objects.Count > 0)

@@ -20,7 +20,8 @@ public sealed class KeyListTests
     public void Every_key_of_the_workbench_is_named()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), [.. BenchPages.OfTheModel(), .. new InventedHunt().Pages()]);
+        using var small = new SmallShop();
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.All(small.Shop, small.Clock));
         screen.Show(workbench);
         var pages = workbench.Keys.Select(act => act.Key.ToString()).Where(key => char.IsAsciiDigit(key[0])).ToList();
 

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Samples;
@@ -20,6 +21,22 @@ internal static class InventedShop
             all.Single(vehicle => vehicle.Id == chosen),
             banner);
     }
+
+    public static IReadOnlyList<WhatNowRow> WhatNow { get; } =
+    [
+        new(1, "Heron estate", "being built", new VerdictCounts(Clash: 1, Open: 1, Watch: 1, Fits: 1))
+        {
+            Cruise = "3670 ± 55 rev/min",
+            CruiseWanted = "2500 to 3000 rev/min",
+            NextJob = "Paint the axle",
+            WaitsFor = ["Fit the axle: waits for a part, the longer axle"],
+            IdleDays = 12,
+            Hours = "41:30 h",
+            Spent = "1250.50 EUR",
+        },
+        new(2, "Drover 4×4", "on the road", new VerdictCounts(Watch: 1, Fits: 2)) { Late = ["by 3 May 2026: test station"], IdleDays = 1 },
+        new(3, "Wren coupé", "laid up", new VerdictCounts()) { IsAtRest = true },
+    ];
 
     public static VehicleModel Heron { get; } = new(
         1,

@@ -51,6 +51,19 @@ public sealed class PullOfVehicleTests
         Assert.True(hill.Points[0].Y > hill.Points[^1].Y);
     }
 
+    // Rolling alone at rest: 205.94 N. Axles of 800 and 700 kg: 0.8 · 7/15 · 14 709.98 N = 5.492 kN on the driven one; unweighed nobody knows.
+    [Fact]
+    public void Force_is_drawn_against_hills_up_to_where_the_wheels_spin()
+    {
+        var weighed = Car with { AxleMasses = new(Exactly(800), Exactly(700)), Load = Car.Load! with { Grip = Exactly(0.8) } };
+        var curves = PullOfVehicle.Of(weighed, UnitSystem.Metric)!.Effort!.Curves;
+
+        Assert.Equal(["1", "0 %", "10 %", "20 %", "30 %", "wheels spin"], curves.Select(curve => curve.Name));
+        Assert.Equal(0.20594, curves[1].Points[0].Y, 1e-5);
+        Assert.All(curves[^1].Points, point => Assert.Equal(5.492, point.Y, 1e-3));
+        Assert.DoesNotContain(PullOfVehicle.Of(Car, UnitSystem.Metric)!.Effort!.Curves, curve => curve.Kind == CurveKind.Limit);
+    }
+
     private static Curve Curve(string name) => PullOfVehicle.Of(Car, UnitSystem.Metric)!.Power.Curves.Single(curve => curve.Name == name);
 
     private static Known Exactly(double value) => new(value, Source.Measured);

@@ -1,4 +1,6 @@
 using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Search;
+using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Workbench;
@@ -8,9 +10,25 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 {
     public List<string> Asked { get; } = [];
 
+    public IReadOnlyList<WhatNowRow> Rows { get; init; } = [];
+
+    public IReadOnlyList<FoundPlace> Places { get; init; } = [];
+
     public Action? OnNewVehicle { get; init; }
 
     public WorkbenchModel Open() => open;
+
+    public IEnumerable<WhatNowRow> WhatNow() => Rows;
+
+    public IReadOnlyList<FoundPlace> Find(string typed) => [.. Places.Where(place => place.Says.Contains(typed, StringComparison.OrdinalIgnoreCase))];
+
+    public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box) => [];
+
+    public void Undo(IWorkbenchView view) => Asked.Add("undo");
+
+    public void Redo(IWorkbenchView view) => Asked.Add("redo");
+
+    public void SwitchUnits(IWorkbenchView view) => Asked.Add("units");
 
     public void ChooseVehicle(IWorkbenchView view, long vehicleId)
     {

@@ -1,0 +1,66 @@
+using System.Globalization;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
+using BuildLog.Data.Fitments;
+using BuildLog.Gearing.Measurements;
+using Microsoft.Data.Sqlite;
+
+namespace BuildLog.Data.Rows;
+
+/// <summary>The row that a reader has come to, by the names of its columns; what takes several columns has the name that <see cref="TableRules"/> makes theirs of.</summary>
+internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, int> columns)
+{
+    public bool Has(string column) => !reader.IsDBNull(columns[column]);
+
+    public string Text(string column) => reader.GetString(columns[column]);
+
+    public string? TextIfAny(string column) => Has(column) ? Text(column) : null;
+
+    public long Key(string column) => reader.GetInt64(columns[column]);
+
+    public long? KeyIfAny(string column) => Has(column) ? Key(column) : null;
+
+    public int Count(string column) => reader.GetInt32(columns[column]);
+
+    public int? CountIfAny(string column) => Has(column) ? Count(column) : null;
+
+    public double Number(string column) => reader.GetDouble(columns[column]);
+
+    public bool Flag(string column) => reader.GetBoolean(columns[column]);
+
+    public bool? FlagIfAny(string column) => Has(column) ? Flag(column) : null;
+
+    public Guid Uid(string column) => reader.GetGuid(columns[column]);
+
+    public DateOnly Day(string column) => DateOnly.ParseExact(Text(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    public DateOnly? DayIfAny(string column) => Has(column) ? Day(column) : null;
+
+    public TWord Word<TWord>(string column)
+        where TWord : struct, Enum
+        => Enum.Parse<TWord>(Text(column));
+
+    public TWord? WordIfAny<TWord>(string column)
+        where TWord : struct, Enum
+        => Has(column) ? Word<TWord>(column) : null;
+
+    public Noted? Noted(string name)
+        => Has($"{name}Text") ? new(Number($"{name}Si"), Text($"{name}Unit"), Text($"{name}Text"), Word<Source>($"{name}Source")) : null;
+
+    public Money? Money(string name) => Has($"{name}Minor") ? new(Key($"{name}Minor"), Text($"{name}Currency")) : null;
+
+    public LooseDay? LooseDay(string name) => Has($"{name}Text") ? new(Text($"{name}Text"), DayIfAny($"{name}Earliest"), DayIfAny($"{name}Latest")) : null;
+
+    public OdometerReading? Odometer(string end)
+        => Has($"{end}OdometerText") ? new(Number($"{end}OdometerMetres"), Text($"{end}OdometerUnit"), Text($"{end}OdometerText")) : null;
+
+    /// <summary>The record with what every record has.</summary>
+    public T Kept<T>(T record)
+        where T : Kept
+    {
+        record.Id = Key("Id");
+        record.Uid = Uid("Uid");
+        record.Version = Key("Version");
+        return record;
+    }
+}

@@ -1,0 +1,45 @@
+using BuildLog.Data.Rows;
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Data.Vehicles;
+
+/// <summary>Reads vehicles by hand, with what is noted of them.</summary>
+internal static class VehicleReader
+{
+    private const string Sql = """SELECT * FROM "Vehicles" WHERE "Id" IN (SELECT value FROM json_each($ids))""";
+
+    public static IReadOnlyList<Vehicle> All(Snapshot record) => Filled(record, record.Rows.Read("SELECT * FROM Vehicles", From));
+
+    public static IReadOnlyList<Vehicle> Read(Snapshot record, IReadOnlyCollection<long> ids) => Filled(record, record.Rows.Read(Sql, From, ids));
+
+    /// <summary>The vehicle as it is stored now.</summary>
+    /// <exception cref="RefusedException">It is gone.</exception>
+    public static Vehicle Stored(Snapshot record, Vehicle vehicle)
+    {
+        record.Vehicles.Load([vehicle.Id]);
+        return record.Vehicles.Holds(vehicle.Id)
+            ? record.Vehicles[vehicle.Id]
+            : throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
+    }
+
+    private static List<Vehicle> Filled(Snapshot record, List<Vehicle> vehicles)
+    {
+        SpecReader.Fill(record, vehicles.ToDictionary(vehicle => vehicle.Id));
+        return vehicles;
+    }
+
+    private static Vehicle From(Row row) => row.Kept(new Vehicle
+    {
+        Name = row.Text("Name"),
+        State = row.Word<VehicleState>("State"),
+        Owner = row.Text("Owner"),
+        ChassisNumber = row.Text("ChassisNumber"),
+        Registration = row.Text("Registration"),
+        DrivesInFront = row.Flag("DrivesInFront"),
+        OdometerUnit = row.Word<OdometerUnit>("OdometerUnit"),
+        Notes = row.Text("Notes"),
+        BodyClass = row.TextIfAny("BodyClass"),
+        RollingClass = row.TextIfAny("RollingClass"),
+    });
+}

@@ -1,0 +1,54 @@
+using BuildLog.Data;
+using BuildLog.Data.Drivelines;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>A part's card: every number with its evidence, where the part has been, what was measured on it, what it cost.</summary>
+internal static class PartCard
+{
+    public static IReadOnlyList<string> Of(Shop shop, Vehicle vehicle, Position position, DateOnly today, UnitSystem units)
+    {
+        var fitted = shop.DrivelineOn(vehicle, today);
+        if (fitted.At(position) is not { } part) return ["Nothing is fitted here."];
+
+        var life = shop.LifeOf(part);
+        return
+        [
+            .. Section("Numbers", fitted.Numbers.Where(number => number.Position == position).Select(number => Number(number, units))),
+            .. Section("Read off it", [.. life.Numbers.Select(number => number.ToString() ?? ""), .. part.SerialNumber.Length > 0 ? [part.SerialNumber] : Array.Empty<string>()]),
+            .. Section("Where it has been", life.Service.Select(Service)),
+            .. Section("Measured on it", life.Sessions.Select(session => $"{DayText.InShort(session.Date)}  {session.Method}")),
+            .. Section("Cost", life.Costs.Select(cost => $"{DayText.InShort(cost.Date)}  {cost.Amount}  {cost.What}")),
+        ];
+    }
+
+    private static IEnumerable<string> Section(string heading, IEnumerable<string> lines)
+    {
+        var said = lines.Where(line => line.Length > 0).Select(line => "  " + line).ToList();
+        return said.Count == 0 ? [] : [heading, .. said];
+    }
+
+    private static string Number(NumberKnown number, UnitSystem units)
+    {
+        var unit = units.Shown(number.Unit);
+        var weaker = number.PassedOver.Count == 0 ? "" : $"; weaker: {string.Join(", ", number.PassedOver.Select(known => Says(known, unit)))}";
+        return $"{number.Number}  {Says(number.Used, unit)}{weaker}";
+    }
+
+    private static string Says(Known known, Unit unit)
+    {
+        var value = known.Value.IsExact ? Rounded.Value(known.Value, unit) : Rounded.WithInterval(known.Value, unit);
+        return $"{value} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
+    }
+
+    private static string Service(Data.Components.TimeFitted time)
+    {
+        var distance = time.Distance is { } way ? $", {(way.IsAtLeast ? "at least " : "")}{Rounded.Fixed(way.Metres / 1000, 0)} km" : "";
+        return $"{time.Fitment.Vehicle.Name}, {time.Fitment}{distance}";
+    }
+}

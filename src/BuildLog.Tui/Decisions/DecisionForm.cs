@@ -1,0 +1,44 @@
+using BuildLog.Data.Decisions;
+using BuildLog.Data.Notes;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Decisions;
+
+/// <summary>Asks for what was decided, or for a note.</summary>
+public static class DecisionForm
+{
+    public static Form For(Decision decision, DateOnly today, Action<Action<Decision>> save) => new()
+    {
+        Title = decision.What.Length == 0 ? "New decision" : $"Decision: {decision.What}",
+        HelpPage = "Decisions",
+        Entries =
+        [
+            new TextEntry("what", "Decided") { Initial = decision.What, Hint = "such as axle 3.08 instead of 3.55", Check = Forms.Checks.Filled("what", "Say what was decided, such as axle 3.08 instead of 3.55.") },
+            Day(decision.Date, today),
+            new TextEntry("agreed", "Agreed by") { Initial = decision.AgreedBy, Hint = "the owner, where it is his money" },
+            new LinesEntry("why", "Why", 4) { Initial = decision.Why },
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited =>
+            (edited.What, edited.Date, edited.AgreedBy, edited.Why) = (values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values["agreed"], values["why"]))),
+    };
+
+    public static Form For(Note note, DateOnly today, Action<Action<Note>> save) => new()
+    {
+        Title = note.Title.Length == 0 ? "New note" : $"Note: {note.Title}",
+        HelpPage = "Decisions",
+        Entries =
+        [
+            new TextEntry("title", "Title") { Initial = note.Title, Hint = "such as pinion seal" },
+            Day(note.Date, today),
+            new LinesEntry("body", "Note", 6) { Initial = note.Body },
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Date, edited.Body) = (values["title"], DayText.ReadPast(values["day"], today).OrRefuse(), values["body"]))),
+    };
+
+    private static TextEntry Day(DateOnly day, DateOnly today) => new("day", "Date")
+    {
+        Initial = day == default ? "today" : DayText.InWords(day),
+        Hint = "today, yesterday, 3 May 2026",
+        Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)),
+    };
+}

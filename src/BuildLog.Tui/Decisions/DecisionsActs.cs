@@ -1,0 +1,68 @@
+using BuildLog.Data;
+using BuildLog.Data.Decisions;
+using BuildLog.Data.Notes;
+using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Decisions;
+
+/// <summary>What the keys of the page of decisions do. Each act returns what happened, or null if nothing did.</summary>
+public sealed class DecisionsActs(Shop shop, TimeProvider clock)
+{
+    private const string ADecision = "decision";
+    private const string ANote = "note";
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    public DecisionsModel Read(long vehicleId)
+    {
+        var vehicle = Vehicle(vehicleId);
+        return new(
+        [
+            .. shop.Decisions(vehicle).Select(decision => new DecisionRow(true, decision.Id, decision.Date, decision.What, decision.AgreedBy, decision.Why))
+                .Concat(shop.NotesOf(vehicle).Select(note => new DecisionRow(false, note.Id, note.Date, note.Title, "", note.Body)))
+                .OrderByDescending(row => row.Date),
+        ]);
+    }
+
+    public string? Add(IFormHost host, long vehicleId)
+    {
+        var vehicle = Vehicle(vehicleId);
+        var form = host.Choose($"Write down what about {vehicle.Name}?", [new(ADecision, "a decision"), new(ANote, "a note")]) switch
+        {
+            ADecision => DecisionForm.For(new Decision(vehicle), Today, edit => Stored(new Decision(vehicle), edit)),
+            ANote => DecisionForm.For(new Note(vehicle), Today, edit => Stored(new Note(vehicle), edit)),
+            _ => null,
+        };
+        return form is not null && host.Fill(form) ? "Written down." : null;
+    }
+
+    public string? Edit(IFormHost host, long vehicleId, DecisionRow row)
+    {
+        return host.Fill(row.IsDecision ? Form(Decision(vehicleId, row)) : Form(Note(vehicleId, row))) ? "Changed." : null;
+    }
+
+    public string Strike(long vehicleId, DecisionRow row)
+    {
+        if (row.IsDecision) shop.Remove(Decision(vehicleId, row));
+        else shop.Remove(Note(vehicleId, row));
+        return $"Struck: {(row.IsDecision ? "a decision" : "a note")}. z brings it back.";
+    }
+
+    private Form Form(Decision decision) => DecisionForm.For(decision, Today, edit => shop.Change(decision, edit));
+
+    private Form Form(Note note) => DecisionForm.For(note, Today, edit => shop.Change(note, edit));
+
+    private void Stored<T>(T entry, Action<T> edit)
+        where T : Entered
+    {
+        edit(entry);
+        shop.Add(entry);
+    }
+
+    private Vehicle Vehicle(long id) => shop.Vehicles().First(vehicle => vehicle.Id == id);
+
+    private Decision Decision(long vehicleId, DecisionRow row) => shop.Decisions(Vehicle(vehicleId)).First(decision => decision.Id == row.Id);
+
+    private Note Note(long vehicleId, DecisionRow row) => shop.NotesOf(Vehicle(vehicleId)).First(note => note.Id == row.Id);
+}

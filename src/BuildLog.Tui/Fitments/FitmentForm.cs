@@ -1,0 +1,39 @@
+using BuildLog.Data.Fitments;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Fitments;
+
+/// <summary>Asks what was really so of a fitment: where, from when to when, at which odometer readings and why.</summary>
+public static class FitmentForm
+{
+    public static Form For(Fitment fitment, DateOnly today, Action<Action<FitmentFacts>> save) => new()
+    {
+        Title = $"Correct: {fitment.Component.Name}",
+        HelpPage = "History",
+        Entries =
+        [
+            new ChoiceEntry("position", "Fitted as", [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
+            new TextEntry("from", "Fitted on") { Initial = DayText.InWords(fitment.From), Hint = "such as 3 May 2026", Check = Checks.Needed("from", text => DayText.ReadPast(text, today)) },
+            Odometer("odometer", "Odometer", fitment.FromOdometer?.InWords),
+            new TextEntry("reason", "Why") { Initial = fitment.Reason },
+            new TextEntry("to", "Off on") { Initial = fitment.To is { } to ? DayText.InWords(to) : "", Hint = "empty while it is fitted", Check = Checks.IfTyped("to", text => DayText.ReadPast(text, today)) },
+            Odometer("odometerOff", "Odometer then", fitment.ToOdometer?.InWords),
+            new TextEntry("reasonOff", "Why off") { Initial = fitment.ReasonOff },
+        ],
+        Save = values => Checks.Try(() => save(facts =>
+        {
+            facts.Position = Enum.Parse<Position>(values["position"]);
+            (facts.From, facts.Odometer, facts.Reason) = (DayText.ReadPast(values["from"], today).OrRefuse(), values["odometer"], values["reason"]);
+            (facts.To, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayText.ReadPast(values["to"], today).OrRefuse(), values["odometerOff"], values["reasonOff"]);
+        })),
+    };
+
+    private static TextEntry Odometer(string id, string caption, string? read) => new(id, caption)
+    {
+        Initial = read ?? "",
+        Hint = "such as 84 210; empty if it was not read",
+        Check = Checks.IfTyped(id, text => QuantityText.Read(text, Kind.Length, Units.Kilometre)),
+    };
+}

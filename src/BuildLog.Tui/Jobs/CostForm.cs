@@ -1,0 +1,29 @@
+using BuildLog.Data.Costs;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Jobs;
+
+/// <summary>Asks for money spent, or got back.</summary>
+public static class CostForm
+{
+    /// <param name="for">What it was spent on, in words: the job or the vehicle.</param>
+    /// <param name="currency">Of a bare number.</param>
+    public static Form For(string @for, Currency currency, DateOnly today, Action<Action<Cost>> save) => new()
+    {
+        Title = $"Cost: {@for}",
+        HelpPage = "Jobs",
+        Entries =
+        [
+            new TextEntry("what", "What") { Hint = "such as gasket set", Check = Forms.Checks.Filled("what", "Say what it was for, such as gasket set.") },
+            new TextEntry("amount", "Amount")
+            {
+                Hint = $"such as 45.50; bare is {currency.Code}; -20 was got back",
+                Check = Forms.Checks.Needed("amount", text => MoneyText.Read(text, currency)),
+                Echo = values => MoneyText.Read(values["amount"], currency).Understood(out var amount) ? $"= {amount}" : null,
+            },
+            new TextEntry("day", "Date") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+        ],
+        Save = values => Forms.Checks.Try(() => save(cost =>
+            (cost.What, cost.Amount, cost.Date) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayText.ReadPast(values["day"], today).OrRefuse()))),
+    };
+}

@@ -1,0 +1,22 @@
+using BuildLog.Data.Deadlines;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Jobs;
+
+/// <summary>Asks for a day by which something has to be done.</summary>
+public static class DeadlineForm
+{
+    public static Form For(Deadline deadline, DateOnly today, Action<Action<Deadline>> save) => new()
+    {
+        Title = deadline.What.Length == 0 ? "New deadline" : $"Deadline: {deadline.What}",
+        HelpPage = "Jobs",
+        Entries =
+        [
+            new TextEntry("what", "What") { Initial = deadline.What, Hint = "such as test station, second look", Check = Forms.Checks.Filled("what", "Say what has to be done, such as test station, second look.") },
+            new TextEntry("day", "By") { Initial = deadline.Day == default ? "" : DayText.InWords(deadline.Day), Hint = "such as 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.Read(text, today)) },
+            OptionalDay.Entry("done", "Done on", deadline.Done, today),
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited =>
+            (edited.What, edited.Day, edited.Done) = (values["what"], DayText.Read(values["day"], today).OrRefuse(), OptionalDay.Of(values, "done", today)))),
+    };
+}

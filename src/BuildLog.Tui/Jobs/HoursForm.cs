@@ -1,0 +1,23 @@
+using BuildLog.Data.Jobs;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Jobs;
+
+/// <summary>Asks for a line of the time sheet.</summary>
+public static class HoursForm
+{
+    public static Form For(Job job, DateOnly today, Action<Action<WorkEntry>> save) => new()
+    {
+        Title = $"Hours: {job.Title}",
+        HelpPage = "Jobs",
+        Entries =
+        [
+            new TextEntry("hours", "Worked") { Hint = "such as 2:30, 2.5 or 45 min", Check = Forms.Checks.Needed("hours", WorkTime.Read), Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null },
+            new TextEntry("day", "Date") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+            new TextEntry("what", "What") { Hint = "one line" },
+            new TextEntry("who", "Who") { Hint = "empty: you" },
+        ],
+        Save = values => Forms.Checks.Try(() => save(work =>
+            (work.Hours, work.Date, work.What, work.Who) = (values["hours"], DayText.ReadPast(values["day"], today).OrRefuse(), values["what"], values["who"]))),
+    };
+}

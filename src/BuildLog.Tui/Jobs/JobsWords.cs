@@ -1,0 +1,91 @@
+using BuildLog.Data;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Deadlines;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Jobs;
+
+/// <summary>Jobs, deadlines, hours, work given out and costs as rows.</summary>
+public static class JobsWords
+{
+    public static JobsModel Of(Shop shop, Vehicle vehicle, DateOnly today)
+    {
+        var jobs = shop.Jobs(vehicle);
+        var hours = shop.Hours(vehicle).ToLookup(work => work.JobId);
+        var away = shop.OutsideWork(vehicle).ToLookup(work => work.JobId);
+        var costs = shop.Costs(vehicle);
+        var ofJob = costs.ToLookup(cost => cost.JobId);
+        var deadlines = shop.Deadlines().Where(deadline => deadline.VehicleId == vehicle.Id);
+        JobRow[] other = ofJob[null].Any() ? [OtherCosts([.. ofJob[null]])] : [];
+        return new(
+            [.. deadlines.Select(deadline => Row(deadline, today)).Concat(jobs.Select(job => Row(job, [.. hours[job.Id]], [.. away[job.Id]], [.. ofJob[job.Id]], today))).OrderBy(row => row.IsOver).ThenBy(row => row.Due ?? DateOnly.MaxValue), .. other],
+            Total(shop, vehicle, hours.Sum(job => job.Sum(work => work.Minutes)), costs));
+    }
+
+    private static JobRow Row(Job job, IReadOnlyList<WorkEntry> hours, IReadOnlyList<OutsideWork> away, IReadOnlyList<Cost> costs, DateOnly today) => new(
+        JobRowKind.Job,
+        job.Id,
+        job.Title,
+        job.IsBlocked ? "blocked" : job.State.InWords(),
+        job.Due,
+        hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
+        Sum(costs),
+        [
+            .. job.BlockedBy.Length > 0 ? [$"Waits for {job.BlockedBy}."] : Array.Empty<string>(),
+            .. job.WaitsFor is { } wanted ? [$"Waits for a part: {wanted.Title}."] : Array.Empty<string>(),
+            .. job.BeforeHandover ? ["Has to be done before the vehicle is handed over."] : Array.Empty<string>(),
+            .. job.Description.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+            .. away.Select(InWords),
+            .. hours.Select(work => Line(work.Date, WorkTime.InWords(work.Minutes), work.What, work.Who)),
+            .. costs.Select(InWords),
+        ])
+    {
+        IsLate = job.IsOpen && job.Due < today,
+        IsOver = !job.IsOpen,
+    };
+
+    private static JobRow Row(Deadline deadline, DateOnly today) => new(
+        JobRowKind.Deadline,
+        deadline.Id,
+        deadline.What,
+        deadline.Done is not null ? "done" : "deadline",
+        deadline.Day,
+        "",
+        "",
+        [deadline.Done is { } done ? $"Done on {DayText.InWords(done)}." : $"To be done by {DayText.InWords(deadline.Day)}{(deadline.Day < today ? ", which is over" : "")}."])
+    {
+        IsLate = deadline.Done is null && deadline.Day < today,
+        IsOver = deadline.Done is not null,
+    };
+
+    private static JobRow OtherCosts(IReadOnlyList<Cost> costs)
+        => new(JobRowKind.OtherCosts, 0, "costs of no one job", "", null, "", Sum(costs), [.. costs.Select(InWords)]);
+
+    private static string Total(Shop shop, Vehicle vehicle, int minutes, IReadOnlyList<Cost> costs)
+    {
+        string[] parts =
+        [
+            minutes > 0 ? $"{WorkTime.InWords(minutes)} worked" : "",
+            costs.Count > 0 ? $"{Sum(costs)} spent" : "",
+            shop.Budget(vehicle) is { } budget ? $"budget {budget}" : "",
+        ];
+        return parts.Any(part => part.Length > 0) ? string.Join(", ", parts.Where(part => part.Length > 0)) : "nothing worked or spent yet";
+    }
+
+    private static string InWords(OutsideWork work)
+    {
+        var promised = work.Promised is { } day ? $", promised for {DayText.InShort(day)}" : "";
+        var back = work.Back is { } returned ? $", back {DayText.InShort(returned)}" : $"{promised}, still away";
+        var paper = work.Certificate.Length > 0 ? $" ({work.Certificate})" : "";
+        return $"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}";
+    }
+
+    private static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
+
+    private static string Line(DateOnly day, string amount, string what, string who)
+        => $"{DayText.InShort(day)}  {amount}  {string.Join(", ", new[] { what, who }.Where(text => text.Length > 0))}".TrimEnd();
+
+    private static string Sum(IReadOnlyList<Cost> costs) => string.Join(" + ", Money.Totals(costs.Select(cost => cost.Amount)));
+}

@@ -1,0 +1,42 @@
+using BuildLog.Data.Jobs;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Jobs;
+
+/// <summary>Asks for work given out of the house, or for its return.</summary>
+public static class OutsideWorkForm
+{
+    /// <param name="job">The job it is part of.</param>
+    /// <param name="known">Names of the suppliers known; another one is entered with the work.</param>
+    /// <param name="save">Stores it; gets the supplier's name.</param>
+    public static Form New(Job job, IReadOnlyList<string> known, DateOnly today, Action<string, Action<OutsideWork>> save) => new()
+    {
+        Title = $"Give out: {job.Title}",
+        HelpPage = "Jobs",
+        Entries =
+        [
+            new TextEntry("what", "Work") { Hint = "such as balance the propshaft", Check = Forms.Checks.Filled("what", "Say what they are to do, such as balance the propshaft.") },
+            new TextEntry("to", "To")
+            {
+                Hint = known.Count > 0 ? $"such as {known[0]}; a new name is entered" : "the name of the shop",
+                Check = Forms.Checks.Filled("to", "Say who gets it, such as Tolland machine shop."),
+            },
+            new TextEntry("sent", "Sent") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("sent", text => DayText.ReadPast(text, today)) },
+            OptionalDay.Entry("promised", "Promised for", null, today),
+        ],
+        Save = values => Forms.Checks.Try(() => save(values["to"], work =>
+            (work.What, work.Sent, work.Promised) = (values["what"], DayText.ReadPast(values["sent"], today).OrRefuse(), OptionalDay.Of(values, "promised", today)))),
+    };
+
+    public static Form Back(OutsideWork work, DateOnly today, Action<Action<OutsideWork>> save) => new()
+    {
+        Title = $"Back: {work.What}",
+        HelpPage = "Jobs",
+        Entries =
+        [
+            new TextEntry("back", "Came back") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("back", text => DayText.ReadPast(text, today)) },
+            new TextEntry("certificate", "Certificate") { Initial = work.Certificate, Hint = "its number, or where it lies; empty for none" },
+        ],
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.Back, edited.Certificate) = (DayText.ReadPast(values["back"], today).OrRefuse(), values["certificate"]))),
+    };
+}

@@ -1,0 +1,71 @@
+using BuildLog.Tui.Forms;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>A list that narrows as one types; Enter takes the row under the cursor.</summary>
+internal sealed class SearchBox : Popup
+{
+    private readonly Func<string, IReadOnlyList<SearchRow>> find;
+    private readonly OneLineField typed = new() { X = 1, Width = Dim.Fill(1) };
+    private readonly RowList list = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(1) };
+    private readonly int nameWidth;
+    private IReadOnlyList<SearchRow> rows = [];
+
+    private SearchBox(string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find)
+        : base(title)
+    {
+        this.find = find;
+        this.nameWidth = nameWidth;
+        list.WhenEmpty = whenEmpty;
+        list.RowPicked += (_, _) => Take();
+        typed.ValueChanged += (_, _) => ShowRows();
+        typed.KeyDown += OnKey;
+        Add(typed, list);
+        ShowKeys(new KeyHint("type", "narrow"), new KeyHint("↑↓", "move"), new KeyHint("Enter", "take"), new KeyHint("Esc", "leave"));
+        ShowRows();
+    }
+
+    protected override int WantedHeight => 22;
+
+    private string? Taken { get; set; }
+
+    /// <param name="whenEmpty">Said while nothing matches.</param>
+    /// <param name="nameWidth">Cells of the first column.</param>
+    /// <param name="find">The rows for what has been typed so far, which may be nothing.</param>
+    /// <returns>The value of the row that was taken; null when left.</returns>
+    public static string? Ask(IApplication app, string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find)
+    {
+        using var box = new SearchBox(title, whenEmpty, nameWidth, find);
+        app.Run(box);
+        return box.Taken;
+    }
+
+    // The field keeps the focus while the list is walked, so that typing can go on at any time.
+    private void OnKey(object? sender, Key key)
+    {
+        if (key == Key.Enter) Take();
+        else if (key == Key.CursorDown || key == Key.CursorUp || key == Key.PageDown || key == Key.PageUp) list.NewKeyDownEvent(key);
+        else return;
+        key.Handled = true;
+    }
+
+    private void Take()
+    {
+        if (rows.ElementAtOrDefault(list.Row) is not { } row) return;
+        Taken = row.Value;
+        App?.RequestStop(this);
+    }
+
+    private void ShowRows()
+    {
+        rows = find(typed.Text);
+        list.Show([new("", nameWidth), new("")], [.. rows.Select(row => new TextRun[] { new(row.Name, Tone.Strong), new(row.Says) })], row: 0);
+    }
+}
+
+/// <summary>One row of a <see cref="SearchBox"/>.</summary>
+/// <param name="Value">Handed back when it is taken.</param>
+internal sealed record SearchRow(string Value, string Name, string Says);

@@ -1,0 +1,132 @@
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.WhatNow;
+
+/// <summary>The first page: all vehicles, the one that needs somebody most at the top; a word typed after / leaves those it occurs in.</summary>
+internal sealed class WhatNowPage : View
+{
+    private readonly TextPage heading = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
+    private readonly OneLineField filter = new() { X = 10, Y = 1, Width = Dim.Fill(1), Visible = false };
+    private readonly TextPage filterCaption = new() { Y = 1, Width = 10, Height = 1, CanFocus = false, Visible = false };
+    private readonly ListAndText content = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(), StaysBelow = true };
+    private readonly Dictionary<long, WhatNowRow> read = [];
+    private IReadOnlyList<WhatNowRow> shown = [];
+    private long? chosen;
+    private bool isWhole;
+
+    public WhatNowPage()
+    {
+        CanFocus = true;
+        filterCaption.Show([TextLine.Of(" Holding ", Tone.Quiet)]);
+        content.List.WhenEmpty = "Reading the record …";
+        content.List.RowPicked += (_, _) => Pick();
+        content.List.RowChosen += (_, _) => chosen = shown[content.List.Row].VehicleId;
+        filter.ValueChanged += (_, _) => ShowRows(fromTop: true);
+        filter.KeyDown += OnFilterKey;
+        Add(heading, filterCaption, filter, content);
+    }
+
+    /// <summary>Enter or a double click on a vehicle.</summary>
+    public event EventHandler<WhatNowRow>? VehiclePicked;
+
+    public static IReadOnlyList<KeyHint> Hints { get; } = [new("Enter", "open"), new("/", "filter")];
+
+    /// <summary>The vehicle under the cursor; null while there is none.</summary>
+    public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);
+
+    /// <summary>One vehicle has been read; it may have been shown before.</summary>
+    public void Take(WhatNowRow row)
+    {
+        read[row.VehicleId] = row;
+        ShowRows(fromTop: false);
+    }
+
+    /// <summary>All have been read.</summary>
+    public void TakeEnd(IReadOnlySet<long> vehicles)
+    {
+        isWhole = true;
+        foreach (var gone in read.Keys.Where(id => !vehicles.Contains(id)).ToList()) read.Remove(gone);
+        ShowRows(fromTop: false);
+    }
+
+    /// <summary>Takes the cursor to the filter.</summary>
+    public void AskFilter()
+    {
+        filter.Visible = filterCaption.Visible = true;
+        content.Y = 2;
+        filter.SetFocus();
+        SetNeedsLayout();
+    }
+
+    /// <summary>Shows all vehicles again.</summary>
+    public void EndFilter()
+    {
+        filter.Text = "";
+        filter.Visible = filterCaption.Visible = false;
+        content.Y = 1;
+        content.List.SetFocus();
+        SetNeedsLayout();
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (key != (Key)'/') return base.OnKeyDownNotHandled(key);
+        AskFilter();
+        return true;
+    }
+
+    private void OnFilterKey(object? sender, Key key)
+    {
+        if (key == Key.Esc) EndFilter();
+        else if (key == Key.Enter) Pick();
+        else if (key == Key.CursorDown || key == Key.CursorUp) content.List.SetFocus();
+        else return;
+        key.Handled = true;
+    }
+
+    private void Pick()
+    {
+        if (Row is { } row) VehiclePicked?.Invoke(this, row);
+    }
+
+    private void ShowRows(bool fromTop)
+    {
+        shown = WhatNowOrder.Matching(WhatNowOrder.Sorted(read.Values), filter.Text);
+        content.List.WhenEmpty = !isWhole ? "Reading the record …" : filter.Text.Length > 0 ? "No vehicle holds these words. Esc shows all." : "No vehicle yet: press n.";
+        var at = fromTop ? 0 : Math.Max(0, shown.ToList().FindIndex(row => row.VehicleId == chosen));
+        content.Show(
+            [
+                new("vehicle", 16), new("state", 11), new("findings", 16), new("most pressing"),
+                new("cruise", 22, FromWidth: 110), new("idle", 15, FromWidth: 130), new("worked", 9, Right: true, FromWidth: 130), new("spent", 14, Right: true, FromWidth: 130),
+            ],
+            [.. shown.Select(Cells)],
+            (row, _) => WhatNowText.Of(shown[row]),
+            at);
+        ShowHeading();
+    }
+
+    private void ShowHeading()
+    {
+        var needy = read.Values.Count(row => row.NeedsSomebody);
+        var counted = read.Count == 1 ? "1 vehicle" : FormattableString.Invariant($"{read.Count} vehicles");
+        heading.Show([TextLine.Of(
+            new TextRun(" What now? ", Tone.Strong),
+            new TextRun($" {counted}{(isWhole ? "" : " so far")}, {(needy == 0 ? "none needs you" : needy == 1 ? "1 needs you" : FormattableString.Invariant($"{needy} need you"))}", Tone.Quiet))]);
+    }
+
+    private static TextRun[] Cells(WhatNowRow row) =>
+    [
+        new(row.Name, Tone.Strong),
+        new(row.State),
+        new(row.Counts.Summary(16), row.Counts.Worst?.Tone() ?? Tone.Quiet),
+        new((row.Late.Count > 0 ? "late: " : "") + row.Pressing, row.Late.Count > 0 ? Tone.Clash : Tone.Plain),
+        new(row.Cruise),
+        new(WhatNowText.Idle(row)),
+        new(row.Hours),
+        new(row.Spent),
+    ];
+}

@@ -1,0 +1,68 @@
+using BuildLog.Data;
+using BuildLog.Data.Deadlines;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.WhatNow;
+
+/// <summary>Reads what the first page says of a vehicle.</summary>
+public static class WhatNowWords
+{
+    /// <param name="deadlines">All deadlines of the shop, read once for all vehicles.</param>
+    public static WhatNowRow Of(Shop shop, Vehicle vehicle, IReadOnlyList<Deadline> deadlines, DateOnly today)
+    {
+        var judged = JudgedVehicle.Read(shop, vehicle, today);
+        var open = shop.Jobs(vehicle).Where(job => job.IsOpen).ToList();
+        var away = shop.OutsideWork(vehicle).Where(work => work.Back is null).ToList();
+        var due = deadlines.Where(deadline => deadline.VehicleId == vehicle.Id && deadline.Done is null).ToList();
+        var hours = shop.Hours(vehicle);
+        var goal = judged.Goals.Cruise.FirstOrDefault();
+        var cruise = goal is null ? null : CruiseCheck.EngineSpeed(judged.Fitted.Driveline, goal);
+        return new(vehicle.Id, vehicle.Name, vehicle.State.InWords(), FindingsWords.Count(judged.Findings))
+        {
+            Cruise = cruise is null ? "" : Rounded.WithInterval(cruise, Units.RevolutionPerMinute),
+            CruiseWanted = goal is null ? "" : goal.Wanted.InWords(Units.RevolutionPerMinute),
+            Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
+            NextJob = Next(open)?.Title ?? "",
+            Late = [.. Dated(open, away, due).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
+            WaitsFor = [.. Waits(open), .. Dated([], away, due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says), .. Undated(away)],
+            IdleDays = LastTouched(shop, vehicle, hours) is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : null,
+            Spent = string.Join(" + ", shop.Spent(vehicle)),
+            Hours = hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
+            IsAtRest = vehicle.State is VehicleState.HandedOver or VehicleState.LaidUp,
+        };
+    }
+
+    // What is under way goes on; else the first that nothing blocks.
+    private static Job? Next(List<Job> open)
+        => open.Find(job => job.State == JobState.UnderWay && !job.IsBlocked) ?? open.Find(job => !job.IsBlocked) ?? open.FirstOrDefault();
+
+    private static IEnumerable<(DateOnly Day, string Says)> Dated(IEnumerable<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
+    [
+        .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, $"job due {DayText.InShort(job.Due!.Value)}: {job.Title}")),
+        .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, $"at {work.Supplier.Name}, promised {DayText.InShort(work.Promised!.Value)}: {work.What}")),
+        .. due.Select(deadline => (deadline.Day, $"by {DayText.InShort(deadline.Day)}: {deadline.What}")),
+    ];
+
+    private static IEnumerable<string> Waits(List<Job> open)
+        => open.Where(job => job.IsBlocked).Select(job => $"{job.Title}: waits for {(job.BlockedBy.Length > 0 ? job.BlockedBy : $"a part, the {job.WaitsFor!.Title}")}");
+
+    private static IEnumerable<string> Undated(List<OutsideWork> away)
+        => away.Where(work => work.Promised is null).Select(work => $"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}");
+
+    private static DateOnly? LastTouched(Shop shop, Vehicle vehicle, IReadOnlyList<WorkEntry> hours)
+    {
+        DateOnly?[] days =
+        [
+            hours.Count > 0 ? hours[0].Date : null,
+            shop.Costs(vehicle).Select(cost => (DateOnly?)cost.Date).FirstOrDefault(),
+            shop.Sessions(vehicle).Select(session => (DateOnly?)session.Date).FirstOrDefault(),
+            shop.Fitments(vehicle).Select(fitment => fitment.To ?? (DateOnly?)fitment.From).Max(),
+        ];
+        return days.Max();
+    }
+}

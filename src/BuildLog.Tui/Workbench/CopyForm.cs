@@ -1,0 +1,34 @@
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>Asks for the file that a table is written to.</summary>
+public static class CopyForm
+{
+    public static Form For(TableText table, string name) => new()
+    {
+        Title = "Write the table to a file",
+        SaveCaption = "Write",
+        Entries = [new TextEntry("file", "File") { Initial = name, Hint = "a new file; .csv opens in a spreadsheet, .txt is plain text", Check = values => Refusal(values["file"]) }],
+        Save = values => Write(values["file"], table),
+    };
+
+    private static string? Refusal(string path) =>
+        path.Length == 0 ? "The file needs a name, such as costs.csv."
+        : File.Exists(path) ? $"{path} is there already: choose another name."
+        : null;
+
+    private static SaveOutcome Write(string path, TableText table)
+    {
+        try
+        {
+            using var file = new StreamWriter(new FileStream(path, FileMode.CreateNew));
+            file.Write(path.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) ? table.ToText() : table.ToCsv());
+            return SaveOutcome.Done;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return SaveOutcome.Refuse("file", $"{path} cannot be written ({trouble.Message.TrimEnd('.')}).");
+        }
+    }
+}

@@ -1,0 +1,39 @@
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.YardCards;
+
+/// <summary>What there is a card for.</summary>
+internal enum CardPart
+{
+    Axle,
+    Gearbox,
+    Tyres,
+}
+
+internal static class CardPartWords
+{
+    public const string All = "axle|gearbox|tyres";
+
+    public static string InWords(this CardPart part) => part switch
+    {
+        CardPart.Axle => "axle",
+        CardPart.Gearbox => "gearbox",
+        CardPart.Tyres => "tyres",
+        _ => throw new ArgumentOutOfRangeException(nameof(part), part, "No such card."),
+    };
+
+    public static Parsed<CardPart> Read(string text)
+        => Enum.GetValues<CardPart>().Where(part => part.InWords().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
+            ? part
+            : new Refusal("part", $"There is no card for '{text.Trim()}': axle, gearbox or tyres.", "tyres");
+
+    /// <summary>Whether a part that is hunted is what the card is for.</summary>
+    public static bool IsFor(this CardPart part, WantedKind kind) => kind switch
+    {
+        WantedKind.Axle => part == CardPart.Axle,
+        WantedKind.Transmission => part == CardPart.Gearbox,
+        WantedKind.Tyres or WantedKind.Wheels => part == CardPart.Tyres,
+        _ => false,
+    };
+}

@@ -1,0 +1,183 @@
+using BuildLog.Data.Attachments;
+using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
+using BuildLog.Data.Donors;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Goals;
+using BuildLog.Data.Identity;
+using BuildLog.Data.Jobs;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
+using BuildLog.Data.Suppliers;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Speedometers;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Data.Tests.Rows;
+
+/// <summary>One of every kind that is read by hand, and in every column something that is not there by itself.</summary>
+internal sealed class ShopOfEveryKind
+{
+    private static readonly DateOnly Day = new(2024, 5, 3);
+    private static readonly Money Price = Money.Of(18_050, Currency.Find("GBP")!);
+
+    private readonly Shop shop;
+    private readonly Vehicle vehicle;
+    private readonly Supplier supplier;
+    private readonly Donor donor;
+
+    private ShopOfEveryKind(Shop shop)
+    {
+        this.shop = shop;
+        supplier = shop.Add(new Supplier { Name = "Tolland yard", Contact = "at the bridge", GoodFor = "axles", Notes = "closed on Mondays" });
+        donor = shop.Add(new Donor
+        {
+            Name = "Wexcombe delivery van",
+            ChassisNumber = "WX-DV-11853",
+            SellerId = supplier.Id,
+            Bought = LooseDay.Read("spring 2023"),
+            Price = Price,
+            Fate = DonorFate.Sell,
+            Place = "behind the shed",
+            Notes = "no floor",
+        });
+        vehicle = shop.Add(new Vehicle
+        {
+            Name = "Brindle",
+            State = VehicleState.OnTheRoad,
+            Owner = "Agnes",
+            ChassisNumber = "WX-PU-20417",
+            Registration = "BR 12",
+            DrivesInFront = true,
+            OdometerUnit = OdometerUnit.Miles,
+            Notes = "green",
+            BodyClass = BodyClass.All[0].Name,
+            RollingClass = RollingClass.All[0].Name,
+            Mass = Noted.Of(Spec.Mass, "1450 kg", Source.OwnersWord),
+        });
+    }
+
+    public static void Enter(Shop shop)
+    {
+        var entered = new ShopOfEveryKind(shop);
+        entered.Parts();
+        entered.Fitments();
+        entered.Goals();
+        entered.Papers();
+    }
+
+    private void Parts()
+    {
+        var box = shop.Add(Bought(new TransmissionComponent { Name = "Delmere box", ConverterLocksUp = true, Gears = TransmissionComponent.GearsFrom(Source.MakersData, "2.40", "1.00") }));
+        shop.Add(new GearCountSession(box, "1", vehicle) { Date = Day, Helper = "Odo", Conditions = "cold", Notes = "twice", ReadTo = "0.125", Align = "0.03", Readings = ["10:24", "5:12"] });
+        shop.Add(new TransmissionComponent { Name = "counted box", GearTeeth = "29/19 31/14 25/18 1" });
+        shop.Add(new OverdriveComponent { Name = "Pell unit", OverdriveRatio = Noted.Ratio("0.78", RatioRange.Overdrive, Source.Tag), Teeth = new(96, 27), Output = "flange 4 × 80 mm" });
+        shop.Add(new TransferCaseComponent
+        {
+            Name = "Corvane case",
+            High = Noted.Ratio("1.00", RatioRange.Transfer, Source.Tag),
+            Low = Noted.Ratio("2.30", RatioRange.Transfer, Source.Tag),
+            FrontDrive = FrontDrive.Declutch,
+        });
+        shop.Add(new PropshaftComponent { Name = "rear shaft", Pieces = [new(), Piece()] });
+        shop.Add(new SpeedometerComponent { Name = "dial", Per = OdometerUnit.Miles, Pickup = Pickup.Wheel, DriveTeeth = 8, DrivenTeeth = 21 });
+        var wheels = shop.Add(new WheelSetComponent
+        {
+            Name = "Tarn tyres",
+            SizeText = "6.50-16",
+            Construction = Construction.Bias,
+            Worn = Noted.Length("2 mm", Source.Measured),
+            StatedCircumference = Noted.Length("2.28 m", Source.MakersData),
+            PassengerOnTruck = true,
+            TwinRear = true,
+            Studs = 5,
+            Thread = "M12×1.5",
+            Seat = Seat.Cone,
+        });
+        shop.Add(new RollOutSession(wheels, vehicle) { Date = Day, Loaded = true, Tape = "3 mm", Align = "0.02", Pressure = "2.2 bar", Readings = ["1:2280mm"] });
+    }
+
+    private void Fitments()
+    {
+        var engine = shop.Add(new EngineComponent
+        {
+            Name = "Corvane six",
+            Idle = Noted.EngineSpeed("700 rpm", Source.OwnersWord),
+            Redline = Noted.EngineSpeed("5500 rpm", Source.Tag),
+            Induction = Induction.Charged,
+            LowestPull = Noted.Of(Spec.LowestPull, "1200 rpm", Source.OwnersWord),
+            BellHousing = "Corvane six",
+        });
+        shop.Fit(engine, vehicle, Position.Engine, new(2023, 2, 1), "70 000", "it was there");
+        shop.TakeOffSometime(engine, LooseDay.Read("spring 2025")!, "80 000", "knocks");
+        var axle = shop.Add(Bought(new AxleComponent
+        {
+            Name = "Harrow 4.10 axle",
+            StatedRatio = Noted.Ratio("4.10", RatioRange.Axle, Source.Tag),
+            HubReduction = Noted.Ratio("1.5", RatioRange.Hub, Source.MakersData),
+            Teeth = new(41, 10),
+        }));
+        shop.FitSometime(axle, vehicle, Position.RearAxle, LooseDay.Read("spring 2024")!, "71 000", "whines less");
+        shop.Add(new TurnCountSession(axle, vehicle) { Date = Day, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
+        shop.Add(new OdometerChange(vehicle, OdometerChanged.Reset)
+        {
+            Day = new(2025, 9, 1),
+            Last = OdometerReading.Read("84 000", OdometerUnit.Miles),
+            First = OdometerReading.Read("5", OdometerUnit.Miles),
+            Reason = "new cable",
+        });
+        shop.Add(new IdentityNumber(axle, Identified.RearAxle) { Number = "HW*410*", Where = "tube, right", Read = LooseDay.Read("about 2019"), ReadBy = "Odo" });
+        shop.Add(new IdentityNumber(vehicle, Identified.Body) { Number = "B 17" });
+        Cost(axle);
+    }
+
+    private void Goals()
+    {
+        shop.Add(new CruiseGoalEntry(vehicle) { Speed = "110 km/h", EngineSpeed = "2400 rpm", Tolerance = "5 %", Gear = "2" });
+        shop.Add(new HillGoalEntry(vehicle) { Gradient = "6 %", Speed = "80 km/h", Gear = "1" });
+        shop.Add(new LimitGoalEntry(vehicle, Limited.TopSpeed) { Limit = "150 km/h" });
+        shop.Add(new BudgetGoalEntry(vehicle) { Most = Price });
+    }
+
+    private void Papers() => shop.Add(new Attachment(supplier)
+    {
+        What = AttachmentKind.Receipt,
+        FileName = "card.jpg",
+        MediaType = "image/jpeg",
+        Sha256 = new('a', 64),
+        Length = 3,
+        Caption = "both sides",
+        Taken = LooseDay.Read("May 2024"),
+    });
+
+    private void Cost(AxleComponent axle)
+    {
+        var job = shop.Add(new Job(vehicle) { Title = "Swap the axle" });
+        var receipt = shop.Add(new Attachment(job) { FileName = "receipt.pdf", MediaType = "application/pdf", Sha256 = new('b', 64), Length = 9 });
+        shop.Add(new Cost(vehicle, job) { Date = Day, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
+    }
+
+    private static StatedPiece Piece() => new(
+        Noted.Of(SpecSheet.ShaftOuter, "76 mm", Source.Measured),
+        Noted.Of(SpecSheet.ShaftWall, "2 mm", Source.Measured),
+        Noted.Of(SpecSheet.ShaftLength, "1.2 m", Source.Measured),
+        Yokes.QuarterTurn,
+        Noted.Of(SpecSheet.ShaftSide, "3°", Source.Measured),
+        Noted.Of(SpecSheet.ShaftPlan, "1°", Source.Measured));
+
+    private T Bought<T>(T part)
+        where T : Component
+    {
+        (part.SerialNumber, part.Donor, part.Shelf, part.Condition, part.Notes) = ("17 A", "a van", "B 2", "rebuilt", "keep dry");
+        (part.TakenFromId, part.SupplierId, part.Price, part.Bought, part.Ownership) = (donor.Id, supplier.Id, Price, LooseDay.Read("before May 2023"), Ownership.Lent);
+        return part;
+    }
+}

@@ -1,0 +1,116 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Fitments;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Tests.Bench;
+using BuildLog.Tui.Tests.Samples;
+
+namespace BuildLog.Tui.Tests.Fitments;
+
+/// <summary>Bittern with gearbox, axle, tyres and a cruise goal; then what was entered wrongly is put right.</summary>
+public sealed class CorrectingTests : IDisposable
+{
+    private readonly SmallShop small = new();
+    private readonly WorkbenchActs acts;
+    private readonly AnsweringView view;
+
+    public CorrectingTests()
+    {
+        acts = new(small.Shop, small.Clock, UnitSystem.Metric);
+        view = new(acts.Open());
+        acts.FitPart(view.Type(("part", "Pinewood four-speed"), ("gears", "3.64 2.09 1.38 1.00"), ("day", "1 May 2026")), nameof(Position.Transmission));
+        acts.FitPart(view.Type(("part", "Harrow banjo"), ("ratio", "4.10"), ("day", "1 May 2026")), nameof(Position.RearAxle));
+        acts.FitPart(view.Type(("part", "steel wheels"), ("circumference", "2.00 m"), ("day", "1 May 2026")), nameof(Position.Tyres));
+        acts.EditGoal(view.Pick("cruise").Type(("speed", "120 km/h"), ("engine", "3000 rpm")));
+        Assert.Empty(view.Refused);
+    }
+
+    private long Bittern => small.Bittern.Id;
+
+    public void Dispose() => small.Dispose();
+
+    // 120 km/h = 33.33 m/s; / 2.00 m = 16.67 rev/s = 1000 rev/min of the wheels: 4100 with 4.10, 3000 with 3.00.
+    [Fact]
+    public void A_swap_says_what_it_did_to_cruise_and_findings()
+    {
+        acts.FitPart(view.Pick("new").Type(("part", "Harrow long"), ("ratio", "3.00"), ("day", "10 May 2026")), nameof(Position.RearAxle));
+
+        var swap = view.Model.Chosen!.History.Rows[0];
+        Assert.StartsWith("41", swap.CruiseBefore, StringComparison.Ordinal);
+        Assert.StartsWith("30", swap.CruiseAfter, StringComparison.Ordinal);
+        Assert.StartsWith("1 clash", swap.Findings, StringComparison.Ordinal);
+        Assert.DoesNotContain("clash", swap.Findings.Split('→')[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_form_says_it_before_it_is_saved()
+    {
+        var before = small.Shop.DrivelineOn(small.Bittern, new(2026, 5, 20)).Driveline;
+        var longer = new Data.Components.AxleComponent { Name = "Harrow long", StatedRatio = Data.Noted.Ratio("3.00", Gearing.Ratios.RatioRange.Axle, Gearing.Measurements.Source.Tag) };
+
+        var effect = EffectWords.Of(before, small.Shop.Trying(before, Position.RearAxle, [longer])[0], small.Shop.GoalsOf(small.Bittern));
+
+        Assert.StartsWith("Cruise    4100", effect[0], StringComparison.Ordinal);
+        Assert.Contains("→ 3000", effect[0], StringComparison.Ordinal);
+        Assert.StartsWith("Findings  1 clash", effect[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_day_and_the_reason_of_a_swap_are_corrected()
+    {
+        var row = Index("Harrow banjo");
+        new FitmentActs(small.Shop, small.Clock).Correct(view.Type(("from", "28 April 2026"), ("reason", "came with it")), Bittern, row);
+
+        Assert.Empty(view.Refused);
+        var fitment = small.Shop.Fitments(small.Bittern).Single(each => each.Component.Name == "Harrow banjo");
+        Assert.Equal((new DateOnly(2026, 4, 28), "came with it"), (fitment.From, fitment.Reason));
+    }
+
+    [Fact]
+    public void A_swap_that_never_was_is_struck_and_comes_back_by_undo()
+    {
+        new FitmentActs(small.Shop, small.Clock).Strike(Bittern, Index("Harrow banjo"));
+        acts.ShowAgain(view, "struck");
+        Assert.DoesNotContain(view.Model.Chosen!.History.Rows, row => row.Fitted == "Harrow banjo");
+
+        acts.Undo(view);
+        Assert.Contains(view.Model.Chosen!.History.Rows, row => row.Fitted == "Harrow banjo");
+    }
+
+    [Fact]
+    public void A_session_entered_by_mistake_is_struck()
+    {
+        acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
+        var session = Assert.Single(view.Model.Chosen!.Measurements.Rows);
+
+        new SessionActs(small.Shop).Strike(Bittern, session.Id);
+        acts.ShowAgain(view, "struck");
+        Assert.Empty(view.Model.Chosen!.Measurements.Rows);
+    }
+
+    [Fact]
+    public void A_parts_card_holds_its_numbers_and_its_life()
+    {
+        var card = acts.Card(Bittern, view.Model.Chosen!.Driveline.Boxes.Single(box => box.Part == "Harrow banjo"));
+
+        Assert.Contains(card, line => line.Contains("ratio  4.10", StringComparison.Ordinal));
+        Assert.Contains(card, line => line.Contains("Bittern, as axle from 1 May 2026", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_fitted_part_is_found_on_its_vehicle()
+    {
+        var place = Assert.Single(acts.Find("banjo"), each => each.Kind == "axle");
+        Assert.Equal(Bittern, place.VehicleId);
+    }
+
+    [Fact]
+    public void Where_there_is_nothing_to_redo_a_sentence_says_so()
+    {
+        acts.Redo(view);
+        Assert.NotEmpty(view.Said[^1]);
+        Assert.Equal(3, view.Model.Chosen!.History.Rows.Count);
+    }
+
+    private int Index(string fitted) => view.Model.Chosen!.History.Rows.Select((row, i) => (row, i)).Single(each => each.row.Fitted == fitted).i;
+}

@@ -1,0 +1,61 @@
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Tests.Workbench;
+using BuildLog.Tui.Workbench;
+using Terminal.Gui.Input;
+using static BuildLog.Tui.Tests.Headless.Steps;
+
+namespace BuildLog.Tui.Tests.WhatNow;
+
+public sealed class WhatNowPageTests
+{
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 36)]
+    [InlineData(160, 50)]
+    public void The_first_page_looks_like_its_picture(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = Workbench(out _);
+        screen.Run(workbench, See("3 vehicles, 2 need you"), Check(s => ExpectedScreen.Matches($"what-now-{width}x{height}", s.Text)), Press((Key)'q'));
+    }
+
+    [Fact]
+    public void Enter_opens_the_vehicle_and_w_leads_back()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out var acts);
+        screen.Run(
+            workbench, See("3 vehicles, 2 need you"), Press(Key.CursorDown), Press(Key.Enter), See("Heron estate  being built"),
+            Press((Key)'w'), See("What now?"), Press(Key.CursorUp), Press(Key.Enter), See("Drover 4×4  on the road"), Press((Key)'q'));
+        Assert.Equal(["choose 2"], acts.Asked); // the first one was on the bench already
+    }
+
+    [Fact]
+    public void Typing_after_a_stroke_leaves_the_vehicles_that_hold_the_words()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out _);
+        screen.Run(
+            workbench, See("3 vehicles"), Press((Key)'/'), Type("longer"), NoLongerSee("Drover"), See("Heron estate"),
+            Press(Key.Esc), See("Drover"), Press((Key)'q'));
+    }
+
+    [Fact]
+    public void An_act_on_the_first_page_is_about_the_vehicle_under_its_cursor()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out var acts);
+        screen.Run(workbench, See("3 vehicles"), Press(Key.Home), Press((Key)'g'), See("Drover 4×4  on the road"), Press((Key)'q'));
+        Assert.Equal(["choose 2", "goal"], acts.Asked);
+    }
+
+    private static WorkbenchScreen Workbench(out RecordingActs acts)
+    {
+        acts = new RecordingActs(InventedShop.Workbench()) { Rows = InventedShop.WhatNow };
+        var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        workbench.GoToWhatNow();
+        return workbench;
+    }
+}
