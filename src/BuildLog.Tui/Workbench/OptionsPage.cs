@@ -21,11 +21,11 @@ internal sealed class OptionsPage : ListPage
         this.acts = acts;
         Acts =
         [
-            new((Key)'w', "Hunt the part of the chosen way out", new("w", "want"), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
+            new((Key)'h', "Hunt the part of the chosen way out", new("h", "hunt"), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
             new((Key)'y', "The yard card for it", new("y", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
             new((Key)'v', "Mark it, to be put beside others", new("v", "mark"), (_, _) => Mark()),
             new((Key)'b', "What is fitted beside the marked ones", new("b", "beside"), (view, _) => Beside(view)),
-            new((Key)'a', "The map of axle against tyre", new("a", "map"), (view, _) => ShowMap(view)),
+            new((Key)'z', "The map of axle against tyre", new("z", "map"), (view, _) => ShowMap(view)),
             new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
             new((Key)'x', "End the search, or search again", new("x", "stop"), (_, _) => EndOrBegin()),
         ];

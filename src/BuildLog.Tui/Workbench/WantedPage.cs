@@ -10,12 +10,12 @@ internal sealed class WantedPage : ListPage
     private WantedModel model = new([]);
 
     public WantedPage(IWantedActs acts)
-        : base("Wanted", "Nothing is hunted. Press w, or w on a way out of the page Options.")
+        : base("Wanted", "Nothing is hunted. Press h, or h on a way out of the page Options.")
     {
         this.acts = acts;
         Acts =
         [
-            new((Key)'w', "Hunt another part", new("w", "want"), (view, vehicle) => acts.New(view, vehicle.Id)),
+            new((Key)'h', "Hunt another part", new("h", "hunt"), (view, vehicle) => acts.New(view, vehicle.Id)),
             new((Key)'o', "Enter an offer, judged as it is typed", new("o", "offer"), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
             new((Key)'c', "Type in what was counted in the yard", new("c", "counts"), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
             new((Key)'y', "The yard card", new("y", "card"), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
