@@ -2,37 +2,54 @@ using BenchmarkDotNet.Attributes;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
-using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Benchmarks;
 
-/// <summary>A search through axles and tyres, beside a bare loop that divides as often.</summary>
+/// <summary>A search through ten gearboxes, 400 axle ratios and 500 sets of tyres, beside a plain loop over the public checks of one driveline; each figure is for one combination.</summary>
 [MemoryDiagnoser]
 public class SearchBenchmarks
 {
-    private const int Sets = 1000;
+    private const int Boxes = 10;
+    private const int Axles = 400;
+    private const int Sets = 500;
+    private const int Combinations = Boxes * Axles * Sets;
+    private const int Asked = 1000;
 
-    private static readonly CandidateParts Shop = CandidateParts.InPlace(MeasuredTruck.Whole) with
+    private static readonly Driveline Truck = MeasuredTruck.Whole;
+
+    private static readonly CandidateParts Shop = CandidateParts.InPlace(Truck) with
     {
-        Axles = [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(teeth.ToString(), MeasuredTruck.Whole.RearAxle! with { Ratio = new(teeth.ToMeasured(), Source.TeethCounted) }, Pool.Listed))],
-        Tyres = [.. Enumerable.Range(0, Sets).Select(k => new Candidate<TyreSet>($"set {k}", MeasuredTruck.Whole.Tyres! with { RollingCircumference = new(2 + (0.0005 * k), Source.Measured) }, Pool.Owned))],
+        Gearboxes = [.. Enumerable.Range(0, Boxes).Select(Box)],
+        Axles = [.. Enumerable.Range(0, Axles).Select(k => new Candidate<Axle>($"axle {k}", Truck.RearAxle! with { Ratio = new(2.5 + (0.01 * k), Source.TeethCounted) }, Pool.Listed))],
+        Tyres = [.. Enumerable.Range(0, Sets).Select(k => new Candidate<TyreSet>($"set {k}", Truck.Tyres! with { RollingCircumference = new(2 + (0.001 * k), Source.Measured) }, Pool.Owned))],
     };
 
-    [Benchmark(Baseline = true)]
-    public int BareLoop()
+    [Benchmark(Baseline = true, OperationsPerInvoke = Asked)]
+    public int PlainLoop()
     {
-        var within = 0;
-        foreach (var axle in Shop.Axles)
+        var findings = 0;
+        for (var k = 0; k < Asked; k++)
         {
-            foreach (var tyres in Shop.Tyres)
+            // Scattered over all lists, as the search goes through them.
+            var at = (int)(k * 7919L * (Combinations / Asked) % Combinations);
+            var whole = Truck with
             {
-                if (25 * axle.Part!.Ratio!.Value.Value / tyres.Part!.RollingCircumference!.Value.Value is > 42 and < 48) within++;
-            }
+                Transmission = Shop.Gearboxes[at % Boxes].Part,
+                RearAxle = Shop.Axles[at / Boxes % Axles].Part,
+                Tyres = Shop.Tyres[at / Boxes / Axles].Part,
+            };
+            findings += SeparableChecks.Look(whole, MeasuredTruck.Goals).Count;
         }
 
-        return within;
+        return findings;
     }
 
-    [Benchmark]
-    public long Search() => OptionSearch.Run(MeasuredTruck.Whole, MeasuredTruck.Goals, Shop, cores: 1).Tried;
+    [Benchmark(OperationsPerInvoke = Combinations)]
+    public long OnOneCore() => OptionSearch.Run(Truck, MeasuredTruck.Goals, Shop, cores: 1).Tried;
+
+    [Benchmark(OperationsPerInvoke = Combinations)]
+    public long OnAllCores() => OptionSearch.Run(Truck, MeasuredTruck.Goals, Shop).Tried;
+
+    private static Candidate<Transmission> Box(int k)
+        => new($"box {k}", Truck.Transmission! with { Gears = [.. Truck.Transmission!.Gears.SkipLast(1), new("4", new(0.7 + (0.03 * k), Source.MakersData))] }, Pool.Owned);
 }

@@ -1,3 +1,4 @@
+using BuildLog.Data.Costs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -12,10 +13,13 @@ namespace BuildLog.Data.Hunting;
 /// <param name="IsTooDear">It costs more than the part may, in the same currency.</param>
 public sealed record OfferJudgement(Verdict Verdict, IReadOnlyList<WindowJudgement> Windows, bool IsTooDear)
 {
-    public static OfferJudgement Of(Offer offer)
+    public static OfferJudgement Of(Offer offer) => Of(offer.Wanted, offer.Claimed, offer.Price);
+
+    /// <summary>The same of an offer that is only being typed.</summary>
+    public static OfferJudgement Of(WantedPart wanted, string claimed, Money? asked)
     {
-        var windows = offer.Wanted.Windows.Select(window => WindowJudgement.Of(window, offer.Claimed)).ToList();
-        var isTooDear = offer is { Price: { } price, Wanted.Most: { } most } && price.Currency == most.Currency && price.Minor > most.Minor;
+        var windows = wanted.Windows.Select(window => WindowJudgement.Of(window, claimed)).ToList();
+        var isTooDear = asked is { } price && wanted.Most is { } most && price.Currency == most.Currency && price.Minor > most.Minor;
         return new(windows.Count == 0 ? Verdict.Open : windows.Min(window => window.Verdict), windows, isTooDear);
     }
 }

@@ -21,6 +21,12 @@ public sealed partial class Shop
         .Where(offer => offer.Wanted.VehicleId == vehicle.Id && offer.Wanted.State == WantedState.Hunting)
         .OrderByDescending(offer => offer.Seen).ThenByDescending(offer => offer.Id).ToList());
 
+    /// <summary>Everything that can be had on a day of what the shop still hunts, for whichever vehicle, the latest first.</summary>
+    public IReadOnlyList<Offer> OffersOn(DateOnly day) => store.Read(db => db.Set<Offer>()
+        .Where(offer => offer.Wanted.State == WantedState.Hunting).AsEnumerable()
+        .Where(offer => offer.Expires is not { } last || last >= day)
+        .OrderByDescending(offer => offer.Seen).ThenByDescending(offer => offer.Id).ToList());
+
     /// <summary>All suppliers by name.</summary>
     public IReadOnlyList<Supplier> Suppliers()
         => store.Read(db => db.Set<Supplier>().AsEnumerable().OrderBy(supplier => supplier.Name, StringComparer.InvariantCultureIgnoreCase).ThenBy(supplier => supplier.Id).ToList());

@@ -17,14 +17,15 @@ internal readonly record struct CruiseTerm(double Pace, double Spread, Window Wa
 /// <code>n = pace/C;   n ± t n √(spread + spread of C)</code>
 /// <para>
 /// The effective degrees of freedom are at least the least of any input's, so t lies between the normal factor and that input's. Where the two disagree,
-/// or an edge is within rounding, the lane is handed to the public check instead.
+/// or an edge is within rounding, the lane is unsure: it counts as if it fitted, and is handed to the public checks unless even so it is beaten.
 /// </para>
 /// </remarks>
-internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTerm> terms, OptionScore row, double leastFactor, double mostFactor)
+internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTerm> terms, OptionScore row, double leastFactor, double mostFactor, PullRow pull = default)
 {
     private const double Rounding = 1e-12;
 
     private readonly ReadOnlySpan<CruiseTerm> terms = terms;
+    private readonly PullRow pull = pull;
 
     /// <summary>The scores of one vector of tyres from <paramref name="start"/> on.</summary>
     public Lanes Judge(int start)
@@ -43,16 +44,19 @@ internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTer
 
             var misses = Misses(n, most, low, high);
             var fits = Within(n, most, low, high);
-            unsure |= (misses ^ Misses(n, least, low, high)) | (fits ^ Within(n, least, low, high));
-            clash += Vector.ConditionalSelect(misses, Vector<double>.One, Vector<double>.Zero);
-            watch += Vector.ConditionalSelect(misses | fits, Vector<double>.Zero, Vector<double>.One);
+            var either = (misses ^ Misses(n, least, low, high)) | (fits ^ Within(n, least, low, high));
+            unsure |= either;
+            clash += Vector.ConditionalSelect(Vector.AndNot(misses, either), Vector<double>.One, Vector<double>.Zero);
+            watch += Vector.ConditionalSelect(misses | fits | either, Vector<double>.Zero, Vector<double>.One);
 
             var over = (n / new Vector<double>(term.Target)) - Vector<double>.One;
             distance = Vector.Max(distance, Vector.Max(over, -over * term.Below));
         }
 
+        var open = At(tyres.Open, start) + new Vector<double>(row.Open);
+        pull.AddTo(At(tyres.PullSteps, start), ref clash, ref open, ref watch, ref unsure);
         return new(
-            clash, At(tyres.Open, start) + new Vector<double>(row.Open), watch, At(tyres.Cost, start) + new Vector<double>(row.Cost),
+            clash, open, watch, At(tyres.Cost, start) + new Vector<double>(row.Cost),
             At(tyres.Changes, start) + new Vector<double>(row.Changes), Vector.Max(distance, new Vector<double>(row.Distance)), unsure);
     }
 

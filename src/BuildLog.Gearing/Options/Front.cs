@@ -8,6 +8,17 @@ internal sealed class Front<T>
 
     public IReadOnlyList<(OptionScore Score, T What)> Members => members;
 
+    /// <summary>Whether a member dominates the score.</summary>
+    public bool Beats(in OptionScore score)
+    {
+        foreach (var (held, _) in members)
+        {
+            if (held.Dominates(score)) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Takes it in and throws out what it dominates, unless it is dominated itself.</summary>
     public void Add(in OptionScore score, T what)
     {

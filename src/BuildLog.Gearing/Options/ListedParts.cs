@@ -7,17 +7,26 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Gearing.Options;
 
 /// <summary>What is merely sold somewhere: ratios that are listed, in the axle that is fitted, and tyre sizes on the wheels that are.</summary>
-/// <remarks>Ratios: <see cref="ListedRatios"/>. Sizes: metric ones of the fitted rim's diameter that suit its width, within a quarter of the tyre that is fitted.</remarks>
+/// <remarks>
+/// Axle ratios: <see cref="ListedRatios"/>. Overdrive ratios: those that units are commonly sold with, from memory; a listed part is a candidate and decides no finding.
+/// Sizes: metric ones of the fitted rim's diameter that suit its width, within a quarter of the tyre that is fitted; the owner's limits sort them further.
+/// </remarks>
 public static class ListedParts
 {
     private const double FurthestFromFitted = 0.25;
     private const string Says = "listed";
+
+    private static readonly IReadOnlyList<double> OverdriveRatios = [0.70, 0.75, 0.78, 0.80, 0.82];
 
     public static IReadOnlyList<Candidate<Axle>> Axles(Axle fitted)
         => [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(
             string.Create(CultureInfo.InvariantCulture, $"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
             fitted with { Ratio = new((fitted.HubReduction?.Value ?? 1) * teeth.ToMeasured(), Source.MakersData, Says), Quoted = null },
             Pool.Listed))];
+
+    public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
+        => [.. OverdriveRatios.Select(ratio => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} unit"))
+            .Select(name => new Candidate<Overdrive>(name, ToldPart.Overdrive(name.Split(' ')[0], name).OrRefuse(), Pool.Listed))];
 
     /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
     public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted)

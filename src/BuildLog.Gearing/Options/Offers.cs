@@ -13,6 +13,8 @@ public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<F
 /// <summary>Judges an offered part in the driveline it would go into, by every check it takes part in.</summary>
 public static class Offers
 {
+    private static readonly string WordAlone = new OwnersWordCheck().Id;
+
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
         => Judge(driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
 
@@ -28,8 +30,9 @@ public static class Offers
 
     private static OfferJudged Judge(Driveline whole, OwnersGoals goals, params IReadOnlyList<Position> positions)
     {
+        // That an offer is known by a word alone needs no finding: it is counted or measured before it is bought.
         var concerned = AllChecks.Look(whole, goals)
-            .Where(finding => finding.Check == "cruise" || finding.Between.Any(positions.Contains))
+            .Where(finding => finding.Check != WordAlone && (finding.Check == "cruise" || finding.Between.Any(positions.Contains)))
             .ToList();
         return concerned is [var worst, ..]
             ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, concerned)

@@ -51,8 +51,9 @@ public static class OptionSearch
     {
         var watch = Stopwatch.StartNew();
         var (left, exclusions) = Sorting.Of(driveline, goals, parts);
-        var search = new SeparableSearch(driveline, goals, left);
-        var survivors = search.Run(progress, cores ?? Environment.ProcessorCount, cancel).Members;
+        var most = cores ?? Environment.ProcessorCount;
+        var search = new SeparableSearch(driveline, goals, left, most, cancel);
+        var survivors = search.Run(progress, most, cancel).Members;
 
         var front = new Front<Combination>();
         var judged = new Dictionary<Combination, Option>();

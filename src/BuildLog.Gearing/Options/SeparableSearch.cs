@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Options;
 /// <summary>The front of every combination, by the separable checks alone.</summary>
 /// <remarks>
 /// One row is a gearbox, an overdrive and an axle with all tyres; rows are shared out over the cores. Nothing is allocated while a row is judged; the few
-/// options that no kept one dominates leave the vectors.
+/// options that no kept one dominates leave the vectors. Those among them that are too near a limit to tell are asked check by check.
 /// </remarks>
 internal sealed class SeparableSearch
 {
@@ -21,27 +21,35 @@ internal sealed class SeparableSearch
     private readonly TyreColumns tyres;
     private readonly CruiseTerm?[][] boxes;
     private readonly VerdictCounts[][] low;
+    private readonly PullRange range;
+    private readonly PullCurve[] pulls;
     private readonly double mostFactor;
     private readonly string? currency;
 
     /// <param name="driveline">What stays.</param>
     /// <param name="goals">The wishes.</param>
     /// <param name="parts">Axles and tyres of known numbers.</param>
-    public SeparableSearch(Driveline driveline, OwnersGoals goals, CandidateParts parts)
+    /// <param name="cores">On how many cores it is made ready.</param>
+    /// <param name="cancel">Ends that.</param>
+    public SeparableSearch(Driveline driveline, OwnersGoals goals, CandidateParts parts, int cores = 1, CancellationToken cancel = default)
     {
         (this.driveline, this.goals, this.parts, currency) = (driveline, goals, parts, parts.Currency);
-        tyres = new(driveline, goals, parts, Vector<double>.Count);
+        range = new(parts, driveline.DrivingPosition);
+        tyres = new(driveline, goals, parts, Vector<double>.Count, range.PerLog);
         var freedom = tyres.LeastFreedom;
         boxes = new CruiseTerm?[parts.Gearboxes.Count * parts.Overdrives.Count][];
         for (var k = 0; k < boxes.Length; k++)
         {
-            var bare = driveline.With(parts.Gearboxes[k / parts.Overdrives.Count].Part, parts.Overdrives[k % parts.Overdrives.Count].Part, One, OneMetre);
+            var bare = Bare(k);
             boxes[k] = [.. goals.Cruise.Select(goal => Term(CruiseCheck.EngineSpeed(bare, goal), goal, ref freedom))];
         }
 
         foreach (var axle in parts.Axles) freedom = Math.Min(freedom, axle.Part!.Ratio!.Value.DegreesOfFreedom);
         mostFactor = StudentT.Factor95(freedom);
         low = Low();
+        pulls = new PullCurve[boxes.Length];
+        Parallel.For(
+            0, boxes.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel }, box => pulls[box] = PullCurve.Of(Bare(box), goals, range));
     }
 
     public long Rows => (long)boxes.Length * parts.Axles.Count;
@@ -104,16 +112,17 @@ internal sealed class SeparableSearch
             parts.Gearboxes[gearbox].Cost(currency) + parts.Overdrives[overdrive].Cost(currency) + parts.Axles[axle].Cost(currency),
             parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
             said < goals.Cruise.Count ? double.PositiveInfinity : 0);
-        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor);
+        var pull = pulls[box].Speaks ? new PullRow(pulls[box].Steps, range.StepOf(ratio.Value)) : default;
+        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor, pull);
         for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
         {
             var lanes = judge.Judge(start);
-            var kept = Vector.OnesComplement(Dominated(lanes, front)) | lanes.Unsure;
+            var kept = Vector.OnesComplement(Dominated(lanes, front));
             if (kept == Vector<long>.Zero) continue;
 
             for (var lane = 0; lane < Vector<double>.Count && start + lane < tyres.Count; lane++)
             {
-                if (kept[lane] == 0) continue;
+                if (kept[lane] == 0 || (lanes.Unsure[lane] != 0 && front.Beats(lanes[lane]))) continue;
                 var at = new Combination(gearbox, overdrive, axle, start + lane);
                 front.Add(lanes.Unsure[lane] == 0 ? lanes[lane] : Plain(at) with { Distance = lanes.Distance[lane] }, at);
             }
@@ -131,6 +140,9 @@ internal sealed class SeparableSearch
     private VerdictCounts[][] Low()
         => [.. parts.Gearboxes.Select(box => parts.Axles.Select(axle =>
             goals.OverallLow is null ? default : VerdictCounts.Of(SeparableChecks.OverallLow.Look(driveline.With(box.Part, null, axle.Part, null), goals))).ToArray())];
+
+    private Driveline Bare(int box)
+        => driveline.With(parts.Gearboxes[box / parts.Overdrives.Count].Part, parts.Overdrives[box % parts.Overdrives.Count].Part, One, OneMetre);
 
     private static Axle One => new("", new(1, Source.Measured));
 

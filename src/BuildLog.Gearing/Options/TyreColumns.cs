@@ -6,12 +6,17 @@ namespace BuildLog.Gearing.Options;
 /// <summary>All that the search needs of the tyres, one array a quantity, padded to whole vectors.</summary>
 internal sealed class TyreColumns
 {
-    public TyreColumns(Driveline driveline, OwnersGoals goals, CandidateParts parts, int width)
+    /// <param name="driveline">What stays.</param>
+    /// <param name="goals">The wishes.</param>
+    /// <param name="parts">Tyres of known circumference.</param>
+    /// <param name="width">How many a vector holds.</param>
+    /// <param name="stepsPerLog">How many steps of a pull curve a factor of e is.</param>
+    public TyreColumns(Driveline driveline, OwnersGoals goals, CandidateParts parts, int width, double stepsPerLog = 0)
     {
         Count = parts.Tyres.Count;
         var padded = (Count + width - 1) / width * width;
         (Turns, Spread, Clash, Open, Watch) = (new double[padded], new double[padded], new double[padded], new double[padded], new double[padded]);
-        (Cost, Changes) = (new double[padded], new double[padded]);
+        (Cost, Changes, PullSteps) = (new double[padded], new double[padded], new double[padded]);
         LeastFreedom = double.PositiveInfinity;
         for (var k = 0; k < Count; k++)
         {
@@ -23,7 +28,7 @@ internal sealed class TyreColumns
             LeastFreedom = Math.Min(LeastFreedom, circumference.DegreesOfFreedom);
             var counts = VerdictCounts.Of(SeparableChecks.OfTyres.SelectMany(check => check.Look(fitted, goals)));
             (Clash[k], Open[k], Watch[k]) = (counts.Clash, counts.Open, counts.Watch);
-            (Cost[k], Changes[k]) = (candidate.Cost(parts.Currency), candidate.Changes);
+            (Cost[k], Changes[k], PullSteps[k]) = (candidate.Cost(parts.Currency), candidate.Changes, stepsPerLog * Math.Log(Turns[k]));
         }
     }
 
@@ -44,6 +49,9 @@ internal sealed class TyreColumns
     public double[] Cost { get; }
 
     public double[] Changes { get; }
+
+    /// <summary>By how many steps the tyres move an axle along a pull curve.</summary>
+    public double[] PullSteps { get; }
 
     /// <summary>The fewest degrees of freedom of any circumference.</summary>
     public double LeastFreedom { get; }

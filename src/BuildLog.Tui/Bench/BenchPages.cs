@@ -15,7 +15,11 @@ namespace BuildLog.Tui.Bench;
 internal static class BenchPages
 {
     /// <summary>All of them. A new page gets its line here.</summary>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock) =>
+    /// <param name="shop">The record.</param>
+    /// <param name="clock">Says which day it is.</param>
+    /// <param name="units">The units to show; null for metric ones.</param>
+    /// <param name="whatIf">What is tried on the bench, shared with its acts; null where nothing is tried.</param>
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null) =>
     [
         new FindingsPage(),
         new SpeedsPage(),
@@ -26,6 +30,9 @@ internal static class BenchPages
         new PapersPage(new PapersActs(shop)),
         new DecisionsPage(new DecisionsActs(shop, clock)),
         new ChangesPage(new ChangesActs(shop, clock)),
+        new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric)),
+        new WantedPage(new WantedActs(shop, clock)),
+        new PlansPage(new PlansActs(shop, clock, whatIf ?? new())),
     ];
 
     /// <summary>The first five without the record: they show what the vehicle's model says.</summary>

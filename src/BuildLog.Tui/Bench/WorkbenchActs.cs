@@ -24,7 +24,8 @@ namespace BuildLog.Tui.Bench;
 /// <param name="units">The units to show.</param>
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 /// <param name="pad">Where unsaved counts are kept.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null) : IWorkbenchActs
+/// <param name="whatIf">What is tried on the bench without being stored.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
@@ -200,8 +201,16 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (chosen is not null) judged[chosen.Vehicle.Id] = FindingsWords.Count(chosen.Findings);
         return new(
             [.. vehicles.Select(each => new VehicleRow(each.Id, each.Name, each.State.InWords(), judged.GetValueOrDefault(each.Id)))],
-            chosen?.ToModel(units),
+            chosen is null ? null : Shown(chosen),
             banner,
             revision);
+    }
+
+    // With what is tried on it, and said so beside its name.
+    private VehicleModel Shown(VehicleOnBench bench)
+    {
+        var tried = whatIf?.On(bench, shop) ?? bench;
+        var model = tried.ToModel(units);
+        return ReferenceEquals(tried, bench) ? model : model with { Facts = "WHAT IF: not stored; page Plans, d drops it" };
     }
 }

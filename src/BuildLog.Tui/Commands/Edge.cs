@@ -51,9 +51,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     {
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var pad = Scratchpad.Beside(shop.Path);
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad);
+        var whatIf = new WhatIf();
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf);
         return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
+            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
@@ -93,6 +94,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         {
             return Refuse(refused.Refusal, null, json, ExitCodes.WrongInput);
         }
+        catch (OperationCanceledException)
+        {
+            return Refuse(new("ended", "Ended before there was an answer; nothing was changed.", ""), null, json, ExitCodes.WrongInput);
+        }
         catch (RecordException record)
         {
             return Refuse(new("record", record.Message, ""), null, json, ExitCodes.RecordFailed);
@@ -110,6 +115,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
             return Refuse(new("fault", $"Something went wrong that should not have: {error.Message}{where}", ""), null, json, ExitCodes.RecordFailed);
         }
     }
+
+    /// <summary>Says how far a long work is, beside the answer.</summary>
+    public void SayMeanwhile(string sentence) => errors.WriteLine(Terminal.Printable(sentence));
 
     // A copy that cannot be made is no reason to stop working: it is a sentence, and an entry in the log.
     private string? BackUpForTheDay(ParseResult parse, Shop shop)

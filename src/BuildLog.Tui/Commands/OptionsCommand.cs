@@ -19,6 +19,7 @@ internal sealed class OptionsCommand : Command
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly Option<string?> pool = new("--pool") { Description = "Where parts may come from (all).", HelpName = "owned,offered,listed" };
     private readonly Option<string?> change = new("--change") { Description = "What may change (all).", HelpName = "axle,tyres,transmission,overdrive" };
+    private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
     private readonly Option<int?> top = new("--top") { Description = "How many to show (20).", HelpName = "NUMBER" };
 
     public OptionsCommand(Edge edge) : base("options", "Search gearbox, overdrive, axle and tyres for what would work.")
@@ -27,6 +28,7 @@ internal sealed class OptionsCommand : Command
         Options.Add(pool);
         Options.Add(change);
         Options.Add(top);
+        Options.Add(map);
         edge.Answers(this, parse => Answer(edge, parse));
     }
 
@@ -47,11 +49,11 @@ internal sealed class OptionsCommand : Command
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         var changing = chosen.Select(position => position == Position.RearAxle ? bench.Driveline.DrivingPosition : position).ToHashSet();
-        var parts = Reading.Blaming(pool.Name, () => new PartsToTry(shop, bench, pools, changing).All());
-        var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts);
-        var contradictions = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Select(window => window.Contradiction).OfType<string>().ToList();
-        var shown = answer with { Options = [.. answer.Options.Take(most)] };
-        return new(ToJson(shown, parts.Currency, contradictions), [.. ToText(bench, shown, parts.Currency, contradictions).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+        using var search = new SearchOnTerminal(edge, parse);
+        var found = Reading.Blaming(pool.Name, () => WaysOut.Of(bench, new PartsToTry(shop, bench, pools, changing, edge.Today), search.Progress, search.Cancel));
+        found = found with { Answer = found.Answer with { Options = [.. found.Answer.Options.Take(most)] } };
+        var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
+        return new(ToJson(found, region), [.. ToText(bench, found).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
     }
 
     private static HashSet<T> Chosen<T>(ParseResult parse, Option<string?> option, Dictionary<string, T> words)
@@ -63,14 +65,16 @@ internal sealed class OptionsCommand : Command
             : throw Reading.Wrong(option.Name, new Refusal("choice", $"'{word}' is not one of {string.Join(", ", words.Keys)}.", string.Join(',', words.Keys.Take(2)))))];
     }
 
-    private static JsonObject ToJson(SearchAnswer answer, string? currency, IEnumerable<string> contradictions) => new()
+    private static JsonObject ToJson(WaysOut found, MapWords? region) => new()
     {
-        ["tried"] = answer.Tried,
-        ["elapsedMs"] = answer.Elapsed.TotalMilliseconds,
-        ["judgedFully"] = answer.JudgedFully,
-        ["contradictions"] = Json.Array(contradictions, says => says),
-        ["thrownOut"] = Json.Array(answer.Exclusions, entry => new JsonObject { ["combinations"] = entry.Combinations, ["reason"] = entry.Reason }),
-        ["options"] = Json.Array(answer.Options, option => new JsonObject
+        ["tried"] = found.Answer.Tried,
+        ["elapsedMs"] = found.Answer.Elapsed.TotalMilliseconds,
+        ["judgedFully"] = found.Answer.JudgedFully,
+        ["contradictions"] = Json.Array(found.Contradictions, says => says),
+        ["thrownOut"] = Json.Array(found.Answer.Exclusions, entry => new JsonObject { ["combinations"] = entry.Combinations, ["reason"] = entry.Reason }),
+        ["unclearOffers"] = Json.Array(found.Unclear, name => name),
+        ["map"] = region is null ? null : new JsonObject { ["axleRatios"] = Json.Array(region.Rows, row => row), ["from"] = region.Left, ["to"] = region.Right, ["rows"] = Json.Array(region.Cells, row => row) },
+        ["options"] = Json.Array(found.Answer.Options, option => new JsonObject
         {
             ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
             ["transmission"] = option.Gearbox.Name,
@@ -78,7 +82,7 @@ internal sealed class OptionsCommand : Command
             ["overdrive"] = option.Overdrive.Part?.Name,
             ["changes"] = option.Changes,
             ["costMinor"] = option.CostMinor,
-            ["currency"] = currency,
+            ["currency"] = found.Currency,
             ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
             ["clash"] = (int)option.Score.Clash,
             ["watch"] = (int)option.Score.Watch,
@@ -88,23 +92,25 @@ internal sealed class OptionsCommand : Command
         }),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench, SearchAnswer answer, string? currency, IReadOnlyList<string> contradictions)
+    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found)
     {
+        var answer = found.Answer;
         yield return string.Create(
             CultureInfo.InvariantCulture, $"{bench.Vehicle.Name}: {answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
-        foreach (var contradiction in contradictions) yield return $"With the other parts as they are: {contradiction}";
+        foreach (var contradiction in found.Contradictions) yield return $"With the other parts as they are: {contradiction}";
         if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";
-        var place = 0;
+        var places = answer.Options.Index().ToDictionary(entry => entry.Item, entry => entry.Index + 1);
         foreach (var group in answer.ByChanges)
         {
             yield return OptionWords.Heading(group.Key);
             foreach (var option in group)
             {
-                yield return $"{++place,3}  {string.Join(" + ", OptionWords.Parts(option))}";
-                yield return $"     {OptionWords.Figures(option, currency)}";
+                yield return $"{places[option],3}  {string.Join(" + ", OptionWords.Parts(option))}";
+                yield return $"     {OptionWords.Figures(option, found.Currency)}";
             }
         }
 
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
+        if (found.Unclear.Count > 0) yield return $"Not searched, since the claim says no number: {string.Join(", ", found.Unclear)}";
     }
 }

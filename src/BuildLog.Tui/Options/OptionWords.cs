@@ -17,16 +17,28 @@ internal static class OptionWords
     public static string Figures(Option option, string? currency)
     {
         var n = option.CruiseEngineSpeed is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
-        var cost = option.CostMinor switch
-        {
-            null => "price not known",
-            0 => "costs nothing",
-            var minor => string.Create(CultureInfo.InvariantCulture, $"{currency} {minor / 100m:0.00}"),
-        };
-        return string.Create(CultureInfo.InvariantCulture, $"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {cost}; sure by {Math.Floor(option.Robustness * 100)} %");
+        return string.Create(CultureInfo.InvariantCulture, $"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}; {Sure(option)}");
     }
 
+    public static string Cost(Option option, string? currency) => option.CostMinor switch
+    {
+        null => "price not known",
+        0 => "costs nothing",
+        { } minor => PriceWords.Of(minor, currency),
+    };
+
+    /// <summary>In what share of the uncertainty it still fits.</summary>
+    public static string Sure(Option option) => string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(option.Robustness * 100)} %");
+
+    /// <summary>The changed parts without where they come from, for the head of a column.</summary>
+    public static string Short(Option option)
+        => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), Name(option.Tyres)]).OfType<string>());
+
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
+
+    private static string? Name<T>(Candidate<T> candidate)
+        where T : class
+        => candidate.IsInPlace ? null : candidate.Name;
 
     private static IEnumerable<string> Part<T>(string what, Candidate<T> candidate)
         where T : class
@@ -34,6 +46,7 @@ internal static class OptionWords
         if (candidate.IsInPlace) yield break;
 
         var where = candidate.FittedTo is { } vehicle ? $"owned, on {vehicle}" : candidate.Pool.InWords();
+        if (candidate is { Pool: Pool.Offered, Price: { } price }) where = $"{where} at {PriceWords.Of(price.Minor, price.Currency)}";
         yield return candidate.Part is null ? candidate.Name : $"{what} {candidate.Name} ({where})";
     }
 }

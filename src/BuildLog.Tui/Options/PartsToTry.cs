@@ -13,20 +13,31 @@ namespace BuildLog.Tui.Options;
 /// <param name="bench">The vehicle.</param>
 /// <param name="pools">Where parts may come from.</param>
 /// <param name="changing">Which positions may change.</param>
-internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<Pool> pools, IReadOnlySet<Position> changing)
+/// <param name="day">Offers that have run out by then are left out.</param>
+internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<Pool> pools, IReadOnlySet<Position> changing, DateOnly day)
 {
+    public static readonly IReadOnlySet<Pool> EveryPool = Enum.GetValues<Pool>().ToHashSet();
+
     private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? shop.Parts() : [];
+    private readonly OfferedParts offered = new(pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
+
+    /// <summary>What the search may change on a vehicle.</summary>
+    public static IReadOnlySet<Position> EveryPosition(Driveline driveline)
+        => new HashSet<Position> { Position.Transmission, Position.Overdrive, driveline.DrivingPosition, Position.Tyres };
+
+    /// <summary>Offers whose claim says too little to be searched.</summary>
+    public IReadOnlyList<string> Unclear => offered.Unclear(changing);
 
     /// <exception cref="RefusedException">Nothing is fitted to search around, or nothing but what is fitted could be tried.</exception>
     public CandidateParts All()
     {
         var here = CandidateParts.InPlace(driveline);
         var parts = new CandidateParts(
-            [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission)],
-            [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive)],
-            [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Listed(driveline.DrivingPosition, ListedParts.Axles, driveline.DrivingAxle!)],
-            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Listed(Position.Tyres, ListedParts.Tyres, driveline.Tyres!)]);
+            [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission), .. Offered(Position.Transmission, offered.Gearboxes)],
+            [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive), .. Offered(Position.Overdrive, offered.Overdrives), .. Listed(Position.Overdrive, ListedParts.Overdrives)],
+            [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Offered(driveline.DrivingPosition, offered.Axles), .. Listed(driveline.DrivingPosition, () => ListedParts.Axles(driveline.DrivingAxle!))],
+            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!))]);
         return parts.Count > 1
             ? parts
             : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");
@@ -47,7 +58,11 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
     private IEnumerable<Candidate<Overdrive>> Without()
         => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new("no overdrive", null, Pool.Owned)] : [];
 
-    private IEnumerable<Candidate<TPart>> Listed<TPart>(Position position, Func<TPart, IReadOnlyList<Candidate<TPart>>> list, TPart fitted)
+    private IEnumerable<Candidate<TPart>> Offered<TPart>(Position position, Func<IReadOnlyList<Candidate<TPart>>> list)
         where TPart : class
-        => pools.Contains(Pool.Listed) && changing.Contains(position) ? list(fitted) : [];
+        => changing.Contains(position) ? list() : [];
+
+    private IEnumerable<Candidate<TPart>> Listed<TPart>(Position position, Func<IReadOnlyList<Candidate<TPart>>> list)
+        where TPart : class
+        => pools.Contains(Pool.Listed) && changing.Contains(position) ? list() : [];
 }

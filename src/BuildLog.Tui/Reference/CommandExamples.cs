@@ -20,6 +20,7 @@ internal static class CommandExamples
         ["sheet"] = ["sheet Brindle --for buyer --out brindle.pdf --demo", "sheet Brindle --preview --demo"],
         ["paper"] = ["paper order Ottery --out propshaft.pdf --demo"],
         ["paper order"] = ["paper order Ottery --out propshaft.pdf --demo"],
+        ["paper compare"] = ["paper compare Brindle --with axle,tyre-up --map --demo", "paper compare Brindle --with 1,2,3 --out compared.pdf --demo"],
         ["paper session"] = ["paper session Brindle --out count.pdf --demo"],
         ["paper time"] = ["paper time Brindle --out hours.pdf --demo", "paper time Brindle --from 2024-11-01 --out hours.csv --demo"],
         ["paper costs"] = ["paper costs Brindle --out costs.pdf --demo"],

@@ -18,9 +18,10 @@ public sealed class InnerRelationTests
     public void A_row_of_tyres_is_judged_without_allocating()
     {
         var goals = new OwnersGoals([InventedCar.Goal("110 km/h", "2400 rpm")]);
-        var columns = new TyreColumns(InventedCar.Plain, goals, Shop(), Vector<double>.Count);
+        var columns = new TyreColumns(InventedCar.Plain, goals, Shop(), Vector<double>.Count, stepsPerLog: 10);
+        var pull = new PullVerdict[] { new(1, 0, 0, false), new(0, 0, 1, true) };
 
-        Assert.Equal(0, Allocated(() => JudgeAll(columns)));
+        Assert.Equal(0, Allocated(() => JudgeAll(columns, pull)));
     }
 
     [Fact]
@@ -32,10 +33,10 @@ public sealed class InnerRelationTests
         Assert.Equal(0, Allocated(() => reserve(20)));
     }
 
-    private static double JudgeAll(TyreColumns columns)
+    private static double JudgeAll(TyreColumns columns, PullVerdict[] pull)
     {
         ReadOnlySpan<CruiseTerm> terms = [new(25, 1e-5, new Window(38, 42), 40, 1)];
-        var row = new CruiseRow(columns, terms, default, StudentT.Normal975, 2.1);
+        var row = new CruiseRow(columns, terms, default, StudentT.Normal975, 2.1, new(pull, 8));
         var worst = 0.0;
         for (var start = 0; start < Tyres; start += Vector<double>.Count) worst = Math.Max(worst, row.Judge(start)[0].Distance);
         return worst;

@@ -38,8 +38,23 @@ public sealed class OptionsCommandTests
         Assert.All(lines, line => Assert.True(line.TrimEnd().Length <= 80, line));
     }
 
+    // The advert of 280 EUR and the yard's 4.10 of 120 EUR; only the first meets the goal.
+    [Fact]
+    public void What_is_offered_is_searched_with_its_price()
+    {
+        var first = Said.By("options", "Brindle", "--demo", "--json", "--pool", "offered", "--change", "axle").Json.GetProperty("options")[0];
+
+        Assert.Equal(28000, first.GetProperty("costMinor").GetInt64());
+        Assert.Equal("EUR", first.GetProperty("currency").GetString());
+        Assert.Contains("offered at 280.00 EUR", first.GetProperty("parts")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_pool_is_a_sentence()
+        => Assert.Contains(
+            "There is nothing else to try on Tansy: no such part is offered.", Said.By("options", "Tansy", "--demo", "--pool", "offered", "--change", "overdrive").Errors, StringComparison.Ordinal);
+
     [Theory]
-    [InlineData("--pool", "offered", "There is nothing else to try on Brindle: no such part is offered.")]
     [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed.")]
     [InlineData("--change", "engine", "'engine' is not one of axle, tyres, transmission, overdrive.")]
     [InlineData("--top", "0", "0 options cannot be shown: one or more.")]

@@ -23,6 +23,7 @@ internal static class OptionsComparedPaper
         [
             new Panel(new Paragraph("Wanted", TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
             new Section("The options", compared.Rows.Count == 0 ? Missing.Paragraph : new Table(columns, [.. compared.Rows.Select(row => RowOf(row, compared.Options.Count))], Look)),
+            .. compared.Map is { } map ? [new Section("Axle against tyre", new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map))) { KeepTogether = true }] : (Block[])[],
             .. compared.Notes.Count == 0 ? (Block[])[] : [new Section("What this rests on", new Bullets(compared.Notes, TypeScale.Body))],
         ]);
     }

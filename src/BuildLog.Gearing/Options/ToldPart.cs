@@ -1,0 +1,70 @@
+using System.Globalization;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tyres;
+
+namespace BuildLog.Gearing.Options;
+
+/// <summary>A part of which only a few words are known: what an advert claims, a line of a list, a what-if.</summary>
+/// <remarks>What the words leave open is taken as on the part that is fitted: wheels, flanges, the gears below the top.</remarks>
+public static class ToldPart
+{
+    private const double SmallestTyre = 0.8;
+    private const double LargestTyre = 6;
+
+    private static readonly char[] BetweenGears = [' ', ';', '/'];
+
+    /// <param name="text">A ratio such as <c>3.36</c>, or teeth such as <c>37/11</c>; a hub reduction inside.</param>
+    /// <param name="name">What to call it.</param>
+    /// <param name="fitted">The axle in its place now; null for none.</param>
+    public static Parsed<Axle> Axle(string text, string name, Axle? fitted)
+        => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle ratio")
+            .Then<Axle>(ratio => (fitted ?? new(name, null)) with { Name = name, Ratio = Told(ratio, text), Quoted = null });
+
+    /// <param name="text">A ratio such as <c>0.78</c>.</param>
+    /// <param name="name">What to call it.</param>
+    public static Parsed<Overdrive> Overdrive(string text, string name)
+        => QuotedRatio.ReadMeasured(text, RatioRange.Overdrive, "overdrive ratio").Then<Overdrive>(ratio => new Overdrive(name, Told(ratio, text)));
+
+    /// <param name="text">All forward gears from the lowest to the top, such as <c>3.32 2.05 1.38 1.00 0.81</c>, or the top gear alone where a gearbox is fitted.</param>
+    /// <param name="name">What to call it.</param>
+    /// <param name="fitted">The gearbox in its place now; null for none.</param>
+    public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted)
+    {
+        var words = text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var gears = new List<Gear>();
+        foreach (var word in words)
+        {
+            if (!QuotedRatio.ReadMeasured(word, RatioRange.Gear, "gear ratio").Understood(out var ratio)) return QuotedRatio.Read(word, RatioRange.Gear).Refusal!;
+            gears.Add(new((gears.Count + 1).ToString(CultureInfo.InvariantCulture), Told(ratio, word)));
+        }
+
+        if (gears is [var top] && fitted is { Gears: { Count: > 1 } held }) gears = [.. held.SkipLast(1), top with { Name = held[^1].Name }];
+        if (gears.Count < 2) return new Refusal("gears", $"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first.", "3.32 2.05 1.38 1.00 0.81");
+        for (var k = 1; k < gears.Count; k++)
+        {
+            if (gears[k].Ratio.Value.Value >= gears[k - 1].Ratio.Value.Value)
+                return new Refusal("gears", $"Gears stand from the lowest to the top: {gears[k].Ratio.Says} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}.", "3.32 2.05 1.38 1.00 0.81");
+        }
+
+        return (fitted ?? new(name, [])) with { Name = name, Gears = gears };
+    }
+
+    /// <param name="text">A size such as <c>205/65R15</c>, or a rolling circumference such as <c>2.05 m</c>.</param>
+    /// <param name="name">What to call it.</param>
+    /// <param name="fitted">The set in its place now; null for none.</param>
+    public static Parsed<TyreSet> Tyres(string text, string name, TyreSet? fitted)
+    {
+        var wheels = (fitted ?? new(name, null, null)) with { Name = name, LoadedRadius = null, FrontPair = null };
+        if (!QuantityText.ReadPlain(text, Kind.Length).Understood(out var length))
+            return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
+
+        return length.Value is >= SmallestTyre and <= LargestTyre
+            ? wheels with { Size = null, RollingCircumference = Told(length.ToMeasured("rolling circumference"), text) }
+            : new Refusal("out-of-range", $"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m.", "2.05 m");
+    }
+
+    private static Known Told(Measured value, string text) => new(value, Source.OwnersWord, text.Trim());
+}

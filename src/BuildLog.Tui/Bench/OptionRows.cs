@@ -1,0 +1,42 @@
+using System.Globalization;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Ways out as rows, fewest parts first.</summary>
+internal static class OptionRows
+{
+    private const int MostRows = 60;
+    private const int MostFindings = 6;
+    private const string Nothing = "No part on the shelf, on offer or on the lists makes it better than it is.";
+
+    public static OptionsModel Of(WaysOut found)
+    {
+        var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
+        return new(
+            [.. rows],
+            string.Create(CultureInfo.InvariantCulture, $"{found.Answer.Tried:N0} combinations tried, {found.Answer.JudgedFully} of them judged by every check."),
+            [.. found.Contradictions, .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            Nothing);
+    }
+
+    private static OptionRow Row(Option option, int place, string? currency)
+    {
+        var counts = FindingsWords.Count(option.Findings);
+        return new(
+            place,
+            option.Changes,
+            counts.Worst ?? Verdict.Open,
+            counts.Summary(),
+            OptionWords.Parts(option),
+            OptionWords.Short(option),
+            option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
+            OptionWords.Cost(option, currency),
+            OptionWords.Sure(option),
+            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.Says))]);
+    }
+}

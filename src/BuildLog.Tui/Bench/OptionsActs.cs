@@ -1,0 +1,176 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Hunting;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Workbench;
+using BuildLog.Tui.YardCards;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What the keys of the options page do to the record.</summary>
+/// <param name="shop">The record.</param>
+/// <param name="clock">Says which day it is.</param>
+/// <param name="units">The units to show.</param>
+internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem units) : IOptionsActs
+{
+    private const int TableWidth = 70;
+
+    private VehicleOnBench? bench;
+    private WaysOut? found;
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel)
+    {
+        (bench, found) = (null, null);
+        try
+        {
+            var read = VehicleOnBench.Read(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), Today);
+            var tried = new PartsToTry(shop, read, PartsToTry.EveryPool, PartsToTry.EveryPosition(read.Driveline), Today);
+            var (parts, unclear) = (tried.All(), tried.Unclear);
+            return Task.Run(
+                () =>
+                {
+                    var ways = WaysOut.Of(read, parts, unclear, progress, cancel);
+                    (bench, found) = (read, ways);
+                    return OptionRows.Of(ways);
+                },
+                cancel);
+        }
+        catch (RefusedException refused)
+        {
+            return Task.FromResult(new OptionsModel([], Missing: refused.Refusal.Sentence));
+        }
+    }
+
+    public string? Want(IWorkbenchView view, int place)
+    {
+        if (ChosenPart(view, place, "Hunt which part?") is not { } part) return null;
+
+        var (option, position) = part;
+        var window = Windows(option, position).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
+        var wanted = new WantedPart(bench!.Vehicle, WantedWindows.Kind(position)!.Value)
+        {
+            Title = $"{position.InWords()} for {bench.Vehicle.Name}: {NameAt(option, position)}",
+            Windows = window is null ? [] : [window],
+        };
+        shop.Add(wanted);
+        return window is null
+            ? $"Hunted now: {wanted.Title}. No window could be said; the page Wanted has it."
+            : $"Hunted now: {position.InWords()}, {window.Quantity.InWords()} {Between(window)}. The page Wanted has it.";
+    }
+
+    public string? Card(IWorkbenchView view, int place)
+    {
+        if (ChosenPart(view, place, "A card for which part?") is not { } part) return null;
+
+        var (option, position) = part;
+        var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
+        return new CardActs(shop, clock).Run(view, rest, WantedWindows.Kind(position)!.Value);
+    }
+
+    public string? Plan(IWorkbenchView view, int place)
+    {
+        if (At(place) is not { } option) return null;
+
+        var proposed = OptionWords.Short(option);
+        var form = new Form
+        {
+            Title = $"A plan for {bench!.Vehicle.Name}",
+            HelpPage = "Plans",
+            SaveCaption = "Keep",
+            Entries = [new TextEntry("name", "Name") { Initial = proposed, InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
+            Save = values => Checks.Try(() => shop.Add(new Plan(bench.Vehicle) { Name = values["name"], Date = Today, Changes = [.. Changed(option).Select(position => Change(option, position))] })),
+        };
+        return view.Fill(form) ? $"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}." : null;
+    }
+
+    public void Beside(IWorkbenchView view, IReadOnlyList<int> places)
+    {
+        if (bench is null) return;
+
+        var options = places.Select(At).OfType<Option>().ToList();
+        var compared = OptionComparison.Of(bench.Goals, [("as it is", bench.Driveline), .. options.Select(option => (OptionWords.Short(option), option.Driveline))]);
+        view.Tell("Side by side", ComparisonWords.Table(compared, units, TableWidth));
+    }
+
+    public void Map(IWorkbenchView view)
+    {
+        if (bench is null) return;
+
+        try
+        {
+            view.Tell("Axle against tyre", MapWords.Of(bench, units).Lines);
+        }
+        catch (RefusedException refused)
+        {
+            view.Say(refused.Refusal.Sentence);
+        }
+    }
+
+    private static string Between(WantedWindow window) => (window.Low.Length, window.High.Length) switch
+    {
+        (0, _) => $"at most {window.High}",
+        (_, 0) => $"at least {window.Low}",
+        _ => $"{window.Low} to {window.High}",
+    };
+
+    private Option? At(int place) => found?.Answer.Options.ElementAtOrDefault(place - 1);
+
+    // Asks which one where several would be changed.
+    private (Option Option, Position Position)? ChosenPart(IWorkbenchView view, int place, string title)
+    {
+        if (At(place) is not { } option) return null;
+
+        var positions = Changed(option).Where(position => NameAt(option, position) != "no overdrive").ToList();
+        if (positions.Count == 0)
+        {
+            view.Say("This way out takes a part off and needs none.");
+            return null;
+        }
+
+        var chosen = positions.Count == 1 ? positions[0].ToString() : view.Choose(title, [.. positions.Select(position => new ChoiceOption(position.ToString(), $"{position.InWords()}: {NameAt(option, position)}"))]);
+        return Enum.TryParse<Position>(chosen, out var at) ? (option, at) : null;
+    }
+
+    // The other parts as this way out has them.
+    private IEnumerable<WindowOfPart> Windows(Option option, Position position)
+        => DrivelineWindows.Of(option.Driveline, bench!.Goals, option.Findings).Where(window => window.Position == position);
+
+    private IEnumerable<Position> Changed(Option option)
+    {
+        if (!option.Gearbox.IsInPlace) yield return Position.Transmission;
+        if (!option.Overdrive.IsInPlace) yield return Position.Overdrive;
+        if (!option.Axle.IsInPlace) yield return bench!.Driveline.DrivingPosition;
+        if (!option.Tyres.IsInPlace) yield return Position.Tyres;
+    }
+
+    private static string NameAt(Option option, Position position) => position switch
+    {
+        Position.Transmission => option.Gearbox.Name,
+        Position.Overdrive => option.Overdrive.Name,
+        Position.Tyres => option.Tyres.Name,
+        _ => option.Axle.Name,
+    };
+
+    // A part of the shop by itself; anything else by the number that makes it.
+    private PlannedChange Change(Option option, Position position)
+    {
+        var owned = shop.Parts().Select(part => part.Component).FirstOrDefault(part => part.Positions.Contains(position) && part.Name == NameAt(option, position));
+        return owned is not null ? new(position, owned) : new(position, Number(option, position));
+    }
+
+    private static string Number(Option option, Position position) => position switch
+    {
+        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Exact(gear.Ratio.Value.Value))),
+        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Exact(ratio.Value.Value) : PlannedDriveline.None,
+        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Exact(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
+        _ => Rounded.Exact(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
+    };
+}

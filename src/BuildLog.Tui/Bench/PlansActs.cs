@@ -1,0 +1,135 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What the keys of the plans page do: to the bench, and to the record only where a plan is kept or decided.</summary>
+internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : IPlansActs
+{
+    private const int MostFindings = 6;
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    public PlansModel Read(long vehicleId)
+    {
+        var bench = Bench(vehicleId);
+        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes) : "");
+    }
+
+    public string? Try(IWorkbenchView view, long vehicleId)
+    {
+        var bench = Bench(vehicleId);
+        IReadOnlyList<PlannedChange> changes = [];
+        if (!view.Fill(WhatIfForm.For(bench, shop, whatIf.IsOf(vehicleId) ? whatIf.Changes : [], typed => changes = typed))) return null;
+
+        whatIf.Put(vehicleId, changes);
+        return changes.Count == 0 ? "Nothing is tried: the bench shows what is fitted." : $"On the bench, not stored: {InWords(changes)}. p keeps it as a plan, d drops it.";
+    }
+
+    public string? TryPlan(long vehicleId, PlanRow row)
+    {
+        whatIf.Put(vehicleId, Plan(vehicleId, row).Changes);
+        return $"On the bench, not stored: {row.Name}. d drops it.";
+    }
+
+    public string? Keep(IWorkbenchView view, long vehicleId)
+    {
+        if (!whatIf.IsOf(vehicleId))
+        {
+            view.Say("Nothing is tried: press i first.");
+            return null;
+        }
+
+        var form = new Form
+        {
+            Title = "Keep it as a plan",
+            HelpPage = "Plans",
+            SaveCaption = "Keep",
+            Entries = [new TextEntry("name", "Name") { Initial = InWords(whatIf.Changes), InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
+            Save = values => Checks.Try(() => shop.Add(new Plan(Vehicle(vehicleId)) { Name = values["name"], Date = Today, Changes = whatIf.Changes })),
+        };
+        if (!view.Fill(form)) return null;
+
+        whatIf.Clear();
+        return $"Kept as a plan: {shop.Plans(Vehicle(vehicleId))[0].Name}. The bench shows what is fitted.";
+    }
+
+    public string? Drop(IWorkbenchView view, long vehicleId)
+    {
+        if (!whatIf.IsOf(vehicleId))
+        {
+            view.Say("Nothing is tried.");
+            return null;
+        }
+
+        whatIf.Clear();
+        return "Dropped: the bench shows what is fitted.";
+    }
+
+    public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row)
+    {
+        var plan = Plan(vehicleId, row);
+        var failed = Failed(Bench(vehicleId), plan);
+        var form = new Form
+        {
+            Title = $"What became of {plan.Name}",
+            HelpPage = "Plans",
+            Entries =
+            [
+                new ChoiceEntry("state", "It is", [.. Enum.GetValues<PlanState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = plan.State.ToString() },
+                new TextEntry("reason", "Why")
+                {
+                    Initial = plan.Reason.Length > 0 ? plan.Reason : failed,
+                    InitialIsProposal = plan.Reason.Length == 0,
+                    Hint = "of a rejected one the rule that failed",
+                    Check = values => values["state"] == nameof(PlanState.Rejected) && values.IsEmpty("reason") ? "Which rule failed? It keeps others from buying it again." : null,
+                },
+            ],
+            Save = values => Checks.Try(() => shop.Change(plan, edited => (edited.State, edited.Reason) = (Enum.Parse<PlanState>(values["state"]), values["reason"]))),
+        };
+        return view.Fill(form) ? $"Decided: {plan.Name}." : null;
+    }
+
+    /// <summary><c>axle 3.36, tyres 205/65R15</c>.</summary>
+    private string InWords(IReadOnlyList<PlannedChange> changes)
+        => string.Join(", ", changes.Select(change => $"{change.Position.InWords()} {(change.ComponentId is { } id ? NameOf(id) : change.Listed)}"));
+
+    private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? "that is gone";
+
+    private PlanRow Row(VehicleOnBench bench, Plan plan)
+    {
+        var lines = new List<string> { InWords(plan.Changes) };
+        if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
+        try
+        {
+            var planned = bench.With(shop, plan.Changes);
+            var counts = FindingsWords.Count(planned.Findings);
+            lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
+        }
+        catch (RefusedException refused)
+        {
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, "cannot be said", "", [.. lines, refused.Message]);
+        }
+    }
+
+    // The rule that failed, as a proposal.
+    private string Failed(VehicleOnBench bench, Plan plan)
+    {
+        var planned = Parsed.From(() => bench.With(shop, plan.Changes));
+        return planned.Understood(out var whole) && whole.Findings.FirstOrDefault(finding => finding.Verdict == Verdict.Clash) is { } clash ? $"{clash.Title}: {clash.Says}" : "";
+    }
+
+    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, Vehicle(vehicleId), Today);
+
+    private Plan Plan(long vehicleId, PlanRow row) => shop.Plans(Vehicle(vehicleId)).First(plan => plan.Id == row.Id);
+
+    private Vehicle Vehicle(long vehicleId) => shop.Vehicles().First(vehicle => vehicle.Id == vehicleId);
+}

@@ -1,0 +1,126 @@
+using BuildLog.Data;
+using BuildLog.Data.Components;
+using BuildLog.Data.Hunting;
+using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Workbench;
+using BuildLog.Tui.YardCards;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What the keys of the wanted page do to the record.</summary>
+internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
+{
+    private const string Found = "found";
+    private const string Dropped = "dropped";
+    private const string OfferGone = "gone";
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    public WantedModel Read(long vehicleId)
+    {
+        var bench = Bench(vehicleId);
+        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => (IEnumerable<WantedRow>)[WantedRows.Part(wanted), .. shop.Offers(wanted).Select(offer => WantedRows.Offer(bench, wanted, offer, Today))])]);
+    }
+
+    public string? New(IWorkbenchView view, long vehicleId)
+    {
+        var bench = Bench(vehicleId);
+        var kind = view.Choose($"Hunt what for {bench.Vehicle.Name}?", [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
+        if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
+
+        var proposed = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
+            .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
+        WantedPart Made() => new(bench.Vehicle, chosen) { Title = $"{chosen.InWords()} for {bench.Vehicle.Name}", Windows = proposed is null ? [] : [proposed] };
+        WantedPart? added = null;
+        return view.Fill(WantedForm.For(Made(), Today, edit => added = shop.Add(Edited(Made(), edit)))) ? $"Hunted now: {added!.Title}." : null;
+    }
+
+    public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var wanted = Wanted(vehicleId, row);
+        return view.Fill(WantedForm.For(wanted, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
+    }
+
+    public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row) => Offer(view, Bench(vehicleId), Wanted(vehicleId, row), "");
+
+    public string? Count(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
+        if (wanted.Kind != WantedKind.Axle)
+        {
+            view.Say($"Counts of an axle are typed in here; for a {wanted.Kind.InWords()} enter the offer with o and what it measured as its claim.");
+            return null;
+        }
+
+        TurnCountSession? kept = null;
+        var form = TurnCountForm.For(row.What, Today, edit =>
+        {
+            // The count is tried before there is anything to count it on.
+            _ = Edited(new TurnCountSession(new AxleComponent()), edit).Result();
+            var counted = shop.Add(new AxleComponent { Name = $"{row.What}, counted in the yard", Notes = $"Not bought: counted for {wanted.Title}." });
+            kept = shop.Add(Edited(new TurnCountSession(counted), edit));
+        });
+        if (!view.Fill(form) || kept is null) return null;
+
+        var ratio = kept.Result().Ratio;
+        var claim = FormattableString.Invariant($"{ratio.Value:0.000}±{ratio.Expanded95:0.000}");
+        return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {Rounded.WithInterval(ratio, Units.One)}. No offer was entered.";
+    }
+
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
+
+    public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var wanted = Wanted(vehicleId, row);
+        ChoiceOption[] ways = [new(Found, "found: hunted no more"), new(Dropped, "wanted no more, for a reason"), .. row.OfferId is null ? Array.Empty<ChoiceOption>() : [new(OfferGone, "this offer is gone")]];
+        switch (view.Choose(row.What, ways))
+        {
+            case Found:
+                shop.Change(wanted, edited => edited.State = WantedState.Found);
+                return $"Found: {wanted.Title}.";
+            case OfferGone:
+                shop.Remove(shop.Offers(wanted).First(offer => offer.Id == row.OfferId));
+                return $"No longer on offer: {row.What}.";
+            case Dropped:
+                return view.Fill(DropForm(wanted)) ? $"Wanted no more: {wanted.Title}." : null;
+            default:
+                return null;
+        }
+    }
+
+    private static T Edited<T>(T entry, Action<T> edit)
+    {
+        edit(entry);
+        return entry;
+    }
+
+    private Form DropForm(WantedPart wanted) => new()
+    {
+        Title = $"Drop {wanted.Title}",
+        HelpPage = "Wanted",
+        SaveCaption = "Drop",
+        Entries = [new TextEntry("why", "Why") { Hint = "the rule that failed, so that nobody hunts it again", Check = Checks.Filled("why", "Which rule failed?") }],
+        Save = values => Checks.Try(() => shop.Change(wanted, edited => (edited.State, edited.DroppedFor) = (WantedState.Dropped, values["why"]))),
+    };
+
+    private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
+    {
+        Offer? kept = null;
+        return view.Fill(OfferForm.For(bench, wanted, Today, edit => kept = shop.Add(Edited(new Offer(wanted), edit)), claimed)) && kept is not null
+            ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
+            : null;
+    }
+
+    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), Today);
+
+    private WantedPart Wanted(long vehicleId, WantedRow row) => shop.Wanted(Vehicle(vehicleId)).First(wanted => wanted.Id == row.WantedId);
+
+    private Vehicle Vehicle(long vehicleId) => shop.Vehicles().First(vehicle => vehicle.Id == vehicleId);
+}

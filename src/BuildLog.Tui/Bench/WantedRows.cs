@@ -1,0 +1,43 @@
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Wanted parts and offers as rows.</summary>
+internal static class WantedRows
+{
+    public static WantedRow Part(WantedPart wanted) => new(
+        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(InWords)), wanted.Most is { } most ? $"to {most}" : "", null, wanted.State.InWords(),
+        [
+            .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {InWords(window)}"),
+            .. wanted.MustHaves.Select(must => $"must have {must.What}: {must.Text}"),
+            .. Line("costs at most", wanted.Most?.ToString()), .. Line("needed by", wanted.Deadline is { } day ? DayText.InWords(day) : null),
+            .. Line("wanted no more, because", wanted.DroppedFor), .. Line("", wanted.Notes),
+        ]);
+
+    public static WantedRow Offer(VehicleOnBench bench, WantedPart wanted, Offer offer, DateOnly today)
+    {
+        var judged = JudgedOffer.Of(bench, wanted, offer.Claimed, offer.Price);
+        var isOver = offer.Expires < today;
+        return new(
+            wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? "ran out" : judged.Verdict.InWords(),
+            [
+                judged.InWords,
+                .. Line("claimed", offer.Claimed), .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place), .. Line("contact", offer.Contact),
+                $"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? "ran out" : "runs out")} {DayText.InWords(last)}" : "")}",
+                .. Line("", offer.Notes),
+            ]);
+    }
+
+    private static string InWords(WantedWindow window) => (window.Low.Length, window.High.Length) switch
+    {
+        (0, _) => $"at most {window.High}",
+        (_, 0) => $"at least {window.Low}",
+        _ => $"{window.Low} to {window.High}",
+    };
+
+    private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
+}

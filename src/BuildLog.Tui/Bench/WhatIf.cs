@@ -1,0 +1,37 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Options;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What is tried on the bench without being stored: a vehicle and the changes of it. It lasts as long as the program.</summary>
+public sealed class WhatIf
+{
+    private long vehicleId;
+
+    internal IReadOnlyList<PlannedChange> Changes { get; private set; } = [];
+
+    internal bool IsOf(long vehicle) => Changes.Count > 0 && vehicleId == vehicle;
+
+    internal void Put(long vehicle, IReadOnlyList<PlannedChange> changes) => (vehicleId, Changes) = (vehicle, changes);
+
+    internal void Clear() => Changes = [];
+
+    /// <summary>The vehicle as it is tried; as it is where nothing is tried, or where a part that was tried is gone.</summary>
+    internal VehicleOnBench On(VehicleOnBench bench, Shop shop)
+    {
+        if (!IsOf(bench.Vehicle.Id)) return bench;
+
+        try
+        {
+            return bench.With(shop, Changes);
+        }
+        catch (RefusedException)
+        {
+            // The record has moved on under the trial: what is stored is shown, and the trial is over.
+            Clear();
+            return bench;
+        }
+    }
+}

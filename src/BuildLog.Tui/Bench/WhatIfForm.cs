@@ -1,0 +1,74 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Speeds;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>Asks for other numbers of a driveline; at every key it says what they do to cruise, gears and findings.</summary>
+internal static class WhatIfForm
+{
+    private const int MostFindings = 3;
+
+    private static readonly IReadOnlyList<(Position Position, string Hint)> Asked =
+    [
+        (Position.Engine, "redline, such as 5200 rpm"),
+        (Position.Transmission, "all gears such as 3.32 2.05 1.38 1.00 0.81, or the top one alone"),
+        (Position.Overdrive, "such as 0.78, or none"),
+        (Position.TransferCase, "high range, such as 1.00, or none"),
+        (Position.RearAxle, "ratio such as 3.36, or teeth such as 37/11"),
+        (Position.FrontAxle, "ratio such as 3.36, or teeth such as 37/11"),
+        (Position.Tyres, "size such as 205/65R15, or rolling circumference such as 2.05 m"),
+    ];
+
+    /// <param name="bench">The vehicle as it is.</param>
+    /// <param name="shop">The record, asked for parts of the shop that are tried.</param>
+    /// <param name="tried">What is tried already.</param>
+    /// <param name="put">Takes the changes; none where nothing was typed.</param>
+    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, Action<IReadOnlyList<PlannedChange>> put) => new()
+    {
+        Title = $"What if: {bench.Vehicle.Name}",
+        HelpPage = "Plans",
+        SaveCaption = "Try",
+        Entries =
+        [
+            .. Asked.Where(asked => asked.Position != Position.FrontAxle || bench.Driveline.FrontAxle is not null).Select(asked => new TextEntry(asked.Position.ToString(), Caption(asked.Position))
+            {
+                Initial = tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed ?? "",
+                Hint = $"{asked.Hint}; empty: as it is",
+                Check = values => values.IsEmpty(asked.Position.ToString()) ? null : PlannedDriveline.Read(bench.Driveline, asked.Position, values[asked.Position.ToString()]).Refusal?.Sentence,
+            }),
+        ],
+        Echo = values => Parsed.From(() => bench.With(shop, Typed(values, tried))).Understood(out var whole) ? Says(bench, whole) : [],
+        Save = values => Checks.Try(() => put(Typed(values, tried))),
+    };
+
+    /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
+    public static string Cruise(VehicleOnBench bench)
+        => bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
+
+    private static string Caption(Position position) => string.Concat(position.InWords()[..1].ToUpperInvariant(), position.InWords()[1..]);
+
+    // A part of the shop that is tried stays where nothing is typed in its place.
+    private static List<PlannedChange> Typed(FormValues values, IReadOnlyList<PlannedChange> tried) =>
+    [
+        .. Asked.Select(asked => asked.Position).Where(position => !values.IsEmpty(position.ToString())).Select(position => new PlannedChange(position, values[position.ToString()])),
+        .. tried.Where(change => change.ComponentId is not null && values.IsEmpty(change.Position.ToString())),
+    ];
+
+    private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after)
+    {
+        var lines = new List<string>();
+        if (Cruise(after) is { Length: > 0 } cruise) lines.Add(Cruise(before) is { Length: > 0 } was && was != cruise ? $"Cruise {was} becomes {cruise}." : $"Cruise {cruise}.");
+        if (GearSpeeds.Of(after.Driveline) is { } speeds)
+            lines.Add($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}");
+        lines.Add($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}.");
+        lines.AddRange(after.Findings.Where(finding => finding.Verdict == Verdict.Clash).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Says}"));
+        return lines;
+    }
+}

@@ -1,0 +1,63 @@
+using BuildLog.Data.Costs;
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Hunting;
+
+/// <summary>Whether an offered part would do, before the money is spent: its claim against the windows that are hunted, and in the driveline it would go into.</summary>
+/// <param name="Verdict">The worse of the two; a claim that says nothing is a watch.</param>
+/// <param name="Reason">The sentence that decides.</param>
+/// <param name="IsTooDear">It costs more than it may.</param>
+internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDear)
+{
+    /// <summary><c>~ watch: no number is claimed; count it. Over the price it may have.</c></summary>
+    public string InWords => $"{Verdict.InWords()}: {Reason}{(IsTooDear ? " It costs more than it may." : "")}";
+
+    public static JudgedOffer Of(VehicleOnBench bench, WantedPart wanted, string claimed, Money? price)
+    {
+        var judged = OfferJudgement.Of(wanted, claimed, price);
+        var inPlace = InPlace(bench, wanted.Kind, claimed);
+        var window = judged.Windows.Where(each => each.Claimed is not null).MinBy(each => each.Verdict);
+        if (window is null && inPlace is null) return new(Verdict.Watch, claimed.Trim().Length == 0 ? "no number is claimed; count or measure it." : $"nothing can be made of '{claimed}'; count or measure it.", judged.IsTooDear);
+
+        // What is open was open before: the offer is not to blame for it, but it is said.
+        var worst = inPlace?.Findings.Where(finding => finding.Verdict != Verdict.Open).MinBy(finding => finding.Verdict);
+        var open = inPlace?.Findings.Count(finding => finding.Verdict == Verdict.Open) ?? 0;
+        var stillOpen = open == 0 ? "" : FormattableString.Invariant($" Still open about it: {open}.");
+        if (window is not null && (worst is null || window.Verdict <= worst.Verdict)) return new(window.Verdict, InWindow(window) + stillOpen, judged.IsTooDear);
+
+        return worst is null ? new(Verdict.Watch, inPlace!.Reason, judged.IsTooDear) : new(worst.Verdict, worst.Says + stillOpen, judged.IsTooDear);
+    }
+
+    private static string InWindow(WindowJudgement window)
+    {
+        var unit = window.Window.Quantity is WindowOf.AxleRatio or WindowOf.TopGearRatio or WindowOf.OverdriveRatio or WindowOf.LowRangeRatio ? Units.One : Units.Metre;
+        var lies = window.Verdict switch
+        {
+            Verdict.Fits => "lies inside",
+            Verdict.Clash => "lies outside",
+            _ => "reaches over an edge of",
+        };
+        return $"the claimed {Rounded.WithInterval(window.Claimed!, unit)} {lies} the {window.Window.Quantity.InWords()} wanted, {window.Window.Read().InWords(unit)}.";
+    }
+
+    private static OfferJudged? InPlace(VehicleOnBench bench, WantedKind kind, string claimed)
+    {
+        var (driveline, goals) = (bench.Driveline, bench.Goals);
+        Candidate<T> Offered<T>(T part)
+            where T : class
+            => new("offer", part, Pool.Offered);
+        return kind switch
+        {
+            WantedKind.Axle when ToldPart.Axle(claimed, "offer", driveline.DrivingAxle).Understood(out var axle) => Offers.Judge(driveline, goals, Offered(axle)),
+            WantedKind.Transmission when ToldPart.Gearbox(claimed, "offer", driveline.Transmission).Understood(out var box) => Offers.Judge(driveline, goals, Offered(box)),
+            WantedKind.Overdrive when ToldPart.Overdrive(claimed, "offer").Understood(out var unit) => Offers.Judge(driveline, goals, Offered(unit)),
+            WantedKind.Tyres or WantedKind.Wheels when ToldPart.Tyres(claimed, "offer", driveline.Tyres).Understood(out var tyres) => Offers.Judge(driveline, goals, Offered<TyreSet>(tyres)),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,68 @@
+using BuildLog.Data.Costs;
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Hunting;
+
+/// <summary>Asks for a part to be hunted: between which values it will do, what it must have, what it may cost and by when.</summary>
+internal static class WantedForm
+{
+    private const char Colon = ':';
+
+    /// <param name="wanted">A new one, or one to be changed.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
+    public static Form For(WantedPart wanted, DateOnly today, Action<Action<WantedPart>> save)
+    {
+        var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
+        return new()
+        {
+            Title = $"Wanted: {wanted.Kind.InWords()}",
+            HelpPage = "Wanted",
+            Entries =
+            [
+                new TextEntry("title", "Name") { Initial = wanted.Title, Hint = "such as longer axle", Check = Checks.Filled("title", "What is it called?") },
+                new ChoiceEntry("of", "Its window is of", [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
+                new TextEntry("low", "From") { Initial = window.Low, Hint = "empty: open on this side" },
+                new TextEntry("high", "To") { Initial = window.High, Hint = "empty: open on this side" },
+                new LinesEntry("musts", "Must have", 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = "one a line, such as bolt circle: 5 × 114.3", Check = values => Musts(values).Refusal?.Sentence },
+                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.Read(text, Currency.Euro)) },
+                new TextEntry("deadline", "Needed by") { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = "a date, or empty", Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
+                new TextEntry("notes", "Notes") { Initial = wanted.Notes },
+            ],
+            Save = values => Checks.Try(() => save(edited =>
+            {
+                (edited.Title, edited.Notes) = (values["title"], values["notes"]);
+                edited.Windows = values.IsEmpty("low") && values.IsEmpty("high") ? [] : [new(Enum.Parse<WindowOf>(values["of"]), values["low"], values["high"]), .. wanted.Windows.Skip(1)];
+                edited.MustHaves = Musts(values).OrRefuse();
+                edited.Most = values.IsEmpty("most") ? null : MoneyText.Read(values["most"], Currency.Euro).OrRefuse();
+                edited.Deadline = values.IsEmpty("deadline") ? null : DayText.Read(values["deadline"], today).OrRefuse();
+            })),
+        };
+    }
+
+    private static Parsed<List<MustHave>> Musts(FormValues values)
+    {
+        var musts = new List<MustHave>();
+        foreach (var line in values.Lines("musts"))
+        {
+            var at = line.IndexOf(Colon, StringComparison.Ordinal);
+            if (at < 1 || at == line.Length - 1) return new Refusal("must", $"'{line}' says no more than a name: write what, a colon, and what it must be.", "bolt circle: 5 × 114.3");
+            musts.Add(new(line[..at].Trim(), line[(at + 1)..].Trim()));
+        }
+
+        return musts;
+    }
+
+    private static WindowOf Quantity(WantedKind kind) => kind switch
+    {
+        WantedKind.Transmission => WindowOf.TopGearRatio,
+        WantedKind.Overdrive => WindowOf.OverdriveRatio,
+        WantedKind.TransferCase => WindowOf.LowRangeRatio,
+        WantedKind.Axle => WindowOf.AxleRatio,
+        WantedKind.Tyres => WindowOf.Circumference,
+        WantedKind.Wheels => WindowOf.Width,
+        _ => WindowOf.Length,
+    };
+}

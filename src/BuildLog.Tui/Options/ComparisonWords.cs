@@ -1,0 +1,60 @@
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Papers.Comparisons;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>Two to four drivelines side by side, as a table for the terminal and as a page of the sheet.</summary>
+internal static class ComparisonWords
+{
+    private const int MatterWidth = 20;
+    private const string Unknown = "not known";
+
+    public static IReadOnlyList<ComparedRow> Rows(OptionComparison compared, UnitSystem units) =>
+    [
+        .. compared.Figures.Select(row => new ComparedRow(row.What, [.. row.Values.Select(value => value is null ? null : Rounded.WithInterval(value, units.Shown(row.Unit)))])),
+        new("clash", Counts(compared, counts => counts.Clash)),
+        new("open", Counts(compared, counts => counts.Open)),
+        new("watch", Counts(compared, counts => counts.Watch)),
+        new("fits", Counts(compared, counts => counts.Fits)),
+    ];
+
+    /// <summary>The table in a width.</summary>
+    public static IReadOnlyList<string> Table(OptionComparison compared, UnitSystem units, int width)
+    {
+        var each = ((width - MatterWidth) / compared.Names.Count) - 2;
+        return
+        [
+            .. Lines("", compared.Names, each),
+            new string('─', MatterWidth + (compared.Names.Count * (each + 2))),
+            .. Rows(compared, units).SelectMany(row => Lines(row.Matter, [.. row.Values.Select(value => value ?? Unknown)], each)),
+        ];
+    }
+
+    public static OptionsCompared Page(VehicleOnBench bench, OptionComparison compared, UnitSystem units, MapWords? map, Paper paper, DateTimeOffset printed) => new()
+    {
+        Id = bench.Vehicle.Uid,
+        Created = printed,
+        Paper = paper,
+        PrintedOn = Forms.DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+        About = bench.Vehicle.Name,
+        Goal = string.Join("; ", GoalWords.Of(bench.Goals, bench.Findings, units).Wants),
+        Options = compared.Names,
+        Rows = Rows(compared, units),
+        Map = map is null ? null : new(map.Rows, map.Left, map.Right, map.Cells),
+        Notes = ["Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word."],
+    };
+
+    private static IReadOnlyList<string?> Counts(OptionComparison compared, Func<VerdictCounts, int> of) => [.. compared.Counts.Select(counts => Rounded.Fixed(of(counts), 0))];
+
+    // A cell that is too long goes on below itself.
+    private static IEnumerable<string> Lines(string matter, IReadOnlyList<string> cells, int each)
+    {
+        List<List<string>> wrapped = [[.. TextFit.Wrap(matter, MatterWidth)], .. cells.Select(cell => TextFit.Wrap(cell, each).ToList())];
+        for (var k = 0; k < wrapped.Max(lines => lines.Count); k++)
+            yield return string.Join("  ", wrapped.Select((lines, column) => TextFit.Exactly(lines.ElementAtOrDefault(k) ?? "", column == 0 ? MatterWidth - 2 : each))).TrimEnd();
+    }
+}

@@ -1,0 +1,58 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>A vehicle as a plan or a what-if would have it; nothing is fitted and nothing is stored.</summary>
+internal static class PlannedDriveline
+{
+    /// <summary>Typed for going without a part.</summary>
+    public const string None = "none";
+
+    private const string Name = "what if";
+
+    /// <summary>The vehicle with the changes made and judged again.</summary>
+    /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
+    public static VehicleOnBench With(this VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> changes)
+    {
+        var driveline = bench.Driveline;
+        foreach (var change in changes)
+        {
+            driveline = change.ComponentId is { } id
+                ? shop.Trying(driveline, change.Position, [shop.Parts().First(part => part.Component.Id == id).Component])[0]
+                : Read(driveline, change.Position, change.Listed).OrRefuse();
+        }
+
+        return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Findings = AllChecks.Look(driveline, bench.Goals) };
+    }
+
+    /// <summary>A driveline with one part as told.</summary>
+    public static Parsed<Driveline> Read(Driveline driveline, Position position, string text)
+    {
+        var none = text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase);
+        return position switch
+        {
+            Position.Engine => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute)
+                .Then<Driveline>(redline => driveline with { Engine = (driveline.Engine ?? new(Name)) with { Redline = new(redline.ToMeasured("redline"), Source.OwnersWord, text) } }),
+            Position.Transmission => ToldPart.Gearbox(text, Named(driveline.Transmission?.Name), driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
+            Position.Overdrive when none => driveline with { Overdrive = null },
+            Position.Overdrive => ToldPart.Overdrive(text, Named(driveline.Overdrive?.Name)).Then<Driveline>(unit => driveline with { Overdrive = unit }),
+            Position.TransferCase when none => driveline with { TransferCase = null },
+            Position.TransferCase => QuotedRatio.ReadMeasured(text, RatioRange.Transfer, "transfer case high")
+                .Then<Driveline>(high => driveline with { TransferCase = (driveline.TransferCase ?? new(Name, null, null)) with { High = new(high, Source.OwnersWord, text) } }),
+            Position.RearAxle => ToldPart.Axle(text, Named(driveline.RearAxle?.Name), driveline.RearAxle).Then<Driveline>(axle => driveline with { RearAxle = axle }),
+            Position.FrontAxle => ToldPart.Axle(text, Named(driveline.FrontAxle?.Name), driveline.FrontAxle).Then<Driveline>(axle => driveline with { FrontAxle = axle }),
+            Position.Tyres => ToldPart.Tyres(text, Named(driveline.Tyres?.Name), driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
+            _ => new Refusal("position", $"The {position.InWords()} has no number to try here.", ""),
+        };
+    }
+
+    private static string Named(string? fitted) => fitted is null ? Name : $"{Name}: {fitted}";
+}

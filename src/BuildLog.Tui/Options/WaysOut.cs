@@ -1,0 +1,33 @@
+using BuildLog.Data;
+using BuildLog.Gearing.Options;
+using BuildLog.Tui.Bench;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>What a search among the shop's, the offered and the listed parts came to for one vehicle.</summary>
+/// <param name="Answer">The options, the best first.</param>
+/// <param name="Currency">Of the costs; null where no price is known.</param>
+/// <param name="Contradictions">Wishes that exclude each other while the other parts stay.</param>
+/// <param name="Unclear">Offers whose claim says too little to be searched.</param>
+internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyList<string> Contradictions, IReadOnlyList<string> Unclear)
+{
+    /// <summary>From every pool, whatever may change.</summary>
+    /// <exception cref="Gearing.Quantities.RefusedException">There is nothing to search.</exception>
+    public static WaysOut Of(Shop shop, VehicleOnBench bench, DateOnly day)
+        => Of(bench, new PartsToTry(shop, bench, PartsToTry.EveryPool, PartsToTry.EveryPosition(bench.Driveline), day));
+
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="tried">What may be combined.</param>
+    /// <param name="progress">The share done, now and then.</param>
+    /// <param name="cancel">Ends the search.</param>
+    public static WaysOut Of(VehicleOnBench bench, PartsToTry tried, IProgress<double>? progress = null, CancellationToken cancel = default)
+        => Of(bench, tried.All(), tried.Unclear, progress, cancel);
+
+    /// <summary>The same of parts that have been read already: no record is asked, so it may run beside the screen.</summary>
+    public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)
+    {
+        var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts, progress, cancel: cancel);
+        var contradictions = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Select(window => window.Contradiction).OfType<string>();
+        return new(answer, parts.Currency, [.. contradictions], unclear);
+    }
+}

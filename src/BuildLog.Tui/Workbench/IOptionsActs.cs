@@ -1,0 +1,24 @@
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What the keys of the options page do.</summary>
+internal interface IOptionsActs
+{
+    /// <summary>Reads what may be tried, now, and searches it, beside the screen.</summary>
+    Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel);
+
+    /// <summary>Makes the part of a way out a wanted one.</summary>
+    /// <returns>What happened, or null if nothing did.</returns>
+    string? Want(IWorkbenchView view, int place);
+
+    /// <summary>Shows the yard card of a part of a way out, and writes it if wanted.</summary>
+    string? Card(IWorkbenchView view, int place);
+
+    /// <summary>Keeps a way out as a plan.</summary>
+    string? Plan(IWorkbenchView view, int place);
+
+    /// <summary>Shows what is fitted beside one to three ways out.</summary>
+    void Beside(IWorkbenchView view, IReadOnlyList<int> places);
+
+    /// <summary>Shows axle against tyre.</summary>
+    void Map(IWorkbenchView view);
+}

@@ -1,0 +1,21 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What the page says about the chosen way out.</summary>
+internal static class OptionText
+{
+    public static IReadOnlyList<TextLine> Of(OptionsModel model, OptionRow row)
+    {
+        var lines = new List<TextLine>
+        {
+            TextLine.Of(new TextRun($"{row.Worst.Sign()} {row.Counts}", row.Worst.Tone()), new TextRun($"  {row.Cruise}  {row.Cost}  {row.Sure}")),
+        };
+        lines.AddRange(row.Parts.Select(part => TextLine.Of($"  {part}", Tone.Strong)));
+        lines.AddRange(row.Says.Select(says => TextLine.Of(new TextRun($"{says.Verdict.Sign()} {says.Verdict.InWords()}  ", says.Verdict.Tone()), new TextRun(says.Sentence))));
+        lines.Add(TextLine.Of(model.Summary, Tone.Quiet));
+        lines.AddRange((model.Notes ?? []).Select(note => TextLine.Of(note, Tone.Quiet)));
+        return lines;
+    }
+}

@@ -1,0 +1,26 @@
+using BuildLog.Gearing.Checks;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The ways out of a vehicle's clashes, fewest parts first.</summary>
+/// <param name="Summary">How much was searched.</param>
+/// <param name="Notes">What was thrown out and why, and which wishes exclude each other.</param>
+/// <param name="Missing">Said instead of a list where there is none.</param>
+internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summary = "", IReadOnlyList<string>? Notes = null, string Missing = "")
+{
+    public static OptionsModel None { get; } = new([]);
+}
+
+/// <summary>One way out.</summary>
+/// <param name="Place">Its place in the ranking, from 1.</param>
+/// <param name="Changes">Parts changed.</param>
+/// <param name="Worst">The worst of its findings.</param>
+/// <param name="Counts">The findings that do not fit, in words.</param>
+/// <param name="Parts">What would be fitted, where each comes from.</param>
+/// <param name="Short">The same without that.</param>
+/// <param name="Cruise">The engine speed at the first cruise goal; empty where it cannot be said.</param>
+/// <param name="Cost">What it costs, or that nobody knows.</param>
+/// <param name="Sure">In which share of the uncertainty it still fits.</param>
+/// <param name="Says">The sentences of the findings that do not fit, the worst first.</param>
+internal sealed record OptionRow(
+    int Place, int Changes, Verdict Worst, string Counts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says);

@@ -1,0 +1,130 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The ways out, fewest parts first; below them what the chosen one comes to. The search runs beside the screen and can be ended.</summary>
+internal sealed class OptionsPage : ListPage
+{
+    private const int MostBeside = 3;
+    private const string Ended = "The search was ended. Press x to search again.";
+
+    private readonly IOptionsActs acts;
+    private readonly HashSet<int> marked = [];
+    private OptionsModel model = OptionsModel.None;
+    private CancellationTokenSource? running;
+    private long vehicleId;
+
+    public OptionsPage(IOptionsActs acts)
+        : base("Options", "")
+    {
+        this.acts = acts;
+        Acts =
+        [
+            new((Key)'h', "Hunt the part of the chosen way out", new("h", "hunt"), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
+            new((Key)'y', "The yard card for it", new("y", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
+            new((Key)'v', "Mark it, to be put beside others", new("v", "mark"), (_, _) => Mark()),
+            new((Key)'b', "What is fitted beside the marked ones", new("b", "beside"), (view, _) => Beside(view)),
+            new((Key)'z', "The map of axle against tyre", new("z", "map"), (view, _) => ShowMap(view)),
+            new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
+            new((Key)'x', "End the search, or search again", new("x", "stop"), (_, _) => EndOrBegin()),
+        ];
+    }
+
+    public override IReadOnlyList<PageAct> Acts { get; }
+
+    private OptionRow? Chosen => model.Rows.ElementAtOrDefault(Row);
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
+    {
+        vehicleId = vehicle.Id;
+        Begin(fromTop);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing) End();
+        base.Dispose(disposing);
+    }
+
+    private void Begin(bool fromTop)
+    {
+        End();
+        marked.Clear();
+        running = new();
+        var cancel = running.Token;
+        Put(new([], Missing: "Searching …"), fromTop);
+        var found = acts.Find(vehicleId, new Told(share => OnScreen(() => Put(new([], Missing: FormattableString.Invariant($"Searching … {share * 100:0} %; x ends it.")), fromTop), cancel)), cancel);
+        if (found.IsCompletedSuccessfully) Put(found.Result, fromTop);
+        else found.ContinueWith(done => OnScreen(() => Put(done.GetAwaiter().GetResult(), fromTop), cancel), cancel, TaskContinuationOptions.None, TaskScheduler.Default);
+    }
+
+    // What comes after the search was ended, or after another began, is nobody's any more.
+    private void OnScreen(Action show, CancellationToken cancel) => App?.Invoke(() =>
+    {
+        if (!cancel.IsCancellationRequested) show();
+    });
+
+    private void End()
+    {
+        running?.Cancel();
+        running?.Dispose();
+        running = null;
+    }
+
+    private string? EndOrBegin()
+    {
+        if (model.Rows.Count == 0 && running is not null)
+        {
+            End();
+            Put(new([], Missing: Ended), fromTop: true);
+        }
+        else
+        {
+            Begin(fromTop: true);
+        }
+
+        return null;
+    }
+
+    private string? Mark()
+    {
+        if (Chosen is { } row && !marked.Remove(row.Place) && marked.Count < MostBeside) marked.Add(row.Place);
+        Put(model, fromTop: false);
+        return null;
+    }
+
+    private string? Beside(IWorkbenchView view)
+    {
+        var places = marked.Count > 0 ? marked.Order().ToList() : Chosen is { } row ? [row.Place] : [];
+        if (places.Count > 0) acts.Beside(view, places);
+        return null;
+    }
+
+    private string? ShowMap(IWorkbenchView view)
+    {
+        acts.Map(view);
+        return null;
+    }
+
+    private void Put(OptionsModel newModel, bool fromTop)
+    {
+        model = newModel;
+        WhenEmpty = string.Join("\n", [model.Missing, .. model.Notes ?? []]);
+        Show(
+            [new("", 1), new("parts", 5), new("way out"), new("cruise", 18, Right: true, FromWidth: 76), new("findings", 16, FromWidth: 60), new("cost", 15, Right: true)],
+            model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
+        SetNeedsDraw();
+    }
+
+    private TextRun[] Cells(OptionRow row) =>
+    [
+        new(marked.Contains(row.Place) ? "*" : " ", Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, Tone.Strong), new(row.Cruise),
+        new($"{row.Worst.Sign()} {row.Counts}", row.Worst.Tone()), new(row.Cost),
+    ];
+
+    private sealed class Told(Action<double> tell) : IProgress<double>
+    {
+        public void Report(double value) => tell(value);
+    }
+}

@@ -1,0 +1,15 @@
+using BuildLog.Gearing.Checks;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The what-ifs that were kept of a vehicle.</summary>
+/// <param name="Trying">What is tried on the bench now without being kept; empty for nothing.</param>
+internal sealed record PlansModel(IReadOnlyList<PlanRow> Rows, string Trying = "");
+
+/// <summary>One plan and what it comes to today.</summary>
+/// <param name="Worst">The worst finding it would have; null where it cannot be said.</param>
+/// <param name="Counts">The findings in a few words.</param>
+/// <param name="Cruise">The engine speed at the first cruise goal.</param>
+/// <param name="State">Open, kept or rejected.</param>
+/// <param name="Lines">What it changes, what became of it and why, and what would not fit.</param>
+internal sealed record PlanRow(long Id, string Name, string Date, string State, Verdict? Worst, string Counts, string Cruise, IReadOnlyList<string> Lines);

@@ -1,0 +1,51 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What if: other numbers on the bench without storing them, and the plans that were kept of it.</summary>
+internal sealed class PlansPage : ListPage
+{
+    private const string NothingYet = "No plan yet. Press i to try other numbers: everything moves, nothing is stored.";
+
+    private readonly IPlansActs acts;
+    private PlansModel model = new([]);
+
+    public PlansPage(IPlansActs acts)
+        : base("Plans", NothingYet)
+    {
+        this.acts = acts;
+        Acts =
+        [
+            new((Key)'i', "What if: try other numbers", new("i", "what if"), (view, vehicle) => acts.Try(view, vehicle.Id)),
+            new(Key.Enter, "Try the chosen plan", new("Enter", "try"), (_, vehicle) => On(row => acts.TryPlan(vehicle.Id, row))),
+            new((Key)'p', "Keep what is tried as a plan", new("p", "keep"), (view, vehicle) => acts.Keep(view, vehicle.Id)),
+            new((Key)'d', "Drop what is tried", new("d", "drop"), (view, vehicle) => acts.Drop(view, vehicle.Id)),
+            new((Key)'x', "Say what became of the plan", new("x", "decide"), (view, vehicle) => On(row => acts.Decide(view, vehicle.Id, row))),
+        ];
+    }
+
+    public override IReadOnlyList<PageAct> Acts { get; }
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
+    {
+        model = acts.Read(vehicle.Id);
+        WhenEmpty = model.Trying.Length > 0 ? $"On the bench, not stored: {model.Trying}. p keeps it as a plan, d drops it." : NothingYet;
+        Show([new("plan"), new("", 9), new("findings", 17), new("cruise", 18, Right: true, FromWidth: 76)], model.Rows, Cells, TextOf, fromTop);
+    }
+
+    private static TextRun[] Cells(PlanRow row) =>
+    [
+        new(row.Name, Tone.Strong), new(row.State, Tone.Quiet),
+        row.Worst is { } worst ? new($"{worst.Sign()} {row.Counts}", worst.Tone()) : new(row.Counts), new(row.Cruise),
+    ];
+
+    private IReadOnlyList<TextLine> TextOf(PlanRow row, int width) =>
+    [
+        TextLine.Of(new TextRun(row.Name, Tone.Strong), new TextRun($"  {row.Date}", Tone.Quiet)),
+        .. row.Lines.Select(line => TextLine.Of(line)),
+        .. model.Trying.Length > 0 ? [TextLine.Of($"On the bench, not stored: {model.Trying}", Tone.Watch)] : Array.Empty<TextLine>(),
+    ];
+
+    private string? On(Func<PlanRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? act(row) : null;
+}

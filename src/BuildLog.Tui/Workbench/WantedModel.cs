@@ -1,0 +1,17 @@
+using BuildLog.Gearing.Checks;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>What is hunted for a vehicle, each part followed by its offers.</summary>
+internal sealed record WantedModel(IReadOnlyList<WantedRow> Rows);
+
+/// <summary>A wanted part, or an offer for the one above it.</summary>
+/// <param name="WantedId">The wanted part it belongs to.</param>
+/// <param name="OfferId">Null for the wanted part itself.</param>
+/// <param name="What">Its name.</param>
+/// <param name="Says">Its window, or what is claimed.</param>
+/// <param name="Price">What it may cost, or costs; empty where nobody said.</param>
+/// <param name="Verdict">Of an offer; null for a wanted part.</param>
+/// <param name="State">How the hunt stands, or the verdict, in a word.</param>
+/// <param name="Lines">Everything else, a line each.</param>
+internal sealed record WantedRow(long WantedId, long? OfferId, string What, string Says, string Price, Verdict? Verdict, string State, IReadOnlyList<string> Lines);

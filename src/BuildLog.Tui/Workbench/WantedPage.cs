@@ -1,0 +1,44 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Input;
+
+namespace BuildLog.Tui.Workbench;
+
+/// <summary>The parts that are hunted with their offers, each judged; below them what they must be, and why an offer would do or not.</summary>
+internal sealed class WantedPage : ListPage
+{
+    private readonly IWantedActs acts;
+    private WantedModel model = new([]);
+
+    public WantedPage(IWantedActs acts)
+        : base("Wanted", "Nothing is hunted. Press h, or h on a way out of the page Options.")
+    {
+        this.acts = acts;
+        Acts =
+        [
+            new((Key)'h', "Hunt another part", new("h", "hunt"), (view, vehicle) => acts.New(view, vehicle.Id)),
+            new((Key)'o', "Enter an offer, judged as it is typed", new("o", "offer"), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
+            new((Key)'c', "Type in what was counted in the yard", new("c", "counts"), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
+            new((Key)'y', "The yard card", new("y", "card"), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
+            new(Key.Enter, "Change it", new("Enter", "change"), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
+            new((Key)'d', "Found, or wanted no more", new("d", "done"), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
+        ];
+    }
+
+    public override IReadOnlyList<PageAct> Acts { get; }
+
+    public override void Show(VehicleModel vehicle, bool fromTop)
+    {
+        model = acts.Read(vehicle.Id);
+        Show(
+            [new("wanted, and offered for it"), new("window, claim", 14), new("price", 14, Right: true), new("", 9)],
+            model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop);
+    }
+
+    private static TextRun[] Cells(WantedRow row) =>
+    [
+        row.OfferId is null ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
+        row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, Tone.Quiet),
+    ];
+
+    private string? On(Func<WantedRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? act(row) : null;
+}

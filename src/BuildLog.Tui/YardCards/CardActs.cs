@@ -1,0 +1,67 @@
+using BuildLog.Data;
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet;
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Papers;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Sheets;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.YardCards;
+
+/// <summary>Shows the yard card of a part, then asks whether it goes on paper.</summary>
+internal sealed class CardActs(Shop shop, TimeProvider clock)
+{
+    /// <returns>What was written, or null if nothing was.</returns>
+    public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind)
+    {
+        if (Enum.GetValues<CardPart>().Where(each => each.IsFor(kind)).ToList() is not [var part])
+        {
+            view.Say($"There is no card for {kind.InWords()}: for an axle, a gearbox and tyres there is one.");
+            return null;
+        }
+
+        try
+        {
+            var card = CardOfVehicle.Read(shop, bench, part);
+            view.Tell($"Yard card: {part.InWords()}", CardText.Of(card.Content(Paper.A6, clock.GetLocalNow())));
+            string? said = null;
+            return view.Confirm(new("Print it?", "The same on a page for the pocket, A6 or half a letter.", "Print", "Not now")) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
+        }
+        catch (RefusedException refused)
+        {
+            view.Say(refused.Refusal.Sentence);
+            return null;
+        }
+    }
+
+    private Form Form(CardOfVehicle card, Action<string> said) => new()
+    {
+        Title = "Print the yard card",
+        HelpPage = "Wanted",
+        SaveCaption = "Write",
+        Entries =
+        [
+            new TextEntry("file", "File") { Initial = UsualName(card), Hint = "a PDF; a bare name goes to the folder you started in", Check = Checks.Needed("file", SheetFile.Read) },
+            new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A6), "A6"), new(nameof(Paper.HalfLetter), "half a letter")]) { Initial = nameof(Paper.A6) },
+        ],
+        Save = values =>
+        {
+            try
+            {
+                var path = SheetFile.Read(values["file"]).OrRefuse();
+                said(SheetForm.InWords(path, PaperWriter.WriteFile(card.Content(Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow()), path)));
+                return SaveOutcome.Done;
+            }
+            catch (SheetWriteException refused)
+            {
+                return SaveOutcome.Refuse("file", refused.Message);
+            }
+        },
+    };
+
+    private static string UsualName(CardOfVehicle card)
+        => $"{string.Concat(card.Bench.Vehicle.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')).Trim('-')}-{card.Part.InWords()}-card.pdf";
+}

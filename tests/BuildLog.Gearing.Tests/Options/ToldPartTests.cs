@@ -1,0 +1,49 @@
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Options;
+
+public sealed class ToldPartTests
+{
+    // 3.36 is rounded: ±0.005 rectangular; 37/11 is exact.
+    [Theory]
+    [InlineData("3.36", 3.36, 0.0028868)]
+    [InlineData("37/11", 3.3636364, 0)]
+    public void An_axle_is_as_sure_as_its_claim(string text, double ratio, double u)
+    {
+        var axle = ToldPart.Axle(text, "offer", InventedCar.Plain.RearAxle).OrRefuse();
+
+        Assert.Equal(ratio, axle.Ratio!.Value.Value, 1e-6);
+        Assert.Equal(u, axle.Ratio.Value.StandardUncertainty, 1e-6);
+    }
+
+    [Fact]
+    public void One_ratio_alone_is_the_top_gear_of_the_box_that_is_fitted()
+        => Assert.Equal([3.5, 2.1, 1.4, 0.82], ToldPart.Gearbox("0.82", "what if", InventedCar.Plain.Transmission).OrRefuse().Gears.Select(gear => gear.Ratio.Value.Value));
+
+    [Fact]
+    public void All_gears_make_a_box_of_their_own()
+        => Assert.Equal(5, ToldPart.Gearbox("3.32 2.05 1.38 1.00 0.81", "box", InventedCar.Plain.Transmission).OrRefuse().Gears.Count);
+
+    // UN R30: 15 in are 381 mm, and twice 65 % of 205 mm: 647.5 mm across.
+    [Fact]
+    public void Tyres_are_told_by_size_or_by_circumference()
+    {
+        Assert.Equal(2.05, ToldPart.Tyres("2.05 m", "set", null).OrRefuse().RollingCircumference!.Value.Value, 1e-9);
+        Assert.InRange(ToldPart.Tyres("205/65R15", "set", null).OrRefuse().RollingCircumference!.Value.Value, 0.94 * Math.PI * 0.6475, Math.PI * 0.6475);
+    }
+
+    [Theory]
+    [InlineData("25 m")]
+    [InlineData("205/65R")]
+    public void Impossible_tyres_are_a_sentence(string text)
+        => Assert.NotEmpty(ToldPart.Tyres(text, "set", null).Refusal!.Sentence);
+
+    [Theory]
+    [InlineData("1.00 2.05 3.32", "2.05 cannot follow 1")]
+    [InlineData("0.82", "write all its forward gears")]
+    [InlineData("3.32 fast", "fast")]
+    public void An_impossible_box_is_a_sentence(string text, string says)
+        => Assert.Contains(says, ToldPart.Gearbox(text, "box", null).Refusal!.Sentence, StringComparison.Ordinal);
+}

@@ -1,0 +1,80 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Tests.Samples;
+
+/// <summary>Ways out, a hunt and plans of the invented shop, written out by hand; acts that only note what they were asked.</summary>
+internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
+{
+    public static OptionsModel Options { get; } = new(
+        [
+            new(2, 1, Verdict.Watch, "1 open 2 watch", ["axle Hedge 5, row 2 (offered at 280.00 EUR)"], "Hedge 5, row 2", "2720 ± 70 rev/min", "280.00 EUR", "sure by 88 %",
+                [(Verdict.Open, "Cannot be said: the largest diameter the arches clear is not known."), (Verdict.Watch, "The claimed 3.08 is only quoted.")]),
+            new(3, 1, Verdict.Open, "1 open 1 watch", ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "sure by 99 %", []),
+            new(1, 2, Verdict.Open, "1 open", ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %", []),
+        ],
+        "12,480 combinations tried, 23 of them judged by every check.",
+        ["3,120 thrown out: Tyre diameter over the limit"]);
+
+    public static WantedModel Wanted { get; } = new(
+    [
+        new(1, null, "longer axle", "2.79 to 3.34", "to 350.00 EUR", null, "hunting", ["axle ratio 2.79 to 3.34", "must have bolt circle: 5 × 114.3", "costs at most 350.00 EUR"]),
+        new(1, 11, "Hedge 5, row 2", "3.08", "280.00 EUR", Verdict.Fits, "fits", ["fits: the claimed 3.08 ± 0.01 lies inside the axle ratio wanted, 2.79 to 3.34.", "at Pond yard"]),
+        new(1, 12, "axle without a vehicle", "", "", Verdict.Watch, "watch", ["watch: no number is claimed; count or measure it."]),
+    ]);
+
+    public static PlansModel Plans { get; } = new(
+        [new(5, "3.08 on the tall tyres", "3 May 2026", "rejected", Verdict.Clash, "1 clash 1 open", "2560 ± 40 rev/min", ["axle 3.08, tyres 215/75R15", "rejected: tyre diameter: 704 mm is over the limit"])],
+        "axle 3.36");
+
+    public List<string> Asked { get; } = [];
+
+#pragma warning disable CA2000 // The screen the pages are added to disposes them.
+    /// <summary>The pages that show all of it.</summary>
+    public IReadOnlyList<VehiclePage> Pages() => [new OptionsPage(this), new WantedPage(this), new PlansPage(this)];
+#pragma warning restore CA2000
+
+    public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel) => Task.FromResult(Options);
+
+    public string? Want(IWorkbenchView view, int place) => Note($"want {place}");
+
+    public string? Card(IWorkbenchView view, int place) => Note($"card {place}");
+
+    public string? Plan(IWorkbenchView view, int place) => Note($"plan {place}");
+
+    public void Beside(IWorkbenchView view, IReadOnlyList<int> places) => Note($"beside {string.Join(' ', places)}");
+
+    public void Map(IWorkbenchView view) => Note("map");
+
+    WantedModel IWantedActs.Read(long vehicleId) => Wanted;
+
+    public string? New(IWorkbenchView view, long vehicleId) => Note("new");
+
+    public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"edit {row.What}");
+
+    public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"offer {row.What}");
+
+    public string? Count(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"count {row.What}");
+
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"card {row.What}");
+
+    public string? Close(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"close {row.What}");
+
+    PlansModel IPlansActs.Read(long vehicleId) => Plans;
+
+    public string? Try(IWorkbenchView view, long vehicleId) => Note("try");
+
+    public string? TryPlan(long vehicleId, PlanRow row) => Note($"try {row.Name}");
+
+    public string? Keep(IWorkbenchView view, long vehicleId) => Note("keep");
+
+    public string? Drop(IWorkbenchView view, long vehicleId) => Note("drop");
+
+    public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"decide {row.Name}");
+
+    private string? Note(string what)
+    {
+        Asked.Add(what);
+        return null;
+    }
+}
