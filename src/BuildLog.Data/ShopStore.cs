@@ -85,7 +85,7 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     private bool IsOfDamage(Exception trouble) => trouble switch
     {
         RefusedException or OperationCanceledException or SqliteException => false,
-        FormatException => true, // an identifier that is none
+        FormatException => true, // an identifier, a word or a column that is none
         _ => FileTroubles.Explain(trouble, path) is null && RecordCheck.FindsDamage(path),
     };
 }

@@ -6,12 +6,12 @@ internal sealed class Known<T>(Func<IReadOnlyCollection<long>, IEnumerable<T>> r
 {
     private readonly Dictionary<long, T> known = [];
 
-    public T this[long id] => known[id];
+    public T this[long id] => known.TryGetValue(id, out var record) ? record : throw new FormatException($"There is no {typeof(T).Name} {id}.");
 
     public bool Holds(long id) => known.ContainsKey(id);
 
     /// <summary>The one that was named, after <see cref="Load"/>; null where none was.</summary>
-    public T? Named(long? id) => id is { } named ? known[named] : null;
+    public T? Named(long? id) => id is { } named ? this[named] : null;
 
     public void Load(IEnumerable<long?> ids)
     {

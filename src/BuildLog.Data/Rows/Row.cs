@@ -10,29 +10,29 @@ namespace BuildLog.Data.Rows;
 /// <summary>The row that a reader has come to, by the names of its columns; what takes several columns has the name that <see cref="TableRules"/> makes theirs of.</summary>
 internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, int> columns)
 {
-    public bool Has(string column) => !reader.IsDBNull(columns[column]);
+    public bool Has(string column) => !reader.IsDBNull(At(column));
 
-    public string Text(string column) => reader.GetString(columns[column]);
+    public string Text(string column) => reader.GetString(At(column));
 
     public string? TextIfAny(string column) => Has(column) ? Text(column) : null;
 
-    public long Key(string column) => reader.GetInt64(columns[column]);
+    public long Key(string column) => reader.GetInt64(At(column));
 
     public long? KeyIfAny(string column) => Has(column) ? Key(column) : null;
 
-    public int Count(string column) => reader.GetInt32(columns[column]);
+    public int Count(string column) => reader.GetInt32(At(column));
 
     public int? CountIfAny(string column) => Has(column) ? Count(column) : null;
 
-    public double Number(string column) => reader.GetDouble(columns[column]);
+    public double Number(string column) => reader.GetDouble(At(column));
 
     public double? NumberIfAny(string column) => Has(column) ? Number(column) : null;
 
-    public bool Flag(string column) => reader.GetBoolean(columns[column]);
+    public bool Flag(string column) => reader.GetBoolean(At(column));
 
     public bool? FlagIfAny(string column) => Has(column) ? Flag(column) : null;
 
-    public Guid Uid(string column) => reader.GetGuid(columns[column]);
+    public Guid Uid(string column) => reader.GetGuid(At(column));
 
     public DateOnly Day(string column) => DateOnly.ParseExact(Text(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -40,7 +40,7 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
 
     public TWord Word<TWord>(string column)
         where TWord : struct, Enum
-        => Enum.Parse<TWord>(Text(column));
+        => Enum.TryParse<TWord>(Text(column), out var word) ? word : throw new FormatException($"'{Text(column)}' is no word for {column}.");
 
     public TWord? WordIfAny<TWord>(string column)
         where TWord : struct, Enum
@@ -65,4 +65,7 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
         record.Version = Key("Version");
         return record;
     }
+
+    // Only of an unsound file the program does not know the columns.
+    private int At(string column) => columns.TryGetValue(column, out var at) ? at : throw new FormatException($"There is no column {column}.");
 }
