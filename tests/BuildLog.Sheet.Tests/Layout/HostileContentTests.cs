@@ -20,7 +20,7 @@ public sealed class HostileContentTests
             ];
             var data = new TheoryData<string, Content.Paper>();
             foreach (var text in texts)
-                foreach (var paper in Enum.GetValues<Content.Paper>()) data.Add(text, paper);
+                foreach (var paper in new[] { Content.Paper.A4, Content.Paper.Letter }) data.Add(text, paper); // a sheet is laid out for no other
 
             return data;
         }
