@@ -31,14 +31,22 @@ internal static class MeasuredTruck
             TorqueRating = Exactly(300),
             Front = new()
             {
-                BellHousing = "six", Spigot = Exactly(0.015), InputSpline = "26 × 1 1/8 in", DiscSpline = "26 × 1 1/8 in",
-                ClutchRating = Exactly(320), Starter = StarterSide.Left, Turns = Sense.Clockwise,
+                BellHousing = "six",
+                Spigot = Exactly(0.015),
+                InputSpline = "26 × 1 1/8 in",
+                DiscSpline = "26 × 1 1/8 in",
+                ClutchRating = Exactly(320),
+                Starter = StarterSide.Left,
+                Turns = Sense.Clockwise,
             },
             ShiftLinkage = Presence.Fitted,
         },
         TransferCase = new("transfer case", Exactly(1), Exactly(2.72))
         {
-            FrontDrive = FrontDrive.Declutch, Output = "4 × 80 mm", FrontOutput = "4 × 80 mm", SpeedometerFeed = SpeedometerFeed.Cable,
+            FrontDrive = FrontDrive.Declutch,
+            Output = "4 × 80 mm",
+            FrontOutput = "4 × 80 mm",
+            SpeedometerFeed = SpeedometerFeed.Cable,
         },
         Propshaft = Shaft(1.3),
         FrontPropshaft = Shaft(0.7),

@@ -9,12 +9,32 @@ public static class OtherUnits
 
     private static readonly IReadOnlyDictionary<string, string> Other = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["mm"] = "in", ["cm"] = "in", ["m"] = "ft", ["km"] = "mi", ["in"] = "mm", ["ft"] = "m", ["mi"] = "km",
-        ["km/h"] = "mph", ["mph"] = "km/h", ["m/s"] = "km/h",
-        ["kg"] = "lb", ["lb"] = "kg", ["t"] = "lb",
-        ["bar"] = "psi", ["kPa"] = "psi", ["psi"] = "bar",
-        ["N·m"] = "lb·ft", ["lb·ft"] = "N·m", ["kW"] = "hp", ["hp"] = "kW", ["PS"] = "kW",
-        ["m²"] = "sq ft", ["sq ft"] = "m²", ["N"] = "lbf", ["kN"] = "lbf", ["lbf"] = "N",
+        ["mm"] = "in",
+        ["cm"] = "in",
+        ["m"] = "ft",
+        ["km"] = "mi",
+        ["in"] = "mm",
+        ["ft"] = "m",
+        ["mi"] = "km",
+        ["km/h"] = "mph",
+        ["mph"] = "km/h",
+        ["m/s"] = "km/h",
+        ["kg"] = "lb",
+        ["lb"] = "kg",
+        ["t"] = "lb",
+        ["bar"] = "psi",
+        ["kPa"] = "psi",
+        ["psi"] = "bar",
+        ["N·m"] = "lb·ft",
+        ["lb·ft"] = "N·m",
+        ["kW"] = "hp",
+        ["hp"] = "kW",
+        ["PS"] = "kW",
+        ["m²"] = "sq ft",
+        ["sq ft"] = "m²",
+        ["N"] = "lbf",
+        ["kN"] = "lbf",
+        ["lbf"] = "N",
     };
 
     /// <summary>The echo of an entry; says nothing while the text is not understood.</summary>

@@ -77,8 +77,17 @@ internal static class Theme
         Rune corner = new('+'), level = new('-'), upright = new('|');
         return glyphs with
         {
-            HLine = level, VLine = upright, ULCorner = corner, URCorner = corner, LLCorner = corner, LRCorner = corner,
-            LeftTee = corner, RightTee = corner, TopTee = corner, BottomTee = corner, Cross = corner,
+            HLine = level,
+            VLine = upright,
+            ULCorner = corner,
+            URCorner = corner,
+            LLCorner = corner,
+            LRCorner = corner,
+            LeftTee = corner,
+            RightTee = corner,
+            TopTee = corner,
+            BottomTee = corner,
+            Cross = corner,
         };
     }
 

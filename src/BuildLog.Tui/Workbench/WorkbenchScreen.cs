@@ -1,7 +1,7 @@
 using System.Globalization;
-using BuildLog.Tui.Search;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Search;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.WhatNow;
 using Terminal.Gui.Input;

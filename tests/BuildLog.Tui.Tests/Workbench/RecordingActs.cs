@@ -1,5 +1,5 @@
-using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Search;
+using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
