@@ -7,7 +7,7 @@ namespace BuildLog.Tui.Workbench;
 internal sealed class OptionsPage : ListPage
 {
     private const int MostBeside = 3;
-    private const string Ended = "The search was ended. Press x to search again.";
+    private const string Ended = "The search was ended. Press i to search again.";
 
     private readonly IOptionsActs acts;
     private readonly HashSet<int> marked = [];
@@ -22,12 +22,12 @@ internal sealed class OptionsPage : ListPage
         Acts =
         [
             new((Key)'h', "Hunt the part of the chosen way out", new("h", "hunt"), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
-            new((Key)'y', "The yard card for it", new("y", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
+            new((Key)'c', "The yard card for it", new("c", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
             new((Key)'v', "Mark it, to be put beside others", new("v", "mark"), (_, _) => Mark()),
             new((Key)'b', "What is fitted beside the marked ones", new("b", "beside"), (view, _) => Beside(view)),
-            new((Key)'z', "The map of axle against tyre", new("z", "map"), (view, _) => ShowMap(view)),
+            new((Key)'l', "The map of axle against tyre", new("l", "map"), (view, _) => ShowMap(view)),
             new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
-            new((Key)'x', "End the search, or search again", new("x", "stop"), (_, _) => EndOrBegin()),
+            new((Key)'i', "End the search, or search again", new("i", "stop"), (_, _) => EndOrBegin()),
         ];
     }
 

@@ -21,7 +21,7 @@ internal sealed class PlansPage : ListPage
             new(Key.Enter, "Try the chosen plan", new("Enter", "try"), (_, vehicle) => On(row => acts.TryPlan(vehicle.Id, row))),
             new((Key)'p', "Keep what is tried as a plan", new("p", "keep"), (view, vehicle) => acts.Keep(view, vehicle.Id)),
             new((Key)'d', "Drop what is tried", new("d", "drop"), (view, vehicle) => acts.Drop(view, vehicle.Id)),
-            new((Key)'x', "Say what became of the plan", new("x", "decide"), (view, vehicle) => On(row => acts.Decide(view, vehicle.Id, row))),
+            new((Key)'o', "Say what became of the plan", new("o", "decide"), (view, vehicle) => On(row => acts.Decide(view, vehicle.Id, row))),
         ];
     }
 

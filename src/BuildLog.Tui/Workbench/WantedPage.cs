@@ -17,8 +17,8 @@ internal sealed class WantedPage : ListPage
         [
             new((Key)'h', "Hunt another part", new("h", "hunt"), (view, vehicle) => acts.New(view, vehicle.Id)),
             new((Key)'o', "Enter an offer, judged as it is typed", new("o", "offer"), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
-            new((Key)'c', "Type in what was counted in the yard", new("c", "counts"), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
-            new((Key)'y', "The yard card", new("y", "card"), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
+            new((Key)'i', "Type in what was counted in the yard", new("i", "counts"), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
+            new((Key)'c', "The yard card", new("c", "card"), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
             new(Key.Enter, "Change it", new("Enter", "change"), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
             new((Key)'d', "Found, or wanted no more", new("d", "done"), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
         ];

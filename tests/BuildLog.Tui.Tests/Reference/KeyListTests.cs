@@ -1,3 +1,5 @@
+using BuildLog.Data.Files;
+using BuildLog.DemoData;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Measurements;
@@ -37,6 +39,27 @@ public sealed class KeyListTests
         screen.Show(workbench);
 
         Assert.Empty(NamedKeys("Workbench").Where(key => key.Length == 1 && char.IsAsciiLetter(key[0])).Except(workbench.Keys.Select(act => act.Key.ToString())));
+    }
+
+    // A page's key would go before it, and undo would be something else there.
+    [Fact]
+    public void No_page_takes_a_key_of_the_whole_workbench()
+    {
+        var record = DemoShop.CreateFreshCopy();
+        try
+        {
+            using var shop = ShopFile.Open(record);
+            using var screen = new HeadlessScreen();
+            var pages = BenchPages.All(shop, TimeProvider.System);
+            using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), pages);
+            screen.Show(workbench);
+
+            Assert.All(pages, page => Assert.Empty(page.Acts.Select(act => act.Key.ToString()).Intersect(workbench.Keys.Select(act => act.Key.ToString()))));
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(record)!, recursive: true);
+        }
     }
 
     [Fact]
