@@ -34,6 +34,10 @@ public sealed partial class Shop : IDisposable
     /// <exception cref="RefusedException">None or several; the sentence lists them.</exception>
     public Vehicle FindVehicle(string beginning) => VehicleList.Find(Vehicles(), beginning);
 
+    /// <summary>The vehicle of this number.</summary>
+    /// <exception cref="RefusedException">It is gone.</exception>
+    public Vehicle FindVehicle(long id) => store.Look(record => VehicleReader.Stored(record, id));
+
     /// <summary>All parts by kind and name, with where they are now.</summary>
     public IReadOnlyList<PartPlace> Parts() => store.Look(PartPlaces.Now);
 
@@ -106,6 +110,15 @@ public sealed partial class Shop : IDisposable
     public T Add<T>(T entry)
         where T : Entered
         => store.Write(db => Entries.Add(db, entry));
+
+    /// <summary>Stores something new after it was filled in.</summary>
+    /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
+    public T Add<T>(T entry, Action<T> edit)
+        where T : Entered
+    {
+        edit(entry);
+        return Add(entry);
+    }
 
     /// <summary>Alters what is stored and returns it as it then is; <paramref name="asRead"/> stays as it was.</summary>
     /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>

@@ -15,12 +15,16 @@ internal static class VehicleReader
 
     /// <summary>The vehicle as it is stored now.</summary>
     /// <exception cref="RefusedException">It is gone.</exception>
-    public static Vehicle Stored(Snapshot record, Vehicle vehicle)
+    public static Vehicle Stored(Snapshot record, Vehicle vehicle) => Stored(record, vehicle.Id, vehicle.ToString());
+
+    /// <summary>The same by its number alone.</summary>
+    /// <exception cref="RefusedException">It is gone.</exception>
+    public static Vehicle Stored(Snapshot record, long id, string name = "That vehicle")
     {
-        record.Vehicles.Load([vehicle.Id]);
-        return record.Vehicles.Holds(vehicle.Id)
-            ? record.Vehicles[vehicle.Id]
-            : throw new RefusedException("vehicle", $"{vehicle} is not in the record any more.", "");
+        record.Vehicles.Load([id]);
+        return record.Vehicles.Holds(id)
+            ? record.Vehicles[id]
+            : throw new RefusedException("vehicle", $"{name} is not in the record any more.", "");
     }
 
     private static List<Vehicle> Filled(Snapshot record, List<Vehicle> vehicles)

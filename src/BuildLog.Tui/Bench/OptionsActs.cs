@@ -24,14 +24,14 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     private VehicleOnBench? bench;
     private WaysOut? found;
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel)
     {
         (bench, found) = (null, null);
         try
         {
-            var read = VehicleOnBench.Read(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), Today);
+            var read = VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
             var tried = new PartsToTry(shop, read, PartsToTry.EveryPool, PartsToTry.EveryPosition(read.Driveline), Today);
             var (parts, unclear) = (tried.All(), tried.Unclear);
             return Task.Run(

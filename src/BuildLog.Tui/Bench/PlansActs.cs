@@ -15,7 +15,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 {
     private const int MostFindings = 6;
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     public PlansModel Read(long vehicleId)
     {
@@ -53,12 +53,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             HelpPage = "Plans",
             SaveCaption = "Keep",
             Entries = [new TextEntry("name", "Name") { Initial = InWords(whatIf.Changes), InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
-            Save = values => Checks.Try(() => shop.Add(new Plan(Vehicle(vehicleId)) { Name = values["name"], Date = Today, Changes = whatIf.Changes })),
+            Save = values => Checks.Try(() => shop.Add(new Plan(shop.FindVehicle(vehicleId)) { Name = values["name"], Date = Today, Changes = whatIf.Changes })),
         };
         if (!view.Fill(form)) return null;
 
         whatIf.Clear();
-        return $"Kept as a plan: {shop.Plans(Vehicle(vehicleId))[0].Name}. The bench shows what is fitted.";
+        return $"Kept as a plan: {shop.Plans(shop.FindVehicle(vehicleId))[0].Name}. The bench shows what is fitted.";
     }
 
     public string? Drop(IWorkbenchView view, long vehicleId)
@@ -127,9 +127,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         return planned.Understood(out var whole) && whole.Findings.FirstOrDefault(finding => finding.Verdict == Verdict.Clash) is { } clash ? $"{clash.Title}: {clash.Says}" : "";
     }
 
-    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, Vehicle(vehicleId), Today);
+    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 
-    private Plan Plan(long vehicleId, PlanRow row) => shop.Plans(Vehicle(vehicleId)).First(plan => plan.Id == row.Id);
-
-    private Vehicle Vehicle(long vehicleId) => shop.Vehicles().First(vehicle => vehicle.Id == vehicleId);
+    private Plan Plan(long vehicleId, PlanRow row) => shop.Plans(shop.FindVehicle(vehicleId)).First(plan => plan.Id == row.Id);
 }

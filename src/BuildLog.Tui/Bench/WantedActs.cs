@@ -21,7 +21,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private const string Dropped = "dropped";
     private const string OfferGone = "gone";
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     public WantedModel Read(long vehicleId)
     {
@@ -39,7 +39,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
             .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
         WantedPart Made() => new(bench.Vehicle, chosen) { Title = $"{chosen.InWords()} for {bench.Vehicle.Name}", Windows = proposed is null ? [] : [proposed] };
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Today, edit => added = shop.Add(Edited(Made(), edit)))) ? $"Hunted now: {added!.Title}." : null;
+        return view.Fill(WantedForm.For(Made(), Today, edit => added = shop.Add(Made(), edit))) ? $"Hunted now: {added!.Title}." : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -63,9 +63,11 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         var form = TurnCountForm.For(row.What, Today, edit =>
         {
             // The count is tried before there is anything to count it on.
-            _ = Edited(new TurnCountSession(new AxleComponent()), edit).Result();
+            var trial = new TurnCountSession(new AxleComponent());
+            edit(trial);
+            _ = trial.Result();
             var counted = shop.Add(new AxleComponent { Name = $"{row.What}, counted in the yard", Notes = $"Not bought: counted for {wanted.Title}." });
-            kept = shop.Add(Edited(new TurnCountSession(counted), edit));
+            kept = shop.Add(new TurnCountSession(counted), edit);
         });
         if (!view.Fill(form) || kept is null) return null;
 
@@ -95,12 +97,6 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         }
     }
 
-    private static T Edited<T>(T entry, Action<T> edit)
-    {
-        edit(entry);
-        return entry;
-    }
-
     private Form DropForm(WantedPart wanted) => new()
     {
         Title = $"Drop {wanted.Title}",
@@ -113,14 +109,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, Today, edit => kept = shop.Add(Edited(new Offer(wanted), edit)), claimed)) && kept is not null
+        return view.Fill(OfferForm.For(bench, wanted, Today, edit => kept = shop.Add(new Offer(wanted), edit), claimed)) && kept is not null
             ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }
 
-    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), Today);
+    private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 
-    private WantedPart Wanted(long vehicleId, WantedRow row) => shop.Wanted(Vehicle(vehicleId)).First(wanted => wanted.Id == row.WantedId);
-
-    private Vehicle Vehicle(long vehicleId) => shop.Vehicles().First(vehicle => vehicle.Id == vehicleId);
+    private WantedPart Wanted(long vehicleId, WantedRow row) => shop.Wanted(shop.FindVehicle(vehicleId)).First(wanted => wanted.Id == row.WantedId);
 }

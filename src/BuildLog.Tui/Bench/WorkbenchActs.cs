@@ -31,7 +31,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
     private int revision;
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     public WorkbenchModel Open() => Model(null);
 
@@ -63,7 +63,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     }
 
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
-        => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), position, Today, units) : [];
+        => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.FindVehicle(vehicleId), position, Today, units) : [];
 
     public void Undo(IWorkbenchView view) => GoThrough(view, shop.Undo);
 
@@ -79,12 +79,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void NewVehicle(IWorkbenchView view)
     {
         Vehicle? added = null;
-        var form = VehicleForm.For(new Vehicle(), edit =>
-        {
-            var vehicle = new Vehicle();
-            edit(vehicle);
-            added = shop.Add(vehicle);
-        });
+        var form = VehicleForm.For(new Vehicle(), edit => added = shop.Add(new Vehicle(), edit));
         if (view.Fill(form) && added is not null) ShowAndSay(view, added.Id, $"{added.Name} is in the shop. Next: fit its parts with f.");
     }
 
@@ -119,7 +114,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (!Enum.TryParse<Position>(which, out var chosen)) return;
 
         var axle = (AxleComponent)fitted.At(chosen)!;
-        if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(Edited(new TurnCountSession(axle, vehicle), edit))))
+        if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
 
@@ -132,7 +127,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
             return;
         }
 
-        if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(Edited(new RollOutSession(wheels, vehicle), edit))))
+        if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, $"Kept: the roll-out of {wheels.Name}.");
     }
 
@@ -168,12 +163,6 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         {
             view.Say(refused.Refusal.Sentence);
         }
-    }
-
-    private static T Edited<T>(T entry, Action<T> edit)
-    {
-        edit(entry);
-        return entry;
     }
 
     private static string NothingChosen => "No vehicle is chosen: make one with n.";

@@ -19,7 +19,7 @@ public sealed class ChangesActs(Shop shop, TimeProvider clock)
     /// <summary>Takes this change back, however long ago it was.</summary>
     public string TakeBack(long vehicleId, ChangeLine row) => shop.Undo(Of(vehicleId).First(change => change.Id == row.Id));
 
-    private IReadOnlyList<ChangeSet> Of(long vehicleId) => shop.Changes(shop.Vehicles().First(vehicle => vehicle.Id == vehicleId), most: Most);
+    private IReadOnlyList<ChangeSet> Of(long vehicleId) => shop.Changes(shop.FindVehicle(vehicleId), most: Most);
 
     private ChangeLine Row(ChangeSet change, bool isUndone) => new(
         change.Id,

@@ -29,7 +29,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     public TimeProvider Clock => clock;
 
-    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    public DateOnly Today => clock.Today();
 
     /// <summary>Where the record lies that the command line names: the demo shop, a named file, or the usual one.</summary>
     public string RecordPath(ParseResult parse)

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Search;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Commands;
 
@@ -36,7 +36,7 @@ internal sealed class FindCommand : Command
         ["title"] = found.Title,
         ["vehicle"] = found.Vehicle,
         ["part"] = found.Part,
-        ["date"] = found.Day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        ["date"] = found.Day is { } day ? DayText.Iso(day) : null,
         ["excerpt"] = found.Excerpt,
         ["uid"] = found.RecordUid.ToString(),
     };

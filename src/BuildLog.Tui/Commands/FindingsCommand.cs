@@ -6,6 +6,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Commands;
 
@@ -79,7 +80,7 @@ internal sealed class FindingsCommand : Command
         return new()
         {
             ["vehicle"] = bench.Vehicle.Name,
-            ["onDate"] = bench.Fitted.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            ["onDate"] = DayText.Iso(bench.Fitted.Day),
             ["counts"] = new JsonObject { ["fits"] = counts.Fits, ["watch"] = counts.Watch, ["clash"] = counts.Clash, ["open"] = counts.Open },
             ["findings"] = Json.Array(findings, judged => ToJson(judged.Finding, judged.Validation)),
         };
@@ -126,7 +127,7 @@ internal sealed class FindingsCommand : Command
 
     private static IEnumerable<string> ToText(VehicleOnBench bench, IReadOnlyList<JudgedFinding> findings, UnitSystem units)
     {
-        yield return $"{bench.Vehicle.Name}, {bench.Fitted.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {FindingsWords.Count(bench.Findings).Summary()}";
+        yield return $"{bench.Vehicle.Name}, {DayText.Iso(bench.Fitted.Day)}: {FindingsWords.Count(bench.Findings).Summary()}";
         foreach (var (finding, validation) in findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Drivelines;
 using BuildLog.Gearing.Drivelines;
@@ -7,6 +6,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Commands;
 
@@ -75,5 +75,5 @@ internal sealed class HistoryCommand : Command
 
     private static double? Kmh(Measured? speed) => speed is { } v ? Units.KilometrePerHour.FromBase(v.Value) : null;
 
-    private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static string? Iso(DateOnly? day) => day is { } known ? DayText.Iso(known) : null;
 }

@@ -50,5 +50,5 @@ internal sealed class SessionPaperCommand : Command
             : throw Reading.Wrong(method.Name, new Refusal("session", $"That day has these sessions: {string.Join("; ", ofDay.Select(session => $"{session.Method} of {session.Component.Name}"))}. Name the method of one.", ofDay[0].Method));
     }
 
-    private static string Day(Session session) => session.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Day(Session session) => DayText.Iso(session.Date);
 }

@@ -1,7 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Decisions;
 using BuildLog.Data.Notes;
-using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Decisions;
@@ -12,11 +11,11 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
     private const string ADecision = "decision";
     private const string ANote = "note";
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     public DecisionsModel Read(long vehicleId)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         return new(
         [
             .. shop.Decisions(vehicle).Select(decision => new DecisionRow(true, decision.Id, decision.Date, decision.What, decision.AgreedBy, decision.Why))
@@ -27,11 +26,11 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
 
     public string? Add(IFormHost host, long vehicleId)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         var form = host.Choose($"Write down what about {vehicle.Name}?", [new(ADecision, "a decision"), new(ANote, "a note")]) switch
         {
-            ADecision => DecisionForm.For(new Decision(vehicle), Today, edit => Stored(new Decision(vehicle), edit)),
-            ANote => DecisionForm.For(new Note(vehicle), Today, edit => Stored(new Note(vehicle), edit)),
+            ADecision => DecisionForm.For(new Decision(vehicle), Today, edit => shop.Add(new Decision(vehicle), edit)),
+            ANote => DecisionForm.For(new Note(vehicle), Today, edit => shop.Add(new Note(vehicle), edit)),
             _ => null,
         };
         return form is not null && host.Fill(form) ? "Written down." : null;
@@ -53,16 +52,7 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
 
     private Form Form(Note note) => DecisionForm.For(note, Today, edit => shop.Change(note, edit));
 
-    private void Stored<T>(T entry, Action<T> edit)
-        where T : Entered
-    {
-        edit(entry);
-        shop.Add(entry);
-    }
+    private Decision Decision(long vehicleId, DecisionRow row) => shop.Decisions(shop.FindVehicle(vehicleId)).First(decision => decision.Id == row.Id);
 
-    private Vehicle Vehicle(long id) => shop.Vehicles().First(vehicle => vehicle.Id == id);
-
-    private Decision Decision(long vehicleId, DecisionRow row) => shop.Decisions(Vehicle(vehicleId)).First(decision => decision.Id == row.Id);
-
-    private Note Note(long vehicleId, DecisionRow row) => shop.NotesOf(Vehicle(vehicleId)).First(note => note.Id == row.Id);
+    private Note Note(long vehicleId, DecisionRow row) => shop.NotesOf(shop.FindVehicle(vehicleId)).First(note => note.Id == row.Id);
 }

@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Fitments;
 /// <summary>Puts right what was entered of a swap, or strikes one that never was. Each act returns what happened, or null if nothing did.</summary>
 public sealed class FitmentActs(Shop shop, TimeProvider clock)
 {
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
     /// <param name="row">The swap's index, counted from the latest.</param>
     public string? Correct(IFormHost host, long vehicleId, int row)
@@ -27,7 +27,7 @@ public sealed class FitmentActs(Shop shop, TimeProvider clock)
     // The fitting of what came in; of a part that only came off, the one that ended.
     private Fitment Find(long vehicleId, int row)
     {
-        var vehicle = shop.Vehicles().First(each => each.Id == vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         var swap = shop.History(vehicle)[^(row + 1)];
         return shop.Fitments(vehicle).Last(fitment => IsOf(fitment, swap));
     }

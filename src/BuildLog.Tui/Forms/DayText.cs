@@ -44,6 +44,15 @@ public static class DayText
             : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today"));
     }
 
+    /// <summary>The day it is where the clock hangs.</summary>
+    public static DateOnly Today(this TimeProvider clock) => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary><c>2026-05-03</c>, for programs and tables.</summary>
+    public static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>The day of a time, such as when a paper was printed.</summary>
+    public static string InWords(DateTimeOffset time) => InWords(DateOnly.FromDateTime(time.DateTime));
+
     /// <summary><c>3 May 2026</c>.</summary>
     public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 

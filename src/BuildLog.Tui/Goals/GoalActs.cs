@@ -45,9 +45,7 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
                 return;
             }
 
-            var goal = make();
-            edit(goal);
-            shop.Add(goal);
+            shop.Add(make(), edit);
         })) ? "The goal is set." : null;
 
     private string TakeOut(GoalEntry goal)

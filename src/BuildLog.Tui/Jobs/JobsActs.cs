@@ -3,7 +3,6 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Deadlines;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Suppliers;
-using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Jobs;
@@ -14,24 +13,24 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     private const string NewJob = "job";
     private const string NewDeadline = "deadline";
 
-    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+    private DateOnly Today => clock.Today();
 
-    public JobsModel Read(long vehicleId) => JobsWords.Of(shop, Vehicle(vehicleId), Today);
+    public JobsModel Read(long vehicleId) => JobsWords.Of(shop, shop.FindVehicle(vehicleId), Today);
 
     public string? Add(IFormHost host, long vehicleId)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         return host.Choose($"Add what to {vehicle.Name}?", [new(NewJob, "a job"), new(NewDeadline, "a deadline")]) switch
         {
-            NewJob => Filled(host, JobForm.For(new Job(vehicle), shop.Wanted(vehicle), Today, edit => Stored(new Job(vehicle), edit)), "The job is on the list."),
-            NewDeadline => Filled(host, DeadlineForm.For(new Deadline(vehicle), Today, edit => Stored(new Deadline(vehicle), edit)), "The deadline is noted."),
+            NewJob => Filled(host, JobForm.For(new Job(vehicle), shop.Wanted(vehicle), Today, edit => shop.Add(new Job(vehicle), edit)), "The job is on the list."),
+            NewDeadline => Filled(host, DeadlineForm.For(new Deadline(vehicle), Today, edit => shop.Add(new Deadline(vehicle), edit)), "The deadline is noted."),
             _ => null,
         };
     }
 
     public string? Edit(IFormHost host, long vehicleId, JobRow row) => row.Kind switch
     {
-        JobRowKind.Job when Job(vehicleId, row) is var job => Filled(host, JobForm.For(job, shop.Wanted(Vehicle(vehicleId)), Today, edit => shop.Change(job, edit)), $"Changed: {row.Title}."),
+        JobRowKind.Job when Job(vehicleId, row) is var job => Filled(host, JobForm.For(job, shop.Wanted(shop.FindVehicle(vehicleId)), Today, edit => shop.Change(job, edit)), $"Changed: {row.Title}."),
         JobRowKind.Deadline when Deadline(row) is var deadline => Filled(host, DeadlineForm.For(deadline, Today, edit => shop.Change(deadline, edit)), $"Changed: {row.Title}."),
         _ => null,
     };
@@ -50,15 +49,15 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     {
         if (row.Kind != JobRowKind.Job) return Tell(host, "Hours belong to a job: choose one, or add it with +.");
         var job = Job(vehicleId, row);
-        return Filled(host, HoursForm.For(job, Today, edit => Stored(new WorkEntry(job), edit)), $"Hours noted: {job.Title}.");
+        return Filled(host, HoursForm.For(job, Today, edit => shop.Add(new WorkEntry(job), edit)), $"Hours noted: {job.Title}.");
     }
 
     /// <param name="row">Null for a cost of the vehicle as a whole.</param>
     public string? Spend(IFormHost host, long vehicleId, JobRow? row)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         var job = row is { Kind: JobRowKind.Job } ? Job(vehicleId, row) : null;
-        return Filled(host, CostForm.For(job?.Title ?? vehicle.Name, shop.Workshop().Bare, Today, edit => Stored(new Cost(vehicle, job), edit)), $"Noted: a cost of {job?.Title ?? vehicle.Name}.");
+        return Filled(host, CostForm.For(job?.Title ?? vehicle.Name, shop.Workshop().Bare, Today, edit => shop.Add(new Cost(vehicle, job), edit)), $"Noted: a cost of {job?.Title ?? vehicle.Name}.");
     }
 
     /// <summary>Gives work of this job out, or takes it back in.</summary>
@@ -66,14 +65,14 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     {
         if (row.Kind != JobRowKind.Job) return Tell(host, "Work given out belongs to a job: choose one, or add it with +.");
         var job = Job(vehicleId, row);
-        if (shop.OutsideWork(Vehicle(vehicleId)).FirstOrDefault(work => work.JobId == job.Id && work.Back is null) is { } away)
+        if (shop.OutsideWork(shop.FindVehicle(vehicleId)).FirstOrDefault(work => work.JobId == job.Id && work.Back is null) is { } away)
             return Filled(host, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), $"Back: {away.What}.");
 
         var suppliers = shop.Suppliers();
         var form = OutsideWorkForm.New(job, [.. suppliers.Select(supplier => supplier.Name)], Today, (name, edit) =>
         {
             var to = suppliers.FirstOrDefault(supplier => supplier.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? shop.Add(new Supplier { Name = name });
-            Stored(new OutsideWork(job, to), edit);
+            shop.Add(new OutsideWork(job, to), edit);
         });
         return Filled(host, form, $"Given out for {job.Title}.");
     }
@@ -86,16 +85,7 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
         return null;
     }
 
-    private void Stored<T>(T entry, Action<T> edit)
-        where T : Entered
-    {
-        edit(entry);
-        shop.Add(entry);
-    }
-
-    private Vehicle Vehicle(long id) => shop.Vehicles().First(vehicle => vehicle.Id == id);
-
-    private Job Job(long vehicleId, JobRow row) => shop.Jobs(Vehicle(vehicleId)).First(job => job.Id == row.Id);
+    private Job Job(long vehicleId, JobRow row) => shop.Jobs(shop.FindVehicle(vehicleId)).First(job => job.Id == row.Id);
 
     private Deadline Deadline(JobRow row) => shop.Deadlines().First(deadline => deadline.Id == row.Id);
 }

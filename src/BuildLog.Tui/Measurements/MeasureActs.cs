@@ -26,14 +26,14 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         var fitted = shop.DrivelineOn(vehicle, today);
         foreach (var axle in new[] { Position.RearAxle, Position.FrontAxle }.Select(fitted.At).OfType<AxleComponent>())
         {
-            yield return new($"turn count of {axle.Name}", () => tallies.CountAxle(view, axle.Name, today, edit => Add(new TurnCountSession(axle, vehicle), edit)));
+            yield return new($"turn count of {axle.Name}", () => tallies.CountAxle(view, axle.Name, today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)));
             yield return new($"teeth of {axle.Name}", () => view.Fill(TeethForm.For(axle, edit => shop.Change(axle, edit))));
         }
 
         if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new($"a gear of {box.Name}", () => CountGear(view, box, vehicle, today));
         if (fitted.At(Position.Tyres) is WheelSetComponent wheels)
         {
-            yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => Add(new RollOutSession(wheels, vehicle), edit)));
+            yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
             yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, edit => shop.Change(wheels, edit))));
         }
 
@@ -43,8 +43,8 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
             yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, edit => shop.Change(bolted, edit))));
 
         yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, edit => shop.Change(vehicle, edit))));
-        yield return new("road test", () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => Add(new RoadTest(vehicle), edit))));
-        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => Add(new RoadTest(vehicle), edit))));
+        yield return new("road test", () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
+        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new RoadTest(vehicle), edit))));
     }
 
     private bool CountGear(IWorkbenchView view, TransmissionComponent box, Vehicle vehicle, DateOnly today)
@@ -56,14 +56,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         }
 
         var gear = view.Choose($"Which gear of {box.Name}?", [.. box.GearNames.Select(name => new ChoiceOption(name, $"gear {name}"))]);
-        return gear is not null && tallies.CountGear(view, box.Name, gear, today, edit => Add(new GearCountSession(box, gear, vehicle), edit));
-    }
-
-    private void Add<T>(T entry, Action<T> edit)
-        where T : Entered
-    {
-        edit(entry);
-        shop.Add(entry);
+        return gear is not null && tallies.CountGear(view, box.Name, gear, today, edit => shop.Add(new GearCountSession(box, gear, vehicle), edit));
     }
 
     private sealed record Method(string Words, Func<bool> Do);

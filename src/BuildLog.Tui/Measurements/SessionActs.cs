@@ -7,7 +7,7 @@ public sealed class SessionActs(Shop shop)
 {
     public string Strike(long vehicleId, long sessionId)
     {
-        var session = shop.Sessions(shop.Vehicles().First(vehicle => vehicle.Id == vehicleId)).First(each => each.Id == sessionId);
+        var session = shop.Sessions(shop.FindVehicle(vehicleId)).First(each => each.Id == sessionId);
         shop.Remove(session);
         return $"Struck: the {session.Method} of {session.Component.Name}. z brings it back.";
     }

@@ -39,7 +39,7 @@ internal static class ComparisonWords
         Id = bench.Vehicle.Uid,
         Created = printed,
         Paper = paper,
-        PrintedOn = Forms.DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+        PrintedOn = Forms.DayText.InWords(printed),
         About = bench.Vehicle.Name,
         Goal = string.Join("; ", GoalWords.Of(bench.Goals, bench.Findings, units).Wants),
         Options = compared.Names,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Sheet.Content;
@@ -28,7 +27,7 @@ public static class CostsOfVehicle
             Id = vehicle.Uid,
             Created = printed,
             Paper = paper,
-            PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            PrintedOn = DayText.InWords(printed),
             About = vehicle.Name,
             Span = span.InWords(),
             Costs = Spent(folder, span),
@@ -42,6 +41,6 @@ public static class CostsOfVehicle
     private static IReadOnlyList<string> Cells(Cost cost)
     {
         var amount = cost.Amount?.ToString().Split(' ') ?? ["", ""];
-        return [cost.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", amount[0], amount[1]];
+        return [DayText.Iso(cost.Date), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", amount[0], amount[1]];
     }
 }

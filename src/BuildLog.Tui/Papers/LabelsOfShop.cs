@@ -17,7 +17,7 @@ public static class LabelsOfShop
         Id = Id,
         Created = printed,
         Paper = paper,
-        PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+        PrintedOn = DayText.InWords(printed),
         About = "The shop's parts",
         Labels = [.. parts.Select(place => new ShelfLabel(place.Component.Uid, place.Component.Name, [.. Lines(place.Component)]))],
     };

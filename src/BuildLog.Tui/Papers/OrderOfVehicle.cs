@@ -24,7 +24,7 @@ public static class OrderOfVehicle
             Id = bench.Fitted.At(position)!.Uid,
             Created = printed,
             Paper = paper,
-            PrintedOn = Forms.DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            PrintedOn = Forms.DayText.InWords(printed),
             About = bench.Vehicle.Name,
             Shaft = $"{SheetOfVehicle.Sentence(position.InWords())}: {shaft.Shaft.Name}",
             Pieces = [.. shaft.Shaft.Pieces.Select((piece, k) => Piece(shaft, piece, k))],

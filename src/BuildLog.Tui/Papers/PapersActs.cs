@@ -20,7 +20,7 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
 
     public string? Attach(IFormHost host, long vehicleId)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         return host.Fill(PaperForm.New(vehicle.Name, (path, edit) => Keep(vehicle, path, edit))) ? "Kept: a copy lies with the record." : null;
     }
 
@@ -94,13 +94,11 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
 
     private IEnumerable<(string About, Attachment Paper)> All(long vehicleId)
     {
-        var vehicle = Vehicle(vehicleId);
+        var vehicle = shop.FindVehicle(vehicleId);
         return shop.AttachmentsOf(vehicle).Select(paper => ("", paper))
             .Concat(shop.Jobs(vehicle).SelectMany(job => shop.AttachmentsOf(job).Select(paper => ($"job {job.Title}", paper))))
             .Concat(shop.Sessions(vehicle).SelectMany(session => shop.AttachmentsOf(session).Select(paper => (session.Method, paper))));
     }
 
     private (string About, Attachment Paper) Find(long vehicleId, PaperRow row) => All(vehicleId).First(item => item.Paper.Id == row.Id);
-
-    private Vehicle Vehicle(long id) => shop.Vehicles().First(vehicle => vehicle.Id == id);
 }

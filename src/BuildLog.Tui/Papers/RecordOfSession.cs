@@ -20,7 +20,7 @@ public static class RecordOfSession
             Id = session.Uid,
             Created = printed,
             Paper = paper,
-            PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            PrintedOn = DayText.InWords(printed),
             About = bench.Vehicle.Name,
             Method = evidence.Method,
             Part = session.Component.SerialNumber.Length > 0 ? $"{session.Component.Name}, no. {session.Component.SerialNumber}" : session.Component.Name,

@@ -30,7 +30,7 @@ public static class TimeOfVehicle
             Id = vehicle.Uid,
             Created = printed,
             Paper = paper,
-            PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            PrintedOn = DayText.InWords(printed),
             About = vehicle.Name,
             Span = span.InWords(),
             Work = Work(folder, span),
@@ -49,7 +49,7 @@ public static class TimeOfVehicle
     // Hours as a number, so that a spreadsheet can add them.
     private static IReadOnlyList<string> Cells((Job Job, WorkEntry Work) line) =>
     [
-        line.Work.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        DayText.Iso(line.Work.Date),
         line.Job.Title,
         line.Work.What,
         line.Work.Who,

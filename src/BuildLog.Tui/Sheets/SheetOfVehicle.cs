@@ -38,7 +38,7 @@ public static class SheetOfVehicle
             Created = printed,
             Reader = wishes.Reader,
             Paper = wishes.Paper,
-            PrintedOn = DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+            PrintedOn = DayText.InWords(printed),
             Vehicle = Title(bench, folder),
             TitlePhoto = PhotosOfVehicle.Title(folder, bench.Vehicle.Uid),
             Driveline = [.. bench.Fitted.Fitted.Select(fitment => Row(bench.Fitted, fitment, units))],

@@ -56,7 +56,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         Id = Bench.Vehicle.Uid,
         Created = printed,
         Paper = paper,
-        PrintedOn = Forms.DayText.InWords(DateOnly.FromDateTime(printed.DateTime)),
+        PrintedOn = Forms.DayText.InWords(printed),
         About = Bench.Vehicle.Name,
         Part = Part.InWords(),
         Wanted = [.. Windows.SelectMany(Wanted)],
