@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Commands;
 
@@ -34,7 +35,7 @@ internal sealed class AttachCommand : Command
         var kept = Reading.Blaming(file.Name, () => shop.Attach(about, path, kind, parse.GetValue(caption) ?? "", day));
         return new(
             AttachmentsCommand.ToJson(kept),
-            [$"Kept {kept.FileName} ({kept.What.InWords()}, {CopyFile.Size(kept.Length)}) with {about}."]);
+            [$"Kept {kept.FileName} ({kept.What.InWords()}, {FileSize.InWords(kept.Length)}) with {about}."]);
     }
 
     private static Parsed<AttachmentKind> Kind(string text)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Files;
+using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Commands;
 
@@ -27,6 +28,6 @@ internal sealed class BackupCommand : Command
             ["bytes"] = copy.Bytes,
             ["attachments"] = CopyFile.InJson(copy.Attachments),
         };
-        return new(json, [$"Copied to {copy.File} ({CopyFile.Size(copy.Bytes)}) and checked.", .. CopyFile.InWords(copy.Attachments)]);
+        return new(json, [$"Copied to {copy.File} ({FileSize.InWords(copy.Bytes)}) and checked.", .. CopyFile.InWords(copy.Attachments)]);
     }
 }

@@ -11,10 +11,6 @@ internal static class CopyFile
     public static Parsed<string> Read(string text)
         => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : TypedPath.Full(text);
 
-    public static string Size(long bytes) => bytes < 1024 * 1024
-        ? FormattableString.Invariant($"{bytes / 1024.0:0} kB")
-        : FormattableString.Invariant($"{bytes / (1024.0 * 1024.0):0.0} MB");
-
     public static JsonObject InJson(AttachmentsCopied attachments) => new()
     {
         ["folder"] = attachments.Folder,

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Commands;
 
@@ -31,6 +32,6 @@ internal sealed class ExportCommand : Command
             ["entries"] = MovedWords.InJson(written.Entries),
             ["attachmentsLacking"] = Json.Array(written.Lacking, name => name),
         };
-        return new(json, [$"Written to {written.File} ({CopyFile.Size(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. MovedWords.Lacking(written.Lacking)]);
+        return new(json, [$"Written to {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. MovedWords.Lacking(written.Lacking)]);
     }
 }

@@ -7,7 +7,7 @@ namespace BuildLog.Tui.Papers;
 /// <summary>Asks for a file to keep, for its caption, or where to write a copy of it.</summary>
 public static class PaperForm
 {
-    public static Form New(string vehicle, Action<string, Action<Attachment>> keep) => new()
+    public static Form New(string vehicle, Action<string, string, LooseDay?> keep) => new()
     {
         Title = $"Keep a file with {vehicle}",
         HelpPage = "Papers",
@@ -17,7 +17,7 @@ public static class PaperForm
             new TextEntry("file", "File") { Hint = "its path, such as ~/photos/pinion-before.jpg", Check = values => Unreadable(values["file"]) },
             .. Words("", ""),
         ],
-        Save = values => Reached(() => keep(HomePath.Of(values["file"]), paper => Apply(values, paper))),
+        Save = values => Reached(() => keep(TypedPath.Full(values["file"]), values["caption"], LooseDay.Read(values["taken"]))),
     };
 
     public static Form For(Attachment paper, Action<Action<Attachment>> save) => new()
@@ -36,7 +36,7 @@ public static class PaperForm
         Save = values =>
         {
             var outcome = SaveOutcome.Done;
-            var reached = Reached(() => outcome = write(HomePath.Of(values["to"])));
+            var reached = Reached(() => outcome = write(TypedPath.Full(values["to"])));
             return outcome is Saved ? reached : outcome;
         },
     };
@@ -51,12 +51,12 @@ public static class PaperForm
 
     private static string? Unreadable(string path) =>
         path.Length == 0 ? "Which file? Type its path, such as ~/photos/pinion-before.jpg."
-        : File.Exists(HomePath.Of(path)) ? null
+        : File.Exists(TypedPath.Full(path)) ? null
         : $"There is no file {path}.";
 
     private static string? Taken(string path) =>
         path.Length == 0 ? "Where to? Type a path, such as ~/copy.jpg."
-        : File.Exists(HomePath.Of(path)) ? $"{path} is there already: choose another name."
+        : File.Exists(TypedPath.Full(path)) ? $"{path} is there already: choose another name."
         : null;
 
     private static SaveOutcome Reached(Action act)

@@ -1,6 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Attachments;
-using BuildLog.Data.Vehicles;
+using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Sheets;
 
@@ -11,8 +11,6 @@ namespace BuildLog.Tui.Papers;
 /// <param name="open">Shows a file; returns a sentence where nothing on the machine does.</param>
 public sealed class PapersActs(Shop shop, Func<string, string?> open)
 {
-    private readonly AttachmentStore store = AttachmentStore.Beside(shop.Path);
-
     public PapersActs(Shop shop)
         : this(shop, SystemViewer.Open) { }
 
@@ -21,7 +19,7 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
     public string? Attach(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        return host.Fill(PaperForm.New(vehicle.Name, (path, edit) => Keep(vehicle, path, edit))) ? "Kept: a copy lies with the record." : null;
+        return host.Fill(PaperForm.New(vehicle.Name, (path, caption, taken) => shop.Attach(vehicle, path, caption: caption, taken: taken))) ? "Kept: a copy lies with the record." : null;
     }
 
     public string? Edit(IFormHost host, long vehicleId, PaperRow row)
@@ -34,7 +32,7 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
     public string Open(long vehicleId, PaperRow row)
     {
         var (_, paper) = Find(vehicleId, row);
-        using var file = store.Open(paper.Sha256);
+        using var file = shop.OpenFile(paper);
         if (!file.IsSound) return Trouble(file)!;
 
         var copy = Path.Combine(Directory.CreateTempSubdirectory("buildlog-paper-").FullName, paper.FileName);
@@ -61,34 +59,23 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
         _ => $"The file at {file.Path} is no longer what was put in. A backup may have it.",
     };
 
-    private static string Size(long bytes) => bytes switch
-    {
-        < 1024 => FormattableString.Invariant($"{bytes} bytes"),
-        < 1024 * 1024 => FormattableString.Invariant($"{bytes / 1024.0:0} kB"),
-        _ => FormattableString.Invariant($"{bytes / 1024.0 / 1024.0:0.0} MB"),
-    };
+    private static string Size(long bytes) => bytes < FileSize.Kilo ? FormattableString.Invariant($"{bytes} bytes") : FileSize.InWords(bytes);
 
     private PaperRow Row((string About, Attachment Paper) item)
     {
-        using var file = store.Open(item.Paper.Sha256);
+        using var file = shop.OpenFile(item.Paper);
         return new(item.Paper.Id, item.Paper.FileName, item.Paper.Caption, item.About, item.Paper.MediaType, Size(item.Paper.Length), item.Paper.Taken?.Text ?? "", Trouble(file));
-    }
-
-    private void Keep(Vehicle vehicle, string path, Action<Attachment> edit)
-    {
-        using var content = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-        var stored = store.Put(content);
-        var paper = new Attachment(vehicle) { Sha256 = stored.Sha256, Length = stored.Length, FileName = Path.GetFileName(path), MediaType = FileKind.Of(path) };
-        edit(paper);
-        shop.Add(paper);
     }
 
     private SaveOutcome WriteCopy(Attachment paper, string path)
     {
-        using var file = store.Open(paper.Sha256);
+        using var file = shop.OpenFile(paper);
         if (!file.IsSound) return SaveOutcome.Refuse(Trouble(file)!);
-        using var to = new FileStream(path, FileMode.CreateNew);
-        file.Content.CopyTo(to);
+        WholeFile.At(path, overwrite: false, paper.FileName).Write(to =>
+        {
+            file.Content.CopyTo(to);
+            return true;
+        });
         return SaveOutcome.Done;
     }
 
