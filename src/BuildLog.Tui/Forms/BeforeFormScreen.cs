@@ -1,0 +1,48 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>A page that is read before a form asks anything: a key of its own goes on, Esc leaves.</summary>
+internal abstract class BeforeFormScreen : Popup
+{
+    private readonly IReadOnlyList<TextLine> lines;
+    private readonly TextPage page = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(2) };
+    private readonly string helpPage;
+    private bool goesOn;
+
+    protected BeforeFormScreen(string title, IReadOnlyList<TextLine> lines, KeyHint onward, string helpPage)
+        : base(title)
+    {
+        this.lines = lines;
+        this.helpPage = helpPage;
+        page.Show(lines);
+        Add(page);
+        ShowKeys(onward, new KeyHint("↑↓", "scroll"), new KeyHint("F1", "help"), new KeyHint("Esc", "leave"));
+    }
+
+    protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 5;
+
+    /// <returns>Whether its key was pressed.</returns>
+    protected static bool Run(IApplication app, BeforeFormScreen screen)
+    {
+        app.Run(screen);
+        return screen.goesOn;
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (key != Key.F1) return base.OnKeyDownNotHandled(key);
+        HelpScreen.Show(App!, helpPage);
+        return true;
+    }
+
+    protected bool Onward()
+    {
+        goesOn = true;
+        App?.RequestStop(this);
+        return true;
+    }
+}
