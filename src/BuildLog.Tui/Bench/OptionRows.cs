@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -19,7 +18,7 @@ internal static class OptionRows
         var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
         return new(
             [.. rows],
-            string.Create(CultureInfo.InvariantCulture, $"{found.Answer.Tried:N0} combinations tried, {found.Answer.JudgedFully} of them judged by every check."),
+            OptionWords.Tried(found.Answer),
             [.. found.Contradictions, .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
             Nothing);
     }

@@ -63,7 +63,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         shop.Add(wanted);
         return window is null
             ? $"Hunted now: {wanted.Title}. No window could be said; the page Wanted has it."
-            : $"Hunted now: {position.InWords()}, {window.Quantity.InWords()} {Between(window)}. The page Wanted has it.";
+            : $"Hunted now: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}. The page Wanted has it.";
     }
 
     public string? Card(IWorkbenchView view, int place)
@@ -79,15 +79,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (At(place) is not { } option) return null;
 
-        var proposed = OptionWords.Short(option);
-        var form = new Form
-        {
-            Title = $"A plan for {bench!.Vehicle.Name}",
-            HelpPage = "Plans",
-            SaveCaption = "Keep",
-            Entries = [new TextEntry("name", "Name") { Initial = proposed, InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
-            Save = values => Checks.Try(() => shop.Add(new Plan(bench.Vehicle) { Name = values["name"], Date = Today, Changes = [.. Changed(option).Select(position => Change(option, position))] })),
-        };
+        var form = PlanForm.For($"A plan for {bench!.Vehicle.Name}", OptionWords.Short(option), shop, bench.Vehicle, [.. Changed(option).Select(position => Change(option, position))], Today);
         return view.Fill(form) ? $"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}." : null;
     }
 
@@ -113,13 +105,6 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
             view.Say(refused.Refusal.Sentence);
         }
     }
-
-    private static string Between(WantedWindow window) => (window.Low.Length, window.High.Length) switch
-    {
-        (0, _) => $"at most {window.High}",
-        (_, 0) => $"at least {window.Low}",
-        _ => $"{window.Low} to {window.High}",
-    };
 
     private Option? At(int place) => found?.Answer.Options.ElementAtOrDefault(place - 1);
 

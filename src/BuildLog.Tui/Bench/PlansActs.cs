@@ -47,18 +47,11 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             return null;
         }
 
-        var form = new Form
-        {
-            Title = "Keep it as a plan",
-            HelpPage = "Plans",
-            SaveCaption = "Keep",
-            Entries = [new TextEntry("name", "Name") { Initial = InWords(whatIf.Changes), InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
-            Save = values => Checks.Try(() => shop.Add(new Plan(shop.FindVehicle(vehicleId)) { Name = values["name"], Date = Today, Changes = whatIf.Changes })),
-        };
-        if (!view.Fill(form)) return null;
+        var vehicle = shop.FindVehicle(vehicleId);
+        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes), shop, vehicle, whatIf.Changes, Today))) return null;
 
         whatIf.Clear();
-        return $"Kept as a plan: {shop.Plans(shop.FindVehicle(vehicleId))[0].Name}. The bench shows what is fitted.";
+        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.";
     }
 
     public string? Drop(IWorkbenchView view, long vehicleId)

@@ -10,9 +10,9 @@ namespace BuildLog.Tui.Bench;
 internal static class WantedRows
 {
     public static WantedRow Part(WantedPart wanted) => new(
-        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(InWords)), wanted.Most is { } most ? $"to {most}" : "", null, wanted.State.InWords(),
+        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(WantedWindows.InWords)), wanted.Most is { } most ? $"to {most}" : "", null, wanted.State.InWords(),
         [
-            .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {InWords(window)}"),
+            .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {window.InWords()}"),
             .. wanted.MustHaves.Select(must => $"must have {must.What}: {must.Text}"),
             .. Line("costs at most", wanted.Most?.ToString()), .. Line("needed by", wanted.Deadline is { } day ? DayText.InWords(day) : null),
             .. Line("wanted no more, because", wanted.DroppedFor), .. Line("", wanted.Notes),
@@ -31,13 +31,6 @@ internal static class WantedRows
                 .. Line("", offer.Notes),
             ]);
     }
-
-    private static string InWords(WantedWindow window) => (window.Low.Length, window.High.Length) switch
-    {
-        (0, _) => $"at most {window.High}",
-        (_, 0) => $"at least {window.Low}",
-        _ => $"{window.Low} to {window.High}",
-    };
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

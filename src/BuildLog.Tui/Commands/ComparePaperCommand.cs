@@ -84,12 +84,6 @@ internal sealed class ComparePaperCommand : Command
             ["intervals95"] = Json.Array(figure.Values, value => value is null ? null : Json.Interval95(value, figure.Unit)),
         }),
         ["counts"] = Json.Array(compared.Counts, counts => new JsonObject { ["clash"] = counts.Clash, ["open"] = counts.Open, ["watch"] = counts.Watch, ["fits"] = counts.Fits }),
-        ["map"] = region is null ? null : new JsonObject
-        {
-            ["axleRatios"] = Json.Array(region.Rows, row => row),
-            ["from"] = region.Left,
-            ["to"] = region.Right,
-            ["rows"] = Json.Array(region.Cells, row => row),
-        },
+        ["map"] = Json.Map(region),
     };
 }

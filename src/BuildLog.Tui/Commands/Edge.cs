@@ -74,7 +74,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
             _ = common.UnitsOf(parse); // wrong units are refused even where nothing is worded in them
             var said = answer(parse);
             if (json) output.WriteLine(said.Json.ToJsonString(Readable));
-            else foreach (var line in said.Text) output.WriteLine(Terminal.Printable(line));
+            else foreach (var line in said.Text) output.WriteLine(TextFit.Printable(line));
             return said.ExitCode;
         });
     }
@@ -117,7 +117,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     }
 
     /// <summary>Says how far a long work is, beside the answer.</summary>
-    public void SayMeanwhile(string sentence) => errors.WriteLine(Terminal.Printable(sentence));
+    public void SayMeanwhile(string sentence) => errors.WriteLine(TextFit.Printable(sentence));
 
     // A copy that cannot be made is no reason to stop working: it is a sentence, and an entry in the log.
     private string? BackUpForTheDay(ParseResult parse, Shop shop)
@@ -136,7 +136,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     }
 
     private void Warn(string sentence, bool json)
-        => errors.WriteLine(json ? new JsonObject { ["warning"] = new JsonObject { ["message"] = sentence } }.ToJsonString(Readable) : Terminal.Printable(sentence));
+        => errors.WriteLine(json ? new JsonObject { ["warning"] = new JsonObject { ["message"] = sentence } }.ToJsonString(Readable) : TextFit.Printable(sentence));
 
     public int Refuse(Refusal refusal, string? option, bool json, int exitCode)
     {
@@ -147,7 +147,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         }
         else
         {
-            errors.WriteLine(Terminal.Printable(option is null ? refusal.Sentence : $"{option}: {refusal.Sentence}"));
+            errors.WriteLine(TextFit.Printable(option is null ? refusal.Sentence : $"{option}: {refusal.Sentence}"));
         }
 
         return exitCode;

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Options;
 
 namespace BuildLog.Tui.Commands;
 
@@ -19,6 +20,15 @@ internal static class Json
     public static JsonNode? DegreesOfFreedom(Measured measured) => Finite(measured.DegreesOfFreedom);
 
     public static JsonArray Array<T>(IEnumerable<T> items, Func<T, JsonNode?> node) => new([.. items.Select(node)]);
+
+    /// <summary>The map of axle against tyre; null where none was asked for.</summary>
+    public static JsonObject? Map(MapWords? map) => map is null ? null : new()
+    {
+        ["axleRatios"] = Array(map.Rows, row => row),
+        ["from"] = map.Left,
+        ["to"] = map.Right,
+        ["rows"] = Array(map.Cells, row => row),
+    };
 
     private static JsonObject Range(double low, double high) => new() { ["low"] = Finite(low), ["high"] = Finite(high) };
 

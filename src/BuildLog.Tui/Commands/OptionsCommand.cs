@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
@@ -73,7 +72,7 @@ internal sealed class OptionsCommand : Command
         ["contradictions"] = Json.Array(found.Contradictions, says => says),
         ["thrownOut"] = Json.Array(found.Answer.Exclusions, entry => new JsonObject { ["combinations"] = entry.Combinations, ["reason"] = entry.Reason }),
         ["unclearOffers"] = Json.Array(found.Unclear, name => name),
-        ["map"] = region is null ? null : new JsonObject { ["axleRatios"] = Json.Array(region.Rows, row => row), ["from"] = region.Left, ["to"] = region.Right, ["rows"] = Json.Array(region.Cells, row => row) },
+        ["map"] = Json.Map(region),
         ["options"] = Json.Array(found.Answer.Options, option => new JsonObject
         {
             ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
@@ -95,8 +94,7 @@ internal sealed class OptionsCommand : Command
     private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found)
     {
         var answer = found.Answer;
-        yield return string.Create(
-            CultureInfo.InvariantCulture, $"{bench.Vehicle.Name}: {answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
+        yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
         foreach (var contradiction in found.Contradictions) yield return $"With the other parts as they are: {contradiction}";
         if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";
         var places = answer.Options.Index().ToDictionary(entry => entry.Item, entry => entry.Index + 1);

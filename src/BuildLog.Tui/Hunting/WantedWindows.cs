@@ -35,6 +35,14 @@ internal static class WantedWindows
         return quantity is { } of && !part.Window.IsEmpty && Typed(of, part.Window) is { } typed ? typed : null;
     }
 
+    /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
+    public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
+    {
+        (0, _) => $"at most {window.High}",
+        (_, 0) => $"at least {window.Low}",
+        _ => $"{window.Low} to {window.High}",
+    };
+
     private static WantedWindow? Typed(WindowOf quantity, Window window)
     {
         var places = quantity == WindowOf.Circumference ? Thousandths : 2;

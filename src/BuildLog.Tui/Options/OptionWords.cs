@@ -34,6 +34,10 @@ internal static class OptionWords
     public static string Short(Option option)
         => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), Name(option.Tyres)]).OfType<string>());
 
+    /// <summary>How much was looked at.</summary>
+    public static string Tried(SearchAnswer answer)
+        => string.Create(CultureInfo.InvariantCulture, $"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
+
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
 
     private static string? Name<T>(Candidate<T> candidate)

@@ -1,3 +1,4 @@
+using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
@@ -17,6 +18,10 @@ public static class SheetFile
 
     /// <summary>What goes with a vehicle is one zip.</summary>
     public static Parsed<string> ReadBundle(string text) => Read(text, "a handover is a zip", "kestrel-handover.zip", Zip);
+
+    /// <summary>The name to propose: <c>kestrel-build-sheet.pdf</c>.</summary>
+    public static string Usual(Vehicle vehicle, string what)
+        => $"{string.Concat(vehicle.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')).Trim('-')}-{what}{Pdf}";
 
     public static bool IsCsv(string path) => EndsIn(path, Csv);
 

@@ -22,7 +22,7 @@ public static class SheetForm
         SaveCaption = "Write",
         Entries =
         [
-            new TextEntry("file", "File") { Initial = UsualName(bench), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
+            new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
             new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
@@ -77,11 +77,5 @@ public static class SheetForm
         var preview = BuildSheetWriter.Preview(content);
         host.Tell("What the sheet will say", [.. preview.Lines]);
         return host.Confirm(new("Write it?", "That is what the sheet says.", "Write", "Not now"));
-    }
-
-    private static string UsualName(VehicleOnBench bench)
-    {
-        var plain = string.Concat(bench.Vehicle.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-'));
-        return $"{plain.Trim('-')}-build-sheet.pdf";
     }
 }

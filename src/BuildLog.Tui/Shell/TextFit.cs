@@ -72,8 +72,8 @@ internal static class TextFit
         yield return line.ToString();
     }
 
-    // What people type may hold control characters; they must not reach the terminal.
-    private static string Printable(string text) =>
+    /// <summary>Stored text can hold anything; nothing in it may steer the terminal.</summary>
+    public static string Printable(string text) =>
         text.Any(char.IsControl) ? string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)) : text;
 
     private static bool IsPlain(string text) => text.All(c => c is >= ' ' and < '\u0300');

@@ -44,7 +44,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
         SaveCaption = "Write",
         Entries =
         [
-            new TextEntry("file", "File") { Initial = UsualName(card), Hint = "a PDF; a bare name goes to the folder you started in", Check = Checks.Needed("file", SheetFile.Read) },
+            new TextEntry("file", "File") { Initial = SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), Hint = "a PDF; a bare name goes to the folder you started in", Check = Checks.Needed("file", SheetFile.Read) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A6), "A6"), new(nameof(Paper.HalfLetter), "half a letter")]) { Initial = nameof(Paper.A6) },
         ],
         Save = values =>
@@ -61,7 +61,4 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
             }
         },
     };
-
-    private static string UsualName(CardOfVehicle card)
-        => $"{string.Concat(card.Bench.Vehicle.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')).Trim('-')}-{card.Part.InWords()}-card.pdf";
 }

@@ -1,0 +1,19 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>Asks for the name under which changes are kept as a plan.</summary>
+internal static class PlanForm
+{
+    public static Form For(string title, string proposedName, Shop shop, Vehicle vehicle, IReadOnlyList<PlannedChange> changes, DateOnly today) => new()
+    {
+        Title = title,
+        HelpPage = "Plans",
+        SaveCaption = "Keep",
+        Entries = [new TextEntry("name", "Name") { Initial = proposedName, InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
+        Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes })),
+    };
+}
