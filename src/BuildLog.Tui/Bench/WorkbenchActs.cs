@@ -10,6 +10,7 @@ using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Vehicles;
@@ -149,7 +150,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, () => WaysOut.Of(shop, bench, Today).Answer.Options, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.
