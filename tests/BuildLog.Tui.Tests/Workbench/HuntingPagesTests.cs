@@ -74,13 +74,13 @@ public sealed class HuntingPagesTests
     public void The_status_line_says_how_far_a_search_is_and_Esc_ends_it()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = Workbench();
         hunt.IsSlow = true;
+        using var workbench = Workbench();
         screen.Run(
             workbench,
             Press((Key)'1'),
             _ => Searching(share: 0.4),
-            at => at.Row(22).StartsWith(" Searching … 40 %; Esc ends it.", StringComparison.Ordinal),
+            at => at.Draw().Row(22).StartsWith(" Searching … 40 %; Esc ends it.", StringComparison.Ordinal),
             Press(Key.Esc),
             See("The search was ended. i searches again."),
             NoLongerSee("40 %"),
