@@ -1,11 +1,8 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using BuildLog.Benchmarks.Record;
-<<<<<<< HEAD
 using BuildLog.Benchmarks.Search;
-=======
 using BuildLog.Benchmarks.Sheet;
->>>>>>> main
 using BuildLog.Benchmarks.Workbench;
 
 // The record is measured on files of its own, killed writers and the workbench are other programs: all without the runner.
@@ -14,11 +11,8 @@ switch (args)
     case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
     case [KilledWriters.Writing, var path]: return KilledWriters.Write(path);
-<<<<<<< HEAD
     case ["search"]: return SearchRun.Of();
-=======
     case ["sheet"]: return SheetRun.Print();
->>>>>>> main
     case ["workbench", var program]:
         WorkbenchSpeed.Measure(program);
         return 0;

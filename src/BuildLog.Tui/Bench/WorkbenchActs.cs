@@ -10,7 +10,6 @@ using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
-using BuildLog.Tui.Options;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Vehicles;
@@ -150,11 +149,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-<<<<<<< HEAD
-        if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, () => WaysOut.Of(shop, bench, Today).Answer.Options, outcome => said = outcome)) && said is not null) view.Say(said);
-=======
         if (view.Fill(SheetForm.For(shop, bench, units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
->>>>>>> main
     }
 
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.

@@ -1,67 +1,19 @@
 using System.Globalization;
-<<<<<<< HEAD
-using BuildLog.Gearing.Options;
-using BuildLog.Gearing.Quantities;
-=======
 using BuildLog.Data;
 using BuildLog.Data.Files;
->>>>>>> main
+using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-<<<<<<< HEAD
 using BuildLog.Tui.Options;
-=======
 using BuildLog.Tui.Papers;
->>>>>>> main
 
 namespace BuildLog.Tui.Sheets;
 
 /// <summary>Asks where the build sheet goes, for whom and on which paper, shows it first if wanted, and writes it; to a zip, with all that goes with the vehicle.</summary>
 public sealed class SheetForm
 {
-<<<<<<< HEAD
-    /// <param name="bench">The vehicle.</param>
-    /// <param name="folder">What else the shop keeps of it.</param>
-    /// <param name="units">The units to print.</param>
-    /// <param name="clock">The time that stands on it.</param>
-    /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
-    /// <param name="ways">The ways out, for options by their place in that list; asked for only then.</param>
-    /// <param name="said">Hears what came of it.</param>
-    public static Form For(
-        VehicleOnBench bench, VehicleFolder folder, UnitSystem units, TimeProvider clock, IFormHost host, Func<IReadOnlyList<Option>> ways, Action<string> said)
-    {
-        SheetContent Content(SheetWishes wishes) => SheetOfVehicle.Content(bench, folder, wishes, units, clock.GetLocalNow());
-
-        return new()
-        {
-            Title = $"Build sheet of {bench.Vehicle.Name}",
-            HelpPage = "Sheet",
-            SaveCaption = "Write",
-            Entries =
-            [
-                new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
-                new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
-                new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
-                new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
-                new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
-                new TextEntry("beside", "Options beside") { Hint = $"such as tyre-up,axle ({NamedChanges.All}); empty: no such table" },
-                new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
-                new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
-            ],
-            Save = values =>
-            {
-                if (values.IsEmpty("beside")) return Save(values, Content(Wishes(values)), host, said);
-
-                var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], ways));
-                return compared.Understood(out var table)
-                    ? Save(values, Content(Wishes(values) with { Compared = table }), host, said)
-                    : SaveOutcome.Refuse("beside", compared.Refusal!.Sentence);
-            },
-        };
-    }
-=======
     private readonly Shop shop;
     private readonly VehicleOnBench bench;
     private readonly UnitSystem units;
@@ -85,12 +37,12 @@ public sealed class SheetForm
             new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
+            new TextEntry("beside", "Options beside") { Hint = $"such as tyre-up,axle ({NamedChanges.All}); empty: no such table" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
         Save = Save,
     };
->>>>>>> main
 
     /// <param name="shop">The record.</param>
     /// <param name="bench">The vehicle.</param>
@@ -111,7 +63,7 @@ public sealed class SheetForm
         return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
     }
 
-    private Gearing.Quantities.Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
+    private Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
 
     private SheetWishes Wishes(FormValues values) => new(
         Enum.Parse<SheetReader>(values["reader"]), Enum.Parse<Paper>(values["paper"]), values.IsEmpty("from") ? null : Day(values["from"]).OrRefuse(), values.IsYes("hours"), values.IsYes("costs"));
@@ -120,6 +72,14 @@ public sealed class SheetForm
     {
         var path = SheetFile.ReadSheet(values["file"]).OrRefuse();
         var (folder, wishes, printed) = (VehicleFolder.Read(shop, bench.Vehicle), Wishes(values), clock.GetLocalNow());
+        if (!values.IsEmpty("beside"))
+        {
+            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, clock.Today()).Answer.Options));
+            if (!compared.Understood(out var table)) return SaveOutcome.Refuse("beside", compared.Refusal!.Sentence);
+
+            wishes = wishes with { Compared = table };
+        }
+
         var content = SheetOfVehicle.Content(bench, folder, wishes, units, printed);
         if (values.IsYes("read") && !ReadFirst(content))
         {
