@@ -19,6 +19,8 @@ internal static class BuildSheet
         new(SpeedsRegion.Of,       Buyer, Own),
         new(PullRegion.Of,         Buyer, Own),
         new(FindingsRegion.Of,     Buyer, Inspector, Own),
+        new(WhatWouldWorkRegion.Of, Buyer, Own),
+        new(OptionsRegion.Of,      Buyer, Own),
         new(SpeedometerRegion.Of,  Buyer, Inspector, Own),
         new(RunningGearRegion.Of,  Buyer, Inspector, Insurer, Own),
         new(PropshaftRegion.Of,    Inspector, Own),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using BuildLog.Benchmarks.Record;
+using BuildLog.Benchmarks.Search;
 using BuildLog.Benchmarks.Sheet;
 using BuildLog.Benchmarks.Workbench;
 
@@ -10,6 +11,7 @@ switch (args)
     case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
     case [KilledWriters.Writing, var path]: return KilledWriters.Write(path);
+    case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
     case ["workbench", var program]:
         WorkbenchSpeed.Measure(program);

@@ -5,7 +5,7 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Data.Specs;
 
 /// <summary>Points of a torque curve in one text: <c>1500:180 Nm; 3000:210 Nm</c>, with <c>air 95 kPa 30 °C</c> behind them where they are as read on that day.</summary>
-internal static class TorqueText
+public static class TorqueText
 {
     private const string Air = "air ";
 

@@ -6,10 +6,11 @@ using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Options;
 
-/// <summary>What is merely sold somewhere: ratios that are listed, in the axle that is fitted, and tyre sizes on the wheels that are.</summary>
+/// <summary>What is merely sold somewhere: ratios that are listed, in the axle that is fitted, gearboxes, overdrive units, and tyre sizes on the wheels that are fitted.</summary>
 /// <remarks>
-/// Axle ratios: <see cref="ListedRatios"/>. Overdrive ratios: those that units are commonly sold with, from memory; a listed part is a candidate and decides no finding.
-/// Sizes: metric ones of the fitted rim's diameter that suit its width, within a quarter of the tyre that is fitted; the owner's limits sort them further.
+/// Axle ratios: <see cref="ListedRatios"/>. Gearboxes: <see cref="ListedGears"/>. Overdrive ratios: those that units are commonly sold with, from memory; a listed
+/// part is a candidate and decides no finding. Sizes: metric ones, and flotation ones (<see cref="ListedFlotations"/>), of the fitted rim's diameter that suit its
+/// width, within a quarter of the tyre that is fitted; the owner's limits sort them further.
 /// </remarks>
 public static class ListedParts
 {
@@ -28,6 +29,12 @@ public static class ListedParts
         => [.. OverdriveRatios.Select(ratio => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} unit"))
             .Select(name => new Candidate<Overdrive>(name, ToldPart.Overdrive(name.Split(' ')[0], name).OrRefuse(), Pool.Listed))];
 
+    /// <summary>Boxes with a clutch in place of one with a clutch, automatic ones in place of one with a converter. Of what else they have at their ends nobody knows yet.</summary>
+    public static IReadOnlyList<Candidate<Transmission>> Gearboxes(Transmission fitted)
+        => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: $"gearbox {gears}"))
+            .Select(listed => new Candidate<Transmission>(
+                listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed))];
+
     /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
     public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted)
         => fitted is { Size: { } size, RollingCircumference: { } now }
@@ -43,6 +50,11 @@ public static class ListedParts
     private static IEnumerable<TyreSize> Sizes(double rim)
     {
         var inches = Math.Round(rim / 0.0254, 1);
+        return Metric(inches).Concat(ListedFlotations.On(inches));
+    }
+
+    private static IEnumerable<TyreSize> Metric(double inches)
+    {
         for (var width = 135; width <= 345; width += 10)
         {
             for (var aspect = 30; aspect <= 85; aspect += 5)

@@ -23,13 +23,26 @@ internal sealed class PullCurve
     /// <summary>The checks whose answer is read off the curve.</summary>
     public static readonly IReadOnlyList<ICheck> Asked = [new TopSpeedCheck(), new HillCheck(), new HillStartCheck()];
 
-    private PullCurve(PullVerdict[] steps) => Steps = steps;
+    private readonly int[] same;
+
+    private PullCurve(PullVerdict[] steps)
+    {
+        Steps = steps;
+        same = new int[steps.Length];
+        for (var k = steps.Length - 1; k >= 0; k--) same[k] = k + 1 < steps.Length && steps[k] == steps[k + 1] ? same[k + 1] : k;
+    }
 
     /// <summary>From the fewest turns a metre to the most; see <see cref="PullRange.StepOf"/>.</summary>
     public PullVerdict[] Steps { get; }
 
-    /// <summary>Whether there is anything to read off: some check spoke.</summary>
-    public bool Speaks => Array.Exists(Steps, step => step != default);
+    /// <summary>What is certain all the way between two places; null where it changes, or is not certain.</summary>
+    public PullVerdict? Throughout(double from, double to)
+    {
+        var (first, last) = (StepAt(from), StepAt(to));
+        return same[first] >= last && !Steps[first].IsUnsure ? Steps[first] : null;
+    }
+
+    private int StepAt(double place) => Math.Clamp((int)place, 0, Steps.Length - 1);
 
     /// <param name="bare">The driveline with this gearbox and overdrive; axle and tyres are replaced.</param>
     /// <param name="goals">The wishes.</param>

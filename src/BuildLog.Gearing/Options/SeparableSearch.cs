@@ -9,7 +9,8 @@ namespace BuildLog.Gearing.Options;
 /// <summary>The front of every combination, by the separable checks alone.</summary>
 /// <remarks>
 /// One row is a gearbox, an overdrive and an axle with all tyres; rows are shared out over the cores. Nothing is allocated while a row is judged; the few
-/// options that no kept one dominates leave the vectors. Those among them that are too near a limit to tell are asked check by check.
+/// options that no kept one dominates leave the vectors. Those among them that are too near a limit to tell wait until all others are known
+/// (<see cref="Sieve"/>): few are left then, and those are asked check by check.
 /// </remarks>
 internal sealed class SeparableSearch
 {
@@ -56,26 +57,23 @@ internal sealed class SeparableSearch
 
     public Front<Combination> Run(IProgress<double>? progress, int cores, CancellationToken cancel)
     {
-        var all = new Front<Combination>();
+        var all = new Sieve();
         var done = 0L;
         Parallel.For(
             0L, Rows, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
-            () => new Front<Combination>(),
-            (row, _, front) =>
+            () => new Sieve(),
+            (row, _, sieve) =>
             {
-                Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), front);
+                Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), sieve);
                 var count = Interlocked.Increment(ref done);
                 if (count % 256 == 0) progress?.Report((double)count / Rows);
-                return front;
+                return sieve;
             },
-            front =>
+            sieve =>
             {
-                lock (all)
-                {
-                    foreach (var (score, what) in front.Members) all.Add(score, what);
-                }
+                lock (all) all.Add(sieve);
             });
-        return all;
+        return all.Settled(Plain, cancel);
     }
 
     /// <summary>What the separable checks, asked one by one, say of a combination.</summary>
@@ -93,7 +91,7 @@ internal sealed class SeparableSearch
         parts.Gearboxes[at.Gearbox].Changes + parts.Overdrives[at.Overdrive].Changes + parts.Axles[at.Axle].Changes + parts.Tyres[at.Tyres].Changes,
         distance);
 
-    private void Judge(int box, int axle, Front<Combination> front)
+    private void Judge(int box, int axle, Sieve sieve)
     {
         var (gearbox, overdrive) = (box / parts.Overdrives.Count, box % parts.Overdrives.Count);
         var ratio = parts.Axles[axle].Part!.Ratio!.Value;
@@ -107,24 +105,28 @@ internal sealed class SeparableSearch
 
         // A cruise that cannot be said is open, and so is the wish for one where there is none.
         var open = low[gearbox][axle].Open + (goals.Cruise.Count == 0 ? 1 : goals.Cruise.Count - said);
+        // Where all tyres leave the pull as it is, it belongs to the row.
+        var (pull, place) = (pulls[box], range.StepOf(ratio.Value));
+        var throughout = pull.Throughout(place + tyres.LeastPullSteps, place + tyres.MostPullSteps);
+        var (clash, unsaid, watch, _) = throughout ?? default;
         var row = new OptionScore(
-            low[gearbox][axle].Clash, open, low[gearbox][axle].Watch,
+            low[gearbox][axle].Clash + clash, open + unsaid, low[gearbox][axle].Watch + watch,
             parts.Gearboxes[gearbox].Cost(currency) + parts.Overdrives[overdrive].Cost(currency) + parts.Axles[axle].Cost(currency),
             parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
             said < goals.Cruise.Count ? double.PositiveInfinity : 0);
-        var pull = pulls[box].Speaks ? new PullRow(pulls[box].Steps, range.StepOf(ratio.Value)) : default;
-        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor, pull);
+        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor, throughout is null ? new PullRow(pull.Steps, place) : default);
         for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
         {
             var lanes = judge.Judge(start);
-            var kept = Vector.OnesComplement(Dominated(lanes, front));
+            var kept = Vector.OnesComplement(Dominated(lanes, sieve.Sure));
             if (kept == Vector<long>.Zero) continue;
 
             for (var lane = 0; lane < Vector<double>.Count && start + lane < tyres.Count; lane++)
             {
-                if (kept[lane] == 0 || (lanes.Unsure[lane] != 0 && front.Beats(lanes[lane]))) continue;
+                if (kept[lane] == 0) continue;
                 var at = new Combination(gearbox, overdrive, axle, start + lane);
-                front.Add(lanes.Unsure[lane] == 0 ? lanes[lane] : Plain(at) with { Distance = lanes.Distance[lane] }, at);
+                if (lanes.Unsure[lane] == 0) sieve.Sure.Add(lanes[lane], at);
+                else sieve.AddUnsure(lanes[lane], at);
             }
         }
     }
@@ -132,7 +134,7 @@ internal sealed class SeparableSearch
     private static Vector<long> Dominated(in Lanes lanes, Front<Combination> front)
     {
         var dominated = Vector<long>.Zero;
-        for (var k = 0; k < Math.Min(Champions, front.Members.Count); k++) dominated |= lanes.DominatedBy(front.Members[k].Score);
+        for (var k = 0; k < Math.Min(Champions, front.Members.Count) && dominated != Vector<long>.AllBitsSet; k++) dominated |= lanes.DominatedBy(front.Members[k].Score);
         return dominated;
     }
 

@@ -58,7 +58,7 @@ public static class ToldPart
     public static Parsed<TyreSet> Tyres(string text, string name, TyreSet? fitted)
     {
         var wheels = (fitted ?? new(name, null, null)) with { Name = name, LoadedRadius = null, FrontPair = null };
-        if (!QuantityText.ReadPlain(text, Kind.Length).Understood(out var length))
+        if (!QuantityText.Read(text, Kind.Length).Understood(out var length))
             return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
 
         return length.Value is >= SmallestTyre and <= LargestTyre

@@ -30,6 +30,8 @@ internal sealed class TyreColumns
             (Clash[k], Open[k], Watch[k]) = (counts.Clash, counts.Open, counts.Watch);
             (Cost[k], Changes[k], PullSteps[k]) = (candidate.Cost(parts.Currency), candidate.Changes, stepsPerLog * Math.Log(Turns[k]));
         }
+
+        (LeastPullSteps, MostPullSteps) = (PullSteps.Take(Count).DefaultIfEmpty().Min(), PullSteps.Take(Count).DefaultIfEmpty().Max());
     }
 
     public int Count { get; }
@@ -52,6 +54,10 @@ internal sealed class TyreColumns
 
     /// <summary>By how many steps the tyres move an axle along a pull curve.</summary>
     public double[] PullSteps { get; }
+
+    public double LeastPullSteps { get; }
+
+    public double MostPullSteps { get; }
 
     /// <summary>The fewest degrees of freedom of any circumference.</summary>
     public double LeastFreedom { get; }

@@ -4,7 +4,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Gearing.YardCards;
 
-/// <summary>What to count on a gearbox on the ground, and between which counts each wanted gear of it will do.</summary>
+/// <summary>What to count on a gearbox or an overdrive unit on the ground, and between which counts each wanted gear of it will do.</summary>
 /// <remarks>The output is turned and the input is counted: p = i w. Both ends turn alike, so the edges are those of two wheels that turn together.</remarks>
 /// <param name="Gears">What the ratio of each gear that matters has to be.</param>
 public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
@@ -17,10 +17,11 @@ public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
     private static readonly CountPrecision How = new();
 
     /// <param name="gears">One window for each gear.</param>
+    /// <param name="what">Gearbox, or overdrive.</param>
     /// <exception cref="RefusedException">Two wishes of one gear exclude each other; the sentence says which, and by how much.</exception>
-    public static GearboxCard Of(IReadOnlyList<WindowOfPart> gears)
+    public static GearboxCard Of(IReadOnlyList<WindowOfPart> gears, string what = "gearbox")
         => gears.Select(gear => gear.Contradiction).FirstOrDefault(says => says is not null) is { } says
-            ? throw new RefusedException("window", $"No gearbox can do: {says}", "")
+            ? throw new RefusedException("window", $"No {what} can do: {says}", "")
             : new(gears);
 
     /// <summary>Which counts of the input mean yes and which no.</summary>

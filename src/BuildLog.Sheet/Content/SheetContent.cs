@@ -47,6 +47,15 @@ public sealed record SheetContent
 
     public IReadOnlyList<SheetFinding> Findings { get; init; } = [];
 
+    /// <summary>What each part alone may be for the goals to be met, a line each.</summary>
+    public IReadOnlyList<string> PartWindows { get; init; } = [];
+
+    /// <summary>Which axles meet the goals with which tyres; null where it cannot be said.</summary>
+    public RegionMap? AxleAndTyre { get; init; }
+
+    /// <summary>What is fitted beside other parts; null where nobody asked for it: then there is no such section.</summary>
+    public ComparedOptions? Options { get; init; }
+
     public IReadOnlyList<EvidenceEntry> Evidence { get; init; } = [];
 
     public IReadOnlyList<HistoryRow> History { get; init; } = [];

@@ -13,13 +13,13 @@ internal static class OptionRows
     private const int MostFindings = 6;
     private const string Nothing = "No part on the shelf, on offer or on the lists makes it better than it is.";
 
-    public static OptionsModel Of(WaysOut found)
+    public static OptionsModel Of(WaysOut found, UnitSystem units)
     {
         var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [.. found.Contradictions, .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            [WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
             Nothing);
     }
 

@@ -5,9 +5,12 @@ using BuildLog.Data.Plans;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Papers;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Papers;
+using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
@@ -37,9 +40,12 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
             return Task.Run(
                 () =>
                 {
-                    var ways = WaysOut.Of(read, parts, unclear, progress, cancel);
-                    (bench, found) = (read, ways);
-                    return OptionRows.Of(ways);
+                    var searched = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
+                    bench = read;
+                    if (!searched.Understood(out var ways)) return new OptionsModel([], Missing: searched.Refusal!.Sentence);
+
+                    found = ways;
+                    return OptionRows.Of(ways, units);
                 },
                 cancel);
         }
@@ -83,13 +89,25 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         return view.Fill(form) ? $"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}." : null;
     }
 
-    public void Beside(IWorkbenchView view, IReadOnlyList<int> places)
-    {
-        if (bench is null) return;
+    public string? Beside(IWorkbenchView view, IReadOnlyList<int> places)
+        => bench is null
+            ? null
+            : SideBySide(view, bench, NamedChanges.Beside(bench, [.. places.Select(At).OfType<Option>().Select(option => (OptionWords.Short(option), option.Driveline))]));
 
-        var options = places.Select(At).OfType<Option>().ToList();
-        var compared = OptionComparison.Of(bench.Goals, [("as it is", bench.Driveline), .. options.Select(option => (OptionWords.Short(option), option.Driveline))]);
-        view.Tell("Side by side", ComparisonWords.Table(compared, units, TableWidth));
+    public string? TradeOff(IWorkbenchView view, long vehicleId)
+    {
+        var about = bench ?? VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
+        if (view.Choose($"What about {about.Vehicle.Name}?", [.. Tui.Options.TradeOff.All.Select(each => new ChoiceOption(each.Changes, each.Says))]) is not { } changes) return null;
+
+        try
+        {
+            return SideBySide(view, about, NamedChanges.Beside(about, changes, () => found?.Answer.Options ?? []));
+        }
+        catch (RefusedException refused)
+        {
+            view.Say(refused.Refusal.Sentence);
+            return null;
+        }
     }
 
     public void Map(IWorkbenchView view)
@@ -104,6 +122,19 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         {
             view.Say(refused.Refusal.Sentence);
         }
+    }
+
+    private string? SideBySide(IWorkbenchView view, VehicleOnBench about, OptionComparison compared)
+    {
+        view.Tell("Side by side", ComparisonWords.Table(compared, units, TableWidth));
+        if (!view.Confirm(new("Print it?", "The same as a page, with the map of axle against tyre.", "Print", "Not now"))) return null;
+
+        string? said = null;
+        var form = PrintForm.For(
+            "Print the comparison", "Options", SheetFile.Usual(about.Vehicle, "options"), PrintForm.WholePages,
+            (paper, path) => PaperWriter.WriteFile(ComparisonWords.Page(about, compared, units, MapWords.IfKnown(about, units), paper, clock.GetLocalNow()), path),
+            outcome => said = outcome);
+        return view.Fill(form) ? said : null;
     }
 
     private Option? At(int place) => found?.Answer.Options.ElementAtOrDefault(place - 1);

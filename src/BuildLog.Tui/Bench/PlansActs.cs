@@ -20,22 +20,21 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     public PlansModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes) : "");
+        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
     }
 
     public string? Try(IWorkbenchView view, long vehicleId)
     {
         var bench = Bench(vehicleId);
-        IReadOnlyList<PlannedChange> changes = [];
-        if (!view.Fill(WhatIfForm.For(bench, shop, whatIf.IsOf(vehicleId) ? whatIf.Changes : [], typed => changes = typed))) return null;
+        var isOf = whatIf.IsOf(vehicleId);
+        if (!view.Fill(WhatIfForm.For(bench, shop, isOf ? whatIf.Changes : [], isOf ? whatIf.Wishes : TriedWishes.None, (changes, wishes) => whatIf.Put(vehicleId, changes, wishes)))) return null;
 
-        whatIf.Put(vehicleId, changes);
-        return changes.Count == 0 ? "Nothing is tried: the bench shows what is fitted." : $"On the bench, not stored: {InWords(changes)}. p keeps it as a plan, d drops it.";
+        return whatIf.IsOf(vehicleId) ? $"On the bench, not stored: {InWords(whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it." : "Nothing is tried: the bench shows what is fitted.";
     }
 
     public string? TryPlan(long vehicleId, PlanRow row)
     {
-        whatIf.Put(vehicleId, Plan(vehicleId, row).Changes);
+        whatIf.Put(vehicleId, Plan(vehicleId, row).Changes, TriedWishes.None);
         return $"On the bench, not stored: {row.Name}. d drops it.";
     }
 
@@ -47,11 +46,19 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             return null;
         }
 
+        if (whatIf.Changes.Count == 0)
+        {
+            view.Say($"A plan keeps parts, and none is tried: {whatIf.Wishes.InWords}. Load is edited with e, goals with g.");
+            return null;
+        }
+
         var vehicle = shop.FindVehicle(vehicleId);
-        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes), shop, vehicle, whatIf.Changes, Today))) return null;
+        var wishes = whatIf.Wishes;
+        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes, wishes), shop, vehicle, whatIf.Changes, Today))) return null;
 
         whatIf.Clear();
-        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.";
+        var without = wishes.AreNone ? "" : $" A plan keeps parts: {wishes.InWords} is not in it.";
+        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}.{without} The bench shows what is fitted.";
     }
 
     public string? Drop(IWorkbenchView view, long vehicleId)
@@ -89,6 +96,9 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         };
         return view.Fill(form) ? $"Decided: {plan.Name}." : null;
     }
+
+    private string InWords(IReadOnlyList<PlannedChange> changes, TriedWishes wishes)
+        => string.Join(", ", ((string[])[InWords(changes), wishes.InWords]).Where(words => words.Length > 0));
 
     /// <summary><c>axle 3.36, tyres 205/65R15</c>.</summary>
     private string InWords(IReadOnlyList<PlannedChange> changes)

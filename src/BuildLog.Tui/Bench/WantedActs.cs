@@ -53,27 +53,24 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     public string? Count(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
-        if (wanted.Kind != WantedKind.Axle)
+        string? claim = null;
+        Form? form = wanted.Kind switch
         {
-            view.Say($"Counts of an axle are typed in here; for a {wanted.Kind.InWords()} enter the offer with o and what it measured as its claim.");
+            WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => claim = YardCount.Keep(shop, wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
+            WantedKind.Transmission when TopGear(bench) is var gear
+                => GearCountForm.For(row.What, gear, Today, edit => claim = YardCount.Keep(shop, wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
+            WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
+                => RollOutForm.For(wheels, Today, UnitSystem.Metric, edit => claim = YardCount.Keep(shop, wanted, wheels, set => Filled(new RollOutSession(set), edit))),
+            _ => null,
+        };
+        if (form is null)
+        {
+            view.Say($"A {wanted.Kind.InWords()} is not counted here: enter the offer with o, and what it measured as its claim.");
             return null;
         }
 
-        TurnCountSession? kept = null;
-        var form = TurnCountForm.For(row.What, Today, edit =>
-        {
-            // The count is tried before there is anything to count it on.
-            var trial = new TurnCountSession(new AxleComponent());
-            edit(trial);
-            _ = trial.Result();
-            var counted = shop.Add(new AxleComponent { Name = $"{row.What}, counted in the yard", Notes = $"Not bought: counted for {wanted.Title}." });
-            kept = shop.Add(new TurnCountSession(counted), edit);
-        });
-        if (!view.Fill(form) || kept is null) return null;
-
-        var ratio = kept.Result().Ratio;
-        var claim = FormattableString.Invariant($"{ratio.Value:0.000}±{ratio.Expanded95:0.000}");
-        return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {Rounded.WithInterval(ratio, Units.One)}. No offer was entered.";
+        if (!view.Fill(form) || claim is null) return null;
+        return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {claim}. No offer was entered.";
     }
 
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
@@ -96,6 +93,18 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
                 return null;
         }
     }
+
+    private static T Filled<T>(T session, Action<T> edit)
+    {
+        edit(session);
+        return session;
+    }
+
+    // What is hunted of a gearbox is mostly its top gear.
+    private static string TopGear(VehicleOnBench bench) => bench.Driveline.Transmission?.Gears is [.., var top] ? top.Name : "top";
+
+    private static WheelSetComponent Rolled(VehicleOnBench bench, WantedRow row)
+        => new() { Name = row.What, Construction = bench.Driveline.DrivingTyres?.Size?.Construction ?? Gearing.Tyres.Construction.Radial };
 
     private Form DropForm(WantedPart wanted) => new()
     {

@@ -5,18 +5,20 @@ using BuildLog.Tui.Options;
 
 namespace BuildLog.Tui.Bench;
 
-/// <summary>What is tried on the bench without being stored: a vehicle and the changes of it. It lasts as long as the program.</summary>
+/// <summary>What is tried on the bench without being stored: a vehicle, other parts, and other wishes. It lasts as long as the program.</summary>
 public sealed class WhatIf
 {
     private long vehicleId;
 
     internal IReadOnlyList<PlannedChange> Changes { get; private set; } = [];
 
-    internal bool IsOf(long vehicle) => Changes.Count > 0 && vehicleId == vehicle;
+    internal TriedWishes Wishes { get; private set; } = TriedWishes.None;
 
-    internal void Put(long vehicle, IReadOnlyList<PlannedChange> changes) => (vehicleId, Changes) = (vehicle, changes);
+    internal bool IsOf(long vehicle) => (Changes.Count > 0 || !Wishes.AreNone) && vehicleId == vehicle;
 
-    internal void Clear() => Changes = [];
+    internal void Put(long vehicle, IReadOnlyList<PlannedChange> changes, TriedWishes wishes) => (vehicleId, Changes, Wishes) = (vehicle, changes, wishes);
+
+    internal void Clear() => (Changes, Wishes) = ([], TriedWishes.None);
 
     /// <summary>The vehicle as it is tried; as it is where nothing is tried, or where a part that was tried is gone.</summary>
     internal VehicleOnBench On(VehicleOnBench bench, Shop shop)
@@ -25,7 +27,7 @@ public sealed class WhatIf
 
         try
         {
-            return bench.With(shop, Changes);
+            return Wishes.On(bench.With(shop, Changes));
         }
         catch (RefusedException)
         {

@@ -2,7 +2,9 @@ using BuildLog.Data;
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Options;
@@ -17,7 +19,7 @@ internal static class WhatIfForm
 
     private static readonly IReadOnlyList<(Position Position, string Hint)> Asked =
     [
-        (Position.Engine, "redline, such as 5200 rpm"),
+        (Position.Engine, "redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm"),
         (Position.Transmission, "all gears such as 3.32 2.05 1.38 1.00 0.81, or the top one alone"),
         (Position.Overdrive, "such as 0.78, or none"),
         (Position.TransferCase, "high range, such as 1.00, or none"),
@@ -29,8 +31,9 @@ internal static class WhatIfForm
     /// <param name="bench">The vehicle as it is.</param>
     /// <param name="shop">The record, asked for parts of the shop that are tried.</param>
     /// <param name="tried">What is tried already.</param>
-    /// <param name="put">Takes the changes; none where nothing was typed.</param>
-    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, Action<IReadOnlyList<PlannedChange>> put) => new()
+    /// <param name="wished">Which load and wishes are.</param>
+    /// <param name="put">Takes the changes and wishes; none where nothing was typed.</param>
+    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put) => new()
     {
         Title = $"What if: {bench.Vehicle.Name}",
         HelpPage = "Plans",
@@ -43,9 +46,15 @@ internal static class WhatIfForm
                 Hint = $"{asked.Hint}; empty: as it is",
                 Check = values => values.IsEmpty(asked.Position.ToString()) ? null : PlannedDriveline.Read(bench.Driveline, asked.Position, values[asked.Position.ToString()]).Refusal?.Sentence,
             }),
+            new TextEntry("mass", "Mass") { Initial = wished.Mass, Hint = "as driven, such as 1600 kg", Check = Checks.IfTyped("mass", VehicleLoad.ReadMass) },
+            new TextEntry("drag", "Drag area") { Initial = wished.DragArea, Hint = "such as 0.85 m²", Check = Checks.IfTyped("drag", VehicleLoad.ReadDragArea) },
+            new TextEntry("cruise", "Cruise wanted") { Initial = wished.Cruise, Hint = "such as 110 km/h at 2400 rpm", Check = Checks.IfTyped("cruise", TriedWishes.ReadCruise) },
+            new TextEntry("top", "Top speed wanted") { Initial = wished.TopSpeed, Hint = "such as 160 km/h", Check = Checks.IfTyped("top", TopSpeedGoal.Read) },
+            new TextEntry("start", "Hill to start on") { Initial = wished.HillStart, Hint = "such as 25 %", Check = Checks.IfTyped("start", HillStartGoal.Read) },
+            new TextEntry("diameter", "Tyre at most") { Initial = wished.TyreDiameter, Hint = "diameter, such as 700 mm", Check = Checks.IfTyped("diameter", LengthLimit.ReadTyreDiameter) },
         ],
-        Echo = values => Parsed.From(() => bench.With(shop, Typed(values, tried))).Understood(out var whole) ? Says(bench, whole) : [],
-        Save = values => Checks.Try(() => put(Typed(values, tried))),
+        Echo = values => Parsed.From(() => Wished(values).On(bench.With(shop, Typed(values, tried)))).Understood(out var whole) ? Says(bench, whole) : [],
+        Save = values => Checks.Try(() => put(Typed(values, tried), Wished(values))),
     };
 
     /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
@@ -53,6 +62,8 @@ internal static class WhatIfForm
         => bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
 
     private static string Caption(Position position) => string.Concat(position.InWords()[..1].ToUpperInvariant(), position.InWords()[1..]);
+
+    private static TriedWishes Wished(FormValues values) => new(values["mass"], values["drag"], values["cruise"], values["top"], values["start"], values["diameter"]);
 
     // A part of the shop that is tried stays where nothing is typed in its place.
     private static List<PlannedChange> Typed(FormValues values, IReadOnlyList<PlannedChange> tried) =>

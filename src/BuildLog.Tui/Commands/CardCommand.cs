@@ -15,9 +15,9 @@ internal sealed class CardCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new(PaperKind.Card);
-    private readonly Option<string?> part = new("--for") { Description = "What is looked for: axle (if not said), gearbox or tyres.", HelpName = CardPartWords.All };
+    private readonly Option<string?> part = new("--for") { Description = "What is looked for: axle (if not said), gearbox, overdrive or tyres.", HelpName = CardPartWords.All };
 
-    public CardCommand(Edge edge) : base("card", "Print the yard card: which counts mean that an axle, a gearbox or tyres will do.")
+    public CardCommand(Edge edge) : base("card", "Print the yard card: which counts mean that an axle, a gearbox, an overdrive or tyres will do.")
     {
         vehicle.AddTo(this);
         Options.Add(part);
@@ -42,7 +42,7 @@ internal sealed class CardCommand : Command
     private static JsonObject ToJson(CardOfVehicle card)
     {
         var json = new JsonObject { ["wanted"] = card.Part.InWords(), ["vehicle"] = card.Bench.Vehicle.Name };
-        if (card.Part == CardPart.Gearbox) AddGearbox(json, card.Gearbox());
+        if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card.Gearbox());
         else if (card.Part == CardPart.Tyres) AddTyres(json, card.Tyres());
         else AddAxle(json, card.Axle());
         json["mustHaves"] = Json.Array(card.Musts, must => new JsonObject { ["what"] = must.What, ["text"] = must.Text });

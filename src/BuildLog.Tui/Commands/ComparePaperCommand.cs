@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
-using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Papers;
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Options;
 
 namespace BuildLog.Tui.Commands;
@@ -13,11 +10,10 @@ namespace BuildLog.Tui.Commands;
 internal sealed class ComparePaperCommand : Command
 {
     private const int Columns = 80;
-    private const string Usual = "axle,overdrive";
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
-    private readonly Option<string?> with = new("--with") { Description = $"One to three changes, or places in the list of buildlog options ({Usual}).", HelpName = "tyre-up,tyre-down,overdrive,axle,launch,PLACE" };
+    private readonly Option<string?> with = new("--with") { Description = $"One to three changes, or places in the list of buildlog options ({NamedChanges.Usual}).", HelpName = NamedChanges.All };
     private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
 
     private readonly Edge edge;
@@ -39,10 +35,8 @@ internal sealed class ComparePaperCommand : Command
         var units = edge.Common.UnitsOf(parse);
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var ways = new Lazy<IReadOnlyList<Gearing.Options.Option>>(() => WaysOut.Of(shop, bench, edge.Today).Answer.Options);
-        var changes = (parse.GetValue(with) ?? Usual).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        var compared = Reading.Blaming(
-            with.Name, () => OptionComparison.Of(bench.Goals, [("as it is", bench.Driveline), .. changes.Select(change => Changed(bench, change, ways))]));
+        var changes = parse.GetValue(with) ?? NamedChanges.Usual;
+        var compared = Reading.Blaming(with.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today).Answer.Options));
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, units)) : null;
 
         var json = ToJson(compared, region);
@@ -51,26 +45,6 @@ internal sealed class ComparePaperCommand : Command
         var page = ComparisonWords.Page(bench, compared, units, region, size, paper.Printed(edge, parse));
         json["file"] = path;
         return new(json, paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(page, file, overwrite)).Text);
-    }
-
-    private static (string Name, Driveline Driveline) Changed(VehicleOnBench bench, string change, Lazy<IReadOnlyList<Gearing.Options.Option>> ways) => change switch
-    {
-        "tyre-up" => Alternatives.TyreSizeUp(bench.Driveline),
-        "tyre-down" => Alternatives.TyreSizeDown(bench.Driveline),
-        "overdrive" => Alternatives.Overdrive(bench.Driveline, bench.Goals),
-        "axle" => Alternatives.AxleForCruise(bench.Driveline, bench.Goals),
-        "launch" => Alternatives.AxleForLaunch(bench.Driveline, bench.Goals),
-        _ => Place(change, ways),
-    };
-
-    private static (string Name, Driveline Driveline) Place(string change, Lazy<IReadOnlyList<Gearing.Options.Option>> ways)
-    {
-        if (!int.TryParse(change, out var place))
-            throw new RefusedException("change", $"'{change}' is no change: tyre-up, tyre-down, overdrive, axle, launch, or a place in the list of options.", "tyre-up,axle");
-
-        return place >= 1 && place <= ways.Value.Count
-            ? (OptionWords.Short(ways.Value[place - 1]), ways.Value[place - 1].Driveline)
-            : throw new RefusedException("change", $"There is no option {place}: the list has {ways.Value.Count}.", "1,2");
     }
 
     private static JsonObject ToJson(OptionComparison compared, MapWords? region) => new()

@@ -52,7 +52,7 @@ internal sealed class OptionsCommand : Command
         var found = Reading.Blaming(pool.Name, () => WaysOut.Of(bench, new PartsToTry(shop, bench, pools, changing, edge.Today), search.Progress, search.Cancel));
         found = found with { Answer = found.Answer with { Options = [.. found.Answer.Options.Take(most)] } };
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
-        return new(ToJson(found, region), [.. ToText(bench, found).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
+        return new(ToJson(found, region), [.. ToText(bench, found, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
     }
 
     private static HashSet<T> Chosen<T>(ParseResult parse, Option<string?> option, Dictionary<string, T> words)
@@ -69,7 +69,16 @@ internal sealed class OptionsCommand : Command
         ["tried"] = found.Answer.Tried,
         ["elapsedMs"] = found.Answer.Elapsed.TotalMilliseconds,
         ["judgedFully"] = found.Answer.JudgedFully,
-        ["contradictions"] = Json.Array(found.Contradictions, says => says),
+        ["windows"] = Json.Array(found.Windows, window => new JsonObject
+        {
+            ["part"] = window.Position.InWords(),
+            ["quantity"] = window.Quantity,
+            ["unit"] = window.Unit.Symbol,
+            ["window"] = Json.Window(window.Window, window.Unit),
+            ["sureWindow"] = window.SureWindow is { } sure ? Json.Window(sure, window.Unit) : null,
+            ["openedBy"] = window.OpenedBy,
+        }),
+        ["contradictions"] = Json.Array(found.Windows.Where(window => window.Contradiction is not null), window => window.Contradiction),
         ["thrownOut"] = Json.Array(found.Answer.Exclusions, entry => new JsonObject { ["combinations"] = entry.Combinations, ["reason"] = entry.Reason }),
         ["unclearOffers"] = Json.Array(found.Unclear, name => name),
         ["map"] = Json.Map(region),
@@ -91,11 +100,12 @@ internal sealed class OptionsCommand : Command
         }),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found)
+    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found, UnitSystem units)
     {
         var answer = found.Answer;
         yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
-        foreach (var contradiction in found.Contradictions) yield return $"With the other parts as they are: {contradiction}";
+        if (found.Windows.Count > 0) yield return WindowWords.Heading;
+        foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
         if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";
         var places = answer.Options.Index().ToDictionary(entry => entry.Item, entry => entry.Index + 1);
         foreach (var group in answer.ByChanges)

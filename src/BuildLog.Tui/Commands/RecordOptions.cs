@@ -1,10 +1,15 @@
 using System.CommandLine;
+using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Commands;
 
@@ -15,6 +20,9 @@ internal sealed class RecordOptions
     private readonly Option<string?> day = new("--date") { Description = "The day of the session, with --record (today).", HelpName = "DATE" };
     private readonly Option<string?> helper = new("--helper") { Description = "Who helped, with --record.", HelpName = "NAME" };
     private readonly Option<string?> part = new("--part") { Description = "Which axle, with --record on a vehicle with two.", HelpName = "front|rear" };
+    private readonly Option<string?> wanted = new("--wanted") { Description = "With --record: it was counted in the yard on a part for this wanted one; kept with it, and as an offer that is judged.", HelpName = "TITLE" };
+    private readonly Option<string?> offered = new("--offer") { Description = "With --wanted: what is offered, and where.", HelpName = "TEXT" };
+    private readonly Option<string?> price = new("--price") { Description = "With --wanted: what is asked for it, such as 180 EUR.", HelpName = "MONEY" };
     private readonly Position? place;
 
     // Null for an axle, of which there may be two.
@@ -32,6 +40,9 @@ internal sealed class RecordOptions
         command.Options.Add(day);
         command.Options.Add(helper);
         if (place is null) command.Options.Add(part);
+        command.Options.Add(wanted);
+        command.Options.Add(offered);
+        command.Options.Add(price);
     }
 
     public bool IsAsked(ParseResult parse) => parse.GetValue(vehicle) is not null;
@@ -41,14 +52,16 @@ internal sealed class RecordOptions
     /// <param name="parse">The command line.</param>
     /// <param name="make">The session of the fitted part, with its readings.</param>
     /// <returns>A line that says so, or none.</returns>
-    public IEnumerable<string> Save<TComponent>(Edge edge, ParseResult parse, Func<TComponent, Vehicle, Session> make)
-        where TComponent : Component
+    public IEnumerable<string> Save<TComponent>(Edge edge, ParseResult parse, Func<TComponent, Vehicle?, Session> make)
+        where TComponent : Component, new()
     {
         if (parse.GetValue(vehicle) is not { } name) return [];
 
         using var shop = edge.OpenShop(parse);
         var found = Reading.Blaming(vehicle.Name, () => shop.FindVehicle(name));
         var on = Day(edge, parse);
+        if (parse.GetValue(wanted) is { } title) return InTheYard(edge, parse, shop, WantedOf(shop, found, title), on, make);
+
         if (shop.DrivelineOn(found, on).At(Where(parse)) is not TComponent component)
         {
             throw Reading.Wrong(vehicle.Name, new Refusal(
@@ -56,11 +69,43 @@ internal sealed class RecordOptions
         }
 
         var session = make(component, found);
-        session.Date = on;
-        session.Helper = parse.GetValue(helper) ?? "";
-        shop.Add(session);
+        shop.Add(Dated(parse, session, on));
         return [$"Kept as a session of {component.Name} on {found.Name}."];
     }
+
+    // Nothing of the vehicle was counted: the part is another's, and may be bought.
+    private List<string> InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, DateOnly on, Func<TComponent, Vehicle?, Session> make)
+        where TComponent : Component, new()
+    {
+        Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.Read(typed, Currency.Euro)) : null;
+        var claim = Reading.Blaming(wanted.Name, () => YardCount.Keep(shop, hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
+        var offer = shop.Add(new Offer(hunted) { What = parse.GetValue(offered) ?? YardCount.NameOf(hunted), Claimed = claim, Price = asked, Seen = on });
+        var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
+        return [$"Kept as an offer for {hunted.Title}: {offer.What}, {claim}.", JudgedOffer.Of(bench, hunted, claim, asked).InWords];
+    }
+
+    private Session Dated(ParseResult parse, Session session, DateOnly on)
+    {
+        (session.Date, session.Helper) = (on, parse.GetValue(helper) ?? "");
+        return session;
+    }
+
+    private WantedPart WantedOf(Shop shop, Vehicle vehicle, string title)
+    {
+        var hunting = shop.Wanted(vehicle).Where(each => each.State == WantedState.Hunting && IsCounted(each.Kind)).ToList();
+        if (hunting.Count == 0) throw Reading.Wrong(wanted.Name, new Refusal("wanted", $"No such part is hunted for {vehicle.Name}: hunt one in the workbench, page Wanted.", ""));
+
+        return hunting.Where(each => each.Title.StartsWith(title.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var found]
+            ? found
+            : throw Reading.Wrong(wanted.Name, new Refusal("wanted", $"'{title}' is not one of the parts hunted for {vehicle.Name}: {string.Join(", ", hunting.Select(each => each.Title))}.", hunting[0].Title));
+    }
+
+    private bool IsCounted(WantedKind kind) => place switch
+    {
+        Position.Transmission => kind == WantedKind.Transmission,
+        Position.Tyres => kind is WantedKind.Tyres or WantedKind.Wheels,
+        _ => kind == WantedKind.Axle,
+    };
 
     private DateOnly Day(Edge edge, ParseResult parse)
         => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadPast(typed, edge.Today)) : edge.Today;

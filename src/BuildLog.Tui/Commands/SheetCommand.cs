@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Commands;
@@ -16,6 +17,7 @@ internal sealed class SheetCommand : Command
     private readonly Option<string?> from = new("--from") { Description = "Leave out swaps and sessions before that day.", HelpName = "DATE" };
     private readonly Option<bool> hours = new("--hours") { Description = "With the work and its hours." };
     private readonly Option<bool> costs = new("--costs") { Description = "With what was paid." };
+    private readonly Option<string?> beside = new("--beside") { Description = "With what is fitted beside one to three changes, or places in the list of buildlog options.", HelpName = NamedChanges.All };
     private readonly Option<string?> photo = new("--photo") { Description = "The photo beside the title, if not the first one attached to the vehicle: JPEG, PNG or WebP.", HelpName = "FILE" };
     private readonly Option<string[]> before = new("--before") { Description = "One more photo from before the work; may be repeated.", HelpName = "FILE" };
     private readonly Option<string[]> after = new("--after") { Description = "One more photo from after the work; may be repeated.", HelpName = "FILE" };
@@ -29,6 +31,7 @@ internal sealed class SheetCommand : Command
         Options.Add(from);
         Options.Add(hours);
         Options.Add(costs);
+        Options.Add(beside);
         Options.Add(photo);
         Options.Add(before);
         Options.Add(after);
@@ -58,6 +61,8 @@ internal sealed class SheetCommand : Command
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
+        if (parse.GetValue(beside) is { } changes)
+            wishes = wishes with { Compared = Reading.Blaming(beside.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today).Answer.Options)) };
         var content = SheetOfVehicle.Content(bench, VehicleFolder.Read(shop, bench.Vehicle), wishes, edge.Common.UnitsOf(parse), paper.Printed(edge, parse));
         return content with { TitlePhoto = title ?? content.TitlePhoto, Photos = [.. content.Photos, .. photos] };
     }

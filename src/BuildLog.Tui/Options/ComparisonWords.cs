@@ -44,9 +44,11 @@ internal static class ComparisonWords
         Goal = string.Join("; ", GoalWords.Of(bench.Goals, bench.Findings, units).Wants),
         Options = compared.Names,
         Rows = Rows(compared, units),
-        Map = map is null ? null : new(map.Rows, map.Left, map.Right, map.Cells),
+        Map = map?.ToRegion(),
         Notes = ["Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word."],
     };
+
+    public static ComparedOptions OnSheet(OptionComparison compared, UnitSystem units) => new(compared.Names, Rows(compared, units));
 
     private static IReadOnlyList<string?> Counts(OptionComparison compared, Func<VerdictCounts, int> of) => [.. compared.Counts.Select(counts => Rounded.Fixed(of(counts), 0))];
 

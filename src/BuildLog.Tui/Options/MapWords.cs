@@ -3,6 +3,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Options;
@@ -50,6 +51,13 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         new string(' ', Head) + Left + Right.PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length)),
         Key,
     ];
+
+    /// <summary>The map for paper.</summary>
+    public RegionMap ToRegion() => new(Rows, Left, Right, Cells);
+
+    /// <summary>The map, or null where axle ratio or circumference is not known or nothing is wanted that depends on them.</summary>
+    public static MapWords? IfKnown(VehicleOnBench bench, UnitSystem units)
+        => bench.Goals.Cruise.Count > 0 && Parsed.From(() => Of(bench, units)).Understood(out var map) ? map : null;
 
     private static Window Around(double value, double reach) => new(value / reach, value * reach);
 

@@ -34,7 +34,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
     {
         var here = CandidateParts.InPlace(driveline);
         var parts = new CandidateParts(
-            [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission), .. Offered(Position.Transmission, offered.Gearboxes)],
+            [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission), .. Offered(Position.Transmission, offered.Gearboxes), .. Listed(Position.Transmission, () => ListedParts.Gearboxes(driveline.Transmission!))],
             [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive), .. Offered(Position.Overdrive, offered.Overdrives), .. Listed(Position.Overdrive, ListedParts.Overdrives)],
             [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Offered(driveline.DrivingPosition, offered.Axles), .. Listed(driveline.DrivingPosition, () => ListedParts.Axles(driveline.DrivingAxle!))],
             [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!))]);

@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Plans;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
@@ -17,6 +18,7 @@ internal static class PlannedDriveline
     public const string None = "none";
 
     private const string Name = "what if";
+    private const char Between = ';';
 
     /// <summary>The vehicle with the changes made and judged again.</summary>
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
@@ -39,8 +41,7 @@ internal static class PlannedDriveline
         var none = text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase);
         return position switch
         {
-            Position.Engine => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute)
-                .Then<Driveline>(redline => driveline with { Engine = (driveline.Engine ?? new(Name)) with { Redline = new(redline.ToMeasured("redline"), Source.OwnersWord, text) } }),
+            Position.Engine => Engine(driveline.Engine ?? new(Name), text).Then<Driveline>(engine => driveline with { Engine = engine }),
             Position.Transmission => ToldPart.Gearbox(text, Named(driveline.Transmission?.Name), driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
             Position.Overdrive when none => driveline with { Overdrive = null },
             Position.Overdrive => ToldPart.Overdrive(text, Named(driveline.Overdrive?.Name)).Then<Driveline>(unit => driveline with { Overdrive = unit }),
@@ -52,6 +53,27 @@ internal static class PlannedDriveline
             Position.Tyres => ToldPart.Tyres(text, Named(driveline.Tyres?.Name), driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
             _ => new Refusal("position", $"The {position.InWords()} has no number to try here.", ""),
         };
+    }
+
+    // A redline, points of a torque curve, or both: what holds a colon is a point, and the air that points were read in belongs to them.
+    private static Parsed<Engine> Engine(Engine engine, string text)
+    {
+        var parts = text.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var torque = parts.Where(part => part.Contains(':', StringComparison.Ordinal) || part.StartsWith("air ", StringComparison.OrdinalIgnoreCase)).ToList();
+        var redlines = parts.Except(torque).ToList();
+        if (redlines.Count > 1)
+            return new Refusal("engine", $"{Shown.Quoted(redlines[1])} is a second redline: type one, and points of the torque curve with a colon.", "5200 rpm; 1500:180 Nm; 3000:210 Nm");
+
+        if (redlines is [var top])
+        {
+            var read = QuantityText.ReadPlain(top, Kind.Rotation, Units.RevolutionPerMinute);
+            if (!read.Understood(out var redline)) return read.Refusal!;
+            engine = engine with { Redline = new(redline.ToMeasured("redline"), Source.OwnersWord, top) };
+        }
+
+        return torque.Count == 0
+            ? engine
+            : Parsed.From(() => TorqueText.Curve(string.Join("; ", torque), Source.OwnersWord)).Then<Engine>(curve => engine with { Torque = curve });
     }
 
     private static string Named(string? fitted) => fitted is null ? Name : $"{Name}: {fitted}";

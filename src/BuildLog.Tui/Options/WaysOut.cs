@@ -7,9 +7,9 @@ namespace BuildLog.Tui.Options;
 /// <summary>What a search among the shop's, the offered and the listed parts came to for one vehicle.</summary>
 /// <param name="Answer">The options, the best first.</param>
 /// <param name="Currency">Of the costs; null where no price is known.</param>
-/// <param name="Contradictions">Wishes that exclude each other while the other parts stay.</param>
+/// <param name="Windows">What each part may be while the others stay; empty ones say which two wishes exclude each other.</param>
 /// <param name="Unclear">Offers whose claim says too little to be searched.</param>
-internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyList<string> Contradictions, IReadOnlyList<string> Unclear)
+internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<string> Unclear)
 {
     /// <summary>From every pool, whatever may change.</summary>
     /// <exception cref="Gearing.Quantities.RefusedException">There is nothing to search.</exception>
@@ -27,7 +27,6 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)
     {
         var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts, progress, cancel: cancel);
-        var contradictions = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Select(window => window.Contradiction).OfType<string>();
-        return new(answer, parts.Currency, [.. contradictions], unclear);
+        return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear);
     }
 }

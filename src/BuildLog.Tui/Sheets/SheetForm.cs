@@ -1,10 +1,12 @@
 using System.Globalization;
 using BuildLog.Data;
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Sheets;
@@ -35,6 +37,7 @@ public sealed class SheetForm
             new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
+            new TextEntry("beside", "Options beside") { Hint = $"such as tyre-up,axle ({NamedChanges.All}); empty: no such table" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
@@ -60,7 +63,7 @@ public sealed class SheetForm
         return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
     }
 
-    private Gearing.Quantities.Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
+    private Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
 
     private SheetWishes Wishes(FormValues values) => new(
         Enum.Parse<SheetReader>(values["reader"]), Enum.Parse<Paper>(values["paper"]), values.IsEmpty("from") ? null : Day(values["from"]).OrRefuse(), values.IsYes("hours"), values.IsYes("costs"));
@@ -69,6 +72,14 @@ public sealed class SheetForm
     {
         var path = SheetFile.ReadSheet(values["file"]).OrRefuse();
         var (folder, wishes, printed) = (VehicleFolder.Read(shop, bench.Vehicle), Wishes(values), clock.GetLocalNow());
+        if (!values.IsEmpty("beside"))
+        {
+            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, clock.Today()).Answer.Options));
+            if (!compared.Understood(out var table)) return SaveOutcome.Refuse("beside", compared.Refusal!.Sentence);
+
+            wishes = wishes with { Compared = table };
+        }
+
         var content = SheetOfVehicle.Content(bench, folder, wishes, units, printed);
         if (values.IsYes("read") && !ReadFirst(content))
         {

@@ -6,12 +6,14 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Papers;
 using BuildLog.Tui.Workbench;
 
@@ -51,6 +53,9 @@ public static class SheetOfVehicle
             RunningGear = RunningGearOfVehicle.Of(bench.Driveline, units),
             Propshafts = [.. PropshaftsOfVehicle.Of(bench)],
             Findings = [.. Findings(bench.Findings, units)],
+            PartWindows = [.. DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Select(window => WindowWords.Of(window, units))],
+            AxleAndTyre = MapWords.IfKnown(bench, units)?.ToRegion(),
+            Options = wishes.Compared is { } compared ? ComparisonWords.OnSheet(compared, units) : null,
             Evidence = [.. bench.Sessions.Where(session => wishes.Holds(session.Date)).Select(session => Evidence(session, units))],
             History = [.. bench.History.Where(swap => wishes.Holds(swap.Date)).Reverse().Select(swap => History(swap, bench))],
             RoadTests = [.. RoadTestsOfVehicle.Drives(folder, wishes)],

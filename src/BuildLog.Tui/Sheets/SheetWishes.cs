@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Options;
 using BuildLog.Sheet.Content;
 
 namespace BuildLog.Tui.Sheets;
@@ -8,7 +9,8 @@ namespace BuildLog.Tui.Sheets;
 /// <param name="From">Leaves out what happened before this day; null for everything.</param>
 /// <param name="WithHours">With the work and its hours; the shop's own file always has them.</param>
 /// <param name="WithCosts">With what was paid; the shop's own file always has it.</param>
-public sealed record SheetWishes(SheetReader Reader, Paper Paper = Paper.A4, DateOnly? From = null, bool WithHours = false, bool WithCosts = false)
+/// <param name="Compared">What is fitted beside other parts; null for no such section.</param>
+public sealed record SheetWishes(SheetReader Reader, Paper Paper = Paper.A4, DateOnly? From = null, bool WithHours = false, bool WithCosts = false, OptionComparison? Compared = null)
 {
     public bool Hours => WithHours || Reader == SheetReader.Own;
 

@@ -9,5 +9,5 @@ internal static class PageDigits
     public static char? Of(int page) => page < Digits.Length ? Digits[page] : null;
 
     /// <summary>What the line of keys calls them.</summary>
-    public static string Range(int pages) => pages < Digits.Length ? $"1-{pages}" : "1-9 0";
+    public static string Range(int pages) => pages < Digits.Length ? $"1-{pages}" : pages == Digits.Length ? "1-9 0" : "1-9 0 ← →";
 }

@@ -7,6 +7,7 @@ internal sealed class StatusLine : View
 {
     private const int Kept = 200;
     private readonly List<string> messages = [];
+    private string meanwhile = "";
 
     public StatusLine()
     {
@@ -25,13 +26,21 @@ internal sealed class StatusLine : View
         SetNeedsDraw();
     }
 
+    /// <summary>Shows how far something is, in place of the latest message and without keeping it; empty when it is over.</summary>
+    public void SayMeanwhile(string text)
+    {
+        if (meanwhile == text) return;
+        meanwhile = text;
+        SetNeedsDraw();
+    }
+
     protected override bool OnClearingViewport() => true; // every cell is written below
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var earlier = messages.Count > 1 ? " m earlier" : "";
         var width = Math.Max(0, Viewport.Width - earlier.Length);
-        this.Paint(0, 0, width, TextLine.Of(" " + (messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
+        this.Paint(0, 0, width, TextLine.Of(" " + (meanwhile.Length > 0 ? meanwhile : messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
         this.Paint(width, 0, earlier, Tone.Quiet);
         return true;
     }

@@ -16,8 +16,11 @@ internal interface IOptionsActs
     /// <summary>Keeps a way out as a plan.</summary>
     string? Plan(IWorkbenchView view, int place);
 
-    /// <summary>Shows what is fitted beside one to three ways out.</summary>
-    void Beside(IWorkbenchView view, IReadOnlyList<int> places);
+    /// <summary>Shows what is fitted beside one to three ways out, and writes it if wanted.</summary>
+    string? Beside(IWorkbenchView view, IReadOnlyList<int> places);
+
+    /// <summary>Asks which of the usual questions it is, shows the answer side by side, and writes it if wanted.</summary>
+    string? TradeOff(IWorkbenchView view, long vehicleId);
 
     /// <summary>Shows axle against tyre.</summary>
     void Map(IWorkbenchView view);

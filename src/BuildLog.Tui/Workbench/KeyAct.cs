@@ -9,7 +9,7 @@ namespace BuildLog.Tui.Workbench;
 internal sealed record KeyAct(Key Key, string Says, KeyHint? Hint, Action Do)
 {
     /// <summary>The key as a person reads it.</summary>
-    public string KeyName => Hint?.Key ?? Key.ToString();
+    public string KeyName => Hint?.Key ?? (Key == Key.Empty ? "" : Key.ToString());
 
     /// <summary>It is about the chosen vehicle.</summary>
     public bool OfVehicle { get; init; }

@@ -7,12 +7,12 @@ namespace BuildLog.Tui.Workbench;
 internal sealed class OptionsPage : ListPage
 {
     private const int MostBeside = 3;
-    private const string Ended = "The search was ended. Press i to search again.";
+    private const string Ended = "The search was ended. i searches again.";
 
     private readonly IOptionsActs acts;
     private readonly HashSet<int> marked = [];
     private OptionsModel model = OptionsModel.None;
-    private CancellationTokenSource? running;
+    private CancellationTokenSource? running; // while it searches
     private long vehicleId;
 
     public OptionsPage(IOptionsActs acts)
@@ -25,6 +25,7 @@ internal sealed class OptionsPage : ListPage
             new((Key)'c', "The yard card for it", new("c", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
             new((Key)'v', "Mark it, to be put beside others", new("v", "mark"), (_, _) => Mark()),
             new((Key)'b', "What is fitted beside the marked ones", new("b", "beside"), (view, _) => Beside(view)),
+            new((Key)'o', "Tyre size, overdrive or axle, cruise or launch: the usual questions", new("o", "trade-offs"), (view, vehicle) => acts.TradeOff(view, vehicle.Id)),
             new((Key)'l', "The map of axle against tyre", new("l", "map"), (view, _) => ShowMap(view)),
             new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
             new((Key)'i', "End the search, or search again", new("i", "stop"), (_, _) => EndOrBegin()),
@@ -43,20 +44,36 @@ internal sealed class OptionsPage : ListPage
 
     protected override void Dispose(bool disposing)
     {
-        if (disposing) End();
+        if (disposing) Stop();
         base.Dispose(disposing);
+    }
+
+    /// <summary>Ends the search.</summary>
+    public override bool End()
+    {
+        if (running is null) return false;
+
+        Stop();
+        Put(new([], Missing: Ended), fromTop: true);
+        return true;
     }
 
     private void Begin(bool fromTop)
     {
-        End();
+        Stop();
         marked.Clear();
         running = new();
         var cancel = running.Token;
         Put(new([], Missing: "Searching …"), fromTop);
-        var found = acts.Find(vehicleId, new Told(share => OnScreen(() => Put(new([], Missing: FormattableString.Invariant($"Searching … {share * 100:0} %; x ends it.")), fromTop), cancel)), cancel);
-        if (found.IsCompletedSuccessfully) Put(found.Result, fromTop);
-        else found.ContinueWith(done => OnScreen(() => Put(done.GetAwaiter().GetResult(), fromTop), cancel), cancel, TaskContinuationOptions.None, TaskScheduler.Default);
+        var found = acts.Find(vehicleId, new Told(share => OnScreen(() => SayHowFar(FormattableString.Invariant($"Searching … {share * 100:0} %; Esc ends it.")), cancel)), cancel);
+        if (found.IsCompletedSuccessfully) Found(found.Result, fromTop);
+        else found.ContinueWith(done => OnScreen(() => Found(done.GetAwaiter().GetResult(), fromTop), cancel), cancel, TaskContinuationOptions.None, TaskScheduler.Default);
+    }
+
+    private void Found(OptionsModel ways, bool fromTop)
+    {
+        Stop();
+        Put(ways, fromTop);
     }
 
     // What comes after the search was ended, or after another began, is nobody's any more.
@@ -65,25 +82,17 @@ internal sealed class OptionsPage : ListPage
         if (!cancel.IsCancellationRequested) show();
     });
 
-    private void End()
+    private void Stop()
     {
         running?.Cancel();
         running?.Dispose();
         running = null;
+        SayHowFar("");
     }
 
     private string? EndOrBegin()
     {
-        if (model.Rows.Count == 0 && running is not null)
-        {
-            End();
-            Put(new([], Missing: Ended), fromTop: true);
-        }
-        else
-        {
-            Begin(fromTop: true);
-        }
-
+        if (!End()) Begin(fromTop: true);
         return null;
     }
 
@@ -97,8 +106,7 @@ internal sealed class OptionsPage : ListPage
     private string? Beside(IWorkbenchView view)
     {
         var places = marked.Count > 0 ? marked.Order().ToList() : Chosen is { } row ? [row.Place] : [];
-        if (places.Count > 0) acts.Beside(view, places);
-        return null;
+        return places.Count > 0 ? acts.Beside(view, places) : null;
     }
 
     private string? ShowMap(IWorkbenchView view)

@@ -27,5 +27,14 @@ internal abstract class VehiclePage : View
     /// <param name="fromTop">Whether lists begin at their first row: another vehicle.</param>
     public abstract void Show(VehicleModel vehicle, bool fromTop);
 
+    /// <summary>Something that takes long is so far; empty when it is over.</summary>
+    public event EventHandler<string>? Progressed;
+
+    /// <summary>Ends what takes long, as Esc asks.</summary>
+    /// <returns>Whether there was anything to end.</returns>
+    public virtual bool End() => false;
+
+    protected void SayHowFar(string text) => Progressed?.Invoke(this, text);
+
     protected void Ask(PageAct act) => ActAsked?.Invoke(this, act);
 }

@@ -51,11 +51,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         strip.CardAsked += (_, _) => ShowWholeCard();
         foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => ShowKeys();
-        foreach (var page in vehiclePages) page.ActAsked += (_, act) => Run(act);
+        foreach (var page in vehiclePages)
+        {
+            page.ActAsked += (_, act) => Run(act);
+            page.Progressed += (_, text) => status.SayMeanwhile(text);
+        }
+
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
         strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
 
-        AddCommand(Command.Cancel, () => true); // Esc closes boxes, never the workbench
+        AddCommand(Command.Cancel, EndWhatTakesLong);
         KeyBindings.Add(Key.Esc, Command.Cancel);
         Show(Model);
     }
@@ -155,10 +160,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new(Key.F1, "Help for what has the focus", null, ShowHelp),
             new((Key)'q', "Quit", null, () => App?.RequestStop(this)),
         };
-        for (var i = 0; i < pages.Count && PageDigits.Of(i) is { } digit; i++)
+        // Pages beyond the tenth have no digit: arrows go on to them, and so does the list of all acts.
+        for (var i = 0; i < pages.Count; i++)
         {
             var page = i;
-            list.Add(new KeyAct(new Key(digit), $"Go to the page {pages.Titles[page]}", null, () => GoToPage(page)));
+            list.Add(new KeyAct(PageDigits.Of(i) is { } digit ? new Key(digit) : Key.Empty, $"Go to the page {pages.Titles[page]}", null, () => GoToPage(page)));
         }
 
         return list;
@@ -336,6 +342,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
+
+    // Esc ends a search or closes a box, never the workbench.
+    private bool? EndWhatTakesLong()
+    {
+        if (!whatNow.Visible && Model.Chosen is not null && pages.InView.End()) Say("Ended.");
+        return true;
+    }
 
     private void ShowMessages() =>
         Tell("What happened", status.Messages.Count > 0 ? status.Messages : ["Nothing has happened yet."]);

@@ -1,11 +1,11 @@
 using BuildLog.Data;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Papers;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Workbench;
 
@@ -19,7 +19,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
     {
         if (Enum.GetValues<CardPart>().Where(each => each.IsFor(kind)).ToList() is not [var part])
         {
-            view.Say($"There is no card for {kind.InWords()}: for an axle, a gearbox and tyres there is one.");
+            view.Say($"There is no card for {kind.InWords()}: for an axle, a gearbox, an overdrive and tyres there is one.");
             return null;
         }
 
@@ -37,28 +37,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
         }
     }
 
-    private Form Form(CardOfVehicle card, Action<string> said) => new()
-    {
-        Title = "Print the yard card",
-        HelpPage = "Wanted",
-        SaveCaption = "Write",
-        Entries =
-        [
-            new TextEntry("file", "File") { Initial = SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), Hint = "a PDF; a bare name goes to the folder you started in", Check = Checks.Needed("file", SheetFile.Read) },
-            new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A6), "A6"), new(nameof(Paper.HalfLetter), "half a letter")]) { Initial = nameof(Paper.A6) },
-        ],
-        Save = values =>
-        {
-            try
-            {
-                var path = SheetFile.Read(values["file"]).OrRefuse();
-                said(SheetForm.InWords(path, PaperWriter.WriteFile(card.Content(Enum.Parse<Paper>(values["paper"]), clock.GetLocalNow()), path)));
-                return SaveOutcome.Done;
-            }
-            catch (SheetWriteException refused)
-            {
-                return SaveOutcome.Refuse("file", refused.Message);
-            }
-        },
-    };
+    private Form Form(CardOfVehicle card, Action<string> said) => PrintForm.For(
+        "Print the yard card", "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), PrintForm.Pocket,
+        (paper, path) => PaperWriter.WriteFile(card.Content(paper, clock.GetLocalNow()), path), said);
 }

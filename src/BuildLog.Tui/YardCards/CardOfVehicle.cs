@@ -23,6 +23,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         var position = part switch
         {
             CardPart.Gearbox => Position.Transmission,
+            CardPart.Overdrive => Position.Overdrive,
             CardPart.Tyres => Position.Tyres,
             _ => bench.Driveline.DrivingPosition,
         };
@@ -39,7 +40,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
 
-    public GearboxCard Gearbox() => GearboxCard.Of(Windows);
+    public GearboxCard Gearbox() => GearboxCard.Of(Windows, Part.InWords());
 
     public TyreCard Tyres() => TyreCard.Of(Windows[0], Bench.Driveline, Bench.Goals);
 
@@ -47,6 +48,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     public YardCard Content(Paper paper, DateTimeOffset printed) => Part switch
     {
         CardPart.Gearbox => OfGearbox(Gearbox(), Empty(paper, printed)),
+        CardPart.Overdrive => OfOverdrive(Gearbox(), Empty(paper, printed)),
         CardPart.Tyres => OfTyres(Tyres(), Empty(paper, printed)),
         _ => OfAxle(Axle(), Empty(paper, printed)),
     };
@@ -76,6 +78,15 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         Notes = GearboxCardWords.Notes,
         Blanks = Blanks(GearboxCardWords.Blanks(Bench.Driveline)),
         Cautions = GearboxCardWords.Cautions,
+    };
+
+    // A unit is counted like a gear: its output is turned, its input counted.
+    private YardCard OfOverdrive(GearboxCard unit, YardCard card) => card with
+    {
+        Ways = GearboxCardWords.Ways(unit),
+        Notes = OverdriveCardWords.Notes,
+        Blanks = Blanks(OverdriveCardWords.Blanks(Bench.Driveline)),
+        Cautions = OverdriveCardWords.Cautions,
     };
 
     private YardCard OfTyres(TyreCard tyres, YardCard card) => card with

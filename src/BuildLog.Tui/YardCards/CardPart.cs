@@ -8,17 +8,19 @@ internal enum CardPart
 {
     Axle,
     Gearbox,
+    Overdrive,
     Tyres,
 }
 
 internal static class CardPartWords
 {
-    public const string All = "axle|gearbox|tyres";
+    public const string All = "axle|gearbox|overdrive|tyres";
 
     public static string InWords(this CardPart part) => part switch
     {
         CardPart.Axle => "axle",
         CardPart.Gearbox => "gearbox",
+        CardPart.Overdrive => "overdrive",
         CardPart.Tyres => "tyres",
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "No such card."),
     };
@@ -26,13 +28,14 @@ internal static class CardPartWords
     public static Parsed<CardPart> Read(string text)
         => Enum.GetValues<CardPart>().Where(part => part.InWords().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
             ? part
-            : new Refusal("part", $"There is no card for '{text.Trim()}': axle, gearbox or tyres.", "tyres");
+            : new Refusal("part", $"There is no card for '{text.Trim()}': axle, gearbox, overdrive or tyres.", "tyres");
 
     /// <summary>Whether a part that is hunted is what the card is for.</summary>
     public static bool IsFor(this CardPart part, WantedKind kind) => kind switch
     {
         WantedKind.Axle => part == CardPart.Axle,
         WantedKind.Transmission => part == CardPart.Gearbox,
+        WantedKind.Overdrive => part == CardPart.Overdrive,
         WantedKind.Tyres or WantedKind.Wheels => part == CardPart.Tyres,
         _ => false,
     };

@@ -11,6 +11,7 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
     private readonly Queue<string?> choices = new();
 
     private Func<TallyModel, bool>? counting;
+    private bool? agrees;
 
     public WorkbenchModel Model { get; private set; } = open;
 
@@ -28,6 +29,16 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
     public AnsweringView Pick(string? choice)
     {
         choices.Enqueue(choice);
+        return this;
+    }
+
+    /// <summary>The texts shown, each with its lines.</summary>
+    public List<IReadOnlyList<string>> Told { get; } = [];
+
+    /// <summary>The answer to every question from now on; without it none is expected.</summary>
+    public AnsweringView Agree(bool answer)
+    {
+        agrees = answer;
         return this;
     }
 
@@ -76,7 +87,7 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     public bool Tally(TallyModel tally) => counting?.Invoke(tally) == true;
 
-    public bool Confirm(Question question) => throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
+    public bool Confirm(Question question) => agrees ?? throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
 
     public string? Choose(string title, IReadOnlyList<ChoiceOption> options)
     {
@@ -85,5 +96,5 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
         return choice;
     }
 
-    public void Tell(string title, IReadOnlyList<string> lines) { }
+    public void Tell(string title, IReadOnlyList<string> lines) => Told.Add(lines);
 }

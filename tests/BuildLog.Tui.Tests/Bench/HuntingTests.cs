@@ -88,6 +88,26 @@ public sealed class HuntingTests : IDisposable
         Assert.StartsWith("3.350±", shop.Offers(shop.Wanted(brindle).First(wanted => wanted.Id == row.WantedId)).Single(offer => offer.What == "axle, row 9").Claimed, StringComparison.Ordinal);
     }
 
+    // A tyre of 2.05 m and a top gear of 0.82: by the roll-out and the count of the yard.
+    [Theory]
+    [InlineData(WantedKind.Tyres, "rolls", "3:6150 mm", "2.050±", " m")]
+    [InlineData(WantedKind.Transmission, "turns", "10:8.25", "0.825±", "")]
+    public void Gearboxes_and_tyres_are_counted_in_the_yard_too(WantedKind kind, string entry, string reading, string claim, string unit)
+    {
+        var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "another" });
+        var acts = new WantedActs(shop, TimeProvider.System);
+
+        var said = acts.Count(view.Type((entry, reading)).Type(("what", "row 9")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another"));
+
+        Assert.Empty(view.Refused);
+        Assert.StartsWith("Kept: row 9. ", said, StringComparison.Ordinal);
+        var counted = shop.Parts().Single(part => part.Component.Name == "another, counted in the yard").Component;
+        Assert.Equal([reading], Assert.Single(shop.Sessions(counted)).Readings);
+        var claimed = Assert.Single(shop.Offers(wanted)).Claimed;
+        Assert.StartsWith(claim, claimed, StringComparison.Ordinal);
+        Assert.EndsWith(unit, claimed, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_refused_count_leaves_nothing_behind()
     {
@@ -112,6 +132,7 @@ public sealed class HuntingTests : IDisposable
         Assert.StartsWith("WHAT IF", tried.Facts, StringComparison.Ordinal);
         Assert.NotEqual(Cruise(before).Bar!.Value, Cruise(tried).Bar!.Value, 1.0);
         Assert.NotEqual(before.Speeds.Headline, tried.Speeds.Headline);
+        Assert.NotEqual(before.Speeds.Chart!.Gears[^1].SpeedPer1000, tried.Speeds.Chart!.Gears[^1].SpeedPer1000);
         Assert.Equal(changes, shop.Changes(most: 1)[0].Id);
 
         Plans().Drop(view, brindle.Id);
@@ -131,6 +152,76 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(PlanState.Rejected, plan.State);
         Assert.NotEmpty(plan.Reason);
         Assert.DoesNotContain("WHAT IF", Judged().Facts, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("mass", "2600 kg")]
+    [InlineData("start", "60 %")]
+    [InlineData("cruise", "110 km/h at 1900 rpm")]
+    [InlineData(nameof(Position.Engine), "5200 rpm; 1500:60 Nm; 3000:70 Nm; 5000:55 Nm")]
+    public void Load_torque_and_wishes_are_tried_too(string entry, string typed)
+    {
+        var whole = new Dictionary<string, string>
+        {
+            [nameof(Position.Engine)] = "5200 rpm; 1500:160 Nm; 3000:180 Nm; 5000:150 Nm",
+            ["mass"] = "1500 kg",
+            ["drag"] = "0.9 m²",
+            ["start"] = "30 %",
+            ["cruise"] = "110 km/h at 2500 rpm",
+        };
+        Plans().Try(view.Type([.. whole.Select(each => (each.Key, each.Value))]), brindle.Id);
+        var before = Judged().Findings.Rows.Select(row => row.Sentence).ToList();
+
+        whole[entry] = typed;
+        Plans().Try(view.Type([.. whole.Select(each => (each.Key, each.Value))]), brindle.Id);
+
+        Assert.Empty(view.Refused);
+        Assert.NotEqual(before, Judged().Findings.Rows.Select(row => row.Sentence));
+        Assert.Contains(typed, Plans().Read(brindle.Id).Trying, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wishes_alone_make_no_plan_and_what_a_plan_cannot_keep_is_said()
+    {
+        Plans().Try(view.Type(("mass", "1600 kg")), brindle.Id);
+        Assert.Null(Plans().Keep(view, brindle.Id));
+        Assert.Contains("A plan keeps parts, and none is tried: mass 1600 kg.", view.Said[^1], StringComparison.Ordinal);
+
+        Plans().Try(view.Type((nameof(Position.RearAxle), "3.36")), brindle.Id);
+        Assert.Contains("mass 1600 kg is not in it", Plans().Keep(view.Type(("name", "longer")), brindle.Id), StringComparison.Ordinal);
+        Assert.Equal("3.36", Assert.Single(shop.Plans(brindle).Single(plan => plan.Name == "longer").Changes).Listed);
+    }
+
+    [Theory]
+    [InlineData("cruise", "110 km/h")]
+    [InlineData("mass", "12 kg")]
+    [InlineData(nameof(Position.Engine), "5200 rpm; 4800 rpm")]
+    [InlineData(nameof(Position.Engine), "1500:")]
+    public void What_cannot_be_tried_is_a_sentence(string entry, string typed)
+    {
+        Plans().Try(view.Type((entry, typed)), brindle.Id);
+        Assert.NotEmpty(Assert.Single(view.Refused));
+    }
+
+    [Fact]
+    public void The_usual_questions_are_answered_side_by_side()
+    {
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        foreach (var question in Tui.Options.TradeOff.All)
+        {
+            view.Agree(false);
+            Assert.Null(acts.TradeOff(view.Pick(question.Changes), brindle.Id));
+            Assert.Contains("as it is", view.Told[^1][0], StringComparison.Ordinal);
+            Assert.Contains(view.Told[^1], line => line.StartsWith("top speed", StringComparison.Ordinal));
+        }
+    }
+
+    // Limits that only the tyres in place can meet, and those fail them: nothing of that list is left, and the sentence says so.
+    [Fact]
+    public async Task A_search_that_throws_everything_out_is_a_sentence()
+    {
+        var vehicle = shop.Add(new Vehicle { Name = "Bare" });
+        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
     }
 
     [Fact]

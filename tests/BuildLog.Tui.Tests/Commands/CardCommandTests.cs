@@ -40,6 +40,7 @@ public sealed class CardCommandTests
     [Theory]
     [InlineData("axle", "perch to perch ____ mm (springs 1070.0")]
     [InlineData("gearbox", "input spline ____ (disc 26 × 1 in)")]
+    [InlineData("overdrive", "counted, output : input ____")]
     [InlineData("tyres", "marking on the wall ____ (ours 235/75R15")]
     public void Text_fits_forty_columns_and_says_yes_and_no_and_what_has_to_match(string part, string match)
     {
@@ -53,9 +54,11 @@ public sealed class CardCommandTests
     [Theory]
     [InlineData("axle", "a6")]
     [InlineData("gearbox", "a6")]
+    [InlineData("overdrive", "a6")]
     [InlineData("tyres", "a6")]
     [InlineData("axle", "half-letter")]
     [InlineData("gearbox", "half-letter")]
+    [InlineData("overdrive", "half-letter")]
     [InlineData("tyres", "half-letter")]
     public void On_paper_it_is_one_page(string part, string paper)
     {
@@ -73,7 +76,7 @@ public sealed class CardCommandTests
     }
 
     [Theory]
-    [InlineData("--for", "clutch", "There is no card for 'clutch': axle, gearbox or tyres.")]
+    [InlineData("--for", "clutch", "There is no card for 'clutch': axle, gearbox, overdrive or tyres.")]
     [InlineData("--paper", "a4", "'a4' is no paper here: a6 or half-letter.")]
     public void What_there_is_no_card_for_or_of_is_refused(string option, string value, string sentence)
     {

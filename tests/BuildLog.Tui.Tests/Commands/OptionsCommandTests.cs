@@ -50,6 +50,19 @@ public sealed class OptionsCommandTests
     }
 
     [Fact]
+    public void Windows_of_each_part_are_said()
+    {
+        var windows = Said.By("options", "Brindle", "--demo", "--json", "--top", "1").Json.GetProperty("windows").EnumerateArray().ToList();
+
+        foreach (var part in (string[])["axle", "gearbox", "overdrive", "tyres"]) Assert.Contains(windows, window => window.GetProperty("part").GetString() == part);
+        Assert.Contains("axle ratio 3.2", Said.By("options", "Brindle", "--demo", "--top", "1").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Listed_gearboxes_are_searched()
+        => Assert.Contains("(listed)", Said.By("options", "Brindle", "--demo", "--pool", "listed", "--change", "transmission").Output, StringComparison.Ordinal);
+
+    [Fact]
     public void An_empty_pool_is_a_sentence()
         => Assert.Contains(
             "There is nothing else to try on Tansy: no such part is offered.", Said.By("options", "Tansy", "--demo", "--pool", "offered", "--change", "overdrive").Errors, StringComparison.Ordinal);

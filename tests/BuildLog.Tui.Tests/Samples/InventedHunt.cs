@@ -34,7 +34,18 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
     public IReadOnlyList<VehiclePage> Pages() => [new OptionsPage(this), new WantedPage(this), new PlansPage(this)];
 #pragma warning restore CA2000
 
-    public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel) => Task.FromResult(Options);
+    /// <summary>The search takes until it is ended.</summary>
+    public bool IsSlow { get; set; }
+
+    public IProgress<double>? Progress { get; private set; }
+
+    public CancellationToken Cancel { get; private set; }
+
+    public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel)
+    {
+        (Progress, Cancel) = (progress, cancel);
+        return IsSlow ? Endless(cancel) : Task.FromResult(Options);
+    }
 
     public string? Want(IWorkbenchView view, int place) => Note($"want {place}");
 
@@ -42,7 +53,9 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 
     public string? Plan(IWorkbenchView view, int place) => Note($"plan {place}");
 
-    public void Beside(IWorkbenchView view, IReadOnlyList<int> places) => Note($"beside {string.Join(' ', places)}");
+    public string? TradeOff(IWorkbenchView view, long vehicleId) => Note("trade-off");
+
+    public string? Beside(IWorkbenchView view, IReadOnlyList<int> places) => Note($"beside {string.Join(' ', places)}");
 
     public void Map(IWorkbenchView view) => Note("map");
 
@@ -71,6 +84,12 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
     public string? Drop(IWorkbenchView view, long vehicleId) => Note("drop");
 
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"decide {row.Name}");
+
+    private static async Task<OptionsModel> Endless(CancellationToken cancel)
+    {
+        await Task.Delay(Timeout.Infinite, cancel);
+        return OptionsModel.None;
+    }
 
     private string? Note(string what)
     {

@@ -1,7 +1,9 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
+using static BuildLog.Tui.Tests.Headless.Steps;
 
 namespace BuildLog.Tui.Tests.Workbench;
 
@@ -32,9 +34,9 @@ public sealed class HuntingPagesTests
     {
         using var screen = new HeadlessScreen();
         using var workbench = Workbench();
-        screen.Show(workbench).Press((Key)'1').Type("hcpl").Press(Key.CursorDown).Type("h");
+        screen.Show(workbench).Press((Key)'1').Type("hcplo").Press(Key.CursorDown).Type("h");
 
-        Assert.Equal(["want 2", "card 2", "plan 2", "map", "want 3"], hunt.Asked);
+        Assert.Equal(["want 2", "card 2", "plan 2", "map", "trade-off", "want 3"], hunt.Asked);
     }
 
     [Fact]
@@ -66,6 +68,42 @@ public sealed class HuntingPagesTests
         screen.Show(workbench).Press((Key)'3').Type("ipdo").Press(Key.Enter);
 
         Assert.Equal(["try", "keep", "drop", "decide 3.08 on the tall tyres", "try 3.08 on the tall tyres"], hunt.Asked);
+    }
+
+    [Fact]
+    public void The_status_line_says_how_far_a_search_is_and_Esc_ends_it()
+    {
+        using var screen = new HeadlessScreen();
+        hunt.IsSlow = true;
+        using var workbench = Workbench();
+        screen.Run(
+            workbench,
+            Press((Key)'1'),
+            _ => Searching(share: 0.4),
+            at => at.Draw().Row(22).StartsWith(" Searching … 40 %; Esc ends it.", StringComparison.Ordinal),
+            Press(Key.Esc),
+            See("The search was ended. i searches again."),
+            NoLongerSee("40 %"),
+            Press((Key)'q'));
+        Assert.True(hunt.Cancel.IsCancellationRequested);
+    }
+
+    [Fact]
+    public void A_page_without_a_digit_is_reached_by_arrows_and_from_the_list_of_all_acts()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), [.. BenchPages.OfTheModel(), .. BenchPages.OfTheModel(), .. hunt.Pages()]);
+        screen.Show(workbench).Press((Key)'0').Press(Key.CursorRight, Key.CursorRight);
+        Assert.Contains("[Wanted]", screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.CursorRight, Key.CursorRight, Key.CursorLeft);
+        Assert.Contains("[Plans]", screen.Text, StringComparison.Ordinal);
+        Assert.Contains(workbench.Keys, act => act.Says == "Go to the page Wanted" && act.KeyName.Length == 0);
+    }
+
+    private bool Searching(double share)
+    {
+        hunt.Progress?.Report(share);
+        return hunt.Progress is not null;
     }
 
     private WorkbenchScreen Workbench() => new(new RecordingActs(InventedShop.Workbench()), hunt.Pages());

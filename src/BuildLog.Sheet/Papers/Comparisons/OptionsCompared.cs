@@ -1,3 +1,5 @@
+using BuildLog.Sheet.Content;
+
 namespace BuildLog.Sheet.Papers.Comparisons;
 
 /// <summary>Two to four ways to meet the goals, beside each other.</summary>
@@ -17,16 +19,3 @@ public sealed record OptionsCompared : PaperContent
     /// <summary>What the comparison rests on, and what it leaves out.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 }
-
-/// <summary>One matter and what each option comes to in it.</summary>
-/// <param name="Matter">"Engine speed at 110 km/h".</param>
-/// <param name="Values">One text an option; null is not recorded.</param>
-/// <param name="AreVerdicts">The texts are verdicts, and are boxed like those of the findings.</param>
-public sealed record ComparedRow(string Matter, IReadOnlyList<string?> Values, bool AreVerdicts = false);
-
-/// <summary>What every pair of axle ratio and tyre comes to, as a small map.</summary>
-/// <param name="Rows">The heads of the rows, axle ratios, from top to bottom.</param>
-/// <param name="Left">What the leftmost column is: "1.80 m".</param>
-/// <param name="Right">What the rightmost column is.</param>
-/// <param name="Cells">A row's cells: F fits, w watch, x clash, ? open, + what is fitted now.</param>
-public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells);

@@ -1,3 +1,4 @@
+using BuildLog.Sheet.Charts;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
@@ -11,18 +12,15 @@ internal static class OptionsComparedPaper
     private const int Fewest = 2;
     private const int Most = 4;
 
-    private static readonly TableLook Look = new() { PadY = 3.5 };
-
     public static DrawnDocument Draw(OptionsCompared compared)
     {
         if (compared.Options.Count is < Fewest or > Most)
             throw new ArgumentException($"A comparison has {Fewest} to {Most} options beside each other, not {compared.Options.Count}.", nameof(compared));
 
-        IReadOnlyList<Column> columns = [new("", 1.5), .. compared.Options.Select(option => new Column(option, 1.2))];
         return PlainPaper.Draw(compared, "options compared",
         [
             new Panel(new Paragraph("Wanted", TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
-            new Section("The options", compared.Rows.Count == 0 ? Missing.Paragraph : new Table(columns, [.. compared.Rows.Select(row => RowOf(row, compared.Options.Count))], Look)),
+            new Section("The options", OptionsRegion.TableOf(new(compared.Options, compared.Rows))),
             .. compared.Map is { } map ? [new Section("Axle against tyre", new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map))) { KeepTogether = true }] : (Block[])[],
             .. compared.Notes.Count == 0 ? (Block[])[] : [new Section("What this rests on", new Bullets(compared.Notes, TypeScale.Body))],
         ]);
@@ -33,11 +31,4 @@ internal static class OptionsComparedPaper
         var told = Missing.OrWords(goal, TypeScale.Strong);
         return new Paragraph(told.Text, told.Style);
     }
-
-    private static IReadOnlyList<Cell> RowOf(ComparedRow row, int options) =>
-    [
-        Missing.CellOf(row.Matter, TypeScale.Strong),
-        .. Enumerable.Range(0, options).Select(i => i < row.Values.Count ? row.Values[i] : null).Select(text =>
-            row.AreVerdicts && !string.IsNullOrWhiteSpace(text) ? new Cell(VerdictBadge.Of(text)) : Missing.CellOf(text, TypeScale.Body)),
-    ];
 }

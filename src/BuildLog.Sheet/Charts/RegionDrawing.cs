@@ -1,8 +1,9 @@
+using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
 
-namespace BuildLog.Sheet.Papers.Comparisons;
+namespace BuildLog.Sheet.Charts;
 
 /// <summary>The map of axle against tyre: a box for every pair, filled where it fits, with the letter of its verdict, so that it reads without colour.</summary>
 internal static class RegionDrawing

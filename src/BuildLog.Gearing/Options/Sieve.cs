@@ -1,0 +1,51 @@
+namespace BuildLog.Gearing.Options;
+
+/// <summary>What is left of the combinations that one core has judged: the front of those that are sure, and those too near a limit to tell.</summary>
+/// <remarks>
+/// An unsure one is scored as if it fitted, so whatever dominates that score dominates it. It waits until every sure one is known: of many thousands that an early
+/// front lets pass, a whole one leaves a few, and only for those is the slow way gone.
+/// </remarks>
+internal sealed class Sieve
+{
+    private const int FirstLook = 4096;
+
+    private readonly List<(OptionScore AtBest, Combination At)> unsure = [];
+    private int nextLook = FirstLook;
+
+    public Front<Combination> Sure { get; } = new();
+
+    /// <param name="atBest">Its score if it fitted.</param>
+    /// <param name="at">Which one.</param>
+    public void AddUnsure(in OptionScore atBest, Combination at)
+    {
+        if (Sure.Beats(atBest)) return;
+
+        unsure.Add((atBest, at));
+        if (unsure.Count < nextLook) return;
+
+        unsure.RemoveAll(each => Sure.Beats(each.AtBest));
+        nextLook = Math.Max(FirstLook, 2 * unsure.Count);
+    }
+
+    /// <summary>Takes over what another core was left with.</summary>
+    public void Add(Sieve other)
+    {
+        foreach (var (score, what) in other.Sure.Members) Sure.Add(score, what);
+        unsure.AddRange(other.unsure);
+    }
+
+    /// <summary>The front with the unsure ones settled, the most promising first.</summary>
+    /// <param name="ask">Scores one the slow way.</param>
+    /// <param name="cancel">Ends it.</param>
+    public Front<Combination> Settled(Func<Combination, OptionScore> ask, CancellationToken cancel)
+    {
+        foreach (var (atBest, at) in unsure.OrderBy(each => each.AtBest).ThenBy(each => each.At))
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (!Sure.Beats(atBest)) Sure.Add(ask(at) with { Distance = atBest.Distance }, at);
+        }
+
+        unsure.Clear();
+        return Sure;
+    }
+}

@@ -1,0 +1,8 @@
+namespace BuildLog.Sheet.Content;
+
+/// <summary>What every pair of axle ratio and tyre comes to, as a small map.</summary>
+/// <param name="Rows">The heads of the rows, axle ratios, from top to bottom.</param>
+/// <param name="Left">What the leftmost column is: "1.80 m".</param>
+/// <param name="Right">What the rightmost column is.</param>
+/// <param name="Cells">A row's cells: F fits, w watch, x clash, ? open, + what is fitted now.</param>
+public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells);

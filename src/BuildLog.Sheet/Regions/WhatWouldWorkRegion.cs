@@ -1,0 +1,19 @@
+using BuildLog.Sheet.Charts;
+using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Layout;
+using BuildLog.Sheet.Paper;
+
+namespace BuildLog.Sheet.Regions;
+
+/// <summary>What each part may be for the goals to be met, and which axles go with which tyres.</summary>
+internal static class WhatWouldWorkRegion
+{
+    public static Block? Of(SheetContent sheet)
+        => sheet.AxleAndTyre is null && sheet.PartWindows.Count == 0 ? null : new Section("What would work", [.. Content(sheet)]) { KeepTogether = true };
+
+    private static IEnumerable<Block> Content(SheetContent sheet)
+    {
+        if (sheet.PartWindows.Count > 0) yield return new Bullets(sheet.PartWindows, TypeScale.Body);
+        if (sheet.AxleAndTyre is { } map) yield return new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map)) { SpaceBefore = 4 };
+    }
+}

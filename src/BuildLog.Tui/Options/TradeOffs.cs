@@ -1,0 +1,15 @@
+namespace BuildLog.Tui.Options;
+
+/// <summary>The comparisons people ask about, in their words.</summary>
+/// <param name="Changes">What is put beside what is fitted, as <see cref="NamedChanges"/> reads it.</param>
+/// <param name="Says">How it is asked.</param>
+internal sealed record TradeOff(string Changes, string Says)
+{
+    public static readonly IReadOnlyList<TradeOff> All =
+    [
+        new("tyre-up,tyre-down", "One tyre size up or down: what it does to everything"),
+        new("overdrive,axle", "An overdrive, or another axle?"),
+        new("axle,launch", "An axle for the cruise, or one for pulling away?"),
+        new("tyre-up,overdrive,axle", "Taller tyres, an overdrive, or another axle?"),
+    ];
+}
