@@ -27,6 +27,18 @@ public static class Rounded
             : WithUnit($"{Value(unit.FromBase(measured.Value), half)} ± {HalfWidth(half)}", unit);
     }
 
+    /// <summary>The ends of what <see cref="WithInterval"/> prints: <c>1.86 to 2.00 m</c> for <c>1.93 ± 0.07 m</c>; never narrower than the interval itself.</summary>
+    public static string Ends(Measured measured, Unit unit)
+    {
+        var half = unit.FromBase(measured.Expanded95);
+        if (half == 0) return Value(measured, unit);
+
+        var places = Places(half);
+        var step = Math.Pow(10, -places);
+        var (middle, wide) = (Math.Round(unit.FromBase(measured.Value) / step), Math.Ceiling((half / step) - 1e-9));
+        return WithUnit($"{Fixed((middle - wide) * step, places)} to {Fixed((middle + wide) * step, places)}", unit);
+    }
+
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
     /// <remarks>An exact ratio is shown as finely as ratios are quoted: 4.10, 4.778.</remarks>
     public static string Value(Measured measured, Unit unit)

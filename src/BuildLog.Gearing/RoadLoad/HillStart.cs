@@ -27,6 +27,12 @@ public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep St
         return driveline.DrivingPosition == Position.FrontAxle ? 0 - toRear : toRear;
     }
 
+    /// <summary>The gradient on which the wheels that are driven on the road begin to spin; null where their share of the load is not known.</summary>
+    public static Measured? ByGripOnTheRoad(Pull pull)
+        => DrivenWheels.ShareOnTheRoad(pull.Driveline) is { } share
+            ? Hills.ByGrip(pull.Driveline.Load!.Grip.Value, share, pull.Resistance.RollingResistance, Shift(pull.Driveline))
+            : null;
+
     /// <summary>Null where a number is not known: torque, ratios, tyres, load or the share of it on driven wheels.</summary>
     public static HillStart? Of(Driveline driveline)
     {

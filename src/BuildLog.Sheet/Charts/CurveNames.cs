@@ -14,7 +14,7 @@ internal static class CurveNames
     private static readonly Stroke Edge = new(Ink.Accent, 0.7);
 
     // Along the line from its beginning, the likeliest free place first.
-    private static readonly IReadOnlyList<double> Places = [0.62, 0.78, 0.46, 0.9, 0.3, 0.16, 0.97];
+    private static readonly IReadOnlyList<double> Places = [0.62, 0.78, 0.46, 0.9, 0.3, 0.16, 0.97, 0.04];
 
     public static void Draw(Pen pen, CurvePlace place, IReadOnlyList<Curve> curves)
     {

@@ -80,6 +80,9 @@ public sealed record SheetContent
     /// <summary>What could not be said yet.</summary>
     public IReadOnlyList<string> OpenPoints { get; init; } = [];
 
+    /// <summary>What the shop still has to do before the vehicle is handed over.</summary>
+    public IReadOnlyList<string> ToDo { get; init; } = [];
+
     /// <summary>What rests on a word, a tag or a guess.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 

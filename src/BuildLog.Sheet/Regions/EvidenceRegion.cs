@@ -13,8 +13,12 @@ internal static class EvidenceRegion
 
     private static readonly TableLook Look = new() { PadY = 3.5 };
 
-    public static Block Of(SheetContent sheet) =>
-        new Section("Measurement evidence", sheet.Evidence.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Evidence.Select(RowOf)], Look));
+    private const string Legend =
+        "The truth lies inside a 95 % interval 95 times of 100. Behind ± stands half its width, the expanded uncertainty; it is k times the standard uncertainty (JCGM 100:2008).";
+
+    public static Block Of(SheetContent sheet) => new Section("Measurement evidence", sheet.Evidence.Count == 0
+        ? [Missing.Paragraph]
+        : [new Table(Columns, [.. sheet.Evidence.Select(RowOf)], Look), new Paragraph(Legend, TypeScale.Note) { SpaceBefore = 3 }]);
 
     private static IReadOnlyList<Cell> RowOf(EvidenceEntry entry) =>
     [

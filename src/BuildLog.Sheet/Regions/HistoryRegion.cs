@@ -9,8 +9,8 @@ internal static class HistoryRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
     [
-        new("Date", 1.15), new("Odometer", 1.1), new("Position", 1.15), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 1.6),
-        new("What it changed", 1.9),
+        new("Date", 1.15), new("Odometer", 1.1), new("Position", 1.25), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 1.55),
+        new("What it changed", 1.85),
     ];
 
     public static Block Of(SheetContent sheet) =>

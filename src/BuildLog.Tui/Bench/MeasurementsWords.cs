@@ -47,7 +47,7 @@ public static class MeasurementsWords
             [
                 session.Wheels switch
                 {
-                    Wheels.OneHeld => "one wheel held",
+                    Wheels.OneHeld => "one wheel held, so twice the turns count",
                     Wheels.Together => "both wheels turning alike",
                     _ => "both wheels counted",
                 },
@@ -69,7 +69,7 @@ public static class MeasurementsWords
         string[] pressure = session.Pressure.Length > 0 ? [$"pressure {session.Pressure}"] : [];
         return new(
             roll.RollingCircumference, units.Length, roll.How.Loaded ? [] : RollOutWords.Live(roll, units),
-            [session.Loaded ? "carrying the vehicle" : "rolled loose", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
+            [session.Loaded ? "carrying the vehicle" : $"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
     }
 
     private static IEnumerable<string> Circumstances(Session session)

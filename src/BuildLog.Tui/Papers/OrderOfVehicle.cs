@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
@@ -28,6 +29,7 @@ public static class OrderOfVehicle
             About = bench.Vehicle.Name,
             Shaft = $"{SheetOfVehicle.Sentence(position.InWords())}: {shaft.Shaft.Name}",
             Pieces = [.. shaft.Shaft.Pieces.Select((piece, k) => Piece(shaft, piece, k))],
+            Against = [.. Against(bench, position)],
             Facts =
             [
                 new("Fastest it will turn", fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}"),
@@ -37,6 +39,11 @@ public static class OrderOfVehicle
             ],
         };
     }
+
+    // A maker who is told makes it right; one who is not makes it as it was.
+    private static IEnumerable<string> Against(VehicleOnBench bench, Position position)
+        => bench.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Watch && finding.Between.Contains(position))
+            .Select(finding => string.Join(" ", [finding.Says, .. finding.Cures.Count == 0 ? [] : new[] { $"Cure: {string.Join("; or ", finding.CuresIn(unit => unit))}." }]));
 
     private static ShaftPieceOrder Piece(FittedShaft shaft, ShaftPiece piece, int k) => new(
         SheetOfVehicle.Sentence(shaft.Shaft.Pieces.Count == 1 ? "the shaft" : FormattableString.Invariant($"piece {k + 1} from the front")),

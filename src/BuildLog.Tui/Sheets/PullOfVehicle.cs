@@ -45,13 +45,22 @@ internal static class PullOfVehicle
         };
     }
 
-    private static CurveChart Hills(RoadLoad.Pull pull, UnitSystem units) => new()
+    // No hill is held on which the wheels spin.
+    private static CurveChart Hills(RoadLoad.Pull pull, UnitSystem units)
     {
-        Title = "Steepest hill held in each gear",
-        Across = $"road speed, {units.Speed}",
-        Up = $"gradient, {Units.PercentUnit}",
-        Curves = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(hill.Value) : null),
-    };
+        var grip = RoadLoad.HillStart.ByGripOnTheRoad(pull)?.Value ?? double.PositiveInfinity;
+        var gears = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(Math.Min(hill.Value, grip)) : null);
+        var fastest = gears.SelectMany(gear => gear.Points).Max(point => point.X);
+        return new()
+        {
+            Title = "Steepest hill held in each gear",
+            Across = $"road speed, {units.Speed}",
+            Up = $"gradient, {Units.PercentUnit}",
+            Curves = [.. gears, .. double.IsFinite(grip) ? [WheelsSpin(Units.PercentUnit.FromBase(grip), fastest)] : Array.Empty<Curve>()],
+        };
+    }
+
+    private static Curve WheelsSpin(double at, double fastest) => new("wheels spin", CurveKind.Limit, [new(0, at), new(fastest, at)]);
 
     private static CurveChart Effort(RoadLoad.Pull pull, UnitSystem units)
     {
@@ -69,7 +78,7 @@ internal static class PullOfVehicle
                 .. effort.Gears.Select(gear => new Curve(gear.Gear, CurveKind.Does, Drawn(gear.Points))),
                 .. effort.Gradients.Select(hill => new Curve(Rounded.WithUnit(Rounded.Fixed(Units.PercentUnit.FromBase(hill.Gradient), 0), Units.PercentUnit), CurveKind.Needs, Drawn(hill.Points))),
                 .. effort.SlipCap is { } cap
-                    ? [new Curve("wheels spin", CurveKind.Limit, [new(0, Kilonewtons(cap)), new(units.Speed.FromBase(fastest), Kilonewtons(cap))])]
+                    ? [WheelsSpin(Kilonewtons(cap), units.Speed.FromBase(fastest))]
                     : Array.Empty<Curve>(),
             ],
         };

@@ -22,6 +22,8 @@ namespace BuildLog.Tui.Sheets;
 /// <summary>A vehicle on the bench as the content of its build sheet: the same results the screen shows, worded for paper.</summary>
 public static class SheetOfVehicle
 {
+    private const string NotKnownYet = "not known yet";
+
     // In a narrow column a number and its unit stay together.
     private const char NoBreak = '\u00a0';
 
@@ -64,7 +66,8 @@ public static class SheetOfVehicle
             Costs = wishes.Costs ? CostsOfVehicle.Spent(folder, span) : null,
             Photos = [.. PhotosOfVehicle.Rest(folder, bench.Vehicle.Uid)],
             Defects = [.. Says(bench, Verdict.Clash), .. RoadTestsOfVehicle.OpenDefects(folder)],
-            OpenPoints = [.. Says(bench, Verdict.Open), .. ToDo(folder)],
+            OpenPoints = [.. Says(bench, Verdict.Open)],
+            ToDo = [.. ToDo(folder)],
             Assumptions = [.. Assumptions(bench)],
             Cautions = Cautions.Sheet,
         };
@@ -75,6 +78,7 @@ public static class SheetOfVehicle
         var vehicle = bench.Vehicle;
         return new()
         {
+            ShopName = folder.ShopName,
             Name = vehicle.Name,
             Identity = NumbersOfVehicle.Of(bench, folder),
             Owner = vehicle.Owner,
@@ -116,13 +120,13 @@ public static class SheetOfVehicle
         foreach (var goal in bench.Goals.Cruise)
         {
             var n = CruiseCheck.EngineSpeed(bench.Driveline, goal);
-            yield return new($"Engine speed at {goal.Speed.Text}", n is null ? null : Rounded.WithInterval(n, Units.RevolutionPerMinute));
+            yield return new($"Engine speed at {goal.Speed.Text}", n is null ? NotKnownYet : Rounded.WithInterval(n, Units.RevolutionPerMinute));
         }
 
         if (GearSpeeds.Of(bench.Driveline) is { } speeds)
             yield return new("Road speed per 1000 rev/min in top", Rounded.WithInterval(speeds.PerThousand(speeds.Steps[^1]), units.Speed));
-        yield return new("Axle ratio", bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : null);
-        yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : null);
+        yield return new("Axle ratio", bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : NotKnownYet);
+        yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : NotKnownYet);
     }
 
     private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
@@ -147,7 +151,7 @@ public static class SheetOfVehicle
     private static IEnumerable<SheetFinding> Findings(IReadOnlyList<Finding> findings, UnitSystem units)
     {
         foreach (var finding in findings.Where(finding => !IsQuiet(finding))) yield return Finding(finding, units);
-        var quiet = findings.Where(IsQuiet).Select(finding => finding.Title).Distinct().ToList();
+        var quiet = findings.Where(IsQuiet).Select(finding => finding.Title).Except(findings.Where(finding => !IsQuiet(finding)).Select(finding => finding.Title)).ToList();
         if (quiet.Count > 0) yield return new(Verdict.Fits.InWords(), "Also checked", $"{string.Join("; ", quiet)}.");
     }
 
@@ -159,20 +163,18 @@ public static class SheetOfVehicle
     internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
         var result = MeasurementsWords.Result(session, units);
-        var interval = result.Value.Interval95;
         var who = $"with {session.Helper}";
-        var places = Math.Max(0, Rounded.Places(result.Unit.FromBase(interval.HalfWidth)));
         return new()
         {
             What = session.Component.Name,
             Date = DayText.InWords(session.Date),
             Method = session.Method,
             Who = session.Helper.Length == 0 ? null : who,
-            Conditions = string.Join(", ", result.Conditions.Where(condition => condition != who)),
+            Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
             Result = Rounded.WithInterval(result.Value, result.Unit),
             ExpandedUncertainty = ExpandedUncertainty(result),
-            Interval95 = Rounded.WithUnit($"{Rounded.Fixed(result.Unit.FromBase(interval.Low), places)} to {Rounded.Fixed(result.Unit.FromBase(interval.High), places)}", result.Unit),
+            Interval95 = Rounded.Ends(result.Value, result.Unit),
         };
     }
 
@@ -184,6 +186,7 @@ public static class SheetOfVehicle
         var effect = swap.Effect(bench.Goals);
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
         var from = before.Length == 0 ? "" : $"{before.Replace($" {Units.RevolutionPerMinute}", "", StringComparison.Ordinal)} → ";
+        var cruise = after.Length == 0 ? "" : before == after ? $"cruise {after} as before" : $"cruise {from}{after}";
         return new()
         {
             Date = DayText.InShort(swap.Day),
@@ -192,7 +195,7 @@ public static class SheetOfVehicle
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
             Reason = swap.Reason,
-            Effect = Effect(after.Length == 0 ? [] : [$"cruise {from}{after}"], effect.Moves),
+            Effect = Effect(cruise.Length == 0 ? [] : [cruise], effect.Moves),
         };
     }
 
@@ -203,7 +206,7 @@ public static class SheetOfVehicle
         => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.Says);
 
     private static IEnumerable<string> ToDo(VehicleFolder folder)
-        => folder.Jobs.Where(job => job.BeforeHandover && job.IsOpen).Select(job => $"To be done before handover: {job.Title}.");
+        => folder.Jobs.Where(job => job.BeforeHandover && job.IsOpen).Select(job => $"{Sentence(job.Title)}.");
 
     // What rests on a word or a guess is said, not hidden among the measured numbers.
     private static IEnumerable<string> Assumptions(VehicleOnBench bench)

@@ -12,6 +12,8 @@ internal static class SpeedometerOfVehicle
 {
     private static readonly IReadOnlyList<double> SpeedsTold = [50, 100];
 
+    private static readonly IReadOnlyList<double> MilesTold = [30, 60];
+
     /// <summary>Null where none is fitted.</summary>
     public static SpeedometerFacts? Of(VehicleOnBench bench, UnitSystem units)
     {
@@ -27,11 +29,10 @@ internal static class SpeedometerOfVehicle
         yield return new("Speedometer", meter.Name);
         yield return new("Reads right at", meter.Wanted is { } wanted ? PerDistance(wanted.Value, units) : null);
         yield return new("Driven by", meter.Drive is { } drive ? Drive(drive) : null);
-        foreach (var speed in SpeedsTold)
+        foreach (var speed in units.Speed == Units.MilePerHour ? MilesTold : SpeedsTold)
         {
-            var real = Units.KilometrePerHour.ToBase(speed);
-            yield return new($"Shows at a true {Rounded.WithUnit(Rounded.Fixed(units.Speed.FromBase(real), 0), units.Speed)}",
-                reading is null ? null : Rounded.WithInterval(reading.Shown(real), units.Speed));
+            yield return new($"Shows at a true {Rounded.WithUnit(Rounded.Fixed(speed, 0), units.Speed)}",
+                reading is null ? null : Rounded.WithInterval(reading.Shown(units.Speed.ToBase(speed)), units.Speed));
         }
 
         yield return new("Odometer error", reading is null ? null : Rounded.WithInterval(reading.OdometerError, Units.PercentUnit));

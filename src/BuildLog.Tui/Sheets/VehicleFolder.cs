@@ -11,6 +11,9 @@ namespace BuildLog.Tui.Sheets;
 /// <summary>What the shop keeps of a vehicle beside its driveline, read once for its papers: work, money, numbers, road tests, photos.</summary>
 public sealed record VehicleFolder
 {
+    /// <summary>What the shop calls itself; empty where it has not said.</summary>
+    public string ShopName { get; init; } = "";
+
     public IReadOnlyList<Job> Jobs { get; init; } = [];
 
     /// <summary>The latest first.</summary>
@@ -41,6 +44,7 @@ public sealed record VehicleFolder
         var fitted = fitments.Where(fitment => fitment.To is null).Select(fitment => fitment.Component);
         return new()
         {
+            ShopName = shop.Workshop().Name,
             Jobs = jobs,
             Hours = shop.Hours(vehicle),
             Costs = shop.Costs(vehicle),

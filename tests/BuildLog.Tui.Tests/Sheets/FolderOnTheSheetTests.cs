@@ -67,7 +67,7 @@ public sealed class FolderOnTheSheetTests : IDisposable
     {
         shop.Shop.Add(new Job(shop.Brindle) { Title = "bleed the brakes", BeforeHandover = true });
 
-        Assert.Contains("To be done before handover: bleed the brakes.", Content().OpenPoints);
+        Assert.Contains("Bleed the brakes.", Content().ToDo);
     }
 
     [Fact]

@@ -13,6 +13,9 @@ public sealed record PropshaftOrder : PaperContent
 
     /// <summary>Slip joint, joint rating, fastest turn, torque: whatever belongs to the whole shaft.</summary>
     public IReadOnlyList<LabelledLine> Facts { get; init; } = [];
+
+    /// <summary>What the shop's own checks hold against the shaft as it is measured here, a sentence each.</summary>
+    public IReadOnlyList<string> Against { get; init; } = [];
 }
 
 /// <summary>One piece to be made.</summary>

@@ -11,6 +11,8 @@ internal static class PropshaftOrderPaper
 
     private static readonly IReadOnlyList<string> Asked =
     [
+        "Customer, telephone",
+        "How many; new, or altered from which shaft",
         "Front flange or yoke: bolt circle, bolts, spigot",
         "Rear flange or yoke: bolt circle, bolts, spigot",
         "Joint size: cap diameter and width over the clips",
@@ -20,6 +22,7 @@ internal static class PropshaftOrderPaper
 
     private static readonly IReadOnlyList<string> Notes =
     [
+        "Behind ± stands how well it was measured, not how closely it has to be made.",
         "Lengths are from joint centre to joint centre with the vehicle at ride height, standing on its wheels.",
         "Please say before welding if a measure here cannot be right; the maker's practice and the local rules come before this sheet.",
     ];
@@ -31,6 +34,7 @@ internal static class PropshaftOrderPaper
         new Paragraph(Missing.OrWords(order.Shaft), TypeScale.Strong) { SpaceBefore = 4 },
         .. order.Pieces.Count == 0 ? [new Section("Pieces", Missing.Paragraph)] : order.Pieces.Select(Piece),
         new Section("The whole shaft", FactTable.Of(order.Facts)),
+        .. order.Against.Count == 0 ? (Block[])[] : [new Section("Not as it should be: please advise", new Bullets(order.Against, TypeScale.Body)) { KeepTogether = true }],
         new Section("To be filled in", new Table([new("What", 1.3), new("Answer", 2)], [.. Asked.Select(Row)], Writing)) { KeepTogether = true },
         new Section("Please note", new Bullets(Notes, TypeScale.Body)) { KeepTogether = true },
     ]);
