@@ -2,9 +2,12 @@ using BuildLog.Data;
 using BuildLog.Tui.Changes;
 using BuildLog.Tui.Decisions;
 using BuildLog.Tui.Fitments;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Jobs;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Papers;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;

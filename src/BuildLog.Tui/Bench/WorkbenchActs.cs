@@ -10,6 +10,7 @@ using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Vehicles;

@@ -9,6 +9,7 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 

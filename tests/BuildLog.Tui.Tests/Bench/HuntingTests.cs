@@ -9,6 +9,9 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Bench;

@@ -75,6 +75,28 @@ public sealed class CardCommandTests
         }
     }
 
+    // Ten wheel turns, the other wheel held, 16 3/4 of the propshaft: 3.35, inside what the demo hunts for Brindle.
+    [Fact]
+    public void Counts_of_the_card_become_a_session_and_a_judged_offer()
+    {
+        var said = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer", "--offer", "axle, row 9", "--price", "180 EUR", "--demo");
+
+        Assert.Equal(0, said.ExitCode);
+        Assert.Contains("Kept as an offer for longer axle: axle, row 9, 3.350±", said.Output, StringComparison.Ordinal);
+        Assert.Contains("fits: the claimed 3.35", said.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Brindle", "clutch", "'clutch' is not one of the parts hunted for Brindle: ")]
+    [InlineData("Haldor", "longer", "No such part is hunted for Haldor")]
+    public void Counts_for_what_nobody_hunts_are_a_sentence(string vehicle, string wanted, string sentence)
+    {
+        var said = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", vehicle, "--wanted", wanted, "--demo");
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Contains(sentence, said.Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--for", "clutch", "There is no card for 'clutch': axle, gearbox, overdrive or tyres.")]
     [InlineData("--paper", "a4", "'a4' is no paper here: a6 or half-letter.")]

@@ -1,4 +1,7 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Samples;

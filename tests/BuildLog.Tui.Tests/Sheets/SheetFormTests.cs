@@ -64,6 +64,29 @@ public sealed class SheetFormTests : IDisposable
     }
 
     [Fact]
+    public void What_would_work_is_on_it_and_options_beside_each_other_where_they_are_asked_for()
+    {
+        var host = new Host(confirms: false);
+        Saved(host, ("read", "yes"), ("beside", "tyre-up,axle"));
+
+        Assert.Contains("What would work", host.Told);
+        Assert.Contains(host.Told, line => line.Contains("+ what is fitted now", StringComparison.Ordinal));
+        Assert.Contains("Options beside each other", host.Told);
+        Assert.Contains(host.Told, line => line.Contains("as it is", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("clutch", "'clutch' is no change")]
+    [InlineData("tyre-up,tyre-down,overdrive,axle", "2 to 4 options are compared side by side, not 5.")]
+    public void Options_that_there_are_none_of_are_a_sentence(string beside, string sentence)
+    {
+        var (outcome, _) = Saved(new Host(confirms: false), ("beside", beside));
+
+        Assert.Contains(sentence, Assert.IsType<RefusedEntry>(outcome).Message, StringComparison.Ordinal);
+        Assert.False(File.Exists(Target));
+    }
+
+    [Fact]
     public void A_day_leaves_out_what_was_before_it()
     {
         var host = new Host(confirms: false);

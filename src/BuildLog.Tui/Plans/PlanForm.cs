@@ -3,7 +3,7 @@ using BuildLog.Data.Plans;
 using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 
-namespace BuildLog.Tui.Options;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>Asks for the name under which changes are kept as a plan.</summary>
 internal static class PlanForm

@@ -1,6 +1,6 @@
 using BuildLog.Gearing.Checks;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Options;
 
 /// <summary>The ways out of a vehicle's clashes, fewest parts first.</summary>
 /// <param name="Summary">How much was searched.</param>

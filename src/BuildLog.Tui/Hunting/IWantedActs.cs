@@ -1,4 +1,6 @@
-namespace BuildLog.Tui.Workbench;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the keys of the wanted page do. Each returns what happened, or null if nothing did.</summary>
 internal interface IWantedActs

@@ -1,10 +1,10 @@
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-using BuildLog.Tui.Hunting;
-using BuildLog.Tui.Workbench;
+using BuildLog.Tui.Options;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Hunting;
 
 /// <summary>Wanted parts and offers as rows.</summary>
 internal static class WantedRows

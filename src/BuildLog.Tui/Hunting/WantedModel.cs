@@ -1,6 +1,6 @@
 using BuildLog.Gearing.Checks;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Hunting;
 
 /// <summary>What is hunted for a vehicle, each part followed by its offers.</summary>
 internal sealed record WantedModel(IReadOnlyList<WantedRow> Rows);

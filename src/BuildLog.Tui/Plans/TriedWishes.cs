@@ -5,7 +5,7 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Tui.Bench;
 
-namespace BuildLog.Tui.Options;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>Another load and other wishes to try on the bench, as typed; what is empty stays as it is. They are no parts, so no plan keeps them.</summary>
 internal sealed record TriedWishes(string Mass = "", string DragArea = "", string Cruise = "", string TopSpeed = "", string HillStart = "", string TyreDiameter = "")

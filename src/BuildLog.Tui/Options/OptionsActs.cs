@@ -6,15 +6,16 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Papers;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Hunting;
-using BuildLog.Tui.Options;
 using BuildLog.Tui.Papers;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Options;
 
 /// <summary>What the keys of the options page do to the record.</summary>
 /// <param name="shop">The record.</param>

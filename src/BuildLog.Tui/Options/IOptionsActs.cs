@@ -1,4 +1,6 @@
-namespace BuildLog.Tui.Workbench;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Options;
 
 /// <summary>What the keys of the options page do.</summary>
 internal interface IOptionsActs

@@ -4,11 +4,13 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
 using BuildLog.Tui.Workbench;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>What the keys of the plans page do: to the bench, and to the record only where a plan is kept or decided.</summary>
 internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : IPlansActs

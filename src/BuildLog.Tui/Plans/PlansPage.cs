@@ -1,7 +1,8 @@
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>What if: other numbers on the bench without storing them, and the plans that were kept of it.</summary>
 internal sealed class PlansPage : ListPage

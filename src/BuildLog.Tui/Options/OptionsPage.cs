@@ -1,7 +1,8 @@
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Options;
 
 /// <summary>The ways out, fewest parts first; below them what the chosen one comes to. The search runs beside the screen and can be ended.</summary>
 internal sealed class OptionsPage : ListPage

@@ -8,8 +8,10 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Options;
 
-namespace BuildLog.Tui.Options;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>A vehicle as a plan or a what-if would have it; nothing is fitted and nothing is stored.</summary>
 internal static class PlannedDriveline

@@ -1,7 +1,9 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Options;
 
 /// <summary>What the page says about the chosen way out.</summary>
 internal static class OptionText

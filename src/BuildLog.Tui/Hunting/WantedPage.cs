@@ -1,7 +1,8 @@
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Hunting;
 
 /// <summary>The parts that are hunted with their offers, each judged; below them what they must be, and why an offer would do or not.</summary>
 internal sealed class WantedPage : ListPage

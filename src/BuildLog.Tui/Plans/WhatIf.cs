@@ -1,9 +1,9 @@
 using BuildLog.Data;
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Tui.Options;
+using BuildLog.Tui.Bench;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>What is tried on the bench without being stored: a vehicle, other parts, and other wishes. It lasts as long as the program.</summary>
 public sealed class WhatIf

@@ -1,6 +1,6 @@
 using BuildLog.Gearing.Checks;
 
-namespace BuildLog.Tui.Workbench;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>The what-ifs that were kept of a vehicle.</summary>
 /// <param name="Trying">What is tried on the bench now without being kept; empty for nothing.</param>

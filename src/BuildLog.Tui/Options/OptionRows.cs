@@ -1,10 +1,9 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Tui.Options;
-using BuildLog.Tui.Workbench;
+using BuildLog.Tui.Bench;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Options;
 
 /// <summary>Ways out as rows, fewest parts first.</summary>
 internal static class OptionRows

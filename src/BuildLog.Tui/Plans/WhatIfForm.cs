@@ -6,11 +6,13 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Speeds;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
 using BuildLog.Tui.Workbench;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Plans;
 
 /// <summary>Asks for other numbers of a driveline; at every key it says what they do to cruise, gears and findings.</summary>
 internal static class WhatIfForm

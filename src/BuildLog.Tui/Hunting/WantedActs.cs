@@ -6,13 +6,14 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
-namespace BuildLog.Tui.Bench;
+namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the keys of the wanted page do to the record.</summary>
 internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
