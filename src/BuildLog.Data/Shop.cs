@@ -109,7 +109,7 @@ public sealed partial class Shop : IDisposable
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
     public T Add<T>(T entry)
         where T : Entered
-        => store.Write(db => Entries.Add(db, entry));
+        => store.Enter(entry);
 
     /// <summary>Stores something new after it was filled in.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>

@@ -1,4 +1,3 @@
-using BuildLog.Data.Changes;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Search;
@@ -31,7 +30,7 @@ internal static class FindableList
         if (query.Length == 0) return [];
 
         db.Database.OpenConnection();
-        using var command = new StoredRows(db).Command(Sql, query, limit);
+        var command = db.Rows.Command(Sql, query, limit);
         using var row = command.ExecuteReader();
         var found = new List<Found>();
         while (row.Read())
