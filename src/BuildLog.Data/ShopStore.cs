@@ -1,9 +1,11 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using BuildLog.Data.Files;
 using BuildLog.Data.Rows;
 using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace BuildLog.Data;
 
@@ -20,6 +22,9 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     private DbContextOptions<ShopContext>? options;
 
     public string Path => path;
+
+    /// <summary>Asked whether a change goes on waiting for another program.</summary>
+    public Func<OtherWriter, bool>? GoesOnWaiting { get; set; }
 
     private DbContextOptions<ShopContext> Options => options ??= ShopContext.OptionsFor(path);
 
@@ -103,7 +108,7 @@ internal sealed class ShopStore(string path, TimeProvider clock)
         try
         {
             T result;
-            using (var transaction = db.Database.BeginTransaction())
+            using (var transaction = Begin(db))
             {
                 result = change(db);
                 if (keep)
@@ -122,6 +127,23 @@ internal sealed class ShopStore(string path, TimeProvider clock)
             throw;
         }
     });
+
+    // Nothing of the change has been done yet, so it can be begun again as often as somebody is willing to wait.
+    private IDbContextTransaction Begin(ShopContext db)
+    {
+        var waiting = Stopwatch.StartNew();
+        while (true)
+        {
+            try
+            {
+                return db.Database.BeginTransaction();
+            }
+            catch (SqliteException busy) when (busy.SqliteErrorCode == 5 && GoesOnWaiting?.Invoke(new(path, waiting.Elapsed)) == true)
+            {
+                // Whoever was asked has said that he waits.
+            }
+        }
+    }
 
     // What comes of an unsound file may look like a mistake of this program; it is put down to the file if that fails its check.
     private bool IsOfDamage(Exception trouble) => trouble switch

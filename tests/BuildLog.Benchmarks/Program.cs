@@ -7,8 +7,10 @@ using BuildLog.Benchmarks.Workbench;
 switch (args)
 {
     case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
+    case ["search", var notes]: return SearchRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
+    case ["list", var program]: return FirstList.Of(program);
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
-    case [KilledWriters.Writing, var path]: return KilledWriters.Write(path);
+    case [KilledWriters.ThroughTheShop or KilledWriters.ByHand, var path]: return KilledWriters.Write(args[0], path);
     case ["workbench", var program]:
         WorkbenchSpeed.Measure(program);
         return 0;

@@ -46,12 +46,12 @@ internal sealed class Journal(ShopContext db)
     }
 
     /// <summary>After the rows of a new record are written by hand, its own first.</summary>
-    public void Inserted(Kept record, IReadOnlyList<(string Table, long Id)> itsRows)
+    public void Inserted(Kept record, IReadOnlyList<(string Table, long Id, StoredRow Row)> itsRows)
     {
         var vehicle = Belonging.VehicleOf(db, record);
         Touch(RowOp.Insert, record, vehicle);
-        foreach (var (table, id) in itsRows)
-            rows.Add(new() { TableName = table, RowId = id, RecordUid = record.Uid, VehicleId = vehicle, Op = RowOp.Insert, Diff = RowDiff.Between(null, db.Rows.Read(table, id)).ToJson() });
+        foreach (var (table, id, row) in itsRows)
+            rows.Add(new() { TableName = table, RowId = id, RecordUid = record.Uid, VehicleId = vehicle, Op = RowOp.Insert, Diff = RowDiff.Between(null, row).ToJson() });
     }
 
     public void Add(ChangeRow row) => rows.Add(row);

@@ -11,15 +11,18 @@ internal sealed class StoredRows(ShopContext db) : IDisposable
     // Prepared once each, for as long as the connection is kept.
     private readonly Dictionary<string, SqliteCommand> commands = [];
 
-    public StoredRow? Read(string table, long id)
+    public StoredRow? Read(string table, long id) => Row($"SELECT * FROM {Quoted(table)} WHERE \"Id\" = $0", id);
+
+    /// <summary>The one row that comes of it; null if none does.</summary>
+    public StoredRow? Row(string sql, params IReadOnlyList<object?> values)
     {
-        var command = Command($"SELECT * FROM {Quoted(table)} WHERE \"Id\" = $0", id);
+        var command = Command(sql, values);
         using var row = command.ExecuteReader();
         if (!row.Read()) return null;
 
-        var (columns, values) = (new string[row.FieldCount], new object?[row.FieldCount]);
-        for (var k = 0; k < values.Length; k++) (columns[k], values[k]) = (row.GetName(k), row.IsDBNull(k) ? null : row.GetValue(k));
-        return new(columns, values);
+        var (columns, stored) = (new string[row.FieldCount], new object?[row.FieldCount]);
+        for (var k = 0; k < stored.Length; k++) (columns[k], stored[k]) = (row.GetName(k), row.IsDBNull(k) ? null : row.GetValue(k));
+        return new(columns, stored);
     }
 
     public void Insert(string table, IReadOnlyList<(string Column, object? Value)> values) => Run(

@@ -1,3 +1,5 @@
+using BuildLog.Data.Changes;
+
 namespace BuildLog.Data.Rows;
 
 /// <summary>Stores a new record by hand, with the rows that are part of it: the object mapper takes several times as long to do the same.</summary>
@@ -5,8 +7,8 @@ internal static class NewRecord
 {
     public static void Insert(ShopContext db, Kept record)
     {
-        var inserted = new List<(string Table, long Id)>();
-        Insert(db, RowLayout.Of(db.Model.FindEntityType(record.GetType())!), record, owner: null, inserted);
+        var inserted = new List<(string Table, long Id, StoredRow Row)>();
+        Insert(db, RowLayout.Of(db.Model.FindEntityType(record.GetType())!), record, inserted);
         db.Journal.Inserted(record, inserted);
     }
 
@@ -20,14 +22,19 @@ internal static class NewRecord
         }
     }
 
-    private static void Insert(ShopContext db, RowLayout layout, object thing, long? owner, List<(string Table, long Id)> inserted)
+    private static void Insert(ShopContext db, RowLayout layout, object thing, List<(string Table, long Id, StoredRow Row)> inserted)
     {
-        var id = (long)db.Rows.Ask(layout.Insert, layout.Values(thing, owner))!;
+        var stored = db.Rows.Row(layout.Insert, layout.Values(thing))!;
+        var id = (long)stored["Id"]!;
         layout.Number(thing, id);
-        inserted.Add((layout.Table, id));
+        inserted.Add((layout.Table, id, stored));
         foreach (var (rows, below) in layout.Below)
         {
-            foreach (var row in rows(thing)) Insert(db, below, row, id, inserted);
+            foreach (var row in rows(thing))
+            {
+                below.Own(row, id);
+                Insert(db, below, row, inserted);
+            }
         }
     }
 }
