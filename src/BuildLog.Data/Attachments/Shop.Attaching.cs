@@ -9,7 +9,7 @@ namespace BuildLog.Data;
 /// <summary>Photos, receipts and papers.</summary>
 public sealed partial class Shop
 {
-    private readonly SeenFiles seen = new();
+    private SeenFiles? seen; // the first list need not wait for it
 
     private AttachmentStore AttachedFiles => AttachmentStore.Beside(Path);
 
@@ -55,7 +55,7 @@ public sealed partial class Shop
     public OpenedAttachment OpenFile(Attachment attachment) => AttachedFiles.Open(attachment.Sha256);
 
     /// <summary>How an attached file is and where it lies; all of it is compared the first time, and again when it looks another.</summary>
-    public (FileState State, string Path) LookAt(Attachment attachment) => (seen.Look(AttachedFiles, attachment.Sha256), AttachedFiles.PlaceOf(attachment.Sha256));
+    public (FileState State, string Path) LookAt(Attachment attachment) => ((seen ??= new()).Look(AttachedFiles, attachment.Sha256), AttachedFiles.PlaceOf(attachment.Sha256));
 
     /// <summary>The vehicle, part, job or other thing of this name, or the only one whose name begins so; also by its identifier.</summary>
     /// <exception cref="RefusedException">None or several; the sentence lists them.</exception>
