@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using BuildLog.Data;
+using BuildLog.Data.Attachments;
 using BuildLog.Data.Files;
 
 namespace BuildLog.DemoData;
@@ -14,14 +15,19 @@ namespace BuildLog.DemoData;
 internal static class DemoTemplate
 {
     private const string Prefix = "demo-shop-";
+    private const string RecordName = "shop.db";
+
+    /// <summary>What is younger may still be in the making, by another program.</summary>
+    private static readonly TimeSpan LongestMaking = TimeSpan.FromHours(1);
 
     public static void CopyTo(string path)
     {
         try
         {
-            var template = Path.Combine(Folder(), Prefix + Fingerprint() + ".db");
-            if (!File.Exists(template)) Make(template);
-            File.Copy(template, path);
+            var template = Path.Combine(Folder(), Prefix + Fingerprint());
+            if (!Directory.Exists(template)) Make(template);
+            File.Copy(Path.Combine(template, RecordName), path);
+            CopyFiles(AttachmentStore.Beside(Path.Combine(template, RecordName)).Folder, AttachmentStore.Beside(path).Folder);
         }
         catch (Exception noCache) when (noCache is IOException or UnauthorizedAccessException or RecordException)
         {
@@ -33,14 +39,24 @@ internal static class DemoTemplate
 
     private static void Make(string template)
     {
-        OwnerOnly.CreateFolder(Path.GetDirectoryName(template)!);
-        foreach (var old in Directory.EnumerateFiles(Path.GetDirectoryName(template)!, Prefix + "*")) File.Delete(old);
+        var cache = Path.GetDirectoryName(template)!;
+        OwnerOnly.CreateFolder(cache);
+        foreach (var old in Directory.EnumerateFiles(cache, Prefix + "*")) File.Delete(old);
+        foreach (var old in Directory.EnumerateDirectories(cache, Prefix + "*").Where(old => Directory.GetLastWriteTimeUtc(old) < DateTime.UtcNow - LongestMaking)) Directory.Delete(old, recursive: true);
 
-        // Beside its place first: another program may be making the same one.
-        var unfinished = Path.Combine(Path.GetDirectoryName(template)!, string.Create(CultureInfo.InvariantCulture, $"{Prefix}{Guid.NewGuid():N}.tmp"));
-        Enter(unfinished);
-        File.Delete(unfinished + ".lock");
-        File.Move(unfinished, template, overwrite: true);
+        // Beside its place first: another program may be making the same one, and then it is as good.
+        var unfinished = Path.Combine(cache, string.Create(CultureInfo.InvariantCulture, $"{Prefix}{Guid.NewGuid():N}.tmp"));
+        OwnerOnly.CreateFolder(unfinished);
+        Enter(Path.Combine(unfinished, RecordName));
+        File.Delete(Path.Combine(unfinished, RecordName + ".lock"));
+        if (Directory.Exists(template)) Directory.Delete(unfinished, recursive: true);
+        else Directory.Move(unfinished, template);
+    }
+
+    private static void CopyFiles(string from, string to)
+    {
+        foreach (var folder in Directory.EnumerateDirectories(from, "*", SearchOption.AllDirectories).Prepend(from)) OwnerOnly.CreateFolder(Path.Combine(to, Path.GetRelativePath(from, folder)));
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) File.Copy(file, Path.Combine(to, Path.GetRelativePath(from, file)));
     }
 
     private static void Enter(string path)

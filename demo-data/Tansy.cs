@@ -10,7 +10,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.DemoData;
 
-/// <summary>The estate on the road: teeth counted, tyres rolled out, and the cruise fits.</summary>
+/// <summary>The estate on the road: teeth counted, tyres rolled out, the cruise fits, and its folder is full: engine curve, masses, work, money, pictures.</summary>
 internal static class Tansy
 {
     public static void Enter(Shop shop)
@@ -23,6 +23,11 @@ internal static class Tansy
             ChassisNumber = "TN-88-3105",
             Registration = "D 3105 A",
             OdometerUnit = OdometerUnit.Miles,
+            BodyClass = "saloon, 1980–95",
+            RollingClass = "modern radial",
+            Mass = Noted.Of(Spec.Mass, "1360 kg ± 10 kg", Source.Measured),
+            FrontAxleMass = Noted.Of(Spec.FrontAxleMass, "830 kg ± 5 kg", Source.Measured),
+            RearAxleMass = Noted.Of(Spec.RearAxleMass, "860 kg ± 5 kg", Source.Measured),
             Notes = "Estate, daily use.",
         });
         shop.Add(new CruiseGoalEntry(vehicle) { Speed = "70 mph", EngineSpeed = "2900 rpm" });
@@ -113,5 +118,7 @@ internal static class Tansy
             Readings = ["10:8.1", "20:16.2"],
         });
         shop.Fit(fiveSpeed, vehicle, Position.Transmission, new(2024, 7, 27), "94 870", "own box jumps out of second, and 70 mph is tiring");
+
+        TansyFolder.Enter(shop, vehicle, fiveSpeed);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using BuildLog.Benchmarks.Record;
+using BuildLog.Benchmarks.Sheet;
 using BuildLog.Benchmarks.Workbench;
 
 // The record is measured on files of its own, killed writers and the workbench are other programs: all without the runner.
@@ -11,6 +12,7 @@ switch (args)
     case ["list", var program]: return FirstList.Of(program);
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
     case [KilledWriters.ThroughTheShop or KilledWriters.ByHand, var path]: return KilledWriters.Write(args[0], path);
+    case ["sheet"]: return SheetRun.Print();
     case ["workbench", var program]:
         WorkbenchSpeed.Measure(program);
         return 0;

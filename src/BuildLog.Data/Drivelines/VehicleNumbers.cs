@@ -19,6 +19,8 @@ internal sealed class VehicleNumbers
     public VehicleNumbers(Vehicle vehicle)
     {
         All = [.. SpecNumbers.Of(vehicle.Specs).OfType<NumberKnown>()];
+        All = [.. All, .. OfClass(Spec.DragArea, BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea()),
+            .. OfClass(Spec.RollingResistance, RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient())];
         (frontHanging, rearHanging) = (new(Find(Spec.FrontSprings), Find(Spec.FrontPad)), new(Find(Spec.RearSprings), Find(Spec.RearPad)));
         if (vehicle is not { FrontAxleMass: null, RearAxleMass: null }) axles = new(Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
         if (vehicle is { Specs.Count: 0, BodyClass: null, RollingClass: null }) return;
@@ -26,8 +28,8 @@ internal sealed class VehicleNumbers
         load = new()
         {
             Mass = Find(Spec.Mass),
-            DragArea = Find(Spec.DragArea) ?? BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea(),
-            RollingResistance = Find(Spec.RollingResistance) ?? RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient(),
+            DragArea = Find(Spec.DragArea),
+            RollingResistance = Find(Spec.RollingResistance),
             DrivenShare = Find(Spec.DrivenShare),
             GravityHeight = Find(Spec.GravityHeight),
             Wheelbase = Find(Spec.Wheelbase),
@@ -35,7 +37,7 @@ internal sealed class VehicleNumbers
         };
     }
 
-    /// <summary>Every number noted of the vehicle itself.</summary>
+    /// <summary>Every number noted of the vehicle itself, and what its classes say where none is.</summary>
     public IReadOnlyList<NumberKnown> All { get; }
 
     /// <summary>The driveline with what it has to move.</summary>
@@ -47,6 +49,9 @@ internal sealed class VehicleNumbers
             RearHanging = rearHanging,
             Load = load,
         };
+
+    private IEnumerable<NumberKnown> OfClass(Spec spec, Known? usual)
+        => usual is null || Find(spec) is not null ? [] : [new(null, spec.InWords(), spec.Line().Unit, usual, null, [])];
 
     private Known? Find(Spec spec) => All.FirstOrDefault(number => number.Number == spec.InWords())?.Used;
 }

@@ -21,7 +21,7 @@ public static class SpecSheet
 
     private static readonly Dictionary<Spec, SpecLine> Lines = new()
     {
-        [Spec.TorquePoints] = new("torque points", Units.NewtonMetre, 0, 5000, TorqueText.Read, IsNominal: true),
+        [Spec.TorquePoints] = new("strongest torque point", Units.NewtonMetre, 0, 5000, TorqueText.Read, IsNominal: true),
         [Spec.PeakTorque] = Plain("peak torque", Units.NewtonMetre, 1, 5000, "210 N·m"),
         [Spec.PeakTorqueAt] = EngineSpeed("engine speed of peak torque"),
         [Spec.PeakPower] = Plain("peak power", Units.Kilowatt, 500, 2_000_000, "77 kW"),

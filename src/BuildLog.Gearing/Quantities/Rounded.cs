@@ -15,6 +15,9 @@ public static class Rounded
 
     private const int MostPlaces = 9;
 
+    /// <summary>Ratios are below; what is above is counted, such as turns.</summary>
+    private const double LargestRatio = 100;
+
     /// <summary><c>4.74 ± 0.02</c>, <c>2.040 ± 0.012 m</c>; an exact value without ±.</summary>
     public static string WithInterval(Measured measured, Unit unit)
     {
@@ -27,7 +30,7 @@ public static class Rounded
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
     /// <remarks>An exact ratio is shown as finely as ratios are quoted: 4.10, 4.778.</remarks>
     public static string Value(Measured measured, Unit unit)
-        => measured.IsExact && unit == Units.One
+        => measured.IsExact && unit == Units.One && Math.Abs(measured.Value) < LargestRatio
             ? Fixed(measured.Value, Math.Abs(measured.Value - Math.Round(measured.Value, 2)) < 1e-9 ? 2 : 3)
             : WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
 

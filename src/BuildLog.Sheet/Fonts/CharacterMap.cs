@@ -3,7 +3,11 @@ namespace BuildLog.Sheet.Fonts;
 /// <summary>Which glyph draws a character: a font's <c>cmap</c> table, formats 4 and 12 (OpenType specification).</summary>
 internal sealed class CharacterMap
 {
+    // Latin letters, figures and the usual signs are nearly all of a sheet, and layout asks for each of them several times.
+    private const int Usual = 0x250;
+
     private readonly Dictionary<int, ushort> glyphs = [];
+    private readonly ushort[] usual;
 
     public CharacterMap(FontBytes font)
     {
@@ -19,12 +23,13 @@ internal sealed class CharacterMap
 
         if (format12 != 0) ReadGroups(font, format12);     // knows more than format 4, which stops at U+FFFF
         else ReadSegments(font, format4);
+        usual = [.. Enumerable.Range(0, Usual).Select(character => glyphs.GetValueOrDefault(character))];
     }
 
-    public bool Has(int character) => glyphs.ContainsKey(character);
+    public bool Has(int character) => character < Usual ? usual[character] != 0 : glyphs.ContainsKey(character);
 
     /// <summary>The glyph, or glyph 0, "not defined".</summary>
-    public ushort Glyph(int character) => glyphs.GetValueOrDefault(character);
+    public ushort Glyph(int character) => character < Usual ? usual[character] : glyphs.GetValueOrDefault(character);
 
     private void ReadGroups(FontBytes font, int at)
     {

@@ -32,7 +32,7 @@ internal static partial class PdfFinisher
 
         if (!Flate().IsMatch(item.Value)) return item;
 
-        var packed = Zlib.Compress(Zlib.ExpandUnchecked(stream));
+        var packed = Zlib.WithChecksum(stream);
         var length = string.Create(CultureInfo.InvariantCulture, $"/Length {packed.Length}");
         return item with { Value = PdfSyntax.Length().Replace(item.Value, length), Stream = packed };
     }

@@ -25,7 +25,8 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
         }
     }
 
-    private static byte[] Save(DrawnDocument document)
+    /// <summary>As PDFsharp leaves it, not yet finished.</summary>
+    internal static byte[] Save(DrawnDocument document)
     {
         EmbeddedFontResolver.Install();
         using var pdf = new PdfDocument();

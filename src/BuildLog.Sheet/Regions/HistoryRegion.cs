@@ -9,8 +9,8 @@ internal static class HistoryRegion
 {
     private static readonly IReadOnlyList<Column> Columns =
     [
-        new("Date", 1.15), new("Odometer", 1.15), new("Position", 1.2), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 1.9),
-        new("What it changed", 1.5),
+        new("Date", 1.15), new("Odometer", 1.1), new("Position", 1.15), new("Removed", 1.6), new("Fitted", 1.6), new("Reason", 1.6),
+        new("What it changed", 1.9),
     ];
 
     public static Block Of(SheetContent sheet) =>

@@ -59,7 +59,7 @@ public static class MeasurementsWords
     {
         var count = session.Result();
         return new(
-            count.Ratio, Units.One, GearCountWords.Full(count),
+            count.Ratio, Units.One, [.. TurnCountWords.Doubts(count)],
             [$"gear {session.Gear}", $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session)]);
     }
 
@@ -68,7 +68,7 @@ public static class MeasurementsWords
         var roll = session.Result();
         string[] pressure = session.Pressure.Length > 0 ? [$"pressure {session.Pressure}"] : [];
         return new(
-            roll.RollingCircumference, units.Length, RollOutWords.Full(roll, units),
+            roll.RollingCircumference, units.Length, roll.How.Loaded ? [] : RollOutWords.Live(roll, units),
             [session.Loaded ? "carrying the vehicle" : "rolled loose", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
     }
 

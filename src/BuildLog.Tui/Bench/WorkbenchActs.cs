@@ -149,7 +149,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(bench, VehicleFolder.Read(shop, vehicle), units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(shop, bench, units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.

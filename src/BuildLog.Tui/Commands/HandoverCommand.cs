@@ -41,7 +41,7 @@ internal sealed class HandoverCommand : Command
                 ["skippedPhotos"] = Json.Array(sheet.SkippedPhotos, skipped => skipped),
                 ["attachmentsLacking"] = Json.Array(written.Lacking, lacking => lacking),
             };
-            return new(json, [$"Wrote {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. sheet.SkippedPhotos, .. MovedWords.Lacking(written.Lacking)]);
+            return new(json, HandoverOfVehicle.InWords(written, sheet));
         });
     }
 }

@@ -30,7 +30,7 @@ public static class GearCountForm
             .. SessionEntries.Precision(tally?.ReadTo, "an input turn"),
             .. SessionEntries.For(today),
         ],
-        Echo = values => Count(values).Understood(out var count) ? GearCountWords.Full(count) : [],
+        Echo = values => Count(values).Understood(out var count) ? GearCountWords.Live(count) : [],
         Save = values => Count(values).Refusal is { } refusal
             ? SaveOutcome.Refuse("turns", refusal.Sentence)
             : Forms.Checks.Try(() => save(session =>

@@ -6,14 +6,6 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What the count of a gear says: the ratio and which count looks wrong. Unlike an axle's, it is not guessed from the ratios that are sold.</summary>
 public static class GearCountWords
 {
-    public static IReadOnlyList<string> Full(TurnCount count)
-    {
-        var interval = count.Ratio.Interval95;
-        return
-        [
-            $"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %).",
-            $"95 % interval {Rounded.Fixed(interval.Low, 3)} to {Rounded.Fixed(interval.High, 3)}.",
-            .. TurnCountWords.Doubts(count),
-        ];
-    }
+    public static IReadOnlyList<string> Live(TurnCount count)
+        => [$"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %).", .. TurnCountWords.Doubts(count)];
 }

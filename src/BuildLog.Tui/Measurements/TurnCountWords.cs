@@ -19,14 +19,12 @@ public static class TurnCountWords
         ];
     }
 
-    /// <summary>The full reading of a session.</summary>
+    /// <summary>What a session says beyond its result.</summary>
     public static IReadOnlyList<string> Full(TurnCount count, Measured diffRatio)
     {
         var candidates = RatioCandidates.For(diffRatio);
-        var interval = count.Ratio.Interval95;
         return
         [
-            $"95 % interval {Rounded.Fixed(interval.Low, 3)} to {Rounded.Fixed(interval.High, 3)}.",
             .. candidates.Ranked.Take(4).Select(candidate => $"May be {InWords(candidate)}{(candidate.IsListed ? ", a ratio that is sold" : "")}."),
             $"None of these: {Percent(candidates.NotListedProbability)}.",
             .. Doubts(count),

@@ -2,6 +2,7 @@ using BuildLog.Data.Moving;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Photos;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Commands;
 using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Papers;
@@ -21,4 +22,8 @@ public static class HandoverOfVehicle
         byte[] csv = [.. AccountCsv.Encoding.Preamble, .. AccountCsv.Encoding.GetBytes(AccountCsv.Text(receipts))];
         return (new([new(SheetName, pdf.ToArray()), new(ReceiptsName, csv)], PhotoCopy.Of), sheet);
     }
+
+    /// <summary>What was written, and what could not go with it.</summary>
+    public static IReadOnlyList<string> InWords(ExportReport written, SheetResult sheet)
+        => [$"Wrote {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. sheet.SkippedPhotos, .. MovedWords.Lacking(written.Lacking)];
 }

@@ -25,7 +25,7 @@ public static class LabelsOfShop
     private static IEnumerable<string> Lines(Component part)
     {
         yield return part.SerialNumber.Length > 0 ? $"{part.Kind}, no. {part.SerialNumber}" : part.Kind;
-        if (part.Donor.Length > 0) yield return $"from {part.Donor}";
-        if (part.Shelf.Length > 0) yield return $"shelf {part.Shelf}";
+        if (part.Donor.Length > 0) yield return $"donor: {part.Donor}";
+        if (part.Shelf.Length > 0) yield return $"shelf: {part.Shelf}";
     }
 }

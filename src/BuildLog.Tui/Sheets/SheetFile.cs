@@ -13,6 +13,9 @@ public static class SheetFile
 
     public static Parsed<string> Read(string text) => Read(text, "a paper is a PDF", "kestrel.pdf", Pdf);
 
+    /// <summary>The build sheet alone, or with all that goes with the vehicle.</summary>
+    public static Parsed<string> ReadSheet(string text) => Read(text, "a sheet is a PDF, a handover a zip", "kestrel.pdf", Pdf, Zip);
+
     /// <summary>Hours and costs go to paper or to a spreadsheet.</summary>
     public static Parsed<string> ReadAccount(string text) => Read(text, "an account is a PDF or a CSV", "kestrel-costs.csv", Pdf, Csv);
 
@@ -22,6 +25,8 @@ public static class SheetFile
     /// <summary>The name to propose: <c>kestrel-build-sheet.pdf</c>.</summary>
     public static string Usual(Vehicle vehicle, string what)
         => $"{string.Concat(vehicle.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')).Trim('-')}-{what}{Pdf}";
+
+    public static bool IsBundle(string path) => EndsIn(path, Zip);
 
     public static bool IsCsv(string path) => EndsIn(path, Csv);
 

@@ -1,37 +1,54 @@
 using System.Globalization;
+using BuildLog.Data;
+using BuildLog.Data.Files;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Sheets;
 
-/// <summary>Asks where the build sheet goes, for whom and on which paper, shows it first if wanted, and writes it.</summary>
-public static class SheetForm
+/// <summary>Asks where the build sheet goes, for whom and on which paper, shows it first if wanted, and writes it; to a zip, with all that goes with the vehicle.</summary>
+public sealed class SheetForm
 {
-    /// <param name="bench">The vehicle.</param>
-    /// <param name="folder">What else the shop keeps of it.</param>
-    /// <param name="units">The units to print.</param>
-    /// <param name="clock">The time that stands on it.</param>
-    /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
-    /// <param name="said">Hears what came of it.</param>
-    public static Form For(VehicleOnBench bench, VehicleFolder folder, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said) => new()
+    private readonly Shop shop;
+    private readonly VehicleOnBench bench;
+    private readonly UnitSystem units;
+    private readonly TimeProvider clock;
+    private readonly IFormHost host;
+    private readonly Action<string> said;
+
+    private SheetForm(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said)
+        => (this.shop, this.bench, this.units, this.clock, this.host, this.said) = (shop, bench, units, clock, host, said);
+
+    private Form Asked => new()
     {
         Title = $"Build sheet of {bench.Vehicle.Name}",
         HelpPage = "Sheet",
         SaveCaption = "Write",
         Entries =
         [
-            new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; a bare name goes to the folder you started in", Check = Forms.Checks.Needed("file", SheetFile.Read) },
+            new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; or a zip: sheet, photos, receipts, record", Check = Forms.Checks.Needed("file", SheetFile.ReadSheet) },
             new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
             new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
+            new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
-        Save = values => Save(values, SheetOfVehicle.Content(bench, folder, Wishes(values), units, clock.GetLocalNow()), host, said),
+        Save = Save,
     };
+
+    /// <param name="shop">The record.</param>
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="units">The units to print.</param>
+    /// <param name="clock">The time that stands on it.</param>
+    /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
+    /// <param name="said">Hears what came of it.</param>
+    public static Form For(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said)
+        => new SheetForm(shop, bench, units, clock, host, said).Asked;
 
     /// <summary>What was written, and what could not be printed.</summary>
     public static string InWords(string path, SheetResult result)
@@ -43,36 +60,46 @@ public static class SheetForm
         return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
     }
 
-    private static SheetWishes Wishes(FormValues values)
-        => new(Enum.Parse<SheetReader>(values["reader"]), Enum.Parse<Paper>(values["paper"]), WithHours: values.IsYes("hours"), WithCosts: values.IsYes("costs"));
+    private Gearing.Quantities.Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
 
-    private static SaveOutcome Save(FormValues values, SheetContent content, IFormHost host, Action<string> said)
+    private SheetWishes Wishes(FormValues values) => new(
+        Enum.Parse<SheetReader>(values["reader"]), Enum.Parse<Paper>(values["paper"]), values.IsEmpty("from") ? null : Day(values["from"]).OrRefuse(), values.IsYes("hours"), values.IsYes("costs"));
+
+    private SaveOutcome Save(FormValues values)
     {
-        var path = SheetFile.Read(values["file"]).OrRefuse();
-        if (values.IsYes("read") && !ReadFirst(content, host))
+        var path = SheetFile.ReadSheet(values["file"]).OrRefuse();
+        var (folder, wishes, printed) = (VehicleFolder.Read(shop, bench.Vehicle), Wishes(values), clock.GetLocalNow());
+        var content = SheetOfVehicle.Content(bench, folder, wishes, units, printed);
+        if (values.IsYes("read") && !ReadFirst(content))
         {
             said("Nothing was written.");
             return SaveOutcome.Done;
         }
 
         var exists = File.Exists(path);
-        if (exists && !host.Confirm(new("Replace the file?", $"{path} is already there. The new sheet would take its place.", "Replace", "Keep it")))
+        if (exists && !host.Confirm(new("Replace the file?", $"{path} is already there. The new one would take its place.", "Replace", "Keep it")))
             return SaveOutcome.Refuse("file", "That file is kept: give another name.");
 
         try
         {
-            var result = BuildSheetWriter.WriteFile(content, path, overwrite: exists);
+            var written = SheetFile.IsBundle(path) ? HandOver(path, folder, wishes, printed, exists) : InWords(path, BuildSheetWriter.WriteFile(content, path, overwrite: exists));
             var opened = values.IsYes("open") ? SystemViewer.Open(path) : null;
-            said(opened is null ? InWords(path, result) : $"{InWords(path, result)} {opened}");
+            said(opened is null ? written : $"{written} {opened}");
             return SaveOutcome.Done;
         }
-        catch (SheetWriteException refused)
+        catch (Exception refused) when (refused is SheetWriteException or RecordException)
         {
             return SaveOutcome.Refuse("file", refused.Message);
         }
     }
 
-    private static bool ReadFirst(SheetContent content, IFormHost host)
+    private string HandOver(string path, VehicleFolder folder, SheetWishes wishes, DateTimeOffset printed, bool overwrite)
+    {
+        var (handover, sheet) = HandoverOfVehicle.Of(bench, folder, wishes, units, printed);
+        return string.Join(' ', HandoverOfVehicle.InWords(shop.HandOver(path, bench.Vehicle, handover, overwrite), sheet));
+    }
+
+    private bool ReadFirst(SheetContent content)
     {
         var preview = BuildSheetWriter.Preview(content);
         host.Tell("What the sheet will say", [.. preview.Lines]);

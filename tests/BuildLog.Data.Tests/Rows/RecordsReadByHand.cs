@@ -72,7 +72,7 @@ public sealed class RecordsReadByHand : IDisposable
         Same<GoalEntry>(vehicles.SelectMany(shop.Goals));
         Same<Cost>(vehicles.SelectMany(shop.Costs));
         Same<IdentityNumber>([.. vehicles.SelectMany(shop.Numbers), .. parts.SelectMany(shop.Numbers)]);
-        Same<Attachment>([.. shop.Suppliers().SelectMany(shop.AttachmentsOf), .. vehicles.SelectMany(shop.Jobs).SelectMany(shop.AttachmentsOf)]);
+        Same<Attachment>([.. vehicles.SelectMany(shop.AttachmentsOf), .. shop.Suppliers().SelectMany(shop.AttachmentsOf), .. vehicles.SelectMany(shop.Jobs).SelectMany(shop.AttachmentsOf)]);
         Same<Job>(vehicles.SelectMany(shop.Jobs));
         Same<WorkEntry>(vehicles.SelectMany(shop.Hours));
         Same<RoadTest>(vehicles.SelectMany(shop.RoadTests));

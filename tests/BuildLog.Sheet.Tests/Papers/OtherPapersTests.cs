@@ -1,11 +1,5 @@
-using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers;
-using BuildLog.Sheet.Papers.Accounts;
-using BuildLog.Sheet.Papers.Cards;
-using BuildLog.Sheet.Papers.Comparisons;
-using BuildLog.Sheet.Papers.Labels;
-using BuildLog.Sheet.Papers.Orders;
-using BuildLog.Sheet.Papers.Sessions;
+using BuildLog.Sheet.Tests.Samples;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 using UglyToad.PdfPig.Tokens;
@@ -14,17 +8,13 @@ namespace BuildLog.Sheet.Tests.Papers;
 
 public sealed class OtherPapersTests
 {
-    private static readonly Guid Id = new("3f0a4c51-6f54-4c0e-9a94-0d2a5c1d7e22");
-
-    private static readonly DateTimeOffset Day = new(2026, 11, 25, 14, 30, 0, TimeSpan.Zero);
-
-    public static TheoryData<string> Kinds => [.. All("Kestrel").Keys];
+    public static TheoryData<string> Kinds => [.. PapersOf.Everything("Kestrel").Keys];
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Each_says_what_it_was_given_and_is_tagged(string kind)
     {
-        using var pdf = Read(All("Kestrel")[kind]);
+        using var pdf = Read(PapersOf.Everything("Kestrel")[kind]);
 
         Assert.Contains("Kestrel", TextOf(pdf), StringComparison.Ordinal);
         Assert.EndsWith($": {kind}", pdf.Information.Title, StringComparison.Ordinal);
@@ -36,7 +26,7 @@ public sealed class OtherPapersTests
     [MemberData(nameof(Kinds))]
     public void Each_is_printed_from_nothing_and_says_so(string kind)
     {
-        using var pdf = Read(Empty()[kind]);
+        using var pdf = Read(PapersOf.Nothing()[kind]);
 
         Assert.Contains(kind == "shelf labels" ? "no parts yet" : "not recorded", TextOf(pdf), StringComparison.Ordinal);
     }
@@ -47,7 +37,7 @@ public sealed class OtherPapersTests
     {
         foreach (var text in new[] { new string('W', 10_000), "Ke\u0007st\u202Er\u200Bel", "Жук Ζέφυρος Šķūnis" })
         {
-            var drawn = PaperWriter.Draw(All(text)[kind]);
+            var drawn = PaperWriter.Draw(PapersOf.Everything(text)[kind]);
 
             Assert.All(drawn.Pages, page => Assert.All(page.Operations.OfType<Drawing.DrawText>(), ink =>
             {
@@ -63,8 +53,8 @@ public sealed class OtherPapersTests
     public void The_same_content_gives_the_same_bytes(string kind)
     {
         using MemoryStream one = new(), two = new();
-        PaperWriter.Write(All("Kestrel")[kind], one);
-        PaperWriter.Write(All("Kestrel")[kind], two);
+        PaperWriter.Write(PapersOf.Everything("Kestrel")[kind], one);
+        PaperWriter.Write(PapersOf.Everything("Kestrel")[kind], two);
 
         Assert.Equal(one.ToArray(), two.ToArray());
     }
@@ -73,52 +63,7 @@ public sealed class OtherPapersTests
     [InlineData(1)]
     [InlineData(5)]
     public void A_comparison_has_two_to_four_columns(int options)
-        => Assert.Throws<ArgumentException>(() => PaperWriter.Draw(new OptionsCompared { Id = Id, Created = Day } with { Options = [.. Enumerable.Repeat("axle", options)] }));
-
-    private static Dictionary<string, PaperContent> Empty() => new()
-    {
-        ["propshaft order"] = new PropshaftOrder { Id = Id, Created = Day },
-        ["measurement record"] = new SessionRecord { Id = Id, Created = Day },
-        ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { Options = ["as it is", "other axle"] },
-        ["time sheet"] = new TimeSheet { Id = Id, Created = Day },
-        ["cost sheet"] = new CostSheet { Id = Id, Created = Day },
-        ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day },
-        ["yard card"] = new YardCard { Id = Id, Created = Day },
-    };
-
-    private static Dictionary<string, PaperContent> All(string text) => new()
-    {
-        ["propshaft order"] = new PropshaftOrder { Id = Id, Created = Day } with { About = text, Shaft = text, Pieces = [new(text, text, text, text, text, text, text)], Facts = [new(text, text)] },
-        ["measurement record"] = new SessionRecord { Id = Id, Created = Day } with
-        {
-            About = text,
-            Method = text,
-            Part = text,
-            Date = text,
-            Who = text,
-            Conditions = [text],
-            Readings = [text, text],
-            Result = text,
-            Interval95 = text,
-            Says = [text],
-            Budget = [new(text, text)],
-        },
-        ["options compared"] = new OptionsCompared { Id = Id, Created = Day } with { About = text, Goal = text, Options = [text, text, text], Rows = [new(text, [text, null]), new(text, ["clash", text], AreVerdicts: true)], Notes = [text] },
-        ["time sheet"] = new TimeSheet { Id = Id, Created = Day } with { About = text, Span = text, Work = new WorkDone([new(text, text, text, text)], text) },
-        ["cost sheet"] = new CostSheet { Id = Id, Created = Day } with { About = text, Span = text, Costs = new MoneySpent([new(text, text, text, text, text)], [text, text]) },
-        ["shelf labels"] = new ShelfLabels { Id = Id, Created = Day } with { About = text, Labels = [.. Enumerable.Range(0, 40).Select(_ => new ShelfLabel(Id, text, [text, text, text, text]))] },
-        ["yard card"] = new YardCard { Id = Id, Created = Day } with
-        {
-            Paper = Content.Paper.A6,
-            About = text,
-            Part = text,
-            Wanted = [text],
-            Ways = [new(text, text, [new(text, text, text), new(text, null, text)])],
-            Notes = [text],
-            Blanks = [new(text, text, text)],
-            Cautions = [text],
-        },
-    };
+        => Assert.Throws<ArgumentException>(() => PaperWriter.Draw(PapersOf.Comparison with { Options = [.. Enumerable.Repeat("axle", options)] }));
 
     private static PdfDocument Read(PaperContent content)
     {

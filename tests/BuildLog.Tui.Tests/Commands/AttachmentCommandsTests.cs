@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
 
 namespace BuildLog.Tui.Tests.Commands;
@@ -40,7 +42,7 @@ public sealed class AttachmentCommandsTests : IDisposable
     {
         Said.By("attach", File("same.jpg", "light"), "--to", "Brindle", "--database", Record);
         Said.By("attach", File("same.jpg", "light"), "--to", "Harrow yard", "--database", Record);
-        Assert.Single(Directory.GetFiles(Path.Combine(folder, "shop.files"), "*", SearchOption.AllDirectories));
+        Assert.Single(Stored("light"));
         Assert.Equal(["same.jpg", "same (2).jpg"], Attachments("--save", Directory.CreateDirectory(Path.Combine(folder, "saved")).FullName).Select(one => Path.GetFileName(one.GetProperty("saved").GetString())));
     }
 
@@ -50,7 +52,7 @@ public sealed class AttachmentCommandsTests : IDisposable
     public void Are_named_where_the_file_is_gone_or_spoilt(bool gone, string state)
     {
         Said.By("attach", File("pinion.jpg", "light"), "--to", "Brindle", "--database", Record);
-        var stored = Directory.GetFiles(Path.Combine(folder, "shop.files"), "*", SearchOption.AllDirectories).Single();
+        var stored = Stored("light").Single();
         if (gone) System.IO.File.Delete(stored);
         else System.IO.File.WriteAllText(stored, "dark");
 
@@ -83,6 +85,9 @@ public sealed class AttachmentCommandsTests : IDisposable
 
     private List<JsonElement> Attachments(params string[] more)
         => [.. Said.By(["attachments", "Brindle", "--database", Record, "--json", .. more]).Json.GetProperty("attachments").EnumerateArray()];
+
+    private string[] Stored(string content)
+        => Directory.GetFiles(Path.Combine(folder, "shop.files"), Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))), SearchOption.AllDirectories);
 
     private string File(string name, string content)
     {

@@ -16,7 +16,8 @@ public sealed class SafetyCommandsTests : IDisposable
 
         Assert.Equal(Record, said.Json.GetProperty("file").GetString());
         Assert.Equal(new FileInfo(Record).Length, said.Json.GetProperty("bytes").GetInt64());
-        Assert.Equal(0, said.Json.GetProperty("attachments").GetProperty("count").GetInt32());
+        Assert.Equal(3, said.Json.GetProperty("attachments").GetProperty("count").GetInt32());
+        Assert.All(Said.By("attachments", "Tansy", "--database", Record, "--json").Json.GetProperty("attachments").EnumerateArray(), one => Assert.Equal("sound", one.GetProperty("state").GetString()));
         Assert.StartsWith("Brindle", Said.By("vehicles", "--database", Record).Output, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using BuildLog.Data.Files;
 using BuildLog.DemoData;
 using BuildLog.Tui.Bench;
@@ -49,12 +50,35 @@ public sealed class SheetFormTests : IDisposable
         Assert.False(File.Exists(Target));
     }
 
+    [Fact]
+    public void A_zip_holds_all_that_goes_with_the_vehicle()
+    {
+        var zip = Path.Combine(folder, "tansy.zip");
+
+        var (outcome, said) = Saved(new Host(confirms: false), ("file", zip));
+
+        Assert.Equal(SaveOutcome.Done, outcome);
+        Assert.StartsWith($"Wrote {zip}", said, StringComparison.Ordinal);
+        using var archive = ZipFile.OpenRead(zip);
+        Assert.Superset(new HashSet<string> { "handover/build-sheet.pdf", "handover/receipts.csv" }, archive.Entries.Select(entry => entry.FullName).ToHashSet());
+    }
+
+    [Fact]
+    public void A_day_leaves_out_what_was_before_it()
+    {
+        var host = new Host(confirms: false);
+        Saved(host, ("from", "1 July 2024"), ("read", "yes"));
+
+        Assert.Contains(host.Told, line => line.Contains("Delmere D5", StringComparison.Ordinal));
+        Assert.DoesNotContain(host.Told, line => line.Contains("13 Apr 2024", StringComparison.Ordinal));
+    }
+
     private (SaveOutcome Outcome, string Said) Saved(Host host, params (string Id, string Text)[] typed)
     {
         using var shop = ShopFile.Open(record);
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle("Tansy"), new DateOnly(2026, 11, 25));
         var said = "";
-        var form = SheetForm.For(bench, VehicleFolder.Read(shop, bench.Vehicle), UnitSystem.Metric, TimeProvider.System, host, words => said = words);
+        var form = SheetForm.For(shop, bench, UnitSystem.Metric, TimeProvider.System, host, words => said = words);
         var values = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial);
         values["file"] = Target;
         foreach (var (id, text) in typed) values[id] = text;
