@@ -1,10 +1,12 @@
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Notes;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Data.Workshops;
@@ -18,9 +20,22 @@ internal static class Entries
     public static T Add<T>(ShopContext db, T entry)
         where T : Entered
     {
-        if (entry.Id != 0) throw new InvalidOperationException("It is stored already; change it instead.");
+        CheckNew(entry);
         CheckAll(db, entry);
         db.Add(entry);
+        return entry;
+    }
+
+    /// <summary>The same by hand, for what is entered by itself.</summary>
+    public static T Enter<T>(ShopContext db, T entry)
+        where T : Entered
+    {
+        CheckNew(entry);
+        entry.Check();
+        CheckAmongOthers(db, entry);
+        References.CheckByHand(db, entry);
+        NewRecord.Link(db, entry);
+        NewRecord.Insert(db, entry);
         return entry;
     }
 
@@ -58,6 +73,7 @@ internal static class Entries
     {
         entry.Check();
         CheckAmongOthers(db, entry);
+        References.Check(db, entry);
     }
 
     public static T Stored<T>(ShopContext db, T asRead)
@@ -76,8 +92,7 @@ internal static class Entries
                     throw new RefusedException("vehicle", $"The shop already has a vehicle called '{vehicle.Name}'; give this one another name.", $"{vehicle.Name} 2");
                 break;
             case Session session:
-                // Loading them also links them to the session that is handed back.
-                if (!db.Components.Where(component => component.Id == session.ComponentId).ToList().Any(component => session.Measures(component)))
+                if (db.Record.Find(typeof(Component), session.ComponentId) is not Component measured || !session.Measures(measured))
                     throw new RefusedException("component", $"The part that this {session.Method} measured is not in the record; add it first.", "");
                 break;
             case GoalEntry goal:
@@ -102,7 +117,10 @@ internal static class Entries
             case Workshop workshop when db.Set<Workshop>().Any(other => other.Id != workshop.Id):
                 throw new RefusedException("shop", "The record has its shop already; change that one.", "");
         }
+    }
 
-        References.Check(db, entry);
+    private static void CheckNew(Entered entry)
+    {
+        if (entry.Id != 0) throw new InvalidOperationException("It is stored already; change it instead.");
     }
 }

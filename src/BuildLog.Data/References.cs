@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Quantities;
+using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data;
 
@@ -15,6 +16,17 @@ internal static class References
 
             var type = reference.PrincipalEntityType.ClrType;
             if (db.Find(type, id) is null) throw Missing(Matters.Of(type));
+        }
+    }
+
+    /// <summary>The same without the object mapper, and nothing is linked.</summary>
+    /// <exception cref="RefusedException">The sentence says what is not there.</exception>
+    public static void CheckByHand(ShopContext db, Entered entry)
+    {
+        foreach (var reference in db.Model.FindEntityType(entry.GetType())!.GetForeignKeys())
+        {
+            if (reference.Properties[0].PropertyInfo!.GetValue(entry) is long id && db.Rows.Ask($"SELECT 1 FROM \"{reference.PrincipalEntityType.GetTableName()}\" WHERE \"Id\" = $0", id) is null)
+                throw Missing(Matters.Of(reference.PrincipalEntityType.ClrType));
         }
     }
 
@@ -39,7 +51,8 @@ internal static class References
         }
     }
 
-    private static bool Holds(ShopContext db, Matter about, Guid uid) => Everything.Of(db, Matters.TypeOf(about)).Any(kept => kept.Uid == uid);
+    private static bool Holds(ShopContext db, Matter about, Guid uid)
+        => db.Rows.Ask($"SELECT 1 FROM \"{db.Model.FindEntityType(Matters.TypeOf(about))!.GetTableName()}\" WHERE \"Uid\" = $0", uid) is not null;
 
     private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), $"The {matter.InWords()} is not in the record; add it first.", "");
 }

@@ -17,7 +17,7 @@ internal static class Removing
         switch (asRead)
         {
             case Vehicle vehicle: Remove(db, vehicle, withEverything: false); break;
-            case Component component: Remove(db, component); break;
+            case Component component: Remove(db, component, withEverything: false); break;
             default: Entries.Remove(db, asRead); break;
         }
     }
@@ -43,8 +43,8 @@ internal static class Removing
         Take(db, vehicle);
     }
 
-    /// <exception cref="RefusedException">It was fitted somewhere: the history of that vehicle would have a hole.</exception>
-    private static void Remove(ShopContext db, Component asRead)
+    /// <exception cref="RefusedException">It was fitted somewhere: the history of that vehicle would have a hole. Or something hangs on it, and nobody said that it may go.</exception>
+    public static void Remove(ShopContext db, Component asRead, bool withEverything)
     {
         var component = Entries.Stored(db, asRead);
         if (db.Fitments.Where(fitment => fitment.ComponentId == component.Id).AsEnumerable().OrderBy(fitment => fitment.Start).LastOrDefault() is { } last)
@@ -53,6 +53,9 @@ internal static class Removing
                 "component",
                 $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {last.TimeInWords}: strike that fitment first if it never was.", "");
         }
+
+        if (InWords(Hanging(db, component)) is { Length: > 0 } with && !withEverything)
+            throw new RefusedException("component", $"The {component} would take along {with}: remove it with everything if they may go.", "");
 
         Take(db, component);
     }

@@ -27,6 +27,13 @@ public sealed partial class Shop : IDisposable
 
     public string Path => store.Path;
 
+    /// <summary>Asked each time a change has waited in vain for another program that writes: whether it goes on waiting. Nobody there, it is refused after three seconds.</summary>
+    public Func<OtherWriter, bool>? GoesOnWaiting
+    {
+        get => store.GoesOnWaiting;
+        set => store.GoesOnWaiting = value;
+    }
+
     /// <summary>All vehicles by name; quick, because the first screen waits for it.</summary>
     public IReadOnlyList<Vehicle> Vehicles() => store.Look(VehicleList.All);
 
@@ -109,7 +116,7 @@ public sealed partial class Shop : IDisposable
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
     public T Add<T>(T entry)
         where T : Entered
-        => store.Write(db => Entries.Add(db, entry));
+        => store.Enter(entry);
 
     /// <summary>Stores something new after it was filled in.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
@@ -127,8 +134,8 @@ public sealed partial class Shop : IDisposable
         where T : Entered
         => store.Write(db => Entries.Change(db, asRead, edit));
 
-    /// <summary>Takes out what was entered by mistake or is wanted no more, with the notes and papers about it; a part also with its sessions.</summary>
-    /// <exception cref="RefusedException">Something else in the record names it, or a part was ever fitted; nothing is taken out.</exception>
+    /// <summary>Takes out what was entered by mistake or is wanted no more, with the notes and papers about it.</summary>
+    /// <exception cref="RefusedException">Something else in the record names it or hangs on it, or a part was ever fitted; nothing is taken out.</exception>
     public void Remove<T>(T entry)
         where T : Entered
         => store.Write(db => Removing.Remove(db, entry));
@@ -178,6 +185,12 @@ public sealed partial class Shop : IDisposable
     /// <param name="withEverything">Also if parts are fitted to it now, or goals, jobs, past fitments and the like would go along.</param>
     /// <exception cref="RefusedException">Something hangs on it; the sentence lists what. Nothing is changed.</exception>
     public void Remove(Vehicle vehicle, bool withEverything) => store.Write(db => Removing.Remove(db, vehicle, withEverything));
+
+    /// <summary>Takes a part out of the record that was never fitted, with everything that hangs on it.</summary>
+    /// <param name="component">The part.</param>
+    /// <param name="withEverything">Also if sessions or the like would go along.</param>
+    /// <exception cref="RefusedException">Something hangs on it; the sentence lists what. Or it was ever fitted. Nothing is changed.</exception>
+    public void Remove(Component component, bool withEverything) => store.Write(db => Removing.Remove(db, component, withEverything));
 
     /// <summary>What would go with a vehicle or a part, in words such as <c>7 fitments and 2 goals</c>; empty if nothing would.</summary>
     public string WhatGoesWith(Kept record) => store.Read(db => Removing.WhatGoesWith(db, record));

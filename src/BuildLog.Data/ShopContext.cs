@@ -14,20 +14,26 @@ using BuildLog.Data.Jobs;
 using BuildLog.Data.Notes;
 using BuildLog.Data.Plans;
 using BuildLog.Data.RoadTests;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Search;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
 using BuildLog.Data.Workshops;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace BuildLog.Data;
 
 /// <summary>The record's tables.</summary>
 internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbContext(options)
 {
+    private StoredRows? rows;
+    private RowReader? reader;
+
     public DbSet<Vehicle> Vehicles => Set<Vehicle>();
 
     public DbSet<Component> Components => Set<Component>();
@@ -41,7 +47,13 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
     public DbSet<ChangeSet> Changes => Set<ChangeSet>();
 
     /// <summary>Where a change is noted down.</summary>
-    public Journal Journal => field ??= new(this);
+    public Journal Journal { get => field ??= new(this); private set; }
+
+    /// <summary>Single rows, read and written by hand.</summary>
+    public StoredRows Rows => rows ??= new(this);
+
+    /// <summary>What is read by hand, within the change.</summary>
+    public Snapshot Record { get => field ??= ReadByHand(); private set; }
 
     public static DbContextOptions<ShopContext> OptionsFor(string path)
         => new DbContextOptionsBuilder<ShopContext>()
@@ -49,6 +61,20 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
             .ReplaceService<IMigrationsSqlGenerator, StrictTables>()
             .AddInterceptors(FineWaiting.Instance)
             .Options;
+
+    /// <summary>Forgets the change before: what was prepared for it is kept for the next one.</summary>
+    public void StartAnew()
+    {
+        ChangeTracker.Clear();
+        (Journal, Record) = (null!, null!);
+    }
+
+    public override void Dispose()
+    {
+        rows?.Dispose();
+        reader?.Dispose();
+        base.Dispose();
+    }
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
@@ -89,5 +115,12 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         WorkshopMapping.Map(modelBuilder);
         ChangeMapping.Map(modelBuilder);
         FindableMapping.Map(modelBuilder);
+    }
+
+    private Snapshot ReadByHand()
+    {
+        reader ??= new((SqliteConnection)Database.GetDbConnection(), isOwn: false);
+        reader.Within = (SqliteTransaction?)Database.CurrentTransaction?.GetDbTransaction();
+        return new(reader);
     }
 }

@@ -1,9 +1,11 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using BuildLog.Data.Files;
 using BuildLog.Data.Rows;
 using BuildLog.Gearing.Quantities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace BuildLog.Data;
 
@@ -16,16 +18,22 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     // Those that nobody is reading with just now.
     private readonly ConcurrentBag<RowReader> readers = [];
 
+    private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
 
     public string Path => path;
 
+    /// <summary>Asked whether a change goes on waiting for another program.</summary>
+    public Func<OtherWriter, bool>? GoesOnWaiting { get; set; }
+
     private DbContextOptions<ShopContext> Options => options ??= ShopContext.OptionsFor(path);
+
+    private ShopWriters Writers => LazyInitializer.EnsureInitialized(ref writers, () => new(Options));
 
     /// <summary>Reads by hand, so that the object mapper need not be loaded.</summary>
     public T Look<T>(Func<Snapshot, T> look) => Guard(() =>
     {
-        if (!readers.TryTake(out var reader)) reader = new(path);
+        if (!readers.TryTake(out var reader)) reader = new(ShopConnection.OpenAlone(path), isOwn: true);
         try
         {
             var result = reader.FromOneState(look);
@@ -48,6 +56,22 @@ internal sealed class ShopStore(string path, TimeProvider clock)
 
     public T Write<T>(Func<ShopContext, T> write) => Write(write, keep: true);
 
+    /// <summary>Stores a new record by hand.</summary>
+    public T Enter<T>(T entry)
+        where T : Entered
+    {
+        try
+        {
+            return Change(db => Entries.Enter(db, entry), keep: true);
+        }
+        catch
+        {
+            // It is not stored, whatever number it had.
+            entry.Id = 0;
+            throw;
+        }
+    }
+
     /// <summary>Does what <see cref="Write{T}(Func{ShopContext, T})"/> would, and takes it back.</summary>
     public T Try<T>(Func<ShopContext, T> write) => Write(write, keep: false);
 
@@ -63,23 +87,63 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     {
         presence.Dispose();
         while (readers.TryTake(out var reader)) reader.Dispose();
+        writers?.Close();
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }
 
     /// <remarks>The transaction takes the write lock at once, so that what a rule has looked at still holds when the change is stored.</remarks>
-    private T Write<T>(Func<ShopContext, T> write, bool keep) => Guard(() =>
-    {
-        using var db = new ShopContext(Options);
-        using var transaction = db.Database.BeginTransaction();
-        var result = write(db);
-        db.SaveChanges();
-        if (!keep) return result;
+    private T Write<T>(Func<ShopContext, T> write, bool keep) => Change(
+        db =>
+        {
+            var result = write(db);
+            db.SaveChanges();
+            return result;
+        },
+        keep);
 
-        db.Journal.Store(clock);
-        transaction.Commit();
-        return result;
+    private T Change<T>(Func<ShopContext, T> change, bool keep) => Guard(() =>
+    {
+        var db = Writers.Take();
+        try
+        {
+            T result;
+            using (var transaction = Begin(db))
+            {
+                result = change(db);
+                if (keep)
+                {
+                    db.Journal.Store(clock);
+                    transaction.Commit();
+                }
+            }
+
+            Writers.Keep(db);
+            return result;
+        }
+        catch
+        {
+            db.Dispose();
+            throw;
+        }
     });
+
+    // Nothing of the change has been done yet, so it can be begun again as often as somebody is willing to wait.
+    private IDbContextTransaction Begin(ShopContext db)
+    {
+        var waiting = Stopwatch.StartNew();
+        while (true)
+        {
+            try
+            {
+                return db.Database.BeginTransaction();
+            }
+            catch (SqliteException busy) when (busy.SqliteErrorCode == 5 && GoesOnWaiting?.Invoke(new(path, waiting.Elapsed)) == true)
+            {
+                // Whoever was asked has said that he waits.
+            }
+        }
+    }
 
     // What comes of an unsound file may look like a mistake of this program; it is put down to the file if that fails its check.
     private bool IsOfDamage(Exception trouble) => trouble switch

@@ -9,8 +9,10 @@ using BuildLog.Benchmarks.Workbench;
 switch (args)
 {
     case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
+    case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
+    case ["list", var program]: return FirstList.Of(program);
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));
-    case [KilledWriters.Writing, var path]: return KilledWriters.Write(path);
+    case [KilledWriters.ThroughTheShop or KilledWriters.ByHand, var path]: return KilledWriters.Write(args[0], path);
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
     case ["workbench", var program]:

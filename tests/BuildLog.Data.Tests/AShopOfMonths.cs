@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using Microsoft.EntityFrameworkCore;
 using Xunit;
 
 namespace BuildLog.Data.Tests;
@@ -23,6 +24,13 @@ public sealed class AShopOfMonths : IDisposable
 
             // Two routes to one fact: the history's last driveline is the driveline of a late day.
             Assert.Equal(history[^1].After.RearAxle!.Name, test.Shop.DrivelineOn(vehicle, new(2026, 1, 1)).At(Position.RearAxle)!.Name);
+        }
+
+        // Of every table of records something, so that a new kind has to be made here too.
+        using (var db = new ShopContext(ShopContext.OptionsFor(test.Path)))
+        {
+            var kinds = db.Model.GetEntityTypes().Where(type => type.IsKept() && type.BaseType is null).Select(type => type.GetTableName()!).ToList();
+            Assert.Equal(["OdometerChanges", "Workshops"], kinds.Where(table => test.Ask($"SELECT count(*) FROM \"{table}\"") is 0L).Order(StringComparer.Ordinal));
         }
 
         Assert.Equal("ok", test.Ask("PRAGMA integrity_check"));

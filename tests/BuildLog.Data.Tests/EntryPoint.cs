@@ -11,6 +11,7 @@ internal static class EntryPoint
         [Writer.ByHand, var path] => Writer.WriteByHand(path),
         [Writer.ThroughTheShop, var path, var name, var count] => Writer.WriteThroughTheShop(path, name, count),
         [Writer.Changing, var path, var name, var owner] => Writer.Change(path, name, owner),
+        [Writer.Holding, var path, var seconds] => Writer.Hold(path, seconds),
         [Writer.Exporting, var path, var zip] => Writer.Export(path, zip),
         [Writer.Importing, var path, var zip] => Writer.Import(path, zip),
         [Writer.Opening, var path] => Writer.Open(path),

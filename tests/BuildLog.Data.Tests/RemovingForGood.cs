@@ -1,5 +1,6 @@
 using BuildLog.Data.Goals;
 using BuildLog.Data.Jobs;
+using BuildLog.Data.Notes;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -62,7 +63,7 @@ public sealed class RemovingForGood : IDisposable
     }
 
     [Fact]
-    public void A_part_goes_with_its_sessions_unless_it_was_ever_fitted()
+    public void A_part_goes_with_its_sessions_only_when_asked_and_never_if_it_was_fitted()
     {
         var (vehicle, axle) = (test.Vehicle("Brindle"), test.Axle("Harrow axle"));
         test.Shop.Fit(axle, vehicle, Position.RearAxle, new(2026, 5, 3));
@@ -72,11 +73,16 @@ public sealed class RemovingForGood : IDisposable
             Refused(() => test.Shop.Remove(axle)));
         test.Shop.Remove(Assert.Single(test.Shop.Fitments(vehicle)));
         test.Shop.Add(new TurnCountSession(axle) { Date = new(2026, 5, 4), Wheels = Wheels.OneHeld, Readings = ["10:20.5", "10:20.5"] });
-        test.Shop.Remove(axle);
+        test.Shop.Add(new Note(axle) { Date = new(2026, 5, 4), Body = "oil like honey" });
+        Assert.Equal("The Harrow axle would take along 1 turn count: remove it with everything if they may go.", Refused(() => test.Shop.Remove(axle)));
+        Assert.Equal(2, Assert.Single(test.Shop.Sessions(axle)).Readings.Count);
+
+        test.Shop.Remove(axle, withEverything: true);
         Assert.Empty(test.Shop.Parts());
         Assert.Equal(0L, test.Ask("SELECT count(*) FROM Readings"));
         Assert.Equal("removed axle Harrow axle with 1 turn count", test.Shop.Undo());
         Assert.Equal(2, Assert.Single(test.Shop.Sessions(axle)).Readings.Count);
+        Assert.Equal("oil like honey", Assert.Single(test.Shop.NotesOf(axle)).Body);
     }
 
     private static string Refused(Action act) => Assert.Throws<RefusedException>(act).Message;

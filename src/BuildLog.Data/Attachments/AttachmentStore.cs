@@ -150,7 +150,8 @@ public sealed class AttachmentStore
 
     private bool IsInItsPlace(string file) => ContentHash.Is(Path.GetFileName(file)) && PlaceOf(Path.GetFileName(file)) == file;
 
-    private string PlaceOf(string sha256) => Path.Combine(Folder, sha256[..2], sha256);
+    /// <summary>Where it lies, or would.</summary>
+    internal string PlaceOf(string sha256) => Path.Combine(Folder, sha256[..2], sha256);
 
     // Of programs that were killed while they wrote.
     private void DeleteLeftovers()

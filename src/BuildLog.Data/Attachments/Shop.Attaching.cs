@@ -9,6 +9,8 @@ namespace BuildLog.Data;
 /// <summary>Photos, receipts and papers.</summary>
 public sealed partial class Shop
 {
+    private SeenFiles? seen; // the first list need not wait for it
+
     private AttachmentStore AttachedFiles => AttachmentStore.Beside(Path);
 
     /// <summary>Copies a file beside the record and notes what it is about; the same content is kept once.</summary>
@@ -51,6 +53,9 @@ public sealed partial class Shop
 
     /// <summary>Opens an attached file after comparing all of it with what was attached.</summary>
     public OpenedAttachment OpenFile(Attachment attachment) => AttachedFiles.Open(attachment.Sha256);
+
+    /// <summary>How an attached file is and where it lies; all of it is compared the first time, and again when it looks another.</summary>
+    public (FileState State, string Path) LookAt(Attachment attachment) => ((seen ??= new()).Look(AttachedFiles, attachment.Sha256), AttachedFiles.PlaceOf(attachment.Sha256));
 
     /// <summary>The vehicle, part, job or other thing of this name, or the only one whose name begins so; also by its identifier.</summary>
     /// <exception cref="RefusedException">None or several; the sentence lists them.</exception>

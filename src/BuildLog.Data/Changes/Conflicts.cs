@@ -6,7 +6,7 @@ namespace BuildLog.Data.Changes;
 /// <summary>Finds what stands in the way of taking a change back, and names it.</summary>
 internal sealed class Conflicts(ShopContext db, ChangeSet set, string what)
 {
-    private readonly StoredRows rows = new(db);
+    private readonly StoredRows rows = db.Rows;
 
     /// <summary>What the change wrote is still so.</summary>
     /// <exception cref="RefusedException">It was changed later.</exception>

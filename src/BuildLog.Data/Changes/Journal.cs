@@ -1,5 +1,4 @@
 using BuildLog.Data.Search;
-using BuildLog.Data.Vehicles;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -21,8 +20,6 @@ internal sealed class Journal(ShopContext db)
     /// <summary>What this change takes back.</summary>
     public (ChangeStep Step, long Of)? TakesBack { get; set; }
 
-    private StoredRows Stored => field ??= new(db);
-
     /// <summary>Before rows are written: what they are now.</summary>
     public void Look()
         => pending = [
@@ -38,7 +35,7 @@ internal sealed class Journal(ShopContext db)
         {
             var record = row.Before?.Record ?? Belonging.RecordOf(db, row.Row);
             var (table, id) = (row.Row.Metadata.GetTableName()!, (long)row.Row.Property("Id").CurrentValue!);
-            var diff = RowDiff.Between(row.Before?.Stored, row.Op == RowOp.Delete ? null : Stored.Read(table, id));
+            var diff = RowDiff.Between(row.Before?.Stored, row.Op == RowOp.Delete ? null : db.Rows.Read(table, id));
             var vehicle = row.Before is { } before ? before.Vehicle : Belonging.VehicleOf(db, record);
             if (row.Row.Entity is Kept) Touch(row.Op, record, vehicle);
             if (row is { Op: RowOp.Delete, Row.Entity: Kept }) Gone(record.Uid);
@@ -46,6 +43,15 @@ internal sealed class Journal(ShopContext db)
         }
 
         pending = [];
+    }
+
+    /// <summary>After the rows of a new record are written by hand, its own first.</summary>
+    public void Inserted(Kept record, IReadOnlyList<(string Table, long Id, StoredRow Row)> itsRows)
+    {
+        var vehicle = Belonging.VehicleOf(db, record);
+        Touch(RowOp.Insert, record, vehicle);
+        foreach (var (table, id, row) in itsRows)
+            rows.Add(new() { TableName = table, RowId = id, RecordUid = record.Uid, VehicleId = vehicle, Op = RowOp.Insert, Diff = RowDiff.Between(null, row).ToJson() });
     }
 
     public void Add(ChangeRow row) => rows.Add(row);
@@ -60,18 +66,17 @@ internal sealed class Journal(ShopContext db)
     {
         if (rows.Count == 0) return;
 
-        Stored.Run(
-            "INSERT INTO \"ChangeSets\" (\"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4)",
+        var set = db.Rows.Ask(
+            "INSERT INTO \"ChangeSets\" (\"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4) RETURNING \"Id\"",
             FormattableString.Invariant($"{clock.GetUtcNow().UtcDateTime:O}"), Label ?? Derived(), Environment.MachineName, $"{TakesBack?.Step ?? ChangeStep.Forward}", TakesBack?.Of);
-        var set = Stored.Ask("SELECT last_insert_rowid()");
         foreach (var row in rows)
         {
-            Stored.Run(
+            db.Rows.Run(
                 "INSERT INTO \"Changes\" (\"ChangeSetId\", \"TableName\", \"RowId\", \"RecordUid\", \"VehicleId\", \"Op\", \"Diff\") VALUES ($0, $1, $2, $3, $4, $5, $6)",
                 set, row.TableName, row.RowId, row.RecordUid, row.VehicleId, $"{row.Op}", row.Diff);
         }
 
-        var index = new FindableIndex(db, Stored);
+        var index = new FindableIndex(db);
         foreach (var uid in gone) index.Drop(uid);
         foreach (var record in records.Select(touched => touched.Record).DistinctBy(record => record.Uid).Where(record => !gone.Contains(record.Uid))) index.Put(record);
     }
@@ -82,7 +87,7 @@ internal sealed class Journal(ShopContext db)
         RowOp[] telling = [RowOp.Insert, RowOp.Delete, RowOp.Update];
         if (records.Count == 0) return "changed the record";
         var (op, record, vehicle) = records.OrderBy(touched => Array.IndexOf(telling, touched.Op)).First();
-        return RecordWords.Did(op, record, vehicle is { } id ? db.Find<Vehicle>(id) : null);
+        return RecordWords.Did(op, record, vehicle is { } id ? db.Rows.Ask("SELECT \"Name\" FROM \"Vehicles\" WHERE \"Id\" = $0", id) as string : null);
     }
 
     private Known? Before(EntityEntry row)
@@ -90,7 +95,7 @@ internal sealed class Journal(ShopContext db)
         if (row.State == EntityState.Added) return null;
 
         var record = Belonging.RecordOf(db, row);
-        return new(record, Belonging.VehicleOf(db, record), Stored.Read(row.Metadata.GetTableName()!, (long)row.Property("Id").CurrentValue!));
+        return new(record, Belonging.VehicleOf(db, record), db.Rows.Read(row.Metadata.GetTableName()!, (long)row.Property("Id").CurrentValue!));
     }
 
     private static RowOp? Op(EntityEntry row) => row.State switch

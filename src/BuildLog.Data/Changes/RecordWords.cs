@@ -12,7 +12,7 @@ internal static partial class RecordWords
     public static string Title(Kept record) => record.ToString() is { } words && words != record.GetType().ToString() ? words : "";
 
     /// <summary>What was done, where whoever did it has not said it better.</summary>
-    public static string Did(RowOp op, Kept record, Vehicle? vehicle)
+    public static string Did(RowOp op, Kept record, string? vehicle)
     {
         var verb = op switch { RowOp.Insert => "added", RowOp.Delete => "removed", _ => "changed" };
         var of = vehicle is null || record is Vehicle or Component ? "" : $" of {vehicle}";

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
@@ -7,20 +6,23 @@ namespace BuildLog.Data.Changes;
 
 /// <summary>Reads and writes single rows of any table, within the transaction of the change.</summary>
 /// <remarks>By hand and not by the object mapper: what is taken back has to come back exactly as it was stored, column by column.</remarks>
-internal sealed class StoredRows(ShopContext db)
+internal sealed class StoredRows(ShopContext db) : IDisposable
 {
-    private readonly SqliteConnection connection = (SqliteConnection)db.Database.GetDbConnection();
-    private readonly DbTransaction? transaction = db.Database.CurrentTransaction?.GetDbTransaction();
+    // Prepared once each, for as long as the connection is kept.
+    private readonly Dictionary<string, SqliteCommand> commands = [];
 
-    public StoredRow? Read(string table, long id)
+    public StoredRow? Read(string table, long id) => Row($"SELECT * FROM {Quoted(table)} WHERE \"Id\" = $0", id);
+
+    /// <summary>The one row that comes of it; null if none does.</summary>
+    public StoredRow? Row(string sql, params IReadOnlyList<object?> values)
     {
-        using var command = Command($"SELECT * FROM {Quoted(table)} WHERE \"Id\" = $0", id);
+        var command = Command(sql, values);
         using var row = command.ExecuteReader();
         if (!row.Read()) return null;
 
-        var (columns, values) = (new string[row.FieldCount], new object?[row.FieldCount]);
-        for (var k = 0; k < values.Length; k++) (columns[k], values[k]) = (row.GetName(k), row.IsDBNull(k) ? null : row.GetValue(k));
-        return new(columns, values);
+        var (columns, stored) = (new string[row.FieldCount], new object?[row.FieldCount]);
+        for (var k = 0; k < stored.Length; k++) (columns[k], stored[k]) = (row.GetName(k), row.IsDBNull(k) ? null : row.GetValue(k));
+        return new(columns, stored);
     }
 
     public void Insert(string table, IReadOnlyList<(string Column, object? Value)> values) => Run(
@@ -35,26 +37,43 @@ internal sealed class StoredRows(ShopContext db)
 
     public void Run(string sql, params IReadOnlyList<object?> values)
     {
-        using var command = Command(sql, values);
+        var command = Command(sql, values);
         command.ExecuteNonQuery();
     }
 
     public object? Ask(string sql, params IReadOnlyList<object?> values)
     {
-        using var command = Command(sql, values);
+        var command = Command(sql, values);
         return command.ExecuteScalar() is { } answer and not DBNull ? answer : null;
     }
 
-    /// <summary>A command with its values as <c>$0</c>, <c>$1</c> …</summary>
+    /// <summary>A command with its values as <c>$0</c>, <c>$1</c> …; it is kept, for the next time that the same is asked.</summary>
     public SqliteCommand Command(string sql, params IReadOnlyList<object?> values)
     {
-        var command = connection.CreateCommand();
-        command.Transaction = (SqliteTransaction?)transaction;
+        if (!commands.TryGetValue(sql, out var command))
+        {
+            commands[sql] = command = ((SqliteConnection)db.Database.GetDbConnection()).CreateCommand();
 #pragma warning disable CA2100 // Only this assembly's own texts and the names of its tables come here.
-        command.CommandText = sql;
+            command.CommandText = sql;
 #pragma warning restore CA2100
-        for (var k = 0; k < values.Count; k++) command.Parameters.AddWithValue(Parameter(k), values[k] ?? DBNull.Value);
+            for (var k = 0; k < values.Count; k++) command.Parameters.Add(new() { ParameterName = Parameter(k) });
+        }
+
+        command.Transaction = (SqliteTransaction?)db.Database.CurrentTransaction?.GetDbTransaction();
+        for (var k = 0; k < values.Count; k++)
+        {
+            // A text that was there before must not leave its length or its type behind.
+            command.Parameters[k].ResetSqliteType();
+            command.Parameters[k].Value = values[k] ?? DBNull.Value;
+        }
+
         return command;
+    }
+
+    public void Dispose()
+    {
+        foreach (var command in commands.Values) command.Dispose();
+        commands.Clear();
     }
 
     private static string Parameter(int k) => FormattableString.Invariant($"${k}");

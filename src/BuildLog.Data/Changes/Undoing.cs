@@ -47,7 +47,7 @@ internal static class Undoing
         db.Journal.TakesBack = (step, set.Id);
 
         var conflicts = new Conflicts(db, set, what);
-        var rows = new StoredRows(db);
+        var rows = db.Rows;
         foreach (var row in set.Rows.OrderByDescending(row => row.Id)) TurnRound(db, rows, row, conflicts);
         AfterTheTurn.Check(db, set, conflicts);
         return what;

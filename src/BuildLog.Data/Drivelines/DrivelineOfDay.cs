@@ -16,6 +16,9 @@ namespace BuildLog.Data.Drivelines;
 /// <param name="Numbers">Every number of its parts, then of the vehicle itself, and the evidence it rests on.</param>
 public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Driveline, IReadOnlyList<Fitment> Fitted, IReadOnlyList<NumberKnown> Numbers)
 {
+    /// <summary>Sentences about what cannot be said for certain of that day, as it lies within what is left open of a fitting; empty where all is known.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
     /// <summary>What sits there; null if nothing does.</summary>
     public Component? At(Position position) => Fitted.FirstOrDefault(fitment => fitment.Position == position)?.Component;
 }

@@ -32,13 +32,13 @@ internal sealed class VehicleHistory
     {
         var stored = VehicleReader.Stored(record, vehicle);
         var fitments = FitmentReader.On(record, stored, day);
-        return new VehicleHistory(stored, fitments, SessionsOn(record, fitments), spending: []).On(day);
+        return new VehicleHistory(stored, fitments, SessionsOn(record, [.. fitments.Where(fitment => fitment.Holds(day))]), spending: []).On(day);
     }
 
     public DrivelineOfDay On(DateOnly day)
     {
         var fitted = Fitments.Where(fitment => fitment.Holds(day)).OrderBy(fitment => fitment.Position).ToList();
-        return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]);
+        return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>

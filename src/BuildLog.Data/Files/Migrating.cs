@@ -74,7 +74,7 @@ internal static class Migrating
     {
         using var db = new ShopContext(Options(path));
         using var whole = db.Database.BeginTransaction();
-        new FindableIndex(db, new(db)).Fill();
+        new FindableIndex(db).Fill();
         whole.Commit();
     }
 

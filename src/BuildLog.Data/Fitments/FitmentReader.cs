@@ -14,7 +14,8 @@ internal static class FitmentReader
 
     private const string OfVehicleOnADay =
         """
-        SELECT * FROM "Fitments" WHERE "VehicleId" = $vehicle AND "FromDate" <= $day AND ("ToDate" IS NULL OR "ToDate" > $day)
+        SELECT * FROM "Fitments" WHERE "VehicleId" = $vehicle
+            AND (("FromDate" <= $day AND ("ToDate" IS NULL OR "ToDate" > $day)) OR "FromAsTypedText" IS NOT NULL OR "ToAsTypedText" IS NOT NULL)
         """;
 
     private const string Standing = """SELECT * FROM "Fitments" WHERE "ToDate" IS NULL""";
@@ -25,7 +26,7 @@ internal static class FitmentReader
     /// <summary>Those of a part, on whichever vehicle, from the first to the last.</summary>
     public static IReadOnlyList<Fitment> Of(Snapshot record, Component component) => Joined(record, record.Rows.Read(OfPart, From, ("$part", component.Id)));
 
-    /// <summary>Those that held at the end of a day.</summary>
+    /// <summary>Those that held at the end of a day, and those that may have, as their days are not known to the day.</summary>
     public static IReadOnlyList<Fitment> On(Snapshot record, Vehicle vehicle, DateOnly day)
         => Joined(record, record.Rows.Read(OfVehicleOnADay, From, ("$vehicle", vehicle.Id), ("$day", FormattableString.Invariant($"{day:O}"))));
 

@@ -16,8 +16,9 @@ internal sealed class Question : IDisposable
 #pragma warning restore CA2100
     }
 
-    public List<T> Answer<T>(Func<Row, T> make, params ReadOnlySpan<(string Name, object Value)> given)
+    public List<T> Answer<T>(Func<Row, T> make, SqliteTransaction? transaction, params ReadOnlySpan<(string Name, object Value)> given)
     {
+        command.Transaction = transaction;
         foreach (var (name, value) in given)
         {
             if (command.Parameters.Contains(name)) command.Parameters[name].Value = value;

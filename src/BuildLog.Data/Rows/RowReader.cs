@@ -1,14 +1,17 @@
-using BuildLog.Data.Files;
 using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Data.Rows;
 
 /// <summary>Reads rows by hand: the object mapper takes longer to load than all else, and asks twenty questions where six do.</summary>
 /// <remarks>Its connection and its prepared questions are kept for the next time. One thread at a time.</remarks>
-internal sealed class RowReader(string path) : IDisposable
+/// <param name="connection">Where it reads.</param>
+/// <param name="isOwn">It ends with the reader.</param>
+internal sealed class RowReader(SqliteConnection connection, bool isOwn) : IDisposable
 {
-    private readonly SqliteConnection connection = ShopConnection.OpenAlone(path);
     private readonly Dictionary<string, Question> questions = [];
+
+    /// <summary>What it reads within.</summary>
+    public SqliteTransaction? Within { get; set; }
 
     /// <summary>What is read meanwhile comes from one state of the file.</summary>
     public T FromOneState<T>(Func<Snapshot, T> read)
@@ -22,7 +25,7 @@ internal sealed class RowReader(string path) : IDisposable
     public List<T> Read<T>(string sql, Func<Row, T> make, params ReadOnlySpan<(string Name, object Value)> given)
     {
         if (!questions.TryGetValue(sql, out var question)) questions[sql] = question = new(connection, sql);
-        return question.Answer(make, given);
+        return question.Answer(make, Within, given);
     }
 
     /// <summary>The rows that some numbers name; the text asks for them with <c>IN (SELECT value FROM json_each($ids))</c>.</summary>
@@ -32,6 +35,6 @@ internal sealed class RowReader(string path) : IDisposable
     public void Dispose()
     {
         foreach (var question in questions.Values) question.Dispose();
-        connection.Dispose();
+        if (isOwn) connection.Dispose();
     }
 }

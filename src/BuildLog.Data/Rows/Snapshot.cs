@@ -34,4 +34,21 @@ internal sealed class Snapshot
     public Known<WantedPart> Wanted { get; }
 
     public Known<Vehicle> Vehicles { get; }
+
+    /// <summary>The record of a kind that others name and are read with; null if it is gone.</summary>
+    public Kept? Find(Type kind, long id)
+        => kind == typeof(Supplier) ? Find(Suppliers, id)
+            : kind == typeof(Donor) ? Find(Donors, id)
+            : kind == typeof(Attachment) ? Find(Attachments, id)
+            : kind == typeof(Component) ? Find(Components, id)
+            : kind == typeof(WantedPart) ? Find(Wanted, id)
+            : kind == typeof(Vehicle) ? Find(Vehicles, id)
+            : throw new ArgumentOutOfRangeException(nameof(kind), kind, "Nothing is read with such a record.");
+
+    private static T? Find<T>(Known<T> known, long id)
+        where T : Kept
+    {
+        known.Load([id]);
+        return known.Holds(id) ? known[id] : null;
+    }
 }

@@ -6,8 +6,10 @@ using Microsoft.EntityFrameworkCore;
 namespace BuildLog.Data.Search;
 
 /// <summary>Keeps what can be found in step with what is stored.</summary>
-internal sealed class FindableIndex(ShopContext db, StoredRows rows)
+internal sealed class FindableIndex(ShopContext db)
 {
+    private readonly StoredRows rows = db.Rows;
+
     // Names are looked up where they are kept, so that a new name is found everywhere.
     private const string AboutSql =
         """

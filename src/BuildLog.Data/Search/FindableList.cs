@@ -1,4 +1,3 @@
-using BuildLog.Data.Changes;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Search;
@@ -6,23 +5,21 @@ namespace BuildLog.Data.Search;
 /// <summary>Finds records by what was typed into them.</summary>
 internal static class FindableList
 {
-    // Weighing a match costs far more than finding it, so only the latest are weighed, and only the best are looked at closer. A title counts more
-    // than a name, and that more than a text.
-    private const string Sql =
+    // Of very many matches only the latest are weighed: a glance at each title costs more than finding it.
+    private const string Latest =
         """
-        WITH best AS MATERIALIZED (
-            SELECT rowid AS "Id", bm25("FindableText", 4.0, 2.0, 1.0) AS "Weight"
-            FROM "FindableText"
-            WHERE "FindableText" MATCH $0
-                AND rowid >= (SELECT min(rowid) FROM (SELECT rowid FROM "FindableText" WHERE "FindableText" MATCH $0 ORDER BY rowid DESC LIMIT 2000))
-            ORDER BY "Weight", rowid DESC
-            LIMIT $1)
+        SELECT f."Id", f."Title", f."About"
+        FROM (SELECT rowid FROM "FindableText" WHERE "FindableText" MATCH $0 ORDER BY rowid DESC LIMIT 2000) AS found JOIN "Findables" AS f ON f."Id" = found.rowid
+        """;
+
+    private const string Shown =
+        """
         SELECT f."Kind", f."Title", v."Name", c."Name", f."Day", f."Body", f."RecordUid"
-        FROM best
-            JOIN "Findables" AS f ON f."Id" = best."Id"
+        FROM json_each($0) AS best
+            JOIN "Findables" AS f ON f."Id" = best.value
             LEFT JOIN "Vehicles" AS v ON v."Id" = f."VehicleId"
             LEFT JOIN "Components" AS c ON c."Id" = f."ComponentId"
-        ORDER BY best."Weight", best."Id" DESC
+        ORDER BY best.key
         """;
 
     public static IReadOnlyList<Found> Find(ShopContext db, string typed, int limit)
@@ -31,7 +28,8 @@ internal static class FindableList
         if (query.Length == 0) return [];
 
         db.Database.OpenConnection();
-        using var command = new StoredRows(db).Command(Sql, query, limit);
+        var best = Best(db, query, typed, limit);
+        var command = db.Rows.Command(Shown, $"[{string.Join(',', best)}]");
         using var row = command.ExecuteReader();
         var found = new List<Found>();
         while (row.Read())
@@ -42,5 +40,17 @@ internal static class FindableList
         }
 
         return found;
+    }
+
+    private static IReadOnlyList<long> Best(ShopContext db, string query, string typed, int limit)
+    {
+        var closeness = new Closeness(typed);
+        var weighed = new List<(long Id, int Closeness)>();
+        using (var row = db.Rows.Command(Latest, query).ExecuteReader())
+        {
+            while (row.Read()) weighed.Add((row.GetInt64(0), closeness.Of(row.GetString(1), row.GetString(2))));
+        }
+
+        return [.. weighed.OrderByDescending(one => one.Closeness).ThenByDescending(one => one.Id).Take(limit).Select(one => one.Id)];
     }
 }

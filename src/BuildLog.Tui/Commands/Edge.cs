@@ -24,6 +24,9 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    // Nobody sits before a script; whoever does has been told, and can end it.
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
+
     private string? demoCopy;
 
     public CommonOptions Common => common;
@@ -43,6 +46,11 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     public Shop OpenShop(ParseResult parse)
     {
         var shop = ShopFile.Open(RecordPath(parse), clock);
+        shop.GoesOnWaiting = other =>
+        {
+            Warn($"{other}", parse.GetValue(common.Json));
+            return other.Waited < LongestWait;
+        };
         if (BackUpForTheDay(parse, shop) is { } trouble) Warn(trouble, parse.GetValue(common.Json));
         return shop;
     }
@@ -55,7 +63,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         var whatIf = new WhatIf();
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf);
         return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop));
+            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop), shop);
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>

@@ -81,6 +81,7 @@ internal sealed class FindingsCommand : Command
         {
             ["vehicle"] = bench.Vehicle.Name,
             ["onDate"] = DayText.Iso(bench.Fitted.Day),
+            ["uncertain"] = Json.Array(bench.Fitted.Doubts, doubt => doubt),
             ["counts"] = new JsonObject { ["fits"] = counts.Fits, ["watch"] = counts.Watch, ["clash"] = counts.Clash, ["open"] = counts.Open },
             ["findings"] = Json.Array(findings, judged => ToJson(judged.Finding, judged.Validation)),
         };
@@ -128,6 +129,7 @@ internal sealed class FindingsCommand : Command
     private static IEnumerable<string> ToText(VehicleOnBench bench, IReadOnlyList<JudgedFinding> findings, UnitSystem units)
     {
         yield return $"{bench.Vehicle.Name}, {DayText.Iso(bench.Fitted.Day)}: {FindingsWords.Count(bench.Findings).Summary()}";
+        foreach (var doubt in bench.Fitted.Doubts) yield return doubt;
         foreach (var (finding, validation) in findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";

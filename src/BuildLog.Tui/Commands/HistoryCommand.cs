@@ -68,7 +68,7 @@ internal sealed class HistoryCommand : Command
         };
         var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
         var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
-        return $"{(swap.Day.IsExact ? Iso(swap.Date) : swap.Day.Text)}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves).Select(moved => $"; {moved}"))}";
+        return $"{(swap.Day.IsExact ? Iso(swap.Date) : $"{swap.Day.Text} (not certain to the day; reckoned from {Iso(swap.Date)})")}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves).Select(moved => $"; {moved}"))}";
     }
 
     private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;

@@ -52,19 +52,19 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
         return $"Struck: {row.FileName}. z brings it back.";
     }
 
-    private static string? Trouble(OpenedAttachment file) => file.State switch
+    private static string? Trouble(OpenedAttachment file) => Trouble(file.State, file.Path);
+
+    private static string? Trouble(FileState state, string path) => state switch
     {
         FileState.Sound => null,
-        FileState.Missing => $"The file is missing; it should lie at {file.Path}. A backup may have it.",
-        _ => $"The file at {file.Path} is no longer what was put in. A backup may have it.",
+        FileState.Missing => $"The file is missing; it should lie at {path}. A backup may have it.",
+        _ => $"The file at {path} is no longer what was put in. A backup may have it.",
     };
-
-    private static string Size(long bytes) => bytes < FileSize.Kilo ? FormattableString.Invariant($"{bytes} bytes") : FileSize.InWords(bytes);
 
     private PaperRow Row((string About, Attachment Paper) item)
     {
-        using var file = shop.OpenFile(item.Paper);
-        return new(item.Paper.Id, item.Paper.FileName, item.Paper.Caption, item.About, item.Paper.MediaType, Size(item.Paper.Length), item.Paper.Taken?.Text ?? "", Trouble(file));
+        var (state, path) = shop.LookAt(item.Paper);
+        return new(item.Paper.Id, item.Paper.FileName, item.Paper.Caption, item.About, item.Paper.MediaType, FileSize.InWords(item.Paper.Length), item.Paper.Taken?.Text ?? "", Trouble(state, path));
     }
 
     private SaveOutcome WriteCopy(Attachment paper, string path)
@@ -82,9 +82,7 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
     private IEnumerable<(string About, Attachment Paper)> All(long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        return shop.AttachmentsOf(vehicle).Select(paper => ("", paper))
-            .Concat(shop.Jobs(vehicle).SelectMany(job => shop.AttachmentsOf(job).Select(paper => ($"job {job.Title}", paper))))
-            .Concat(shop.Sessions(vehicle).SelectMany(session => shop.AttachmentsOf(session).Select(paper => (session.Method, paper))));
+        return shop.AttachmentsWith(vehicle).Select(place => (place.Attachment.AboutUid == vehicle.Uid ? "" : place.About, place.Attachment));
     }
 
     private (string About, Attachment Paper) Find(long vehicleId, PaperRow row) => All(vehicleId).First(item => item.Paper.Id == row.Id);

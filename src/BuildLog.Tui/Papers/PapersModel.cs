@@ -1,6 +1,6 @@
 namespace BuildLog.Tui.Papers;
 
-/// <summary>The photos, receipts and papers of a vehicle and its jobs, as they were added.</summary>
+/// <summary>The photos, receipts and papers of a vehicle, of what speaks of it and of its parts, as they were added.</summary>
 public sealed record PapersModel(IReadOnlyList<PaperRow> Rows);
 
 /// <summary>One file.</summary>

@@ -1,3 +1,5 @@
+using BuildLog.Data;
+using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.App;
@@ -7,22 +9,35 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>Opens the workbench in the terminal.</summary>
 internal static class WorkbenchStart
 {
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(12);
+
     /// <param name="acts">What its keys do.</param>
     /// <param name="pages">The pages below the strip.</param>
     /// <param name="log">Where errors are written in full.</param>
     /// <param name="pad">Where half-filled forms are kept.</param>
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
+    /// <param name="shop">The record they write to, beside other programs.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null) => TerminalSession.Run(
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null) => TerminalSession.Run(
         app =>
         {
             var screen = new WorkbenchScreen(acts, pages()) { Pad = pad };
             if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
             screen.GoToWhatNow();
+            shop?.GoesOnWaiting = other => Wait(app, screen, other);
             if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
             return screen;
         },
         log);
+
+    /// <summary>Says in the status line that a change waits for another program, and goes on waiting for a while.</summary>
+    /// <remarks>Whoever typed sees it although the change holds the screen's thread; past the longest wait the form stays as typed, with the refusal in it.</remarks>
+    internal static bool Wait(IApplication app, WorkbenchScreen screen, OtherWriter other)
+    {
+        screen.Say($"{other}");
+        app.LayoutAndDraw(true);
+        return other.Waited < LongestWait;
+    }
 
     private static void Say(IApplication app, WorkbenchScreen screen, string? message)
     {

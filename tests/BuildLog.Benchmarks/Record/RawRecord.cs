@@ -28,6 +28,16 @@ internal sealed class RawRecord(SqliteConnection connection)
         INSERT INTO Findables (RecordUid, Kind, Day, Title, About, Body) VALUES ($uid, 'note', $day, $title, '', $body);
         """;
 
+    private const string Counting =
+        """
+        INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, VehicleId, Method, Wheels, ReadTo, Align, Hub, Uid, Version)
+        VALUES ($day, '', '', '', $axle, $vehicle, 'turn count', 'OneHeld', '0.25', '0.02', '', $uid, 0);
+        INSERT INTO Readings (SessionId, Ordinal, Text) SELECT s.Id, r.value, '10:20.5' FROM Sessions s, json_each('[1,2,3]') r WHERE s.Uid = $uid;
+        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, 'added turn count', 'bench', 'Forward');
+        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff) SELECT (SELECT max(Id) FROM ChangeSets), iif(r.value = 0, 'Sessions', 'Readings'), r.value, $uid, $vehicle, 'Insert', $diff FROM json_each('[0,1,2,3]') r;
+        INSERT INTO Findables (RecordUid, Kind, VehicleId, ComponentId, Day, Title, About, Body) VALUES ($uid, 'turn count', $vehicle, $axle, $day, 'of 3 May 2026', 'Project axle', '10:20.5 0.25 0.02');
+        """;
+
     public int OnADay(long vehicle, DateOnly day) => Read(Fitted, vehicle, day) + Read(Measured, vehicle, day) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, day);
 
     public int Page(long vehicle) => Read(Timeline, vehicle, default);
@@ -45,6 +55,21 @@ internal sealed class RawRecord(SqliteConnection connection)
         command.Parameters.AddWithValue("$uid", uid);
         command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
         command.Parameters.AddWithValue("$diff", $$"""{"Title":[null,"{{title}}"],"Body":[null,"{{body}}"],"Uid":[null,"{{uid}}"]}""");
+        command.ExecuteNonQuery();
+        transaction.Commit();
+    }
+
+    public void Count(long vehicle, long axle)
+    {
+        using var transaction = connection.BeginTransaction();
+        using var command = connection.CreateCommand();
+        command.CommandText = Counting;
+        command.Parameters.AddWithValue("$day", "2026-05-03");
+        command.Parameters.AddWithValue("$vehicle", vehicle);
+        command.Parameters.AddWithValue("$axle", axle);
+        command.Parameters.AddWithValue("$uid", Guid.CreateVersion7());
+        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
+        command.Parameters.AddWithValue("$diff", """{"Date":[null,"2026-05-03"],"Method":[null,"turn count"],"Wheels":[null,"OneHeld"]}""");
         command.ExecuteNonQuery();
         transaction.Commit();
     }

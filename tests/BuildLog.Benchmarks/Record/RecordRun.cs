@@ -1,6 +1,9 @@
 using System.Diagnostics;
+using BuildLog.Data.Components;
 using BuildLog.Data.Files;
 using BuildLog.Data.Notes;
+using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Benchmarks.Record;
 
@@ -26,6 +29,11 @@ internal static class RecordRun
             "one logged insert",
             k => shop.Add(new Note(vehicles[k % vehicles.Count]) { Date = new(2026, 5, 3), Title = "pinion seal", Body = "weeps a little when warm" }),
             k => raw.Note(vehicles[k % vehicles.Count].Uid, "pinion seal", "weeps a little when warm"));
+        var axles = vehicles.Take(Rounds + WarmUp).Select(vehicle => (AxleComponent)shop.Fitments(vehicle)[^1].Component).ToList();
+        Compare(
+            "a count of 3 readings",
+            k => shop.Add(new TurnCountSession(axles[k % axles.Count], vehicles[k % axles.Count]) { Date = new(2026, 5, 3), Wheels = Wheels.OneHeld, Readings = ["10:20.5", "10:20.5", "10:20.5"] }),
+            k => raw.Count(vehicles[k % axles.Count].Id, axles[k % axles.Count].Id));
         return 0;
     }
 
@@ -44,7 +52,7 @@ internal static class RecordRun
         }
 
         double mine = Median(ours), raw = Median(theirs);
-        Console.WriteLine(FormattableString.Invariant($"{what,-20} {mine,8:0.00} ms   by hand {raw,8:0.00} ms   {mine / raw:0.0} times"));
+        Console.WriteLine(FormattableString.Invariant($"{what,-22} {mine,8:0.00} ms   by hand {raw,8:0.00} ms   {mine / raw:0.0} times"));
     }
 
     private static double Time(Action<int> act, int k)

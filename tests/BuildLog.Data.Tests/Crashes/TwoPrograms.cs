@@ -93,6 +93,42 @@ public sealed class TwoPrograms : IDisposable
         Assert.Single(test.Shop.Vehicles());
     }
 
+    [Fact]
+    public void That_collide_for_longer_than_a_change_waits_tell_and_go_on_waiting()
+    {
+        var told = new List<OtherWriter>();
+        test.Shop.GoesOnWaiting = other =>
+        {
+            told.Add(other);
+            return true;
+        };
+        using var other = new OtherProgram(Writer.Holding, test.Path, "4.5");
+        Assert.Equal("writing", other.ReadLine());
+        Assert.Equal("Brindle", test.Shop.Add(new Vehicle { Name = "Brindle" }).Name);
+
+        var first = Assert.IsType<OtherWriter>(told[0]);
+        Assert.InRange(first.Waited.TotalSeconds, 2.5, 4.5);
+        Assert.StartsWith($"Another program is writing to {test.Path}. Waiting for it, 3 s so far", $"{first}", StringComparison.Ordinal);
+        Assert.Single(test.Shop.Vehicles());
+    }
+
+    [Fact]
+    public void That_collide_for_too_long_leave_what_was_to_be_stored_as_it_was()
+    {
+        var brindle = new Vehicle { Name = "Brindle" };
+        test.Shop.GoesOnWaiting = _ => false;
+        using (var other = new OtherProgram(Writer.Holding, test.Path, "60"))
+        {
+            Assert.Equal("writing", other.ReadLine());
+            Assert.Equal(Fault.Busy, Assert.Throws<RecordException>(() => test.Shop.Add(brindle)).Fault);
+            other.Kill();
+        }
+
+        Assert.Empty(test.Shop.Vehicles());
+        Assert.Equal(brindle.Uid, test.Shop.Add(brindle).Uid);
+        Assert.Single(test.Shop.Vehicles());
+    }
+
     // What it said, which is one line.
     private static string Other(params string[] arguments)
     {

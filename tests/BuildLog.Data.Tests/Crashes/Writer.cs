@@ -13,9 +13,22 @@ internal static class Writer
 
     public const string Opening = "open-the-record";
 
+    public const string Holding = "hold-the-record";
     public const string Changing = "change-the-owner";
     public const string Exporting = "export-the-record";
     public const string Importing = "import-a-record";
+
+    /// <summary>Begins to write, says so, and takes its time.</summary>
+    public static int Hold(string path, string seconds)
+    {
+        using var connection = new SqliteConnection(ShopConnection.StringFor(path));
+        connection.Open();
+        using var transaction = connection.BeginTransaction();
+        Say("writing");
+        Thread.Sleep(TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)));
+        transaction.Commit();
+        return 0;
+    }
 
     public static int Change(string path, string name, string owner)
     {

@@ -28,6 +28,26 @@ public sealed class ADayThatNobodyKnows : IDisposable
         Assert.Contains(test.Shop.Find("spring 2024"), found => found is { Kind: "fitment", Part: "second" });
     }
 
+    [Fact]
+    public void Leaves_what_was_fitted_uncertain_within_its_bounds_and_says_so()
+    {
+        var (vehicle, first, second) = (test.Vehicle("Brindle"), test.Axle("first"), test.Axle("second"));
+        test.Shop.Fit(first, vehicle, Position.RearAxle, new(2023, 1, 1));
+        test.Shop.FitSometime(second, vehicle, Position.RearAxle, Day("spring 2024"));
+        test.Shop.TakeOffSometime(second, Day("2025"));
+        Assert.Empty(Doubts(new(2024, 2, 29)));
+        Assert.Equal(["It is not certain of 1 March 2024: the second (axle) was fitted at a day typed as 'spring 2024'; reckoned from 1 March 2024."], Doubts(new(2024, 3, 1)));
+        Assert.Single(Doubts(new(2024, 5, 30)));
+        Assert.Empty(Doubts(new(2024, 5, 31)));
+        Assert.Equal(["It is not certain of 30 June 2025: the second (axle) was taken off at a day typed as '2025'; reckoned from 1 January 2025."], Doubts(new(2025, 6, 30)));
+        Assert.Empty(Doubts(new(2025, 12, 31)));
+
+        // By two routes the same: a day alone, and as the end of a difference.
+        Assert.Equal(Doubts(new(2024, 4, 1)), test.Shop.Difference(vehicle, new(2023, 6, 1), new(2024, 4, 1)).After.Doubts);
+
+        IReadOnlyList<string> Doubts(DateOnly day) => test.Shop.DrivelineOn(vehicle, day).Doubts;
+    }
+
     // Came off the one in April 2024, on the other by the end of May: in between there is room.
     [Fact]
     public void Collides_only_where_its_bounds_force_it()

@@ -107,7 +107,7 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
     {
         var sound = File.ReadAllBytes(Zip);
         var chance = new Random(20_260_503);
-        var refused = 0;
+        var refused = new int[2]; // cut off, and with a bit turned
         for (var k = 0; k < Spoilt; k++)
         {
             var bytes = k % 2 == 0 ? sound[..chance.Next(sound.Length)] : (byte[])sound.Clone();
@@ -120,11 +120,13 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
             catch (RefusedException sentence)
             {
                 Assert.StartsWith("Nothing was imported: ", sentence.Message, StringComparison.Ordinal);
-                refused++;
+                refused[k % 2]++;
             }
         }
 
-        Assert.InRange(refused, Spoilt / 2, Spoilt);
+        // A cut-off one always; of those with a bit turned, nearly all: the zip's own dates and the like may be anything.
+        Assert.Equal(Spoilt / 2, refused[0]);
+        Assert.InRange(refused[1], Spoilt / 4, Spoilt / 2);
     }
 
     private void Refuses(string says, int vehicles = 0)

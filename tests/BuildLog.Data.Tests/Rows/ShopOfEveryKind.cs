@@ -2,17 +2,22 @@ using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Days;
+using BuildLog.Data.Deadlines;
+using BuildLog.Data.Decisions;
 using BuildLog.Data.Donors;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Identity;
 using BuildLog.Data.Jobs;
+using BuildLog.Data.Notes;
+using BuildLog.Data.Plans;
 using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
+using BuildLog.Data.Workshops;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Measurements;
@@ -25,7 +30,7 @@ using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Data.Tests.Rows;
 
-/// <summary>One of every kind that is read by hand, and in every column something that is not there by itself.</summary>
+/// <summary>One of every kind, and in every column something that is not there by itself.</summary>
 internal sealed class ShopOfEveryKind
 {
     private static readonly DateOnly Day = new(2024, 5, 3);
@@ -35,12 +40,13 @@ internal sealed class ShopOfEveryKind
     private readonly Vehicle vehicle;
     private readonly Supplier supplier;
     private readonly Donor donor;
+    private readonly List<Entered> entries = [];
 
     private ShopOfEveryKind(Shop shop)
     {
         this.shop = shop;
-        supplier = shop.Add(new Supplier { Name = "Tolland yard", Contact = "at the bridge", GoodFor = "axles", Notes = "closed on Mondays" });
-        donor = shop.Add(new Donor
+        supplier = Add(new Supplier { Name = "Tolland yard", Contact = "at the bridge", GoodFor = "axles", Notes = "closed on Mondays" });
+        donor = Add(new Donor
         {
             Name = "Wexcombe delivery van",
             ChassisNumber = "WX-DV-11853",
@@ -51,7 +57,7 @@ internal sealed class ShopOfEveryKind
             Place = "behind the shed",
             Notes = "no floor",
         });
-        vehicle = shop.Add(new Vehicle
+        vehicle = Add(new Vehicle
         {
             Name = "Brindle",
             State = VehicleState.OnTheRoad,
@@ -67,7 +73,8 @@ internal sealed class ShopOfEveryKind
         });
     }
 
-    public static void Enter(Shop shop)
+    /// <returns>What was entered, as it was handed back.</returns>
+    public static IReadOnlyList<Entered> Enter(Shop shop)
     {
         var entered = new ShopOfEveryKind(shop);
         entered.Parts();
@@ -75,24 +82,26 @@ internal sealed class ShopOfEveryKind
         entered.Goals();
         entered.Papers();
         entered.RoadTests();
+        entered.ReadByTheMapper();
+        return entered.entries;
     }
 
     private void Parts()
     {
-        var box = shop.Add(Bought(new TransmissionComponent { Name = "Delmere box", ConverterLocksUp = true, Gears = TransmissionComponent.GearsFrom(Source.MakersData, "2.40", "1.00") }));
-        shop.Add(new GearCountSession(box, "1", vehicle) { Date = Day, Helper = "Odo", Conditions = "cold", Notes = "twice", ReadTo = "0.125", Align = "0.03", Readings = ["10:24", "5:12"] });
-        shop.Add(new TransmissionComponent { Name = "counted box", GearTeeth = "29/19 31/14 25/18 1" });
-        shop.Add(new OverdriveComponent { Name = "Pell unit", OverdriveRatio = Noted.Ratio("0.78", RatioRange.Overdrive, Source.Tag), Teeth = new(96, 27), Output = "flange 4 × 80 mm" });
-        shop.Add(new TransferCaseComponent
+        var box = Add(Bought(new TransmissionComponent { Name = "Delmere box", ConverterLocksUp = true, Gears = TransmissionComponent.GearsFrom(Source.MakersData, "2.40", "1.00") }));
+        Add(new GearCountSession(box, "1", vehicle) { Date = Day, Helper = "Odo", Conditions = "cold", Notes = "twice", ReadTo = "0.125", Align = "0.03", Readings = ["10:24", "5:12"] });
+        Add(new TransmissionComponent { Name = "counted box", GearTeeth = "29/19 31/14 25/18 1" });
+        Add(new OverdriveComponent { Name = "Pell unit", OverdriveRatio = Noted.Ratio("0.78", RatioRange.Overdrive, Source.Tag), Teeth = new(96, 27), Output = "flange 4 × 80 mm" });
+        Add(new TransferCaseComponent
         {
             Name = "Corvane case",
             High = Noted.Ratio("1.00", RatioRange.Transfer, Source.Tag),
             Low = Noted.Ratio("2.30", RatioRange.Transfer, Source.Tag),
             FrontDrive = FrontDrive.Declutch,
         });
-        shop.Add(new PropshaftComponent { Name = "rear shaft", Pieces = [new(), Piece()] });
-        shop.Add(new SpeedometerComponent { Name = "dial", Per = OdometerUnit.Miles, Pickup = Pickup.Wheel, DriveTeeth = 8, DrivenTeeth = 21 });
-        var wheels = shop.Add(new WheelSetComponent
+        Add(new PropshaftComponent { Name = "rear shaft", Pieces = [new(), Piece()] });
+        Add(new SpeedometerComponent { Name = "dial", Per = OdometerUnit.Miles, Pickup = Pickup.Wheel, DriveTeeth = 8, DrivenTeeth = 21 });
+        var wheels = Add(new WheelSetComponent
         {
             Name = "Tarn tyres",
             SizeText = "6.50-16",
@@ -105,12 +114,12 @@ internal sealed class ShopOfEveryKind
             Thread = "M12×1.5",
             Seat = Seat.Cone,
         });
-        shop.Add(new RollOutSession(wheels, vehicle) { Date = Day, Loaded = true, Tape = "3 mm", Align = "0.02", Pressure = "2.2 bar", Readings = ["1:2280mm"] });
+        Add(new RollOutSession(wheels, vehicle) { Date = Day, Loaded = true, Tape = "3 mm", Align = "0.02", Pressure = "2.2 bar", Readings = ["1:2280mm"] });
     }
 
     private void Fitments()
     {
-        var engine = shop.Add(new EngineComponent
+        var engine = Add(new EngineComponent
         {
             Name = "Corvane six",
             Idle = Noted.EngineSpeed("700 rpm", Source.OwnersWord),
@@ -121,7 +130,7 @@ internal sealed class ShopOfEveryKind
         });
         shop.Fit(engine, vehicle, Position.Engine, new(2023, 2, 1), "70 000", "it was there");
         shop.TakeOffSometime(engine, LooseDay.Read("spring 2025")!, "80 000", "knocks");
-        var axle = shop.Add(Bought(new AxleComponent
+        var axle = Add(Bought(new AxleComponent
         {
             Name = "Harrow 4.10 axle",
             StatedRatio = Noted.Ratio("4.10", RatioRange.Axle, Source.Tag),
@@ -129,28 +138,28 @@ internal sealed class ShopOfEveryKind
             Teeth = new(41, 10),
         }));
         shop.FitSometime(axle, vehicle, Position.RearAxle, LooseDay.Read("spring 2024")!, "71 000", "whines less");
-        shop.Add(new TurnCountSession(axle, vehicle) { Date = Day, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
-        shop.Add(new OdometerChange(vehicle, OdometerChanged.Reset)
+        Add(new TurnCountSession(axle, vehicle) { Date = Day, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
+        Add(new OdometerChange(vehicle, OdometerChanged.Reset)
         {
             Day = new(2025, 9, 1),
             Last = OdometerReading.Read("84 000", OdometerUnit.Miles),
             First = OdometerReading.Read("5", OdometerUnit.Miles),
             Reason = "new cable",
         });
-        shop.Add(new IdentityNumber(axle, Identified.RearAxle) { Number = "HW*410*", Where = "tube, right", Read = LooseDay.Read("about 2019"), ReadBy = "Odo" });
-        shop.Add(new IdentityNumber(vehicle, Identified.Body) { Number = "B 17" });
+        Add(new IdentityNumber(axle, Identified.RearAxle) { Number = "HW*410*", Where = "tube, right", Read = LooseDay.Read("about 2019"), ReadBy = "Odo" });
+        Add(new IdentityNumber(vehicle, Identified.Body) { Number = "B 17" });
         Work(axle);
     }
 
     private void Goals()
     {
-        shop.Add(new CruiseGoalEntry(vehicle) { Speed = "110 km/h", EngineSpeed = "2400 rpm", Tolerance = "5 %", Gear = "2" });
-        shop.Add(new HillGoalEntry(vehicle) { Gradient = "6 %", Speed = "80 km/h", Gear = "1" });
-        shop.Add(new LimitGoalEntry(vehicle, Limited.TopSpeed) { Limit = "150 km/h" });
-        shop.Add(new BudgetGoalEntry(vehicle) { Most = Price });
+        Add(new CruiseGoalEntry(vehicle) { Speed = "110 km/h", EngineSpeed = "2400 rpm", Tolerance = "5 %", Gear = "2" });
+        Add(new HillGoalEntry(vehicle) { Gradient = "6 %", Speed = "80 km/h", Gear = "1" });
+        Add(new LimitGoalEntry(vehicle, Limited.TopSpeed) { Limit = "150 km/h" });
+        Add(new BudgetGoalEntry(vehicle) { Most = Price });
     }
 
-    private void Papers() => shop.Add(new Attachment(supplier)
+    private void Papers() => Add(new Attachment(supplier)
     {
         What = AttachmentKind.Receipt,
         FileName = "card.jpg",
@@ -163,7 +172,7 @@ internal sealed class ShopOfEveryKind
 
     private void RoadTests()
     {
-        shop.Add(new Data.RoadTests.RoadTest(vehicle)
+        Add(new Data.RoadTests.RoadTest(vehicle)
         {
             Date = Day,
             Odometer = OdometerReading.Read("71 200", OdometerUnit.Miles),
@@ -176,12 +185,12 @@ internal sealed class ShopOfEveryKind
             Defects = "seal weeps",
             Fix = "new seal",
         });
-        shop.Add(new Retorque(vehicle) { Date = Day, What = "propshaft flange", Torque = Noted.Torque("65 Nm", Source.Measured), Initials = "AT" });
+        Add(new Retorque(vehicle) { Date = Day, What = "propshaft flange", Torque = Noted.Torque("65 Nm", Source.Measured), Initials = "AT" });
     }
 
     private void Work(AxleComponent axle)
     {
-        var wanted = shop.Add(new WantedPart(vehicle, WantedKind.Tyres)
+        var wanted = Add(new WantedPart(vehicle, WantedKind.Tyres)
         {
             Title = "longer tyres",
             Windows = [new(WindowOf.Circumference, "2.2 m", "2.4 m")],
@@ -192,7 +201,7 @@ internal sealed class ShopOfEveryKind
             DroppedFor = "too wide",
             Notes = "ask at the bridge",
         });
-        var job = shop.Add(new Job(vehicle)
+        var job = Add(new Job(vehicle)
         {
             Title = "Swap the axle",
             Description = "with new seals",
@@ -202,9 +211,43 @@ internal sealed class ShopOfEveryKind
             BlockedBy = "machine shop",
             WaitsForId = wanted.Id,
         });
-        shop.Add(new WorkEntry(job) { Date = Day, Hours = "2:30", Who = "Odo", What = "pulled the shafts" });
-        var receipt = shop.Add(new Attachment(job) { FileName = "receipt.pdf", MediaType = "application/pdf", Sha256 = new('b', 64), Length = 9 });
-        shop.Add(new Cost(vehicle, job) { Date = Day, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
+        Add(new WorkEntry(job) { Date = Day, Hours = "2:30", Who = "Odo", What = "pulled the shafts" });
+        var receipt = Add(new Attachment(job) { FileName = "receipt.pdf", MediaType = "application/pdf", Sha256 = new('b', 64), Length = 9 });
+        Add(new Cost(vehicle, job) { Date = Day, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
+    }
+
+    // What no list that has to be quick shows.
+    private void ReadByTheMapper()
+    {
+        var job = Add(new Job(vehicle) { Title = "Balance the shaft" });
+        Add(new OutsideWork(job, supplier) { What = "balance", Sent = Day, Promised = Day.AddDays(7), Back = Day.AddDays(9), Certificate = "1182" });
+        var hunt = Add(new WantedPart(vehicle, WantedKind.Axle) { Title = "longer axle" });
+        Add(new Offer(hunt)
+        {
+            What = "axle from a van",
+            Place = "row 6",
+            SupplierId = supplier.Id,
+            Claimed = "3.08",
+            Price = Price,
+            Contact = "after six",
+            Seen = Day,
+            Expires = Day.AddDays(30),
+            Notes = "rusty",
+        });
+        var axle = Add(new AxleComponent { Name = "van axle" });
+        Add(new DonorPiece(donor) { What = "axle", State = PieceState.Taken, Day = LooseDay.Read("May 2024"), ComponentId = axle.Id, Income = Price });
+        Add(new Plan(vehicle) { Name = "longer legs", Date = Day, Changes = [new(Position.RearAxle, "3.08", null), new(Position.Tyres, "", Add(new WheelSetComponent { Name = "tall", SizeText = "235/75R15" }).Id)], State = PlanState.Rejected, Reason = "too slow uphill" });
+        Add(new Deadline(vehicle) { What = "second look", Day = Day, Done = Day.AddDays(1) });
+        var decision = Add(new Decision(vehicle) { Date = Day, What = "3.08", Why = "quiet", AgreedBy = "Agnes" });
+        Add(new Note(decision) { Date = Day, Title = "asked twice", Body = "on the telephone" });
+        Add(new Workshop { Name = "Thorley's shed", Address = "at the bridge", Currency = "GBP" });
+    }
+
+    private T Add<T>(T entry)
+        where T : Entered
+    {
+        entries.Add(shop.Add(entry));
+        return entry;
     }
 
     private static StatedPiece Piece() => new(

@@ -19,7 +19,7 @@ public sealed class AttachmentCommandsTests : IDisposable
     public void Come_back_as_they_went_in()
     {
         var (photo, receipt) = (File("pinion.jpg", "light"), File("brakes.pdf", "48.60 EUR"));
-        Assert.Equal("Kept pinion.jpg (photo, 0 kB) with Harrow yard axle.\n", Said.By("attach", photo, "--to", "Harrow yard", "--taken", "spring 2024", "--database", Record).Output.ReplaceLineEndings("\n"));
+        Assert.Equal("Kept pinion.jpg (photo, 5 bytes) with Harrow yard axle.\n", Said.By("attach", photo, "--to", "Harrow yard", "--taken", "spring 2024", "--database", Record).Output.ReplaceLineEndings("\n"));
         var kept = Said.By("attach", receipt, "--to", "job rear", "--what", "receipt", "--caption", "union and line", "--database", Record, "--json").Json;
         Assert.Equal(("receipt", "application/pdf", 9), (kept.GetProperty("what").GetString(), kept.GetProperty("mediaType").GetString(), kept.GetProperty("bytes").GetInt32()));
 

@@ -1,3 +1,5 @@
+using Microsoft.Data.Sqlite;
+
 namespace BuildLog.Tui.Tests.Commands;
 
 /// <summary>Finding, and going back and forth, on a record that lies on disk between the commands.</summary>
@@ -25,6 +27,23 @@ public sealed class ChangesAndSearchTests : IDisposable
         var changes = Said.By("changes", "brin", "--database", file, "--json").Json.GetProperty("changes");
         Assert.Equal(["did again: added vehicle Brindle", "undid: added vehicle Brindle", "added vehicle Brindle"], changes.EnumerateArray().Select(change => change.GetProperty("did").GetString()));
         Assert.Equal(changes[1].GetProperty("id").GetInt64(), changes[0].GetProperty("undoes").GetInt64());
+    }
+
+    [Fact]
+    public async Task A_command_that_finds_another_program_writing_says_so_and_waits_for_it()
+    {
+        var file = Path.Combine(folder, "shop.db");
+        using (var shop = BuildLog.Data.Files.ShopFile.Open(file)) shop.Add(new BuildLog.Data.Vehicles.Vehicle { Name = "Brindle" });
+
+        await using var other = new SqliteConnection($"Data Source={file};Pooling=False");
+        await other.OpenAsync(TestContext.Current.CancellationToken);
+        await using var held = await other.BeginTransactionAsync(TestContext.Current.CancellationToken);
+        var undoing = Task.Run(() => Said.By("undo", "--database", file), TestContext.Current.CancellationToken);
+        await Task.Delay(TimeSpan.FromSeconds(4), TestContext.Current.CancellationToken);
+        await held.RollbackAsync(TestContext.Current.CancellationToken);
+        var said = await undoing;
+        Assert.Equal((0, "Undid: added vehicle Brindle."), (said.ExitCode, said.Output.TrimEnd()));
+        Assert.StartsWith($"Another program is writing to {file}. Waiting for it, ", said.Errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,6 +48,7 @@ public sealed class PapersActsTests : IDisposable
         acts.Attach(view.Type(("file", PathOf("balance.txt"))), Bittern);
         var file = Directory.EnumerateFiles(AttachmentStore.Beside(small.Shop.Path).Folder, "*", SearchOption.AllDirectories).Single();
 
+        Assert.Null(Assert.Single(acts.Read(Bittern).Rows).Trouble);
         File.WriteAllText(file, "residual 40 g");
         var paper = Assert.Single(acts.Read(Bittern).Rows);
         Assert.Contains("no longer what was put in", paper.Trouble, StringComparison.Ordinal);
