@@ -25,6 +25,10 @@ public sealed class AxleComponent : BoltedComponent
     /// <summary>Further reduction in the hubs; null where there is none. A turn count has it inside, teeth and tags have not.</summary>
     public Noted? HubReduction { get; set; }
 
+    /// <summary>Low over high of an axle with two ratios, as <see cref="TwoSpeedAxle.ReadStep"/> reads it; null for one ratio. All else here is of high, the one for the road.</summary>
+    [NotMapped]
+    public Noted? LowStep { get => Specs.Of(Spec.LowStep); set => Specs.Put(Spec.LowStep, value); }
+
     /// <summary>Mounting face to mounting face.</summary>
     [NotMapped]
     public Noted? HubFaces { get => Specs.Of(Spec.HubFaces); set => Specs.Put(Spec.HubFaces, value); }

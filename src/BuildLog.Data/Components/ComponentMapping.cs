@@ -1,5 +1,6 @@
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Tyres;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Components;
@@ -113,6 +114,6 @@ internal static class ComponentMapping
         wheels.Words(c => c.Construction)
             .Needs("Kind", "wheels", "SizeText", "Construction")
             .Noted(c => c.Worn, 0, 0.03)
-            .Noted(c => c.StatedCircumference, WheelSetComponent.SmallestCircumference, WheelSetComponent.LargestCircumference);
+            .Noted(c => c.StatedCircumference, RollReading.Smallest, RollReading.Largest);
     }
 }

@@ -39,6 +39,10 @@ public sealed class TransmissionComponent : Component
     [NotMapped]
     public Noted? TorqueRating { get => Specs.Of(Spec.TorqueRating); set => Specs.Put(Spec.TorqueRating, value); }
 
+    /// <summary>What is said of reverse, as a plain number.</summary>
+    [NotMapped]
+    public Noted? Reverse { get => Specs.Of(Spec.Reverse); set => Specs.Put(Spec.Reverse, value); }
+
     /// <summary>The teeth of all its gears as typed, as <see cref="GearTrain"/> reads them; null while nobody has counted them.</summary>
     public string? GearTeeth { get; set; }
 

@@ -7,14 +7,12 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Data.Components;
 
 /// <summary>A set of wheels with their tyres. Its roll-outs are kept as sessions.</summary>
+/// <remarks>One set is on both axles, unless the front one has a set of its own.</remarks>
 public sealed class WheelSetComponent : BoltedComponent
 {
-    internal const double SmallestCircumference = 0.8;
-    internal const double LargestCircumference = 6;
-
     public override string Kind => "wheel-and-tyre set";
 
-    public override IReadOnlyList<Position> Positions => [Position.Tyres];
+    public override IReadOnlyList<Position> Positions => [Position.Tyres, Position.FrontTyres];
 
     /// <summary>The marking as typed; empty if it was not read.</summary>
     public string SizeText
@@ -74,8 +72,8 @@ public sealed class WheelSetComponent : BoltedComponent
         base.Check();
         if (Size is { } size && size.Construction != Construction)
             throw new RefusedException("construction", $"'{SizeText}' marks a {InWords(size.Construction)} tyre, not a {InWords(Construction)} one.", "");
-        if (StatedCircumference is { Si: not (>= SmallestCircumference and <= LargestCircumference) })
-            throw new RefusedException("circumference", FormattableString.Invariant($"'{StatedCircumference}' is no rolling circumference: road tyres cover {SmallestCircumference} to {LargestCircumference} m a turn."), "2.04 m");
+        if (StatedCircumference is { Si: not (>= RollReading.Smallest and <= RollReading.Largest) })
+            throw new RefusedException("circumference", FormattableString.Invariant($"'{StatedCircumference}' is no rolling circumference: road tyres cover {RollReading.Smallest} to {RollReading.Largest} m a turn."), "2.04 m");
     }
 
     private static string InWords(Construction construction) => construction == Construction.Radial ? "radial" : "bias";

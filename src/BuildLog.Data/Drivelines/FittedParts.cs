@@ -35,6 +35,7 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
     {
         Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, Find(Spec.StallSpeed.InWords()), Find(Spec.StallTorqueRatio.InWords())) : null,
         TorqueRating = Find(Spec.TorqueRating.InWords()),
+        Reverse = Find(Spec.Reverse.InWords()),
         Front = new()
         {
             BellHousing = box.BellHousing,
@@ -70,6 +71,7 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
         TorqueRating = Find(Spec.TorqueRating.InWords()),
         Quoted = Quoted(PartNumbers.Ratio),
         HubReduction = Find(PartNumbers.HubReduction),
+        LowStep = Find(Spec.LowStep.InWords()),
         PinionFlange = axle.PinionFlange,
         Perches = Find(Spec.Perches.InWords()),
         PinionToPerch = Find(Spec.PinionToPerch.InWords()),

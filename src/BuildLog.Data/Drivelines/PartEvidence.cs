@@ -15,6 +15,7 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
         => [.. Numbers(component).Select(number => number with { Position = position })];
 
     /// <summary>The driveline with this part in it.</summary>
+    /// <remarks>The front wheels' own set stands beside the rear one: join that before it.</remarks>
     public Driveline Joined(Driveline chain, Component component, Position position)
     {
         var parts = new FittedParts(Numbers(component));
@@ -28,6 +29,7 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
             PropshaftComponent shaft => chain with { Propshaft = parts.Of(shaft) },
             AxleComponent axle when position == Position.FrontAxle => chain with { FrontAxle = parts.Of(axle) },
             AxleComponent axle => chain with { RearAxle = parts.Of(axle) },
+            WheelSetComponent set when position == Position.FrontTyres => chain with { Tyres = chain.Tyres is { } rear ? rear with { FrontPair = parts.Of(set) } : null },
             WheelSetComponent set => chain with { Tyres = parts.Of(set) },
             SpeedometerComponent meter => chain with { Speedometer = parts.Of(meter) },
             _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),

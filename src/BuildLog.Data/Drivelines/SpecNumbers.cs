@@ -22,7 +22,7 @@ internal static class SpecNumbers
     {
         var typed = line.Read(noted.Text).OrRefuse();
         var meantAsItStands = line.IsNominal && noted.Source != Source.Measured;
-        return new(typed.StandardUncertainty > 0 || meantAsItStands ? typed.ToMeasured(name) : ToItsLastDigit(typed, name), noted.Source, noted.Text);
+        return new(line.SaysHowSure || typed.StandardUncertainty > 0 || meantAsItStands ? typed.ToMeasured(name) : ToItsLastDigit(typed, name), noted.Source, noted.Text);
     }
 
     private static IEnumerable<NumberKnown?> OfPiece(StatedPiece piece, int k)

@@ -84,7 +84,7 @@ internal sealed class VehicleHistory
     private Driveline Chain(IReadOnlyList<Fitment> fitted)
     {
         var chain = new Driveline { DrivesInFront = vehicle.DrivesInFront };
-        foreach (var fitment in fitted) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
+        foreach (var fitment in fitted.OrderBy(fitment => fitment.Position)) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
         return numbers.Moved(chain);
     }
 }

@@ -10,5 +10,6 @@ internal static class KnownMigrations
         "20261125221700_MonthsOfSwaps",
         "20261125225032_ChangesAndSearch",
         "20261126014805_LooseDays",
+        "20261126125048_FrontTyresAndLowStep",
     ];
 }

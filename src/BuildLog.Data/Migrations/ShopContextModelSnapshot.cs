@@ -1040,7 +1040,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Fitments_Off", "(\"ToDate\" IS NULL) + (\"ToOrder\" IS NULL) IN (0, 2)");
 
-                            t.HasCheckConstraint("CK_Fitments_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
+                            t.HasCheckConstraint("CK_Fitments_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'FrontTyres', 'Speedometer')");
 
                             t.HasCheckConstraint("CK_Fitments_ToAsTyped", "(\"ToAsTypedText\" IS NOT NULL OR (\"ToAsTypedEarliest\" IS NULL AND \"ToAsTypedLatest\" IS NULL)) AND (\"ToAsTypedEarliest\" IS NULL OR \"ToAsTypedLatest\" IS NULL OR \"ToAsTypedEarliest\" <= \"ToAsTypedLatest\")");
 
@@ -1803,7 +1803,7 @@ namespace BuildLog.Data.Migrations
 
                     b.ToTable("PlannedChanges", null, t =>
                         {
-                            t.HasCheckConstraint("CK_PlannedChanges_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'Speedometer')");
+                            t.HasCheckConstraint("CK_PlannedChanges_Position", "\"Position\" IN ('Engine', 'Transmission', 'Overdrive', 'TransferCase', 'Propshaft', 'FrontPropshaft', 'RearAxle', 'FrontAxle', 'Tyres', 'FrontTyres', 'Speedometer')");
 
                             t.HasCheckConstraint("CK_PlannedChanges_What", "\"ComponentId\" IS NOT NULL OR length(trim(\"Listed\")) > 0");
                         });
@@ -2237,6 +2237,8 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_LoadedRadius", "\"Spec\" <> 'LoadedRadius' OR \"NumberSi\" BETWEEN 0.1 AND 1.0");
 
+                            t.HasCheckConstraint("CK_Specs_LowStep", "\"Spec\" <> 'LowStep' OR \"NumberSi\" BETWEEN 1.05 AND 2.5");
+
                             t.HasCheckConstraint("CK_Specs_LowestPull", "\"Spec\" <> 'LowestPull' OR \"NumberSi\" BETWEEN 0.0 AND 1000.0");
 
                             t.HasCheckConstraint("CK_Specs_Mass", "\"Spec\" <> 'Mass' OR \"NumberSi\" BETWEEN 100.0 AND 60000.0");
@@ -2283,6 +2285,8 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_RearSprings", "\"Spec\" <> 'RearSprings' OR \"NumberSi\" BETWEEN 0.3 AND 2.0");
 
+                            t.HasCheckConstraint("CK_Specs_Reverse", "\"Spec\" <> 'Reverse' OR \"NumberSi\" BETWEEN 0.3 AND 20.0");
+
                             t.HasCheckConstraint("CK_Specs_RimWidth", "\"Spec\" <> 'RimWidth' OR \"NumberSi\" BETWEEN 0.05 AND 0.6");
 
                             t.HasCheckConstraint("CK_Specs_RollingResistance", "\"Spec\" <> 'RollingResistance' OR \"NumberSi\" BETWEEN 0.003 AND 0.4");
@@ -2291,7 +2295,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Specs_SlipStroke", "\"Spec\" <> 'SlipStroke' OR \"NumberSi\" BETWEEN 0.0 AND 1.0");
 
-                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'CriticalAltitude', 'PilotBore', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'Spigot', 'ClutchRating', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'Perches', 'PinionToPerch', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude', 'GravityHeight', 'Wheelbase', 'FrontSprings', 'RearSprings', 'FrontPad', 'RearPad')");
+                            t.HasCheckConstraint("CK_Specs_Spec", "\"Spec\" IN ('TorquePoints', 'PeakTorque', 'PeakTorqueAt', 'PeakPower', 'PeakPowerAt', 'LowestPull', 'CriticalAltitude', 'PilotBore', 'StallSpeed', 'StallTorqueRatio', 'TorqueRating', 'Spigot', 'ClutchRating', 'Reverse', 'LowStep', 'PitchCircle', 'Bore', 'HubFaces', 'Droop', 'Bump', 'Perches', 'PinionToPerch', 'LoadedRadius', 'RimWidth', 'Offset', 'JointRating', 'SlipStroke', 'SlipOut', 'OutputSide', 'OutputPlan', 'PinionSide', 'PinionPlan', 'TurnsWanted', 'PulsesPerTurn', 'Correction', 'Mass', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'DrivenShare', 'Altitude', 'GravityHeight', 'Wheelbase', 'FrontSprings', 'RearSprings', 'FrontPad', 'RearPad')");
 
                             t.HasCheckConstraint("CK_Specs_Spigot", "\"Spec\" <> 'Spigot' OR \"NumberSi\" BETWEEN 0.005 AND 0.1");
 

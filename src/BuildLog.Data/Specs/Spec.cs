@@ -19,8 +19,10 @@ public enum Spec
     TorqueRating,
     Spigot,
     ClutchRating,
+    Reverse,
 
     // Axle and wheels.
+    LowStep,
     PitchCircle,
     Bore,
     HubFaces,

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
 
 namespace BuildLog.Data.Specs;
@@ -11,7 +12,11 @@ namespace BuildLog.Data.Specs;
 /// <param name="High">Largest value that only nonsense is above.</param>
 /// <param name="Read">What a text means.</param>
 /// <param name="IsNominal">It is stated, not measured: unless somebody did measure it, it is meant as it stands.</param>
-public sealed record SpecLine(string Words, Unit Unit, double Low, double High, Func<string, Parsed<Typed>> Read, bool IsNominal);
+public sealed record SpecLine(string Words, Unit Unit, double Low, double High, Func<string, Parsed<Typed>> Read, bool IsNominal)
+{
+    /// <summary>Reading it says how sure it is: teeth are exact, whoever counted them.</summary>
+    public bool SaysHowSure { get; init; }
+}
 
 /// <summary>What the numbers are called and what they can be.</summary>
 /// <remarks>Ranges are wide on purpose: outside is a slip of the pen. Where one is widened, a migration has to follow, and a test says so.</remarks>
@@ -36,6 +41,9 @@ public static class SpecSheet
         [Spec.Spigot] = Measured("spigot", Units.Millimetre, 0.005, 0.1, "15.00 mm"),
         [Spec.ClutchRating] = Nominal("clutch rating", Units.NewtonMetre, 10, 10_000, "320 N·m"),
 
+        [Spec.Reverse] = Measured("reverse ratio", Units.One, 0.3, 20, "2.20"),
+
+        [Spec.LowStep] = new("low over high of a two-speed axle", Units.One, 1.05, 2.5, TwoSpeedAxle.ReadStep, IsNominal: true) { SaysHowSure = true },
         [Spec.PitchCircle] = Nominal("bolt circle", Units.Millimetre, 0.05, 0.4, "114.3 mm"),
         [Spec.Bore] = Measured("centre bore", Units.Millimetre, 0.03, 0.4, "66.1 mm"),
         [Spec.HubFaces] = Measured("hub face to hub face", Units.Millimetre, 0.6, 3, "1480 mm"),

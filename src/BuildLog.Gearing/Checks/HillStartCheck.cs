@@ -33,16 +33,16 @@ public sealed class HillStartCheck : ICheck
         var ends = start.EndedByGrip ? "the driven wheels spin first" : "the engine gives up first";
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
-            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(driveline)}",
+            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}",
             Finding.OwnersGoal)
         {
             Cures = [Cure(driveline, start, goal.Gradient.Value)],
         });
     }
 
-    private static string ByRule(Driveline driveline)
+    private static string ByRule(Pull pull)
     {
-        if (Startability.Of(Pull.Of(driveline)!) is not { } gradient) return "";
+        if (Startability.Of(pull) is not { } gradient) return "";
 
         var rounded = Math.Round(gradient, 2);
         return $" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)}: {Startability.EnoughFor(rounded)}.";
@@ -50,14 +50,14 @@ public sealed class HillStartCheck : ICheck
 
     private static string Cure(Driveline driveline, HillStart start, double gradient)
     {
-        var pull = Pull.Of(driveline)!;
+        var pull = start.Pull;
         if (start.EndedByGrip)
         {
             var share = ((pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value) - (HillStart.Shift(driveline) * gradient);
             return share.Value > 1 ? "no load on the driven wheels is enough: softer, grippier tyres" : $"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels";
         }
 
-        var times = pull.Resistance.At(0, gradient) / pull.PullAwayForce(start.Step);
+        var times = pull.Resistance.At(0, gradient) / start.Force;
         return $"an overall low ratio of {Rounded.Value(LowRange.OverallRatio(driveline)! * times, Units.One)}";
     }
 

@@ -8,12 +8,15 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>Each ratio is one that such a part usually has; where it is not, the slip that would explain it is asked about.</summary>
 /// <remarks>
-/// <code>axle without hubs 2.2 to 7.2;   first gear 2.2 to 7.1, top 0.50 to 1.10, each gear below the one before;   overdrive 0.50 to 0.95;   transfer case high 1.00 to 1.25, low 1.9 to 4.3</code>
+/// <code>axle without hubs 2.2 to 7.2;   first gear 2.2 to 7.1, top 0.50 to 1.10, each gear below the one before;   overdrive 0.50 to 0.95;   transfer case high 1.00 to 1.25, low 1.9 to 4.3;   two-speed axle low over high 1.33 to 1.45</code>
 /// <para>
 /// Verdict: the 95 % interval against the usual ratios of light vehicles. All of them are from memory, so the worst it says is watch: crawler gears and
 /// trucks lie outside and are right. Gearboxes of one or two gears are not judged by their ends.
 /// </para>
-/// <para>A three-speed automatic's first gear follows from second and reverse, usually 1.7 to 2.7: see <see cref="SimpsonTrain"/>.</para>
+/// <para>
+/// A three-speed automatic's first gear follows from second and reverse: the one that is typed, else the usual 1.7 to 2.7. See <see cref="SimpsonTrain"/>; another build is not
+/// bound so, hence never more than a watch.
+/// </para>
 /// <para>Cures: the questions of <see cref="RatioTraps"/>, each with the ratio it would be. Source: common practice, from memory.</para>
 /// </remarks>
 public sealed class RatioPlausibleCheck : ICheck
@@ -41,8 +44,16 @@ public sealed class RatioPlausibleCheck : ICheck
             if (transfer.Low is { } low) yield return Part(Position.TransferCase, low, UsualLow, "", "transfer case's low");
         }
 
-        if (driveline.RearAxle is { } rear) yield return Axle(rear, Position.RearAxle);
-        if (driveline.FrontAxle is { } front) yield return Axle(front, Position.FrontAxle);
+        foreach (var finding in Axles(driveline)) yield return finding;
+    }
+
+    private IEnumerable<Finding> Axles(Driveline driveline)
+    {
+        foreach (var (axle, position) in ((Axle?, Position)[])[(driveline.RearAxle, Position.RearAxle), (driveline.FrontAxle, Position.FrontAxle)])
+        {
+            if (axle is not null) yield return Axle(axle, position);
+            if (axle?.LowStep is { } step) yield return Part(position, step, TwoSpeedAxle.UsualStep, "", $"{position.InWords()}'s low over high");
+        }
     }
 
     // A share names the drop of engine speed or the gain of road speed, and nobody says which.
@@ -94,10 +105,12 @@ public sealed class RatioPlausibleCheck : ICheck
             : Say(Position.Transmission, Verdict.Fits, Because.Inside, "First and top gear are usual ones, and each gear is faster than the one before.");
     }
 
-    // Two planetary sets on one sun shaft leave first gear no choice but between the usual reverses.
+    // Two planetary sets on one sun shaft leave first gear no choice beside second and reverse.
     private Finding? TwoSets(Transmission box)
     {
-        if (box is not { Converter: not null, Gears: [{ Ratio: { Source: not Source.TeethCounted, Value: { } first } }, { Ratio.Value: { } second }, { Ratio.Value.Value: 1 }] }) return null;
+        if (box is not { Converter: not null, Gears: [{ Ratio: { Value: { } first } known }, { Ratio.Value: { } second }, { Ratio.Value.Value: 1 }] }) return null;
+        if (box.Reverse is { } reverse) return BesideReverse(first, second, reverse.Value);
+        if (known.Source == Source.TeethCounted) return null;
 
         var usual = new Window(SimpsonTrain.FirstBeside(second, UsualReverse.Low).Value, SimpsonTrain.FirstBeside(second, UsualReverse.High).Value);
         return Verdicts.Judge(first, usual, limitIsVerified: false).Verdict == Verdict.Fits ? null
@@ -108,6 +121,25 @@ public sealed class RatioPlausibleCheck : ICheck
                 Wanted = usual,
                 Advice = ["read both ratios on the data sheet again, with reverse: first = second + (second − 1) · reverse", "count the teeth of its planetary sets"],
             };
+    }
+
+    private Finding? BesideReverse(Measured first, Measured second, Measured reverse)
+    {
+        if (SimpsonTrain.CanBe(first, second, reverse)) return null;
+
+        var expected = SimpsonTrain.FirstBeside(second, reverse);
+        var wanted = new Window(expected.Interval95.Low, expected.Interval95.High);
+        return Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit,
+            $"Beside a second gear of {Rounded.WithInterval(second, Units.One)} and a reverse of {Rounded.WithInterval(reverse, Units.One)} a three-speed automatic of two planetary sets has a first of {Rounded.WithInterval(expected, Units.One)}, not {Rounded.WithInterval(first, Units.One)}.") with
+        {
+            Value = first,
+            Wanted = wanted,
+            Advice =
+            [
+                $"read first, second and reverse on the data sheet again: first = {Rounded.WithInterval(expected, Units.One)} would agree, or a reverse of {Rounded.WithInterval((first - second) / (second - 1), Units.One)}",
+                "count the teeth of its planetary sets; a box of another build is not bound so",
+            ],
+        };
     }
 
     private Finding Part(Position position, Known? ratio, Window usual, string cure, string? name = null)

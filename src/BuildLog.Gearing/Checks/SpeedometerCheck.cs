@@ -31,32 +31,40 @@ public sealed class SpeedometerCheck : ICheck
         var missing = Lacking(driveline, meter).ToList();
         return missing.Count > 0
             ? [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", missing, Limit)]
-            : [Judge(driveline, meter.Wanted!.Value, meter.Drive!)];
+            : [Judge(driveline, meter, meter.Wanted!.Value, meter.Drive!)];
     }
 
     /// <summary>What it shows against the truth; null while a part or a number is missing.</summary>
     public static Reading? Reads(Driveline driveline)
-        => driveline.Speedometer is { Wanted: { } wanted, Drive: { } drive } meter && !Lacking(driveline, meter).Any()
-            ? Reading.Of(
-                CableTurns.PerMetre(drive, driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value),
-                wanted.Value)
-            : null;
+        => driveline.Speedometer is { } meter && !Lacking(driveline, meter).Any() ? Reads(driveline, meter) : null;
 
-    private Finding Judge(Driveline driveline, Measured wanted, SpeedometerDrive drive)
+    // Nothing is lacking.
+    private static Reading Reads(Driveline driveline, Speedometer meter)
+        => Reading.Of(
+            CableTurns.PerMetre(meter.Drive!, driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value),
+            meter.Wanted!.Value);
+
+    private Finding Judge(Driveline driveline, Speedometer meter, Measured wanted, SpeedometerDrive drive)
     {
         var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value);
-        var reading = Reads(driveline)!;
+        var reading = Reads(driveline, meter);
         var error = reading.OdometerError;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
             $"At a true 100 km/h the speedometer shows {Said.Number(reading.Shown(100 / 3.6), Units.KilometrePerHour, 0)}; wanted {SpeedometerLaw.Shown(100).Low:0} to {SpeedometerLaw.Shown(100).High:0} km/h. "
-                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.",
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{InLow(driveline, drive, reading)}",
             Limit)
         {
             Cures = [.. Gears(drive, axle, transfer, tyre, wanted)],
             Windows = [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / drive.Correction, Lawful)],
         });
     }
+
+    // What is driven before the axle turns faster in its low, and a wheel does not.
+    private static string InLow(Driveline driveline, SpeedometerDrive drive, Reading reading)
+        => drive.Pickup != Pickup.Wheel && driveline.DrivingAxle?.LowStep is { } step
+            ? $" In the axle's low it shows {Said.Number(reading.Shown(100 / 3.6) * step.Value, Units.KilometrePerHour, 0)} there."
+            : "";
 
     private static IEnumerable<string> Gears(SpeedometerDrive drive, Measured axle, Measured transfer, Measured tyre, Measured wanted)
         => drive.DrivenTeeth is null ? []

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>axle mass / sum of the tyres' loads ≤ 1</code>
 /// <para>
-/// Where wheelbase and height of gravity are known, what the rear axle carries on the owner's hill is told, not judged: a tyre that stands or creeps may carry
+/// Where wheelbase and height of gravity are known, what the lower axle carries on the owner's hill is told, not judged: a tyre that stands or creeps may carry
 /// more. See <see cref="WeightTransfer"/>.
 /// </para>
 /// <para>Loads, the passenger tyre on a truck and their sources see <see cref="TyreLoad"/>.</para>
@@ -25,7 +25,7 @@ public sealed class TyreLoadCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => driveline is { AxleMasses: { } masses, Tyres: { } tyres }
-            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, ""), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals))]
+            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, OnTheHill(driveline, goals, down: true)), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals, down: false))]
             : [];
 
     private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin, string further)
@@ -51,14 +51,15 @@ public sealed class TyreLoadCheck : ICheck
         });
     }
 
-    private static string OnTheHill(Driveline driveline, OwnersGoals goals)
+    private static string OnTheHill(Driveline driveline, OwnersGoals goals, bool down)
     {
         if ((goals.HillStart?.Gradient ?? goals.Hill?.Gradient) is not { } hill
             || driveline is not { AxleMasses: { Front.Value: { } front, Rear.Value: { } rear }, Load: { GravityHeight.Value: { } height, Wheelbase.Value: { } wheelbase } })
             return "";
 
-        var carried = rear + WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
-        return $" Up a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.";
+        var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
+        var carried = down ? front + moved : rear + moved;
+        return $" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.";
     }
 
     private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)

@@ -46,6 +46,9 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
     /// <summary>The engine torque its maker allows at the input, N·m.</summary>
     public Known? TorqueRating { get; init; }
 
+    /// <summary>What is said of reverse, as a plain number; null where nobody said it.</summary>
+    public Known? Reverse { get; init => field = value.AboveZero("A reverse ratio", "2.20"); }
+
     public GearboxFront Front { get; init; } = new();
 
     /// <summary>Flange or spline behind it, in the shop's words.</summary>
@@ -116,6 +119,9 @@ public sealed record Axle(string Name, Known? Ratio)
 
     /// <summary>The hubs' part of the ratio; null for none.</summary>
     public Known? HubReduction { get; init => field = value.AboveZero("A hub reduction", "2.00"); }
+
+    /// <summary>Low over high of an axle with two ratios, whose <see cref="Ratio"/> is the one for the road; null for one ratio.</summary>
+    public Known? LowStep { get; init => field = value.AboveZero("A two-speed axle's step", "1.39"); }
 
     /// <summary>What the propshaft bolts to, in the shop's words.</summary>
     public string? PinionFlange { get; init; }

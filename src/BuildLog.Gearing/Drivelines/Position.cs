@@ -12,6 +12,7 @@ public enum Position
     RearAxle,
     FrontAxle,
     Tyres,
+    FrontTyres,
     Speedometer,
 }
 
@@ -29,6 +30,7 @@ public static class PositionWords
         Position.RearAxle => "axle",
         Position.FrontAxle => "front axle",
         Position.Tyres => "tyres",
+        Position.FrontTyres => "front tyres",
         Position.Speedometer => "speedometer",
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };

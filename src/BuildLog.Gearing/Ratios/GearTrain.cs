@@ -11,6 +11,9 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
 {
+    /// <summary>Of two planetary sets, as a plain number; null where the text says nothing of it.</summary>
+    public double? Reverse { get; private init; }
+
     private const string Direct = "1";
     private const string PlanetarySets = "planetary";
     private const string Right = "29/19 31/14 25/18 1";
@@ -29,7 +32,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
             ? Planetary.Read(input).Then(first => Planetary.Read(output).Then<GearTrain>(second =>
             {
                 var train = new SimpsonTrain(first, second);
-                return new GearTrain([new(train.First, $"{first} and {second}"), new(train.Second, $"{first}"), new(1, "direct")]);
+                return new GearTrain([new(train.First, $"{first} and {second}"), new(train.Second, $"{first}"), new(1, "direct")]) { Reverse = -train.Reverse };
             }))
             : new Refusal("teeth", $"{Shown.Quoted(text)}: an automatic of this kind has two planetary sets, ring over sun of each.", "planetary 75/30 75/33");
 

@@ -17,6 +17,9 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
 
     public static readonly RatioRange Hub = new("hub reduction", 1, 6, "1.00");
 
+    /// <summary>Low over high of a two-speed axle.</summary>
+    public static readonly RatioRange AxleStep = new("two-speed axle's low over high", 1.05, 2.5, "1.39");
+
     /// <exception cref="RefusedException">The ratio is outside the range.</exception>
     public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
 

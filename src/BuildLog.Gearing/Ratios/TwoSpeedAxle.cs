@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Ratios;
 
@@ -16,6 +17,8 @@ namespace BuildLog.Gearing.Ratios;
 /// <param name="Step">Low over high.</param>
 public sealed record TwoSpeedAxle(Measured High, Measured Step)
 {
+    private const string PlanetarySet = "planetary";
+
     /// <summary>From memory: it may ask, never decide.</summary>
     public static readonly Window UsualStep = new(1.33, 1.45);
 
@@ -25,4 +28,22 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
 
     /// <summary>Both counted: the step is their quotient, and what the counts share cancels in it.</summary>
     public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high, low / high);
+
+    /// <summary>Reads a step: <c>1.39</c>; both printed ratios, low over high, <c>9.04/6.50</c>; or its teeth, ring over sun, <c>planetary 46/18</c>.</summary>
+    public static Parsed<Typed> ReadStep(string text)
+        => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch
+        {
+            [PlanetarySet, var set] => Planetary.Read(set).Then(read => Checked(read.SunHeld, 0, text)),
+            [var pair] when pair.Split('/') is [var low, var high] => QuotedRatio.Read(low, RatioRange.Axle).Then(one => QuotedRatio.Read(high, RatioRange.Axle).Then(other => Quotient(one, other, text))),
+            _ => QuotedRatio.Read(text, RatioRange.AxleStep).Then(quoted => Checked(quoted.Ratio, quoted.StandardUncertainty, text)),
+        };
+
+    private static Parsed<Typed> Quotient(QuotedRatio low, QuotedRatio high, string text)
+    {
+        var step = low.Ratio / high.Ratio;
+        return Checked(step, step * Math.Sqrt(Math.Pow(low.StandardUncertainty / low.Ratio, 2) + Math.Pow(high.StandardUncertainty / high.Ratio, 2)), text);
+    }
+
+    private static Parsed<Typed> Checked(double step, double u, string text)
+        => RatioRange.AxleStep.Accepts(step) ? new Typed(step, Units.One, text.Trim(), u) : RatioRange.AxleStep.Refuse(step);
 }

@@ -18,6 +18,12 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep Step)
 {
+    /// <summary>What was computed with.</summary>
+    public required Pull Pull { get; init; }
+
+    /// <summary>Newtons at the wheels as it pulls away.</summary>
+    public Measured Force => ForceOf(Pull, Step);
+
     /// <summary>Part of the weight that a grade moves onto the driven wheels for each sine of it: positive behind, negative in front, none with all wheels driven or where height and wheelbase are not known.</summary>
     public static Measured Shift(Driveline driveline)
     {
@@ -39,8 +45,10 @@ public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep St
         if (LowRange.LowestStep(driveline) is not { } step || Pull.Of(driveline) is not { } pull || DrivenWheels.ShareInLowRange(driveline) is not { } share) return null;
 
         var grip = Hills.ByGrip(driveline.Load!.Grip.Value, share, pull.Resistance.RollingResistance, Shift(driveline));
-        return Hills.Held(pull.PullAwayForce(step) / pull.Resistance.Weight, pull.Resistance.RollingResistance) is { } torque && torque.Value < grip.Value
-            ? new(torque, false, step)
-            : new(grip, true, step);
+        return Hills.Held(ForceOf(pull, step) / pull.Resistance.Weight, pull.Resistance.RollingResistance) is { } torque && torque.Value < grip.Value
+            ? new(torque, false, step) { Pull = pull }
+            : new(grip, true, step) { Pull = pull };
     }
+
+    private static Measured ForceOf(Pull pull, DriveStep step) => pull.PullAwayForce(step) * LowRange.AxleStep(pull.Driveline.DrivingAxle);
 }

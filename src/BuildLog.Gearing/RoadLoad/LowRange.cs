@@ -3,10 +3,10 @@ using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.RoadLoad;
 
-/// <summary>The lowest ratio there is: first gear, the transfer case in low, the axle.</summary>
+/// <summary>The lowest ratio there is: first gear, the transfer case in low, the axle, in low too where it has two speeds.</summary>
 /// <remarks>
-/// <code>i = i_first · i_transfer low · i_axle;   crawl speed = n_idle C/i</code>
-/// <para>Without a transfer case the middle factor is one. An overdrive unit is not engaged. Source: definition.</para>
+/// <code>i = i_first · i_transfer low · i_axle · step;   crawl speed = n_idle C/i</code>
+/// <para>Without a transfer case its factor is one, and so is the step of an axle with one ratio; see <see cref="Ratios.TwoSpeedAxle"/>. An overdrive unit is not engaged. Source: definition.</para>
 /// </remarks>
 public static class LowRange
 {
@@ -19,7 +19,10 @@ public static class LowRange
 
     /// <summary>Engine turns per wheel turn; null where a ratio is not known.</summary>
     public static Measured? OverallRatio(Driveline driveline)
-        => LowestStep(driveline) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;
+        => LowestStep(driveline) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value * AxleStep(driveline.DrivingAxle) : null;
+
+    /// <summary>What the low of a two-speed axle adds; one where it has one ratio.</summary>
+    public static Measured AxleStep(Axle? axle) => axle?.LowStep?.Value ?? 1;
 
     /// <summary>Road speed at idle, m/s; null where a number is not known.</summary>
     public static Measured? CrawlSpeed(Driveline driveline)

@@ -5,9 +5,13 @@ namespace BuildLog.Gearing.Tyres;
 /// <summary>One mark on the floor: so far from the start line after so many turns of the wheel.</summary>
 public sealed record RollReading
 {
+    /// <summary>What road tyres cover a turn, m; beyond is a slip of the pen.</summary>
+    public const double Smallest = 0.8;
+
+    /// <inheritdoc cref="Smallest"/>
+    public const double Largest = 6;
+
     private const string Right = "3:6125mm";
-    private const double Smallest = 0.8;
-    private const double Largest = 6;
 
     /// <param name="turns">Turns of the wheel, above zero.</param>
     /// <param name="distance">Metres from the start line.</param>

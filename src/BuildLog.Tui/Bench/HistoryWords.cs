@@ -40,6 +40,7 @@ public static class HistoryWords
             Cruise(effect.After.CruiseEngineSpeed))
         {
             Findings = $"{Counts(effect.Before).Summary()} → {Counts(effect.After).Summary()}",
+            Moved = [.. SwapWords.Of(effect.Moves)],
             Spent = Spent(effect),
         };
     }

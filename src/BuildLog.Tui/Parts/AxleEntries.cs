@@ -13,6 +13,7 @@ internal sealed class AxleEntries : PartEntries
 {
     private static readonly IReadOnlyList<SpecField<AxleComponent>> Numbers =
     [
+        new(Spec.LowStep, "Two-speed", "low over high 1.39, 9.04/6.50 or planetary 46/18", a => a.LowStep, (a, n) => a.LowStep = n),
         new(Spec.TorqueRating, "Torque rating", "at the wheels, both shafts, such as 2500 Nm", a => a.TorqueRating, (a, n) => a.TorqueRating = n),
         new(Spec.HubFaces, "Hub to hub", "face to face, such as 1480 mm", a => a.HubFaces, (a, n) => a.HubFaces = n),
         new(Spec.Droop, "Droop", "down from ride height, such as 90 mm", a => a.Droop, (a, n) => a.Droop = n),

@@ -19,7 +19,7 @@ public abstract class PartEntries
         Position.Overdrive => new OverdriveEntries(),
         Position.TransferCase => new TransferCaseEntries(),
         Position.RearAxle or Position.FrontAxle => new AxleEntries(),
-        Position.Tyres => new WheelSetEntries(),
+        Position.Tyres or Position.FrontTyres => new WheelSetEntries(),
         Position.Propshaft or Position.FrontPropshaft => new PropshaftEntries(),
         Position.Speedometer => new SpeedometerEntries(),
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),

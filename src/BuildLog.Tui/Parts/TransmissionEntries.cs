@@ -20,6 +20,8 @@ internal sealed class TransmissionEntries : PartEntries
 
     protected override string NameHint => "such as Pinewood five-speed";
 
+    private static readonly SpecField<TransmissionComponent> Reverse = new(Spec.Reverse, "Reverse", "as a plain number, such as 2.20", t => t.Reverse, (t, n) => t.Reverse = n);
+
     private static readonly IReadOnlyList<SpecField<TransmissionComponent>> Numbers =
     [
         new(Spec.StallSpeed, "Stall speed", "such as 2100 rpm", t => t.StallSpeed, (t, n) => t.StallSpeed = n) { ShownWhen = HasConverter },
@@ -51,12 +53,13 @@ internal sealed class TransmissionEntries : PartEntries
                 Check = values => Ratios(values).Select(RatioRange.Gear.Read).Select(read => read.Refusal?.Sentence).FirstOrDefault(sentence => sentence is not null),
                 Echo = values => Ratios(values) is { Count: > 0 } ratios ? FormattableString.Invariant($"{ratios.Count} gears") : null,
             },
+            Reverse.Entry(box) with { Echo = OfOneTrain },
             new TextEntry("teeth", "Teeth, if counted")
             {
                 Initial = box.GearTeeth ?? "",
                 Hint = "constant mesh, then each gear's pair: 29/19 31/14 25/18 1",
                 Check = Forms.Checks.IfTyped("teeth", GearTrain.Read),
-                Echo = values => GearTrain.Read(values["teeth"]).Understood(out var train) ? $"{string.Join(' ', train.Gears.Select(gear => Rounded.Fixed(gear.Ratio, 3)))}, exact{Apart(train, Ratios(values))}" : null,
+                Echo = values => GearTrain.Read(values["teeth"]).Understood(out var train) ? $"{string.Join(' ', train.Gears.Select(gear => Rounded.Fixed(gear.Ratio, 3)))}{ReverseOf(train)}, exact{Apart(train, Ratios(values))}{ReverseApart(train, values)}" : null,
             },
             new ChoiceEntry("converter", "Behind it", [new(Clutch, "clutch"), new(Locks, "converter that locks up"), new(Slips, "converter without lock-up")])
             {
@@ -76,7 +79,7 @@ internal sealed class TransmissionEntries : PartEntries
     {
         var transmission = (TransmissionComponent)part;
         transmission.ConverterLocksUp = values["converter"] switch { Locks => true, Slips => false, _ => null };
-        foreach (var field in Numbers) field.Apply(values, transmission, source);
+        foreach (var field in Numbers.Prepend(Reverse)) field.Apply(values, transmission, source);
         foreach (var field in Ends) field.Apply(values, transmission);
         transmission.Starter = Chosen<StarterSide>(values["starter"]);
         transmission.Turns = Chosen<Sense>(values["turns"]);
@@ -103,6 +106,24 @@ internal sealed class TransmissionEntries : PartEntries
         var apart = ratios.Select((text, k) => (Text: text, Gear: k + 1, Agrees: QuotedRatio.Read(text, RatioRange.Gear) is var read && read.Understood(out var quoted) && quoted.Agrees(train.Gears[k].Ratio))).FirstOrDefault(gear => !gear.Agrees);
         return apart.Text is null ? ", as typed" : FormattableString.Invariant($"; is gear {apart.Gear} really {apart.Text}?");
     }
+
+    private static string ReverseOf(GearTrain train) => train.Reverse is { } reverse ? $", reverse {Rounded.Fixed(reverse, 3)}" : "";
+
+    private static string ReverseApart(GearTrain train, FormValues values)
+        => train.Reverse is { } reverse && QuotedRatio.Read(values[nameof(Spec.Reverse)], RatioRange.Gear).Understood(out var typed) && !typed.Agrees(reverse)
+            ? $"; is reverse really {typed.Text}?"
+            : "";
+
+    // First, second and reverse of two planetary sets bind each other.
+    private static string? OfOneTrain(FormValues values)
+        => values["converter"] != Clutch && Ratios(values) is [var one, var two, var three]
+            && QuotedRatio.Read(one, RatioRange.Gear).Understood(out var first) && QuotedRatio.Read(two, RatioRange.Gear).Understood(out var second)
+            && QuotedRatio.Read(three, RatioRange.Gear).Understood(out var top) && top.Ratio == 1
+            && QuotedRatio.Read(values[nameof(Spec.Reverse)], RatioRange.Gear).Understood(out var reverse)
+                ? SimpsonTrain.CanBe(first, second, reverse)
+                    ? "agrees with first and second as of two planetary sets"
+                    : $"two planetary sets would make first {Rounded.Fixed(SimpsonTrain.FirstBeside(second.Ratio, reverse.Ratio).Value, 2)}, not {first.Text}: one is mistyped, or another build"
+                : null;
 
     private static IReadOnlyList<string> Ratios(FormValues values)
         => [.. values["gears"].Replace(", ", " ", StringComparison.Ordinal).Split(Between, StringSplitOptions.RemoveEmptyEntries)];

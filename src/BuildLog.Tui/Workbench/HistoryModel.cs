@@ -19,6 +19,9 @@ public sealed record HistoryRow(
     /// <summary>What the findings came to before, and after; empty where that is not known.</summary>
     public string Findings { get; init; } = "";
 
+    /// <summary>What it moved beside the cruise, such as the speedometer or the track, a clause each.</summary>
+    public IReadOnlyList<string> Moved { get; init; } = [];
+
     /// <summary>Spent on the vehicle that day; empty for nothing.</summary>
     public string Spent { get; init; } = "";
 }

@@ -25,6 +25,7 @@ internal static class HistoryText
         };
         if (row.Reason.Length > 0) lines.Add(Named("Reason   ", row.Reason));
         if (Cruise(row).Length > 0) lines.Add(Named("Cruise   ", Cruise(row)));
+        if (row.Moved.Count > 0) lines.Add(Named("Moved    ", string.Join("; ", row.Moved)));
         if (row.Findings.Length > 0) lines.Add(Named("Findings ", row.Findings));
         if (row.Spent.Length > 0) lines.Add(Named("Spent    ", row.Spent));
         return lines;
