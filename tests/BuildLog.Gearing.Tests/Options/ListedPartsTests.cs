@@ -4,6 +4,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
+using Xunit;
 
 namespace BuildLog.Gearing.Tests.Options;
 
