@@ -15,6 +15,7 @@ namespace BuildLog.Gearing.Options;
 public static class ListedParts
 {
     private const double FurthestFromFitted = 0.25;
+    private const double HighestWall = 0.215;
     private const string Says = "listed";
 
     private static readonly IReadOnlyList<double> OverdriveRatios = [0.70, 0.75, 0.78, 0.80, 0.82];
@@ -53,13 +54,15 @@ public static class ListedParts
         return Metric(inches).Concat(ListedFlotations.On(inches));
     }
 
+    // Wider ones of this height are not sold; from memory.
     private static IEnumerable<TyreSize> Metric(double inches)
     {
         for (var width = 135; width <= 345; width += 10)
         {
             for (var aspect = 30; aspect <= 85; aspect += 5)
             {
-                if (TyreSizeText.Read(string.Create(CultureInfo.InvariantCulture, $"{width}/{aspect}R{inches}")) is { Refusal: null } read) yield return read.OrRefuse();
+                if (TyreSizeText.Read(string.Create(CultureInfo.InvariantCulture, $"{width}/{aspect}R{inches}")).Understood(out var size)
+                    && size.OverallDiameter - size.RimDiameter <= 2 * HighestWall) yield return size;
             }
         }
     }

@@ -52,7 +52,7 @@ public static class OptionSearch
         var watch = Stopwatch.StartNew();
         var (left, exclusions) = Sorting.Of(driveline, goals, parts);
         var most = cores ?? Environment.ProcessorCount;
-        var search = new SeparableSearch(driveline, goals, left, most, cancel);
+        var search = new SeparableSearch(driveline, goals, left, most, progress, cancel);
         var survivors = search.Run(progress, most, cancel).Members;
 
         var front = new Front<Combination>();

@@ -16,6 +16,9 @@ internal sealed class SeparableSearch
 {
     private const int Champions = 6;
 
+    // Curves are made first; with an engine and wishes of pull they take about as long as all judging.
+    private const double MadeReady = 0.5;
+
     private readonly Driveline driveline;
     private readonly OwnersGoals goals;
     private readonly CandidateParts parts;
@@ -31,8 +34,10 @@ internal sealed class SeparableSearch
     /// <param name="goals">The wishes.</param>
     /// <param name="parts">Axles and tyres of known numbers.</param>
     /// <param name="cores">On how many cores it is made ready.</param>
+    /// <param name="progress">The share done, now and then.</param>
     /// <param name="cancel">Ends that.</param>
-    public SeparableSearch(Driveline driveline, OwnersGoals goals, CandidateParts parts, int cores = 1, CancellationToken cancel = default)
+    public SeparableSearch(
+        Driveline driveline, OwnersGoals goals, CandidateParts parts, int cores = 1, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         (this.driveline, this.goals, this.parts, currency) = (driveline, goals, parts, parts.Currency);
         range = new(parts, driveline.DrivingPosition);
@@ -49,8 +54,14 @@ internal sealed class SeparableSearch
         mostFactor = StudentT.Factor95(freedom);
         low = Low();
         pulls = new PullCurve[boxes.Length];
+        var made = 0;
         Parallel.For(
-            0, boxes.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel }, box => pulls[box] = PullCurve.Of(Bare(box), goals, range));
+            0, boxes.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
+            box =>
+            {
+                pulls[box] = PullCurve.Of(Bare(box), goals, range);
+                progress?.Report(MadeReady * Interlocked.Increment(ref made) / boxes.Length);
+            });
     }
 
     public long Rows => (long)boxes.Length * parts.Axles.Count;
@@ -66,7 +77,7 @@ internal sealed class SeparableSearch
             {
                 Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), sieve);
                 var count = Interlocked.Increment(ref done);
-                if (count % 256 == 0) progress?.Report((double)count / Rows);
+                if (count % 256 == 0) progress?.Report(MadeReady + ((1 - MadeReady) * count / Rows));
                 return sieve;
             },
             sieve =>

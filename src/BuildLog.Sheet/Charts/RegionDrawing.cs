@@ -37,7 +37,7 @@ internal static class RegionDrawing
 
         var below = box.Y + (map.Cells.Count * RowHeight) + 9;
         var half = (box.Width - Heads - 10) / 2;
-        pen.Text(box.X + Heads, below, Short($"rolling circumference {map.Left}", half), TypeScale.Axis);
+        pen.Text(box.X + Heads, below, Short($"axle ratio down, rolling circumference across: {map.Left}", half), TypeScale.Axis);
         pen.Text(box.X + Heads, below, Short(map.Right, half), TypeScale.Axis, Align.Right, box.Width - Heads);
         pen.Text(box.X, below + 11, Key, TypeScale.Axis);
     }

@@ -8,11 +8,14 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>What each part may be for the goals to be met, and which axles go with which tyres.</summary>
 internal static class WhatWouldWorkRegion
 {
+    private const string Each = "For every goal and limit to be met, each part alone, the others as they are:";
+
     public static Block? Of(SheetContent sheet)
         => sheet.AxleAndTyre is null && sheet.PartWindows.Count == 0 ? null : new Section("What would work", [.. Content(sheet)]) { KeepTogether = true };
 
     private static IEnumerable<Block> Content(SheetContent sheet)
     {
+        if (sheet.PartWindows.Count > 0) yield return new Paragraph(Each, TypeScale.Body) { KeepWithNext = true };
         if (sheet.PartWindows.Count > 0) yield return new Bullets(sheet.PartWindows, TypeScale.Body);
         if (sheet.AxleAndTyre is { } map) yield return new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map)) { SpaceBefore = 4 };
     }

@@ -32,7 +32,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     public Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel)
     {
-        (bench, found) = (null, null);
+        if (bench?.Vehicle.Id != vehicleId) (bench, found) = (null, null);
         try
         {
             var read = VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
@@ -42,7 +42,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
                 () =>
                 {
                     var searched = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
-                    bench = read;
+                    (bench, found) = (read, null);
                     if (!searched.Understood(out var ways)) return new OptionsModel([], Missing: searched.Refusal!.Sentence);
 
                     found = ways;

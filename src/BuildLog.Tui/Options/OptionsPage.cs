@@ -55,7 +55,7 @@ internal sealed class OptionsPage : ListPage
         if (running is null) return false;
 
         Stop();
-        Put(new([], Missing: Ended), fromTop: true);
+        if (model.Rows.Count == 0) Put(new([], Missing: Ended), fromTop: true);
         return true;
     }
 
@@ -65,7 +65,7 @@ internal sealed class OptionsPage : ListPage
         marked.Clear();
         running = new();
         var cancel = running.Token;
-        Put(new([], Missing: "Searching …"), fromTop);
+        if (fromTop || model.Rows.Count == 0) Put(new([], Missing: "Searching …"), fromTop); // else the last answer stays in view until the new one
         var found = acts.Find(vehicleId, new Told(share => OnScreen(() => SayHowFar(FormattableString.Invariant($"Searching … {share * 100:0} %; Esc ends it.")), cancel)), cancel);
         if (found.IsCompletedSuccessfully) Found(found.Result, fromTop);
         else found.ContinueWith(done => OnScreen(() => Found(done.GetAwaiter().GetResult(), fromTop), cancel), cancel, TaskContinuationOptions.None, TaskScheduler.Default);

@@ -122,6 +122,28 @@ public sealed class OptionSearchTests
     }
 
     [Fact]
+    public void A_search_says_how_far_it_is_and_ends_where_it_is_called_off()
+    {
+        using var cancel = new CancellationTokenSource();
+        var said = new List<double>();
+        var progress = new Halfway(share =>
+        {
+            said.Add(share);
+            if (share > 0.5) cancel.Cancel();
+        });
+
+        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, Goals, Shop(5, 20, 4, 60, 5), progress, cores: 1, cancel.Token));
+
+        Assert.Equal(said.Order(), said);
+        Assert.InRange(said[^1], 0.5, 0.99);
+    }
+
+    private sealed class Halfway(Action<double> hear) : IProgress<double>
+    {
+        public void Report(double value) => hear(value);
+    }
+
+    [Fact]
     public void A_search_can_be_called_off()
     {
         using var cancel = new CancellationTokenSource();

@@ -70,7 +70,7 @@ public sealed class SheetFormTests : IDisposable
         Saved(host, ("read", "yes"), ("beside", "tyre-up,axle"));
 
         Assert.Contains("What would work", host.Told);
-        Assert.Contains(host.Told, line => line.Contains("+ what is fitted now", StringComparison.Ordinal));
+        Assert.Contains(host.Told, line => line.Contains("Map of axle ratio", StringComparison.Ordinal));
         Assert.Contains("Options beside each other", host.Told);
         Assert.Contains(host.Told, line => line.Contains("as it is", StringComparison.Ordinal));
     }
