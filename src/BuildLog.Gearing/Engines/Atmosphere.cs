@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Engines;
@@ -17,6 +18,10 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     private const double EarthRadius = 6_356_766;
 
     public static readonly Atmosphere SeaLevel = new(288.15, 101_325);
+
+    public double Temperature { get; init => field = value.AboveZero("An air temperature, K,", "288"); } = Temperature.AboveZero("An air temperature, K,", "288");
+
+    public double Pressure { get; init => field = value.AboveZero("An air pressure, Pa,", "101325"); } = Pressure.AboveZero("An air pressure, Pa,", "101325");
 
     /// <summary>Kilograms per cubic metre.</summary>
     public double Density => Pressure / (GasConstant * Temperature);

@@ -34,8 +34,8 @@ public static class PlausibleCurve
     public static TorqueCurve From(double peakTorque, double atTorque, double peakPower, double atPower)
     {
         const string Right = "210 N·m at 2500 rev/min and 77 kW at 4500 rev/min";
-        if (!(peakTorque > 0 && peakPower > 0 && atTorque > 0))
-            throw new RefusedException("peaks", "Peak torque, peak power and their engine speeds are more than zero.", Right);
+        if (!(peakTorque is > 0 and < double.PositiveInfinity && peakPower is > 0 and < double.PositiveInfinity && atTorque > 0))
+            throw new RefusedException("peaks", FormattableString.Invariant($"Peak torque, peak power and their engine speeds are more than zero, not {peakTorque:G4} N·m at {atTorque * 60:G4} rev/min and {peakPower / 1000:G4} kW."), Right);
         if (!(atPower > atTorque))
             throw new RefusedException("peaks", FormattableString.Invariant($"Power peaks above the engine speed where torque peaks, not at {atPower * 60:0} against {atTorque * 60:0} rev/min."), Right);
 

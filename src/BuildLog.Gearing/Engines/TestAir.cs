@@ -23,9 +23,9 @@ public sealed record TestAir(double DryPressure, double InletCelsius)
         var words = text.Replace("°", " °", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words is not [.. var barometer, var degrees, "°C"]) return new Refusal("air", $"{Shown.Quoted(text)} is no air: write the barometer, then the inlet air in °C.", Right);
 
-        return Part(QuantityText.ReadPlain(string.Join(' ', barometer), Kind.Pressure)).Then(pressure =>
-            Part(QuantityText.ReadPlain(degrees, Kind.Number)).Then(celsius => Parsed.From(() => new TestAir(pressure.Value, celsius.Value))));
+        return Part(QuantityText.ReadPlain(string.Join(' ', barometer), Kind.Pressure), text).Then(pressure =>
+            Part(QuantityText.ReadPlain(degrees, Kind.Number), text).Then(celsius => Parsed.From(() => new TestAir(pressure.Value, celsius.Value))));
     }
 
-    private static Parsed<Typed> Part(Parsed<Typed> part) => part.Refusal is { } refusal ? refusal with { Example = Right } : part;
+    private static Parsed<Typed> Part(Parsed<Typed> part, string whole) => part.Refusal is { } refusal ? refusal.In(whole) with { Example = Right } : part;
 }

@@ -33,7 +33,7 @@ public sealed record TorquePoint(double EngineSpeed, double Torque, string Text 
     }
 
     private static double AboveZero(double value, string what)
-        => value > 0 ? value : throw new RefusedException("torque", FormattableString.Invariant($"At full load the {what} is more than 0, not {value:G6}."), Right);
+        => value is > 0 and < double.PositiveInfinity ? value : throw new RefusedException("torque", FormattableString.Invariant($"At full load the {what} is more than 0, not {value:G6}."), Right);
 
     private static Parsed<Typed> Part(Parsed<Typed> part, string whole)
         => part.Refusal is { } refusal ? new Refusal("torque", $"{Shown.Quoted(whole)}: {refusal.Message}", Right) : part;

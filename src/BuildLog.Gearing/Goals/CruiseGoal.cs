@@ -17,7 +17,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
 
     private const string Tolerances = "5 %, 150 rpm, -100/+200 rpm";
 
-    private const double FastestRoadSpeed = 500 / 3.6;
+    internal const double FastestRoadSpeed = 500 / 3.6;
     private const double FastestEngine = 20_000 / 60.0;
 
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
@@ -64,19 +64,19 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         if (plus > 0 && typed.StartsWith('-') && typed[..plus].TrimEnd() is [.. var down, '/'])
         {
             var up = typed[plus..];
-            return Size(up[1..], n).Then(above =>
-                Size(down[1..] + Unit(down, up), n).Then<Window>(below => Checked(n - below, n + above, n, text)));
+            return Size(up[1..], n, text).Then(above =>
+                Size(down[1..] + Unit(down, up), n, text).Then<Window>(below => Checked(n - below, n + above, n, text)));
         }
 
-        return Size(typed.TrimStart('±', ' '), n).Then<Window>(size => Checked(n - size, n + size, n, text));
+        return Size(typed.TrimStart('±', ' '), n, text).Then<Window>(size => Checked(n - size, n + size, n, text));
     }
 
-    private static Parsed<double> Size(string text, double n)
+    private static Parsed<double> Size(string text, double n, string whole)
     {
         var share = text.TrimEnd().EndsWith('%');
         var size = share ? QuantityText.ReadPlain(text, Kind.Share) : QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute);
         return size.Refusal is { } refusal
-            ? refusal with { Example = Tolerances }
+            ? refusal.In(whole) with { Example = Tolerances }
             : size.Then<double>(typed => share ? typed.Value * n : typed.Value);
     }
 

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Goals;
@@ -8,6 +9,10 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="Gear">The gear by name; null for the top one.</param>
 public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
 {
+    public Typed Gradient { get; init => field = value.AboveZero("A hill to want, rise over run,", "6 %", 1); } = Gradient.AboveZero("A hill to want, rise over run,", "6 %", 1);
+
+    public Typed Speed { get; init => field = value.AboveZero("A road speed, m/s,", "100 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero("A road speed, m/s,", "100 km/h", CruiseGoal.FastestRoadSpeed);
+
     public Window Wanted => Window.AtLeast(Gradient.Value);
 
     /// <param name="gradient">Such as <c>6 %</c>; a bare number is per cent.</param>

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Goals;
@@ -6,6 +7,8 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="Gradient">Rise over run as typed.</param>
 public sealed record HillStartGoal(Typed Gradient)
 {
+    public Typed Gradient { get; init => field = value.AboveZero("A hill to want, rise over run,", "20 %", 1); } = Gradient.AboveZero("A hill to want, rise over run,", "20 %", 1);
+
     public Window Wanted => Window.AtLeast(Gradient.Value);
 
     /// <param name="gradient">Such as <c>25 %</c>; a bare number is per cent.</param>

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Goals;
@@ -8,6 +9,8 @@ public sealed record OverallLowGoal(Typed Ratio)
 {
     private const double Lowest = 2;
     private const double Highest = 1000;
+
+    public Typed Ratio { get; init => field = value.AboveZero("An overall low ratio", "40", Highest); } = Ratio.AboveZero("An overall low ratio", "40", Highest);
 
     public Window Wanted => Window.AtLeast(Ratio.Value);
 

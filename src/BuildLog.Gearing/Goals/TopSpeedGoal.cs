@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Goals;
@@ -6,6 +7,8 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="Speed">As typed; base unit m/s.</param>
 public sealed record TopSpeedGoal(Typed Speed)
 {
+    public Typed Speed { get; init => field = value.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed);
+
     public Window Wanted => Window.AtLeast(Speed.Value);
 
     /// <param name="speed">Such as <c>150 km/h</c>.</param>

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Propshafts;
@@ -32,13 +33,13 @@ public static class CriticalSpeed
 
     /// <summary>The longest such tube, metres, whose critical speed is <paramref name="wanted"/> rev/s.</summary>
     public static double LongestFor(Tube tube, double wanted)
-        => Math.Sqrt(SteelTube * Math.Sqrt(Math.Pow(tube.Outer.Value, 2) + Math.Pow(tube.Inner.Value, 2)) / wanted);
+        => Math.Sqrt(SteelTube * Math.Sqrt(Math.Pow(tube.Outer.Value, 2) + Math.Pow(tube.Inner.Value, 2)) / wanted.AboveZero("A wanted critical speed, rev/s,", "80"));
 
     /// <summary>The thinnest tube of the same wall and length, metres across, whose critical speed is <paramref name="wanted"/> rev/s.</summary>
     /// <remarks>With d = D − 2w, D² + d² = s² gives D = w + √(s²/2 − w²).</remarks>
     public static double ThinnestFor(Tube tube, double wanted)
     {
-        var (wall, s) = (tube.Wall.Value, wanted * tube.Length.Value * tube.Length.Value / SteelTube);
+        var (wall, s) = (tube.Wall.Value, wanted.AboveZero("A wanted critical speed, rev/s,", "80") * tube.Length.Value * tube.Length.Value / SteelTube);
         return wall + Math.Sqrt(Math.Max(0, (s * s / 2) - (wall * wall)));
     }
 }

@@ -10,6 +10,9 @@ namespace BuildLog.Gearing.Quantities;
 /// </remarks>
 public static class QuantityText
 {
+    /// <summary>The code of a refusal where nothing was typed.</summary>
+    internal const string Empty = "empty";
+
     private const int LongestText = 200;
     private const string NotANumber = "not-a-number";
     private const string PerMinute = "1/min";
@@ -24,7 +27,7 @@ public static class QuantityText
         if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for {kind.WithArticle()}.", example);
 
         var clean = Tidy(text);
-        if (clean.Length == 0) return new Refusal("empty", $"A{kind.WithArticle()[1..]} is missing.", example);
+        if (clean.Length == 0) return new Refusal(Empty, $"A{kind.WithArticle()[1..]} is missing.", example);
 
         var (body, tail, isStandard) = SplitUncertainty(clean);
         if (kind == Kind.Number) unitIfNone ??= Units.One;

@@ -1,6 +1,7 @@
-using System.Globalization;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using System.Globalization;
 
 namespace BuildLog.Gearing.Ratios;
 
@@ -11,6 +12,10 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text)
 {
+    public double Ratio { get; init => field = value.AboveZero("A ratio", "4.10"); } = Ratio.AboveZero("A ratio", "4.10");
+
+    public double HalfLastDigit { get; init => field = Rounding(value); } = Rounding(HalfLastDigit);
+
     public static Parsed<QuotedRatio> Read(string text, RatioRange range)
         => range.Read(text).Then<QuotedRatio>(typed =>
             new QuotedRatio(typed.Value, typed.StandardUncertainty > 0 ? typed.StandardUncertainty * Math.Sqrt(3) : HalfOfLast(text), text.Trim()));
@@ -33,6 +38,9 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
         var u = Math.Sqrt(Math.Pow(counted.StandardUncertainty, 2) + Math.Pow(StandardUncertainty, 2));
         return Math.Abs(counted.Value - Ratio) <= (counted.CoverageFactor * u) + 1e-12;
     }
+
+    private static double Rounding(double half)
+        => half is >= 0 and < double.PositiveInfinity ? half : throw new RefusedException("rounding", FormattableString.Invariant($"Half the last digit of a ratio is 0 or more, not {half:G6}."), "0.005");
 
     private static double HalfOfLast(string text)
     {

@@ -37,9 +37,10 @@ public static class RoadTest
         double roadSpeed, double engineSpeed, Measured gear, Measured circumference, RoadTestPrecision? how = null, Measured? transfer = null, Measured? slip = null)
     {
         how ??= new();
-        if (!(roadSpeed > 0 && engineSpeed > 0)) throw new RefusedException("standing", "A road test needs a rolling vehicle and a running engine.", "80 km/h");
+        if (!(roadSpeed is > 0 and < double.PositiveInfinity && engineSpeed is > 0 and < double.PositiveInfinity))
+            throw new RefusedException("standing", FormattableString.Invariant($"A road test needs a rolling vehicle and a running engine: both speeds are more than 0, not {roadSpeed * 3.6:G4} km/h and {engineSpeed * 60:G4} rev/min."), "80 km/h");
         if (!(how.RoadSpeed >= 0 && how.RoadSpeed < roadSpeed && how.EngineSpeed >= 0 && how.EngineSpeed < engineSpeed))
-            throw new RefusedException("precision", "An instrument reads to zero or more, and to less than what it shows.", "1 km/h");
+            throw new RefusedException("precision", FormattableString.Invariant($"An instrument reads to 0 or more, and to less than what it shows, not to {how.RoadSpeed * 3.6:G4} km/h and {how.EngineSpeed * 60:G4} rev/min."), "1 km/h");
 
         var ratio = new SpeedRelation
         {

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -17,6 +18,10 @@ namespace BuildLog.Gearing.Ratios;
 /// <param name="Step">Low over high.</param>
 public sealed record TwoSpeedAxle(Measured High, Measured Step)
 {
+    public Measured High { get; init => field = value.AboveZero("An axle ratio", "6.50"); } = High.AboveZero("An axle ratio", "6.50");
+
+    public Measured Step { get; init => field = value.AboveZero("A two-speed axle's step", "1.39"); } = Step.AboveZero("A two-speed axle's step", "1.39");
+
     private const string PlanetarySet = "planetary";
 
     /// <summary>From memory: it may ask, never decide.</summary>
@@ -27,10 +32,16 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
     public static TwoSpeedAxle Of(Teeth teeth, Planetary planetary) => new(teeth.ToMeasured(), planetary.SunHeld);
 
     /// <summary>Both counted: the step is their quotient, and what the counts share cancels in it.</summary>
-    public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high, low / high);
+    public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high.AboveZero("An axle ratio", "6.50"), low / high);
 
     /// <summary>Reads a step: <c>1.39</c>; both printed ratios, low over high, <c>9.04/6.50</c>; or its teeth, ring over sun, <c>planetary 46/18</c>.</summary>
     public static Parsed<Typed> ReadStep(string text)
+    {
+        var read = Read(text);
+        return read.Refusal is { } refusal ? refusal.In(text) : read;
+    }
+
+    private static Parsed<Typed> Read(string text)
         => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch
         {
             [PlanetarySet, var set] => Planetary.Read(set).Then(read => Checked(read.SunHeld, 0, text)),

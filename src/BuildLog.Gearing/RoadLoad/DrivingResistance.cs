@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -18,6 +19,14 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record DrivingResistance(Measured Mass, Measured RollingResistance, Measured DragArea, Measured AirDensity)
 {
+    public Measured Mass { get; init => field = value.AboveZero("A mass", "1500 kg"); } = Mass.AboveZero("A mass", "1500 kg");
+
+    public Measured RollingResistance { get; init => field = value.NotBelowZero("A rolling resistance", "0.014"); } = RollingResistance.NotBelowZero("A rolling resistance", "0.014");
+
+    public Measured DragArea { get; init => field = value.NotBelowZero("A drag area", "0.8 m²"); } = DragArea.NotBelowZero("A drag area", "0.8 m²");
+
+    public Measured AirDensity { get; init => field = value.NotBelowZero("An air density", "1.2"); } = AirDensity.NotBelowZero("An air density", "1.2");
+
     /// <summary>Newtons.</summary>
     public Measured Weight => Mass * Units.Gravity;
 

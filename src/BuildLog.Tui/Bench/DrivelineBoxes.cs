@@ -22,10 +22,11 @@ public static class DrivelineBoxes
         var frontShaft = driveline.FrontPropshaft is { } other ? [Box(Position.FrontPropshaft, other.Name, null, Units.One)] : Array.Empty<DrivelineBox>();
         var rear = Axle(Position.RearAxle, driveline.RearAxle);
         var tyres = Box(Position.Tyres, driveline.Tyres?.Name, driveline.Tyres?.RollingCircumference, units.Length);
-        if (driveline.FrontAxle is null) return new([.. trunk, .. shaft, rear, tyres], []);
+        var frontTyres = driveline.Tyres?.FrontPair is { } pair ? [Box(Position.FrontTyres, pair.Name, pair.RollingCircumference, units.Length)] : Array.Empty<DrivelineBox>();
+        if (driveline.FrontAxle is null) return new([.. trunk, .. shaft, rear, tyres, .. frontTyres], []);
 
         var front = Axle(Position.FrontAxle, driveline.FrontAxle);
-        return driveline.RearAxle is null ? new([.. trunk, .. frontShaft, front, tyres], []) : new(trunk, [[.. frontShaft, front], [.. shaft, rear, tyres]]);
+        return driveline.RearAxle is null ? new([.. trunk, .. frontShaft, front, tyres, .. frontTyres], []) : new(trunk, [[.. frontShaft, front, .. frontTyres], [.. shaft, rear, tyres]]);
 
         DrivelineBox Axle(Position position, Axle? axle) => Box(position, axle?.Name, axle?.Ratio, Units.One);
 

@@ -15,6 +15,9 @@ internal sealed record AxleAnswer(
     QuotedRatio? Tag,
     TurnCount? Count)
 {
+    /// <summary>Null where the axle has one ratio, or nobody asked.</summary>
+    public TwoSpeedAxle? Low { get; init; }
+
     public Answer Answer() => new(ToJson(), [.. ToText()]);
 
     private JsonObject ToJson() => new()
@@ -31,6 +34,7 @@ internal sealed record AxleAnswer(
         ["suspectReadings"] = CountWords.SuspectsJson(Count),
         ["needsThirdCount"] = Count?.NeedsThirdCount ?? false,
         ["turnsToSettle"] = CountWords.TurnsToSettleJson(Count, Candidates),
+        ["low"] = Low is null ? null : new JsonObject { ["ratio"] = Low.Low.Value, ["interval95"] = Json.Interval95(Low.Low, Units.One), ["step"] = Low.Step.Value },
     };
 
     private IEnumerable<string> ToText()
@@ -39,6 +43,12 @@ internal sealed record AxleAnswer(
             ? $"Axle ratio {Rounded.WithInterval(Ratio, Units.One)}, from the teeth: exact."
             : $"Axle ratio {Rounded.WithInterval(Ratio, Units.One)} (95 %), from {CountWords.Counts(Count!.Readings.Count)}.";
         if (DiffRatio.Value != Ratio.Value) yield return $"The differential's part of it: {Rounded.WithInterval(DiffRatio, Units.One)}.";
+        if (Low is not null)
+        {
+            yield return $"In low {Rounded.WithInterval(Low.Low, Units.One)}: {Rounded.WithInterval(Low.Step, Units.One)} times high.";
+            if (!TwoSpeedAxle.UsualStep.Contains(Low.Step.Value))
+                yield return $"A two-speed axle's step is usually {TwoSpeedAxle.UsualStep.InWords(Units.One)} (from memory): was the same wheel held both times?";
+        }
 
         foreach (var line in CountWords.Suspects(Count)) yield return line;
         if (Method == "turns")

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 
@@ -27,6 +28,8 @@ internal sealed class AxleCommand : Command
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio on the tag, to be compared.", HelpName = "RATIO" };
     private readonly Option<string?> hub = new("--hub") { Description = "Hub reduction (1); a count contains it, teeth do not.", HelpName = "RATIO" };
     private readonly Option<string?> teeth = new("--teeth") { Description = "Teeth counted instead of turns.", HelpName = "RING/PINION" };
+    private readonly Option<string?> twoSpeed = new("--two-speed") { Description = "A two-speed axle's low over high: 1.39, both printed ratios 9.04/6.50, or its teeth \"planetary 46/18\".", HelpName = "STEP" };
+    private readonly Option<string[]> lowTurns = new("--low-turns") { Description = "A count with a two-speed axle in low, written as --turns. May be repeated.", HelpName = "WHEEL:PROPSHAFT" };
     private readonly RecordOptions record = RecordOptions.ForAxle();
 
     public AxleCommand(Edge edge) : base("axle", "Axle ratio from counted turns or teeth, with the ratios it may be.")
@@ -39,6 +42,8 @@ internal sealed class AxleCommand : Command
         Options.Add(tag);
         Options.Add(hub);
         Options.Add(teeth);
+        Options.Add(twoSpeed);
+        Options.Add(lowTurns);
         record.AddTo(this);
         edge.Answers(this, parse => Answer(edge, parse));
     }
@@ -48,6 +53,7 @@ internal sealed class AxleCommand : Command
         var counts = parse.GetValue(turns) ?? [];
         if (parse.GetValue(teeth) is { } pair)
         {
+            if (InLow(parse).Length > 0) throw Reading.Wrong(lowTurns.Name, new Refusal("both", "The teeth of ring gear and pinion make high: give low with --two-speed.", ""));
             if (counts.Length > 0)
                 throw Reading.Wrong(teeth.Name, new Refusal("both", "Give the teeth or the turns, not both: teeth are exact.", "41/10"));
             return FromTeeth(parse, Reading.Of(teeth.Name, pair, Teeth.Read));
@@ -64,7 +70,7 @@ internal sealed class AxleCommand : Command
         var total = Reading.Blaming(teeth.Name, () => RatioRange.Axle.Checked(pair.Ratio * reduction));
         var listing = RatioCandidates.For(pair.ToMeasured(), Listed(parse));
         var candidate = new RatioCandidate(pair.Ratio, pair, listing.Ranked.Any(known => known.IsListed), 1);
-        return new AxleAnswer(total, pair.ToMeasured(), "teeth", [candidate], 0, Tag(parse), null).Answer();
+        return new AxleAnswer(total, pair.ToMeasured(), "teeth", [candidate], 0, Tag(parse), null) { Low = Stepped(parse, total) }.Answer();
     }
 
     private Answer FromTurns(Edge edge, ParseResult parse, string[] counts)
@@ -77,7 +83,7 @@ internal sealed class AxleCommand : Command
         var diff = count.Ratio / Hub(parse);
         var candidates = RatioCandidates.For(diff, Listed(parse));
 
-        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count).Answer();
+        var answer = new AxleAnswer(count.Ratio, diff, "turns", candidates.Ranked, candidates.NotListedProbability, Tag(parse), count) { Low = LowCounted(parse, count, which, how) ?? Stepped(parse, count.Ratio) }.Answer();
         var kept = record.Save<AxleComponent>(edge, parse, (axle, vehicle) => new TurnCountSession(axle, vehicle)
         {
             Wheels = which,
@@ -88,6 +94,24 @@ internal sealed class AxleCommand : Command
         });
         return answer with { Text = [.. answer.Text, .. kept] };
     }
+
+    private TwoSpeedAxle? Stepped(ParseResult parse, Measured high)
+        => parse.Read(twoSpeed, TwoSpeedAxle.ReadStep) is { } step ? new(high, step.ToMeasured("two-speed axle's step")) : null;
+
+    private TwoSpeedAxle? LowCounted(ParseResult parse, TurnCount high, Wheels which, CountPrecision how)
+    {
+        if (InLow(parse) is not { Length: > 0 } counts) return null;
+        if (parse.GetValue(twoSpeed) is not null) throw Reading.Wrong(twoSpeed.Name, new Refusal("both", "Give the step or the turns in low, not both.", ""));
+        if (record.IsAsked(parse)) throw Reading.Wrong(lowTurns.Name, new Refusal("not-kept", "The record keeps the step on the axle's form, under Two-speed, and counts in high: leave --low-turns out here.", ""));
+
+        var readings = counts.Select(text => Reading.Of(lowTurns.Name, text, typed => TurnReading.Read(typed, which))).ToList();
+        var low = Reading.Blaming(() => TurnCount.Of(readings, how, name: "turn count in low"), lowTurns);
+        return low.Ratio.Value > high.Ratio.Value
+            ? TwoSpeedAxle.Counted(high.Ratio, low.Ratio)
+            : throw Reading.Wrong(lowTurns.Name, new Refusal("low", $"Low is the higher ratio, and {Rounded.Value(low.Ratio, Units.One)} is not above {Rounded.Value(high.Ratio, Units.One)}: were the two exchanged?", ""));
+    }
+
+    private string[] InLow(ParseResult parse) => parse.GetValue(lowTurns) ?? [];
 
     // Forgetting which wheels turned is the classic factor of two, so there is no default.
     private Wheels WheelsOf(ParseResult parse, string[] counts)

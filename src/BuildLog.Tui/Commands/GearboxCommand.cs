@@ -7,7 +7,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Tui.Commands;
 
-/// <summary><c>buildlog gearbox</c>: a gear's ratio from counted turns, and which of the known ratios that may be.</summary>
+/// <summary><c>buildlog gearbox</c>: a gear's ratio from counted turns, and which of the known ratios that may be; or all gears from their teeth, against typed ratios.</summary>
 internal sealed class GearboxCommand : Command
 {
     private readonly Option<string[]> turns = new("--turns")
@@ -21,16 +21,28 @@ internal sealed class GearboxCommand : Command
     private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas.", HelpName = "RATIO,RATIO" };
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio that is quoted for the gear, to be compared.", HelpName = "RATIO" };
 
+    private readonly Option<string?> teeth = new("--teeth")
+    {
+        Description = "All gears from their teeth: constant mesh, then each gear's pair (\"29/19 31/14 25/18 1\"), or two planetary sets, ring/sun (\"planetary 75/30 75/33\").",
+        HelpName = "TEETH",
+    };
+
+    private readonly Option<string?> ratios = new("--ratios") { Description = "All forward ratios as typed, first to top, parted by commas; held against the teeth, or with --reverse against each other.", HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> reverse = new("--reverse") { Description = "The typed ratio of reverse, as a plain number.", HelpName = "RATIO" };
+
     private readonly Option<string?> gear = new("--for") { Description = "Which gear was counted, as the knob names it, with --record.", HelpName = "GEAR" };
     private readonly RecordOptions record = RecordOptions.ForGearbox();
 
-    public GearboxCommand(Edge edge) : base("gearbox", "A gear's ratio from counted turns.")
+    public GearboxCommand(Edge edge) : base("gearbox", "A gear's ratio from counted turns, or all gears from their teeth.")
     {
         Options.Add(turns);
         Options.Add(readTo);
         Options.Add(align);
         Options.Add(listed);
         Options.Add(tag);
+        Options.Add(teeth);
+        Options.Add(ratios);
+        Options.Add(reverse);
         Options.Add(gear);
         record.AddTo(this);
         edge.Answers(this, parse => Answer(edge, parse));
@@ -39,8 +51,9 @@ internal sealed class GearboxCommand : Command
     private Answer Answer(Edge edge, ParseResult parse)
     {
         var texts = parse.GetValue(turns) ?? [];
+        if (new[] { teeth, ratios, reverse }.FirstOrDefault(option => parse.GetValue(option) is not null) is { } whole) return OfAllGears(parse, texts, whole);
         if (texts.Length == 0)
-            throw Reading.Wrong(turns.Name, new Refusal("missing", "No count was given: output turns, a colon, input turns.", CountedEnds.Gearbox.Example));
+            throw Reading.Wrong(turns.Name, new Refusal("missing", "No count was given: output turns, a colon, input turns; or the teeth with --teeth.", CountedEnds.Gearbox.Example));
 
         var usual = new CountPrecision();
         var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
@@ -49,6 +62,21 @@ internal sealed class GearboxCommand : Command
         var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
         return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted), .. Keep(edge, parse, texts, how)]);
+    }
+
+    private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
+    {
+        if (counts.Length > 0 || record.IsAsked(parse))
+            throw Reading.Wrong(whole.Name, new Refusal("both", "Teeth and typed ratios are of all gears, a count is of one: ask for them apart. The record keeps teeth on the gearbox's form.", ""));
+
+        var train = parse.Read(teeth, GearTrain.Read);
+        IReadOnlyList<QuotedRatio> typed = parse.GetValue(ratios) is { } text ? [.. text.Split(',').Select(one => Reading.Of(ratios.Name, one, each => QuotedRatio.Read(each, RatioRange.Gear)))] : [];
+        var back = parse.Read(reverse, text => QuotedRatio.Read(text, RatioRange.Gear));
+        if (train is not null && typed.Count > 0 && typed.Count != train.Gears.Count)
+            throw Reading.Wrong(ratios.Name, new Refusal("ratios", $"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear.", string.Join(',', train.Gears.Select(each => Rounded.Fixed(each.Ratio, 2)))));
+        if (train is null && (typed.Count != 3 || back is null))
+            throw Reading.Wrong(typed.Count == 3 ? reverse.Name : ratios.Name, new Refusal("missing", "Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse.", typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
+        return new GearboxTeethAnswer(train, typed, back).Answer();
     }
 
     private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
@@ -90,6 +118,7 @@ internal sealed class GearboxCommand : Command
         ["suspectReadings"] = CountWords.SuspectsJson(count),
         ["needsThirdCount"] = count.NeedsThirdCount,
         ["turnsToSettle"] = CountWords.TurnsToSettleJson(count, candidates.Ranked),
+        ["low"] = null,
     };
 
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)

@@ -31,7 +31,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         }
 
         if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new($"a gear of {box.Name}", () => CountGear(view, box, vehicle, today));
-        if (fitted.At(Position.Tyres) is WheelSetComponent wheels)
+        foreach (var wheels in new[] { Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<WheelSetComponent>())
         {
             yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
             yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, edit => shop.Change(wheels, edit))));
@@ -39,7 +39,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
 
         foreach (var shaft in new[] { Position.Propshaft, Position.FrontPropshaft }.Select(fitted.At).OfType<PropshaftComponent>().Where(shaft => shaft.Pieces.Count < 2))
             yield return new($"angles of {shaft.Name}", () => view.Fill(PropshaftAnglesForm.For(shaft, edit => shop.Change(shaft, edit))));
-        foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres }.Select(fitted.At).OfType<BoltedComponent>())
+        foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<BoltedComponent>())
             yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, edit => shop.Change(bolted, edit))));
 
         yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, edit => shop.Change(vehicle, edit))));

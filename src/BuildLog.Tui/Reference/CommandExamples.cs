@@ -6,8 +6,8 @@ internal static class CommandExamples
     private static readonly Dictionary<string, string[]> ByCommand = new(StringComparer.Ordinal)
     {
         [""] = ["--demo"],
-        ["axle"] = ["axle --turns 10:23.7 --wheels one-held --tag 3.90", "axle --turns 10:20.5 --turns 20:41 --wheels together", "axle --turns 10,10:41", "axle --teeth 41/10"],
-        ["gearbox"] = ["gearbox --turns 10:30.1 --listed 2.97,3.01"],
+        ["axle"] = ["axle --turns 10:23.7 --wheels one-held --tag 3.90", "axle --turns 10:20.5 --turns 20:41 --wheels together", "axle --turns 10,10:41", "axle --teeth 41/10", "axle --teeth 39/6 --two-speed \"planetary 46/18\""],
+        ["gearbox"] = ["gearbox --turns 10:30.1 --listed 2.97,3.01", "gearbox --teeth \"planetary 75/30 75/33\" --ratios 2.31,1.40,1.00 --reverse 2.27"],
         ["rollout"] = ["rollout --roll 1:2040mm --roll 3:6125mm --loaded no"],
         ["tyre"] = ["tyre \"205/65R15 94H\"", "tyre 31x10.50R15LT --worn 4mm"],
         ["speed"] = ["speed --rpm 2300 --speed \"110 km/h\" --gear 0.82 --tyre 205/65R15", "speed --rpm 3000 --gear 1 --axle 4.08±0.03 --circumference 2.04m"],

@@ -59,6 +59,29 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
         Assert.Equal(FrontDrive.Declutch, driveline.TransferCase!.FrontDrive);
     }
 
+    // Teeth are exact whoever counted them: 1 + 18/46. A reverse is as sure as its last digit.
+    [Fact]
+    public void Of_reverse_and_a_two_speed_axle()
+    {
+        var reverse = Fitted(new TransmissionComponent { Name = "box", Reverse = Is(Spec.Reverse, "2.20") }, Position.Transmission).Transmission!.Reverse!.Value;
+        var step = Fitted(new AxleComponent { Name = "axle", LowStep = Is(Spec.LowStep, "planetary 46/18") }, Position.RearAxle).RearAxle!.LowStep!.Value;
+
+        Assert.Equal(2.20, reverse.Value, 1e-12);
+        Assert.Equal(0.005 / Math.Sqrt(3), reverse.StandardUncertainty, 1e-9);
+        Assert.Equal(64 / 46.0, step.Value, 1e-12);
+        Assert.True(step.IsExact);
+    }
+
+    [Fact]
+    public void Of_front_wheels_with_a_set_of_their_own()
+    {
+        Fitted(new WheelSetComponent { Name = "rear", SizeText = "235/75R15" }, Position.Tyres);
+        var driveline = Fitted(new WheelSetComponent { Name = "front", SizeText = "205/75R15" }, Position.FrontTyres);
+
+        Assert.Equal(("rear", "front"), (driveline.Tyres!.Name, driveline.Tyres.FrontPair!.Name));
+        Assert.Equal("front", driveline.Tyres.On(Position.FrontAxle).Name);
+    }
+
     [Fact]
     public void Of_axle_and_wheels_with_their_uncertainty()
     {

@@ -2,6 +2,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
 
@@ -100,6 +101,40 @@ public sealed class RatioPlausibleCheckTests
         if (verdict == Verdict.Watch) Assert.StartsWith("Beside a second gear of 1.45 a three-speed automatic has a first of 2.22 to 2.66, not 2.92", finding.Says, StringComparison.Ordinal);
     }
 
+    // 1.45 + 0.45 · 2.20 = 2.44: 2.45 agrees to its last digit, 2.92 would ask for a reverse of 1.47/0.45 = 3.27. Typed beside counted teeth it is held against them.
+    [Theory]
+    [InlineData("2.45", Source.MakersData, Verdict.Fits)]
+    [InlineData("2.92", Source.MakersData, Verdict.Watch)]
+    [InlineData("2.92", Source.TeethCounted, Verdict.Watch)]
+    public void A_typed_reverse_binds_first_and_second(string first, Source source, Verdict verdict)
+    {
+        var box = new Transmission("three-speed", [Quoted("1", first) with { Ratio = Quoted("1", first).Ratio with { Source = source } }, Quoted("2", "1.45"), InventedCar.Gear("3", 1)])
+        {
+            Converter = new(false),
+            Reverse = Quoted("R", "2.20").Ratio,
+        };
+        var finding = At(InventedCar.Plain with { Transmission = box }, Position.Transmission);
+
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Fits) return;
+        Assert.Contains("a reverse of 2.20", finding.Says, StringComparison.Ordinal);
+        Assert.Contains("first = 2.44", finding.Cures[0], StringComparison.Ordinal);
+        Assert.Contains("a reverse of 3.2", finding.Cures[0], StringComparison.Ordinal);
+    }
+
+    // 9.04 over 6.50 is 1.391, and 2.0 is no two-speed axle's usual step.
+    [Theory]
+    [InlineData(1.391, Verdict.Fits)]
+    [InlineData(2.0, Verdict.Watch)]
+    public void The_step_of_a_two_speed_axle_is_judged_beside_its_ratio(double step, Verdict verdict)
+    {
+        var axle = InventedCar.Axle(6.50) with { LowStep = InventedCar.Exactly(step) };
+        var findings = Look(InventedCar.Plain with { RearAxle = axle }).Where(finding => finding.Between[0] == Position.RearAxle).ToList();
+
+        Assert.Equal([Verdict.Fits, verdict], findings.Select(finding => finding.Verdict));
+        Assert.StartsWith("The axle's low over high ratio", findings[1].Says, StringComparison.Ordinal);
+    }
+
     // 28 % off one is 0.72; 1/1.28 = 0.78.
     [Fact]
     public void An_overdrive_sold_by_its_share_is_asked_which_share()
@@ -145,4 +180,6 @@ public sealed class RatioPlausibleCheckTests
     private static List<Finding> Look(Driveline driveline) => [.. new RatioPlausibleCheck().Look(driveline, OwnersGoals.None)];
 
     private static Finding At(Driveline driveline, Position position) => Look(driveline).Single(finding => finding.Between.Contains(position));
+
+    private static Gear Quoted(string name, string ratio) => new(name, new(QuotedRatio.ReadMeasured(ratio, RatioRange.Gear, $"gear {name}").OrRefuse(), Source.MakersData, ratio));
 }

@@ -4,6 +4,7 @@ using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Speeds;
+using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
@@ -37,6 +38,10 @@ public sealed class DimensionsTests
         ["length: shaft torque at wheel slip"] = new(k => ShaftTorque.WheelSlip(900, 0.33 * k, 4.1).Value, 1),
         ["length: drag"] = new(k => (Road with { DragArea = 0.8 * k * k }).Drag(20).Value, 2),
         ["length: shaft speed from the road"] = new(k => ShaftSpeed.FromRoad(25 * k, 4.1, 2 * k).Value, 0),
+        ["length: section on another rim"] = new(k => SectionOnRim.Of(TyreSizeText.Read("205/70R15").OrRefuse() with { SectionWidth = 0.205 * k }, 0.14 * k).Value - SectionOnRim.Of(TyreSizeText.Read("205/70R15").OrRefuse() with { SectionWidth = 0.205 * k }, 0.15 * k).Value, 1),
+        ["length: crawl"] = new(k => LowRange.CrawlSpeed(InventedCar.Plain with { Engine = new("four", InventedCar.Exactly(13)), Tyres = InventedCar.Rolling(2 * k) })!.Value, 1),
+        ["time: crawl"] = new(k => LowRange.CrawlSpeed(InventedCar.Plain with { Engine = new("four", InventedCar.Exactly(13 * k)) })!.Value, 1),
+        ["length: backspace"] = new(k => WheelPlace.Backspace(0.15 * k, 0.02 * k).Value - WheelPlace.Backspace(0, 0).Value, 1),
         ["time: road speed"] = new(k => new SpeedRelation { EngineSpeed = 50 * k, Gear = 1.4, Axle = 4.1, Circumference = 2 }.Solved().RoadSpeed!.Value, 1),
         ["time: axle from a road test"] = new(k => new SpeedRelation { RoadSpeed = 25 * k, EngineSpeed = 50 * k, Gear = 1, Circumference = 2 }.Solved().Axle!.Value, 0),
         ["time: shaft speed from the engine"] = new(k => ShaftSpeed.FromEngine(50 * k, 0.8).Value, 1),

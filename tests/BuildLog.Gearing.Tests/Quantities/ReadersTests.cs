@@ -1,9 +1,13 @@
 using System.Globalization;
+using System.Reflection;
+using System.Runtime.CompilerServices;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
@@ -72,6 +76,14 @@ public sealed class ReadersTests
         ["ratio of a gear"] = text => RatioRange.Gear.Read(text).Refusal,
         ["transfer case low"] = text => TransferCaseLow.Read(text).Refusal,
         ["air of a test"] = text => TestAir.Read(text).Refusal,
+        ["step of a two-speed axle"] = text => TwoSpeedAxle.ReadStep(text).Refusal,
+        ["axle as told"] = text => ToldPart.Axle(text, "axle", null).Refusal,
+        ["overdrive as told"] = text => ToldPart.Overdrive(text, "unit").Refusal,
+        ["gearbox as told"] = text => ToldPart.Gearbox(text, "box", InventedCar.Plain.Transmission).Refusal,
+        ["tyres as told"] = text => ToldPart.Tyres(text, "tyres", null).Refusal,
+        ["length without ±"] = text => QuantityText.ReadPlain(text, Kind.Length).Refusal,
+        ["rotation"] = text => QuantityText.Read(text, Kind.Rotation).Refusal,
+        ["speed"] = text => QuantityText.Read(text, Kind.Speed).Refusal,
         ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
@@ -90,8 +102,36 @@ public sealed class ReadersTests
                 Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
                 Assert.NotEmpty(refusal.Code);
                 Assert.NotEmpty(refusal.Example);
+                Assert.True(NamesThePlace(refusal.Message, text), $"{name}: '{refusal.Message}' does not say where.");
             },
             iter: Texts);
+
+    // A new reader that is not among these would never meet the texts above.
+    [Fact]
+    public void Every_public_reader_is_among_them()
+    {
+        var source = string.Concat(ReadersInThisFile());
+        var readers = typeof(QuantityText).Assembly.GetExportedTypes()
+            .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+            .Where(method => method.ReturnType is { IsGenericType: true } made && made.GetGenericTypeDefinition() == typeof(Parsed<>))
+            .Where(method => method.GetParameters() is [{ ParameterType: { } first }, ..] && first == typeof(string))
+            .Select(method => $"{method.DeclaringType!.Name}.{method.Name}(");
+
+        Assert.All(readers.Distinct().Where(reader => reader != "RatioRange.Read("), reader => Assert.Contains(reader, source, StringComparison.Ordinal));
+    }
+
+    private static string[] ReadersInThisFile([CallerFilePath] string path = "") => File.ReadAllLines(path);
+
+    // What is refused is repeated, in whole or the part that stopped the reader; or its number is.
+    private static bool NamesThePlace(string message, string text)
+    {
+        if (string.IsNullOrWhiteSpace(Shown.Cut(text))) return true;
+        if (message.Contains(Shown.Quoted(text), StringComparison.Ordinal)) return true;
+
+        var (from, to) = (message.IndexOf('\'', StringComparison.Ordinal), message.LastIndexOf('\''));
+        if (from >= 0 && to > from) return true;
+        return message.Any(char.IsAsciiDigit);
+    }
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -128,4 +128,31 @@ public sealed class GearsFromTeethTests
     }
 
     private static Measured InventedCount(double ratio, double u) => Measured.From(ratio, new Input("count", u, new Evidence("count")));
+
+    // 1 + 18/46; 9.04/6.50 each to half a hundredth: u/step = √((0.005/9.04)² + (0.005/6.50)²)/√3.
+    [Theory]
+    [InlineData("planetary 46/18", 1.391304, 0)]
+    [InlineData("9.04/6.50", 1.390769, 0.000760)]
+    [InlineData("1.39", 1.39, 0.002887)]
+    public void A_step_is_read_from_teeth_from_both_ratios_or_by_itself(string text, double step, double u)
+    {
+        var read = TwoSpeedAxle.ReadStep(text).OrRefuse();
+
+        Assert.Equal(step, read.Value, 1e-6);
+        Assert.Equal(u, read.StandardUncertainty, 1e-6);
+    }
+
+    [Theory]
+    [InlineData("46/18", "46")]
+    [InlineData("6.50/9.04", "0.719")]
+    [InlineData("9.04", "9.04")]
+    public void What_is_no_step_is_refused(string text, string says)
+        => Assert.Contains(says, TwoSpeedAxle.ReadStep(text).Refusal!.Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Two_planetary_sets_have_a_reverse_and_a_box_of_pairs_says_nothing_of_it()
+    {
+        Assert.Equal(75 / 33.0, GearTrain.Read("planetary 75/30 75/33").OrRefuse().Reverse!.Value, 1e-12);
+        Assert.Null(GearTrain.Read("29/19 31/14 25/18 1").OrRefuse().Reverse);
+    }
 }

@@ -39,6 +39,27 @@ public sealed class RatioLawsTests
         });
 
     [Fact]
+    public void The_low_of_a_two_speed_axle_is_lower_whatever_its_teeth_and_any_scale_leaves_its_step()
+        => Gen.Select(Gen.Int[40, 90], Gen.Int[12, 24], Gen.Double[2, 7], Gen.Double[0.5, 2]).Sample((ring, sun, high, scale) =>
+        {
+            var axle = new TwoSpeedAxle(high, new Planetary(ring, sun).SunHeld);
+
+            Assert.True(axle.Low.Value > axle.High.Value);
+            Assert.Equal(axle.Step.Value, TwoSpeedAxle.Counted(axle.High.Value * scale, axle.Low.Value * scale).Step.Value, 1e-9);
+        });
+
+    [Fact]
+    public void Reverse_from_first_and_second_is_the_one_that_binds_them()
+        => Gen.Select(Gen.Double[1.3, 1.7], Gen.Double[1.5, 3]).Sample((second, reverse) =>
+        {
+            var first = SimpsonTrain.FirstBeside(second, reverse).Value;
+
+            Assert.True(SimpsonTrain.CanBe((Measured)first, second, reverse));
+            Assert.False(SimpsonTrain.CanBe((Measured)(first * 1.001), second, reverse));
+            Assert.Equal(reverse, (first - second) / (second - 1), 1e-9);
+        });
+
+    [Fact]
     public void A_road_test_finds_the_axle_it_was_driven_with()
         => Gen.Select(Gen.Double[2.5, 6], Gen.Double[15, 35], Gen.Double[1.7, 2.6], Gen.Double[0.7, 1.4]).Sample((axle, v, circumference, gear) =>
         {

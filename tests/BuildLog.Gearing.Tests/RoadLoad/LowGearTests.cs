@@ -31,6 +31,18 @@ public sealed class LowGearTests
         Assert.Null(LowRange.CrawlSpeed(InventedCar.Plain));
     }
 
+    // 14.35 · 1.391 = 19.96. 50 N·m start as 69.55 N·m do in the low of the axle.
+    [Fact]
+    public void The_low_of_a_two_speed_axle_is_in_the_lowest_ratio_and_in_the_start()
+    {
+        var two = InventedLoad.WithTorque(50);
+        two = two with { RearAxle = two.RearAxle! with { LowStep = InventedCar.Exactly(1.391) } };
+
+        Assert.Equal(14.35 * 1.391, LowRange.OverallRatio(two)!.Value, 1e-9);
+        Assert.Equal(HillStart.Of(InventedLoad.WithTorque(50 * 1.391))!.Gradient.Value, HillStart.Of(two)!.Gradient.Value, 1e-9);
+        Assert.Equal(AxleTorque.InLowGear(InventedLoad.WithTorque(50), InventedCar.Axle(4.1))!.Value * 1.391, AxleTorque.InLowGear(two, two.RearAxle!)!.Value, 1e-9);
+    }
+
     // First gear makes 200 · 3.5 · 4.10 · 0.9216 · π = 8309 N, asin(0.565) is more than the grip: 0.8 · 0.5 − 0.014 = 38.6 %.
     [Fact]
     public void Grip_ends_a_start_in_a_strong_first_gear()

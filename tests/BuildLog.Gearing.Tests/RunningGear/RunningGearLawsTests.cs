@@ -22,6 +22,32 @@ public sealed class RunningGearLawsTests
             Assert.Equal(WeightTransfer.ToRear(1500, 9.80665 * Math.Sin(grade), height, 2.6).Value, WeightTransfer.ToRear(1500, 0, height, 2.6, grade).Value, 1e-9));
 
     [Fact]
+    public void A_bolt_circle_is_the_same_from_whichever_chord()
+        => Gen.Select(Gen.Double[0.09, 0.25], Gen.Int[2, 5]).Sample((circle, half) =>
+            Assert.All(
+                (Chord[])[Chord.Adjacent, Chord.SkipOne, Chord.Across],
+                chord => Assert.Equal(circle, BoltCircle.FromChord(circle / BoltCircle.Factor(2 * half, chord), 2 * half, chord).Value, 1e-9)));
+
+    // What a wider tyre gains it gains on both sides, and an offset only moves it.
+    [Fact]
+    public void A_wheel_grows_by_its_width_however_it_is_offset()
+        => Gen.Select(Gen.Double[-0.1, 0.1], Gen.Double[-0.05, 0.05]).Sample((width, offset) =>
+            Assert.Equal(width, (WheelPlace.OuterEdgeMoves(width, offset) + WheelPlace.InnerEdgeMoves(width, offset)).Value, 1e-12));
+
+    [Fact]
+    public void Backspace_and_offset_are_one_measurement()
+        => Gen.Select(Gen.Double[0.1, 0.3], Gen.Double[-0.06, 0.06]).Sample((rim, offset) =>
+            Assert.Equal(offset, WheelPlace.OffsetFromBackspace(rim, WheelPlace.Backspace(rim, offset)).Value, 1e-12));
+
+    [Fact]
+    public void A_faster_vehicle_never_needs_a_slower_tyre_nor_a_heavier_one_a_weaker()
+        => Gen.Select(Gen.Double[60, 240], Gen.Double[0, 40], Gen.Double[400, 1500], Gen.Double[0, 500]).Sample((speed, faster, mass, more) =>
+        {
+            Assert.True(TyreSpeed.Required(speed + faster) >= TyreSpeed.Required(speed));
+            Assert.True(TyreLoad.IndexFor(mass + more) >= TyreLoad.IndexFor(mass));
+        });
+
+    [Fact]
     public void Both_axles_of_a_told_share_carry_the_whole()
         => Gen.Select(Gen.Double[800, 3000], Gen.Double[0.3, 0.7], Gen.Bool).Sample((mass, share, inFront) =>
         {

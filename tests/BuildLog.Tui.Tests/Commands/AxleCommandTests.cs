@@ -70,4 +70,29 @@ public sealed class AxleCommandTests
     [Fact]
     public void A_person_reads_no_digit_that_the_count_does_not_support()
         => Assert.Contains("4.74 ± 0.04", Said.By("axle", "--turns", "10:23.7", "--wheels", "one-held").Output, StringComparison.Ordinal);
+
+    // 6.5 · (1 + 18/46) = 9.0435; 90.4/65 = 1.3908.
+    [Fact]
+    public void A_two_speed_axle_has_a_low_from_its_teeth_or_from_a_second_count()
+    {
+        var teeth = Said.By("axle", "--teeth", "39/6", "--two-speed", "planetary 46/18", "--json").Json.GetProperty("low");
+        var counted = Said.By("axle", "--turns", "10:65", "--low-turns", "10:90.4", "--wheels", "together", "--json").Json.GetProperty("low");
+
+        Assert.Equal(6.5 * 64 / 46, teeth.GetProperty("ratio").GetDouble(), 12);
+        Assert.Equal(90.4 / 65, counted.GetProperty("step").GetDouble(), 12);
+        Assert.Contains("In low 9.04", Said.By("axle", "--turns", "10:65", "--low-turns", "10:90.4", "--wheels", "together").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--turns|10:65|--wheels|together|--low-turns|10:50", "--low-turns")]
+    [InlineData("--turns|10:65|--wheels|together|--low-turns|10:90|--two-speed|1.39", "--two-speed")]
+    [InlineData("--teeth|39/6|--two-speed|46/18", "--two-speed")]
+    [InlineData("--teeth|39/6|--low-turns|10:90", "--low-turns")]
+    public void A_low_that_cannot_be_is_refused_by_its_option(string line, string option)
+    {
+        var said = Said.By(["axle", .. line.Split('|'), "--json"]);
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Equal(option, said.Error.GetProperty("option").GetString());
+    }
 }

@@ -84,4 +84,51 @@ public sealed class GearboxCommandTests
         Assert.Contains(sentence, said.Errors, StringComparison.Ordinal);
         Assert.Single(said.Errors.TrimEnd().Split('\n'));
     }
+
+    // a = 30/75, b = 33/75: 1 + a + a/b = 2.309, 1 + a = 1.4, 1/b = 2.273.
+    [Fact]
+    public void Two_planetary_sets_make_three_gears_and_reverse_held_against_what_is_typed()
+    {
+        var said = Said.By("gearbox", "--teeth", "planetary 75/30 75/33", "--ratios", "2.31,1.45,1.00", "--reverse", "2.27", "--json");
+        var gears = said.Json.GetProperty("gears").EnumerateArray().ToList();
+
+        Assert.Equal(1 + 0.4 + (30 / 33.0), gears[0].GetProperty("ratio").GetDouble(), 12);
+        Assert.Equal([true, false, true], gears.Select(gear => gear.GetProperty("agrees").GetBoolean()));
+        Assert.Equal(75 / 33.0, said.Json.GetProperty("reverse").GetProperty("ratio").GetDouble(), 12);
+        Assert.True(said.Json.GetProperty("reverse").GetProperty("agrees").GetBoolean());
+        Assert.Contains("the typed 1.45 does not agree", Said.By("gearbox", "--teeth", "planetary 75/30 75/33", "--ratios", "2.31,1.45,1.00").Output, StringComparison.Ordinal);
+    }
+
+    // 1.45 + 0.45 · 2.20 = 2.44.
+    [Theory]
+    [InlineData("2.45", true)]
+    [InlineData("2.92", false)]
+    public void Typed_ratios_of_two_planetary_sets_are_held_against_each_other(string first, bool agrees)
+    {
+        var sets = Said.By("gearbox", "--ratios", $"{first},1.45,1.00", "--reverse", "2.20", "--json").Json.GetProperty("twoPlanetarySets");
+
+        Assert.Equal(2.44, sets.GetProperty("first").GetDouble(), 12);
+        Assert.Equal(agrees, sets.GetProperty("agrees").GetBoolean());
+    }
+
+    // 29/19 · 31/14 = 3.380, 29/19 · 25/18 = 2.120.
+    [Fact]
+    public void A_box_with_a_constant_mesh_is_read_from_its_pairs()
+        => Assert.Equal(
+            [3.380, 2.120, 1],
+            Said.By("gearbox", "--teeth", "29/19 31/14 25/18 1", "--json").Json.GetProperty("gears").EnumerateArray().Select(gear => Math.Round(gear.GetProperty("ratio").GetDouble(), 3)));
+
+    [Theory]
+    [InlineData("--teeth|planetary 75/30", "--teeth")]
+    [InlineData("--teeth|29/19 31/14 1|--ratios|3.38,2.12,1.00", "--ratios")]
+    [InlineData("--ratios|3.38,2.12", "--ratios")]
+    [InlineData("--ratios|2.45,1.45,1.00", "--reverse")]
+    [InlineData("--teeth|29/19 31/14 1|--turns|10:30", "--teeth")]
+    public void What_does_not_belong_together_is_refused_by_its_option(string line, string option)
+    {
+        var said = Said.By(["gearbox", .. line.Split('|'), "--json"]);
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Equal(option, said.Error.GetProperty("option").GetString());
+    }
 }
