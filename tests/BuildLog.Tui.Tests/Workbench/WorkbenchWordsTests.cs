@@ -1,4 +1,7 @@
+using BuildLog.Data.Files;
+using BuildLog.DemoData;
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Workbench;
@@ -53,6 +56,27 @@ public sealed class WorkbenchWordsTests
         Assert.Equal("4020 rev/min → 3670 rev/min", HistoryText.Cruise(row));
         Assert.Equal("Dale 7 → nothing", HistoryText.Change(row with { Fitted = null }));
         Assert.Equal("Hedge 8", HistoryText.Change(row with { Removed = null }));
+    }
+
+    // The demo shop's estate came to its taller tyres last: its dial tells less since.
+    [Fact]
+    public void A_swap_tells_what_it_did_to_the_speedometer_where_it_moved_it()
+    {
+        var path = DemoShop.CreateFreshCopy();
+        try
+        {
+            using var shop = ShopFile.Open(path);
+            var tansy = shop.FindVehicle("Tansy");
+            var tyres = HistoryWords.Of(shop.History(tansy), shop.GoalsOf(tansy)).Rows.First(row => row.Position == "tyres");
+
+            Assert.Contains(tyres.Moved, moved => moved.StartsWith("the speedometer shows 97", StringComparison.Ordinal) && moved.EndsWith("before", StringComparison.Ordinal));
+            Assert.Contains(HistoryText.Of(tyres), line => line.Text.StartsWith("Moved    the speedometer shows 97", StringComparison.Ordinal));
+            Assert.DoesNotContain(HistoryText.Of(tyres with { Moved = [] }), line => line.Text.StartsWith("Moved", StringComparison.Ordinal));
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        }
     }
 
     [Fact]
