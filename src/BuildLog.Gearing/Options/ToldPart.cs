@@ -11,10 +11,7 @@ namespace BuildLog.Gearing.Options;
 /// <remarks>What the words leave open is taken as on the part that is fitted: wheels, flanges, the gears below the top.</remarks>
 public static class ToldPart
 {
-    private const double SmallestTyre = 0.8;
-    private const double LargestTyre = 6;
-
-    private static readonly char[] BetweenGears = [' ', ';', '/'];
+    private static readonly char[] BetweenGears = [' ', '\t', '\r', '\n', ';', '/'];
 
     /// <param name="text">A ratio such as <c>3.36</c>, or teeth such as <c>37/11</c>; a hub reduction inside.</param>
     /// <param name="name">What to call it.</param>
@@ -46,7 +43,7 @@ public static class ToldPart
         for (var k = 1; k < gears.Count; k++)
         {
             if (gears[k].Ratio.Value.Value >= gears[k - 1].Ratio.Value.Value)
-                return new Refusal("gears", $"Gears stand from the lowest to the top: {gears[k].Ratio.Says} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}.", "3.32 2.05 1.38 1.00 0.81");
+                return new Refusal("gears", $"Gears stand from the lowest to the top: {Shown.Quoted(gears[k].Ratio.Says)} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}.", "3.32 2.05 1.38 1.00 0.81");
         }
 
         return (fitted ?? new(name, [])) with { Name = name, Gears = gears };
@@ -61,7 +58,7 @@ public static class ToldPart
         if (!QuantityText.Read(text, Kind.Length).Understood(out var length))
             return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
 
-        return length.Value is >= SmallestTyre and <= LargestTyre
+        return length.Value is >= RollReading.Smallest and <= RollReading.Largest
             ? wheels with { Size = null, RollingCircumference = Told(length.ToMeasured("rolling circumference"), text) }
             : new Refusal("out-of-range", $"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m.", "2.05 m");
     }

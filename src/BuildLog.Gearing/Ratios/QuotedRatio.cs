@@ -1,7 +1,7 @@
+using System.Globalization;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
-using System.Globalization;
 
 namespace BuildLog.Gearing.Ratios;
 

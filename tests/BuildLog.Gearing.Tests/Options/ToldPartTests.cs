@@ -41,7 +41,7 @@ public sealed class ToldPartTests
         => Assert.NotEmpty(ToldPart.Tyres(text, "set", null).Refusal!.Sentence);
 
     [Theory]
-    [InlineData("1.00 2.05 3.32", "2.05 cannot follow 1")]
+    [InlineData("1.00 2.05 3.32", "'2.05' cannot follow 1")]
     [InlineData("0.82", "write all its forward gears")]
     [InlineData("3.32 fast", "fast")]
     public void An_impossible_box_is_a_sentence(string text, string says)
