@@ -1,5 +1,6 @@
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.WhatNow;
 using Terminal.Gui.App;
 
 namespace BuildLog.Tui.Workbench;
@@ -13,16 +14,21 @@ internal static class WorkbenchStart
     /// <param name="pad">Where half-filled forms are kept.</param>
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null) => TerminalSession.Run(
-        app =>
-        {
-            var screen = new WorkbenchScreen(acts, pages()) { Pad = pad };
-            if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
-            screen.GoToWhatNow();
-            if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
-            return screen;
-        },
-        log);
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null)
+    {
+        // The first page is read while the library makes the terminal ready, which takes as long.
+        var vehicles = new ReadAhead<WhatNowRow>(acts.WhatNow);
+        return TerminalSession.Run(
+            app =>
+            {
+                var screen = new WorkbenchScreen(acts, pages(), acts.OpenList()) { Pad = pad, ReadAlready = vehicles.Items };
+                if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
+                screen.GoToWhatNow();
+                if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
+                return screen;
+            },
+            log);
+    }
 
     private static void Say(IApplication app, WorkbenchScreen screen, string? message)
     {
