@@ -9,7 +9,7 @@ public sealed class Deadline : Entered
     /// <param name="vehicle">The vehicle it concerns; null for the shop.</param>
     public Deadline(Vehicle? vehicle = null) => VehicleId = vehicle?.Id;
 
-    private Deadline() { }
+    internal Deadline() { }
 
     public long? VehicleId { get; internal set; }
 

@@ -8,7 +8,7 @@ public sealed class OutsideWork : Entered
 {
     public OutsideWork(Job job, Supplier to) => (JobId, SupplierId) = (job.Id, to.Id);
 
-    private OutsideWork() { }
+    internal OutsideWork() { }
 
     public long JobId { get; internal set; }
 

@@ -16,7 +16,5 @@ public sealed partial class Shop
     public IReadOnlyList<WorkEntry> Hours(Job job) => store.Look(record => WorkReader.Of(record, job));
 
     /// <summary>Work given out for a vehicle: what is away first, by its promised day.</summary>
-    public IReadOnlyList<OutsideWork> OutsideWork(Vehicle vehicle) => store.Read(db => db.Set<OutsideWork>()
-        .Where(work => db.Set<Job>().Any(job => job.Id == work.JobId && job.VehicleId == vehicle.Id)).AsEnumerable()
-        .OrderBy(work => work.Back is not null).ThenBy(work => work.Promised ?? DateOnly.MaxValue).ThenBy(work => work.Id).ToList());
+    public IReadOnlyList<OutsideWork> OutsideWork(Vehicle vehicle) => store.Look(record => OutsideWorkReader.Of(record, vehicle));
 }

@@ -44,6 +44,5 @@ public sealed partial class Shop
     public IReadOnlyList<Retorque> Retorques(Vehicle vehicle) => store.Look(record => RoadTestReader.RetorquesOf(record, vehicle));
 
     /// <summary>All deadlines of the shop: the open ones first, each by its day.</summary>
-    public IReadOnlyList<Deadline> Deadlines() => store.Read(db => db.Set<Deadline>().AsEnumerable()
-        .OrderBy(deadline => deadline.Done is not null).ThenBy(deadline => deadline.Day).ThenBy(deadline => deadline.Id).ToList());
+    public IReadOnlyList<Deadline> Deadlines() => store.Look(DeadlineReader.Of);
 }

@@ -22,11 +22,12 @@ internal static class BenchPages
     /// <param name="clock">Says which day it is.</param>
     /// <param name="units">The units to show; null for metric ones.</param>
     /// <param name="whatIf">What is tried on the bench, shared with its acts; null where nothing is tried.</param>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null) =>
+    /// <param name="speeds">What the table of speeds shows, shared with the acts of the bench.</param>
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null, SpeedsWish? speeds = null) =>
     [
         new FindingsPage(),
-        new SpeedsPage(),
-        new MeasuredPage(new SessionActs(shop)),
+        new SpeedsPage(new(shop, clock, units ?? UnitSystem.Metric, speeds ?? new())),
+        new MeasuredPage(new SessionActs(shop, clock, units ?? UnitSystem.Metric)),
         new GoalPage(),
         new HistoryPage(new FitmentActs(shop, clock)),
         new JobsPage(new JobsActs(shop, clock)),

@@ -13,18 +13,31 @@ public static class SpeedsWords
     private const double AssumedIdle = 800 / 60.0;
     private const double AssumedShift = 4500 / 60.0;
 
-    private static readonly int[] Columns = [1000, 2000, 3000, 4000];
+    private const string OverTheRedline = "over";
 
-    public static SpeedsModel Of(Driveline driveline, OwnersGoals goals, UnitSystem units)
+    private static readonly int[] UsualColumns = [1000, 2000, 3000, 4000];
+
+    /// <param name="driveline">Today's.</param>
+    /// <param name="goals">For the mark on the chart.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="wish">Which gears and columns; null for the usual ones.</param>
+    public static SpeedsModel Of(Driveline driveline, OwnersGoals goals, UnitSystem units, SpeedsWish? wish = null)
     {
         if (GearSpeeds.Of(driveline) is not { } speeds) return SpeedsModel.Without(Missing(driveline));
 
+        var shown = wish?.In(units) ?? units;
         var shift = driveline.Engine?.Redline?.Value ?? AssumedShift;
+        var steps = speeds.Steps.Where(step => wish is not { Gears.Count: > 0 } || wish.Gears.Contains(step.Name)).ToList();
+        if (steps.Count == 0) steps = [.. speeds.Steps]; // another vehicle's gears were chosen
         return new(
-            Headline(driveline, speeds, units),
-            ["ratio", .. Columns.Select(rpm => FormattableString.Invariant($"{rpm}")), "drops to"],
-            [.. speeds.Steps.Select(step => Row(speeds, step, shift, units))],
-            Chart(driveline, speeds, goals, shift.Value, units));
+            Headline(driveline, speeds, shown),
+            ["ratio", .. Columns(wish, shown), "drops to"],
+            [.. steps.Select(step => Row(speeds, step, shift, driveline.Engine?.Redline is not null, shown, wish))],
+            Chart(driveline, speeds, goals, shift.Value, shown))
+        {
+            Pull = () => PullCurves.Of(driveline, shown),
+            PullMissing = PullCurves.Missing(driveline),
+        };
     }
 
     /// <summary>What the columns of the table mean.</summary>
@@ -42,16 +55,24 @@ public static class SpeedsWords
         return $"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.";
     }
 
-    private static SpeedsRow Row(GearSpeeds speeds, DriveStep step, Measured shift, UnitSystem units)
+    private static IEnumerable<string> Columns(SpeedsWish? wish, UnitSystem units) => wish switch
+    {
+        { RoadSpeeds.Count: > 0 } => wish.RoadSpeeds.Select((speed, k) => $"{Plain(units.Speed.FromBase(speed))}{(k == wish.RoadSpeeds.Count - 1 ? $" {units.Speed}" : "")}"),
+        _ => EngineSpeeds(wish).Select(speed => Plain(Units.RevolutionPerMinute.FromBase(speed))),
+    };
+
+    private static IEnumerable<double> EngineSpeeds(SpeedsWish? wish) => wish is { EngineSpeeds.Count: > 0 } ? wish.EngineSpeeds : UsualColumns.Select(rpm => rpm / 60.0);
+
+    private static SpeedsRow Row(GearSpeeds speeds, DriveStep step, Measured shift, bool isRedline, UnitSystem units, SpeedsWish? wish)
     {
         var drop = speeds.Upshifts(shift).FirstOrDefault(upshift => upshift.From == step);
-        return new(step.Name,
-        [
-            Rounded.Fixed(step.Ratio.Value, 2),
-            .. Columns.Select(rpm => Number(speeds.RoadSpeed(step, rpm / 60.0), units.Speed)),
-            drop is null ? "" : Rpm(drop.EngineSpeed),
-        ]);
+        var cells = wish is { RoadSpeeds.Count: > 0 }
+            ? wish.RoadSpeeds.Select(speed => speeds.EngineSpeed(step, speed)).Select(n => isRedline && n.Value > shift.Value ? OverTheRedline : Rpm(n))
+            : EngineSpeeds(wish).Select(speed => Number(speeds.RoadSpeed(step, speed), units.Speed));
+        return new(step.Name, [Rounded.Fixed(step.Ratio.Value, 2), .. cells, drop is null ? "" : Rpm(drop.EngineSpeed)]);
     }
+
+    private static string Plain(double value) => Rounded.Fixed(value, Math.Abs(value - Math.Round(value)) < 0.05 ? 0 : 1);
 
     private static SawtoothModel Chart(Driveline driveline, GearSpeeds speeds, OwnersGoals goals, double shift, UnitSystem units)
         => new(

@@ -39,13 +39,15 @@ public sealed record VehicleOnBench
         History = shop.History(judged.Vehicle),
     };
 
-    public VehicleModel ToModel(UnitSystem units) => new(
+    /// <param name="units">The units to show.</param>
+    /// <param name="speeds">What the table of speeds shows; null for the usual.</param>
+    public VehicleModel ToModel(UnitSystem units, SpeedsWish? speeds = null) => new(
         Vehicle.Id,
         Vehicle.Name,
         Facts(),
         DrivelineBoxes.Of(Driveline, Findings, units),
         FindingsWords.Of(Findings, units),
-        SpeedsWords.Of(Driveline, Goals, units),
+        SpeedsWords.Of(Driveline, Goals, units, speeds),
         MeasurementsWords.Of(Sessions, units),
         GoalWords.Of(Goals, Findings, units),
         HistoryWords.Of(History, Goals));

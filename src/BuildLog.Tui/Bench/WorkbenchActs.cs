@@ -26,7 +26,8 @@ namespace BuildLog.Tui.Bench;
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 /// <param name="pad">Where unsaved counts are kept.</param>
 /// <param name="whatIf">What is tried on the bench without being stored.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null) : IWorkbenchActs
+/// <param name="speeds">What the table of speeds shows.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null, SpeedsWish? speeds = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
@@ -35,6 +36,8 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     private DateOnly Today => clock.Today();
 
     public WorkbenchModel Open() => Model(null);
+
+    public WorkbenchModel OpenList() => new(Rows(shop.Vehicles()), null, banner, revision);
 
     public IEnumerable<WhatNowRow> WhatNow()
     {
@@ -190,17 +193,19 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         var chosen = vehicle is null ? null : VehicleOnBench.Read(shop, vehicle, Today);
         if (chosen is not null) judged[chosen.Vehicle.Id] = FindingsWords.Count(chosen.Findings);
         return new(
-            [.. vehicles.Select(each => new VehicleRow(each.Id, each.Name, each.State.InWords(), judged.GetValueOrDefault(each.Id)))],
+            Rows(vehicles),
             chosen is null ? null : Shown(chosen),
             banner,
             revision);
     }
 
+    private List<VehicleRow> Rows(IReadOnlyList<Vehicle> vehicles) => [.. vehicles.Select(each => new VehicleRow(each.Id, each.Name, each.State.InWords(), judged.GetValueOrDefault(each.Id)))];
+
     // With what is tried on it, and said so beside its name.
     private VehicleModel Shown(VehicleOnBench bench)
     {
         var tried = whatIf?.On(bench, shop) ?? bench;
-        var model = tried.ToModel(units);
+        var model = tried.ToModel(units, speeds);
         return ReferenceEquals(tried, bench) ? model : model with { Facts = "WHAT IF: not stored; page Plans, d drops it" };
     }
 }

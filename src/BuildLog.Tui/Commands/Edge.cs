@@ -61,9 +61,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var pad = Scratchpad.Beside(shop.Path);
         var whatIf = new WhatIf();
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf);
+        var speeds = new SpeedsWish();
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf, speeds);
         return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop), shop);
+            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf, speeds), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop), shop);
     });
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>

@@ -71,7 +71,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
 
     private string? EditHere(IFormHost host, Component here)
-        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit))) ? $"Corrected: {here.Name}." : null;
+        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit), () => shop.DrivelineOn(vehicle, today).At(position) ?? here, Effect)) ? $"Corrected: {here.Name}." : null;
 
     private string? TakeOff(IFormHost host, Component here)
         => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))

@@ -30,7 +30,7 @@ public static class FitForm
             HelpPage = "Parts",
             SaveCaption = "Fit",
             Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
-            Echo = values => Effect(values, entries, effect),
+            Echo = values => entries.Said(values, entries.New(), effect),
             Save = values => Checks.Try(() =>
             {
                 var part = entries.New();
@@ -38,21 +38,6 @@ public static class FitForm
                 save(part, FactsOf(values, today));
             }),
         };
-    }
-
-    // What is typed so far may not be a part yet.
-    private static IReadOnlyList<string> Effect(FormValues values, PartEntries entries, Func<Component, IReadOnlyList<string>> effect)
-    {
-        try
-        {
-            var part = entries.New();
-            entries.Apply(values, part);
-            return effect(part);
-        }
-        catch (RefusedException)
-        {
-            return [];
-        }
     }
 
     /// <summary>A part that is in the record already.</summary>

@@ -104,7 +104,7 @@ internal sealed class FormState
     private void Check(Entry entry, FormValues values)
     {
         messages.Remove(entry.Id);
-        var isUnanswered = entry is ChoiceEntry or YesNoEntry && values.IsEmpty(entry.Id);
+        var isUnanswered = values.IsEmpty(entry.Id) && (entry is YesNoEntry || (entry is ChoiceEntry choice && choice.Options.All(option => option.Value.Length > 0)));
         if ((isUnanswered ? "Choose one." : entry.Check?.Invoke(values)) is { } message) messages[entry.Id] = message;
     }
 

@@ -12,6 +12,10 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
 
     public override string HelpPage => "TurnCount";
 
+    public override string Driven => wheels == Wheels.Each ? "left wheel" : base.Driven;
+
+    public override string? OtherDriven => wheels == Wheels.Each ? "right wheel" : null;
+
     /// <summary>Which wheels turn.</summary>
     public Wheels Wheels => wheels;
 

@@ -13,22 +13,23 @@ public static class GearCountForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the session with the edit applied.</param>
     /// <param name="tally">What was just counted; its cautions have been acknowledged.</param>
-    public static Form For(string box, string gear, DateOnly today, Action<Action<GearCountSession>> save, FinishedTally? tally = null) => new()
+    /// <param name="known">The session that is put right: nothing is turned for it.</param>
+    public static Form For(string box, string gear, DateOnly today, Action<Action<GearCountSession>> save, FinishedTally? tally = null, GearCountSession? known = null) => new()
     {
-        Title = $"Count gear {gear}: {box}",
+        Title = known is null ? $"Count gear {gear}: {box}" : $"Correct the count of gear {gear} {known}: {box}",
         HelpPage = "GearCount",
-        Cautions = tally is null ? Cautions.GearCount : [],
+        Cautions = tally is null && known is null ? Cautions.GearCount : [],
         SaveCaption = "Keep",
         Entries =
         [
             new LinesEntry("turns", "Counts", 4)
             {
-                Initial = tally?.Reading ?? "",
+                Initial = tally?.Reading ?? SessionEntries.Readings(known),
                 Hint = "one a line, output:input, such as 10:30.1",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            .. SessionEntries.Precision(tally?.ReadTo, "an input turn"),
-            .. SessionEntries.For(today),
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "an input turn", known?.Align),
+            .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? GearCountWords.Live(count) : [],
         Save = values => Count(values).Refusal is { } refusal

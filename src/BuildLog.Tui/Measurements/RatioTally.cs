@@ -19,7 +19,7 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
         {
             if (DrivenTurns == 0) return [$"Turn until the {Driven}'s mark is back where it began; count the {Driving}'s turns on the way."];
             if (SettledDrivingTurns == 0) return [$"The {Driving} has not come round once yet."];
-            var parsed = CountOf(FormattableString.Invariant($"{DrivenTurns}:{SettledDrivingTurns}.5"));
+            var parsed = CountOf(FormattableString.Invariant($"{Slow(SettledOtherDrivenTurns)}:{SettledDrivingTurns}.5"));
             if (!parsed.Understood(out var count)) return [parsed.Refusal!.Sentence];
 
             return [$"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), the last part of {Article(Driving)} {Driving} turn not yet read.", .. Says(count)];
@@ -27,7 +27,11 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
     }
 
     /// <summary>The count as it is written down, with the quick end's last part of a turn.</summary>
-    public string Reading(double fraction) => FormattableString.Invariant($"{DrivenTurns}:{Rounded.Exact(DrivingTurns + fraction)}");
+    /// <param name="fraction">Turns, less than one.</param>
+    /// <param name="otherFraction">The same of the second wheel, where each is counted.</param>
+    public string Reading(double fraction, double otherFraction = 0) => FormattableString.Invariant($"{Slow(OtherDrivenTurns + otherFraction)}:{Rounded.Exact(DrivingTurns + fraction)}");
+
+    private string Slow(double other) => OtherDriven is null ? FormattableString.Invariant($"{DrivenTurns}") : FormattableString.Invariant($"{DrivenTurns},{Rounded.Exact(other)}");
 
     private static string Article(string word) => word[0] is 'i' ? "an" : "a";
 

@@ -15,29 +15,31 @@ public static class RollOutForm
     /// <param name="units">The units to show.</param>
     /// <param name="save">Stores the session with the edit applied.</param>
     /// <param name="counted">Turns just counted, <c>5:</c>, whose distance is still to be typed; the cautions have been acknowledged.</param>
-    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save, string? counted = null) => new()
+    /// <param name="known">The session that is put right: nothing is rolled for it.</param>
+    public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save, string? counted = null, RollOutSession? known = null) => new()
     {
-        Title = $"Roll out: {wheels.Name}",
+        Title = known is null ? $"Roll out: {wheels.Name}" : $"Correct the roll-out {known}: {wheels.Name}",
         HelpPage = "RollOut",
-        Cautions = counted is null ? Cautions.RollOut : [],
+        Cautions = counted is null && known is null ? Cautions.RollOut : [],
         SaveCaption = "Keep",
         Entries =
         [
-            new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = "yes" },
+            new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = known?.Loaded == false ? "no" : "yes" },
             new LinesEntry("rolls", "Marks", 4)
             {
-                Initial = counted ?? "",
+                Initial = counted ?? SessionEntries.Readings(known),
                 Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("tape", "Tape good to") { Initial = "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
-            new TextEntry("align", "Wheel mark off by") { Initial = "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("tape", "Tape good to") { Initial = known?.Tape ?? "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
+            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
             new TextEntry("pressure", "Tyre pressure")
             {
+                Initial = known?.Pressure ?? "",
                 Hint = "such as 2.2 bar; recorded only",
                 Check = Forms.Checks.IfTyped("pressure", text => QuantityText.Read(text, Kind.Pressure, Units.Bar)),
             },
-            .. SessionEntries.For(today),
+            .. SessionEntries.For(today, known),
         ],
         Echo = values => Roll(values, wheels.Construction).Understood(out var roll) ? RollOutWords.Live(roll, units) : [],
         Save = values => Roll(values, wheels.Construction).Refusal is { } refusal

@@ -8,18 +8,23 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What every session asks besides its readings: when, with whom, under what conditions.</summary>
 internal static class SessionEntries
 {
-    public static IEnumerable<Entry> For(DateOnly today) =>
+    /// <param name="today">The day it is.</param>
+    /// <param name="known">The session that is put right; null for a new one.</param>
+    public static IEnumerable<Entry> For(DateOnly today, Session? known = null) =>
     [
-        new TextEntry("date", "Date") { Initial = "today", InitialIsProposal = true, Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
-        new TextEntry("helper", "Who helped") { IsRemembered = true, Hint = "nobody should do this alone" },
-        new TextEntry("conditions", "Conditions") { IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
+        new TextEntry("date", "Date") { Initial = known is null ? "today" : DayText.InWords(known.Date), InitialIsProposal = known is null, Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
+        new TextEntry("helper", "Who helped") { Initial = known?.Helper ?? "", IsRemembered = true, Hint = "nobody should do this alone" },
+        new TextEntry("conditions", "Conditions") { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
     ];
 
+    /// <summary>The readings of a session that is put right, one a line.</summary>
+    public static string Readings(Session? known) => string.Join('\n', known?.Readings ?? []);
+
     /// <summary>How finely the two ends of a count were read.</summary>
-    public static IEnumerable<Entry> Precision(string? readTo, string turn) =>
+    public static IEnumerable<Entry> Precision(string? readTo, string turn, string? align = null) =>
     [
         new TextEntry("readTo", "Read to") { Initial = readTo ?? "0.25", Hint = $"smallest part of {turn}, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-        new TextEntry("align", "Mark off by") { Initial = "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+        new TextEntry("align", "Mark off by") { Initial = align ?? "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
     ];
 
     public static Parsed<CountPrecision> PrecisionOf(FormValues values)

@@ -29,7 +29,7 @@ internal sealed class TallyActs(Scratchpad pad)
                 return view.Fill(TallyForms.SetUp(axle, wheels => begun = new(axle, wheels))) ? begun : null;
             },
             Facts = tally => new() { [Wheels] = tally.Wheels.ToString() },
-            Finish = tally => LastPart(view, tally) is { } end && view.Fill(TurnCountForm.For(axle, today, save, new(tally.Wheels, tally.Reading(end.Fraction), end.ReadTo))),
+            Finish = tally => LastPart(view, tally) is { } end && view.Fill(TurnCountForm.For(axle, today, save, new(tally.Wheels, tally.Reading(end.Fraction, end.OtherFraction), end.ReadTo))),
             Typed = () => view.Fill(TurnCountForm.For(axle, today, save)),
         });
 
@@ -40,7 +40,7 @@ internal sealed class TallyActs(Scratchpad pad)
             Title = $"Count gear {gear}: {box}",
             GoOn = texts => new GearTally(box, gear) { Written = texts.GetValueOrDefault(Turns, "") },
             Begin = () => view.Fill(TallyForms.Ready($"Gear {gear}: {box}", "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
-            Finish = tally => LastPart(view, tally) is { } end && view.Fill(GearCountForm.For(box, gear, today, save, new(default, tally.Reading(end.Fraction), end.ReadTo))),
+            Finish = tally => LastPart(view, tally) is { } end && view.Fill(GearCountForm.For(box, gear, today, save, new(default, tally.Reading(end.Fraction, end.OtherFraction), end.ReadTo))),
             Typed = () => view.Fill(GearCountForm.For(box, gear, today, save)),
         });
 
@@ -89,7 +89,7 @@ internal sealed class TallyActs(Scratchpad pad)
     private static LastPart? LastPart(IWorkbenchView view, RatioTally tally)
     {
         LastPart? end = null;
-        return view.Fill(TallyForms.Fraction(tally, (fraction, readTo) => end = new(fraction, readTo))) ? end : null;
+        return view.Fill(TallyForms.Fraction(tally, read => end = read)) ? end : null;
     }
 
     // How one kind of count is begun, resumed and finished.
@@ -112,7 +112,8 @@ internal sealed class TallyActs(Scratchpad pad)
 }
 
 /// <summary>The quick end's last part of a turn, and to which step it was read.</summary>
-public sealed record LastPart(double Fraction, string ReadTo);
+/// <param name="OtherFraction">The second wheel's, where each is counted.</param>
+public sealed record LastPart(double Fraction, string ReadTo, double OtherFraction = 0);
 
 /// <summary>A count as the tally leaves it, ready for the form.</summary>
 public sealed record FinishedTally(Wheels Wheels, string Reading, string ReadTo);

@@ -8,4 +8,7 @@ public enum TallyEnd
 
     /// <summary>The quick one: the propshaft, a gearbox's input.</summary>
     Driving,
+
+    /// <summary>The other wheel, where each is counted.</summary>
+    OtherDriven,
 }

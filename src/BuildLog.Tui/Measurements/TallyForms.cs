@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 
@@ -21,6 +22,7 @@ public static class TallyForms
             [
                 new(nameof(Wheels.OneHeld), "turns backwards: open, so hold it still"),
                 new(nameof(Wheels.Together), "turns the same way: locked, or rolling"),
+                new(nameof(Wheels.Each), "turns as it likes: count both"),
             ])
             {
                 Hint = "turn one wheel by hand and look; the classic factor of two hangs on this",
@@ -47,7 +49,7 @@ public static class TallyForms
     };
 
     /// <summary>The last part of a turn of the quick end.</summary>
-    public static Form Fraction(RatioTally tally, Action<double, string> read) => new()
+    public static Form Fraction(RatioTally tally, Action<LastPart> read) => new()
     {
         Title = FormattableString.Invariant($"{tally.DrivenTurns} {tally.Driven} turns, {tally.DrivingTurns} {tally.Driving} turns, and?"),
         HelpPage = tally.HelpPage,
@@ -59,24 +61,41 @@ public static class TallyForms
                 Hint = $"past the last whole {tally.Driving} turn: 1/4, 0.3 or 120°; empty for none",
                 Check = values => TallyFraction.Read(values["fraction"]).Refusal?.Sentence,
             },
+            .. tally.OtherDriven is { } other ? [Other(other)] : Enumerable.Empty<Entry>(),
             new ChoiceEntry("readTo", "Read in", ReadingSteps) { Initial = "0.25" },
         ],
-        Echo = values => TallyFraction.Read(values["fraction"]).Understood(out var fraction) ? [$"Written down as {tally.Reading(fraction)}."] : [],
+        Echo = values => Part(values).Understood(out var part) ? [$"Written down as {tally.Reading(part.Fraction, part.OtherFraction)}."] : [],
         Save = values =>
         {
-            read(TallyFraction.Read(values["fraction"]).OrRefuse(), values["readTo"]);
+            read(Part(values).OrRefuse());
             return SaveOutcome.Done;
         },
     };
 
-    private static Wheels WheelsOf(FormValues values) => values["wheels"] == nameof(Wheels.Together) ? Wheels.Together : Wheels.OneHeld;
+    private static TextEntry Other(string wheel) => new("other", $"Part, {wheel}")
+    {
+        Hint = $"past the {wheel}'s last whole turn: 1/4, 0.3 or 120°; empty for none",
+        Check = values => TallyFraction.Read(values["other"]).Refusal?.Sentence,
+    };
+
+    private static Parsed<LastPart> Part(FormValues values)
+        => TallyFraction.Read(values["fraction"]).Then(fraction => TallyFraction.Read(values["other"]).Then<LastPart>(other => new LastPart(fraction, values["readTo"], other)));
+
+    private static Wheels WheelsOf(FormValues values) => Enum.TryParse<Wheels>(values["wheels"], out var wheels) ? wheels : Wheels.OneHeld;
 
     private static IReadOnlyList<string> Drawing(Wheels wheels) =>
     [
         "            mark |   propshaft: its turns are counted",
         "                 |",
-        wheels == Wheels.OneHeld ? "  held still [#]=O=[#] turned by hand, mark on the tyre" : "   turns too [#]=O=[#] turned by hand, mark on the tyre",
+        wheels switch
+        {
+            Wheels.OneHeld => "  held still [#]=O=[#] turned by hand, mark on the tyre",
+            Wheels.Each => "        left [#]=O=[#] right, a mark on either tyre",
+            _ => "   turns too [#]=O=[#] turned by hand, mark on the tyre",
+        },
         "1 Mark flange and tyre. 2 Take up the slack, always the same way.",
-        "3 Propshaft mark passes: Space. 4 Tyre mark is back: Enter. Stop on it.",
+        wheels == Wheels.Each
+            ? "3 Propshaft: Space. 4 Left wheel: Enter, right wheel: Tab. Stop on the left."
+            : "3 Propshaft mark passes: Space. 4 Tyre mark is back: Enter. Stop on it.",
     ];
 }

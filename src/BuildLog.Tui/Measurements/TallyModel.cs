@@ -9,6 +9,7 @@ public abstract class TallyModel(string part)
 
     private const char DrivenMark = 'o';
     private const char DrivingMark = 'i';
+    private const char OtherDrivenMark = 'r';
 
     private readonly Stack<TallyEnd> counted = new();
 
@@ -27,10 +28,15 @@ public abstract class TallyModel(string part)
     /// <summary>What the quick end is called: propshaft, input; null where one end alone is counted.</summary>
     public abstract string? Driving { get; }
 
+    /// <summary>What the second slow end is called, where both are counted; null where one is.</summary>
+    public virtual string? OtherDriven => null;
+
     /// <summary>What the whole turns say, as of the last whole turn of the slow end.</summary>
     public abstract IReadOnlyList<string> Live { get; }
 
     public int DrivenTurns => counted.Count(end => end == TallyEnd.Driven);
+
+    public int OtherDrivenTurns => counted.Count(end => end == TallyEnd.OtherDriven);
 
     public int DrivingTurns => counted.Count(end => end == TallyEnd.Driving);
 
@@ -40,7 +46,7 @@ public abstract class TallyModel(string part)
     {
         counted.Push(end);
         Changed?.Invoke(this, EventArgs.Empty);
-        return (end == TallyEnd.Driven ? DrivenTurns : DrivingTurns) % 10 == 0;
+        return counted.Count(each => each == end) % 10 == 0;
     }
 
     /// <summary>Takes the last turn back; false when there is none.</summary>
@@ -53,19 +59,29 @@ public abstract class TallyModel(string part)
 
     /// <summary>Why the count cannot be ended yet; null when it can.</summary>
     public virtual string? NotYet
-        => DrivenTurns == 0 || DrivingTurns == 0 ? $"Count at least one turn of the {Driven} and of the {Driving} first; ten of the {Driven} are better."
-            : counted.Peek() != TallyEnd.Driven ? $"Stop on a whole turn of the {Driven}: turn on until its mark is back, and count it."
+        => DrivenTurns == 0 || DrivingTurns == 0 ? $"Count a turn of {Driven} and {Driving} at least; ten of the {Driven} are better."
+            : counted.Peek() != TallyEnd.Driven ? $"Stop on a whole turn of the {Driven}: turn on until its mark is back."
             : null;
 
     /// <summary>Every turn in the order it came, to go on another day.</summary>
     public string Written
     {
-        get => string.Concat(counted.Reverse().Select(end => end == TallyEnd.Driven ? DrivenMark : DrivingMark));
+        get => string.Concat(counted.Reverse().Select(MarkOf));
         init
         {
-            foreach (var mark in value) counted.Push(mark == DrivenMark ? TallyEnd.Driven : TallyEnd.Driving);
+            foreach (var mark in value) counted.Push(mark switch { DrivenMark => TallyEnd.Driven, OtherDrivenMark => TallyEnd.OtherDriven, _ => TallyEnd.Driving });
         }
     }
+
+    private static char MarkOf(TallyEnd end) => end switch
+    {
+        TallyEnd.Driven => DrivenMark,
+        TallyEnd.OtherDriven => OtherDrivenMark,
+        _ => DrivingMark,
+    };
+
+    /// <summary>The second slow end's whole turns when the first one's last was counted.</summary>
+    protected int SettledOtherDrivenTurns => counted.SkipWhile(end => end != TallyEnd.Driven).Count(end => end == TallyEnd.OtherDriven);
 
     /// <summary>Between two turns of the slow end the quick one is ahead: only its turns before the last whole slow turn count.</summary>
     protected int SettledDrivingTurns => counted.SkipWhile(end => end != TallyEnd.Driven).Count(end => end == TallyEnd.Driving);

@@ -25,6 +25,7 @@ internal sealed class TallyScreen : Runnable
         keys.Show(
         [
             .. tally.Driving is { } driving ? [new KeyHint("Space", driving), new KeyHint("Enter", tally.Driven)] : new[] { new KeyHint("Space", tally.Driven) },
+            .. tally.OtherDriven is { } other ? [new KeyHint("Tab", other)] : Enumerable.Empty<KeyHint>(),
             new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
         ]);
         AddCommand(Command.Cancel, () => Close(done: false));
@@ -46,6 +47,7 @@ internal sealed class TallyScreen : Runnable
     protected override bool OnKeyDown(Key key)
     {
         if (key == Key.Enter) return Count(TallyEnd.Driven);
+        if (key == Key.Tab && tally.OtherDriven is not null) return Count(TallyEnd.OtherDriven);
         if (key == Key.Backspace) return tally.Undo() ? Say("Taken back.") : Say("Nothing to take back.");
         var types = !key.IsCtrl && !key.IsAlt && key.AsRune.Value >= ' ' && key.AsRune.Value != 0x7F;
         return types ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
@@ -62,20 +64,30 @@ internal sealed class TallyScreen : Runnable
     {
         this.PaintEmptyRows(0);
         var width = Viewport.Width;
-        var half = width / 2;
         this.Paint(1, 0, TextFit.Cut(tally.Title, width - 2), Tone.Heading);
-        this.Paint(1, 2, $"{Capital(tally.Driven)} turns  [Enter]", Tone.Plain);
-        if (tally.Driving is { } driving) this.Paint(half, 2, $"{Capital(driving)} turns  [Space]", Tone.Plain);
-        var room = Viewport.Height - NumbersTop - RowsBelow;
-        var size = Math.Min(BigDigits.SizeFor(tally.DrivenTurns, half - 2, room), BigDigits.SizeFor(tally.DrivingTurns, half - 2, room));
-        PaintNumber(1, tally.DrivenTurns, size);
-        if (tally.Driving is not null) PaintNumber(half, tally.DrivingTurns, size);
+        var ends = Ends();
+        var each = width / Math.Max(2, ends.Count);
+        var size = ends.Min(end => BigDigits.SizeFor(end.Turns, each - 2, Viewport.Height - NumbersTop - RowsBelow));
+        foreach (var (end, k) in ends.Select((end, k) => (end, k)))
+        {
+            this.Paint(1 + (k * each), 2, TextFit.Cut($"{Capital(end.Name)} turns  [{end.Key}]", each - 2), Tone.Plain);
+            PaintNumber(1 + (k * each), end.Turns, size);
+        }
 
         var y = NumbersTop + (BigDigits.Height * size) + 1;
-        foreach (var line in tally.Live.SelectMany(line => TextFit.Wrap(line, width - 2)).Take(Viewport.Height - y - 2)) this.Paint(1, y++, line, Tone.Strong);
-        this.Paint(1, Viewport.Height - 2, TextFit.Cut(message, width - 2), Tone.Watch);
+        var said = message.Length == 0 ? [] : TextFit.Wrap(message, width - 2).ToList();
+        foreach (var line in tally.Live.SelectMany(line => TextFit.Wrap(line, width - 2)).Take(Viewport.Height - y - 1 - said.Count)) this.Paint(1, y++, line, Tone.Strong);
+        for (var k = 0; k < said.Count; k++) this.Paint(1, Viewport.Height - 1 - said.Count + k, said[k], Tone.Watch);
         return true;
     }
+
+    // The wheels beside each other, then what is counted against them.
+    private List<(string Name, string Key, int Turns)> Ends() =>
+    [
+        (tally.Driven, "Enter", tally.DrivenTurns),
+        .. tally.OtherDriven is { } other ? [(other, "Tab", tally.OtherDrivenTurns)] : Enumerable.Empty<(string, string, int)>(),
+        .. tally.Driving is { } driving ? [(driving, "Space", tally.DrivingTurns)] : Enumerable.Empty<(string, string, int)>(),
+    ];
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 

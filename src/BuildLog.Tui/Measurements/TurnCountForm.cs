@@ -15,11 +15,12 @@ public static class TurnCountForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the session with the edit applied.</param>
     /// <param name="tally">What was just counted; its cautions have been acknowledged.</param>
-    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save, FinishedTally? tally = null) => new()
+    /// <param name="known">The session that is put right: nothing is turned for it.</param>
+    public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save, FinishedTally? tally = null, TurnCountSession? known = null) => new()
     {
-        Title = $"Count turns: {axle}",
+        Title = known is null ? $"Count turns: {axle}" : $"Correct the turn count {known}: {axle}",
         HelpPage = "TurnCount",
-        Cautions = tally is null ? Cautions.TurnCount : [],
+        Cautions = tally is null && known is null ? Cautions.TurnCount : [],
         SaveCaption = "Keep",
         Entries =
         [
@@ -30,18 +31,18 @@ public static class TurnCountForm
                 new(nameof(Wheels.Each), "turns its own way: both are counted"),
             ])
             {
-                Initial = tally?.Wheels.ToString() ?? "",
+                Initial = (tally?.Wheels ?? known?.Wheels)?.ToString() ?? "",
                 Hint = "the classic factor of two hangs on this",
             },
             new LinesEntry("turns", "Counts", 4)
             {
-                Initial = tally?.Reading ?? "",
+                Initial = tally?.Reading ?? SessionEntries.Readings(known),
                 Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("readTo", "Read to") { Initial = tally?.ReadTo ?? UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-            new TextEntry("align", "Wheel mark off by") { Initial = UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
-            .. SessionEntries.For(today),
+            new TextEntry("readTo", "Read to") { Initial = tally?.ReadTo ?? known?.ReadTo ?? UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],
         Save = values => Count(values).Refusal is { } refusal

@@ -51,6 +51,20 @@ public abstract class PartEntries
         ApplySpec(values, part, Enum.Parse<Source>(values[SourceId]));
     }
 
+    /// <summary>What is said of the part as typed so far; nothing while that is no part yet.</summary>
+    public IReadOnlyList<string> Said(FormValues values, Component part, Func<Component, IReadOnlyList<string>> says)
+    {
+        try
+        {
+            Apply(values, part);
+            return says(part);
+        }
+        catch (Gearing.Quantities.RefusedException)
+        {
+            return [];
+        }
+    }
+
     protected abstract string NameHint { get; }
 
     protected abstract IEnumerable<Entry> SpecEntries(Component part);

@@ -9,7 +9,9 @@ public static class PartForm
     /// <param name="part">The part.</param>
     /// <param name="nowOn">The vehicle it sits on; null for the shelf.</param>
     /// <param name="save">Stores the part with the edit applied.</param>
-    public static Form For(Component part, string? nowOn, Action<Action<Component>> save)
+    /// <param name="read">Reads the part anew, to try on it what was typed.</param>
+    /// <param name="effect">Says what the part as typed would do.</param>
+    public static Form For(Component part, string? nowOn, Action<Action<Component>> save, Func<Component> read, Func<Component, IReadOnlyList<string>> effect)
     {
         var entries = PartEntries.For(part.Positions[0]);
         return new()
@@ -17,7 +19,7 @@ public static class PartForm
             Title = $"Edit {part.Name}",
             HelpPage = "Parts",
             Entries = entries.Entries(part),
-            Echo = _ => [nowOn is null ? "On the shelf." : $"Now on {nowOn}."],
+            Echo = values => [nowOn is null ? "On the shelf." : $"Now on {nowOn}.", .. entries.Said(values, read(), effect)],
             Save = values => Forms.Checks.Try(() => save(edited => entries.Apply(values, edited))),
         };
     }

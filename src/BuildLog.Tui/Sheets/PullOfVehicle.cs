@@ -10,27 +10,22 @@ namespace BuildLog.Tui.Sheets;
 /// <summary>The pull of a driveline as curves for paper: plain numbers, to be looked at; what has to be judged stands among the findings with its ±.</summary>
 internal static class PullOfVehicle
 {
-    private const int Points = 48;
-
-    /// <summary>A hair inside the torque curve's ends, so that rounding never leaves it.</summary>
-    private const double Hair = 1e-9;
+    private const int Points = PullCurves.Points;
 
     /// <summary>How far above the engine's best the road load is still drawn.</summary>
     private const double LoadAbovePeak = 1.15;
-
-    private const double LevelRoad = 0;
 
     /// <summary>Hills whose resistance is drawn against the force, rise over run.</summary>
     private static readonly IReadOnlyList<double> HillsDrawn = [0, 0.1, 0.2, 0.3];
 
     /// <summary>Null where a number it needs is not known.</summary>
     public static Pull? Of(Driveline driveline, UnitSystem units)
-        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), Hills(pull, units), Note(pull)) { Effort = Effort(pull, units) } : null;
+        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), PullCurves.Hills(pull, units), Note(pull)) { Effort = Effort(pull, units) } : null;
 
     private static CurveChart Power(RoadLoad.Pull pull, UnitSystem units)
     {
         var unit = units.Speed == Units.MilePerHour ? Units.Horsepower : Units.Kilowatt;
-        var gears = Gears(pull, units, (step, v) => pull.PowerAtWheels(step, v) is { } power ? unit.FromBase(power.Value) : null);
+        var gears = PullCurves.Gears(pull, units, (step, v) => pull.PowerAtWheels(step, v) is { } power ? unit.FromBase(power.Value) : null);
         var fastest = pull.Steps.Max(step => pull.RoadSpeed(step, pull.HighestEngineSpeed).Value);
         var highest = gears.SelectMany(gear => gear.Points).Max(point => point.Y) * LoadAbovePeak;
         var load = Enumerable.Range(0, Points).Select(k => fastest * k / (Points - 1))
@@ -44,23 +39,6 @@ internal static class PullOfVehicle
             Curves = [.. gears, new("road load", CurveKind.Needs, [.. load])],
         };
     }
-
-    // No hill is held on which the wheels spin.
-    private static CurveChart Hills(RoadLoad.Pull pull, UnitSystem units)
-    {
-        var grip = RoadLoad.HillStart.ByGripOnTheRoad(pull)?.Value ?? double.PositiveInfinity;
-        var gears = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(Math.Min(hill.Value, grip)) : null);
-        var fastest = gears.SelectMany(gear => gear.Points).Max(point => point.X);
-        return new()
-        {
-            Title = "Steepest hill held in each gear",
-            Across = $"road speed, {units.Speed}",
-            Up = $"gradient, {Units.PercentUnit}",
-            Curves = [.. gears, .. double.IsFinite(grip) ? [WheelsSpin(Units.PercentUnit.FromBase(grip), fastest)] : Array.Empty<Curve>()],
-        };
-    }
-
-    private static Curve WheelsSpin(double at, double fastest) => new("wheels spin", CurveKind.Limit, [new(0, at), new(fastest, at)]);
 
     private static CurveChart Effort(RoadLoad.Pull pull, UnitSystem units)
     {
@@ -78,26 +56,13 @@ internal static class PullOfVehicle
                 .. effort.Gears.Select(gear => new Curve(gear.Gear, CurveKind.Does, Drawn(gear.Points))),
                 .. effort.Gradients.Select(hill => new Curve(Rounded.WithUnit(Rounded.Fixed(Units.PercentUnit.FromBase(hill.Gradient), 0), Units.PercentUnit), CurveKind.Needs, Drawn(hill.Points))),
                 .. effort.SlipCap is { } cap
-                    ? [WheelsSpin(Kilonewtons(cap), units.Speed.FromBase(fastest))]
+                    ? [PullCurves.WheelsSpin(Kilonewtons(cap), units.Speed.FromBase(fastest))]
                     : Array.Empty<Curve>(),
             ],
         };
     }
 
     private static double Kilonewtons(double newtons) => newtons / 1000;
-
-    private static IReadOnlyList<Curve> Gears(RoadLoad.Pull pull, UnitSystem units, Func<DriveStep, Measured, double?> value)
-        => [.. pull.Steps.Select(step => new Curve(step.Name, CurveKind.Does, [.. Along(pull, step, units, value)]))];
-
-    private static IEnumerable<CurvePoint> Along(RoadLoad.Pull pull, DriveStep step, UnitSystem units, Func<DriveStep, Measured, double?> value)
-    {
-        double from = pull.Torque.From, to = pull.HighestEngineSpeed.Value;
-        foreach (var share in Enumerable.Range(0, Points).Select(k => Math.Clamp(k / (Points - 1.0), Hair, 1 - Hair)))
-        {
-            var v = pull.RoadSpeed(step, from + ((to - from) * share)).Value;
-            if (value(step, v) is { } y) yield return new(units.Speed.FromBase(v), y);
-        }
-    }
 
     private static string Note(RoadLoad.Pull pull)
     {

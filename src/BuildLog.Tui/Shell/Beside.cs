@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using BuildLog.Data.Files;
 using Terminal.Gui.App;
 
@@ -35,6 +36,12 @@ internal sealed class Beside<T>(IApplication app, Action<T> take, Action<string>
         catch (NotInitializedException)
         {
             // The screen was closed in the meantime: nobody is left to be told.
+        }
+#pragma warning disable CA1031 // Lost on this thread, it would leave a page that says for ever that it is reading.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Post(mine, ExceptionDispatchInfo.Capture(fault).Throw); // the screen's loop says and logs it
         }
     }
 

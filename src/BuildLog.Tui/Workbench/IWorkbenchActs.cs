@@ -9,6 +9,9 @@ public interface IWorkbenchActs
     /// <summary>The model to begin with.</summary>
     WorkbenchModel Open();
 
+    /// <summary>The vehicles alone, none of them on the bench: all that the first page needs.</summary>
+    WorkbenchModel OpenList();
+
     /// <summary>Where each vehicle stands, read one by one; may be walked beside the screen.</summary>
     IEnumerable<WhatNowRow> WhatNow();
 

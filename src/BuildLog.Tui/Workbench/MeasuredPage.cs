@@ -5,13 +5,16 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The measurement sessions, newest first; below them the readings and what follows.</summary>
-/// <param name="acts">Strikes sessions; null where they can only be read.</param>
+/// <param name="acts">Corrects and strikes sessions; null where they can only be read.</param>
 internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage("Measured", "Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r.")
 {
     private IReadOnlyList<SessionRow> rows = [];
 
     public override IReadOnlyList<PageAct> Acts => acts is null || rows.Count == 0 ? [] :
-        [new((Key)'-', "Strike a session entered by mistake", new("-", "strike"), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id))];
+    [
+        new(Key.Enter, "Correct a session: its readings, day or conditions", new("Enter", "correct"), (view, vehicle) => acts.Correct(view, vehicle.Id, rows[Row].Id)),
+        new((Key)'-', "Strike a session entered by mistake", new("-", "strike"), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id)),
+    ];
 
     public override void Show(VehicleModel vehicle, bool fromTop)
     {

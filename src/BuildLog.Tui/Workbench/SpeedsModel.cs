@@ -1,3 +1,5 @@
+using BuildLog.Sheet.Content;
+
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>Road speeds: one headline, the table of gears, the sawtooth.</summary>
@@ -12,8 +14,19 @@ public sealed record SpeedsModel(
     SawtoothModel? Chart = null,
     string? Missing = null)
 {
+    /// <summary>Computes the curves of reserve and hills when they are looked at; null inside where a number is missing.</summary>
+    public Func<PullCharts?> Pull { get; init; } = () => null;
+
+    /// <summary>Said where those curves would stand: what they need.</summary>
+    public string PullMissing { get; init; } = "Reserve and hills cannot be said yet.";
+
     public static SpeedsModel Without(string missing) => new("", [], [], null, missing);
 }
+
+/// <summary>What is left to pull with over road speed, in each gear.</summary>
+/// <param name="Reserve">Force left on the level.</param>
+/// <param name="Hill">The steepest hill it holds.</param>
+public sealed record PullCharts(CurveChart Reserve, CurveChart Hill);
 
 /// <summary>One gear: its name and one cell for each column.</summary>
 public sealed record SpeedsRow(string Gear, IReadOnlyList<string> Cells);

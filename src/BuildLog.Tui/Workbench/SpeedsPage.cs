@@ -1,28 +1,48 @@
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>The speeds: headline, table of gears, sawtooth below or beside it; c gives the whole page to the chart.</summary>
+/// <summary>The speeds: headline, table of gears, a chart below or beside it; v shows the next chart, c gives it the whole page.</summary>
 internal sealed class SpeedsPage : VehiclePage
 {
+    private enum Charts
+    {
+        Sawtooth,
+        Reserve,
+        Hill,
+    }
+
     private const int SideBySideFrom = 110;
     private const int LowestChart = 7;
 
     private readonly TextPage table = new();
-    private readonly SawtoothChart chart = new();
+    private readonly SawtoothChart sawtooth = new();
+    private readonly CurvesChart curves = new() { Visible = false };
+    private readonly TextPage title = new() { Height = 1, CanFocus = false };
+    private readonly SpeedsActs? acts;
+    private PullCharts? pull;
+    private Charts shown;
     private SpeedsModel model = SpeedsModel.Without("");
     private bool chartAlone;
 
-    public SpeedsPage()
+    /// <param name="acts">Chooses gears, speeds and unit; null where the table is as it is.</param>
+    public SpeedsPage(SpeedsActs? acts = null)
         : base("Speeds")
     {
-        Add(table, chart);
+        this.acts = acts;
+        Add(table, title, sawtooth, curves);
         SubViewLayout += (_, _) => Arrange();
     }
 
-    public override IReadOnlyList<PageAct> Acts => [new(Key.C, "Give the whole page to the chart, or to the table again", new("c", "chart"), (_, _) => ToggleChart())];
+    public override IReadOnlyList<PageAct> Acts =>
+    [
+        .. acts is null ? Enumerable.Empty<PageAct>() : [new(Key.Enter, "Choose gears, speeds and unit of the table", new("Enter", "choose"), (view, vehicle) => acts.Choose(view, vehicle.Id))],
+        new(Key.V, "Show the next chart: sawtooth, force left, hills", new("v", "next"), (_, _) => NextChart()),
+        new(Key.C, "Give the whole page to the chart, or to the table again", new("c", "big"), (_, _) => ToggleChart()),
+    ];
 
     public override TableText? Table => model.Rows.Count == 0 ? null : new(["gear", .. model.Columns], [.. model.Rows.Select(row => (string[])[row.Gear, .. row.Cells])]);
 
@@ -30,7 +50,9 @@ internal sealed class SpeedsPage : VehiclePage
     {
         model = vehicle.Speeds;
         table.Show(Lines());
-        chart.Show(model.Chart);
+        sawtooth.Show(model.Chart);
+        pull = null;
+        ShowCurves();
         SetNeedsLayout();
     }
 
@@ -41,15 +63,41 @@ internal sealed class SpeedsPage : VehiclePage
         var hasChart = model.Chart is not null;
         var sideBySide = Viewport.Width >= SideBySideFrom;
         var room = Viewport.Height - TableHeight;
+        var inView = hasChart && (chartAlone || sideBySide || room >= LowestChart);
         table.Visible = !(chartAlone && hasChart);
-        chart.Visible = hasChart && (chartAlone || sideBySide || room >= LowestChart);
         table.X = 1;
         table.Width = sideBySide ? Dim.Percent(45) : Dim.Fill();
-        table.Height = chart.Visible && !sideBySide ? Dim.Absolute(TableHeight) : Dim.Fill();
-        chart.X = sideBySide && !chartAlone ? Pos.Right(table) + 2 : Pos.Absolute(0);
-        chart.Y = sideBySide || chartAlone ? 0 : TableHeight;
-        chart.Width = Dim.Fill();
-        chart.Height = Dim.Fill();
+        table.Height = inView && !sideBySide ? Dim.Absolute(TableHeight) : Dim.Fill();
+        var top = sideBySide || chartAlone ? 0 : TableHeight;
+        title.Visible = inView && shown != Charts.Sawtooth;
+        sawtooth.Visible = inView && shown == Charts.Sawtooth;
+        curves.Visible = inView && shown != Charts.Sawtooth;
+        foreach (var view in new View[] { title, sawtooth, curves })
+        {
+            view.X = sideBySide && !chartAlone ? Pos.Right(table) + 2 : Pos.Absolute(0);
+            view.Y = view == curves ? top + 1 : top;
+            view.Width = Dim.Fill();
+            if (view != title) view.Height = Dim.Fill();
+        }
+    }
+
+    private string? NextChart()
+    {
+        shown = shown == Charts.Hill ? Charts.Sawtooth : shown + 1;
+        ShowCurves();
+        SetNeedsLayout();
+        SetNeedsDraw();
+        return null;
+    }
+
+    // Computed when they are first looked at.
+    private void ShowCurves()
+    {
+        if (shown == Charts.Sawtooth) return;
+        pull ??= model.Pull();
+        var chart = shown == Charts.Reserve ? pull?.Reserve : pull?.Hill;
+        title.Show([TextLine.Of(" " + (chart?.Title ?? (shown == Charts.Reserve ? "Force left in each gear" : "Steepest hill held in each gear")), Tone.Heading)]);
+        curves.Show(chart, model.PullMissing);
     }
 
     private string? ToggleChart()

@@ -29,13 +29,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly IReadOnlyList<KeyAct> keys;
     private Beside<WhatNowRow>? beside; // once it runs
 
-    public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages)
+    /// <param name="acts">What its keys do.</param>
+    /// <param name="vehiclePages">The pages below the strip.</param>
+    /// <param name="first">What it shows at first; null to ask the acts.</param>
+    public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages, WorkbenchModel? first = null)
     {
         this.acts = acts;
         pages = new(vehiclePages);
         Title = "BuildLog";
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
-        Model = acts.Open();
+        Model = first ?? acts.Open();
         keys = KeysOf(acts);
 
         Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, whatNow, status, keyLine, leastSize);
@@ -72,6 +75,9 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     /// <summary>Where half-filled forms are kept.</summary>
     public Scratchpad Pad { get; init; } = new();
+
+    /// <summary>Where each vehicle stands, as far as it is being read already; null where nobody began.</summary>
+    public Func<IEnumerable<WhatNowRow>>? ReadAlready { get; init; }
 
     /// <summary>Everything said in the status line, newest first.</summary>
     public IReadOnlyList<string> Messages => status.Messages;
@@ -125,7 +131,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (whatNow.Visible) whatNow.SetFocus();
         else vehicles.SetFocus();
         beside = new(App!, Take, Say);
-        ReadShop();
+        ReadShop(ReadAlready);
     }
 
     protected override bool OnKeyDownNotHandled(Key key)
@@ -247,7 +253,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         else ShowKeys();
     }
 
-    private void ReadShop() => beside?.Read(acts.WhatNow, () => whatNow.TakeEnd(Model.Vehicles.Select(vehicle => vehicle.Id).ToHashSet()));
+    private void ReadShop(Func<IEnumerable<WhatNowRow>>? rows = null) => beside?.Read(rows ?? acts.WhatNow, () => whatNow.TakeEnd(Model.Vehicles.Select(vehicle => vehicle.Id).ToHashSet()));
 
     private void Take(WhatNowRow row)
     {
@@ -258,8 +264,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void GoToPage(int page)
     {
-        if (Model.Chosen is null) return;
         LeaveWhatNow();
+        if (Model.Chosen is null) return;
         pages.ShowPage(page);
         pages.SetFocus();
     }

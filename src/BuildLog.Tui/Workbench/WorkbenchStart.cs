@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.WhatNow;
 using Terminal.Gui.App;
 
 namespace BuildLog.Tui.Workbench;
@@ -18,17 +19,22 @@ internal static class WorkbenchStart
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <param name="shop">The record they write to, beside other programs.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null) => TerminalSession.Run(
-        app =>
-        {
-            var screen = new WorkbenchScreen(acts, pages()) { Pad = pad };
-            if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
-            screen.GoToWhatNow();
-            shop?.GoesOnWaiting = other => Wait(app, screen, other);
-            if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
-            return screen;
-        },
-        log);
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null)
+    {
+        // The first page is read while the library makes the terminal ready, which takes as long.
+        var vehicles = new ReadAhead<WhatNowRow>(acts.WhatNow);
+        return TerminalSession.Run(
+            app =>
+            {
+                var screen = new WorkbenchScreen(acts, pages(), acts.OpenList()) { Pad = pad, ReadAlready = vehicles.Items };
+                if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
+                screen.GoToWhatNow();
+                shop?.GoesOnWaiting = other => Wait(app, screen, other);
+                if (meanwhile is not null) Task.Run(() => Say(app, screen, meanwhile()));
+                return screen;
+            },
+            log);
+    }
 
     /// <summary>Says in the status line that a change waits for another program, and goes on waiting for a while.</summary>
     /// <remarks>Whoever typed sees it although the change holds the screen's thread; past the longest wait the form stays as typed, with the refusal in it.</remarks>

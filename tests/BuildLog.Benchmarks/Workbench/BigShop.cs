@@ -12,6 +12,7 @@ namespace BuildLog.Benchmarks.Workbench;
 /// <summary>A shop of a long life: a hundred vehicles, each with a driveline, and ten thousand parts in all.</summary>
 internal static class BigShop
 {
+    public const string Name = "Invented";
     private const int Vehicles = 100;
     private const int Parts = 10_000;
 
@@ -31,7 +32,7 @@ internal static class BigShop
     {
         for (var k = 1; k <= Vehicles; k++)
         {
-            var vehicle = shop.Add(new Vehicle { Name = Numbered("Invented", k) });
+            var vehicle = shop.Add(new Vehicle { Name = Numbered(Name, k) });
             shop.Fit(new TransmissionComponent { Name = Numbered("Four-speed", k), Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.64", "2.09", "1.38", "1") }, vehicle, Position.Transmission, Day);
             shop.Fit(Axle(k), vehicle, Position.RearAxle, Day);
             shop.Fit(new WheelSetComponent { Name = Numbered("Wheels", k), SizeText = "205/65R15 94H" }, vehicle, Position.Tyres, Day);

@@ -1,6 +1,7 @@
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Deadlines;
 using BuildLog.Data.Files;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Goals;
@@ -75,6 +76,8 @@ public sealed class RecordsReadByHand : IDisposable
         Same<Attachment>([.. vehicles.SelectMany(shop.AttachmentsOf), .. shop.Suppliers().SelectMany(shop.AttachmentsOf), .. vehicles.SelectMany(shop.Jobs).SelectMany(shop.AttachmentsOf)]);
         Same<Job>(vehicles.SelectMany(shop.Jobs));
         Same<WorkEntry>(vehicles.SelectMany(shop.Hours));
+        Same<OutsideWork>(vehicles.SelectMany(shop.OutsideWork));
+        Same<Deadline>(shop.Deadlines());
         Same<RoadTest>(vehicles.SelectMany(shop.RoadTests));
         Same<Retorque>(vehicles.SelectMany(shop.Retorques));
         return mapped.Met.Except(mapped.Filled);
@@ -86,7 +89,7 @@ public sealed class RecordsReadByHand : IDisposable
 
     private void GiveEveryRecordAVersion()
     {
-        foreach (var table in (string[])["Vehicles", "Components", "Fitments", "OdometerChanges", "Sessions", "Goals", "Costs", "IdentityNumbers", "Attachments", "Suppliers", "Donors", "Jobs", "WantedParts", "WorkEntries", "RoadTests", "Retorques"])
+        foreach (var table in (string[])["Vehicles", "Components", "Fitments", "OdometerChanges", "Sessions", "Goals", "Costs", "IdentityNumbers", "Attachments", "Suppliers", "Donors", "Jobs", "WantedParts", "WorkEntries", "OutsideWorks", "Deadlines", "RoadTests", "Retorques"])
             test.Ask($"UPDATE \"{table}\" SET \"Version\" = \"Id\" + 6");
     }
 }

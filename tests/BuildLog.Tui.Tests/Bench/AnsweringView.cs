@@ -12,6 +12,7 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     private Func<TallyModel, bool>? counting;
     private bool? agrees;
+    private bool isOnlyLooking;
 
     public WorkbenchModel Model { get; private set; } = open;
 
@@ -20,10 +21,20 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
     /// <summary>The messages of forms that could not be saved as answered.</summary>
     public List<string> Refused { get; } = [];
 
+    /// <summary>What forms said of the values typed into them.</summary>
+    public List<string> Echoes { get; } = [];
+
     public AnsweringView Type(params (string Entry, string Text)[] texts)
     {
         answers.Enqueue(texts.ToDictionary(text => text.Entry, text => text.Text));
         return this;
+    }
+
+    /// <summary>The same, but the form is left unsaved: what it says meanwhile is in <see cref="Echoes"/>.</summary>
+    public AnsweringView Look(params (string Entry, string Text)[] texts)
+    {
+        isOnlyLooking = true;
+        return Type(texts);
     }
 
     public AnsweringView Pick(string? choice)
@@ -68,9 +79,9 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
         foreach (var id in hidden) typed.Remove(id);
         values = new FormValues(typed);
 
-        _ = form.Echo?.Invoke(values);
+        Echoes.AddRange(form.Echo?.Invoke(values) ?? []);
         Refused.AddRange(form.Entries.Where(entry => !hidden.Contains(entry.Id)).Select(entry => entry.Check?.Invoke(values)).OfType<string>());
-        if (Refused.Count > 0) return false;
+        if (Refused.Count > 0 || isOnlyLooking) return isOnlyLooking = false;
 
         switch (form.Save(values))
         {

@@ -83,9 +83,37 @@ public sealed class CorrectingTests : IDisposable
         acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "1:2005 mm\n5:10.02 m")));
         var session = Assert.Single(view.Model.Chosen!.Measurements.Rows);
 
-        new SessionActs(small.Shop).Strike(Bittern, session.Id);
+        Sessions.Strike(Bittern, session.Id);
         acts.ShowAgain(view, "struck");
         Assert.Empty(view.Model.Chosen!.Measurements.Rows);
+    }
+
+    // Two tenths of a metre were slipped in: 5 turns cover 10.02 m, 2.004 m each.
+    [Fact]
+    public void A_session_read_wrongly_is_corrected_without_rolling_again()
+    {
+        acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "5:10.22 m"), ("pressure", "2.2 bar")));
+        var session = Assert.Single(view.Model.Chosen!.Measurements.Rows);
+
+        var said = Sessions.Correct(view.Type(("rolls", "5:10.02 m")), Bittern, session.Id);
+        acts.ShowAgain(view, said!);
+
+        Assert.Empty(view.Refused);
+        var row = Assert.Single(view.Model.Chosen!.Measurements.Rows);
+        Assert.Equal(["5:10.02 m"], row.Readings);
+        Assert.Contains(row.Conditions!, line => line.Contains("2.2 bar", StringComparison.Ordinal));
+        Assert.StartsWith("2.00", row.Result, StringComparison.Ordinal);
+    }
+
+    // The tag was misread: 3.00 turns the engine 3000 at 120 km/h, and nothing is stored while it is only typed.
+    [Fact]
+    public void The_form_that_corrects_a_part_says_what_its_numbers_would_do()
+    {
+        acts.FitPart(view.Pick("edit").Look(("ratio", "3.00")), nameof(Position.RearAxle));
+
+        Assert.Contains(view.Echoes, line => line.StartsWith("Cruise    4100", StringComparison.Ordinal) && line.Contains("→ 3000", StringComparison.Ordinal));
+        Assert.Contains(view.Echoes, line => line.StartsWith("Findings  1 clash", StringComparison.Ordinal));
+        Assert.StartsWith("4.10", view.Model.Chosen!.Driveline.Boxes.Single(box => box.Part == "Harrow banjo").Number, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,6 +139,8 @@ public sealed class CorrectingTests : IDisposable
         Assert.NotEmpty(view.Said[^1]);
         Assert.Equal(3, view.Model.Chosen!.History.Rows.Count);
     }
+
+    private SessionActs Sessions => new(small.Shop, small.Clock, UnitSystem.Metric);
 
     private int Index(string fitted) => view.Model.Chosen!.History.Rows.Select((row, i) => (row, i)).Single(each => each.row.Fitted == fitted).i;
 }

@@ -24,6 +24,8 @@ internal static class Trial
 
         public WorkbenchModel Open() => inner.Open();
 
+        public WorkbenchModel OpenList() => inner.OpenList();
+
         public IEnumerable<WhatNowRow> WhatNow() => inner.WhatNow();
 
         public IReadOnlyList<FoundPlace> Find(string typed) => inner.Find(typed);

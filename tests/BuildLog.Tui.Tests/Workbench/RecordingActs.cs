@@ -18,6 +18,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public WorkbenchModel Open() => open;
 
+    public WorkbenchModel OpenList() => open with { Chosen = null };
+
     public IEnumerable<WhatNowRow> WhatNow() => Rows;
 
     public IReadOnlyList<FoundPlace> Find(string typed) => [.. Places.Where(place => place.Says.Contains(typed, StringComparison.OrdinalIgnoreCase))];

@@ -1,7 +1,7 @@
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>Braille cells: two dots across and four down in each.</summary>
-internal sealed class SawtoothDots(int columns, int rows)
+internal sealed class BrailleDots(int columns, int rows)
 {
     private readonly byte[] cells = new byte[columns * rows];
 

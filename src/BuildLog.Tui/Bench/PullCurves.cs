@@ -1,0 +1,81 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Sheet.Content;
+using BuildLog.Tui.Workbench;
+using RoadLoad = BuildLog.Gearing.RoadLoad;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What a driveline can pull over road speed, a curve for each gear, for screen and sheet alike.</summary>
+internal static class PullCurves
+{
+    /// <summary>Points of a curve.</summary>
+    public const int Points = 48;
+
+    /// <summary>A hair inside the torque curve's ends, so that rounding never leaves it.</summary>
+    private const double Hair = 1e-9;
+
+    private const double LevelRoad = 0;
+
+    /// <summary>The charts of the page of speeds; null where a number they need is not known.</summary>
+    public static PullCharts? Of(Driveline driveline, UnitSystem units)
+        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Reserve(pull, units), Hills(pull, units)) : null;
+
+    /// <summary>What has to be known first; empty where nothing is missing.</summary>
+    public static string Missing(Driveline driveline)
+    {
+        List<string> missing =
+        [
+            .. driveline.Engine?.Torque is null ? (string[])["the engine's torque"] : [],
+            .. driveline.Load?.Mass is null ? (string[])["the vehicle's mass"] : [],
+            .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])["what air and road take of it"] : [],
+        ];
+        return missing.Count == 0 ? "" : $"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).";
+    }
+
+    /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>
+    public static CurveChart Reserve(RoadLoad.Pull pull, UnitSystem units)
+    {
+        var unit = Units.Of(Kind.Force).First(each => each.Symbol == (units.Speed == Units.MilePerHour ? "lbf" : "kN"));
+        return new()
+        {
+            Title = "Force left on the level in each gear",
+            Across = $"road speed, {units.Speed}",
+            Up = $"force left, {unit}",
+            Curves = Gears(pull, units, (step, v) => pull.Reserve(step, v) is { Value: >= 0 } reserve ? unit.FromBase(reserve.Value) : null),
+        };
+    }
+
+    /// <summary>No hill is held on which the wheels spin.</summary>
+    public static CurveChart Hills(RoadLoad.Pull pull, UnitSystem units)
+    {
+        var grip = RoadLoad.HillStart.ByGripOnTheRoad(pull)?.Value ?? double.PositiveInfinity;
+        var gears = Gears(pull, units, (step, v) => pull.Hill(step, v) is { Value: >= LevelRoad } hill ? Units.PercentUnit.FromBase(Math.Min(hill.Value, grip)) : null);
+        var fastest = gears.SelectMany(gear => gear.Points).Select(point => point.X).DefaultIfEmpty().Max();
+        return new()
+        {
+            Title = "Steepest hill held in each gear",
+            Across = $"road speed, {units.Speed}",
+            Up = $"gradient, {Units.PercentUnit}",
+            Curves = [.. gears, .. double.IsFinite(grip) ? [WheelsSpin(Units.PercentUnit.FromBase(grip), fastest)] : Array.Empty<Curve>()],
+        };
+    }
+
+    /// <summary>A level line: above it the tyres let go.</summary>
+    public static Curve WheelsSpin(double at, double fastest) => new("wheels spin", CurveKind.Limit, [new(0, at), new(fastest, at)]);
+
+    /// <summary>A curve for each gear, over what the engine turns in it.</summary>
+    public static IReadOnlyList<Curve> Gears(RoadLoad.Pull pull, UnitSystem units, Func<DriveStep, Measured, double?> value)
+        => [.. pull.Steps.Select(step => new Curve(step.Name, CurveKind.Does, [.. Along(pull, step, units, value)]))];
+
+    private static IEnumerable<CurvePoint> Along(RoadLoad.Pull pull, DriveStep step, UnitSystem units, Func<DriveStep, Measured, double?> value)
+    {
+        double from = pull.Torque.From, to = pull.HighestEngineSpeed.Value;
+        foreach (var share in Enumerable.Range(0, Points).Select(k => Math.Clamp(k / (Points - 1.0), Hair, 1 - Hair)))
+        {
+            var v = pull.RoadSpeed(step, from + ((to - from) * share)).Value;
+            if (value(step, v) is { } y) yield return new(units.Speed.FromBase(v), y);
+        }
+    }
+}
