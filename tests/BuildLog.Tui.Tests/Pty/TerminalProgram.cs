@@ -19,9 +19,9 @@ internal sealed partial class TerminalProgram : IDisposable
         settingsBefore = Terminal.LineSettings();
 
         // setsid -c makes the terminal the program's own, so that signals and hangups reach it as in real life;
-        // env gives back the hangup that a test run started under nohup has learned to ignore.
+        // env gives back what a test run has learned to ignore: the hangup under nohup, interrupt and quit in the background of a script.
         var quoted = string.Join(' ', command.Select(word => $"'{word}'"));
-        var start = new ProcessStartInfo("/bin/sh") { ArgumentList = { "-c", $"exec env --default-signal=HUP setsid -c {quoted} <{Terminal.Name} >{Terminal.Name} 2>&1" } };
+        var start = new ProcessStartInfo("/bin/sh") { ArgumentList = { "-c", $"exec env --default-signal=HUP,INT,QUIT setsid -c {quoted} <{Terminal.Name} >{Terminal.Name} 2>&1" } };
         start.Environment["TERM"] = "xterm-256color";
         foreach (var ours in new[] { "DisableRealDriverIO", "NO_COLOR", "COLORTERM" }) start.Environment.Remove(ours); // the test runner's, not the program's
         foreach (var (name, value) in environment ?? new Dictionary<string, string?>())
