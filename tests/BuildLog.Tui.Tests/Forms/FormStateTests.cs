@@ -129,4 +129,22 @@ public sealed class FormStateTests
         Assert.Equal(["10:20 1/2", "20:41"], values.Lines("readings"));
         Assert.Equal(" 10:20 1/2 \n\n20:41\n", values.AsTyped("readings"));
     }
+
+    [Fact]
+    public void A_choice_that_has_an_open_answer_may_be_left_at_it()
+    {
+        var state = new FormState(new()
+        {
+            Title = "Joint",
+            HelpPage = "Parts",
+            Entries = [new ChoiceEntry("side", "Starter side", [new("", "not looked at"), new("left", "left")]), new ChoiceEntry("wheels", "Wheels", [new("one", "one held"), new("both", "together")])],
+            Save = _ => SaveOutcome.Done,
+        });
+
+        var (saved, firstWrong) = state.TrySave();
+
+        Assert.False(saved);
+        Assert.Equal("wheels", firstWrong);
+        Assert.Null(state.MessageOf("side"));
+    }
 }
