@@ -18,9 +18,9 @@ internal sealed class RowLayout
     {
         (key, this.owner) = (type.FindPrimaryKey()!.Properties[0], owner);
         Table = type.GetTableName()!;
+        var kind = type.GetDiscriminatorValue();
         foreach (var property in type.GetProperties().Where(property => property != key))
         {
-            var kind = type.GetDiscriminatorValue();
             columns.Add((property.GetColumnName(), property.Name == type.GetDiscriminatorPropertyName() ? _ => kind : Of(property, thing => thing)));
         }
 

@@ -15,8 +15,12 @@ internal static class WhatWouldWorkRegion
 
     private static IEnumerable<Block> Content(SheetContent sheet)
     {
-        if (sheet.PartWindows.Count > 0) yield return new Paragraph(Each, TypeScale.Body) { KeepWithNext = true };
-        if (sheet.PartWindows.Count > 0) yield return new Bullets(sheet.PartWindows, TypeScale.Body);
+        if (sheet.PartWindows.Count > 0)
+        {
+            yield return new Paragraph(Each, TypeScale.Body) { KeepWithNext = true };
+            yield return new Bullets(sheet.PartWindows, TypeScale.Body);
+        }
+
         if (sheet.AxleAndTyre is { } map) yield return new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map)) { SpaceBefore = 4 };
     }
 }

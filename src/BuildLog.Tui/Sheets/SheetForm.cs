@@ -33,7 +33,7 @@ public sealed class SheetForm
         [
             new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; or a zip: sheet, photos, receipts, record", Check = Forms.Checks.Needed("file", SheetFile.ReadSheet) },
             new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
-            new ChoiceEntry("paper", "Paper", [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")]) { Initial = nameof(Paper.A4) },
+            new ChoiceEntry("paper", "Paper", PrintForm.WholePages) { Initial = PrintForm.WholePages[0].Value },
             new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BuildLog.Data.Files;
 
 namespace BuildLog.Benchmarks.Record;
@@ -19,18 +18,11 @@ internal static class FindRun
         Console.WriteLine(FormattableString.Invariant($"{notes:N0} notes, {new FileInfo(bulk.Path).Length / 1048576} MiB; each beginning {Rounds} times"));
         _ = shop.Find("warm");
         var keys = Typed.SelectMany(line => Enumerable.Range(1, line.Length).Select(length => line[..length])).Distinct()
-            .Select(beginning => (Beginning: beginning, Times: Enumerable.Range(0, Rounds).Select(_ => Time(() => shop.Find(beginning))).Order().ToList())).ToList();
+            .Select(beginning => (Beginning: beginning, Times: Enumerable.Range(0, Rounds).Select(_ => Timing.Milliseconds(() => shop.Find(beginning))).Order().ToList())).ToList();
         var all = keys.SelectMany(key => key.Times).Order().ToList();
         Console.WriteLine(FormattableString.Invariant($"{keys.Count} beginnings: median {all[all.Count / 2]:0.0} ms, 95 % below {all[all.Count * 95 / 100]:0.0} ms, slowest single {all[^1]:0.0} ms"));
         foreach (var (beginning, times) in keys.OrderByDescending(key => key.Times[Rounds / 2]).Take(5))
             Console.WriteLine(FormattableString.Invariant($"  {"'" + beginning + "'",-22} median {times[Rounds / 2],6:0.0} ms   slowest {times[^1],6:0.0} ms   {shop.Find(beginning).Count} shown"));
         return 0;
-    }
-
-    private static double Time(Action act)
-    {
-        var watch = Stopwatch.StartNew();
-        act();
-        return watch.Elapsed.TotalMilliseconds;
     }
 }

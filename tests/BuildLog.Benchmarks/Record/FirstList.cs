@@ -23,7 +23,7 @@ internal static class FirstList
             lists.Add(Run(program, "vehicles", "--database", bulk.Path));
         }
 
-        double list = Median(lists), least = Median(hellos);
+        double list = Timing.Median(lists), least = Timing.Median(hellos);
         Console.WriteLine(FormattableString.Invariant($"hello world {least:0} ms   list of vehicles {list:0} ms   {list / least:0.0} times, medians of {Rounds} (least {hellos.Min():0} and {lists.Min():0} ms, {lists.Min() / hellos.Min():0.0} times)"));
         return 0;
     }
@@ -36,6 +36,4 @@ internal static class FirstList
         process.WaitForExit();
         return process.ExitCode == 0 && said.Length > 0 ? watch.Elapsed.TotalMilliseconds : throw new InvalidOperationException($"{program} ended with {process.ExitCode}.");
     }
-
-    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
 }

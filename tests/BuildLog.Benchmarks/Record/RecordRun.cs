@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BuildLog.Data.Components;
 using BuildLog.Data.Files;
 using BuildLog.Data.Notes;
@@ -44,23 +43,15 @@ internal static class RecordRun
         {
             // One after the other on the same vehicle; who goes first finds colder pages, so they take turns.
             var (first, second) = k % 2 == 0 ? (record, byHand) : (byHand, record);
-            var (a, b) = (Time(first, k), Time(second, k));
+            var vehicle = k;
+            var (a, b) = (Timing.Milliseconds(() => first(vehicle)), Timing.Milliseconds(() => second(vehicle)));
             if (k < WarmUp) continue;
 
             ours.Add(k % 2 == 0 ? a : b);
             theirs.Add(k % 2 == 0 ? b : a);
         }
 
-        double mine = Median(ours), raw = Median(theirs);
+        double mine = Timing.Median(ours), raw = Timing.Median(theirs);
         Console.WriteLine(FormattableString.Invariant($"{what,-22} {mine,8:0.00} ms   by hand {raw,8:0.00} ms   {mine / raw:0.0} times"));
     }
-
-    private static double Time(Action<int> act, int k)
-    {
-        var watch = Stopwatch.StartNew();
-        act(k);
-        return watch.Elapsed.TotalMilliseconds;
-    }
-
-    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
 }

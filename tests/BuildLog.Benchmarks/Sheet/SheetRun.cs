@@ -32,7 +32,7 @@ internal static class SheetRun
         foreach (var rows in new[] { 100, 200, 400, 800 })
         {
             var history = Sheets.WithHistory(rows);
-            var time = Median([.. Enumerable.Range(0, LongRounds).Select(_ => Time(() => BuildSheetWriter.Write(history, Stream.Null)))]);
+            var time = Timing.Median([.. Enumerable.Range(0, LongRounds).Select(_ => Timing.ProcessorMilliseconds(() => BuildSheetWriter.Write(history, Stream.Null)))]);
             using var self = Process.GetCurrentProcess();
             Console.WriteLine(FormattableString.Invariant($"{rows,4} rows of history   {time,8:0} ms   {time / rows,6:0.00} ms a row   at most {self.PeakWorkingSet64 / 1048576} MiB so far"));
         }
@@ -51,21 +51,11 @@ internal static class SheetRun
             for (var turn = 0; turn < acts.Length; turn++)
             {
                 var who = (round + turn * (1 + round % 2)) % acts.Length;
-                var time = Time(acts[who]);
+                var time = Timing.ProcessorMilliseconds(acts[who]);
                 if (round >= WarmUp) times[who].Add(time);
             }
         }
 
-        return (Median(times[0]), Median(times[1]), Median(times[2]));
+        return (Timing.Median(times[0]), Timing.Median(times[1]), Timing.Median(times[2]));
     }
-
-    private static double Time(Action act)
-    {
-        // Processor time: all of it runs on one thread, and other programs do not count.
-        var before = Environment.CpuUsage.TotalTime;
-        act();
-        return (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
-    }
-
-    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
 }

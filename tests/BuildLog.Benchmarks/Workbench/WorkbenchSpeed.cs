@@ -48,7 +48,7 @@ internal static class WorkbenchSpeed
             firstScreens.Add(Start(FirstVehicle, program, "--database", shop));
         }
 
-        return (Median(helloStarts), Median(firstScreens));
+        return (Timing.Median(helloStarts), Timing.Median(firstScreens));
     }
 
     private static void SayKeys(string list, ProgramInTerminal workbench)
@@ -66,8 +66,6 @@ internal static class WorkbenchSpeed
         using var program = new ProgramInTerminal(command);
         return program.SecondsUntil(until);
     }
-
-    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
 
     private static void Pause(int milliseconds)
     {
