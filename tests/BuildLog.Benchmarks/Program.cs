@@ -8,7 +8,7 @@ using BuildLog.Benchmarks.Workbench;
 // The record is measured on files of its own, killed writers and the workbench are other programs: all without the runner.
 switch (args)
 {
-    case ["record", var fitments]: return RecordRun.Of(int.Parse(fitments, CultureInfo.InvariantCulture));
+    case ["record", .. [_, ..] sizes]: return RecordRun.Of([.. sizes.Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
     case ["kills", var rounds]: return KilledWriters.Of(int.Parse(rounds, CultureInfo.InvariantCulture));

@@ -38,9 +38,51 @@ internal sealed class RawRecord(SqliteConnection connection)
         INSERT INTO Findables (RecordUid, Kind, VehicleId, ComponentId, Day, Title, About, Body) VALUES ($uid, 'turn count', $vehicle, $axle, $day, 'of 3 May 2026', 'Project axle', '10:20.5 0.25 0.02');
         """;
 
+    private const string Lived =
+        """
+        SELECT s.*, r.* FROM Fitments f JOIN Sessions s ON s.ComponentId = f.ComponentId JOIN Readings r ON r.SessionId = s.Id
+        WHERE f.VehicleId = $vehicle ORDER BY s.Date DESC, s.Id DESC, r.Ordinal
+        """;
+
+    private const string Searched =
+        """
+        SELECT f.* FROM Findables f JOIN (SELECT rowid FROM FindableText WHERE FindableText MATCH $words ORDER BY rank LIMIT 50) best ON best.rowid = f.Id
+        """;
+
+    private const string TakingBack =
+        """
+        DELETE FROM Findables WHERE RecordUid = (SELECT Uid FROM Notes WHERE Id = (SELECT max(Id) FROM Notes));
+        DELETE FROM Notes WHERE Id = (SELECT max(Id) FROM Notes);
+        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, 'taken back', 'bench', 'Forward');
+        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff) VALUES (last_insert_rowid(), 'Notes', 0, $uid, NULL, 'Delete', '{}');
+        """;
+
     public int OnADay(long vehicle, DateOnly day) => Read(Fitted, vehicle, day) + Read(Measured, vehicle, day) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, day);
 
     public int Page(long vehicle) => Read(Timeline, vehicle, default);
+
+    /// <summary>What the effects of all swaps are computed from; the computing itself is not done.</summary>
+    public int Life(long vehicle) => Read(Timeline, vehicle, default) + Read(Lived, vehicle, default) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, default);
+
+    public int Find(string words)
+    {
+        using var command = BulkRecord.Command(connection, Searched);
+        command.Parameters.AddWithValue("$words", words);
+        using var row = command.ExecuteReader();
+        var count = 0;
+        while (row.Read()) count++;
+        return count;
+    }
+
+    public void TakeBack()
+    {
+        using var transaction = connection.BeginTransaction();
+        using var command = BulkRecord.Command(connection, TakingBack);
+        command.Parameters.AddWithValue("$uid", Guid.CreateVersion7());
+        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
+        command.ExecuteNonQuery();
+        transaction.Commit();
+    }
 
     public void Note(Guid about, string title, string body)
     {
