@@ -55,10 +55,15 @@ public sealed record Finding
 
     /// <summary>The cures in the units a person reads.</summary>
     /// <param name="shown">The unit to show for the one the check words its windows in.</param>
-    public IReadOnlyList<string> CuresIn(Func<Unit, Unit> shown) => Verdict switch
+    public IReadOnlyList<string> CuresIn(Func<Unit, Unit> shown)
     {
-        Verdict.Fits => Advice,
-        Verdict.Open => [.. Advice, .. Windows.Select(window => $"{window.InWords(shown(window.Unit))} would do")],
-        _ => [.. Advice, .. Windows.Select(window => window.InWords(shown(window.Unit)))],
-    };
+        var windows = Windows.Where(window => window.CanBeHad).Select(window => window.InWords(shown(window.Unit)));
+        return Verdict switch
+        {
+            Verdict.Fits => Advice,
+            Verdict.Open => [.. Advice, .. windows.Select(window => $"{window} would do")],
+            _ when Windows.Count > 0 && !Windows.Any(window => window.CanBeHad) => [.. Advice, "no one part is made that far off: it takes two, or another wish"],
+            _ => [.. Advice, .. windows],
+        };
+    }
 }

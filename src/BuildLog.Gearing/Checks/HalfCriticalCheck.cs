@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>At cruise the propshaft does not turn at half its critical speed.</summary>
 /// <remarks>
-/// <code>share = v · i_axle / (C · n_c);   outside 0.46 … 0.54 fits, inside it is a watch</code>
+/// <code>share = v · i_axle / (C · n_c);   outside 0.46 … 0.54 fits, inside it is a watch; beyond 0.75 nothing is said</code>
 /// <para>A matter of a hum and of wear, not of breaking: it never clashes. Source: see <see cref="WorkingShare"/>.</para>
 /// </remarks>
 public sealed class HalfCriticalCheck : ICheck
@@ -39,6 +39,7 @@ public sealed class HalfCriticalCheck : ICheck
         var turns = ShaftSpeed.FromRoad(goal.Speed.ToMeasured("road speed"), axle.Value, tyre.Value);
         var piece = Enumerable.Range(0, critical.Count).MinBy(k => Math.Abs((turns.Value / critical[k].Value) - 0.5));
         var share = turns / critical[piece];
+        if (share.Value > WorkingShare.Limit) return null; // there it whips, and the check of its speed says so
 
         var wanted = share.Value < 0.5 ? Below : Above;
         var judged = Below.Contains(share.Interval95) || Above.Contains(share.Interval95) ? (Verdict.Fits, Because.Inside)
@@ -52,11 +53,12 @@ public sealed class HalfCriticalCheck : ICheck
             Limit)
         {
             ByLimits = judged,
-            Cures = [$"cruise at {Said.OrLess(v * Below.High / share.Value, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * Above.Low / share.Value, goal.Speed.Unit, 0)}"],
-            Windows = [Axle(shaft, share / axle.Value, Below), Axle(shaft, share / axle.Value, Above)],
+            // Either side does, so neither is a window that the part has to lie in.
+            Cures =
+            [
+                $"cruise at {Said.OrLess(v * Below.High / share.Value, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * Above.Low / share.Value, goal.Speed.Unit, 0)}",
+                $"{shaft.AxlePosition.InWords()} ratio {Said.OrLess(axle.Value.Value * Below.High / share.Value, Units.One, 2)}, or {Said.OrMore(axle.Value.Value * Above.Low / share.Value, Units.One, 2)}",
+            ],
         });
     }
-
-    private static PartWindow Axle(FittedShaft shaft, Measured others, Window wanted)
-        => PartWindow.Proportional(shaft.AxlePosition, $"{shaft.AxlePosition.InWords()} ratio", Units.One, others, wanted);
 }

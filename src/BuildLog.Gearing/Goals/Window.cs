@@ -16,6 +16,8 @@ public readonly record struct Window(double Low, double High)
 
     public bool Contains(Interval interval) => Low <= interval.Low && interval.High <= High;
 
+    public bool Overlaps(Window other) => Low <= other.High && other.Low <= High;
+
     public bool Misses(Interval interval) => interval.High < Low || interval.Low > High;
 
     /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>

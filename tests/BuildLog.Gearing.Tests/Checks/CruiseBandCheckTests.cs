@@ -30,6 +30,11 @@ public sealed class CruiseBandCheckTests
         Assert.Null(finding.SettledBy);
     }
 
+    // At 200 km/h it turns 6833: an axle of 1.08 to 1.71, tyres of 4.8 to 7.6 m or a top gear of 0.26 to 0.42 would do, and nobody makes them.
+    [Fact]
+    public void A_cure_that_nobody_makes_is_none()
+        => Assert.Equal(["no one part is made that far off: it takes two, or another wish"], Find(Car, "200 km/h").Cures);
+
     // Converter slip turns it 1/0.945 faster, so that the axle may be so much less: 3.1667 · 0.945 = 2.99.
     [Fact]
     public void A_slipping_converter_is_counted_in()

@@ -19,7 +19,19 @@ public sealed class HalfCriticalCheckTests
     // Axles: 4.10 · 2481.1 / n and 4.10 · 2912.6 / n at 80 km/h (n = 2733.3): 3.7217 and 4.3689.
     [Fact]
     public void The_speeds_and_the_axles_that_would_do_are_named()
-        => Assert.Equal(["cruise at 72 km/h or less, or at 86 km/h or more", "axle ratio 3.72 or less", "axle ratio 4.37 or more"], Find("80 km/h").Cures);
+        => Assert.Equal(["cruise at 72 km/h or less, or at 86 km/h or more", "axle ratio 3.72 or less, or 4.37 or more"], Find("80 km/h").Cures);
+
+    // Either side of the band does, so a search for an axle that meets every goal is not held to one of them.
+    [Fact]
+    public void It_narrows_no_window() => Assert.Empty(Find("80 km/h").Windows);
+
+    // 0.75 of 5393.67 rev/min is 4045.3, reached at 118.4 km/h.
+    [Fact]
+    public void Where_it_whips_the_check_of_its_speed_speaks()
+    {
+        Assert.Equal(Verdict.Fits, Find("118 km/h").Verdict);
+        Assert.Empty(new HalfCriticalCheck().Look(InventedShaft.Car(5000), new([InventedCar.Goal("119 km/h", "2700")])));
+    }
 
     [Fact]
     public void It_warns_and_never_clashes() => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (Find("79 km/h").Verdict, Find("79 km/h").Because));
