@@ -16,6 +16,7 @@ internal static class BuildSheet
         new(HeadingRegion.Of,      Buyer, Inspector, Insurer, Own),
         new(DrivelineRegion.Of,    Buyer, Inspector, Insurer, Own),
         new(KeyFiguresRegion.Of,   Buyer, Inspector, Insurer, Own),
+        new(PowerAndValueRegion.Of, Insurer),
         new(SpeedsRegion.Of,       Buyer, Own),
         new(PullRegion.Of,         Buyer, Own),
         new(FindingsRegion.Of,     Buyer, Inspector, Own),

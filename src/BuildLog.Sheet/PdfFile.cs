@@ -4,14 +4,14 @@ using BuildLog.Sheet.Pdf;
 namespace BuildLog.Sheet;
 
 /// <summary>A drawn document as a file, with what the user has to be told of it.</summary>
-internal sealed record PdfFile(byte[] Bytes, SheetResult Result)
+internal sealed record PdfFile(ReadOnlyMemory<byte> Bytes, SheetResult Result)
 {
     /// <summary>Writes to a path, which is refused before any work is done.</summary>
     public static SheetResult Write(string path, bool overwrite, Func<PdfFile> make)
     {
         var target = WholeFile.At(path, overwrite);
         var file = make();
-        target.Write(stream => stream.Write(file.Bytes));
+        target.Write(stream => stream.Write(file.Bytes.Span));
         return file.Result;
     }
 
@@ -24,7 +24,7 @@ internal sealed record PdfFile(byte[] Bytes, SheetResult Result)
 
     public SheetResult WriteTo(Stream output)
     {
-        output.Write(Bytes);
+        output.Write(Bytes.Span);
         return Result;
     }
 }

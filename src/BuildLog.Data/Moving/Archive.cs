@@ -14,6 +14,7 @@ internal sealed class Archive : IDisposable
 
     private readonly ZipArchive zip;
     private readonly Dictionary<string, string> sums;
+    private readonly Dictionary<string, string> attachments = [];   // by checksum, where they lie
     private readonly Dictionary<string, byte[]> texts = [];
 
     private Archive(ZipArchive zip, IReadOnlyCollection<string> known)
@@ -22,6 +23,7 @@ internal sealed class Archive : IDisposable
         CheckNames(known);
         sums = ReadSums();
         foreach (var entry in zip.Entries.Where(entry => entry.FullName != ExportFormat.Sums)) CheckSum(entry);
+        foreach (var (name, sum) in sums.Where(file => IsAttachment(file.Key) || ExportFormat.IsHandedOver(file.Key))) attachments[sum] = name;
         Manifest = ReadManifest();
     }
 
@@ -31,7 +33,7 @@ internal sealed class Archive : IDisposable
     public bool IsOfEarlier => Manifest.TryGetProperty("schema", out var schema) && schema.ValueKind == JsonValueKind.String && KnownMigrations.Ids.SkipLast(1).Contains(schema.GetString());
 
     /// <summary>The hashes of the attachments in it.</summary>
-    public IEnumerable<string> Attachments => sums.Keys.Where(IsAttachment).Select(name => name[ExportFormat.Attachments.Length..]);
+    public IReadOnlyCollection<string> Attachments => attachments.Keys;
 
     /// <param name="stream">The file, which can seek.</param>
     /// <param name="known">The files of entries that this program knows.</param>
@@ -65,7 +67,7 @@ internal sealed class Archive : IDisposable
         return json.ValueKind == JsonValueKind.Array ? [.. json.EnumerateArray()] : throw Refused($"{file} is no list of entries");
     }
 
-    public Stream OpenAttachment(string sha256) => zip.GetEntry(ExportFormat.PlaceOf(sha256))!.Open();
+    public Stream OpenAttachment(string sha256) => zip.GetEntry(attachments[sha256])!.Open();
 
     private void CheckNames(IReadOnlyCollection<string> known)
     {

@@ -15,8 +15,12 @@ internal static class ExportFormat
 
     public const string Attachments = "attachments/";
 
-    /// <summary>Papers and photos for people; whoever imports leaves them.</summary>
+    /// <summary>Papers for people, which whoever imports leaves; and below it the files of the attachments under names that people read.</summary>
     public const string Handover = "handover/";
+
+    public const string HandoverPhotos = Handover + "photos/";
+
+    public const string HandoverPapers = Handover + "papers/";
 
     private const int LongestName = 200;
 
@@ -32,6 +36,10 @@ internal static class ExportFormat
 
     /// <summary><c>attachments/ab12…</c>.</summary>
     public static string PlaceOf(string sha256) => Attachments + sha256;
+
+    /// <summary>The file of an attachment, found by its checksum.</summary>
+    public static bool IsHandedOver(string name)
+        => name.StartsWith(HandoverPhotos, StringComparison.Ordinal) || name.StartsWith(HandoverPapers, StringComparison.Ordinal);
 
     /// <summary>A paper for people under a name that any disk takes: no folder above it, no sign that a shell or a system reads.</summary>
     public static bool IsHandover(string name)

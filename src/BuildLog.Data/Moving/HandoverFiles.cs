@@ -8,8 +8,6 @@ namespace BuildLog.Data.Moving;
 /// <param name="put">Puts a file into the zip.</param>
 internal sealed class HandoverFiles(Handover handover, AttachmentStore store, Action<string, byte[]> put)
 {
-    private const string Photos = ExportFormat.Handover + "photos/";
-    private const string Papers = ExportFormat.Handover + "papers/";
     private const int LongestStem = 80;
 
     /// <summary>Names of what could not go along.</summary>
@@ -37,8 +35,7 @@ internal sealed class HandoverFiles(Handover handover, AttachmentStore store, Ac
 
             var hash = ContentHash.Of(content);
             foreach (var attachment in same) Name(attachment, hash, content.Length, isPhoto: photo is not null);
-            put(ExportFormat.PlaceOf(hash), content);
-            put(FormattableString.Invariant($"{(photo is null ? Papers : Photos)}{++number:000}-{Plain(first.FileName)}"), content);
+            put(FormattableString.Invariant($"{(photo is null ? ExportFormat.HandoverPapers : ExportFormat.HandoverPhotos)}{++number:000}-{Plain(first.FileName)}"), content);
         }
     }
 

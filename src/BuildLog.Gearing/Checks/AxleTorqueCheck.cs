@@ -49,10 +49,10 @@ public sealed class AxleTorqueCheck : ICheck
         var what = least == slip ? "the tyres hold" : "low gear makes";
         return this.Judged(new(
             [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
-            $"At the wheels {what} {Rounded.WithInterval(least, unit)}, the {position.InWords()} is rated for {Rounded.Value(rating.Value, unit)}.", source)
+            $"At the wheels {what} {Said.Number(least, unit)}, the {position.InWords()} is rated for {Said.Alone(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [FormattableString.Invariant($"an axle rated for {Math.Ceiling(least.Interval95.High):0} N·m at the wheels")],
+            Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} at the wheels"],
         });
     }
 

@@ -92,5 +92,5 @@ public sealed class CruiseCheck : ICheck
         => goal.Speed.ToMeasured("road speed") / (1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0));
 
     internal static string GearName(Driveline driveline, CruiseGoal goal)
-        => goal.Gear is null ? $"top ({driveline.Step(null)?.Name})" : $"gear {driveline.Step(goal.Gear)?.Name ?? goal.Gear}";
+        => goal.Gear is null ? $"top ({driveline.Step(null)?.InWords})" : $"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}";
 }

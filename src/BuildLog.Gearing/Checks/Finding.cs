@@ -24,8 +24,15 @@ public sealed record Finding
     /// <summary>The parts whose marriage it is about; the joint it hangs at. Empty where it is about the driveline as a whole.</summary>
     public required IReadOnlyList<Position> Between { get; init; }
 
-    /// <summary>The sentence with the numbers.</summary>
-    public required string Says { get; init; }
+    /// <summary>What it says, with the numbers.</summary>
+    public required Sentence Sentence { get; init; }
+
+    /// <summary>The sentence in the units of the check.</summary>
+    public string Says => Sentence.ToString();
+
+    /// <summary>The sentence in the units a person reads.</summary>
+    /// <param name="shown">The unit to show for the one the check words a number in.</param>
+    public string SaysIn(Func<Unit, Unit> shown) => Sentence.In(shown);
 
     /// <summary>The number that was judged, in the base unit of <see cref="Unit"/>; null where an input is missing.</summary>
     public Measured? Value { get; init; }
@@ -42,7 +49,7 @@ public sealed record Finding
     public bool LimitIsVerified { get; init; } = true;
 
     /// <summary>Cures that are no window: a part, a question, the cheapest way to get a missing number.</summary>
-    public IReadOnlyList<string> Advice { get; init; } = [];
+    public IReadOnlyList<Sentence> Advice { get; init; } = [];
 
     /// <summary>Cures as numbers: what a part would have to be. A finding that fits has them too, for what is planned next.</summary>
     public IReadOnlyList<PartWindow> Windows { get; init; } = [];
@@ -57,13 +64,15 @@ public sealed record Finding
     /// <param name="shown">The unit to show for the one the check words its windows in.</param>
     public IReadOnlyList<string> CuresIn(Func<Unit, Unit> shown)
     {
-        var windows = Windows.Where(window => window.CanBeHad).Select(window => window.InWords(shown(window.Unit)));
+        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.InWords(shown(window.Unit)))];
         return Verdict switch
         {
-            Verdict.Fits => Advice,
-            Verdict.Open => [.. Advice, .. windows.Select(window => $"{window} would do")],
-            _ when Windows.Count > 0 && !Windows.Any(window => window.CanBeHad) => [.. Advice, "no one part is made that far off: it takes two, or another wish"],
-            _ => [.. Advice, .. windows],
+            Verdict.Fits => [.. Advised(shown)],
+            Verdict.Open => [.. Advised(shown), .. windows.Select(window => $"{window} would do")],
+            _ when Windows.Count > 0 && windows.Length == 0 => [.. Advised(shown), "no one part is made that far off: it takes two, or another wish"],
+            _ => [.. Advised(shown), .. windows],
         };
     }
+
+    private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

@@ -19,7 +19,7 @@ internal static class Findings
             Verdict = verdict,
             Because = because,
             Between = judgement.Between,
-            Says = judgement.Says,
+            Sentence = judgement.Says,
             Value = judgement.Value,
             Unit = judgement.Unit,
             Wanted = judgement.Wanted,
@@ -33,14 +33,14 @@ internal static class Findings
 
     /// <summary>Something that is right or wrong without a number, such as a thread.</summary>
     public static Finding Plain(
-        this ICheck check, IReadOnlyList<Position> between, Verdict verdict, Because because, string says, string source, params IReadOnlyList<string> cures) => new()
+        this ICheck check, IReadOnlyList<Position> between, Verdict verdict, Because because, Sentence says, string source, params IReadOnlyList<Sentence> cures) => new()
         {
             Check = check.Id,
             Title = check.Title,
             Verdict = verdict,
             Because = because,
             Between = between,
-            Says = says,
+            Sentence = says,
             Source = source,
             Advice = cures,
         };
@@ -61,7 +61,7 @@ internal static class Findings
 }
 
 /// <summary>What a check has to say of one value.</summary>
-internal sealed record Judgement(IReadOnlyList<Position> Between, Measured Value, Unit Unit, Window Wanted, string Says, string Source)
+internal sealed record Judgement(IReadOnlyList<Position> Between, Measured Value, Unit Unit, Window Wanted, Sentence Says, string Source)
 {
     /// <summary>False for a limit from memory or common practice.</summary>
     public bool LimitIsVerified { get; init; } = true;
@@ -72,7 +72,7 @@ internal sealed record Judgement(IReadOnlyList<Position> Between, Measured Value
     /// <summary>Where more than the one window decides, the one whose limit the interval reaches over.</summary>
     public Window? Reaches { get; init; }
 
-    public IEnumerable<string> Cures { get; init; } = [];
+    public IEnumerable<Sentence> Cures { get; init; } = [];
 
     public IReadOnlyList<PartWindow> Windows { get; init; } = [];
 }

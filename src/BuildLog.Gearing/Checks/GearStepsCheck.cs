@@ -38,7 +38,7 @@ public sealed class GearStepsCheck : ICheck
 
         return this.Judged(new(
             [Position.Transmission], Growth(k), Units.One, wanted,
-            $"The step from {middle.Name} to {high.Name} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}; the upper should not be larger.",
+            $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}; the upper should not be larger.",
             "common practice")
         {
             LimitIsVerified = false,
@@ -57,7 +57,7 @@ public sealed class GearStepsCheck : ICheck
 
         return this.Judged(new(
             [Position.Engine, Position.Transmission], after, rpm, wanted,
-            $"Shifted at the power peak, the step from {from.Name} to {to.Name} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
+            $"Shifted at the power peak, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
             "common practice")
         {
             LimitIsVerified = false,

@@ -35,10 +35,10 @@ public sealed class GearboxTorqueCheck : ICheck
         var unit = Units.NewtonMetre;
         yield return this.Judged(new(
             between, torque.PeakTorque - (rating.Value - rating.Value.Value), unit, wanted,
-            $"The engine gives {Rounded.WithInterval(torque.PeakTorque, unit)}, the gearbox is rated for {Rounded.Value(rating.Value, unit)}.", source)
+            $"The engine gives {Said.Number(torque.PeakTorque, unit)}, the gearbox is rated for {Said.Alone(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [FormattableString.Invariant($"a gearbox rated for {Math.Ceiling(torque.PeakTorque.Interval95.High):0} N·m")],
+            Cures = [$"a gearbox rated for {Said.AtLeast(torque.PeakTorque.Interval95.High, unit)}"],
         });
     }
 }

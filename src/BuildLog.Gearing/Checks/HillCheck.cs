@@ -49,7 +49,7 @@ public sealed class HillCheck : ICheck
         if (pull.Hill(step, v) is not { } held)
             return Open(driveline, goal, [Beyond(pull, step, v)]);
 
-        var name = goal.Gear is null ? $"top ({step.Name})" : $"gear {step.Name}";
+        var name = goal.Gear is null ? $"top ({step.InWords})" : $"gear {step.InWords}";
         return this.Judged(new(
             Between(driveline), held, Units.PercentUnit, goal.Wanted,
             $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
@@ -60,11 +60,11 @@ public sealed class HillCheck : ICheck
         });
     }
 
-    private static IEnumerable<string> Cures(Pull pull, DriveStep step, Measured v, double gradient)
+    private static IEnumerable<Sentence> Cures(Pull pull, DriveStep step, Measured v, double gradient)
     {
         var rpm = Units.RevolutionPerMinute;
         var n = pull.EngineSpeed(step, v);
-        yield return $"{Rounded.Value(pull.TorqueNeeded(step, v, gradient), Units.NewtonMetre)} from the engine at {Rounded.Value(n, rpm)}";
+        yield return $"{Said.Alone(pull.TorqueNeeded(step, v, gradient), Units.NewtonMetre)} from the engine at {Rounded.Value(n, rpm)}";
 
         // The tallest gear below that does hold it.
         foreach (var lower in pull.Steps.Reverse().SkipWhile(other => other.Name != step.Name).Skip(1))

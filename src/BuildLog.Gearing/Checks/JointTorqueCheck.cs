@@ -50,10 +50,14 @@ public sealed class JointTorqueCheck : ICheck
         });
     }
 
-    private static string Other(Measured? low, Measured? slip, Measured asked)
-        => low is null || slip is null ? ""
-            : asked == slip ? $"; off the road low gear can ask for {Said.Number(low, Units.NewtonMetre, 0)}"
-            : $"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}";
+    private static Sentence Other(Measured? low, Measured? slip, Measured asked)
+    {
+        if (low is null || slip is null) return "";
+
+        return asked == slip
+            ? Said.As($"; off the road low gear can ask for {Said.Number(low, Units.NewtonMetre, 0)}")
+            : Said.As($"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}");
+    }
 
     // Where nobody knows a low range, first gear in high.
     private static Measured? LowGear(Driveline driveline)
@@ -68,7 +72,7 @@ public sealed class JointTorqueCheck : ICheck
     {
         if (shaft.Shaft.JointRating is null)
         {
-            var enough = asked is null ? "" : $"; {Said.OrMore(asked.Interval95.High, Units.NewtonMetre, 0)} would do";
+            var enough = asked is null ? "" : Said.As($"; {Said.OrMore(asked.Interval95.High, Units.NewtonMetre, 0)} would do");
             yield return new("the joints' rating is not known", $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
         }
 

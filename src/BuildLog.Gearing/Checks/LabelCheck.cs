@@ -32,14 +32,14 @@ public sealed class LabelCheck : ICheck
             yield break;
         }
 
-        var shown = Rounded.WithInterval(circumference.Value, Units.Metre);
+        var shown = Said.Number(circumference.Value, Units.Metre);
         if (circumference.Source == Source.Measured)
             yield return Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = circumference.Value, Unit = Units.Metre };
         if (circumference.Source == Source.Tag && Hardest(driveline, goals, circumference.Value) is var (goal, share))
             yield return Judge(goal, share, circumference.Value, shown);
     }
 
-    private Finding Judge(CruiseGoal goal, double share, Measured circumference, string shown)
+    private Finding Judge(CruiseGoal goal, double share, Measured circumference, SaidNumber shown)
     {
         var percent = FormattableString.Invariant($"{share * 100:0} %");
         var dominates = share > Dominant;
@@ -66,6 +66,6 @@ public sealed class LabelCheck : ICheck
             .MaxBy(entry => entry!.Value.Item2);
     }
 
-    private Finding Say(Verdict verdict, Because because, string says)
+    private Finding Say(Verdict verdict, Because because, Sentence says)
         => this.Plain([Position.Tyres], verdict, because, says, "the uncertainty of the cruise goal");
 }

@@ -40,6 +40,6 @@ public abstract class MatingCheck : ICheck, ILookedAt
         var says = $"The {one.Name} is {here}, the {other.Name} {there}";
         return mating.CountDecides && Spelling.FirstNumber(here) is { } count && count == Spelling.FirstNumber(there)
             ? this.Plain(mating.Between, Verdict.Watch, Because.UnverifiedLimit, $"{says}: as many, but written otherwise.", Limit, "try the two on each other by hand, and write both alike")
-            : this.Plain(mating.Between, Verdict.Clash, Because.Outside, $"{says}.", Limit, mating.Cures(here, there));
+            : this.Plain(mating.Between, Verdict.Clash, Because.Outside, $"{says}.", Limit, [.. mating.Cures(here, there)]);
     }
 }

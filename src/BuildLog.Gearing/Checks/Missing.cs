@@ -1,10 +1,11 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
 /// <summary>A number that is not known, and the cheapest way to get it.</summary>
-internal sealed record Missing(string What, string Cure)
+internal sealed record Missing(string What, Sentence Cure)
 {
     public static IEnumerable<Missing> Torque(Driveline driveline)
     {

@@ -36,8 +36,8 @@ public sealed class OverallLowCheck : ICheck
                 Units.One, goal.Wanted, Finding.OwnersGoal);
     }
 
-    private static string Crawl(Driveline driveline)
-        => LowRange.CrawlSpeed(driveline) is { } crawl ? $" At idle it crawls at {Said.Number(crawl, Units.KilometrePerHour, 1)}." : "";
+    private static Sentence Crawl(Driveline driveline)
+        => LowRange.CrawlSpeed(driveline) is { } crawl ? Said.As($" At idle it crawls at {Said.Number(crawl, Units.KilometrePerHour, 1)}.") : "";
 
     private static PartWindow[] Windows(Driveline driveline, Measured overall, Window wanted)
     {

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -14,7 +15,7 @@ public sealed class OwnersWordCheck : ICheck
 {
     public string Id => "word";
 
-    public string Title => "Owner's word";
+    public string Title => "Evidence behind the numbers";
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -37,6 +38,6 @@ public sealed class OwnersWordCheck : ICheck
         };
     }
 
-    private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, string says)
+    private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, Sentence says)
         => this.Plain(between, verdict, because, says, "order of trust in evidence, common practice");
 }

@@ -65,7 +65,7 @@ public sealed class RatioPlausibleCheck : ICheck
             {
                 Verdict = Verdict.Watch,
                 Because = Because.UnverifiedLimit,
-                Says = $"{finding.Says} It is sold as {ratio.Says}.",
+                Sentence = $"{finding.Sentence} It is sold as {ratio.Says}.",
                 Advice = Questions([OverdriveUnit.Ask(1 - ratio.Value.Value)], ["count it: ten output turns"]),
             }
             : finding;
@@ -161,10 +161,10 @@ public sealed class RatioPlausibleCheck : ICheck
     private Finding Open(Position position, string name, string cure)
         => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Advice = [cure] };
 
-    private Finding Say(Position position, Verdict verdict, Because because, string says)
+    private Finding Say(Position position, Verdict verdict, Because because, Sentence says)
         => this.Plain([position], verdict, because, says, "usual ratios of light vehicles, from memory");
 
-    private static IReadOnlyList<string> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<string> otherwise)
+    private static IReadOnlyList<Sentence> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<Sentence> otherwise)
         => [.. traps.Select(trap => trap.InWords()), .. otherwise];
 
     private static Gear? FirstRise(IReadOnlyList<Gear> gears)

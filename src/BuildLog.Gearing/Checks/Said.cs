@@ -6,22 +6,43 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>Numbers and words as the sentences of the checks have them.</summary>
 internal static class Said
 {
+    /// <summary>What may get lost in another unit, as a power of ten: a mile an hour is said for a kilometre, a hundredth of an inch for a millimetre.</summary>
+    private const double MostLost = 0.25;
+
     /// <summary>With its interval, and with no more than so many decimals, however well the inputs are known.</summary>
-    public static string Number(Measured value, Unit unit, int places)
+    public static SaidNumber Number(Measured value, Unit unit, int places) => new(unit, shown =>
     {
-        var half = unit.FromBase(value.Expanded95);
-        return half == 0 || Rounded.Places(half) > places
-            ? Rounded.WithUnit(Rounded.Fixed(unit.FromBase(value.Value), places), unit)
-            : Rounded.WithInterval(value, unit);
-    }
+        var (half, most) = (shown.FromBase(value.Expanded95), PlacesIn(shown, unit, places));
+        return half == 0 || Rounded.Places(half) > most
+            ? Rounded.WithUnit(Rounded.Fixed(shown.FromBase(value.Value), most), shown)
+            : Rounded.WithInterval(value, shown);
+    });
+
+    /// <summary>With its interval.</summary>
+    public static SaidNumber Number(Measured value, Unit unit) => new(unit, shown => Rounded.WithInterval(value, shown));
+
+    /// <summary>Without its interval, to the places that supports.</summary>
+    public static SaidNumber Alone(Measured value, Unit unit) => new(unit, shown => value.IsExact && shown != unit
+        ? Rounded.InFigures(value, shown)
+        : Rounded.Value(value, shown));
 
     /// <summary>So much or more, rounded up to whole units or decimals.</summary>
-    public static string OrMore(double value, Unit unit, int places) => Rounded.Within(unit.FromBase(value), double.PositiveInfinity, places, unit);
+    public static SaidNumber OrMore(double value, Unit unit, int places) => Between(value, double.PositiveInfinity, unit, places);
 
     /// <summary>So much or less, rounded down.</summary>
-    public static string OrLess(double value, Unit unit, int places) => Rounded.Within(double.NegativeInfinity, unit.FromBase(value), places, unit);
+    public static SaidNumber OrLess(double value, Unit unit, int places) => Between(double.NegativeInfinity, value, unit, places);
 
-    public static string Between(double low, double high, Unit unit, int places) => Rounded.Within(unit.FromBase(low), unit.FromBase(high), places, unit);
+    /// <summary>The whole unit that is enough.</summary>
+    public static SaidNumber AtLeast(double value, Unit unit) => new(unit, shown => Rounded.WithUnit(Rounded.Fixed(Math.Ceiling(shown.FromBase(value)), 0), shown));
+
+    public static SaidNumber Between(double low, double high, Unit unit, int places)
+        => new(unit, shown => Rounded.Within(shown.FromBase(low), shown.FromBase(high), PlacesIn(shown, unit, places), shown));
+
+    /// <summary>A clause of a sentence, where the compiler would take it for a plain text.</summary>
+    public static Sentence As(Sentence clause) => clause;
 
     public static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static int PlacesIn(Unit shown, Unit unit, int places)
+        => shown == unit ? places : places + (int)Math.Ceiling(Math.Log10(shown.Factor / unit.Factor) - MostLost);
 }

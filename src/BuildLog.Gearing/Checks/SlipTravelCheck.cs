@@ -34,7 +34,7 @@ public sealed class SlipTravelCheck : ICheck
         var (stroke, stands) = (shaft.Shaft.Slip!.Stroke!.Value, shaft.Shaft.Slip.Out!.Value);
         var travel = SlipTravel.Of(
             shaft.Shaft.Pieces[^1].Length!.Value, shaft.Shaft.Line![^2].Side!.Value, shaft.Axle!.Travel!.Droop!.Value, shaft.Axle.Travel.Bump!.Value);
-        var place = $"{Said.OrMore(travel.In.Value, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(travel.Total.Value + SlipTravel.Engaged, Units.Millimetre, 0)}";
+        var place = Said.As($"{Said.OrMore(travel.In.Value, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(travel.Total.Value + SlipTravel.Engaged, Units.Millimetre, 0)}");
 
         var spareIn = stands - travel.In;
         yield return this.Judged(new(

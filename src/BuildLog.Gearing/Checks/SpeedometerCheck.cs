@@ -51,7 +51,7 @@ public sealed class SpeedometerCheck : ICheck
         var error = reading.OdometerError;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
-            $"At a true 100 km/h the speedometer shows {Said.Number(reading.Shown(100 / 3.6), Units.KilometrePerHour, 0)}; wanted {SpeedometerLaw.Shown(100).Low:0} to {SpeedometerLaw.Shown(100).High:0} km/h. "
+            $"At a true {AtRound((v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound((v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(Allowed)}. "
                 + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{InLow(driveline, drive, reading)}",
             Limit)
         {
@@ -60,10 +60,21 @@ public sealed class SpeedometerCheck : ICheck
         });
     }
 
+    // A sentence speaks of a round road speed, whichever unit it is said in.
+    private static SaidNumber AtRound(Func<double, Unit, SaidNumber> at)
+        => new(Units.KilometrePerHour, shown => at(shown.ToBase(shown == Units.MilePerHour ? 60 : 100), shown).ToString());
+
+    private static SaidNumber Allowed(double roadSpeed, Unit unit)
+    {
+        var kmh = Units.KilometrePerHour;
+        var law = SpeedometerLaw.Shown(kmh.FromBase(roadSpeed));
+        return Said.Between(kmh.ToBase(law.Low), kmh.ToBase(law.High), unit, 0);
+    }
+
     // What is driven before the axle turns faster in its low, and a wheel does not.
-    private static string InLow(Driveline driveline, SpeedometerDrive drive, Reading reading)
+    private static Sentence InLow(Driveline driveline, SpeedometerDrive drive, Reading reading)
         => drive.Pickup != Pickup.Wheel && driveline.DrivingAxle?.LowStep is { } step
-            ? $" In the axle's low it shows {Said.Number(reading.Shown(100 / 3.6) * step.Value, Units.KilometrePerHour, 0)} there."
+            ? Said.As($" In the axle's low it shows {AtRound((v, unit) => Said.Number(reading.Shown(v) * step.Value, unit, 0))} there.")
             : "";
 
     private static IEnumerable<string> Gears(SpeedometerDrive drive, Measured axle, Measured transfer, Measured tyre, Measured wanted)

@@ -93,6 +93,6 @@ public sealed class TagCheck : ICheck
 
     private static string Words(Known known) => known.Says.Length > 0 ? known.Says : Rounded.Value(known.Value, Units.One);
 
-    private Finding Say(Position position, Verdict verdict, Because because, string says)
+    private Finding Say(Position position, Verdict verdict, Because because, Sentence says)
         => this.Plain([position], verdict, because, says, "what is said of it, as far as that can be trusted");
 }

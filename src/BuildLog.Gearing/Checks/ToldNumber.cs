@@ -13,6 +13,7 @@ namespace BuildLog.Gearing.Checks;
 internal sealed record ToldNumber(Position? Position, string Name, Known? Known, string Cure)
 {
     private const string Sheet = "read it off the maker's data";
+    private const string CoastDown = "let it coast down on a level road and time it: from cruising speed for the drag, at a walk for the rolling";
 
     public static IEnumerable<ToldNumber> Of(Driveline driveline)
         => [.. Engine(driveline.Engine), .. Gearbox(driveline), .. Axles(driveline), .. FittedShaft.Of(driveline).SelectMany(Shaft), .. Tyres(driveline.Tyres), .. Vehicle(driveline)];
@@ -95,8 +96,8 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         yield return new(null, "mass", driveline.Load?.Mass, "weigh the vehicle as it is driven");
         yield return new(null, "front axle mass", driveline.AxleMasses?.Front, "stand the front wheels alone on a weighbridge");
         yield return new(null, "rear axle mass", driveline.AxleMasses?.Rear, "stand the rear wheels alone on a weighbridge");
-        yield return new(null, "drag area", driveline.Load?.DragArea, "let it coast down on a level road and time it");
-        yield return new(null, "rolling resistance", driveline.Load?.RollingResistance, "let it coast down slowly on a level road and time it");
+        yield return new(null, "drag area", driveline.Load?.DragArea, CoastDown);
+        yield return new(null, "rolling resistance", driveline.Load?.RollingResistance, CoastDown);
         yield return new(null, "height of the centre of gravity", driveline.Load?.GravityHeight, "weigh one axle with the other raised");
         yield return new(null, "wheelbase", driveline.Load?.Wheelbase, "measure it hub to hub");
         foreach (var hanging in (Hanging[])[driveline.FrontHanging, driveline.RearHanging])

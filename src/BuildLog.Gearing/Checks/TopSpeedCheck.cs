@@ -35,7 +35,7 @@ public sealed class TopSpeedCheck : ICheck
             : "more takes more power";
         return this.Judged(new(
             Between(pull.Driveline), top.Speed, goal.Speed.Unit, goal.Wanted,
-            $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.Name}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.",
+            $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.InWords}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.",
             Finding.OwnersGoal)
         {
             Cures = PowerCure(pull, top, goal),
@@ -43,13 +43,13 @@ public sealed class TopSpeedCheck : ICheck
         });
     }
 
-    private static IEnumerable<string> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
+    private static IEnumerable<Sentence> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
         if (goal.Wanted.Contains(top.Speed.Value)) yield break;
 
         var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
-        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Rounded.Value(needed, Units.Kilowatt)}";
-        else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Rounded.Value(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
+        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}";
+        else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
     }
 
     private static PartWindow[] GearWindows(Pull pull, TopSpeed top, TopSpeedGoal goal)

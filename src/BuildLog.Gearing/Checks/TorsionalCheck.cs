@@ -49,7 +49,7 @@ public sealed class TorsionalCheck : ICheck
     }
 
     // The others taken as they are, what the last joint may be: β² within 300/ω² of what they leave.
-    private static IReadOnlyList<string> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
+    private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
     {
         if (yokes.Any(piece => piece == Propshafts.Yokes.QuarterTurn)) return ["yokes in line on every piece of the shaft"];
 

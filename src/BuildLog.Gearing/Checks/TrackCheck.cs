@@ -42,10 +42,10 @@ public sealed class TrackCheck : ICheck
     }
 
     // Wheels are sold by either.
-    private static string Offset(double offset, Known? rim)
+    private static Sentence Offset(double offset, Known? rim)
     {
-        var backspace = rim is null ? "" : $", on this rim a backspace of {Said.OrMore(WheelPlace.Backspace(rim.Value, offset).Value, Units.Millimetre, 0)}";
-        return $"wheels with an offset of {Said.OrMore(offset, Units.Millimetre, 0)}{backspace}";
+        var backspace = rim is null ? "" : Said.As($", on this rim a backspace of {Said.OrMore(WheelPlace.Backspace(rim.Value, offset).Value, Units.Millimetre, 0)}");
+        return Said.As($"wheels with an offset of {Said.OrMore(offset, Units.Millimetre, 0)}{backspace}");
     }
 
     private static IEnumerable<Missing> Lacking(string name, Axle axle, TyreSet tyres)

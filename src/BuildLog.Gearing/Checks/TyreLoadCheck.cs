@@ -28,7 +28,7 @@ public sealed class TyreLoadCheck : ICheck
             ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, OnTheHill(driveline, goals, down: true)), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals, down: false))]
             : [];
 
-    private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin, string further)
+    private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin, Sentence further)
     {
         IReadOnlyList<Position> joint = [axle, Position.Tyres];
         var pair = tyres.On(axle);
@@ -51,7 +51,7 @@ public sealed class TyreLoadCheck : ICheck
         });
     }
 
-    private static string OnTheHill(Driveline driveline, OwnersGoals goals, bool down)
+    private static Sentence OnTheHill(Driveline driveline, OwnersGoals goals, bool down)
     {
         if ((goals.HillStart?.Gradient ?? goals.Hill?.Gradient) is not { } hill
             || driveline is not { AxleMasses: { Front.Value: { } front, Rear.Value: { } rear }, Load: { GravityHeight.Value: { } height, Wheelbase.Value: { } wheelbase } })
@@ -59,7 +59,7 @@ public sealed class TyreLoadCheck : ICheck
 
         var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
         var carried = down ? front + moved : rear + moved;
-        return $" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.";
+        return Said.As($" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.");
     }
 
     private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)

@@ -44,7 +44,7 @@ public sealed class TyreSpeedCheck : ICheck
         var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
         return this.Judged(new(
             joint, speed, kmh, limits.Good,
-            $"The tyres' symbol {symbol} is good to {limit} km/h, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Text} is wanted.",
+            $"The tyres' symbol {symbol} is good to {Said.Number(kmh.ToBase(limit), kmh, 0)}, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Text} is wanted.",
             Limit)
         {
             ByLimits = limits.Judge(speed),

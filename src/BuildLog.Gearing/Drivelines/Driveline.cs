@@ -60,7 +60,7 @@ public sealed record Driveline
 
             var steps = box.Gears.Select(gear => new DriveStep(gear.Name, gear.Ratio.Value, TransferHigh)).ToList();
             if (Overdrive?.Ratio is { } overdrive)
-                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh));
+                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh) { InWords = $"{box.Gears[^1].Name} with overdrive" });
             return steps;
         }
     }
@@ -82,6 +82,9 @@ public sealed record Driveline
 /// <param name="Transfer">Transfer case in high; one where there is none.</param>
 public sealed record DriveStep(string Name, Measured Gear, Measured Transfer)
 {
+    /// <summary>The name in a sentence: <c>3</c> or <c>4 with overdrive</c>.</summary>
+    public string InWords { get; init; } = Name;
+
     /// <summary>Engine turns per propshaft turn.</summary>
     public Measured Ratio => Gear * Transfer;
 }

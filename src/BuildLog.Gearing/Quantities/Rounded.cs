@@ -15,6 +15,8 @@ public static class Rounded
 
     private const int MostPlaces = 9;
 
+    private const int FiguresConverted = 4;
+
     /// <summary>Ratios are below; what is above is counted, such as turns.</summary>
     private const double LargestRatio = 100;
 
@@ -45,6 +47,17 @@ public static class Rounded
         => measured.IsExact && unit == Units.One && Math.Abs(measured.Value) < LargestRatio
             ? Fixed(measured.Value, Math.Abs(measured.Value - Math.Round(measured.Value, 2)) < 1e-9 ? 2 : 3)
             : WithUnit(Value(unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95)), unit);
+
+    /// <summary>With its interval, of a value worded in another unit: what is exact as it was typed has four figures here, as nobody typed its decimals.</summary>
+    public static string Converted(Measured measured, Unit worded, Unit shown)
+        => measured.IsExact && shown != worded ? InFigures(measured, shown) : WithInterval(measured, shown);
+
+    /// <summary>An exact value in four figures.</summary>
+    public static string InFigures(Measured exact, Unit shown)
+    {
+        var value = shown.FromBase(exact.Value);
+        return WithUnit(value == 0 ? "0" : Exact(Math.Round(value, Math.Clamp(FiguresConverted - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, MostPlaces))), shown);
+    }
 
     /// <summary><paramref name="value"/> to the place that ± <paramref name="halfWidth"/> supports.</summary>
     public static string Value(double value, double halfWidth)

@@ -30,6 +30,9 @@ public sealed record SheetContent
 
     public IReadOnlyList<KeyFigure> KeyFigures { get; init; } = [];
 
+    /// <summary>What an insurer asks first: the engine's power, what the vehicle is worth, what was spent on it.</summary>
+    public IReadOnlyList<LabelledLine> PowerAndValue { get; init; } = [];
+
     /// <summary>The cruise goal as one sentence.</summary>
     public string? CruiseGoal { get; init; }
 

@@ -3,5 +3,5 @@ namespace BuildLog.Sheet.Drawing;
 /// <summary>Turns drawn pages into a file. Layout knows no more of it than this.</summary>
 internal interface IDocumentRenderer
 {
-    byte[] Render(DrawnDocument document);
+    ReadOnlyMemory<byte> Render(DrawnDocument document);
 }

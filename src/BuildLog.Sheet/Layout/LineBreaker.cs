@@ -3,7 +3,7 @@ using BuildLog.Sheet.Drawing;
 
 namespace BuildLog.Sheet.Layout;
 
-/// <summary>Breaks text into lines at spaces and after hyphens; inside a word only when the word alone is too wide.</summary>
+/// <summary>Breaks text into lines at spaces and after hyphens; between a number and its unit, or inside a word, only when these alone are too wide.</summary>
 internal static class LineBreaker
 {
     private const double Rounding = 0.01;
@@ -54,15 +54,21 @@ internal static class LineBreaker
     {
         var line = new StringBuilder();
         var used = 0.0;
-        foreach (var piece in Pieces(paragraph))
+        foreach (var piece in Pieces(paragraph, Quantity.HoldsTogether))
+        {
+            if (style.VisibleWidthOf(piece) <= width) Place(piece);
+            else foreach (var word in Pieces(piece, (_, _) => false)) Place(word);
+        }
+
+        EndLine();
+
+        void Place(string piece)
         {
             var needed = style.VisibleWidthOf(piece);
             if (line.Length > 0 && used + needed > width + Rounding) EndLine();
             if (needed > width) BreakWord(piece);
             else Append(piece);
         }
-
-        EndLine();
 
         void Append(string text)
         {
@@ -89,13 +95,15 @@ internal static class LineBreaker
     }
 
     /// <summary>Words with the space that follows them, cut after hyphens before letters. A slash does not cut: "rev/min" is one word.</summary>
-    private static IEnumerable<string> Pieces(string text)
+    /// <param name="text">The paragraph.</param>
+    /// <param name="holds">Whether the space at a place in the text keeps its two words together.</param>
+    private static IEnumerable<string> Pieces(string text, Func<string, int, bool> holds)
     {
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
             var afterHyphen = text[i] is '-' or '–' && i > start && i + 1 < text.Length && char.IsLetter(text[i + 1]);
-            if (text[i] != ' ' && !afterHyphen) continue;
+            if (!afterHyphen && (text[i] != ' ' || holds(text, i))) continue;
 
             yield return text[start..(i + 1)];
             start = i + 1;

@@ -11,7 +11,7 @@ namespace BuildLog.Sheet.Pdf;
 internal sealed class PdfSharpRenderer : IDocumentRenderer
 {
     /// <remarks>PDFsharp writes dates in the calendar of the current culture, so for this while there is none.</remarks>
-    public byte[] Render(DrawnDocument document)
+    public ReadOnlyMemory<byte> Render(DrawnDocument document)
     {
         var culture = CultureInfo.CurrentCulture;
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -25,11 +25,13 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
         }
     }
 
-    /// <summary>As PDFsharp leaves it, not yet finished.</summary>
-    internal static byte[] Save(DrawnDocument document)
+    /// <summary>As PDFsharp leaves it, not yet finished: its streams plain, or packed as it does by itself.</summary>
+    internal static ReadOnlyMemory<byte> Save(DrawnDocument document, bool packed = false)
     {
         EmbeddedFontResolver.Install();
         using var pdf = new PdfDocument();
+        pdf.Options.CompressContentStreams = packed;
+        pdf.Options.NoCompression = !packed;
         Describe(pdf, document.Info);
         pdf.SetPdfA();                                     // before anything is drawn
         var accessibility = UAManager.ForDocument(pdf);
@@ -40,14 +42,13 @@ internal sealed class PdfSharpRenderer : IDocumentRenderer
         using var tools = new DrawingTools();
         foreach (var page in document.Pages) DrawPage(pdf, page, tools, tags, outline);
 
-        using var saved = new MemoryStream();
+        var saved = new MemoryStream();
         pdf.Save(saved, closeStream: false);
-        return saved.ToArray();
+        return saved.GetBuffer().AsMemory(0, (int)saved.Length);
     }
 
     private static void Describe(PdfDocument pdf, DocumentInfo info)
     {
-        pdf.Options.CompressContentStreams = true;
         pdf.Info.Title = info.Title;
         pdf.Info.Author = info.Author;
         pdf.Info.Subject = info.Subject;

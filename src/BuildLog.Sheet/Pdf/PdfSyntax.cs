@@ -1,59 +1,33 @@
-using System.Text.RegularExpressions;
+using System.Buffers.Text;
+using System.Text;
 
 namespace BuildLog.Sheet.Pdf;
 
 /// <summary>The little of PDF's syntax (ISO 32000-1, 7.2 and 7.3) that finishing a file needs.</summary>
-internal static partial class PdfSyntax
+internal static class PdfSyntax
 {
-    /// <summary>The length entry of a stream's dictionary.</summary>
-    [GeneratedRegex(@"/Length\s+(\d+)")]
-    public static partial Regex Length();
+    /// <summary>White space, of which the standard knows more than is ever written.</summary>
+    public static ReadOnlySpan<byte> Blanks => " \r\n\t"u8;
 
-    /// <summary>The position after the value that starts here. Strings may hold anything, brackets too.</summary>
-    public static int EndOfValue(string text, int start)
+    /// <summary>The whole number that follows a name, blanks between them; null where no such place is.</summary>
+    public static int? NumberAfter(ReadOnlySpan<byte> name, ReadOnlySpan<byte> text)
     {
-        var depth = 0;
-        for (var at = start; ; at++)
+        while (text.IndexOf(name) is >= 0 and var at)
         {
-            switch (text[at])
-            {
-                case '(':
-                    at = EndOfLiteral(text, at);
-                    break;
-                case '<' when text[at + 1] == '<':
-                    depth++;
-                    at++;
-                    break;
-                case '<':
-                    at = text.IndexOf('>', at);
-                    break;
-                case '>':
-                    at++;
-                    if (--depth == 0) return at + 1;
-                    break;
-                case '[':
-                    depth++;
-                    break;
-                case ']':
-                    if (--depth == 0) return at + 1;
-                    break;
-                case 'e' when depth == 0 && string.CompareOrdinal(text, at, "endobj", 0, "endobj".Length) == 0:
-                    return at;
-            }
-        }
-    }
-
-    /// <summary>The closing bracket of a literal string; inner brackets balance, a backslash takes the next sign's meaning away.</summary>
-    private static int EndOfLiteral(string text, int at)
-    {
-        for (var open = 1; open > 0;)
-        {
-            at++;
-            if (text[at] == '\\') at++;
-            else if (text[at] == '(') open++;
-            else if (text[at] == ')') open--;
+            text = text[(at + name.Length)..];
+            var next = text.TrimStart(Blanks);             // "/Length1 9" is another name than "/Length 9"
+            if (next.Length < text.Length && Number(next) is { } number) return number;
         }
 
-        return at;
+        return null;
     }
+
+    /// <summary>The whole number that stands here.</summary>
+    public static int? Number(ReadOnlySpan<byte> text) => Utf8Parser.TryParse(text, out int number, out _) ? number : null;
+
+    /// <summary>One character a byte, whatever the bytes mean.</summary>
+    public static string Text(ReadOnlyMemory<byte> value) => Encoding.Latin1.GetString(value.Span);
+
+    /// <summary>The way back from <see cref="Text"/>.</summary>
+    public static byte[] Bytes(string text) => Encoding.Latin1.GetBytes(text);
 }

@@ -1,60 +1,52 @@
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
-
 namespace BuildLog.Sheet.Pdf;
 
-/// <summary>The objects and the trailer of a file that PDFsharp saved: one plain cross-reference table, no updates.</summary>
-internal sealed partial record SavedPdf(IReadOnlyList<PdfObject> Objects, string Trailer)
+/// <summary>The objects and the trailer of a file that PDFsharp saved: one plain cross-reference table, no updates. They are parts of the file's bytes, not copies.</summary>
+internal sealed record SavedPdf(IReadOnlyList<PdfObject> Objects, string Trailer)
 {
     private const int CrossReferenceEntry = 20;
+    private const int Offset = 10;
 
     /// <summary>How many object numbers are in use, number 0 included.</summary>
     public int Count => Objects.Count + 1;
 
-    public static SavedPdf Read(byte[] file)
+    public static SavedPdf Read(ReadOnlyMemory<byte> file)
     {
-        var text = Encoding.Latin1.GetString(file);        // one character a byte, so positions agree
-        var table = Number(StartOfTable().Match(text[text.LastIndexOf("startxref", StringComparison.Ordinal)..]));
-        var head = TableHead().Match(text, table);
-        var count = Number(head);
+        var bytes = file.Span;
+        var closing = bytes.LastIndexOf("startxref"u8);
+        var table = Known(PdfSyntax.NumberAfter("startxref"u8, bytes[Known(closing)..]));
+        var count = Known(PdfSyntax.NumberAfter("xref\n0"u8, bytes[table..]));
+        var trailer = table + Known(bytes[table..].IndexOf("trailer"u8));
 
-        var objects = new List<PdfObject>(count);
-        for (var number = 1; number < count; number++)
+        var entries = bytes[(trailer - count * CrossReferenceEntry)..trailer];
+        var objects = new PdfObject[count - 1];
+        for (var number = count - 1; number > 0; number--)
         {
-            var entry = head.Index + head.Length + CrossReferenceEntry * number;
-            var start = int.Parse(text.AsSpan(entry, 10), CultureInfo.InvariantCulture);
-            objects.Add(ReadObject(file, text, number, start));
+            var end = number == count - 1 ? table : StartOf(number + 1, entries);
+            objects[number - 1] = ReadObject(number, file[StartOf(number, entries)..end]);
         }
 
-        var trailer = text.IndexOf("<<", text.IndexOf("trailer", table, StringComparison.Ordinal), StringComparison.Ordinal);
-        return new SavedPdf(objects, text[trailer..PdfSyntax.EndOfValue(text, trailer)]);
+        return new SavedPdf(objects, PdfSyntax.Text(file[(trailer + "trailer".Length)..closing]));
     }
 
-    private static PdfObject ReadObject(byte[] file, string text, int number, int start)
+    private static int StartOf(int number, ReadOnlySpan<byte> entries) =>
+        Known(PdfSyntax.Number(entries.Slice(number * CrossReferenceEntry, Offset)));
+
+    /// <summary>An object's place in the file: number, value, perhaps a stream, and the words around them.</summary>
+    private static PdfObject ReadObject(int number, ReadOnlyMemory<byte> place)
     {
-        var from = text.IndexOf("obj", start, StringComparison.Ordinal) + "obj".Length;
-        var to = PdfSyntax.EndOfValue(text, from);
-        var value = text[from..to].Trim();
+        var inside = Without(place[(Known(place.Span.IndexOf("obj"u8)) + "obj".Length)..].Trim(PdfSyntax.Blanks), "endobj"u8);
+        if (!inside.Span.EndsWith("endstream"u8)) return new PdfObject(number, inside, null);
 
-        var stream = StreamStart().Match(text, to);
-        if (!stream.Success) return new PdfObject(number, value, null);
-
-        var data = stream.Index + stream.Length;
-        return new PdfObject(number, value, file[data..(data + Number(PdfSyntax.Length().Match(value)))]);
+        // A stream may hold any word, so it is found from its end: the value before it tells its length.
+        var length = Known(PdfSyntax.NumberAfter("/Length"u8, inside.Span));
+        var upToStream = inside[..^"\nendstream".Length];
+        return new PdfObject(number, Without(upToStream[..^length].TrimEnd(PdfSyntax.Blanks), "stream"u8), upToStream[^length..]);
     }
 
-    private static int Number(Match match) =>
-        match.Success
-            ? int.Parse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture)
-            : throw new InvalidDataException("PDFsharp saved the file in a form that the finisher does not know.");
+    private static ReadOnlyMemory<byte> Without(ReadOnlyMemory<byte> text, ReadOnlySpan<byte> lastWord) =>
+        text.Span.EndsWith(lastWord) ? text[..^lastWord.Length].TrimEnd(PdfSyntax.Blanks) : throw UnknownForm();
 
-    [GeneratedRegex(@"startxref\s+(\d+)")]
-    private static partial Regex StartOfTable();
+    private static int Known(int? found) => found is { } at and >= 0 ? at : throw UnknownForm();
 
-    [GeneratedRegex(@"\Gxref\s+0\s+(\d+)\s*\n")]
-    private static partial Regex TableHead();
-
-    [GeneratedRegex(@"\G\s*stream\r?\n")]
-    private static partial Regex StreamStart();
+    private static InvalidDataException UnknownForm() => new("PDFsharp saved the file in a form that the finisher does not know.");
 }

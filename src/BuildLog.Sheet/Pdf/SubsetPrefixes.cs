@@ -11,12 +11,14 @@ internal sealed partial class SubsetPrefixes
 
     private readonly Dictionary<string, string> fixedFor = [];
 
-    public string Fix(string value)
+    public ReadOnlyMemory<byte> Fix(ReadOnlyMemory<byte> value)
     {
         // Only fonts and their descriptors: elsewhere the pattern could stand in somebody's text.
-        if (!FontName().IsMatch(value)) return value;
+        if (value.Span.IndexOf("/FontName"u8) < 0 && value.Span.IndexOf("/BaseFont"u8) < 0) return value;
 
-        return Prefixed().Replace(value, match => $"/{PrefixFor(match.Groups[1].Value, match.Groups[2].Value)}+{match.Groups[2].Value}");
+        return PdfSyntax.Bytes(Prefixed().Replace(
+            PdfSyntax.Text(value),
+            match => $"/{PrefixFor(match.Groups[1].Value, match.Groups[2].Value)}+{match.Groups[2].Value}"));
     }
 
     private string PrefixFor(string random, string fontName)
@@ -29,9 +31,6 @@ internal sealed partial class SubsetPrefixes
 
         return prefix;
     }
-
-    [GeneratedRegex("/(FontName|BaseFont)")]
-    private static partial Regex FontName();
 
     [GeneratedRegex(@"/([A-Z]{6})\+([^\s/<>\[\]()]+)")]
     private static partial Regex Prefixed();

@@ -39,7 +39,7 @@ internal static class Darkroom
     }
 
     private static Refusal Skipped(SheetPhoto photo, string trouble) =>
-        new("photo", $"The photo {photo.Name} {trouble}, so it was left out.", RightKinds);
+        new("photo", $"The photo {Shown.Cut(photo.Name)} {trouble}, so it was left out.", RightKinds);
 
     private static int Pixels(double length) => Math.Max(1, (int)Math.Round(length));
 

@@ -14,18 +14,18 @@ internal static class EvidenceRegion
     private static readonly TableLook Look = new() { PadY = 3.5 };
 
     private const string Legend =
-        "The truth lies inside a 95 % interval 95 times of 100. Behind ± stands half its width, the expanded uncertainty; it is k times the standard uncertainty (JCGM 100:2008).";
+        "Behind ± stands the expanded uncertainty: the truth lies no further off, 95 times of 100. It is k times the standard uncertainty, which the scatter of the readings and the conditions make (JCGM 100:2008).";
 
     public static Block Of(SheetContent sheet) => new Section("Measurement evidence", sheet.Evidence.Count == 0
         ? [Missing.Paragraph]
-        : [new Table(Columns, [.. sheet.Evidence.Select(RowOf)], Look), new Paragraph(Legend, TypeScale.Note) { SpaceBefore = 3 }]);
+        : [new Paragraph(Legend, TypeScale.Note) { KeepWithNext = true }, new Table(Columns, [.. sheet.Evidence.Select(RowOf)], Look) { SpaceBefore = 4 }]);
 
     private static IReadOnlyList<Cell> RowOf(EvidenceEntry entry) =>
     [
-        new(Missing.OrWords(entry.What, TypeScale.Strong), Labelled("Date", entry.Date), Labelled("By", entry.Who)),
+        new(Missing.OrWords(entry.What, TypeScale.Strong), Labelled("Date", entry.Date), Labelled("Who", entry.Who)),
         new(Missing.OrWords(entry.Method, TypeScale.Body), Labelled("Conditions", entry.Conditions)),
         new([.. Readings(entry.Readings)]),
-        new(Missing.OrWords(entry.Result, TypeScale.Strong), Labelled("95 % interval", entry.Interval95), Labelled("Expanded uncertainty", entry.ExpandedUncertainty)),
+        new(Missing.OrWords(entry.Result, TypeScale.Strong), Labelled("95 % interval", entry.Interval95), Labelled("Expanded uncertainty ±", entry.ExpandedUncertainty)),
     ];
 
     private static IEnumerable<CellText> Readings(IReadOnlyList<string> readings) =>

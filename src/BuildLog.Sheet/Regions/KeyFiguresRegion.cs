@@ -17,9 +17,9 @@ internal static class KeyFiguresRegion
         if (figures.Count == 0) return Missing.Paragraph;
 
         // The number stands above its label, so that the numbers line up whatever the labels need.
-        var cells = figures.Select(figure =>
-            new Cell(Missing.OrWords(figure.Value, TypeScale.Figure), Missing.OrWords(figure.Label, TypeScale.Label)));
-        return FigureGrid.Of(cells, Math.Min(figures.Count, MostColumns));
+        List<Cell> cells = [.. figures.Select(figure =>
+            new Cell(Missing.OrWords(figure.Value, TypeScale.Figure), Missing.OrWords(figure.Label, TypeScale.Label)))];
+        return FigureGrid.Fitting(cells, Math.Min(figures.Count, MostColumns));
     }
 
     private static Panel Goal(string? goal)

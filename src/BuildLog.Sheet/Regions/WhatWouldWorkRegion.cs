@@ -18,7 +18,7 @@ internal static class WhatWouldWorkRegion
         if (sheet.PartWindows.Count > 0)
         {
             yield return new Paragraph(Each, TypeScale.Body) { KeepWithNext = true };
-            yield return new Bullets(sheet.PartWindows, TypeScale.Body);
+            yield return new Bullets(sheet.PartWindows, TypeScale.Body) { SpaceBefore = 2 };
         }
 
         if (sheet.AxleAndTyre is { } map) yield return new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map)) { SpaceBefore = 4 };

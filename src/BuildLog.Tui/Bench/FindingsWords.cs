@@ -23,7 +23,7 @@ public static class FindingsWords
     private static FindingRow Row(Finding finding, UnitSystem units) => new(
         finding.Verdict,
         finding.Title,
-        finding.Says,
+        finding.SaysIn(units.Shown),
         string.Join(" and ", finding.Between.Select(position => position.InWords())),
         Why(finding.Because),
         Bar(finding),

@@ -13,9 +13,13 @@ public static class GoalWords
             [.. goals.Cruise.Select(InWords)],
             [.. findings.SelectMany(finding => finding.Windows).Select(window => Follows(window, units.Shown(window.Unit)))]);
 
-    /// <summary><c>Cruise at 110 km/h in top gear with 2280 to 2520 rev/min.</c></summary>
+    /// <summary><c>Cruise at 110 km/h in top gear with 2400 rev/min; 2280 to 2520 rev/min will do.</c></summary>
     public static string InWords(CruiseGoal goal)
-        => $"Cruise at {goal.Speed.Text} in {(goal.Gear is null ? "top gear" : $"gear {goal.Gear}")} with {goal.Wanted.InWords(Units.RevolutionPerMinute)}.";
+    {
+        var (rpm, gear) = (Units.RevolutionPerMinute, goal.Gear is null ? "top gear" : $"gear {goal.Gear}");
+        var wish = double.IsFinite(goal.Wanted.Low) ? $"{Rounded.WithUnit(Rounded.Exact(rpm.FromBase(goal.EngineSpeed.Value)), rpm)}; {goal.Wanted.InWords(rpm)} will do" : goal.Wanted.InWords(rpm);
+        return $"Cruise at {goal.Speed.Text} in {gear} with {wish}.";
+    }
 
     private static string Follows(PartWindow window, Unit unit)
         => window switch

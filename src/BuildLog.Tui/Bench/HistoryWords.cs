@@ -12,7 +12,7 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Swaps as rows, the latest first, with what each changed.</summary>
 public static class HistoryWords
 {
-    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals) => new([.. swaps.Reverse().Select(swap => Row(swap, goals))]);
+    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals, UnitSystem units) => new([.. swaps.Reverse().Select(swap => Row(swap, goals, units))]);
 
     /// <summary>An engine speed in rev/min, or nothing where it cannot be said.</summary>
     public static string Cruise(Measured? engineSpeed) => engineSpeed is null ? "" : Rounded.Value(engineSpeed, Units.RevolutionPerMinute);
@@ -27,7 +27,7 @@ public static class HistoryWords
         return before == after ? "" : $"{(before.Length > 0 ? before : "nothing")} → {after} in all";
     }
 
-    private static HistoryRow Row(Swap swap, OwnersGoals goals)
+    private static HistoryRow Row(Swap swap, OwnersGoals goals, UnitSystem units)
     {
         var effect = swap.Effect(goals);
         return new(
@@ -40,7 +40,7 @@ public static class HistoryWords
             Cruise(effect.After.CruiseEngineSpeed))
         {
             Findings = $"{Counts(effect.Before).Summary()} → {Counts(effect.After).Summary()}",
-            Moved = [.. SwapWords.Of(effect.Moves)],
+            Moved = [.. SwapWords.Of(effect.Moves, units)],
             Spent = Spent(effect),
         };
     }

@@ -35,16 +35,14 @@ internal static class PartCard
 
     private static string Number(NumberKnown number, UnitSystem units)
     {
-        var unit = units.Shown(number.Unit);
-        var weaker = number.PassedOver.Count == 0 ? "" : $"; weaker: {string.Join(", ", number.PassedOver.Select(known => Says(known, unit)))}";
-        return $"{number.Number}  {Says(number.Used, unit)}{weaker}";
+        string Words(Known known) => Says(known, number.Unit, units);
+
+        var weaker = number.PassedOver.Count == 0 ? "" : $"; weaker: {string.Join(", ", number.PassedOver.Select(Words))}";
+        return $"{number.Number}  {Words(number.Used)}{weaker}";
     }
 
-    private static string Says(Known known, Unit unit)
-    {
-        var value = known.Value.IsExact ? Rounded.Value(known.Value, unit) : Rounded.WithInterval(known.Value, unit);
-        return $"{value} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
-    }
+    private static string Says(Known known, Unit unit, UnitSystem units)
+        => $"{Rounded.Converted(known.Value, unit, units.Shown(unit))} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
 
     private static string Service(Data.Components.TimeFitted time)
     {

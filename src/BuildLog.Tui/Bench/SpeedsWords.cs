@@ -43,7 +43,8 @@ public static class SpeedsWords
     /// <summary>What the columns of the table mean.</summary>
     public static string Note(Driveline driveline, UnitSystem units)
         => $"Road speed in {units.Speed} at the engine speed in rev/min; 'drops to' is the engine speed after an upshift at {Shift(driveline)} rev/min"
-            + (driveline.Engine?.Redline is null ? " (assumed: no redline is recorded)." : " (redline).");
+            + (driveline.Engine?.Redline is null ? " (assumed: no redline is recorded)" : " (redline)")
+            + (driveline.Overdrive?.Ratio is not null && driveline.Steps is [.., var top] ? $"; {top.Name} is gear {driveline.Transmission!.Gears[^1].Name} with the overdrive in." : ".");
 
     private static string Shift(Driveline driveline) => Rpm(driveline.Engine?.Redline?.Value ?? AssumedShift);
 

@@ -7,19 +7,27 @@ namespace BuildLog.Tui.Bench;
 /// <summary>What a swap moves beside the cruise, a clause each.</summary>
 internal static class SwapWords
 {
-    public static IEnumerable<string> Of(SwapMoves moves)
+    public static IEnumerable<string> Of(SwapMoves moves, UnitSystem units)
     {
         if (moves.ShownAfter is { } shown)
         {
-            var before = moves.ShownBefore is { } was ? $", {Rounded.Value(was, Units.KilometrePerHour)} before" : "";
-            yield return $"the speedometer shows {Rounded.Value(shown, Units.KilometrePerHour)} at a true 100 km/h{before}";
+            var before = moves.ShownBefore is { } was ? $", {Shown(was, units)} before" : "";
+            yield return $"the speedometer shows {Shown(shown, units)} at a true {Rounded.WithUnit(Rounded.Fixed(units.RoundSpeed, 0), units.Speed)}{before}";
         }
 
-        if (moves.Track is { } track) yield return $"track {Length(track)} {(track.Value > 0 ? "wider" : "narrower")}";
-        if (moves.OuterEdge is { } outer) yield return $"outer side walls {Length(outer)} further {(outer.Value > 0 ? "out" : "in")}";
-        if (moves.InnerEdge is { } inner) yield return $"inner side walls {Length(inner)} {(inner.Value > 0 ? "nearer to" : "further from")} the springs";
+        if (moves.Track is { } track) yield return $"track {Length(track, units)} {(track.Value > 0 ? "wider" : "narrower")}";
+        if (moves.OuterEdge is { } outer) yield return $"outer side walls {Length(outer, units)} further {(outer.Value > 0 ? "out" : "in")}";
+        if (moves.InnerEdge is { } inner) yield return $"inner side walls {Length(inner, units)} {(inner.Value > 0 ? "nearer to" : "further from")} the springs";
         if (moves.Stall is { } stall) yield return $"the converter stalls at {Rounded.Value(stall, Units.RevolutionPerMinute)} if its noted stall was behind the other engine";
     }
 
-    private static string Length(Measured change) => Rounded.WithUnit(Rounded.Fixed(Math.Abs(Units.Millimetre.FromBase(change.Value)), 0), Units.Millimetre);
+    // The record tells what is shown at a true 100 km/h; a speedometer is wrong by the same share at every speed.
+    private static string Shown(Measured atHundred, UnitSystem units)
+        => Rounded.Value(atHundred * (units.RoundSpeed / 100 * (units.Speed.Factor / Units.KilometrePerHour.Factor)), units.Speed);
+
+    private static string Length(Measured change, UnitSystem units)
+    {
+        var unit = units.Shown(Units.Millimetre);
+        return Rounded.WithUnit(Rounded.Fixed(Math.Abs(unit.FromBase(change.Value)), unit == Units.Millimetre ? 0 : 1), unit);
+    }
 }

@@ -5,12 +5,29 @@ namespace BuildLog.Tui.Bench;
 /// <summary>The units a person wants to read.</summary>
 public sealed record UnitSystem(Unit Length, Unit Speed)
 {
-    /// <summary>The unit to show for one that a result is worded in: lengths follow the system, where what is measured with a caliper stays in millimetres.</summary>
-    public Unit Shown(Unit unit) => unit.Kind == Kind.Length && !(Length == Units.Metre && unit == Units.Millimetre) ? Length : unit;
-
-    public Unit Mass => Speed == Units.MilePerHour ? Units.Pound : Units.Kilogram;
-
     public static readonly UnitSystem Metric = new(Units.Metre, Units.KilometrePerHour);
 
     public static readonly UnitSystem Imperial = new(Units.Inch, Units.MilePerHour);
+
+    public Unit Mass => IsImperial ? Units.Pound : Units.Kilogram;
+
+    public Unit Torque => IsImperial ? Units.PoundFoot : Units.NewtonMetre;
+
+    public Unit Power => IsImperial ? Units.Horsepower : Units.Kilowatt;
+
+    /// <summary>A round road speed to speak of.</summary>
+    public double RoundSpeed => IsImperial ? 60 : 100;
+
+    private bool IsImperial => Speed == Units.MilePerHour;
+
+    /// <summary>The unit to show for one that a result is worded in. In the metric one, what is measured with a caliper stays in millimetres; rims are sold in inches in both.</summary>
+    public Unit Shown(Unit unit) => unit.Kind switch
+    {
+        Kind.Length when unit != Units.Inch => !IsImperial && unit == Units.Millimetre ? unit : Length,
+        Kind.Speed => Speed,
+        Kind.Mass => Mass,
+        Kind.Torque => Torque,
+        Kind.Power => Power,
+        _ => unit,
+    };
 }

@@ -50,7 +50,7 @@ public sealed record VehicleOnBench
         SpeedsWords.Of(Driveline, Goals, units, speeds),
         MeasurementsWords.Of(Sessions, units),
         GoalWords.Of(Goals, Findings, units),
-        HistoryWords.Of(History, Goals));
+        HistoryWords.Of(History, Goals, units));
 
     private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration]).Where(fact => fact.Length > 0));
 }

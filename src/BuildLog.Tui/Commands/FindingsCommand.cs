@@ -132,7 +132,7 @@ internal sealed class FindingsCommand : Command
         foreach (var doubt in bench.Fitted.Doubts) yield return doubt;
         foreach (var (finding, validation) in findings)
         {
-            yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.Says}";
+            yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.SaysIn(units.Shown)}";
             foreach (var cure in finding.CuresIn(units.Shown)) yield return $"       cure: {cure}";
             if (finding.SettledBy is { } settledBy) yield return $"       to settle it: {settledBy}";
             if (validation is not null) yield return $"       drawn: {ValidationWords.Of(validation, finding.Unit)}";

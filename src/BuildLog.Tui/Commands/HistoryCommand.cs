@@ -25,11 +25,11 @@ internal sealed class HistoryCommand : Command
     {
         using var shop = edge.OpenShop(parse);
         var found = vehicle.Find(shop, parse);
-        var goals = shop.GoalsOf(found);
+        var (goals, units) = (shop.GoalsOf(found), edge.Common.UnitsOf(parse));
         var swaps = shop.History(found);
         return new(
             new JsonObject { ["entries"] = Json.Array(swaps, swap => ToJson(swap, goals)) },
-            swaps.Count == 0 ? [$"Nothing has been fitted to {found.Name} yet."] : [.. swaps.Select(swap => ToText(swap, goals))]);
+            swaps.Count == 0 ? [$"Nothing has been fitted to {found.Name} yet."] : [.. swaps.Select(swap => ToText(swap, goals, units))]);
     }
 
     private static JsonObject ToJson(Swap swap, OwnersGoals goals)
@@ -56,7 +56,7 @@ internal sealed class HistoryCommand : Command
         };
     }
 
-    private static string ToText(Swap swap, OwnersGoals goals)
+    private static string ToText(Swap swap, OwnersGoals goals, UnitSystem units)
     {
         var effect = swap.Effect(goals);
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
@@ -68,7 +68,7 @@ internal sealed class HistoryCommand : Command
         };
         var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
         var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
-        return $"{(swap.Day.IsExact ? Iso(swap.Date) : $"{swap.Day.Text} (not certain to the day; reckoned from {Iso(swap.Date)})")}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves).Select(moved => $"; {moved}"))}";
+        return $"{(swap.Day.IsExact ? Iso(swap.Date) : $"{swap.Day.Text} (not certain to the day; reckoned from {Iso(swap.Date)})")}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves, units).Select(moved => $"; {moved}"))}";
     }
 
     private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;

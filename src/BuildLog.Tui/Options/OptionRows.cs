@@ -14,7 +14,7 @@ internal static class OptionRows
 
     public static OptionsModel Of(WaysOut found, UnitSystem units)
     {
-        var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
+        var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency, units)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
@@ -22,7 +22,7 @@ internal static class OptionRows
             Nothing);
     }
 
-    private static OptionRow Row(Option option, int place, string? currency)
+    private static OptionRow Row(Option option, int place, string? currency, UnitSystem units)
     {
         var counts = FindingsWords.Count(option.Findings);
         return new(
@@ -35,6 +35,6 @@ internal static class OptionRows
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
             OptionWords.Cost(option, currency),
             OptionWords.Sure(option),
-            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.Says))]);
+            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))]);
     }
 }

@@ -7,7 +7,7 @@ using BuildLog.Tui.Sheets;
 
 namespace BuildLog.Tui.Papers;
 
-/// <summary>What goes with a vehicle when it changes hands, beside its part of the record: the build sheet, the list of receipts, photos fit to leave the shop.</summary>
+/// <summary>What goes with a vehicle when it changes hands, beside its part of the record: a text that says what is what, the build sheet, the list of receipts, photos fit to leave the shop.</summary>
 public static class HandoverOfVehicle
 {
     private const string SheetName = "build-sheet.pdf";
@@ -20,7 +20,7 @@ public static class HandoverOfVehicle
         var sheet = BuildSheetWriter.Write(SheetOfVehicle.Content(bench, folder, wishes, units, printed), pdf);
         var receipts = CostsOfVehicle.Content(bench.Vehicle, folder, AccountSpan.All, wishes.Paper, printed);
         byte[] csv = [.. AccountCsv.Encoding.Preamble, .. AccountCsv.Encoding.GetBytes(AccountCsv.Text(receipts))];
-        return (new([new(SheetName, pdf.ToArray()), new(ReceiptsName, csv)], PhotoCopy.Of), sheet);
+        return (new([new(HandoverReadMe.Name, HandoverReadMe.Of(bench.Vehicle, folder.ShopName, printed)), new(SheetName, pdf.ToArray()), new(ReceiptsName, csv)], PhotoCopy.Of), sheet);
     }
 
     /// <summary>What was written, and what could not go with it.</summary>

@@ -20,11 +20,11 @@ internal static class PullOfVehicle
 
     /// <summary>Null where a number it needs is not known.</summary>
     public static Pull? Of(Driveline driveline, UnitSystem units)
-        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), PullCurves.Hills(pull, units), Note(pull)) { Effort = Effort(pull, units) } : null;
+        => RoadLoad.Pull.Of(driveline) is { } pull ? new(Power(pull, units), PullCurves.Hills(pull, units), Note(pull, units)) { Effort = Effort(pull, units) } : null;
 
     private static CurveChart Power(RoadLoad.Pull pull, UnitSystem units)
     {
-        var unit = units.Speed == Units.MilePerHour ? Units.Horsepower : Units.Kilowatt;
+        var unit = units.Power;
         var gears = PullCurves.Gears(pull, units, (step, v) => pull.PowerAtWheels(step, v) is { } power ? unit.FromBase(power.Value) : null);
         var fastest = pull.Steps.Max(step => pull.RoadSpeed(step, pull.HighestEngineSpeed).Value);
         var highest = gears.SelectMany(gear => gear.Points).Max(point => point.Y) * LoadAbovePeak;
@@ -64,10 +64,10 @@ internal static class PullOfVehicle
 
     private static double Kilonewtons(double newtons) => newtons / 1000;
 
-    private static string Note(RoadLoad.Pull pull)
+    private static string Note(RoadLoad.Pull pull, UnitSystem units)
     {
         var load = pull.Driveline.Load!;
-        var mass = Rounded.Value(load.Mass!.Value, Units.Kilogram);
+        var mass = Rounded.Value(load.Mass!.Value, units.Mass);
         return $"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}.";
     }
 }

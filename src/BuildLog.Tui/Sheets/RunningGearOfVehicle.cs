@@ -21,9 +21,9 @@ internal static class RunningGearOfVehicle
         Axle = axle,
         Tyre = tyres.Size?.Designation,
         Wheel = tyres.Wheel is { } wheel ? InWords(wheel) : null,
-        AxleMass = mass is null ? null : $"{Rounded.WithInterval(mass.Value, Units.Kilogram)}, {mass.Source.InWords()}",
+        AxleMass = mass is null ? null : $"{Rounded.WithInterval(mass.Value, units.Mass)}, {mass.Source.InWords()}",
         TyresCarry = tyres.Size is { } size && TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is { } kilograms
-            ? Rounded.WithUnit(Rounded.Fixed(kilograms, 0), Units.Kilogram) + (twin ? ", twin wheels" : "")
+            ? Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Mass.FromBase(kilograms)), 0), units.Mass) + (twin ? ", twin wheels" : "")
             : null,
         SpeedLimit = tyres.Size is { SpeedLimitKmh: { } limit, SpeedSymbol: { } symbol }
             ? $"{symbol}: {Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Speed.FromBase(Units.KilometrePerHour.ToBase(limit))), 0), units.Speed)}"

@@ -47,6 +47,7 @@ public static class SheetOfVehicle
             TitlePhoto = PhotosOfVehicle.Title(folder, bench.Vehicle.Uid),
             Driveline = [.. bench.Fitted.Fitted.Select(fitment => Row(bench.Fitted, fitment, units))],
             KeyFigures = [.. KeyFigures(bench, units)],
+            PowerAndValue = [.. PowerAndValueOfVehicle.Of(bench, folder, units)],
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
@@ -59,14 +60,14 @@ public static class SheetOfVehicle
             AxleAndTyre = MapWords.IfKnown(bench, units)?.ToRegion(),
             Options = wishes.Compared is { } compared ? ComparisonWords.OnSheet(compared, units) : null,
             Evidence = [.. bench.Sessions.Where(session => wishes.Holds(session.Date)).Select(session => Evidence(session, units))],
-            History = [.. bench.History.Where(swap => wishes.Holds(swap.Date)).Reverse().Select(swap => History(swap, bench))],
+            History = [.. bench.History.Where(swap => wishes.Holds(swap.Date)).Reverse().Select(swap => History(swap, bench, units))],
             RoadTests = [.. RoadTestsOfVehicle.Drives(folder, wishes)],
             Tightened = [.. RoadTestsOfVehicle.Tightened(folder, wishes)],
             Work = wishes.Hours ? TimeOfVehicle.Work(folder, span) : null,
             Costs = wishes.Costs ? CostsOfVehicle.Spent(folder, span) : null,
             Photos = [.. PhotosOfVehicle.Rest(folder, bench.Vehicle.Uid)],
-            Defects = [.. Says(bench, Verdict.Clash), .. RoadTestsOfVehicle.OpenDefects(folder)],
-            OpenPoints = [.. Says(bench, Verdict.Open)],
+            Defects = [.. Says(bench, Verdict.Clash, units), .. RoadTestsOfVehicle.OpenDefects(folder)],
+            OpenPoints = [.. Says(bench, Verdict.Open, units)],
             ToDo = [.. ToDo(folder)],
             Assumptions = [.. Assumptions(bench)],
             Cautions = Cautions.Sheet,
@@ -97,9 +98,12 @@ public static class SheetOfVehicle
             Part(fitment.Component),
             numbers.Count == 0 ? null
                 : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
-                : string.Join("; ", numbers.Select(number => $"{number.Number} {Rounded.WithInterval(number.Used.Value, units.Shown(number.Unit))}")),
+                : string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {Rounded.Converted(number.Used.Value, number.Unit, units.Shown(number.Unit))}")),
             numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
     }
+
+    // "tube wall of piece 1: 2.10 mm", or the two numbers are read as one.
+    private static string Named(string number) => char.IsAsciiDigit(number[^1]) ? $"{number}:" : number;
 
     // The number stamped on it and the size on the tyre are what a buyer compares first.
     private static string Part(Component part)
@@ -158,7 +162,7 @@ public static class SheetOfVehicle
     private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
     private static SheetFinding Finding(Finding finding, UnitSystem units)
-        => new(finding.Verdict.InWords(), finding.Title, finding.Says, finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
+        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
 
     internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
@@ -179,9 +183,9 @@ public static class SheetOfVehicle
     }
 
     private static string ExpandedUncertainty(SessionResult result)
-        => $"{Rounded.WithUnit(Rounded.HalfWidth(result.Unit.FromBase(result.Value.Expanded95)), result.Unit)}, k = {Rounded.Fixed(result.Value.CoverageFactor, 2)}";
+        => $"{Rounded.WithUnit(Rounded.HalfWidth(result.Unit.FromBase(result.Value.Expanded95)), result.Unit)} (k = {Rounded.Fixed(result.Value.CoverageFactor, 2)})";
 
-    private static Sheet.Content.HistoryRow History(Swap swap, VehicleOnBench bench)
+    private static Sheet.Content.HistoryRow History(Swap swap, VehicleOnBench bench, UnitSystem units)
     {
         var effect = swap.Effect(bench.Goals);
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
@@ -195,15 +199,15 @@ public static class SheetOfVehicle
             Removed = swap.Removed?.Name ?? "none",
             Fitted = swap.Fitted?.Name ?? "none",
             Reason = swap.Reason,
-            Effect = Effect(cruise.Length == 0 ? [] : [cruise], effect.Moves),
+            Effect = Effect([.. cruise.Length == 0 ? [] : new[] { cruise }, .. SwapWords.Of(effect.Moves, units)]),
         };
     }
 
-    private static string Effect(IReadOnlyList<string> cruise, SwapMoves moves)
-        => string.Join("; ", [.. cruise, .. SwapWords.Of(moves)]) is { Length: > 0 } said ? said : "nothing to say yet";
+    private static string Effect(IReadOnlyList<string> clauses)
+        => string.Join("; ", clauses) is { Length: > 0 } said ? said : "nothing to say yet";
 
-    private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict)
-        => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.Says);
+    private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict, UnitSystem units)
+        => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.SaysIn(units.Shown));
 
     private static IEnumerable<string> ToDo(VehicleFolder folder)
         => folder.Jobs.Where(job => job.BeforeHandover && job.IsOpen).Select(job => $"{Sentence(job.Title)}.");

@@ -35,9 +35,12 @@ internal static class SpeedometerOfVehicle
                 reading is null ? null : Rounded.WithInterval(reading.Shown(units.Speed.ToBase(speed)), units.Speed));
         }
 
-        yield return new("Odometer error", reading is null ? null : Rounded.WithInterval(reading.OdometerError, Units.PercentUnit));
+        yield return new("Odometer", reading is null ? null : Odometer(reading.OdometerError));
         yield return new("Rule", "UN R39, 5.3: from the truth to 10 % + 4 km/h above it");
     }
+
+    private static string Odometer(Measured error)
+        => $"{Rounded.WithInterval(error.Value < 0 ? -error : error, Units.PercentUnit)} {(error.Value < 0 ? "behind" : "ahead")}";
 
     private static string PerDistance(Measured perMetre, UnitSystem units)
     {

@@ -45,7 +45,7 @@ public sealed class GearStepsCheckTests
 
     [Fact]
     public void An_overdrive_unit_is_the_last_step()
-        => Assert.Contains("from 4 to 4+OD", Assert.Single(Look(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.6)) })).Says, StringComparison.Ordinal);
+        => Assert.Contains("from 4 to 4 with overdrive", Assert.Single(Look(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.6)) })).Says, StringComparison.Ordinal);
 
     [Fact]
     public void Two_gears_have_no_progression() => Assert.Empty(Look(Box(1.8, 1.0)));

@@ -22,6 +22,18 @@ public sealed class LineBreakerTests
         Assert.Equal(["cross-", "ply"], LineBreaker.Lines("cross-ply", Style, Style.WidthOf("cross-p")));
     }
 
+    [Theory]
+    [InlineData("a hill of 8.5 ± 1.2 %", "a hill of ", "8.5 ± 1.2 %")]
+    [InlineData("turns 2928 ± 12 rev/min", "turns ", "2928 ± 12 rev/min")]
+    [InlineData("uncertainty 0.15 in, k = 1.96", "uncertainty 0.15 in, ", "k = 1.96")]
+    [InlineData("all together 310.00 EUR", "all together ", "310.00 EUR")]
+    public void A_number_is_not_parted_from_its_unit(string text, string first, string second)
+    {
+        var lines = LineBreaker.Lines(text, Style, Style.WidthOf(text) - Style.WidthOf(text[^3..]));
+
+        Assert.Equal([first, second], lines);
+    }
+
     [Fact]
     public void A_unit_with_a_slash_and_a_range_of_numbers_stay_whole()
     {

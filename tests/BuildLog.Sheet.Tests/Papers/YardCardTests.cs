@@ -67,7 +67,7 @@ public sealed class YardCardTests
     {
         var text = string.Join(' ', PaperWriter.Preview(Full with { Paper = Content.Paper.A6 }).Lines);
 
-        string[] parts = ["YARD CARD", "axle for Kestrel", "16.25 to 17.25", "none is sure", "count further", "42/13", "hearsay", "measure 9", "limited slip: lift"];
+        string[] parts = ["YARD CARD", "Axle for Kestrel", "16.25 to 17.25", "none is sure", "count further", "42/13", "hearsay", "measure 9", "limited slip: lift"];
         Assert.Equal(parts.Order(Comparer<string>.Create((one, other) => text.IndexOf(one, StringComparison.Ordinal) - text.IndexOf(other, StringComparison.Ordinal))), parts);
         Assert.All(parts, part => Assert.Contains(part, text, StringComparison.Ordinal));
     }

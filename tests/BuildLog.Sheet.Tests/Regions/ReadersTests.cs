@@ -10,7 +10,7 @@ public sealed class ReadersTests
     [Theory]
     [InlineData(SheetReader.Buyer, "Driveline, Key figures, Speeds in the gears, Pull and hills, Findings, Speedometer, Tyres, wheels and axle masses, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     [InlineData(SheetReader.Inspector, "Driveline, Key figures, Findings, Speedometer, Tyres, wheels and axle masses, Propshafts, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
-    [InlineData(SheetReader.Insurer, "Driveline, Key figures, Tyres, wheels and axle masses, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
+    [InlineData(SheetReader.Insurer, "Driveline, Key figures, Power and value, Tyres, wheels and axle masses, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     [InlineData(SheetReader.Own, "Driveline, Key figures, Speeds in the gears, Pull and hills, Findings, Speedometer, Tyres, wheels and axle masses, Propshafts, Measurement evidence, Parts history, Work and hours, Costs, Open points and assumptions, Cautions, Signatures")]
     public void Each_gets_the_regions_meant_for_them(SheetReader reader, string regions)
     {

@@ -40,6 +40,21 @@ public sealed class HandoverTests : IDisposable
     }
 
     [Fact]
+    public void Says_in_a_text_what_is_what_and_stores_no_file_twice()
+    {
+        here.AttachPhoto(here.Brindle, "front.jpg", SKColors.Red);
+        here.Attach(here.Brindle, "balance.txt", "balanced to G16"u8.ToArray(), "text/plain");
+
+        HandOver();
+
+        var files = Content();
+        var readMe = Encoding.UTF8.GetString(files["handover/README.txt"]);
+        Assert.StartsWith("Brindle: handover of 1 January 1970", readMe, StringComparison.Ordinal);
+        Assert.All(["build-sheet.pdf", "receipts.csv", "photos", "papers", "SHA256SUMS"], name => Assert.Contains(name, readMe, StringComparison.Ordinal));
+        Assert.Equal(files.Count, files.Values.Select(SHA256.HashData).Select(Convert.ToHexString).Distinct().Count());
+    }
+
+    [Fact]
     public void No_photo_tells_where_it_was_taken()
     {
         here.AttachPhoto(here.Brindle, "front.jpg", SKColors.Red);

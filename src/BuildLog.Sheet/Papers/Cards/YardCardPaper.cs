@@ -20,7 +20,7 @@ internal static class YardCardPaper
         return new DrawnDocument(PlainPaper.InfoOf(card, Name), Paginator.Lay(PageSetup.Of(card.Paper),
         [
             new TitleBand(Name.ToUpperInvariant(), printed),
-            new Paragraph($"{Missing.OrWords(card.Part)} for {about}", type.Title) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = type.Gap },
+            new Paragraph(Heading(Missing.OrWords(card.Part), about), type.Title) { Tag = Tag.H1, BookmarkLevel = 0, SpaceBefore = type.Gap },
             .. Texts(card.Wanted, type.Strong, type),
             .. card.Ways.Select(way => Counting(way, type)),
             .. card.Ways.Count == 0 ? (Block[])[Missing.Paragraph] : [new Paragraph("Between yes and no: count further.", type.Body) { SpaceBefore = 1 }],
@@ -30,6 +30,8 @@ internal static class YardCardPaper
         ],
         new PageFrame(about, shop, printed, Name)));
     }
+
+    private static string Heading(string part, string about) => $"{char.ToUpperInvariant(part[0])}{part[1..]} for {about}";
 
     private static IEnumerable<Block> Texts(IReadOnlyList<string> texts, TextStyle style, CardType type)
         => texts.Select((text, k) => new Paragraph(text, style) { SpaceBefore = k == 0 ? type.Gap : 1 });
