@@ -99,9 +99,9 @@ internal static class Removing
 
     private static void Gather(ShopContext db, Kept record, List<Kept> found)
     {
-        foreach (var key in Keys(db, record).Where(key => key.IsRequired))
+        foreach (var key in Keys(db, record))
         {
-            foreach (var hanging in Everything.Referring(db, key, record.Id).ToList().Where(hanging => !found.Contains(hanging)))
+            foreach (var hanging in Everything.Referring(db, key, record.Id).ToList().Where(hanging => (key.IsRequired || hanging.HangsOn(key.Properties[0].Name)) && !found.Contains(hanging)))
             {
                 found.Add(hanging);
                 Gather(db, hanging, found);

@@ -11,6 +11,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
+using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Data;
 
@@ -23,7 +24,7 @@ public sealed partial class Shop : IDisposable
 {
     private readonly ShopStore store;
 
-    internal Shop(string path, TimeProvider clock) => store = new(path, clock);
+    internal Shop(string path, SqliteConnection presence, TimeProvider clock) => store = new(path, presence, clock);
 
     public string Path => store.Path;
 

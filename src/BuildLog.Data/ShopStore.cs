@@ -10,13 +10,13 @@ using Microsoft.EntityFrameworkCore.Storage;
 namespace BuildLog.Data;
 
 /// <summary>Runs one reading or one change on the file, and turns its troubles into sentences.</summary>
-internal sealed class ShopStore(string path, TimeProvider clock)
+/// <param name="path">Where the record lies.</param>
+/// <param name="presence">The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.</param>
+/// <param name="clock">Tells when a change was made.</param>
+internal sealed class ShopStore(string path, SqliteConnection presence, TimeProvider clock)
 {
-    // The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.
-    private readonly SqliteConnection presence = ShopConnection.OpenForReading(path);
-
-    // Those that nobody is reading with just now.
-    private readonly ConcurrentBag<RowReader> readers = [];
+    // Those that nobody is reading with just now. The first is there already: most commands need no other, and opening one costs as much as a list.
+    private readonly ConcurrentBag<RowReader> readers = [new(presence, isOwn: false)];
 
     private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
@@ -85,8 +85,8 @@ internal sealed class ShopStore(string path, TimeProvider clock)
 
     public void Close()
     {
-        presence.Dispose();
         while (readers.TryTake(out var reader)) reader.Dispose();
+        presence.Dispose();
         writers?.Close();
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);

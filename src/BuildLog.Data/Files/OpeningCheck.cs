@@ -18,14 +18,17 @@ internal static class OpeningCheck
         Current,
     }
 
-    public static void Prepare(string path, bool isDefault)
+    /// <returns>A connection to the record as it is then, for reading.</returns>
+    public static SqliteConnection Prepare(string path, bool isDefault)
     {
         if (Directory.Exists(path))
             throw new RecordException(Fault.Folder, $"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}.");
 
         CheckFolder(path, isDefault);
-        if (Look(path) == State.Current) return;
+        var (state, connection) = OpenAndLook(path);
+        if (state == State.Current) return connection!;
 
+        connection?.Dispose();
         using var alone = MigrationLock.Take(path);
 
         // Another program may have done the work while we waited.
@@ -41,6 +44,8 @@ internal static class OpeningCheck
                 Migrating.Finish(path);
                 break;
         }
+
+        return ShopConnection.OpenForReading(path);
     }
 
     internal static void CheckFolder(string path, bool isDefault)
@@ -55,12 +60,32 @@ internal static class OpeningCheck
 
     internal static State Look(string path)
     {
+        var (state, connection) = OpenAndLook(path);
+        connection?.Dispose();
+        return state;
+    }
+
+    private static (State State, SqliteConnection? Connection) OpenAndLook(string path)
+    {
         var file = new FileInfo(path);
-        if (!file.Exists) return State.Missing;
+        if (!file.Exists) return (State.Missing, null);
         if (file.Length == 0)
             throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
 
-        using var connection = ShopConnection.OpenForReading(path);
+        var connection = ShopConnection.OpenForReading(path);
+        try
+        {
+            return (Look(connection, path), connection);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static State Look(SqliteConnection connection, string path)
+    {
         if (!IsOurs(connection))
             throw new RecordException(Fault.NotOurs, $"{path} is a database of another program. It was not touched; name another file with --database.");
 

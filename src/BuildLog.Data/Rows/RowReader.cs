@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace BuildLog.Data.Rows;
 
@@ -16,10 +17,16 @@ internal sealed class RowReader(SqliteConnection connection, bool isOwn) : IDisp
     /// <summary>What is read meanwhile comes from one state of the file.</summary>
     public T FromOneState<T>(Func<Snapshot, T> read)
     {
+        // Ended whatever happens, for a connection may outlive this reader. By hand: an object for it would begin with a lock.
         Read("BEGIN", _ => 0);
-        var result = read(new(this));
-        Read("COMMIT", _ => 0);
-        return result;
+        try
+        {
+            return read(new(this));
+        }
+        finally
+        {
+            if (raw.sqlite3_get_autocommit(connection.Handle) == 0) Read("COMMIT", _ => 0);
+        }
     }
 
     public List<T> Read<T>(string sql, Func<Row, T> make, params ReadOnlySpan<(string Name, object Value)> given)
@@ -30,7 +37,10 @@ internal sealed class RowReader(SqliteConnection connection, bool isOwn) : IDisp
 
     /// <summary>The rows that some numbers name; the text asks for them with <c>IN (SELECT value FROM json_each($ids))</c>.</summary>
     public List<T> Read<T>(string sql, Func<Row, T> make, IReadOnlyCollection<long> ids)
-        => ids.Count == 0 ? [] : Read(sql, make, ("$ids", $"[{string.Join(',', ids)}]"));
+        => ids.Count == 0 ? [] : Read(sql, make, ("$ids", Listed(ids)));
+
+    /// <summary>Numbers as <c>json_each</c> reads them.</summary>
+    public static string Listed(IEnumerable<long> ids) => $"[{string.Join(',', ids)}]";
 
     public void Dispose()
     {

@@ -12,7 +12,10 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Swaps as rows, the latest first, with what each changed.</summary>
 public static class HistoryWords
 {
-    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals) => new([.. swaps.Reverse().Select(swap => Row(swap, goals))]);
+    /// <param name="swaps">From the first to the last.</param>
+    /// <param name="goals">What the owner wants.</param>
+    /// <param name="doubts">What is not certain of today.</param>
+    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals, IReadOnlyList<string> doubts) => new([.. swaps.Reverse().Select(swap => Row(swap, goals))], doubts);
 
     /// <summary>An engine speed in rev/min, or nothing where it cannot be said.</summary>
     public static string Cruise(Measured? engineSpeed) => engineSpeed is null ? "" : Rounded.Value(engineSpeed, Units.RevolutionPerMinute);

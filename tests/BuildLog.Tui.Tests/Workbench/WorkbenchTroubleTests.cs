@@ -42,6 +42,18 @@ public sealed class WorkbenchTroubleTests : IDisposable
         Assert.Contains("InvalidOperationException: The record is on a stick", File.ReadAllText(log.Path), StringComparison.Ordinal);
     }
 
+    // A change tries for three seconds by itself; then it says that it waits, and past a dozen gives up.
+    [Fact]
+    public void A_change_that_waits_for_another_program_says_so_on_the_screen_and_not_for_ever()
+    {
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        screen.Show(workbench);
+        Assert.True(WorkbenchStart.Wait(screen.App, workbench, new(Path.Combine("shop", "shop.db"), TimeSpan.FromSeconds(3))));
+        Assert.Contains("Waiting, 3 s so far: another program is writing to", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("3 s so far", workbench.Messages[0], StringComparison.Ordinal);
+        Assert.False(WorkbenchStart.Wait(screen.App, workbench, new(Path.Combine("shop", "shop.db"), TimeSpan.FromSeconds(12))));
+    }
+
     [Fact]
     public void The_log_is_for_its_owner_only()
     {
