@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Diagnostics;
 using BuildLog.Data.Files;
 using BuildLog.Data.Rows;
@@ -16,7 +15,7 @@ namespace BuildLog.Data;
 internal sealed class ShopStore(string path, SqliteConnection presence, TimeProvider clock)
 {
     // Those that nobody is reading with just now. The first is there already: most commands need no other, and opening one costs as much as a list.
-    private readonly ConcurrentBag<RowReader> readers = [new(presence, isOwn: false)];
+    private readonly Stack<RowReader> readers = new([new(presence, isOwn: false)]);
 
     private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
@@ -33,11 +32,13 @@ internal sealed class ShopStore(string path, SqliteConnection presence, TimeProv
     /// <summary>Reads by hand, so that the object mapper need not be loaded.</summary>
     public T Look<T>(Func<Snapshot, T> look) => Guard(() =>
     {
-        if (!readers.TryTake(out var reader)) reader = new(ShopConnection.OpenAlone(path), isOwn: true);
+        RowReader? reader;
+        lock (readers) readers.TryPop(out reader);
+        reader ??= new(ShopConnection.OpenAlone(path), isOwn: true);
         try
         {
             var result = reader.FromOneState(look);
-            readers.Add(reader);
+            lock (readers) readers.Push(reader);
             return result;
         }
         catch
@@ -85,9 +86,15 @@ internal sealed class ShopStore(string path, SqliteConnection presence, TimeProv
 
     public void Close()
     {
-        while (readers.TryTake(out var reader)) reader.Dispose();
+        lock (readers)
+        {
+            while (readers.TryPop(out var reader)) reader.Dispose();
+        }
+
         presence.Dispose();
         writers?.Close();
+        if (options is null) return; // the object mapper, whose connections are pooled, was never asked
+
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }

@@ -25,8 +25,7 @@ internal static class OpeningCheck
             throw new RecordException(Fault.Folder, $"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}.");
 
         CheckFolder(path, isDefault);
-        var (state, connection) = OpenAndLook(path);
-        if (state == State.Current) return connection!;
+        if (Look(path, out var connection) == State.Current) return connection!;
 
         connection?.Dispose();
         using var alone = MigrationLock.Take(path);
@@ -60,22 +59,23 @@ internal static class OpeningCheck
 
     internal static State Look(string path)
     {
-        var (state, connection) = OpenAndLook(path);
+        var state = Look(path, out var connection);
         connection?.Dispose();
         return state;
     }
 
-    private static (State State, SqliteConnection? Connection) OpenAndLook(string path)
+    private static State Look(string path, out SqliteConnection? connection)
     {
+        connection = null;
         var file = new FileInfo(path);
-        if (!file.Exists) return (State.Missing, null);
+        if (!file.Exists) return State.Missing;
         if (file.Length == 0)
             throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
 
-        var connection = ShopConnection.OpenForReading(path);
+        connection = ShopConnection.OpenForReading(path);
         try
         {
-            return (Look(connection, path), connection);
+            return Look(connection, path);
         }
         catch
         {

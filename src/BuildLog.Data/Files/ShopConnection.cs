@@ -12,14 +12,12 @@ internal static class ShopConnection
     /// A write waits three seconds for another writer, so that a screen does not freeze for the driver's usual thirty. Pooling is on: closing a
     /// file in write-ahead mode for the last time folds its log in, which is too slow for every call.
     /// </remarks>
-    public static string StringFor(string path, bool pooled = true, bool readOnly = false) => new SqliteConnectionStringBuilder
+    public static string StringFor(string path, bool pooled = true, bool readOnly = false)
     {
-        DataSource = path,
-        ForeignKeys = true,
-        DefaultTimeout = LongestWait,
-        Pooling = pooled,
-        Mode = readOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite,
-    }.ToString();
+        // The driver's builder would load expressions to quote one path, which a list of vehicles waits for.
+        var quoted = path.Replace("\"", "\"\"", StringComparison.Ordinal);
+        return FormattableString.Invariant($"Data Source=\"{quoted}\";Mode={(readOnly ? "ReadOnly" : "ReadWrite")};Foreign Keys=True;Default Timeout={LongestWait};Pooling={pooled}");
+    }
 
     /// <summary>An open connection outside the pool, for opening, migrating and backing up.</summary>
     public static SqliteConnection OpenAlone(string path, bool readOnly = false)

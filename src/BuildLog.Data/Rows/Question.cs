@@ -26,7 +26,7 @@ internal sealed class Question : IDisposable
         }
 
         using var reader = command.ExecuteReader();
-        columns ??= Enumerable.Range(0, reader.FieldCount).ToDictionary(reader.GetName);
+        columns ??= ColumnsOf(reader);
         var row = new Row(reader, columns);
         var answer = new List<T>();
         while (reader.Read()) answer.Add(make(row));
@@ -34,4 +34,11 @@ internal sealed class Question : IDisposable
     }
 
     public void Dispose() => command.Dispose();
+
+    private static Dictionary<string, int> ColumnsOf(SqliteDataReader reader)
+    {
+        var columns = new Dictionary<string, int>(reader.FieldCount);
+        for (var k = 0; k < reader.FieldCount; k++) columns[reader.GetName(k)] = k;
+        return columns;
+    }
 }

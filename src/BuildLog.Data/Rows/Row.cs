@@ -40,7 +40,7 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
 
     public TWord Word<TWord>(string column)
         where TWord : struct, Enum
-        => Enum.TryParse<TWord>(Text(column), out var word) ? word : throw new FormatException($"'{Text(column)}' is no word for {column}.");
+        => Enum.TryParse(typeof(TWord), Text(column), out var word) ? (TWord)word : throw new FormatException($"'{Text(column)}' is no word for {column}.");
 
     public TWord? WordIfAny<TWord>(string column)
         where TWord : struct, Enum

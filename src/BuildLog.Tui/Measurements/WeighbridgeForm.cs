@@ -53,7 +53,7 @@ public static class WeighbridgeForm
     public static IReadOnlyList<string> Says(Weighing weighing)
     {
         if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return [];
-        string split = $"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg together, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it on the rear axle.";
+        string split = $"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.";
         if (weighing.Gap is not { } gap) return [split];
         return
         [

@@ -33,7 +33,7 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle)
         var with = shop.WhatGoesWith(record);
         return view.Confirm(new(
             $"Remove {name}?",
-            $"{(with.Length == 0 ? "Nothing else hangs on it." : $"It takes along {with}.")} z brings all of it back; so does the page Changes, however late.",
+            $"{(with.Length == 0 ? "Nothing else hangs on it." : $"It takes along {with}.")} z brings all of it back, also after a restart.",
             "Remove", "Keep"));
     }
 
