@@ -1,3 +1,4 @@
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
@@ -82,7 +83,7 @@ internal static class Removing
     {
         var going = Hanging(db, record);
         var with = InWords(going);
-        db.Journal.Label = $"removed {record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
+        db.Journal.Label = $"{ChangeList.Removed}{record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
 
         // What hangs deepest goes first; what can do without it stays and lets go.
         foreach (var hanging in going.Reverse()) Entries.Take(db, hanging);

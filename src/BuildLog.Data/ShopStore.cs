@@ -12,10 +12,10 @@ namespace BuildLog.Data;
 /// <param name="path">Where the record lies.</param>
 /// <param name="presence">The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.</param>
 /// <param name="clock">Tells when a change was made.</param>
-internal sealed class ShopStore(string path, SqliteConnection presence, TimeProvider clock)
+internal sealed class ShopStore(string path, PlainConnection presence, TimeProvider clock)
 {
     // Those that nobody is reading with just now. The first is there already: most commands need no other, and opening one costs as much as a list.
-    private readonly Stack<RowReader> readers = new([new(presence, isOwn: false)]);
+    private readonly Stack<RowReader> readers = new([new(presence, isKept: true)]);
 
     private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
@@ -34,7 +34,7 @@ internal sealed class ShopStore(string path, SqliteConnection presence, TimeProv
     {
         RowReader? reader;
         lock (readers) readers.TryPop(out reader);
-        reader ??= new(ShopConnection.OpenAlone(path), isOwn: true);
+        reader ??= new(PlainConnection.Open(path));
         try
         {
             var result = reader.FromOneState(look);

@@ -1,5 +1,3 @@
-using Microsoft.Data.Sqlite;
-
 namespace BuildLog.Data.Files;
 
 /// <summary>Looks at the file before it is used: it costs a millisecond and loads no object mapper.</summary>
@@ -19,7 +17,7 @@ internal static class OpeningCheck
     }
 
     /// <returns>A connection to the record as it is then, for reading.</returns>
-    public static SqliteConnection Prepare(string path, bool isDefault)
+    public static PlainConnection Prepare(string path, bool isDefault)
     {
         if (Directory.Exists(path))
             throw new RecordException(Fault.Folder, $"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}.");
@@ -44,7 +42,7 @@ internal static class OpeningCheck
                 break;
         }
 
-        return ShopConnection.OpenForReading(path);
+        return PlainConnection.OpenForLooking(path);
     }
 
     internal static void CheckFolder(string path, bool isDefault)
@@ -64,7 +62,7 @@ internal static class OpeningCheck
         return state;
     }
 
-    private static State Look(string path, out SqliteConnection? connection)
+    private static State Look(string path, out PlainConnection? connection)
     {
         connection = null;
         var file = new FileInfo(path);
@@ -72,7 +70,7 @@ internal static class OpeningCheck
         if (file.Length == 0)
             throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
 
-        connection = ShopConnection.OpenForReading(path);
+        connection = PlainConnection.OpenForLooking(path);
         try
         {
             return Look(connection, path);
@@ -84,7 +82,7 @@ internal static class OpeningCheck
         }
     }
 
-    private static State Look(SqliteConnection connection, string path)
+    private static State Look(PlainConnection connection, string path)
     {
         if (!IsOurs(connection))
             throw new RecordException(Fault.NotOurs, $"{path} is a database of another program. It was not touched; name another file with --database.");
@@ -101,13 +99,13 @@ internal static class OpeningCheck
     /// <exception cref="RecordException">It is no database at all.</exception>
     internal static bool IsOurs(string path) => FileTroubles.Guard(path, () =>
     {
-        using var connection = ShopConnection.OpenForReading(path);
+        using var connection = PlainConnection.OpenForLooking(path);
         return IsOurs(connection);
     });
 
-    private static bool IsOurs(SqliteConnection connection) => connection.Ask("PRAGMA application_id") is (long)ApplicationId;
+    private static bool IsOurs(PlainConnection connection) => connection.Ask("PRAGMA application_id") is (long)ApplicationId;
 
-    private static IReadOnlyList<string> Done(SqliteConnection connection)
+    private static IReadOnlyList<string> Done(PlainConnection connection)
         => connection.Ask("SELECT 1 FROM sqlite_master WHERE name = '__EFMigrationsHistory'") is null
             ? []
             : connection.Column("SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\"");

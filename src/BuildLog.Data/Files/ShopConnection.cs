@@ -44,11 +44,10 @@ internal static class ShopConnection
             connection.Ask("SELECT count(*) FROM sqlite_master");
             return connection;
         }
-        catch (SqliteException cannotWrite) when (cannotWrite.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal"))
+        catch (SqliteException cannotWrite) when (HasNoRoomForItsLog(cannotWrite, path))
         {
-            // A file in write-ahead mode needs room for its log beside it even to be read, unless SQLite is told that nobody can change it.
             connection.Dispose();
-            return OpenAlone($"file:{Uri.EscapeDataString(path)}?immutable=1", readOnly: true);
+            return OpenAlone(Unchanging(path), readOnly: true);
         }
         catch
         {
@@ -56,6 +55,12 @@ internal static class ShopConnection
             throw;
         }
     }
+
+    /// <summary>A file in write-ahead mode needs room for its log beside it even to be read, unless SQLite is told that nobody can change it.</summary>
+    internal static bool HasNoRoomForItsLog(SqliteException cannotWrite, string path) => cannotWrite.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal");
+
+    /// <summary>Tells SQLite that nobody can change the file.</summary>
+    internal static string Unchanging(string path) => $"file:{Uri.EscapeDataString(path)}?immutable=1";
 
     public static void Run(this SqliteConnection connection, string sql)
     {

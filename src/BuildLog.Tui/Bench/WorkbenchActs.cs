@@ -160,7 +160,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void Remove(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        GoThrough(view, () => new RemoveActs(shop, vehicle).Run(view));
+        GoThrough(view, () => new RemoveActs(shop, vehicle, clock.LocalTimeZone).Run(view));
     }
 
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.

@@ -56,6 +56,21 @@ public sealed class RemovingTests : IDisposable
         Assert.Contains(small.Shop.Parts(), part => part.Component.Id == spare.Id);
     }
 
+    // By then a later change stands before it, so z would take that back first.
+    [Fact]
+    public void What_was_removed_comes_back_long_after()
+    {
+        acts.Remove(view.Pick(FormattableString.Invariant($"part {spare.Id}")).Agree(true));
+        small.Shop.Add(new AxleComponent { Name = "another axle" });
+        var removal = Assert.Single(small.Shop.Removals());
+        acts.Remove(view.Pick(FormattableString.Invariant($"change {removal.Id}")));
+        Assert.StartsWith("Brought back: removed axle spare axle", view.Said[^1], StringComparison.Ordinal);
+        Assert.Contains(small.Shop.Parts(), part => part.Component.Name == "spare axle");
+        Assert.Empty(small.Shop.Removals());
+        small.Shop.Undo();
+        Assert.Single(small.Shop.Removals());
+    }
+
     [Fact]
     public void A_part_that_was_fitted_stays_and_the_sentence_says_why()
     {
