@@ -92,8 +92,8 @@ internal static class Entries
                     throw new RefusedException("vehicle", $"The shop already has a vehicle called '{vehicle.Name}'; give this one another name.", $"{vehicle.Name} 2");
                 break;
             case Session session:
-                if (db.Record.Find(typeof(Component), session.ComponentId) is not Component measured || !session.Measures(measured))
-                    throw new RefusedException("component", $"The part that this {session.Method} measured is not in the record; add it first.", "");
+                if (!session.Measures(session.ComponentId is { } part ? (Component?)db.Record.Find(typeof(Component), part) : null))
+                    throw new RefusedException("component", $"What this {session.Method} measured is not in the record; add it first.", "");
                 break;
             case GoalEntry goal:
                 GoalList.CheckAmongOthers(db, goal);

@@ -1,3 +1,4 @@
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
@@ -82,7 +83,7 @@ internal static class Removing
     {
         var going = Hanging(db, record);
         var with = InWords(going);
-        db.Journal.Label = $"removed {record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
+        db.Journal.Label = $"{ChangeList.Removed}{record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
 
         // What hangs deepest goes first; what can do without it stays and lets go.
         foreach (var hanging in going.Reverse()) Entries.Take(db, hanging);
@@ -99,9 +100,9 @@ internal static class Removing
 
     private static void Gather(ShopContext db, Kept record, List<Kept> found)
     {
-        foreach (var key in Keys(db, record).Where(key => key.IsRequired))
+        foreach (var key in Keys(db, record))
         {
-            foreach (var hanging in Everything.Referring(db, key, record.Id).ToList().Where(hanging => !found.Contains(hanging)))
+            foreach (var hanging in Everything.Referring(db, key, record.Id).ToList().Where(hanging => (key.IsRequired || hanging.HangsOn(key.Properties[0].Name)) && !found.Contains(hanging)))
             {
                 found.Add(hanging);
                 Gather(db, hanging, found);

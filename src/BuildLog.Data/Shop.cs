@@ -23,7 +23,7 @@ public sealed partial class Shop : IDisposable
 {
     private readonly ShopStore store;
 
-    internal Shop(string path, TimeProvider clock) => store = new(path, clock);
+    internal Shop(string path, PlainConnection presence, TimeProvider clock) => store = new(path, presence, clock);
 
     public string Path => store.Path;
 
@@ -92,6 +92,9 @@ public sealed partial class Shop : IDisposable
     /// <param name="most">How many at most.</param>
     public IReadOnlyList<ChangeSet> Changes(Vehicle? vehicle = null, ChangeSet? before = null, int most = 50)
         => store.Read(db => ChangeList.Read(db, vehicle, before, most));
+
+    /// <summary>What was taken out and has not come back, the latest first; <see cref="Undo(ChangeSet)"/> brings it back.</summary>
+    public IReadOnlyList<ChangeSet> Removals(int most = 20) => store.Read(db => ChangeList.Removals(db, most));
 
     /// <summary>The history of one record, the latest first; also of one that is gone.</summary>
     public IReadOnlyList<ChangeSet> ChangesOf(Kept record) => store.Read(db => ChangeList.Of(db, record));

@@ -24,7 +24,6 @@ using BuildLog.Data.Workshops;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Migrations;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace BuildLog.Data;
 
@@ -119,8 +118,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     private Snapshot ReadByHand()
     {
-        reader ??= new((SqliteConnection)Database.GetDbConnection(), isOwn: false);
-        reader.Within = (SqliteTransaction?)Database.CurrentTransaction?.GetDbTransaction();
+        reader ??= new((SqliteConnection)Database.GetDbConnection());
         return new(reader);
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Diagnostics;
 using BuildLog.Data.Files;
 using BuildLog.Data.Rows;
@@ -10,13 +9,13 @@ using Microsoft.EntityFrameworkCore.Storage;
 namespace BuildLog.Data;
 
 /// <summary>Runs one reading or one change on the file, and turns its troubles into sentences.</summary>
-internal sealed class ShopStore(string path, TimeProvider clock)
+/// <param name="path">Where the record lies.</param>
+/// <param name="presence">The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.</param>
+/// <param name="clock">Tells when a change was made.</param>
+internal sealed class ShopStore(string path, PlainConnection presence, TimeProvider clock)
 {
-    // The pool lets go of idle connections; this one stays, so that a restore notices a workbench that nobody has touched for an hour.
-    private readonly SqliteConnection presence = ShopConnection.OpenForReading(path);
-
-    // Those that nobody is reading with just now.
-    private readonly ConcurrentBag<RowReader> readers = [];
+    // Those that nobody is reading with just now. The first is there already: most commands need no other, and opening one costs as much as a list.
+    private readonly Stack<RowReader> readers = new([new(presence, isKept: true)]);
 
     private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
@@ -33,11 +32,13 @@ internal sealed class ShopStore(string path, TimeProvider clock)
     /// <summary>Reads by hand, so that the object mapper need not be loaded.</summary>
     public T Look<T>(Func<Snapshot, T> look) => Guard(() =>
     {
-        if (!readers.TryTake(out var reader)) reader = new(ShopConnection.OpenAlone(path), isOwn: true);
+        RowReader? reader;
+        lock (readers) readers.TryPop(out reader);
+        reader ??= new(PlainConnection.Open(path));
         try
         {
             var result = reader.FromOneState(look);
-            readers.Add(reader);
+            lock (readers) readers.Push(reader);
             return result;
         }
         catch
@@ -85,9 +86,15 @@ internal sealed class ShopStore(string path, TimeProvider clock)
 
     public void Close()
     {
+        lock (readers)
+        {
+            while (readers.TryPop(out var reader)) reader.Dispose();
+        }
+
         presence.Dispose();
-        while (readers.TryTake(out var reader)) reader.Dispose();
         writers?.Close();
+        if (options is null) return; // the object mapper, whose connections are pooled, was never asked
+
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }

@@ -85,5 +85,19 @@ public sealed class RemovingForGood : IDisposable
         Assert.Equal("oil like honey", Assert.Single(test.Shop.NotesOf(axle)).Body);
     }
 
+    [Fact]
+    public void What_measured_the_vehicle_itself_goes_with_it_and_comes_back()
+    {
+        var vehicle = test.Vehicle("Brindle");
+        test.Shop.Add(new WeighbridgeSession(vehicle) { Date = new(2026, 5, 4), Readings = ["front 700 kg", "rear 750 kg"] });
+        Assert.Equal("1 weighbridge", test.Shop.WhatGoesWith(vehicle));
+        Assert.Equal("Brindle would take along 1 weighbridge: remove it with everything if they may go, or keep it and say that it was handed over.", Refused(() => test.Shop.Remove(vehicle)));
+
+        test.Shop.Remove(vehicle, withEverything: true);
+        Assert.Equal(0L, test.Ask("SELECT (SELECT count(*) FROM Sessions) + (SELECT count(*) FROM Readings)"));
+        Assert.Equal("removed vehicle Brindle with 1 weighbridge", test.Shop.Undo());
+        Assert.Equal(["front 700 kg", "rear 750 kg"], Assert.Single(test.Shop.Sessions(test.Shop.FindVehicle("Brindle"))).Readings);
+    }
+
     private static string Refused(Action act) => Assert.Throws<RefusedException>(act).Message;
 }

@@ -13,8 +13,11 @@ internal static class MediaTypes
         [".gif"] = "image/gif",
         [".webp"] = "image/webp",
         [".heic"] = "image/heic",
+        [".heif"] = "image/heif",
         [".tif"] = "image/tiff",
         [".tiff"] = "image/tiff",
+        [".bmp"] = "image/bmp",
+        [".dng"] = "image/x-adobe-dng",
         [".svg"] = "image/svg+xml",
         [".dxf"] = "image/vnd.dxf",
         [".pdf"] = "application/pdf",
@@ -23,6 +26,10 @@ internal static class MediaTypes
     };
 
     public static string Of(string fileName) => ByEnding.GetValueOrDefault(Path.GetExtension(fileName), Unknown);
+
+    /// <summary>A picture, by what it was stored as or by its ending.</summary>
+    public static bool MayBePicture(string mediaType, string fileName)
+        => mediaType.StartsWith("image/", StringComparison.OrdinalIgnoreCase) || Of(fileName).StartsWith("image/", StringComparison.Ordinal);
 
     /// <summary>What such a file is, where nobody says.</summary>
     public static AttachmentKind Usually(string mediaType) => mediaType switch

@@ -6,6 +6,9 @@ namespace BuildLog.Data.Changes;
 /// <summary>Reads changes, the latest first.</summary>
 internal static class ChangeList
 {
+    /// <summary>How the label of a change begins that took something out.</summary>
+    public const string Removed = "removed ";
+
     public static IReadOnlyList<ChangeSet> Read(ShopContext db, Vehicle? vehicle, ChangeSet? before, int most)
     {
         IQueryable<ChangeSet> sets = db.Changes;
@@ -18,6 +21,16 @@ internal static class ChangeList
         if (before is not null) sets = sets.Where(set => set.Id < before.Id);
         return [.. sets.OrderByDescending(set => set.Id).Take(most).Include(set => set.Rows)];
     }
+
+    /// <summary>What was taken out and has not come back.</summary>
+    public static IReadOnlyList<ChangeSet> Removals(ShopContext db, int most)
+        => [
+            .. db.Changes
+                .Where(set => !db.Changes.Any(later => later.UndoesId == set.Id))
+                .Where(set => (set.Step == ChangeStep.Forward && set.Label.StartsWith(Removed)) || (set.Step == ChangeStep.Redo && set.Label.Contains(": " + Removed)))
+                .OrderByDescending(set => set.Id)
+                .Take(most),
+        ];
 
     public static IReadOnlyList<ChangeSet> Of(ShopContext db, Kept record)
         => [

@@ -17,7 +17,7 @@ internal static class ComponentReader
 
     private static List<Component> Joined(Snapshot record, List<Component> components)
     {
-        SpecReader.Fill(record, components.ToDictionary(component => component.Id));
+        SpecReader.Fill(record, components);
         GearReader.Fill(record, [.. components.OfType<TransmissionComponent>()]);
         PieceReader.Fill(record, [.. components.OfType<PropshaftComponent>()]);
         record.Donors.Load(components.Select(component => component.TakenFromId));

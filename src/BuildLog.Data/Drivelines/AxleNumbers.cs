@@ -11,20 +11,23 @@ namespace BuildLog.Data.Drivelines;
 internal static class AxleNumbers
 {
     /// <param name="axle">The axle.</param>
-    /// <param name="counts">Its counts, the latest first.</param>
-    public static IEnumerable<NumberKnown?> Of(AxleComponent axle, IEnumerable<TurnCountSession> counts)
+    /// <param name="sessions">What was measured of it, the latest first.</param>
+    public static IEnumerable<NumberKnown?> Of(AxleComponent axle, IReadOnlyList<Session> sessions)
     {
         var hub = axle.HubReduction is { } noted ? PartNumbers.Quoted(noted, RatioRange.Hub, "hub reduction") : null;
-        yield return PartNumbers.Strongest(PartNumbers.Ratio, Units.One, Ratio(axle, counts, hub));
+        yield return PartNumbers.Strongest(PartNumbers.Ratio, Units.One, Ratio(axle, sessions, hub));
         if (hub is not null) yield return PartNumbers.Strongest(PartNumbers.HubReduction, Units.One, (hub, null));
     }
 
-    private static IEnumerable<(Known, Session?)> Ratio(AxleComponent axle, IEnumerable<TurnCountSession> counts, Known? hub)
+    private static IEnumerable<(Known, Session?)> Ratio(AxleComponent axle, IReadOnlyList<Session> sessions, Known? hub)
     {
-        if (axle.Teeth is { } teeth) yield return (Through(hub, new(teeth.ToMeasured(), Source.TeethCounted, teeth.ToString())), null);
-        foreach (var count in counts) yield return (new(count.Result().Ratio, Source.Measured, $"count of {count.Date.InWords()}"), count);
+        foreach (var counted in sessions.OfType<TeethSession>()) yield return (Through(hub, Counted(counted.Result())), counted);
+        if (axle.Teeth is { } teeth) yield return (Through(hub, Counted(teeth)), null);
+        foreach (var count in sessions.OfType<TurnCountSession>()) yield return (new(count.Result().Ratio, Source.Measured, $"count of {count.Date.InWords()}"), count);
         if (axle.StatedRatio is { } stated) yield return (Through(hub, PartNumbers.Quoted(stated, RatioRange.Axle, "axle ratio")), null);
     }
+
+    private static Known Counted(Teeth teeth) => new(teeth.ToMeasured(), Source.TeethCounted, teeth.ToString());
 
     private static Known Through(Known? hub, Known differential)
         => hub is null ? differential : differential with { Value = differential.Value * hub.Value, Says = $"{differential.Says}, hub {hub.Says}" };

@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -13,7 +14,8 @@ namespace BuildLog.Data.Drivelines;
 
 /// <summary>A part as the driveline sees it, made of the numbers known of it.</summary>
 /// <param name="numbers">Every number known of it.</param>
-internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
+/// <param name="sessions">What was measured of it, the latest first.</param>
+internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyList<Session> sessions)
 {
     public Engine Of(EngineComponent engine) => new(engine.Name, Find(PartNumbers.Idle), Find(PartNumbers.Redline))
     {
@@ -109,9 +111,10 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
     private Known? Quoted(string number) => numbers.FirstOrDefault(known => known.Number == number)?.PassedOver.FirstOrDefault(IsQuoted);
 
     private Bolting? Bolted(BoltedComponent part)
-        => part is { Studs: null, PitchCircle: null, Bore: null, Thread: null, Seat: null }
-            ? null
-            : new(part.Studs, Find(Spec.PitchCircle.InWords()), Find(Spec.Bore.InWords()), part.Thread, part.Seat);
+    {
+        var bolting = new Bolting(sessions.OfType<BoltCircleSession>().FirstOrDefault()?.Studs ?? part.Studs, Find(Spec.PitchCircle.InWords()), Find(Spec.Bore.InWords()), part.Thread, part.Seat);
+        return bolting is { Studs: null, PitchCircle: null, Bore: null, Thread: null, Seat: null } ? null : bolting;
+    }
 
     private ShaftPiece Piece(StatedPiece piece, int k) => new(
         Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftOuter)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftWall)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftLength)), piece.Yokes);
@@ -119,14 +122,13 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers)
     // Null while no angle at all was taken.
     private IReadOnlyList<Inclination>? Line(PropshaftComponent shaft)
     {
-        if (shaft is { OutputSide: null, PinionSide: null } && shaft.Pieces.All(piece => piece.Side is null)) return null;
-
-        return
+        IReadOnlyList<Inclination> line =
         [
             new(Find(Spec.OutputSide.InWords()), Find(Spec.OutputPlan.InWords())),
             .. shaft.Pieces.Select((_, k) => new Inclination(Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftSide)), Find(SpecNumbers.OfPiece(k, SpecSheet.ShaftPlan)))),
             new(Find(Spec.PinionSide.InWords()), Find(Spec.PinionPlan.InWords())),
         ];
+        return line.All(member => member.Side is null) ? null : line;
     }
 
     private Known? PerMetre(SpeedometerComponent meter)

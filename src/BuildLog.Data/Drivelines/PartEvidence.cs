@@ -8,7 +8,7 @@ namespace BuildLog.Data.Drivelines;
 /// <remarks>Each part is read once, so that two drivelines with the same part share its errors, which then cancel where they should.</remarks>
 internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
 {
-    private readonly ILookup<long, Session> sessions = sessions.ToLookup(session => session.ComponentId);
+    private readonly ILookup<long, Session> sessions = sessions.Where(session => session.ComponentId is not null).ToLookup(session => session.ComponentId!.Value);
     private readonly Dictionary<long, IReadOnlyList<NumberKnown>> known = [];
 
     public IReadOnlyList<NumberKnown> NumbersOf(Component component, Position position)
@@ -18,7 +18,7 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
     /// <remarks>The front wheels' own set stands beside the rear one: join that before it.</remarks>
     public Driveline Joined(Driveline chain, Component component, Position position)
     {
-        var parts = new FittedParts(Numbers(component));
+        var parts = new FittedParts(Numbers(component), [.. sessions[component.Id]]);
         return component switch
         {
             EngineComponent engine => chain with { Engine = parts.Of(engine) },

@@ -33,10 +33,10 @@ internal static class PartNumbers
             TransmissionComponent box => GearNumbers.Of(box, [.. sessions.OfType<GearCountSession>()]),
             OverdriveComponent overdrive => [OverdriveRatio(overdrive)],
             TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, TransferCaseLow.Read, "transfer case low ratio")],
-            AxleComponent axle => AxleNumbers.Of(axle, sessions.OfType<TurnCountSession>()),
+            AxleComponent axle => AxleNumbers.Of(axle, sessions),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
-        }).Concat(SpecNumbers.Of(component)).OfType<NumberKnown>().Select(number => number with { Position = usual });
+        }).Concat(SpecNumbers.Of(component, sessions)).OfType<NumberKnown>().Select(number => number with { Position = usual });
     }
 
     /// <summary>The strongest of the evidence, which comes strongest first; null if there is none.</summary>

@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -9,20 +10,39 @@ namespace BuildLog.Data.Drivelines;
 /// <remarks>A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands.</remarks>
 internal static class SpecNumbers
 {
-    public static IEnumerable<NumberKnown?> Of(Component component)
-        => Of(component.Specs).Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []);
+    public static IEnumerable<NumberKnown> Of(Component component, IReadOnlyList<Session> sessions)
+        => WithSessions(Noted(component.Specs).Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []), sessions);
 
-    public static IEnumerable<NumberKnown?> Of(IEnumerable<SpecRow> rows)
-        => rows.OrderBy(row => row.Spec).Select(row => Number(row.Spec.InWords(), row.Number, row.Spec.Line()));
+    /// <param name="rows">The spec sheet.</param>
+    /// <param name="sessions">What was measured of it, the latest first.</param>
+    public static IEnumerable<NumberKnown> Of(IEnumerable<SpecRow> rows, IReadOnlyList<Session> sessions) => WithSessions(Noted(rows), sessions);
 
     /// <summary>What a number of one piece is called; pieces are counted from the front.</summary>
     public static string OfPiece(int piece, SpecLine line) => FormattableString.Invariant($"{line.Words} of piece {piece + 1}");
 
-    public static Known Known(Noted noted, SpecLine line, string name)
+    public static Known Known(Noted noted, SpecLine line, string name) => Known(line.Read(noted.Text).OrRefuse(), line, name, noted.Source);
+
+    public static Known Known(Typed typed, SpecLine line, string name, Source source = Source.Measured)
     {
-        var typed = line.Read(noted.Text).OrRefuse();
-        var meantAsItStands = line.IsNominal && noted.Source != Source.Measured;
-        return new(line.SaysHowSure || typed.StandardUncertainty > 0 || meantAsItStands ? typed.ToMeasured(name) : ToItsLastDigit(typed, name), noted.Source, noted.Text);
+        var meantAsItStands = line.IsNominal && source != Source.Measured;
+        return new(line.SaysHowSure || typed.StandardUncertainty > 0 || meantAsItStands ? typed.ToMeasured(name) : ToItsLastDigit(typed, name), source, typed.Text);
+    }
+
+    private static IEnumerable<NumberKnown?> Noted(IEnumerable<SpecRow> rows)
+        => rows.OrderBy(row => row.Spec).Select(row => Number(row.Spec.InWords(), row.Number, row.Spec.Line()));
+
+    // A session counts more than what somebody noted, the latest most of all.
+    private static IEnumerable<NumberKnown> WithSessions(IEnumerable<NumberKnown?> noted, IReadOnlyList<Session> sessions)
+    {
+        var found = sessions.SelectMany(session => session.Finds().Select(number => (Session: session, Number: number))).ToLookup(each => each.Number.Number);
+        var stated = noted.OfType<NumberKnown>().ToDictionary(number => number.Number);
+        foreach (var number in stated.Keys.Union(found.Select(each => each.Key)))
+        {
+            var known = stated.GetValueOrDefault(number);
+            yield return found.Contains(number)
+                ? PartNumbers.Strongest(number, found[number].First().Number.Unit, [.. found[number].Select(each => (each.Number.Known, (Session?)each.Session)), .. known is null ? Array.Empty<(Known, Session?)>() : [(known.Used, null)]])!
+                : known!;
+        }
     }
 
     private static IEnumerable<NumberKnown?> OfPiece(StatedPiece piece, int k)

@@ -16,7 +16,7 @@ internal sealed class VehicleHistory
     private readonly IReadOnlyList<Spending> spending;
 
     private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<Spending> spending)
-        => (this.vehicle, Fitments, evidence, numbers, this.spending) = (vehicle, fitments, new(sessions), new(vehicle), spending);
+        => (this.vehicle, Fitments, evidence, numbers, this.spending) = (vehicle, fitments, new(sessions), new(vehicle, [.. sessions.Where(session => session.ComponentId is null)]), spending);
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
@@ -24,7 +24,7 @@ internal sealed class VehicleHistory
     {
         var stored = VehicleReader.Stored(record, vehicle);
         var fitments = FitmentReader.Of(record, stored.Id);
-        return new(stored, fitments, SessionsOn(record, fitments), Spending.On(record, stored));
+        return new(stored, fitments, SessionsOn(record, stored, fitments), Spending.On(record, stored));
     }
 
     /// <summary>The driveline of one day alone: no more is read than held then, however long the history.</summary>
@@ -32,7 +32,7 @@ internal sealed class VehicleHistory
     {
         var stored = VehicleReader.Stored(record, vehicle);
         var fitments = FitmentReader.On(record, stored, day);
-        return new VehicleHistory(stored, fitments, SessionsOn(record, [.. fitments.Where(fitment => fitment.Holds(day))]), spending: []).On(day);
+        return new VehicleHistory(stored, fitments, SessionsOn(record, stored, [.. fitments.Where(fitment => fitment.Holds(day))]), spending: []).On(day);
     }
 
     public DrivelineOfDay On(DateOnly day)
@@ -78,8 +78,8 @@ internal sealed class VehicleHistory
         return swaps;
     }
 
-    private static IReadOnlyList<Session> SessionsOn(Snapshot record, IReadOnlyList<Fitment> fitments)
-        => SessionList.Of(record, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
+    private static IReadOnlyList<Session> SessionsOn(Snapshot record, Vehicle vehicle, IReadOnlyList<Fitment> fitments)
+        => SessionList.Of(record, vehicle, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
 
     private Driveline Chain(IReadOnlyList<Fitment> fitted)
     {

@@ -1,3 +1,4 @@
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -16,14 +17,17 @@ internal sealed class VehicleNumbers
     private readonly Hanging frontHanging;
     private readonly Hanging rearHanging;
 
-    public VehicleNumbers(Vehicle vehicle)
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="sessions">What was measured of the vehicle itself, the latest first.</param>
+    public VehicleNumbers(Vehicle vehicle, IReadOnlyList<Session> sessions)
     {
-        All = [.. SpecNumbers.Of(vehicle.Specs).OfType<NumberKnown>()];
+        All = [.. SpecNumbers.Of(vehicle.Specs, sessions)];
         All = [.. All, .. OfClass(Spec.DragArea, BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea()),
             .. OfClass(Spec.RollingResistance, RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient())];
         (frontHanging, rearHanging) = (new(Find(Spec.FrontSprings), Find(Spec.FrontPad)), new(Find(Spec.RearSprings), Find(Spec.RearPad)));
-        if (vehicle is not { FrontAxleMass: null, RearAxleMass: null }) axles = new(Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
-        if (vehicle is { Specs.Count: 0, BodyClass: null, RollingClass: null }) return;
+        var (front, rear) = (Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
+        if (front is not null || rear is not null) axles = new(front, rear);
+        if (All.Count == 0) return;
 
         load = new()
         {

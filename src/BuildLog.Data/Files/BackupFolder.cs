@@ -17,7 +17,7 @@ internal sealed class BackupFolder(string recordPath)
     private readonly string folder = Path.Combine(Path.GetDirectoryName(recordPath)!, "backups");
     private readonly string stem = Path.GetExtension(recordPath) == ".db" ? Path.GetFileNameWithoutExtension(recordPath) : Path.GetFileName(recordPath);
 
-    public string OfDay(DateOnly day) => Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{stem}.{day:yyyy-MM-dd}.db"));
+    public string OfDay(DateOnly day) => Path.Combine(folder, $"{stem}.{day.ToString("O", CultureInfo.InvariantCulture)}.db");
 
     /// <summary>A name that no other copy has.</summary>
     /// <param name="what">Before what the copy is made, such as "migration".</param>

@@ -11,5 +11,6 @@ internal static class KnownMigrations
         "20261125225032_ChangesAndSearch",
         "20261126014805_LooseDays",
         "20261126125048_FrontTyresAndLowStep",
+        "20261126152312_ReadingsOfEverySession",
     ];
 }

@@ -1,5 +1,3 @@
-using Microsoft.Data.Sqlite;
-
 namespace BuildLog.Data.Files;
 
 /// <summary>Looks at the file before it is used: it costs a millisecond and loads no object mapper.</summary>
@@ -18,14 +16,16 @@ internal static class OpeningCheck
         Current,
     }
 
-    public static void Prepare(string path, bool isDefault)
+    /// <returns>A connection to the record as it is then, for reading.</returns>
+    public static PlainConnection Prepare(string path, bool isDefault)
     {
         if (Directory.Exists(path))
             throw new RecordException(Fault.Folder, $"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}.");
 
         CheckFolder(path, isDefault);
-        if (Look(path) == State.Current) return;
+        if (Look(path, out var connection) == State.Current) return connection!;
 
+        connection?.Dispose();
         using var alone = MigrationLock.Take(path);
 
         // Another program may have done the work while we waited.
@@ -41,6 +41,8 @@ internal static class OpeningCheck
                 Migrating.Finish(path);
                 break;
         }
+
+        return PlainConnection.OpenForLooking(path);
     }
 
     internal static void CheckFolder(string path, bool isDefault)
@@ -55,12 +57,33 @@ internal static class OpeningCheck
 
     internal static State Look(string path)
     {
+        var state = Look(path, out var connection);
+        connection?.Dispose();
+        return state;
+    }
+
+    private static State Look(string path, out PlainConnection? connection)
+    {
+        connection = null;
         var file = new FileInfo(path);
         if (!file.Exists) return State.Missing;
         if (file.Length == 0)
             throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
 
-        using var connection = ShopConnection.OpenForReading(path);
+        connection = PlainConnection.OpenForLooking(path);
+        try
+        {
+            return Look(connection, path);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static State Look(PlainConnection connection, string path)
+    {
         if (!IsOurs(connection))
             throw new RecordException(Fault.NotOurs, $"{path} is a database of another program. It was not touched; name another file with --database.");
 
@@ -76,13 +99,13 @@ internal static class OpeningCheck
     /// <exception cref="RecordException">It is no database at all.</exception>
     internal static bool IsOurs(string path) => FileTroubles.Guard(path, () =>
     {
-        using var connection = ShopConnection.OpenForReading(path);
+        using var connection = PlainConnection.OpenForLooking(path);
         return IsOurs(connection);
     });
 
-    private static bool IsOurs(SqliteConnection connection) => connection.Ask("PRAGMA application_id") is (long)ApplicationId;
+    private static bool IsOurs(PlainConnection connection) => connection.Ask("PRAGMA application_id") is (long)ApplicationId;
 
-    private static IReadOnlyList<string> Done(SqliteConnection connection)
+    private static IReadOnlyList<string> Done(PlainConnection connection)
         => connection.Ask("SELECT 1 FROM sqlite_master WHERE name = '__EFMigrationsHistory'") is null
             ? []
             : connection.Column("SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\"");

@@ -12,14 +12,12 @@ internal static class ShopConnection
     /// A write waits three seconds for another writer, so that a screen does not freeze for the driver's usual thirty. Pooling is on: closing a
     /// file in write-ahead mode for the last time folds its log in, which is too slow for every call.
     /// </remarks>
-    public static string StringFor(string path, bool pooled = true, bool readOnly = false) => new SqliteConnectionStringBuilder
+    public static string StringFor(string path, bool pooled = true, bool readOnly = false)
     {
-        DataSource = path,
-        ForeignKeys = true,
-        DefaultTimeout = LongestWait,
-        Pooling = pooled,
-        Mode = readOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite,
-    }.ToString();
+        // The driver's builder would load expressions to quote one path, which a list of vehicles waits for.
+        var quoted = path.Replace("\"", "\"\"", StringComparison.Ordinal);
+        return FormattableString.Invariant($"Data Source=\"{quoted}\";Mode={(readOnly ? "ReadOnly" : "ReadWrite")};Foreign Keys=True;Default Timeout={LongestWait};Pooling={pooled}");
+    }
 
     /// <summary>An open connection outside the pool, for opening, migrating and backing up.</summary>
     public static SqliteConnection OpenAlone(string path, bool readOnly = false)
@@ -46,11 +44,10 @@ internal static class ShopConnection
             connection.Ask("SELECT count(*) FROM sqlite_master");
             return connection;
         }
-        catch (SqliteException cannotWrite) when (cannotWrite.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal"))
+        catch (SqliteException cannotWrite) when (HasNoRoomForItsLog(cannotWrite, path))
         {
-            // A file in write-ahead mode needs room for its log beside it even to be read, unless SQLite is told that nobody can change it.
             connection.Dispose();
-            return OpenAlone($"file:{Uri.EscapeDataString(path)}?immutable=1", readOnly: true);
+            return OpenAlone(Unchanging(path), readOnly: true);
         }
         catch
         {
@@ -58,6 +55,12 @@ internal static class ShopConnection
             throw;
         }
     }
+
+    /// <summary>A file in write-ahead mode needs room for its log beside it even to be read, unless SQLite is told that nobody can change it.</summary>
+    internal static bool HasNoRoomForItsLog(SqliteException cannotWrite, string path) => cannotWrite.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal");
+
+    /// <summary>Tells SQLite that nobody can change the file.</summary>
+    internal static string Unchanging(string path) => $"file:{Uri.EscapeDataString(path)}?immutable=1";
 
     public static void Run(this SqliteConnection connection, string sql)
     {

@@ -15,8 +15,7 @@ public static class ShopFile
         var full = Path.GetFullPath(path);
         return FileTroubles.Guard(full, () =>
         {
-            OpeningCheck.Prepare(full, isDefault: full == DefaultPath());
-            return new Shop(full, clock ?? TimeProvider.System);
+            return new Shop(full, OpeningCheck.Prepare(full, isDefault: full == DefaultPath()), clock ?? TimeProvider.System);
         });
     }
 

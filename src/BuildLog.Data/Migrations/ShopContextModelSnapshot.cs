@@ -1809,6 +1809,36 @@ namespace BuildLog.Data.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Plans.PlannedWishRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PlanId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Typed")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Wish")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlanId", "Wish")
+                        .IsUnique();
+
+                    b.ToTable("PlannedWishes", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PlannedWishes_Typed", "length(trim(\"Typed\")) > 0");
+
+                            t.HasCheckConstraint("CK_PlannedWishes_Wish", "\"Wish\" IN ('Mass', 'DragArea', 'Cruise', 'TopSpeed', 'HillStart', 'TyreDiameter')");
+                        });
+                });
+
             modelBuilder.Entity("BuildLog.Data.RoadTests.Retorque", b =>
                 {
                     b.Property<long>("Id")
@@ -2100,7 +2130,7 @@ namespace BuildLog.Data.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
-                    b.Property<long>("ComponentId")
+                    b.Property<long?>("ComponentId")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Conditions")
@@ -2120,7 +2150,7 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("StoredMethod")
                         .IsRequired()
-                        .HasMaxLength(13)
+                        .HasMaxLength(21)
                         .HasColumnType("TEXT")
                         .HasColumnName("Method");
 
@@ -2141,13 +2171,15 @@ namespace BuildLog.Data.Migrations
 
                     b.HasIndex("ComponentId", "Date");
 
-                    b.HasIndex("VehicleId", "Date");
+                    b.HasIndex("VehicleId", "ComponentId", "Date");
 
                     b.ToTable("Sessions", null, t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
                         });
 
                     b.HasDiscriminator<string>("StoredMethod").HasValue("Session");
@@ -3067,6 +3099,39 @@ namespace BuildLog.Data.Migrations
                     b.HasDiscriminator().HasValue("limit");
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Sessions.BoltCircleSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.Property<string>("Between")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Studs")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Tape")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Tape");
+
+                    b.ToTable("Sessions", t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+
+                            t.HasCheckConstraint("CK_Sessions_Between", "\"Between\" IN ('Adjacent', 'SkipOne', 'Across')");
+
+                            t.HasCheckConstraint("CK_Sessions_bolt_circle", "\"Method\" <> 'bolt circle' OR (\"Studs\" IS NOT NULL AND \"Between\" IS NOT NULL AND \"Tape\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("bolt circle");
+                });
+
             modelBuilder.Entity("BuildLog.Data.Sessions.GearCountSession", b =>
                 {
                     b.HasBaseType("BuildLog.Data.Sessions.Session");
@@ -3091,7 +3156,9 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
 
                             t.HasCheckConstraint("CK_Sessions_Gear", "length(trim(\"Gear\")) > 0");
 
@@ -3099,6 +3166,30 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasDiscriminator().HasValue("gear count");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.LoadedRadiusSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.Property<string>("Tape")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Tape");
+
+                    b.ToTable("Sessions", t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+
+                            t.HasCheckConstraint("CK_Sessions_loaded_radius", "\"Method\" <> 'loaded radius' OR (\"Tape\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("loaded radius");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.RollOutSession", b =>
@@ -3124,13 +3215,17 @@ namespace BuildLog.Data.Migrations
 
                     b.Property<string>("Tape")
                         .IsRequired()
-                        .HasColumnType("TEXT");
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Tape");
 
                     b.ToTable("Sessions", t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
 
                             t.HasCheckConstraint("CK_Sessions_Construction", "\"Construction\" IN ('Radial', 'Bias')");
 
@@ -3138,6 +3233,68 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasDiscriminator().HasValue("roll-out");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.ShaftAnglesSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.ToTable(t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("shaft angles");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.SpeedometerRunSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.Property<string>("Step")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Step");
+
+                    b.Property<string>("Tape")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Tape");
+
+                    b.ToTable("Sessions", t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+
+                            t.HasCheckConstraint("CK_Sessions_speedometer_run", "\"Method\" <> 'speedometer run' OR (\"Tape\" IS NOT NULL AND \"Step\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("speedometer run");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.TeethSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.ToTable(t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("teeth");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.TurnCountSession", b =>
@@ -3168,7 +3325,9 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
-                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out')");
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
 
                             t.HasCheckConstraint("CK_Sessions_Wheels", "\"Wheels\" IN ('OneHeld', 'Together', 'Each')");
 
@@ -3176,6 +3335,30 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasDiscriminator().HasValue("turn count");
+                });
+
+            modelBuilder.Entity("BuildLog.Data.Sessions.WeighbridgeSession", b =>
+                {
+                    b.HasBaseType("BuildLog.Data.Sessions.Session");
+
+                    b.Property<string>("Step")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Step");
+
+                    b.ToTable("Sessions", t =>
+                        {
+                            t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
+
+                            t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
+
+                            t.HasCheckConstraint("CK_Sessions_weighbridge", "\"Method\" <> 'weighbridge' OR (\"Step\" IS NOT NULL)");
+                        });
+
+                    b.HasDiscriminator().HasValue("weighbridge");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Components.AxleComponent", b =>
@@ -3684,6 +3867,15 @@ namespace BuildLog.Data.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("BuildLog.Data.Plans.PlannedWishRow", b =>
+                {
+                    b.HasOne("BuildLog.Data.Plans.Plan", null)
+                        .WithMany("Wished")
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.ClientCascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("BuildLog.Data.RoadTests.Retorque", b =>
                 {
                     b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
@@ -3716,8 +3908,7 @@ namespace BuildLog.Data.Migrations
                     b.HasOne("BuildLog.Data.Components.Component", "Component")
                         .WithMany()
                         .HasForeignKey("ComponentId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("BuildLog.Data.Vehicles.Vehicle", "Vehicle")
                         .WithMany()
@@ -3773,6 +3964,8 @@ namespace BuildLog.Data.Migrations
             modelBuilder.Entity("BuildLog.Data.Plans.Plan", b =>
                 {
                     b.Navigation("Rows");
+
+                    b.Navigation("Wished");
                 });
 
             modelBuilder.Entity("BuildLog.Data.Sessions.Session", b =>

@@ -51,6 +51,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
 
         foreach (var (name, navigation, row) in shape.Rows)
         {
+            if (!IsThere(json, name)) continue;
             var rows = Member(json, name, where);
             if (rows.ValueKind != JsonValueKind.Array) throw Refused(where, $"has no list '{name}'");
             var list = (System.Collections.IList)navigation.PropertyInfo!.GetValue(into)!;

@@ -7,11 +7,8 @@ namespace BuildLog.Data.Moving;
 /// <param name="PhotoCopy">The copy of a photo that may leave the shop, as a plain JPEG; null for what is no photo that can be read.</param>
 public sealed record Handover(IReadOnlyList<HandoverPaper> Papers, Func<byte[], byte[]?> PhotoCopy)
 {
-    private static readonly IReadOnlyList<string> PhotoEndings = [".jpg", ".jpeg", ".png", ".webp", ".heic", ".heif", ".tif", ".tiff", ".gif", ".bmp", ".dng"];
-
     /// <summary>It may tell where it was taken, so it does not go along as it is.</summary>
-    internal static bool MayBePhoto(Attachment attachment)
-        => attachment.MediaType.StartsWith("image/", StringComparison.OrdinalIgnoreCase) || PhotoEndings.Contains(Path.GetExtension(attachment.FileName), StringComparer.OrdinalIgnoreCase);
+    internal static bool MayBePhoto(Attachment attachment) => MediaTypes.MayBePicture(attachment.MediaType, attachment.FileName);
 }
 
 /// <summary>One paper of a handover: <c>build-sheet.pdf</c>.</summary>

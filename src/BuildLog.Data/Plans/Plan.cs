@@ -51,6 +51,17 @@ public sealed class Plan : Entered
         }
     }
 
+    /// <summary>The load and wishes that go with it; none twice.</summary>
+    public IReadOnlyList<PlannedWish> Wishes
+    {
+        get => [.. Wished.OrderBy(row => row.Wish).Select(row => new PlannedWish(row.Wish, row.Typed))];
+        set
+        {
+            Wished.Clear();
+            Wished.AddRange(value.Select(wish => new PlannedWishRow { Wish = wish.Wish, Typed = wish.Typed.Trim() }));
+        }
+    }
+
     public PlanState State { get; set; }
 
     /// <summary>Why it was kept or rejected: the rule that failed.</summary>
@@ -58,12 +69,21 @@ public sealed class Plan : Entered
 
     internal List<PlannedChangeRow> Rows { get; } = [];
 
+    internal List<PlannedWishRow> Wished { get; } = [];
+
     public override void Check()
     {
         TextRules.CheckTitle(Name, "name of the plan", "3.08 axle on the tall tyres");
         TextRules.CheckText(Reason, "reason");
         TextRules.CheckDay(Date, "date of the plan");
-        if (Rows.Count == 0) throw new RefusedException("plan", "A plan changes at least one part.", "axle 3.08");
+        if (Rows.Count == 0 && Wished.Count == 0) throw new RefusedException("plan", "A plan changes at least one part, the load or a wish.", "axle 3.08");
+        foreach (var wish in Wished)
+        {
+            if (wish.Wish.Refuses(wish.Typed) is { } refusal) throw new RefusedException(refusal);
+        }
+
+        if (Wished.GroupBy(row => row.Wish).FirstOrDefault(group => group.Count() > 1) is { } again)
+            throw new RefusedException("plan", $"The {again.Key.InWords()} is changed twice in one plan; keep two plans.", "");
         foreach (var row in Rows)
         {
             TextRules.CheckLine(row.Listed, "planned change", "3.08");

@@ -3,36 +3,36 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Measurements;
-using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace BuildLog.Data.Rows;
 
 /// <summary>The row that a reader has come to, by the names of its columns; what takes several columns has the name that <see cref="TableRules"/> makes theirs of.</summary>
-internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, int> columns)
+internal sealed class Row(sqlite3_stmt statement, Dictionary<string, int> columns)
 {
-    public bool Has(string column) => !reader.IsDBNull(At(column));
+    public bool Has(string column) => raw.sqlite3_column_type(statement, At(column)) != raw.SQLITE_NULL;
 
-    public string Text(string column) => reader.GetString(At(column));
+    public string Text(string column) => raw.sqlite3_column_text(statement, Filled(column)).utf8_to_string();
 
     public string? TextIfAny(string column) => Has(column) ? Text(column) : null;
 
-    public long Key(string column) => reader.GetInt64(At(column));
+    public long Key(string column) => raw.sqlite3_column_int64(statement, Filled(column));
 
     public long? KeyIfAny(string column) => Has(column) ? Key(column) : null;
 
-    public int Count(string column) => reader.GetInt32(At(column));
+    public int Count(string column) => checked((int)Key(column));
 
     public int? CountIfAny(string column) => Has(column) ? Count(column) : null;
 
-    public double Number(string column) => reader.GetDouble(At(column));
+    public double Number(string column) => raw.sqlite3_column_double(statement, Filled(column));
 
     public double? NumberIfAny(string column) => Has(column) ? Number(column) : null;
 
-    public bool Flag(string column) => reader.GetBoolean(At(column));
+    public bool Flag(string column) => Key(column) != 0;
 
     public bool? FlagIfAny(string column) => Has(column) ? Flag(column) : null;
 
-    public Guid Uid(string column) => reader.GetGuid(At(column));
+    public Guid Uid(string column) => Guid.Parse(Text(column));
 
     public DateOnly Day(string column) => DateOnly.ParseExact(Text(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -40,7 +40,7 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
 
     public TWord Word<TWord>(string column)
         where TWord : struct, Enum
-        => Enum.TryParse<TWord>(Text(column), out var word) ? word : throw new FormatException($"'{Text(column)}' is no word for {column}.");
+        => Enum.TryParse(typeof(TWord), Text(column), out var word) ? (TWord)word : throw new FormatException($"'{Text(column)}' is no word for {column}.");
 
     public TWord? WordIfAny<TWord>(string column)
         where TWord : struct, Enum
@@ -65,6 +65,9 @@ internal sealed class Row(SqliteDataReader reader, IReadOnlyDictionary<string, i
         record.Version = Key("Version");
         return record;
     }
+
+    // Only in an unsound file nothing stands where the program needs something.
+    private int Filled(string column) => Has(column) ? At(column) : throw new FormatException($"Nothing stands in {column}.");
 
     // Only of an unsound file the program does not know the columns.
     private int At(string column) => columns.TryGetValue(column, out var at) ? at : throw new FormatException($"There is no column {column}.");

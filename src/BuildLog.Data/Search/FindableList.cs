@@ -24,10 +24,10 @@ internal static class FindableList
 
     public static IReadOnlyList<Found> Find(ShopContext db, string typed, int limit)
     {
-        var query = TypedWords.Query(typed);
+        db.Database.OpenConnection();
+        var query = TypedWords.Query(typed, beginning => BegunWord.Of(db.Rows, beginning));
         if (query.Length == 0) return [];
 
-        db.Database.OpenConnection();
         var best = Best(db, query, typed, limit);
         var command = db.Rows.Command(Shown, $"[{string.Join(',', best)}]");
         using var row = command.ExecuteReader();

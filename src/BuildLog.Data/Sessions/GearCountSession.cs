@@ -40,5 +40,5 @@ public sealed class GearCountSession : Session
         _ = Result();
     }
 
-    internal override bool Measures(Component component) => component is TransmissionComponent;
+    internal override bool Measures(Component? component) => component is TransmissionComponent;
 }

@@ -46,5 +46,5 @@ public sealed class RollOutSession : Session
         if (Pressure.Length > 0) _ = QuantityText.Read(Pressure, Kind.Pressure, Units.Bar).OrRefuse();
     }
 
-    internal override bool Measures(Component component) => component is WheelSetComponent;
+    internal override bool Measures(Component? component) => component is WheelSetComponent;
 }

@@ -1,5 +1,8 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Sessions;
 
@@ -15,14 +18,14 @@ public abstract class Session : Entered
 
     public string Notes { get; set; } = "";
 
-    /// <summary>The part that was measured.</summary>
-    public long ComponentId { get; internal set; }
+    /// <summary>The part that was measured; null where it was the vehicle itself.</summary>
+    public long? ComponentId { get; internal set; }
 
     /// <summary>The vehicle it was on; null on the bench.</summary>
     public long? VehicleId { get; internal set; }
 
     /// <summary>Loaded with the session.</summary>
-    public Component Component { get; internal set; } = null!;
+    public Component? Component { get; internal set; }
 
     /// <summary>Loaded with the session.</summary>
     public Vehicle? Vehicle { get; internal set; }
@@ -41,15 +44,39 @@ public abstract class Session : Entered
     /// <summary>The method in the trade's words.</summary>
     public abstract string Method { get; }
 
+    /// <summary>What was measured, by its name.</summary>
+    public string Subject => Component?.Name ?? Vehicle?.Name ?? "";
+
     internal List<ReadingRow> Rows { get; } = [];
 
     internal override string KindInWords => Method;
 
     public override string ToString() => $"of {Date.InWords()}";
 
-    /// <summary>This method measures such a part.</summary>
-    internal abstract bool Measures(Component component);
+    /// <summary>This method measures such a part; null asks whether it measures the vehicle.</summary>
+    internal abstract bool Measures(Component? component);
+
+    /// <summary>The numbers of a spec sheet that it is evidence for.</summary>
+    internal virtual IEnumerable<NumberFound> Finds() => [];
+
+    /// <summary>Without its part it measured nothing; one of a vehicle alone, nothing without that.</summary>
+    internal override bool HangsOn(string reference) => reference == nameof(ComponentId) || ComponentId is null;
+
+    private protected string Says => $"{Method} of {Date.InWords()}";
+
+    private protected NumberFound Found(Spec spec, Measured number) => new(spec.InWords(), spec.Line().Unit, new(number, Source.Measured, Says));
+
+    private protected static void CheckRange(Spec spec, Measured number)
+    {
+        var (low, high) = (spec.Line().Low, spec.Line().High);
+        if (!(number.Value >= low && number.Value <= high))
+            throw new RefusedException("out-of-range", $"The readings make a {spec.InWords()} of {Rounded.Value(number, spec.Line().Unit)}, and it lies between {Rounded.Value(low, spec.Line().Unit)} and {Rounded.Value(high, spec.Line().Unit)}.", "");
+    }
 }
+
+/// <summary>A number that a session found.</summary>
+/// <param name="Number">What it is called, as on a spec sheet.</param>
+internal sealed record NumberFound(string Number, Unit Unit, Known Known);
 
 /// <summary>A reading as it is stored.</summary>
 internal sealed class ReadingRow

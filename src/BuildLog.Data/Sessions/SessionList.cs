@@ -19,6 +19,14 @@ internal static class SessionList
         SELECT * FROM "Sessions" WHERE "ComponentId" IN (SELECT value FROM json_each($ids)) ORDER BY "Date" DESC, "Id" DESC
         """;
 
+    // Of a vehicle only what measured itself: sessions of parts go with the parts.
+    private const string OfVehicleAndParts =
+        """
+        SELECT * FROM "Sessions"
+        WHERE "ComponentId" IN (SELECT value FROM json_each($ids)) OR ("VehicleId" = $vehicle AND "ComponentId" IS NULL)
+        ORDER BY "Date" DESC, "Id" DESC
+        """;
+
     public static IReadOnlyList<Session> Of(Snapshot record, Vehicle vehicle)
         => SessionReader.Joined(record, record.Rows.Read(OfVehicle, SessionReader.From, ("$vehicle", vehicle.Id)));
 
@@ -26,4 +34,8 @@ internal static class SessionList
 
     public static IReadOnlyList<Session> Of(Snapshot record, IReadOnlyCollection<long> components)
         => SessionReader.Joined(record, record.Rows.Read(OfParts, SessionReader.From, components));
+
+    /// <summary>What a vehicle's driveline rests on: sessions of the vehicle itself, and of the parts on it.</summary>
+    public static IReadOnlyList<Session> Of(Snapshot record, Vehicle vehicle, IReadOnlyCollection<long> components)
+        => SessionReader.Joined(record, record.Rows.Read(OfVehicleAndParts, SessionReader.From, ("$ids", RowReader.Listed(components)), ("$vehicle", vehicle.Id)));
 }

@@ -1,5 +1,6 @@
 using BuildLog.Data.Rows;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Data.Sessions;
@@ -16,11 +17,11 @@ internal static class SessionReader
     {
         var byId = sessions.ToDictionary(session => session.Id);
         foreach (var reading in record.Rows.Read(ReadingsSql, ReadingFrom, byId.Keys)) byId[reading.SessionId].Rows.Add(reading);
-        record.Components.Load(sessions.Select(session => (long?)session.ComponentId));
+        record.Components.Load(sessions.Select(session => session.ComponentId));
         record.Vehicles.Load(sessions.Select(session => session.VehicleId));
         foreach (var session in sessions)
         {
-            session.Component = record.Components[session.ComponentId];
+            session.Component = record.Components.Named(session.ComponentId);
             session.Vehicle = record.Vehicles.Named(session.VehicleId);
         }
 
@@ -34,13 +35,19 @@ internal static class SessionReader
             "turn count" => TurnCount(row),
             "gear count" => GearCount(row),
             "roll-out" => RollOut(row),
+            "teeth" => new TeethSession(),
+            "loaded radius" => new LoadedRadiusSession { Tape = row.Text("Tape") },
+            "bolt circle" => new BoltCircleSession { Studs = row.Count("Studs"), Between = row.Word<Chord>("Between"), Tape = row.Text("Tape") },
+            "shaft angles" => new ShaftAnglesSession(),
+            "weighbridge" => new WeighbridgeSession { Step = row.Text("Step") },
+            "speedometer run" => new SpeedometerRunSession { Tape = row.Text("Tape"), Step = row.Text("Step") },
             var method => throw new FormatException($"There is no method '{method}'."),
         });
         session.Date = row.Day("Date");
         session.Helper = row.Text("Helper");
         session.Conditions = row.Text("Conditions");
         session.Notes = row.Text("Notes");
-        session.ComponentId = row.Key("ComponentId");
+        session.ComponentId = row.KeyIfAny("ComponentId");
         session.VehicleId = row.KeyIfAny("VehicleId");
         return session;
     }

@@ -41,5 +41,5 @@ public sealed class TurnCountSession : Session
         if (Hub.Length > 0) _ = RatioRange.Hub.Read(Hub).OrRefuse();
     }
 
-    internal override bool Measures(Component component) => component is AxleComponent;
+    internal override bool Measures(Component? component) => component is AxleComponent;
 }

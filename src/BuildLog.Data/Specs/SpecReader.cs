@@ -22,15 +22,25 @@ internal static class SpecReader
         SELECT * FROM "Traits" WHERE "ComponentId" IN (SELECT value FROM json_each($ids)) ORDER BY "ComponentId", "Trait"
         """;
 
-    public static void Fill(Snapshot record, IReadOnlyDictionary<long, Component> components)
+    public static void Fill(Snapshot record, List<Component> components)
     {
-        foreach (var spec in record.Rows.Read(SpecsOfParts, From, [.. components.Keys])) components[spec.ComponentId!.Value].Specs.Add(spec);
-        foreach (var trait in record.Rows.Read(TraitsOfParts, TraitFrom, [.. components.Keys])) components[trait.ComponentId].Traits.Add(trait);
+        var byId = ById(components);
+        foreach (var spec in record.Rows.Read(SpecsOfParts, From, byId.Keys)) byId[spec.ComponentId!.Value].Specs.Add(spec);
+        foreach (var trait in record.Rows.Read(TraitsOfParts, TraitFrom, byId.Keys)) byId[trait.ComponentId].Traits.Add(trait);
     }
 
-    public static void Fill(Snapshot record, IReadOnlyDictionary<long, Vehicle> vehicles)
+    public static void Fill(Snapshot record, List<Vehicle> vehicles)
     {
-        foreach (var spec in record.Rows.Read(SpecsOfVehicles, From, [.. vehicles.Keys])) vehicles[spec.VehicleId!.Value].Specs.Add(spec);
+        var byId = ById(vehicles);
+        foreach (var spec in record.Rows.Read(SpecsOfVehicles, From, byId.Keys)) byId[spec.VehicleId!.Value].Specs.Add(spec);
+    }
+
+    private static Dictionary<long, T> ById<T>(List<T> records)
+        where T : Kept
+    {
+        var byId = new Dictionary<long, T>(records.Count);
+        foreach (var record in records) byId.Add(record.Id, record);
+        return byId;
     }
 
     private static SpecRow From(Row row) => new()

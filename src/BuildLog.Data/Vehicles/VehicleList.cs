@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using BuildLog.Data.Rows;
 using BuildLog.Gearing.Quantities;
 
@@ -8,8 +9,15 @@ namespace BuildLog.Data.Vehicles;
 internal static class VehicleList
 {
     /// <summary>All vehicles by name.</summary>
+    /// <remarks>Names in plain letters need no tables of all languages, which take longer to load than the list.</remarks>
     public static IReadOnlyList<Vehicle> All(Snapshot record)
-        => [.. VehicleReader.All(record).Order(Comparer<Vehicle>.Create((a, b) => CultureInfo.InvariantCulture.CompareInfo.Compare(a.Name, b.Name, CompareOptions.IgnoreCase)))];
+    {
+        var vehicles = VehicleReader.All(record);
+        vehicles.Sort(vehicles.TrueForAll(vehicle => Ascii.IsValid(vehicle.Name))
+            ? (a, b) => string.Compare(a.Name, b.Name, StringComparison.OrdinalIgnoreCase)
+            : (a, b) => CultureInfo.InvariantCulture.CompareInfo.Compare(a.Name, b.Name, CompareOptions.IgnoreCase));
+        return vehicles;
+    }
 
     /// <summary>The vehicle of this name, or the only one whose name begins so.</summary>
     /// <exception cref="RefusedException">None or several.</exception>

@@ -9,7 +9,7 @@ internal static class VehicleReader
 {
     private const string Sql = """SELECT * FROM "Vehicles" WHERE "Id" IN (SELECT value FROM json_each($ids))""";
 
-    public static IReadOnlyList<Vehicle> All(Snapshot record) => Filled(record, record.Rows.Read("SELECT * FROM Vehicles", From));
+    public static List<Vehicle> All(Snapshot record) => Filled(record, record.Rows.Read("SELECT * FROM Vehicles", From));
 
     public static IReadOnlyList<Vehicle> Read(Snapshot record, IReadOnlyCollection<long> ids) => Filled(record, record.Rows.Read(Sql, From, ids));
 
@@ -29,7 +29,7 @@ internal static class VehicleReader
 
     private static List<Vehicle> Filled(Snapshot record, List<Vehicle> vehicles)
     {
-        SpecReader.Fill(record, vehicles.ToDictionary(vehicle => vehicle.Id));
+        SpecReader.Fill(record, vehicles);
         return vehicles;
     }
 

@@ -38,6 +38,12 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
                 Tolerated(tolerance.Trim(), n.Value).Then<CruiseGoal>(wanted =>
                     new CruiseGoal(v, n, wanted, gear.Trim().Length == 0 ? null : gear.Trim()))));
 
+    /// <summary>Reads both in one line: <c>110 km/h at 2400 rpm</c>.</summary>
+    public static Parsed<CruiseGoal> ReadLine(string text)
+        => text.Split(" at ", StringSplitOptions.TrimEntries) is [var speed, var turns]
+            ? Read(speed, turns)
+            : new Refusal("cruise", $"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed.", "110 km/h at 2400 rpm");
+
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
 
     public static Parsed<Typed> ReadEngineSpeed(string text) => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then(Turning);

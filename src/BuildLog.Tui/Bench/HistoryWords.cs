@@ -12,7 +12,12 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Swaps as rows, the latest first, with what each changed.</summary>
 public static class HistoryWords
 {
-    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals, UnitSystem units) => new([.. swaps.Reverse().Select(swap => Row(swap, goals, units))]);
+    /// <param name="swaps">From the first to the last.</param>
+    /// <param name="goals">What the owner wants.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="doubts">What is not certain of today.</param>
+    public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals, UnitSystem units, IReadOnlyList<string> doubts)
+        => new([.. swaps.Reverse().Select(swap => Row(swap, goals, units))], doubts);
 
     /// <summary>An engine speed in rev/min, or nothing where it cannot be said.</summary>
     public static string Cruise(Measured? engineSpeed) => engineSpeed is null ? "" : Rounded.Value(engineSpeed, Units.RevolutionPerMinute);

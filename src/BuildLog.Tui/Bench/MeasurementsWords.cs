@@ -20,6 +20,12 @@ public static class MeasurementsWords
         TurnCountSession count => Result(count),
         GearCountSession count => Result(count),
         RollOutSession roll => Result(roll, units),
+        TeethSession teeth => Result(teeth),
+        LoadedRadiusSession radius => Result(radius),
+        BoltCircleSession circle => Result(circle),
+        ShaftAnglesSession angles => Result(angles),
+        WeighbridgeSession weighing => Result(weighing),
+        SpeedometerRunSession run => Result(run),
         _ => throw new ArgumentException($"A {session.Method} has no words yet.", nameof(session)),
     };
 
@@ -30,8 +36,8 @@ public static class MeasurementsWords
             session.Id,
             DayText.InShort(session.Date),
             session.Method,
-            session is GearCountSession { Gear: var gear } ? $"{session.Component.Name}, gear {gear}" : session.Component.Name,
-            Rounded.WithInterval(result.Value, result.Unit),
+            session is GearCountSession { Gear: var gear } ? $"{session.Subject}, gear {gear}" : session.Subject,
+            result.InWords,
             [.. result.Conditions],
             session.Readings,
             [.. result.Says, .. ContradictingSessions.Of(session, all, units)],
@@ -72,6 +78,45 @@ public static class MeasurementsWords
             [session.Loaded ? "carrying the vehicle" : $"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
     }
 
+    private static SessionResult Result(TeethSession session)
+    {
+        var teeth = session.Result();
+        return new(teeth.ToMeasured(), Units.One, session.Component is AxleComponent axle ? [TeethForm.Says(axle, teeth)] : [], [FormattableString.Invariant($"counted {session.Readings.Count} times"), .. Circumstances(session)]);
+    }
+
+    private static SessionResult Result(LoadedRadiusSession session)
+    {
+        var radius = session.Result();
+        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [$"tool good to {session.Tape}", .. Circumstances(session)]);
+    }
+
+    private static SessionResult Result(BoltCircleSession session)
+    {
+        var circle = session.Result();
+        return new(
+            circle, Units.Millimetre, BoltCircleForm.Says(session.Studs, circle),
+            [FormattableString.Invariant($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), $"tool good to {session.Tape}", .. Circumstances(session)]);
+    }
+
+    private static SessionResult Result(ShaftAnglesSession session)
+    {
+        var (front, rear) = session.Result();
+        return new(front.Compound, Units.Degree, PropshaftAnglesForm.Says(front, rear), [.. Circumstances(session)]) { Of = "front joint" };
+    }
+
+    private static SessionResult Result(WeighbridgeSession session)
+    {
+        var weighing = session.Result();
+        var (mass, of) = weighing.Whole is { } whole ? (whole, "") : weighing.Front is { } front ? (front, "front") : (weighing.Rear!, "rear");
+        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [$"plate reads to {session.Step}", .. Circumstances(session)]) { Of = of };
+    }
+
+    private static SessionResult Result(SpeedometerRunSession session)
+    {
+        var run = session.Result();
+        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [$"true distance good to {session.Tape}", $"odometer read to {session.Step}", .. Circumstances(session)]) { Of = "of the truth" };
+    }
+
     private static IEnumerable<string> Circumstances(Session session)
     {
         if (session.Helper.Length > 0) yield return $"with {session.Helper}";
@@ -81,4 +126,13 @@ public static class MeasurementsWords
 }
 
 /// <summary>What a session came to.</summary>
-public sealed record SessionResult(Measured Value, Unit Unit, IReadOnlyList<string> Says, IReadOnlyList<string> Conditions);
+/// <param name="Value">The number, or the first of several.</param>
+/// <param name="Says">What follows from it, and the other numbers.</param>
+/// <param name="Conditions">How it was measured; one short clause each.</param>
+public sealed record SessionResult(Measured Value, Unit Unit, IReadOnlyList<string> Says, IReadOnlyList<string> Conditions)
+{
+    /// <summary>Of what, where the method does not say it.</summary>
+    public string Of { get; init; } = "";
+
+    public string InWords => $"{Rounded.WithInterval(Value, Unit)} {Of}".TrimEnd();
+}

@@ -50,7 +50,7 @@ public sealed record VehicleOnBench
         SpeedsWords.Of(Driveline, Goals, units, speeds),
         MeasurementsWords.Of(Sessions, units),
         GoalWords.Of(Goals, Findings, units),
-        HistoryWords.Of(History, Goals, units));
+        HistoryWords.Of(History, Goals, units, Fitted.Doubts));
 
-    private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration]).Where(fact => fact.Length > 0));
+    private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration, Fitted.Doubts.Count > 0 ? "what is fitted today is not certain, see History" : ""]).Where(fact => fact.Length > 0));
 }

@@ -11,6 +11,7 @@ using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Plans;
+using BuildLog.Tui.Removing;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Vehicles;
@@ -156,12 +157,18 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (view.Fill(SheetForm.For(shop, bench, units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
+    public void Remove(IWorkbenchView view)
+    {
+        if (Chosen(view) is not { } vehicle) return;
+        GoThrough(view, () => new RemoveActs(shop, vehicle, clock.LocalTimeZone).Run(view));
+    }
+
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.
-    private void GoThrough(IWorkbenchView view, Func<string> step)
+    private void GoThrough(IWorkbenchView view, Func<string?> step)
     {
         try
         {
-            ShowAgain(view, step());
+            if (step() is { } said) ShowAgain(view, said);
         }
         catch (RefusedException refused)
         {

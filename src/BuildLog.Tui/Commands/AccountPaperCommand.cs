@@ -48,7 +48,7 @@ internal sealed class AccountPaperCommand : Command
         var made = account(of, VehicleFolder.Read(shop, of), span, size, paper.Printed(edge, parse));
         return SheetFile.IsCsv(path)
             ? paper.Write(parse, path, overwrite => Csv(made, path, overwrite))
-            : paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(made.Paper, file, overwrite));
+            : paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(made.Sheet, file, overwrite));
     }
 
     private static Answer Csv(Account made, string path, bool overwrite)

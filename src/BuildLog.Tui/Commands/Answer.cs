@@ -3,10 +3,15 @@ using System.Text.Json.Nodes;
 namespace BuildLog.Tui.Commands;
 
 /// <summary>What a command has to say, for programs and for people.</summary>
-/// <param name="Json">One object; numbers unrounded, units in the field names.</param>
+/// <param name="ToJson">One object; numbers unrounded, units in the field names.</param>
 /// <param name="Text">Lines for a person; numbers rounded to what their uncertainty supports.</param>
 /// <param name="ExitCode">See <see cref="ExitCodes"/>.</param>
-internal sealed record Answer(JsonObject Json, IReadOnlyList<string> Text, int ExitCode = ExitCodes.Done);
+internal sealed record Answer(Func<JsonObject> ToJson, IReadOnlyList<string> Text, int ExitCode = ExitCodes.Done)
+{
+    public Answer(JsonObject json, IReadOnlyList<string> text, int exitCode = ExitCodes.Done) : this(() => json, text, exitCode) { }
+
+    public JsonObject Json => ToJson();
+}
 
 internal static class ExitCodes
 {

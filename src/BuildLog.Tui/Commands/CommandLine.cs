@@ -6,57 +6,81 @@ namespace BuildLog.Tui.Commands;
 /// <summary>The table of contents: every command there is. Without a command the workbench opens.</summary>
 public static class CommandLine
 {
+    private static readonly IReadOnlyList<Named> Commands =
+    [
+        new("axle", edge => new AxleCommand(edge)),
+        new("gearbox", edge => new GearboxCommand(edge)),
+        new("rollout", edge => new RollOutCommand(edge)),
+        new("tyre", edge => new TyreCommand(edge)),
+        new("speed", edge => new SpeedCommand(edge)),
+        new("vehicles", edge => new VehiclesCommand(edge)),
+        new("parts", edge => new PartsCommand(edge)),
+        new("findings", edge => new FindingsCommand(edge)),
+        new("options", edge => new OptionsCommand(edge)),
+        new("card", edge => new CardCommand(edge)),
+        new("history", edge => new HistoryCommand(edge)),
+        new("sheet", edge => new SheetCommand(edge)),
+        new("paper", edge => new PaperCommand(edge)),
+        new("handover", edge => new HandoverCommand(edge)),
+        new("csv", edge => new CsvCommand(edge)),
+        new("export", edge => new ExportCommand(edge)),
+        new("import", edge => new ImportCommand(edge)),
+        new("backup", edge => new BackupCommand(edge)),
+        new("restore", edge => new RestoreCommand(edge)),
+        new("check-database", edge => new CheckDatabaseCommand(edge)),
+        new("attach", edge => new AttachCommand(edge)),
+        new("attachments", edge => new AttachmentsCommand(edge)),
+        new("find", edge => new FindCommand(edge)),
+        new("changes", edge => new ChangesCommand(edge)),
+        new("undo", UndoCommand.Undo),
+        new("redo", UndoCommand.Redo),
+        new("completion", edge => new CompletionCommand(edge, () => Root(edge))),
+        new("man", edge => new ManCommand(edge, () => Root(edge))),
+    ];
+
     /// <returns>The exit code: see <see cref="ExitCodes"/>.</returns>
-    public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
+    public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock)
     {
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
-        var root = Root(edge);
+        var root = Root(edge, arguments is [var first, ..] && IsCommand(first) ? first : null);
 
         var parse = root.Parse(arguments);
         return parse.Errors.Count == 0
-            ? parse.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false })
+            ? parse.Invoke(new InvocationConfiguration { Output = output, EnableDefaultExceptionHandler = false })
             : edge.Refuse(Usage(parse), null, parse.GetValue(common.Json), ExitCodes.WrongInput);
     }
 
     /// <summary>Every command, ready to be run or read.</summary>
-    internal static RootCommand Root(Edge edge)
+    /// <param name="edge">Where they meet the terminal.</param>
+    /// <param name="alone">The only one to make, where it is clear which is meant: the others, with all their options, take as long as a list.</param>
+    internal static RootCommand Root(Edge edge, string? alone = null)
     {
         var root = new RootCommand("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench.");
         edge.Common.AddTo(root);
-        root.Subcommands.Add(new AxleCommand(edge));
-        root.Subcommands.Add(new GearboxCommand(edge));
-        root.Subcommands.Add(new RollOutCommand(edge));
-        root.Subcommands.Add(new TyreCommand(edge));
-        root.Subcommands.Add(new SpeedCommand(edge));
-        root.Subcommands.Add(new VehiclesCommand(edge));
-        root.Subcommands.Add(new PartsCommand(edge));
-        root.Subcommands.Add(new FindingsCommand(edge));
-        root.Subcommands.Add(new OptionsCommand(edge));
-        root.Subcommands.Add(new CardCommand(edge));
-        root.Subcommands.Add(new HistoryCommand(edge));
-        root.Subcommands.Add(new SheetCommand(edge));
-        root.Subcommands.Add(new PaperCommand(edge));
-        root.Subcommands.Add(new HandoverCommand(edge));
-        root.Subcommands.Add(new CsvCommand(edge));
-        root.Subcommands.Add(new ExportCommand(edge));
-        root.Subcommands.Add(new ImportCommand(edge));
-        root.Subcommands.Add(new BackupCommand(edge));
-        root.Subcommands.Add(new RestoreCommand(edge));
-        root.Subcommands.Add(new CheckDatabaseCommand(edge));
-        root.Subcommands.Add(new AttachCommand(edge));
-        root.Subcommands.Add(new AttachmentsCommand(edge));
-        root.Subcommands.Add(new FindCommand(edge));
-        root.Subcommands.Add(new ChangesCommand(edge));
-        root.Subcommands.Add(UndoCommand.Undo(edge));
-        root.Subcommands.Add(UndoCommand.Redo(edge));
-        root.Subcommands.Add(new CompletionCommand(edge, root));
-        root.Subcommands.Add(new ManCommand(edge, root));
+        foreach (var command in Commands)
+        {
+            if (alone is null || command.Name == alone) root.Subcommands.Add(command.Make(edge));
+        }
+
         root.SetAction(parse => edge.OpenWorkbench(parse));
         HelpWithExamples.AddTo(root);
         return root;
     }
 
+    private static bool IsCommand(string word)
+    {
+        foreach (var command in Commands)
+        {
+            if (command.Name == word) return true;
+        }
+
+        return false;
+    }
+
     private static Refusal Usage(ParseResult parse)
         => new("usage", parse.Errors[0].Message, $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
+
+    /// <summary>A command that is not made before it is wanted.</summary>
+    private sealed record Named(string Name, Func<Edge, Command> Make);
 }

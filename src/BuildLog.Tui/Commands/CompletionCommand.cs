@@ -12,12 +12,12 @@ internal sealed class CompletionCommand : Command
 
     private readonly Argument<string> shell = new("SHELL") { Description = "The shell to write it for.", HelpName = Shells };
 
-    public CompletionCommand(Edge edge, RootCommand root) : base("completion", "Print the script that completes commands and options in a shell.")
+    public CompletionCommand(Edge edge, Func<RootCommand> root) : base("completion", "Print the script that completes commands and options in a shell.")
     {
         Arguments.Add(shell);
         edge.Answers(this, parse =>
         {
-            var script = Script(parse.GetRequiredValue(shell), CommandEntry.Of(root));
+            var script = Script(parse.GetRequiredValue(shell), CommandEntry.Of(root()));
             return new(new JsonObject { ["script"] = string.Join('\n', script) + "\n" }, script);
         });
     }

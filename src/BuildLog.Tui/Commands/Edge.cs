@@ -16,7 +16,11 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Commands;
 
 /// <summary>Where commands meet the terminal: the answer out, every failure as one sentence and an exit code.</summary>
-internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter errors, TimeProvider clock) : IDisposable
+/// <param name="common">The options every command has.</param>
+/// <param name="output">Where answers go.</param>
+/// <param name="errors">Where failures go; opened by the first of them.</param>
+/// <param name="clock">Says which day it is.</param>
+internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWriter> errors, TimeProvider clock) : IDisposable
 {
     // Both fit 80 columns beside what else stands in their lines.
     private const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
@@ -127,7 +131,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     }
 
     /// <summary>Says how far a long work is, beside the answer.</summary>
-    public void SayMeanwhile(string sentence) => errors.WriteLine(TextFit.Printable(sentence));
+    public void SayMeanwhile(string sentence) => errors().WriteLine(TextFit.Printable(sentence));
 
     // A copy that cannot be made is no reason to stop working: it is a sentence, and an entry in the log.
     private string? BackUpForTheDay(ParseResult parse, Shop shop)
@@ -146,18 +150,18 @@ internal sealed class Edge(CommonOptions common, TextWriter output, TextWriter e
     }
 
     private void Warn(string sentence, bool json)
-        => errors.WriteLine(json ? new JsonObject { ["warning"] = new JsonObject { ["message"] = sentence } }.ToJsonString(Readable) : TextFit.Printable(sentence));
+        => errors().WriteLine(json ? new JsonObject { ["warning"] = new JsonObject { ["message"] = sentence } }.ToJsonString(Readable) : TextFit.Printable(sentence));
 
     public int Refuse(Refusal refusal, string? option, bool json, int exitCode)
     {
         if (json)
         {
             var error = new JsonObject { ["code"] = refusal.Code, ["message"] = refusal.Message, ["option"] = option, ["example"] = refusal.Example };
-            errors.WriteLine(new JsonObject { ["error"] = error }.ToJsonString(Readable));
+            errors().WriteLine(new JsonObject { ["error"] = error }.ToJsonString(Readable));
         }
         else
         {
-            errors.WriteLine(TextFit.Printable(option is null ? refusal.Sentence : $"{option}: {refusal.Sentence}"));
+            errors().WriteLine(TextFit.Printable(option is null ? refusal.Sentence : $"{option}: {refusal.Sentence}"));
         }
 
         return exitCode;

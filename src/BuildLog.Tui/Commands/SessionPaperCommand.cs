@@ -14,7 +14,7 @@ internal sealed class SessionPaperCommand : Command
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
     private readonly Option<string?> date = new("--date") { Description = "The day of the session (the latest one, if not said).", HelpName = "DATE" };
-    private readonly Option<string?> method = new("--method") { Description = "Which session of that day, where there are several: turn count, roll-out.", HelpName = "METHOD" };
+    private readonly Option<string?> method = new("--method") { Description = "Which session of that day, where there are several: turn count, roll-out, teeth, weighbridge.", HelpName = "METHOD" };
 
     public SessionPaperCommand(Edge edge) : base("session", "The measurement record of one session: readings, result, what its uncertainty is made of.")
     {
@@ -47,7 +47,7 @@ internal sealed class SessionPaperCommand : Command
         var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => session.Method.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() : ofDay;
         return wanted is [var one]
             ? one
-            : throw Reading.Wrong(method.Name, new Refusal("session", $"That day has these sessions: {string.Join("; ", ofDay.Select(session => $"{session.Method} of {session.Component.Name}"))}. Name the method of one.", ofDay[0].Method));
+            : throw Reading.Wrong(method.Name, new Refusal("session", $"That day has these sessions: {string.Join("; ", ofDay.Select(session => $"{session.Method} of {session.Subject}"))}. Name the method of one.", ofDay[0].Method));
     }
 
     private static string Day(Session session) => DayText.Iso(session.Date);

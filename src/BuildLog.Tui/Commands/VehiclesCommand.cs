@@ -13,20 +13,21 @@ internal sealed class VehiclesCommand : Command
     {
         using var shop = edge.OpenShop(parse);
         var vehicles = shop.Vehicles();
-        var json = new JsonObject
-        {
-            ["vehicles"] = Json.Array(vehicles, vehicle => new JsonObject
-            {
-                ["name"] = vehicle.Name,
-                ["state"] = vehicle.State.InWords(),
-                ["owner"] = vehicle.Owner,
-                ["chassisNumber"] = vehicle.ChassisNumber,
-                ["registration"] = vehicle.Registration,
-                ["uid"] = vehicle.Uid.ToString(),
-            }),
-        };
-        return new(json, vehicles.Count == 0
+        return new(() => ToJson(vehicles), vehicles.Count == 0
             ? [$"No vehicles yet in {shop.Path}. Start the workbench with `buildlog` and add one with n."]
             : [.. vehicles.Select(vehicle => $"{vehicle.Name,-24}  {vehicle.State.InWords(),-12}  {vehicle.Owner}".TrimEnd())]);
     }
+
+    private static JsonObject ToJson(IReadOnlyList<Vehicle> vehicles) => new()
+    {
+        ["vehicles"] = Json.Array(vehicles, vehicle => new JsonObject
+        {
+            ["name"] = vehicle.Name,
+            ["state"] = vehicle.State.InWords(),
+            ["owner"] = vehicle.Owner,
+            ["chassisNumber"] = vehicle.ChassisNumber,
+            ["registration"] = vehicle.Registration,
+            ["uid"] = vehicle.Uid.ToString(),
+        }),
+    };
 }

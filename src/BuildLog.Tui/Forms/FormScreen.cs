@@ -150,6 +150,7 @@ internal sealed class FormScreen : Popup
     private void Save()
     {
         var (done, firstWrong) = state.TrySave();
+        SayMeanwhile(""); // it may have waited for another program
         ShowEcho();
         if (done)
         {
@@ -165,8 +166,10 @@ internal sealed class FormScreen : Popup
     private void ShowEcho()
     {
         var width = InnerWidth - 3;
-        echoLines = [.. state.Echo.Take(8).Select(line => TextLine.Of(line, Tone.Strong))];
-        if (state.FormMessage.Length > 0) echoLines.AddRange(TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash)));
+
+        // What could not be saved comes first: on a small screen the rest may have no room.
+        echoLines = state.FormMessage.Length == 0 ? [] : [.. TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash))];
+        echoLines.AddRange(state.Echo.Take(8).Select(line => TextLine.Of(line, Tone.Strong)));
         echo.Show(echoLines);
         SetNeedsLayout();
         SetNeedsDraw();

@@ -1,7 +1,6 @@
 using System.Globalization;
-using BuildLog.Data;
 using BuildLog.Data.Components;
-using BuildLog.Data.Specs;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
@@ -9,39 +8,37 @@ using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>Asks for chords between studs; the pitch circle they make is noted on the hub or the wheels.</summary>
+/// <summary>Asks for chords between studs, and says which pitch circle they make.</summary>
 public static class BoltCircleForm
 {
-    private const string Example = "67.2 mm";
-
     /// <param name="part">An axle or a set of wheels.</param>
-    /// <param name="save">Stores the part with the edit applied.</param>
-    public static Form For(BoltedComponent part, Action<Action<BoltedComponent>> save) => new()
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="known">The session that is put right.</param>
+    public static Form For(BoltedComponent part, DateOnly today, Action<Action<BoltCircleSession>> save, BoltCircleSession? known = null) => new()
     {
-        Title = $"Bolt circle: {part.Name}",
+        Title = SessionEntries.Title("Bolt circle", part.Name, known),
         HelpPage = "BoltCircle",
-        Cautions = Cautions.AtTheWheel,
-        SetUp = SetUps.BoltCircle,
+        Cautions = known is null ? Cautions.AtTheWheel : [],
+        SetUp = known is null ? SetUps.BoltCircle : [],
         SaveCaption = "Keep",
         Entries =
         [
-            new ChoiceEntry("studs", "Studs", [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))]) { Initial = part.Studs is { } known ? Invariant(known) : "5" },
-            new ChoiceEntry("between", "Between", [new(nameof(Chord.Adjacent), "adjacent studs"), new(nameof(Chord.SkipOne), "skip-one"), new(nameof(Chord.Across), "straight across")])
+            new ChoiceEntry("studs", "Studs", [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))]) { Initial = Invariant(known?.Studs ?? part.Studs ?? 5) },
+            new ChoiceEntry("between", "Between", [.. Enum.GetValues<Chord>().Select(chord => new ChoiceOption(chord.ToString(), InWords(chord)))])
             {
-                Initial = nameof(Chord.SkipOne),
+                Initial = (known?.Between ?? Chord.SkipOne).ToString(),
                 Check = values => Parsed.From(() => BoltCircle.Factor(Studs(values), Between(values))).Refusal?.Sentence,
             },
-            .. ReadingsEntries.For("Chords", Example, "0.2 mm"),
+            .. ReadingsEntries.For("Chords", "67.2 mm", known?.Tape ?? "0.2 mm", known),
+            .. SessionEntries.For(today, known),
         ],
-        Echo = values => Circle(values).Understood(out var circle) ? Says(Studs(values), circle) : [],
-        Save = values => Forms.Checks.Try(() =>
-        {
-            var noted = Noted.Of(Spec.PitchCircle, Rounded.WithInterval(Circle(values).OrRefuse(), Units.Millimetre), Source.Measured);
-            save(edited => (edited.Studs, edited.PitchCircle) = (Studs(values), noted));
-        }),
+        Echo = values => Parsed.From(() => Filled(values, new(part)).Result()).Understood(out var circle) ? Says(Studs(values), circle) : [],
+        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
-    private static IReadOnlyList<string> Says(int studs, Measured circle) =>
+    /// <summary>The circle in both units, and which usual pattern it may be.</summary>
+    public static IReadOnlyList<string> Says(int studs, Measured circle) =>
     [
         $"Bolt circle {Rounded.WithInterval(circle, Units.Millimetre)} (95 %), {Rounded.WithInterval(circle, Units.Inch)}.",
         BoltPatterns.Matching(studs, circle) is { Count: > 0 } known
@@ -49,8 +46,21 @@ public static class BoltCircleForm
             : "No usual pattern lies inside that: measure another pair of studs.",
     ];
 
-    private static Parsed<Measured> Circle(FormValues values)
-        => ReadingsEntries.Mean(values, "chord", Example).Then(chord => Parsed.From(() => BoltCircle.FromChord(chord, Studs(values), Between(values))));
+    /// <summary>Which two studs, for the hand that holds the caliper.</summary>
+    public static string InWords(Chord between) => between switch
+    {
+        Chord.Adjacent => "adjacent studs",
+        Chord.SkipOne => "skip-one",
+        Chord.Across => "straight across",
+        _ => throw new ArgumentOutOfRangeException(nameof(between), between, "No such chord."),
+    };
+
+    private static BoltCircleSession Filled(FormValues values, BoltCircleSession session)
+    {
+        (session.Readings, session.Tape) = ReadingsEntries.Of(values);
+        (session.Studs, session.Between) = (Studs(values), Between(values));
+        return session;
+    }
 
     private static int Studs(FormValues values) => int.TryParse(values["studs"], NumberStyles.None, CultureInfo.InvariantCulture, out var studs) ? studs : 5;
 

@@ -20,6 +20,8 @@ public static class ContradictingSessions
         }
     }
 
+    // What a vehicle weighs, how a shaft lies and how a tyre stands change with the build; what a part is does not.
     private static bool IsOfTheSame(Session session, Session other)
-        => session.ComponentId == other.ComponentId && session.Method == other.Method && (session as GearCountSession)?.Gear == (other as GearCountSession)?.Gear;
+        => session is not (WeighbridgeSession or ShaftAnglesSession or LoadedRadiusSession or SpeedometerRunSession)
+            && session.ComponentId == other.ComponentId && session.Method == other.Method && (session as GearCountSession)?.Gear == (other as GearCountSession)?.Gear;
 }

@@ -1,42 +1,45 @@
-using BuildLog.Data;
 using BuildLog.Data.Components;
-using BuildLog.Data.Specs;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>Asks for the height of the hub's middle over the floor; the mean is noted on the wheels.</summary>
+/// <summary>Asks for the height of the hub's middle over the floor.</summary>
 public static class LoadedRadiusForm
 {
-    private const string Example = "312 mm";
-
-    public static Form For(WheelSetComponent wheels, Action<Action<WheelSetComponent>> save) => new()
+    /// <param name="wheels">The set the vehicle stands on.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="known">The session that is put right.</param>
+    public static Form For(WheelSetComponent wheels, DateOnly today, Action<Action<LoadedRadiusSession>> save, LoadedRadiusSession? known = null) => new()
     {
-        Title = $"Loaded radius: {wheels.Name}",
+        Title = SessionEntries.Title("Loaded radius", wheels.Name, known),
         HelpPage = "LoadedRadius",
-        Cautions = Cautions.AtTheWheel,
-        SetUp = SetUps.LoadedRadius,
+        Cautions = known is null ? Cautions.AtTheWheel : [],
+        SetUp = known is null ? SetUps.LoadedRadius : [],
         SaveCaption = "Keep",
-        Entries = [.. ReadingsEntries.For("Hub over floor", Example, "2 mm")],
-        Echo = values => Mean(values).Understood(out var radius) ? Says(wheels, radius) : [],
-        Save = values => Forms.Checks.Try(() =>
-        {
-            var noted = Noted.Of(Spec.LoadedRadius, Rounded.WithInterval(Mean(values).OrRefuse(), Units.Millimetre), Source.Measured);
-            save(edited => edited.LoadedRadius = noted);
-        }),
+        Entries = [.. ReadingsEntries.For("Hub over floor", "312 mm", known?.Tape ?? "2 mm", known), .. SessionEntries.For(today, known)],
+        Echo = values => Parsed.From(() => Filled(values, new(wheels)).Result()).Understood(out var radius) ? Says(wheels.Size, radius) : [],
+        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
-    private static IReadOnlyList<string> Says(WheelSetComponent wheels, Measured radius)
+    /// <summary>What the radius says of the tyre's squat.</summary>
+    public static IReadOnlyList<string> Says(TyreSize? size, Measured radius)
     {
         var line = $"Loaded radius {Rounded.WithInterval(radius, Units.Millimetre)} (95 %).";
-        if (wheels.Size is not { } size) return [line];
+        if (size is null) return [line];
         var squat = (size.OverallDiameter / 2) - radius.Value;
         return squat > 0
             ? [line, $"The tyre squats {Rounded.Fixed(squat * 1000, 0)} mm under its load. It is not the rolling radius: a roll-out tells the circumference."]
             : [line, $"That is more than half the {size.Designation}'s diameter: look at the readings and the size."];
     }
 
-    private static Parsed<Measured> Mean(FormValues values) => ReadingsEntries.Mean(values, "loaded radius", Example);
+    private static LoadedRadiusSession Filled(FormValues values, LoadedRadiusSession session)
+    {
+        (session.Readings, session.Tape) = ReadingsEntries.Of(values);
+        return session;
+    }
 }

@@ -27,24 +27,24 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         foreach (var axle in new[] { Position.RearAxle, Position.FrontAxle }.Select(fitted.At).OfType<AxleComponent>())
         {
             yield return new($"turn count of {axle.Name}", () => tallies.CountAxle(view, axle.Name, today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)));
-            yield return new($"teeth of {axle.Name}", () => view.Fill(TeethForm.For(axle, edit => shop.Change(axle, edit))));
+            yield return new($"teeth of {axle.Name}", () => view.Fill(TeethForm.For(axle, today, edit => shop.Add(new TeethSession(axle, vehicle), edit))));
         }
 
         if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new($"a gear of {box.Name}", () => CountGear(view, box, vehicle, today));
         foreach (var wheels in new[] { Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<WheelSetComponent>())
         {
             yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
-            yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, edit => shop.Change(wheels, edit))));
+            yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, today, edit => shop.Add(new LoadedRadiusSession(wheels, vehicle), edit))));
         }
 
         foreach (var shaft in new[] { Position.Propshaft, Position.FrontPropshaft }.Select(fitted.At).OfType<PropshaftComponent>().Where(shaft => shaft.Pieces.Count < 2))
-            yield return new($"angles of {shaft.Name}", () => view.Fill(PropshaftAnglesForm.For(shaft, edit => shop.Change(shaft, edit))));
+            yield return new($"angles of {shaft.Name}", () => view.Fill(PropshaftAnglesForm.For(shaft, today, edit => shop.Add(new ShaftAnglesSession(shaft, vehicle), edit))));
         foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<BoltedComponent>())
-            yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, edit => shop.Change(bolted, edit))));
+            yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
 
-        yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, edit => shop.Change(vehicle, edit))));
+        yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit))));
         yield return new("road test", () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
-        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new RoadTest(vehicle), edit))));
+        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
     }
 
     private bool CountGear(IWorkbenchView view, TransmissionComponent box, Vehicle vehicle, DateOnly today)

@@ -1,7 +1,5 @@
-using BuildLog.Data;
 using BuildLog.Data.Components;
-using BuildLog.Data.Specs;
-using BuildLog.Gearing.Measurements;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
@@ -11,41 +9,38 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks how the members of a shaft line lie, and says the joints' angles while it is typed.</summary>
 public static class PropshaftAnglesForm
 {
-    private sealed record Member(string Id, string Caption, string Hint, SpecLine Side, SpecLine Plan);
-
-    private static readonly IReadOnlyList<Member> Members =
+    private static readonly IReadOnlyList<(Member Member, string Caption, string Hint)> Asked =
     [
-        new("output", "Output", "such as 3.5 deg", Spec.OutputSide.Line(), Spec.OutputPlan.Line()),
-        new("shaft", "Shaft", "along the tube, such as 5 deg", SpecSheet.ShaftSide, SpecSheet.ShaftPlan),
-        new("pinion", "Pinion", "such as 3 deg", Spec.PinionSide.Line(), Spec.PinionPlan.Line()),
+        (Member.Output, "Output", "such as 3.5 deg"), (Member.Shaft, "Shaft", "along the tube, such as 5 deg"), (Member.Pinion, "Pinion", "such as 3 deg"),
     ];
 
     /// <param name="shaft">A shaft of one piece.</param>
-    /// <param name="save">Stores it with the edit applied.</param>
-    public static Form For(PropshaftComponent shaft, Action<Action<PropshaftComponent>> save) => new()
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="known">The session that is put right.</param>
+    public static Form For(PropshaftComponent shaft, DateOnly today, Action<Action<ShaftAnglesSession>> save, ShaftAnglesSession? known = null) => new()
     {
-        Title = $"Shaft angles: {shaft.Name}",
+        Title = SessionEntries.Title("Shaft angles", shaft.Name, known),
         HelpPage = "PropshaftAngles",
-        Cautions = Cautions.UnderTheFloor,
-        SetUp = SetUps.PropshaftAngles,
+        Cautions = known is null ? Cautions.UnderTheFloor : [],
+        SetUp = known is null ? SetUps.PropshaftAngles : [],
         SaveCaption = "Keep",
         Entries =
         [
-            .. Members.SelectMany(member => new[]
+            .. Asked.SelectMany(asked => new[]
             {
-                new TextEntry(Side(member), $"{member.Caption}, side") { Hint = $"{member.Hint}; front end high is +", Check = Forms.Checks.Needed(Side(member), member.Side.Read) },
-                new TextEntry(Plan(member), "  from above") { Hint = "front end right is +; empty where it lies along the vehicle", Check = Forms.Checks.IfTyped(Plan(member), member.Plan.Read) },
+                Angle(asked.Member, Seen.Side, $"{asked.Caption}, side", $"{asked.Hint}; front end high is +", known) with { Check = Forms.Checks.Needed(Id(asked.Member, Seen.Side), text => Read(asked.Member, Seen.Side, text)) },
+                Angle(asked.Member, Seen.Above, "  from above", "front end right is +; empty where it lies along the vehicle", known) with { Check = Forms.Checks.IfTyped(Id(asked.Member, Seen.Above), text => Read(asked.Member, Seen.Above, text)) },
             }),
+            .. SessionEntries.For(today, known),
         ],
-        Echo = Says,
-        Save = values => Forms.Checks.Try(() => save(edited => Apply(values, edited))),
+        Echo = values => Parsed.From(() => new Joints(Filled(values, new(shaft)).Result())).Understood(out var joints) ? Says(joints.Of.Front, joints.Of.Rear) : [],
+        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
-    private static IReadOnlyList<string> Says(FormValues values)
+    /// <summary>The joints' angles, and what is left of them together.</summary>
+    public static IReadOnlyList<string> Says(JointAngle front, JointAngle rear)
     {
-        var line = Members.Select(member => new Inclination(KnownAs(values, Side(member), member.Side), KnownAs(values, Plan(member), member.Plan))).ToList();
-        if (JointAngle.Of(line) is not [var front, var rear]) return [];
-
         var (atFront, atRear) = (front.Compound, rear.Compound);
         return
         [
@@ -54,21 +49,24 @@ public static class PropshaftAnglesForm
         ];
     }
 
-    private static Known? KnownAs(FormValues values, string id, SpecLine line)
-        => line.Read(values[id]).Understood(out var typed) ? new Known(typed.ToMeasured(line.Words), Source.Measured) : null;
+    private static TextEntry Angle(Member member, Seen from, string caption, string hint, ShaftAnglesSession? known) => new(Id(member, from), caption) { Initial = Typed(known, member, from), Hint = hint };
 
-    private static void Apply(FormValues values, PropshaftComponent shaft)
+    private static ShaftAnglesSession Filled(FormValues values, ShaftAnglesSession session)
     {
-        var (output, tube, pinion) = (Members[0], Members[1], Members[2]);
-        (shaft.OutputSide, shaft.OutputPlan) = (NotedAs(values, Side(output), output.Side), NotedAs(values, Plan(output), output.Plan));
-        (shaft.PinionSide, shaft.PinionPlan) = (NotedAs(values, Side(pinion), pinion.Side), NotedAs(values, Plan(pinion), pinion.Plan));
-        var piece = shaft.Pieces.Count > 0 ? shaft.Pieces[0] : new StatedPiece();
-        shaft.Pieces = [piece with { Side = NotedAs(values, Side(tube), tube.Side), Plan = NotedAs(values, Plan(tube), tube.Plan) }];
+        session.Readings =
+        [
+            .. Asked.SelectMany(asked => Enum.GetValues<Seen>().Select(from => (Words: AngleReading.Beginning(asked.Member, from), Typed: values[Id(asked.Member, from)])))
+                .Where(each => each.Typed.Length > 0).Select(each => $"{each.Words} {each.Typed}"),
+        ];
+        return session;
     }
 
-    private static Noted? NotedAs(FormValues values, string id, SpecLine line) => values.IsEmpty(id) ? null : Noted.Of(line, values[id], Source.Measured);
+    private static Parsed<AngleReading> Read(Member member, Seen from, string text) => AngleReading.Read($"{AngleReading.Beginning(member, from)} {text}");
 
-    private static string Side(Member member) => $"{member.Id}-side";
+    private static string Typed(ShaftAnglesSession? known, Member member, Seen from)
+        => known?.Readings.FirstOrDefault(text => text.StartsWith(AngleReading.Beginning(member, from), StringComparison.OrdinalIgnoreCase))?[AngleReading.Beginning(member, from).Length..].Trim() ?? "";
 
-    private static string Plan(Member member) => $"{member.Id}-plan";
+    private static string Id(Member member, Seen from) => AngleReading.Beginning(member, from).Replace(' ', '-');
+
+    private sealed record Joints((JointAngle Front, JointAngle Rear) Of);
 }

@@ -1,5 +1,4 @@
-using BuildLog.Gearing.Measurements;
-using BuildLog.Gearing.Quantities;
+using BuildLog.Data.Sessions;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
@@ -10,18 +9,20 @@ internal static class ReadingsEntries
     private const string Readings = "readings";
     private const string Tool = "tool";
 
-    public static IEnumerable<Entry> For(string caption, string example, string tool) =>
+    /// <param name="caption">What is read.</param>
+    /// <param name="example">A reading.</param>
+    /// <param name="tool">How good the usual tool is.</param>
+    /// <param name="known">The session that is put right; null for a new one.</param>
+    public static IEnumerable<Entry> For(string caption, string example, string tool, Session? known) =>
     [
-        new LinesEntry(Readings, caption, 4) { Hint = $"one a line, such as {example}; a bare number is in mm", Check = values => Lengths(values, example).Refusal?.Sentence },
-        new TextEntry(Tool, "Tool good to") { Initial = tool, Hint = "tape 2 mm, caliper 0.1 mm", Check = Forms.Checks.Needed(Tool, ReadLength), Echo = OtherUnits.Of(Tool, ReadLength) },
+        new LinesEntry(Readings, caption, 4)
+        {
+            Initial = SessionEntries.Readings(known),
+            Hint = $"one a line, such as {example}; a bare number is in mm",
+            Check = values => SessionEntries.Lines(values, Readings, LengthReadings.Read, example).Refusal?.Sentence,
+        },
+        new TextEntry(Tool, "Tool good to") { Initial = tool, Hint = "tape 2 mm, caliper 0.1 mm", Check = Forms.Checks.Needed(Tool, LengthReadings.Read), Echo = OtherUnits.Of(Tool, LengthReadings.Read) },
     ];
 
-    /// <summary>Their mean, metres.</summary>
-    public static Parsed<Measured> Mean(FormValues values, string name, string example)
-        => Lengths(values, example).Then(lengths => ReadLength(values[Tool]).Then(tool =>
-            Parsed.From(() => RepeatedReadings.Mean([.. lengths.Select(length => length.Value)], tool.Value, name))));
-
-    private static Parsed<List<Typed>> Lengths(FormValues values, string example) => SessionEntries.Lines(values, Readings, ReadLength, example);
-
-    private static Parsed<Typed> ReadLength(string text) => QuantityText.ReadPlain(text, Kind.Length, Units.Millimetre);
+    public static (IReadOnlyList<string> Readings, string Tool) Of(FormValues values) => (values.Lines(Readings), values[Tool]);
 }

@@ -12,21 +12,27 @@ public sealed class SessionActs(Shop shop, TimeProvider clock, UnitSystem units)
     public string? Correct(IFormHost host, long vehicleId, long sessionId)
     {
         var session = Find(vehicleId, sessionId);
-        return host.Fill(FormFor(session)) ? $"Corrected: the {session.Method} of {session.Component.Name}." : null;
+        return host.Fill(FormFor(session)) ? $"Corrected: the {session.Method} of {session.Subject}." : null;
     }
 
     public string Strike(long vehicleId, long sessionId)
     {
         var session = Find(vehicleId, sessionId);
         shop.Remove(session);
-        return $"Struck: the {session.Method} of {session.Component.Name}. z brings it back.";
+        return $"Struck: the {session.Method} of {session.Subject}. z brings it back.";
     }
 
     private Form FormFor(Session session) => session switch
     {
-        TurnCountSession count => TurnCountForm.For(count.Component.Name, clock.Today(), edit => shop.Change(count, edit), known: count),
-        GearCountSession count => GearCountForm.For(count.Component.Name, count.Gear, clock.Today(), edit => shop.Change(count, edit), known: count),
-        RollOutSession roll => RollOutForm.For((WheelSetComponent)roll.Component, clock.Today(), units, edit => shop.Change(roll, edit), known: roll),
+        TurnCountSession count => TurnCountForm.For(count.Subject, clock.Today(), edit => shop.Change(count, edit), known: count),
+        GearCountSession count => GearCountForm.For(count.Subject, count.Gear, clock.Today(), edit => shop.Change(count, edit), known: count),
+        RollOutSession roll => RollOutForm.For((WheelSetComponent)roll.Component!, clock.Today(), units, edit => shop.Change(roll, edit), known: roll),
+        TeethSession teeth => TeethForm.For((AxleComponent)teeth.Component!, clock.Today(), edit => shop.Change(teeth, edit), teeth),
+        LoadedRadiusSession radius => LoadedRadiusForm.For((WheelSetComponent)radius.Component!, clock.Today(), edit => shop.Change(radius, edit), radius),
+        BoltCircleSession circle => BoltCircleForm.For((BoltedComponent)circle.Component!, clock.Today(), edit => shop.Change(circle, edit), circle),
+        ShaftAnglesSession angles => PropshaftAnglesForm.For((PropshaftComponent)angles.Component!, clock.Today(), edit => shop.Change(angles, edit), angles),
+        WeighbridgeSession weighing => WeighbridgeForm.For(weighing.Vehicle!, clock.Today(), edit => shop.Change(weighing, edit), weighing),
+        SpeedometerRunSession run => SpeedometerRunForm.For(run.Vehicle!, clock.Today(), edit => shop.Change(run, edit), run),
         _ => throw new ArgumentOutOfRangeException(nameof(session), session.Method, "A session that no form corrects."),
     };
 

@@ -17,6 +17,10 @@ internal static class SessionEntries
         new TextEntry("conditions", "Conditions") { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
     ];
 
+    /// <summary>The form's title, for a new session or one that is put right.</summary>
+    public static string Title(string what, string subject, Session? known)
+        => known is null ? $"{what}: {subject}" : $"Correct the {known.Method} {known}: {subject}";
+
     /// <summary>The readings of a session that is put right, one a line.</summary>
     public static string Readings(Session? known) => string.Join('\n', known?.Readings ?? []);
 

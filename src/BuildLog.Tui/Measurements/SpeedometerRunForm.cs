@@ -1,58 +1,43 @@
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Tui.Forms;
-using Drive = BuildLog.Data.RoadTests.RoadTest;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>Asks what the odometer showed over a measured distance; what it reads, and the correction, follow.</summary>
-/// <remarks>The record keeps it as a drive whose defect is the error, until it has sessions of its own for a speedometer.</remarks>
+/// <summary>Asks what the odometer showed over measured distances; what it reads, and the correction, follow.</summary>
 public static class SpeedometerRunForm
 {
-    public static Form For(Vehicle vehicle, DateOnly today, Action<Action<Drive>> save) => new()
+    /// <param name="vehicle">The vehicle driven.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="known">The session that is put right.</param>
+    public static Form For(Vehicle vehicle, DateOnly today, Action<Action<SpeedometerRunSession>> save, SpeedometerRunSession? known = null) => new()
     {
-        Title = $"Speedometer run: {vehicle.Name}",
+        Title = SessionEntries.Title("Speedometer run", vehicle.Name, known),
         HelpPage = "SpeedometerRun",
-        Cautions = Cautions.OnTheRoad,
-        SetUp = SetUps.SpeedometerRun,
+        Cautions = known is null ? Cautions.OnTheRoad : [],
+        SetUp = known is null ? SetUps.SpeedometerRun : [],
         SaveCaption = "Keep",
         Entries =
         [
-            Distance("real", "Measured", "the true distance, such as 10 km or 5 mi"),
-            new TextEntry("realStep", "  good to") { Initial = "10 m", Hint = "posts and satellite 10 m", Check = Forms.Checks.Needed("realStep", Read) },
-            Distance("shown", "Odometer showed", "last less first, such as 10.4 km"),
-            new TextEntry("shownStep", "  read to") { Initial = "0.1 km", Hint = "the smallest step of its drum", Check = Forms.Checks.Needed("shownStep", Read) },
-            new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true, Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
-        ],
-        Echo = values => Run(values).Understood(out var run) ? Says(run) : [],
-        Save = values => Forms.Checks.Try(() =>
-        {
-            var run = Run(values).OrRefuse();
-            save(drive =>
+            new LinesEntry("runs", "Measured: shown", 3)
             {
-                drive.Date = DayText.ReadPast(values["day"], today).OrRefuse();
-                drive.Defects = $"Odometer showed {values["shown"]} over a measured {values["real"]}. {string.Join(" ", Says(run))}";
-            });
-        }),
+                Initial = SessionEntries.Readings(known),
+                Hint = "a run a line, the true distance first, such as 10 km: 10.4 km",
+                Check = values => SessionEntries.Lines(values, "runs", RunReading.Read, "10 km: 10.4 km").Refusal?.Sentence,
+            },
+            new TextEntry("realStep", "True distance to") { Initial = known?.Tape ?? "10 m", Hint = "posts and satellite 10 m", Check = Forms.Checks.Needed("realStep", RunReading.ReadDistance) },
+            new TextEntry("shownStep", "Odometer read to") { Initial = known?.Step ?? "0.1 km", Hint = "the smallest step of its drum", Check = Forms.Checks.Needed("shownStep", RunReading.ReadDistance) },
+            .. SessionEntries.For(today, known),
+        ],
+        Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var run) ? Says(run) : [],
+        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
-    private static TextEntry Distance(string id, string caption, string hint) => new(id, caption) { Hint = hint, Check = Forms.Checks.Needed(id, Read), Echo = OtherUnits.Of(id, Read) };
-
-    private static Parsed<Typed> Read(string text) => QuantityText.ReadPlain(text, Kind.Length);
-
-    // The odometer is read to a step at both ends of the run, the distance is good to its own half-width.
-    private static Parsed<Reading> Run(FormValues values)
-        => Read(values["real"]).Then(real => Read(values["realStep"]).Then(realStep => Read(values["shown"]).Then(shown => Read(values["shownStep"]).Then(shownStep => Parsed.From(() =>
-        {
-            if (!(real.Value > 0 && shown.Value > 0)) throw new RefusedException("distance", "Both distances must be more than zero.", "10 km");
-            return Reading.OdometerObserved(
-                Measured.From(shown.Value, Input.Rectangular("odometer's drum", shownStep.Value, new Evidence("odometer run", _ => "drive a longer measured distance"))),
-                Measured.From(real.Value, Input.Rectangular("measured distance", realStep.Value, new Evidence("measured distance", _ => "use surveyed posts"))));
-        })))));
-
-    private static IReadOnlyList<string> Says(Reading run)
+    /// <summary>What it shows of the truth, and what would set it right.</summary>
+    public static IReadOnlyList<string> Says(Reading run)
     {
         var error = run.OdometerError;
         var way = error.Interval95 is { Low: <= 0, High: >= 0 } ? "right as far as this run can tell" : error.Value > 0 ? "high" : "low";
@@ -61,5 +46,12 @@ public static class SpeedometerRunForm
             $"It shows {Rounded.WithInterval(run.Share, Units.One)} of the truth (95 %): {way}.",
             $"A correction box of {Rounded.WithInterval(run.Correction, Units.One)} would set it right.",
         ];
+    }
+
+    private static SpeedometerRunSession Filled(FormValues values, SpeedometerRunSession session)
+    {
+        session.Readings = values.Lines("runs");
+        (session.Tape, session.Step) = (values["realStep"], values["shownStep"]);
+        return session;
     }
 }

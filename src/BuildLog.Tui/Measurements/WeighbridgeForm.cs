@@ -1,8 +1,7 @@
-using BuildLog.Data;
-using BuildLog.Data.Specs;
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
@@ -10,62 +9,73 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks for three weighings: front, rear and all of it; the third checks the other two.</summary>
 public static class WeighbridgeForm
 {
-    private const string Front = "front";
-    private const string Rear = "rear";
-    private const string Whole = "whole";
     private const string Step = "step";
 
-    public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save) => new()
+    private static readonly IReadOnlyList<(OnThePlate On, string Caption, string Hint)> Asked =
+    [
+        (OnThePlate.Front, "Front axle", "such as 700 kg"), (OnThePlate.Rear, "Rear axle", "such as 750 kg"), (OnThePlate.Whole, "All of it", "such as 1450 kg"),
+    ];
+
+    /// <param name="vehicle">The vehicle, laden as heavily as it will be.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores the session with the edit applied.</param>
+    /// <param name="known">The session that is put right.</param>
+    public static Form For(Vehicle vehicle, DateOnly today, Action<Action<WeighbridgeSession>> save, WeighbridgeSession? known = null) => new()
     {
-        Title = $"Weighbridge: {vehicle.Name}",
+        Title = SessionEntries.Title("Weighbridge", vehicle.Name, known),
         HelpPage = "Weighbridge",
-        Cautions = Cautions.AtTheWheel,
-        SetUp = SetUps.Weighbridge,
+        Cautions = known is null ? Cautions.AtTheWheel : [],
+        SetUp = known is null ? SetUps.Weighbridge : [],
         SaveCaption = "Keep",
         Entries =
         [
-            Mass(Front, "Front axle", Spec.FrontAxleMass, "such as 700 kg"),
-            Mass(Rear, "Rear axle", Spec.RearAxleMass, "such as 750 kg"),
-            Mass(Whole, "All of it", Spec.Mass, "such as 1450 kg"),
-            new TextEntry(Step, "Plate reads to") { Initial = "20 kg", Hint = "the step of its display", Check = Forms.Checks.Needed(Step, ReadStep), Echo = OtherUnits.Of(Step, ReadStep) },
+            .. Asked.Select(asked => new TextEntry(Id(asked.On), asked.Caption)
+            {
+                Initial = Typed(known, asked.On),
+                Hint = asked.Hint,
+                Check = Forms.Checks.Needed(Id(asked.On), text => Read(asked.On, text)),
+                Echo = OtherUnits.Of(Id(asked.On), text => Read(asked.On, text)),
+            }),
+            new TextEntry(Step, "Plate reads to")
+            {
+                Initial = known?.Step ?? "20 kg",
+                Hint = "the step of its display",
+                Check = Forms.Checks.Needed(Step, WeighbridgeSession.ReadStep),
+                Echo = OtherUnits.Of(Step, WeighbridgeSession.ReadStep),
+            },
+            .. SessionEntries.For(today, known),
         ],
-        Echo = Says,
-        Save = values => Forms.Checks.Try(() =>
-        {
-            var (front, rear, whole) = (NotedAs(Spec.FrontAxleMass, values, Front), NotedAs(Spec.RearAxleMass, values, Rear), NotedAs(Spec.Mass, values, Whole));
-            save(edited => (edited.FrontAxleMass, edited.RearAxleMass, edited.Mass) = (front, rear, whole));
-        }),
+        Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) ? Says(weighing) : [],
+        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
-    private static TextEntry Mass(string id, string caption, Spec spec, string hint)
-        => new(id, caption) { Hint = hint, Check = Forms.Checks.Needed(id, spec.Line().Read), Echo = OtherUnits.Of(id, spec.Line().Read) };
-
-    private static IReadOnlyList<string> Says(FormValues values)
+    /// <summary>How the masses lie, and whether the whole confirms the two.</summary>
+    public static IReadOnlyList<string> Says(Weighing weighing)
     {
-        if (!Read(values, Front, Spec.FrontAxleMass, out var front) || !Read(values, Rear, Spec.RearAxleMass, out var rear)) return [];
-        var sum = front.Value + rear.Value;
-        List<string> lines = [$"Front and rear make {Rounded.Fixed(sum, 0)} kg; {Rounded.Fixed(rear.Value / sum * 100, 0)} % of it on the rear axle."];
-        if (!Read(values, Whole, Spec.Mass, out var whole) || !ReadStep(values[Step]).Understood(out var step)) return lines;
-
-        // Three displays, each off by half a step; twice that is for the slope between road and plate.
-        var gap = Math.Abs(whole.Value - sum);
-        lines.Add(gap <= 3 * step.Value
-            ? $"All of it differs by {Rounded.Fixed(gap, 0)} kg, as the display and a level road allow."
-            : $"All of it differs by {Rounded.Fixed(gap, 0)} kg: brakes were on, or plate and road are not level. Weigh again.");
-        return lines;
+        if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return [];
+        string split = $"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.";
+        if (weighing.Gap is not { } gap) return [split];
+        return
+        [
+            split,
+            weighing.Agrees
+                ? $"All of it differs by {Rounded.Fixed(gap, 0)} kg, as the display and a level road allow."
+                : $"All of it differs by {Rounded.Fixed(gap, 0)} kg: brakes were on, or plate and road are not level. Weigh again.",
+        ];
     }
 
-    private static bool Read(FormValues values, string id, Spec spec, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out Typed? typed) => spec.Line().Read(values[id]).Understood(out typed);
-
-    private static Parsed<Typed> ReadStep(string text) => QuantityText.ReadPlain(text, Kind.Mass, Units.Kilogram);
-
-    // A display's step is rectangular, half of it to each side; written as the 95 % half-width that a typed ± means.
-    private static Noted NotedAs(Spec spec, FormValues values, string id)
+    // What is not typed yet is not weighed yet: the lines below the form speak as soon as both axles stand there.
+    private static WeighbridgeSession Filled(FormValues values, WeighbridgeSession session)
     {
-        var typed = spec.Line().Read(values[id]).OrRefuse();
-        if (typed.StandardUncertainty > 0) return Noted.Of(spec, typed.Text, Source.Measured);
-        var evidence = new Evidence(spec.InWords(), _ => "weigh on a finer plate");
-        var weighed = Measured.From(typed.Value, Input.Rectangular(spec.InWords(), ReadStep(values[Step]).OrRefuse().Value / 2, evidence));
-        return Noted.Of(spec, Rounded.WithInterval(weighed, typed.Unit), Source.Measured);
+        session.Readings = [.. Asked.Where(asked => !values.IsEmpty(Id(asked.On))).Select(asked => $"{Id(asked.On)} {values[Id(asked.On)]}")];
+        session.Step = values[Step];
+        return session;
     }
+
+    private static string Typed(WeighbridgeSession? known, OnThePlate on)
+        => known?.Readings.FirstOrDefault(text => text.StartsWith(Id(on), StringComparison.OrdinalIgnoreCase))?[Id(on).Length..].Trim() ?? "";
+
+    private static Parsed<Typed> Read(OnThePlate on, string text) => WeighReading.Read($"{Id(on)} {text}").Then<Typed>(reading => reading.Mass);
+
+    private static string Id(OnThePlate on) => on switch { OnThePlate.Front => "front", OnThePlate.Rear => "rear", _ => "whole" };
 }

@@ -21,19 +21,8 @@ public static class CostsOfVehicle
             [.. Money.Totals(costs.Select(cost => cost.Amount)).Select(total => total.ToString())]);
     }
 
-    public static Account Content(Vehicle vehicle, VehicleFolder folder, AccountSpan span, Paper paper, DateTimeOffset printed) => new(
-        new CostSheet
-        {
-            Id = vehicle.Uid,
-            Created = printed,
-            Paper = paper,
-            PrintedOn = DayText.InWords(printed),
-            About = vehicle.Name,
-            Span = span.InWords(),
-            Costs = Spent(folder, span),
-        },
-        Columns,
-        [.. Lines(folder, span).Select(Cells)]);
+    public static Account Content(Vehicle vehicle, VehicleFolder folder, AccountSpan span, Paper paper, DateTimeOffset printed)
+        => Account.Of(new CostSheet { Id = vehicle.Uid, Created = printed, Costs = Spent(folder, span) }, vehicle, span, paper, Columns, Lines(folder, span).Select(Cells));
 
     private static List<Cost> Lines(VehicleFolder folder, AccountSpan span) => [.. folder.Costs.Where(cost => span.Holds(cost.Date)).Reverse()];
 

@@ -24,19 +24,8 @@ public static class TimeOfVehicle
             WorkTime.InWords(lines.Sum(line => line.Work.Minutes)));
     }
 
-    public static Account Content(Vehicle vehicle, VehicleFolder folder, AccountSpan span, Paper paper, DateTimeOffset printed) => new(
-        new TimeSheet
-        {
-            Id = vehicle.Uid,
-            Created = printed,
-            Paper = paper,
-            PrintedOn = DayText.InWords(printed),
-            About = vehicle.Name,
-            Span = span.InWords(),
-            Work = Work(folder, span),
-        },
-        Columns,
-        [.. Lines(folder, span).Select(Cells)]);
+    public static Account Content(Vehicle vehicle, VehicleFolder folder, AccountSpan span, Paper paper, DateTimeOffset printed)
+        => Account.Of(new TimeSheet { Id = vehicle.Uid, Created = printed, Work = Work(folder, span) }, vehicle, span, paper, Columns, Lines(folder, span).Select(Cells));
 
     private static List<(Job Job, WorkEntry Work)> Lines(VehicleFolder folder, AccountSpan span)
     {

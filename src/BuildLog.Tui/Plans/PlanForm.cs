@@ -8,12 +8,12 @@ namespace BuildLog.Tui.Plans;
 /// <summary>Asks for the name under which changes are kept as a plan.</summary>
 internal static class PlanForm
 {
-    public static Form For(string title, string proposedName, Shop shop, Vehicle vehicle, IReadOnlyList<PlannedChange> changes, DateOnly today) => new()
+    public static Form For(string title, string proposedName, Shop shop, Vehicle vehicle, IReadOnlyList<PlannedChange> changes, DateOnly today, IReadOnlyList<PlannedWish>? wishes = null) => new()
     {
         Title = title,
         HelpPage = "Plans",
         SaveCaption = "Keep",
         Entries = [new TextEntry("name", "Name") { Initial = proposedName, InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
-        Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes })),
+        Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes, Wishes = wishes ?? [] })),
     };
 }

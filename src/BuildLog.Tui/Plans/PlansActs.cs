@@ -36,7 +36,8 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
     public string? TryPlan(long vehicleId, PlanRow row)
     {
-        whatIf.Put(vehicleId, Plan(vehicleId, row).Changes, TriedWishes.None);
+        var plan = Plan(vehicleId, row);
+        whatIf.Put(vehicleId, plan.Changes, new(plan.Wishes));
         return $"On the bench, not stored: {row.Name}. d drops it.";
     }
 
@@ -48,19 +49,11 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             return null;
         }
 
-        if (whatIf.Changes.Count == 0)
-        {
-            view.Say($"A plan keeps parts, and none is tried: {whatIf.Wishes.InWords}. Load is edited with e, goals with g.");
-            return null;
-        }
-
         var vehicle = shop.FindVehicle(vehicleId);
-        var wishes = whatIf.Wishes;
-        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes, wishes), shop, vehicle, whatIf.Changes, Today))) return null;
+        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes, whatIf.Wishes), shop, vehicle, whatIf.Changes, Today, whatIf.Wishes.All))) return null;
 
         whatIf.Clear();
-        var without = wishes.AreNone ? "" : $" A plan keeps parts: {wishes.InWords} is not in it.";
-        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}.{without} The bench shows what is fitted.";
+        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.";
     }
 
     public string? Drop(IWorkbenchView view, long vehicleId)
@@ -110,11 +103,11 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
     private PlanRow Row(VehicleOnBench bench, Plan plan)
     {
-        var lines = new List<string> { InWords(plan.Changes) };
+        var lines = new List<string> { InWords(plan.Changes, new(plan.Wishes)) };
         if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
         try
         {
-            var planned = bench.With(shop, plan.Changes);
+            var planned = Planned(bench, plan);
             var counts = FindingsWords.Count(planned.Findings);
             lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
             return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
@@ -125,10 +118,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         }
     }
 
+    private VehicleOnBench Planned(VehicleOnBench bench, Plan plan) => new TriedWishes(plan.Wishes).On(bench.With(shop, plan.Changes));
+
     // The rule that failed, as a proposal.
     private string Failed(VehicleOnBench bench, Plan plan)
     {
-        var planned = Parsed.From(() => bench.With(shop, plan.Changes));
+        var planned = Parsed.From(() => Planned(bench, plan));
         return planned.Understood(out var whole) && whole.Findings.FirstOrDefault(finding => finding.Verdict == Verdict.Clash) is { } clash ? $"{clash.Title}: {clash.Says}" : "";
     }
 

@@ -2,9 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -30,6 +28,16 @@ internal static class WhatIfForm
         (Position.Tyres, "size such as 205/65R15, or rolling circumference such as 2.05 m"),
     ];
 
+    private static readonly IReadOnlyList<(Wish Wish, string Caption, string Hint)> Wished =
+    [
+        (Wish.Mass, "Mass", "as driven, such as 1600 kg"),
+        (Wish.DragArea, "Drag area", "such as 0.85 m²"),
+        (Wish.Cruise, "Cruise wanted", "such as 110 km/h at 2400 rpm"),
+        (Wish.TopSpeed, "Top speed wanted", "such as 160 km/h"),
+        (Wish.HillStart, "Hill to start on", "such as 25 %"),
+        (Wish.TyreDiameter, "Tyre at most", "diameter, such as 700 mm"),
+    ];
+
     /// <param name="bench">The vehicle as it is.</param>
     /// <param name="shop">The record, asked for parts of the shop that are tried.</param>
     /// <param name="tried">What is tried already.</param>
@@ -48,15 +56,15 @@ internal static class WhatIfForm
                 Hint = $"{asked.Hint}; empty: as it is",
                 Check = values => values.IsEmpty(asked.Position.ToString()) ? null : PlannedDriveline.Read(bench.Driveline, asked.Position, values[asked.Position.ToString()]).Refusal?.Sentence,
             }),
-            new TextEntry("mass", "Mass") { Initial = wished.Mass, Hint = "as driven, such as 1600 kg", Check = Checks.IfTyped("mass", VehicleLoad.ReadMass) },
-            new TextEntry("drag", "Drag area") { Initial = wished.DragArea, Hint = "such as 0.85 m²", Check = Checks.IfTyped("drag", VehicleLoad.ReadDragArea) },
-            new TextEntry("cruise", "Cruise wanted") { Initial = wished.Cruise, Hint = "such as 110 km/h at 2400 rpm", Check = Checks.IfTyped("cruise", TriedWishes.ReadCruise) },
-            new TextEntry("top", "Top speed wanted") { Initial = wished.TopSpeed, Hint = "such as 160 km/h", Check = Checks.IfTyped("top", TopSpeedGoal.Read) },
-            new TextEntry("start", "Hill to start on") { Initial = wished.HillStart, Hint = "such as 25 %", Check = Checks.IfTyped("start", HillStartGoal.Read) },
-            new TextEntry("diameter", "Tyre at most") { Initial = wished.TyreDiameter, Hint = "diameter, such as 700 mm", Check = Checks.IfTyped("diameter", LengthLimit.ReadTyreDiameter) },
+            .. Wished.Select(asked => new TextEntry(asked.Wish.ToString(), asked.Caption)
+            {
+                Initial = wished[asked.Wish] ?? "",
+                Hint = asked.Hint,
+                Check = values => values.IsEmpty(asked.Wish.ToString()) ? null : asked.Wish.Refuses(values[asked.Wish.ToString()])?.Sentence,
+            }),
         ],
-        Echo = values => Parsed.From(() => Wished(values).On(bench.With(shop, Typed(values, tried)))).Understood(out var whole) ? Says(bench, whole) : [],
-        Save = values => Checks.Try(() => put(Typed(values, tried), Wished(values))),
+        Echo = values => Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried)))).Understood(out var whole) ? Says(bench, whole) : [],
+        Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values))),
     };
 
     /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
@@ -65,7 +73,8 @@ internal static class WhatIfForm
 
     private static string Caption(Position position) => string.Concat(position.InWords()[..1].ToUpperInvariant(), position.InWords()[1..]);
 
-    private static TriedWishes Wished(FormValues values) => new(values["mass"], values["drag"], values["cruise"], values["top"], values["start"], values["diameter"]);
+    private static TriedWishes WishedIn(FormValues values)
+        => new([.. Wished.Where(asked => !values.IsEmpty(asked.Wish.ToString())).Select(asked => new PlannedWish(asked.Wish, values[asked.Wish.ToString()]))]);
 
     // A part of the shop that is tried stays where nothing is typed in its place.
     private static List<PlannedChange> Typed(FormValues values, IReadOnlyList<PlannedChange> tried) =>

@@ -170,14 +170,14 @@ public static class SheetOfVehicle
         var who = $"with {session.Helper}";
         return new()
         {
-            What = session.Component.Name,
+            What = session.Subject,
             Date = DayText.InWords(session.Date),
             Method = session.Method,
             Who = session.Helper.Length == 0 ? null : who,
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
-            Result = Rounded.WithInterval(result.Value, result.Unit),
-            ExpandedUncertainty = ExpandedUncertainty(result),
+            Result = result.InWords,
+            ExpandedUncertainty = result.Value.IsExact ? "none: a count that agrees is exact" : ExpandedUncertainty(result),
             Interval95 = Rounded.Ends(result.Value, result.Unit),
         };
     }
@@ -214,10 +214,10 @@ public static class SheetOfVehicle
 
     // What rests on a word or a guess is said, not hidden among the measured numbers.
     private static IEnumerable<string> Assumptions(VehicleOnBench bench)
-        => bench.Fitted.Numbers
+        => bench.Fitted.Doubts.Concat(bench.Fitted.Numbers
             .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
             .GroupBy(number => (number.Position, number.Used.Source))
-            .Select(group => $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}.");
+            .Select(group => $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}."));
 
     /// <summary>Words as the beginning of a sentence.</summary>
     internal static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];

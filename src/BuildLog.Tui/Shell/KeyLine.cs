@@ -6,6 +6,7 @@ namespace BuildLog.Tui.Shell;
 internal sealed class KeyLine : View
 {
     private IReadOnlyList<KeyHint> hints = [];
+    private string meanwhile = "";
 
     public KeyLine()
     {
@@ -17,6 +18,14 @@ internal sealed class KeyLine : View
     public void Show(IReadOnlyList<KeyHint> newHints)
     {
         hints = newHints;
+        SetNeedsDraw();
+    }
+
+    /// <summary>Says something in place of the keys while none of them works; empty when they do again.</summary>
+    public void SayMeanwhile(string text)
+    {
+        if (meanwhile == text) return;
+        meanwhile = text;
         SetNeedsDraw();
     }
 
@@ -50,6 +59,12 @@ internal sealed class KeyLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
+        if (meanwhile.Length > 0)
+        {
+            this.Paint(0, 0, Viewport.Width, TextLine.Of(" " + meanwhile, Tone.Strong));
+            return true;
+        }
+
         var x = Paint(this, 0, Fitting(Viewport.Width));
         if (x < Viewport.Width) this.Paint(x, 0, new string(' ', Viewport.Width - x), Theme.Palette.Bar);
         return true;

@@ -1,7 +1,9 @@
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The swaps of a vehicle, newest first.</summary>
-public sealed record HistoryModel(IReadOnlyList<HistoryRow> Rows);
+/// <param name="Rows">The swaps.</param>
+/// <param name="Doubts">What is not certain of today's driveline, a sentence each.</param>
+public sealed record HistoryModel(IReadOnlyList<HistoryRow> Rows, IReadOnlyList<string>? Doubts = null);
 
 /// <summary>One swap and what it changed.</summary>
 /// <param name="Removed">Null where the position was empty before.</param>

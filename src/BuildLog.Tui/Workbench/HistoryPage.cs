@@ -19,7 +19,7 @@ internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage("History"
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         isEmpty = vehicle.History.Rows.Count == 0;
-        Show([new("date", 11), new("position", 13), new("change"), new("cruise", 20, Right: true, FromWidth: 76)], vehicle.History.Rows, Cells, (row, _) => HistoryText.Of(row), fromTop);
+        Show([new("date", 11), new("position", 13), new("change"), new("cruise", 20, Right: true, FromWidth: 76)], vehicle.History.Rows, Cells, (row, _) => HistoryText.Of(row, vehicle.History.Doubts ?? []), fromTop);
     }
 
     private static TextRun[] Cells(HistoryRow row) =>

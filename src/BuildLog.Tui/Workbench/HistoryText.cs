@@ -15,7 +15,7 @@ internal static class HistoryText
     public static string Cruise(HistoryRow row) =>
         row.CruiseBefore.Length == 0 ? row.CruiseAfter : $"{row.CruiseBefore} → {(row.CruiseAfter.Length > 0 ? row.CruiseAfter : "?")}";
 
-    public static IReadOnlyList<TextLine> Of(HistoryRow row)
+    public static IReadOnlyList<TextLine> Of(HistoryRow row, IReadOnlyList<string> doubts)
     {
         var lines = new List<TextLine>
         {
@@ -28,6 +28,7 @@ internal static class HistoryText
         if (row.Moved.Count > 0) lines.Add(Named("Moved    ", string.Join("; ", row.Moved)));
         if (row.Findings.Length > 0) lines.Add(Named("Findings ", row.Findings));
         if (row.Spent.Length > 0) lines.Add(Named("Spent    ", row.Spent));
+        lines.AddRange(doubts.Select(doubt => TextLine.Of(doubt, Tone.Open)));
         return lines;
     }
 

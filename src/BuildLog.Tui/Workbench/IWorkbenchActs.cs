@@ -51,4 +51,7 @@ public interface IWorkbenchActs
     void EditGoal(IWorkbenchView view);
 
     void WriteSheet(IWorkbenchView view);
+
+    /// <summary>Takes the vehicle, or a part on the shelf, out of the record.</summary>
+    void Remove(IWorkbenchView view);
 }

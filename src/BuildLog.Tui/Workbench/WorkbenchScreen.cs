@@ -155,6 +155,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)) { OfVehicle = true },
             new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)) { OfVehicle = true },
             new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)) { OfVehicle = true },
+            new(Key.Delete, "Remove the vehicle or a part on the shelf, or bring it back", null, () => does.Remove(this)) { OfVehicle = true },
             new((Key)'w', "What now: all vehicles, the most pressing first", null, GoToWhatNow),
             new((Key)'z', "Take the latest change back", null, () => does.Undo(this)),
             new((Key)'y', "Do again what was taken back", null, () => does.Redo(this)),

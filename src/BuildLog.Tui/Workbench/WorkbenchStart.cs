@@ -36,13 +36,15 @@ internal static class WorkbenchStart
             log);
     }
 
-    /// <summary>Says in the status line that a change waits for another program, and goes on waiting for a while.</summary>
+    /// <summary>Says that a change waits for another program, in the box that made it or in the status line, and goes on waiting for a while.</summary>
     /// <remarks>Whoever typed sees it although the change holds the screen's thread; past the longest wait the form stays as typed, with the refusal in it.</remarks>
     internal static bool Wait(IApplication app, WorkbenchScreen screen, OtherWriter other)
     {
-        screen.Say($"{other}");
+        var goesOn = other.Waited < LongestWait;
+        if (app.TopRunnableView is Popup box) box.SayMeanwhile(goesOn ? $"{other}" : "");
+        else screen.Say($"{other}");
         app.LayoutAndDraw(true);
-        return other.Waited < LongestWait;
+        return goesOn;
     }
 
     private static void Say(IApplication app, WorkbenchScreen screen, string? message)

@@ -111,7 +111,7 @@ public sealed class TheLogOfChanges : IDisposable
                 $"{type.ClrType.Name} is part of no record");
             Assert.All(type.GetForeignKeys(), key => Assert.NotNull(key.Properties[0].PropertyInfo));
         });
-        var stored = test.Ask("SELECT group_concat(DISTINCT c.type) FROM sqlite_master t JOIN pragma_table_info(t.name) c WHERE t.type = 'table' AND t.name NOT LIKE 'FindableText%' AND t.name NOT LIKE 'sqlite%'");
+        var stored = test.Ask("SELECT group_concat(DISTINCT c.type) FROM sqlite_master t JOIN pragma_table_info(t.name) c WHERE t.type = 'table' AND t.name NOT LIKE 'FindableTe%' AND t.name NOT LIKE 'sqlite%'");
         Assert.Equal(["INTEGER", "REAL", "TEXT"], $"{stored}".Split(',').Order(StringComparer.Ordinal));
     }
 

@@ -108,7 +108,7 @@ public sealed class TwoPrograms : IDisposable
 
         var first = Assert.IsType<OtherWriter>(told[0]);
         Assert.InRange(first.Waited.TotalSeconds, 2.5, 4.5);
-        Assert.StartsWith($"Another program is writing to {test.Path}. Waiting for it, 3 s so far", $"{first}", StringComparison.Ordinal);
+        Assert.StartsWith($"Waiting, 3 s so far: another program is writing to {test.Path}.", $"{first}", StringComparison.Ordinal);
         Assert.Single(test.Shop.Vehicles());
     }
 

@@ -35,7 +35,7 @@ public sealed class TheSchema : IDisposable
         string[] expected =
         [
             "Attachments", "ChangeSets", "Changes", "Components", "Costs", "Deadlines", "Decisions", "DonorPieces", "Donors", "Findables", "Fitments", "Gears", "Goals", "IdentityNumbers", "Jobs",
-            "Notes", "OdometerChanges", "Offers", "OutsideWorks", "PlannedChanges", "Plans", "Readings", "Retorques", "RoadTests", "Sessions", "ShaftPieces",
+            "Notes", "OdometerChanges", "Offers", "OutsideWorks", "PlannedChanges", "PlannedWishes", "Plans", "Readings", "Retorques", "RoadTests", "Sessions", "ShaftPieces",
             "Specs", "Suppliers", "Traits", "Vehicles", "WantedMustHaves", "WantedParts", "WantedWindows", "WorkEntries", "Workshops",
         ];
         Assert.Equal(expected.Select(table => table + ":1"), tables.Where(table => !table.StartsWith("__EF", StringComparison.Ordinal)));
@@ -78,6 +78,11 @@ public sealed class TheSchema : IDisposable
     [InlineData("INSERT INTO Traits (ComponentId, Trait, Text) VALUES (1, 'BellHousing', ' ')")]
     [InlineData("INSERT INTO Traits (ComponentId, Trait, Text) VALUES (1, 'Turns', 'both ways')")]
     [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, Method, Uid, Version, ReadTo, Align) VALUES ('2026-02-01', '', '', '', 1, 'gear count', 'u1', 0, '0.25', '0.02')")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, VehicleId, Method, Uid, Version, Step) VALUES ('2026-02-01', '', '', '', 1, 1, 'weighbridge', 'u1', 0, '20 kg')")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, Method, Uid, Version, Step) VALUES ('2026-02-01', '', '', '', 'weighbridge', 'u1', 0, '20 kg')")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, VehicleId, Method, Uid, Version) VALUES ('2026-02-01', '', '', '', 1, 'teeth', 'u1', 0)")]
+    [InlineData("INSERT INTO Sessions (Date, Helper, Conditions, Notes, ComponentId, Method, Uid, Version, Tape, \"Between\") VALUES ('2026-02-01', '', '', '', 1, 'bolt circle', 'u1', 0, '1 mm', 'Across')")]
+    [InlineData("INSERT INTO PlannedWishes (PlanId, Wish, Typed) VALUES (1, 'Colour', 'red')")]
     [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal) VALUES (1, 4)")]
     [InlineData("INSERT INTO ShaftPieces (PropshaftId, Ordinal, OuterSi) VALUES (1, 1, 0.076)")]
     [InlineData("INSERT INTO Goals (VehicleId, Kind, Uid, Version, Limited) VALUES (1, 'limit', 'u1', 0, 'Track')")]

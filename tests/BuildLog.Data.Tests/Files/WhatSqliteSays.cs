@@ -15,6 +15,7 @@ public sealed class WhatSqliteSays
     [InlineData(10, 5386, Fault.ReadFailed, "Reading or writing shop.db failed (SQLite 5386). If it lies on a network folder or a stick, copy it to this computer's own disk.")]
     [InlineData(11, 11, Fault.Damaged, "shop.db is damaged. Keep it as it is, and restore the newest copy from its backups folder: buildlog restore FILE.")]
     [InlineData(13, 13, Fault.DiskFull, "The disk that holds shop.db is full. Nothing of the last change was stored; free some space and try again.")]
+    [InlineData(10, 4874, Fault.DiskFull, "The disk that holds shop.db is full. Nothing of the last change was stored; free some space and try again.")]
     [InlineData(14, 14, Fault.CannotOpen, "shop.db cannot be opened: its folder is missing, or you may not read it or create files there. Name another file with --database.")]
     [InlineData(26, 26, Fault.NotADatabase, "shop.db is not a BuildLog record (or it is encrypted). It was not touched; name another file with --database.")]
     [InlineData(1, 1, Fault.Other, "shop.db cannot be used (SQLite 1: what it said). Close other programs that use it and try again.")]

@@ -81,6 +81,21 @@ public sealed class HuntingAPart : IDisposable
         Assert.Equal([new(Position.RearAxle, "", axle.Id), new(Position.Tyres, "235/75R15")], Assert.Single(test.Shop.Plans(vehicle)).Changes);
     }
 
+    [Fact]
+    public void May_end_in_a_plan_of_another_load_and_other_wishes()
+    {
+        var vehicle = test.Vehicle("Brindle");
+        test.Shop.Add(new Plan(vehicle) { Name = "with a trailer", Date = new(2026, 5, 3), Wishes = [new(Wish.Cruise, "90 km/h at 2600 rpm"), new(Wish.Mass, " 2.4 t ")] });
+        test.Reopen();
+        Assert.Equal([new(Wish.Mass, "2.4 t"), new(Wish.Cruise, "90 km/h at 2600 rpm")], Assert.Single(test.Shop.Plans(vehicle)).Wishes);
+
+        Refuses("A plan changes at least one part, the load or a wish.", []);
+        Refuses("The mass is changed twice in one plan; keep two plans.", [new(Wish.Mass, "2 t"), new(Wish.Mass, "3 t")]);
+        Refuses("'90 km/h' is no cruise: a speed, the word at, and an engine speed.", [new(Wish.Cruise, "90 km/h")]);
+        void Refuses(string sentence, IReadOnlyList<PlannedWish> wishes)
+            => Assert.Equal(sentence, Assert.Throws<RefusedException>(() => test.Shop.Add(new Plan(vehicle) { Name = "n", Date = new(2026, 5, 3), Wishes = wishes })).Message);
+    }
+
     private static WantedPart Axle(BuildLog.Data.Vehicles.Vehicle vehicle, string low, string high) => new(vehicle, WantedKind.Axle)
     {
         Title = "longer axle",

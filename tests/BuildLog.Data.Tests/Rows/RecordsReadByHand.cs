@@ -69,7 +69,7 @@ public sealed class RecordsReadByHand : IDisposable
         Same<Component>(parts);
         Same<Fitment>(vehicles.SelectMany(shop.Fitments));
         Same<OdometerChange>(vehicles.SelectMany(shop.OdometerChanges));
-        Same<Session>(parts.SelectMany(shop.Sessions));
+        Same<Session>(vehicles.SelectMany(shop.Sessions).Concat(parts.SelectMany(shop.Sessions)).DistinctBy(session => session.Id));
         Same<GoalEntry>(vehicles.SelectMany(shop.Goals));
         Same<Cost>(vehicles.SelectMany(shop.Costs));
         Same<IdentityNumber>([.. vehicles.SelectMany(shop.Numbers), .. parts.SelectMany(shop.Numbers)]);

@@ -114,6 +114,11 @@ internal sealed class ShopOfEveryKind
             Thread = "M12×1.5",
             Seat = Seat.Cone,
         });
+        Add(new LoadedRadiusSession(wheels, vehicle) { Date = Day, Tape = "1 mm", Readings = ["330 mm", "331"] });
+        Add(new BoltCircleSession(wheels, vehicle) { Date = Day, Studs = 6, Between = Chord.Across, Tape = "0.05 mm", Readings = ["139.7"] });
+        Add(new WeighbridgeSession(vehicle) { Date = Day, Step = "10 kg", Readings = ["front 700 kg", "rear 750 kg", "whole 1450 kg"] });
+        Add(new SpeedometerRunSession(vehicle) { Date = Day, Tape = "20 m", Step = "0.2 km", Readings = ["10 km: 10.4 km"] });
+        Add(new ShaftAnglesSession(Add(new PropshaftComponent { Name = "one piece", Pieces = [Piece()] }), vehicle) { Date = Day, Readings = ["output side 3.5 deg", "shaft side 5 deg", "pinion side 3 deg"] });
         Add(new RollOutSession(wheels, vehicle) { Date = Day, Loaded = true, Tape = "3 mm", Align = "0.02", Pressure = "2.2 bar", Readings = ["1:2280mm"] });
     }
 
@@ -138,6 +143,7 @@ internal sealed class ShopOfEveryKind
             Teeth = new(41, 10),
         }));
         shop.FitSometime(axle, vehicle, Position.RearAxle, LooseDay.Read("spring 2024")!, "71 000", "whines less");
+        Add(new TeethSession(axle, vehicle) { Date = Day, Readings = ["41/10", "41/10"] });
         Add(new TurnCountSession(axle, vehicle) { Date = Day, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
         Add(new OdometerChange(vehicle, OdometerChanged.Reset)
         {
@@ -236,7 +242,7 @@ internal sealed class ShopOfEveryKind
         });
         var axle = Add(new AxleComponent { Name = "van axle" });
         Add(new DonorPiece(donor) { What = "axle", State = PieceState.Taken, Day = LooseDay.Read("May 2024"), ComponentId = axle.Id, Income = Price });
-        Add(new Plan(vehicle) { Name = "longer legs", Date = Day, Changes = [new(Position.RearAxle, "3.08", null), new(Position.Tyres, "", Add(new WheelSetComponent { Name = "tall", SizeText = "235/75R15" }).Id)], State = PlanState.Rejected, Reason = "too slow uphill" });
+        Add(new Plan(vehicle) { Name = "longer legs", Date = Day, Changes = [new(Position.RearAxle, "3.08", null), new(Position.Tyres, "", Add(new WheelSetComponent { Name = "tall", SizeText = "235/75R15" }).Id)], Wishes = [new(Wish.Cruise, "90 km/h at 2600 rpm")], State = PlanState.Rejected, Reason = "too slow uphill" });
         Add(new Deadline(vehicle) { What = "second look", Day = Day, Done = Day.AddDays(1) });
         var decision = Add(new Decision(vehicle) { Date = Day, What = "3.08", Why = "quiet", AgreedBy = "Agnes" });
         Add(new Note(decision) { Date = Day, Title = "asked twice", Body = "on the telephone" });

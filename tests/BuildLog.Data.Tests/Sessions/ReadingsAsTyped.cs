@@ -42,7 +42,7 @@ public sealed class ReadingsAsTyped : IDisposable
         var count = Assert.IsType<TurnCountSession>(Assert.Single(test.Shop.Sessions(axle)));
         Assert.Equal(["10:20 1/2", " 20 : 41½ ", "10:20.25"], count.Readings);
         Assert.Equal(("1/4", ".02", "1.5:1", "Piet", "cold", "n"), (count.ReadTo, count.Align, count.Hub, count.Helper, count.Conditions, count.Notes));
-        Assert.Equal(("a", "Brindle"), (count.Component.Name, count.Vehicle!.Name));
+        Assert.Equal(("a", "Brindle"), (count.Subject, count.Vehicle!.Name));
 
         var rollOut = Assert.IsType<RollOutSession>(Assert.Single(test.Shop.Sessions(tyres)));
         Assert.Equal(["1:2,04m", "2:13 ft 4 1/2 in", "3:6125mm"], rollOut.Readings);
@@ -108,7 +108,7 @@ public sealed class ReadingsAsTyped : IDisposable
         var session = test.Shop.Add(new TurnCountSession(axle) { Date = May3, Wheels = Wheels.OneHeld, Readings = ["10:20", "10:20.5"] });
         var corrected = test.Shop.Change(session, s => s.Readings = ["10:20.5"]);
         Assert.Equal(["10:20.5"], ((TurnCountSession)Assert.Single(test.Shop.Sessions(axle))).Readings);
-        Assert.Equal("a", corrected.Component.Name);
+        Assert.Equal("a", corrected.Subject);
         test.Shop.Remove(corrected);
         Assert.Empty(test.Shop.Sessions(axle));
         Assert.Equal(0L, test.Ask("SELECT count(*) FROM Readings"));

@@ -14,7 +14,7 @@ internal sealed record Said(int ExitCode, string Output, string Errors)
     {
         using var output = new StringWriter();
         using var errors = new StringWriter();
-        var exitCode = CommandLine.Run(arguments, output, errors, TimeProvider.System);
+        var exitCode = CommandLine.Run(arguments, output, () => errors, TimeProvider.System);
         return new(exitCode, output.ToString(), errors.ToString());
     }
 

@@ -4,6 +4,7 @@ using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Tests.Bench;
 using BuildLog.Tui.Tests.Samples;
+using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Fitments;
 
@@ -53,6 +54,22 @@ public sealed class CorrectingTests : IDisposable
         Assert.StartsWith("Cruise    4100", effect[0], StringComparison.Ordinal);
         Assert.Contains("→ 3000", effect[0], StringComparison.Ordinal);
         Assert.StartsWith("Findings  1 clash", effect[1], StringComparison.Ordinal);
+    }
+
+    // Spring goes on for eleven days after the clock's 20 May.
+    [Fact]
+    public void A_day_half_remembered_is_doubted_on_the_bench_and_on_the_sheet()
+    {
+        small.Shop.FitSometime(small.Shop.Add(new Data.Components.AxleComponent { Name = "front axle" }), small.Bittern, Position.FrontAxle, Data.Days.LooseDay.Read("spring 2026")!);
+        acts.ChooseVehicle(view, Bittern);
+
+        var doubt = Assert.Single(view.Model.Chosen!.History.Doubts!);
+        Assert.StartsWith("It is not certain of 20 May 2026: the front axle (front axle) was fitted at a day typed as 'spring 2026'", doubt, StringComparison.Ordinal);
+        Assert.Contains("not certain, see History", view.Model.Chosen.Facts, StringComparison.Ordinal);
+        Assert.Contains(HistoryText.Of(view.Model.Chosen.History.Rows[0], view.Model.Chosen.History.Doubts!), line => line.Text == doubt);
+        var bench = VehicleOnBench.Read(small.Shop, small.Bittern, new(2026, 5, 20));
+        var sheet = Tui.Sheets.SheetOfVehicle.Content(bench, Tui.Sheets.VehicleFolder.Read(small.Shop, small.Bittern), new(BuildLog.Sheet.Content.SheetReader.Buyer), UnitSystem.Metric, DateTimeOffset.UnixEpoch);
+        Assert.Contains(doubt, sheet.Assumptions);
     }
 
     [Fact]

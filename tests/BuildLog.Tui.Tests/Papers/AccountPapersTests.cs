@@ -51,7 +51,7 @@ public sealed class AccountPapersTests : IDisposable
             var brindle = shop.FindVehicle("Brindle");
             var costs = CostsOfVehicle.Content(brindle, VehicleFolder.Read(shop, brindle), new(new(2024, 10, 1), new(2024, 12, 31)), Paper.A4, DateTimeOffset.UnixEpoch);
 
-            var text = string.Join('\n', PaperWriter.Preview(costs.Paper).Lines);
+            var text = string.Join('\n', PaperWriter.Preview(costs.Sheet).Lines);
 
             Assert.Contains("198.60 EUR", text, StringComparison.Ordinal);
             Assert.Contains("1 October 2024 to 31 December 2024", text, StringComparison.Ordinal);

@@ -57,5 +57,7 @@ internal static class Trial
         public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
 
         public void WriteSheet(IWorkbenchView view) => inner.WriteSheet(view);
+
+        public void Remove(IWorkbenchView view) => inner.Remove(view);
     }
 }

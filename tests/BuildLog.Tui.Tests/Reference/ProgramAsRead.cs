@@ -8,7 +8,7 @@ internal static class ProgramAsRead
 {
     public static CommandEntry Entry()
     {
-        using var edge = new Edge(new CommonOptions(), TextWriter.Null, TextWriter.Null, TimeProvider.System);
+        using var edge = new Edge(new CommonOptions(), TextWriter.Null, () => TextWriter.Null, TimeProvider.System);
         return CommandEntry.Of(CommandLine.Root(edge));
     }
 }

@@ -58,6 +58,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public void EditGoal(IWorkbenchView view) => Asked.Add("goal");
 
+    public void Remove(IWorkbenchView view) => Asked.Add("remove");
+
     public void WriteSheet(IWorkbenchView view)
     {
         Asked.Add("sheet");

@@ -1,4 +1,5 @@
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
@@ -40,6 +41,36 @@ public sealed class WorkbenchTroubleTests : IDisposable
             Steps.Press((Key)'q'));
 
         Assert.Contains("InvalidOperationException: The record is on a stick", File.ReadAllText(log.Path), StringComparison.Ordinal);
+    }
+
+    // A change tries for three seconds by itself; then it says that it waits, and past a dozen gives up.
+    [Fact]
+    public void A_change_that_waits_for_another_program_says_so_on_the_screen_and_not_for_ever()
+    {
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        screen.Show(workbench);
+        Assert.True(WorkbenchStart.Wait(screen.App, workbench, new(Path.Combine("shop", "shop.db"), TimeSpan.FromSeconds(3))));
+        Assert.Contains("Waiting, 3 s so far: another program is writing to", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("3 s so far", workbench.Messages[0], StringComparison.Ordinal);
+        Assert.False(WorkbenchStart.Wait(screen.App, workbench, new(Path.Combine("shop", "shop.db"), TimeSpan.FromSeconds(12))));
+    }
+
+    // A form that fills the screen hides the status line, so it says so itself, and has its keys again when the waiting is over.
+    [Fact]
+    public void A_form_that_waits_says_so_in_place_of_its_keys()
+    {
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        screen.Show(workbench);
+        using var form = new FormScreen(Tests.Forms.VehicleForm.With());
+        screen.Show(form);
+        Assert.Contains("Esc leave", screen.Text, StringComparison.Ordinal);
+
+        Assert.True(WorkbenchStart.Wait(screen.App, workbench, new("shop.db", TimeSpan.FromSeconds(3))));
+        Assert.Contains("Waiting, 3 s so far: another program is writing to shop.db", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Esc leave", screen.Text, StringComparison.Ordinal);
+
+        Assert.False(WorkbenchStart.Wait(screen.App, workbench, new("shop.db", TimeSpan.FromSeconds(12))));
+        Assert.Contains("Esc leave", screen.Text, StringComparison.Ordinal);
     }
 
     [Fact]

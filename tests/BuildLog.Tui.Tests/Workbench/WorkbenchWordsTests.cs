@@ -67,11 +67,11 @@ public sealed class WorkbenchWordsTests
         {
             using var shop = ShopFile.Open(path);
             var tansy = shop.FindVehicle("Tansy");
-            var tyres = HistoryWords.Of(shop.History(tansy), shop.GoalsOf(tansy), UnitSystem.Metric).Rows.First(row => row.Position == "tyres");
+            var tyres = HistoryWords.Of(shop.History(tansy), shop.GoalsOf(tansy), UnitSystem.Metric, []).Rows.First(row => row.Position == "tyres");
 
             Assert.Contains(tyres.Moved, moved => moved.StartsWith("the speedometer shows 97", StringComparison.Ordinal) && moved.EndsWith("before", StringComparison.Ordinal));
-            Assert.Contains(HistoryText.Of(tyres), line => line.Text.StartsWith("Moved    the speedometer shows 97", StringComparison.Ordinal));
-            Assert.DoesNotContain(HistoryText.Of(tyres with { Moved = [] }), line => line.Text.StartsWith("Moved", StringComparison.Ordinal));
+            Assert.Contains(HistoryText.Of(tyres, []), line => line.Text.StartsWith("Moved    the speedometer shows 97", StringComparison.Ordinal));
+            Assert.DoesNotContain(HistoryText.Of(tyres with { Moved = [] }, []), line => line.Text.StartsWith("Moved", StringComparison.Ordinal));
         }
         finally
         {

@@ -2,20 +2,21 @@ using BuildLog.Sheet.Content;
 
 namespace BuildLog.Sheet.Papers.Accounts;
 
-/// <summary>The hours of a vehicle or a span of time.</summary>
-public sealed record TimeSheet : PaperContent
+/// <summary>What is drawn up of a vehicle over a span of time.</summary>
+public abstract record AccountContent : PaperContent
 {
     /// <summary>"1 March to 30 April 2026"; null for all of it.</summary>
     public string? Span { get; init; }
+}
 
+/// <summary>The hours of a vehicle.</summary>
+public sealed record TimeSheet : AccountContent
+{
     public WorkDone Work { get; init; } = new([], null);
 }
 
-/// <summary>The money of a vehicle or a span of time.</summary>
-public sealed record CostSheet : PaperContent
+/// <summary>The money of a vehicle.</summary>
+public sealed record CostSheet : AccountContent
 {
-    /// <summary>"1 March to 30 April 2026"; null for all of it.</summary>
-    public string? Span { get; init; }
-
     public MoneySpent Costs { get; init; } = new([], []);
 }

@@ -1,0 +1,51 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Propshafts;
+
+/// <summary>A member of a shaft line whose angle can be read.</summary>
+public enum Member
+{
+    Output,
+    Shaft,
+    Pinion,
+}
+
+/// <summary>From where a member was looked at.</summary>
+public enum Seen
+{
+    /// <summary>From the side, positive where the front end is the higher one.</summary>
+    Side,
+
+    /// <summary>From above, positive where the front end is further to the right.</summary>
+    Above,
+}
+
+/// <summary>One angle read off a shaft line of one piece.</summary>
+/// <param name="Of">Which member.</param>
+/// <param name="From">From where.</param>
+/// <param name="Angle">Radians, with a typed ± if there was one.</param>
+/// <param name="Text">The reading as typed.</param>
+public sealed record AngleReading(Member Of, Seen From, Typed Angle, string Text)
+{
+    private const string Right = "shaft side 5 deg";
+    private const double Steepest = Math.PI / 4;
+
+    /// <summary>Reads <c>output side 3.5 deg</c>, <c>pinion above -1 deg</c>.</summary>
+    public static Parsed<AngleReading> Read(string text)
+    {
+        if (text.Trim().Split((char[]?)null, 3, StringSplitOptions.RemoveEmptyEntries) is not [var member, var view, var angle]
+            || !Enum.TryParse<Member>(member, ignoreCase: true, out var of) || !Enum.IsDefined(of)
+            || !Enum.TryParse<Seen>(view, ignoreCase: true, out var from) || !Enum.IsDefined(from))
+            return new Refusal("angle", $"{Shown.Quoted(text)} is no angle of a shaft line: write output, shaft or pinion, then side or above, then the angle.", Right);
+
+        return QuantityText.Read(angle, Kind.Angle, Units.Degree).Then<AngleReading>(typed => Math.Abs(typed.Value) <= Steepest
+            ? new AngleReading(of, from, typed, text.Trim())
+            : new Refusal("out-of-range", $"{Shown.Quoted(text)}: no member of a shaft line lies steeper than 45 degrees.", Right));
+    }
+
+    /// <summary>How a reading begins: <c>output side</c>.</summary>
+    public static string Beginning(Member member, Seen from)
+        => $"{member switch { Member.Output => "output", Member.Shaft => "shaft", _ => "pinion" }} {(from == Seen.Side ? "side" : "above")}";
+
+    public override string ToString() => Text;
+}

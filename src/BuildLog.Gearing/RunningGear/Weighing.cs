@@ -1,0 +1,65 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.RunningGear;
+
+/// <summary>A vehicle on a weighbridge: each axle, and all of it as a check on the two.</summary>
+/// <remarks>
+/// <code>m front + m rear = m whole</code>
+/// <para>Kilograms. Uncertainty: half the display's step, rectangular, unless a ± was typed; several displays of one thing are averaged.</para>
+/// <para>Right with free brakes on a plate level with its approach. Source: statics; JCGM 100:2008, F.2.2.1.</para>
+/// </remarks>
+public sealed class Weighing
+{
+    private readonly ILookup<OnThePlate, WeighReading> readings;
+    private readonly double step;
+
+    private Weighing(IReadOnlyList<WeighReading> readings, double step) => (this.readings, this.step) = (readings.ToLookup(reading => reading.On), step);
+
+    public Measured? Front => Mean(OnThePlate.Front);
+
+    public Measured? Rear => Mean(OnThePlate.Rear);
+
+    /// <summary>As weighed in one; where that was not done, the sum of both axles.</summary>
+    public Measured? Whole => Mean(OnThePlate.Whole) ?? Sum;
+
+    public Measured? Sum => Front is { } front && Rear is { } rear ? front + rear : null;
+
+    /// <summary>How far the whole is from the sum of the axles; null where one of the three was not weighed.</summary>
+    public double? Gap => Mean(OnThePlate.Whole) is { } whole && Sum is { } sum ? Math.Abs(whole.Value - sum.Value) : null;
+
+    /// <summary>The gap is what three displays and a level road allow: each is off by half a step, twice that is for the slope between road and plate.</summary>
+    public bool Agrees => Gap is null || Gap <= 3 * step;
+
+    /// <param name="readings">At least one.</param>
+    /// <param name="step">The smallest step of the display, kilograms.</param>
+    /// <exception cref="RefusedException">Nothing was weighed, or no display has such a step.</exception>
+    public static Weighing Of(IReadOnlyList<WeighReading> readings, double step)
+    {
+        if (readings.Count == 0) throw new RefusedException("weighing", "Nothing was weighed.", "front 700 kg");
+        if (step is not (> 0 and <= 1000)) throw new RefusedException("step", $"A weighbridge's display goes in steps of more than zero and at most 1000 kg, not {Rounded.Exact(step)}.", "20 kg");
+        return new(readings, step);
+    }
+
+    // One display is alike in all of its readings: the mean of several is no surer than one of them.
+    private Measured? Mean(OnThePlate on)
+    {
+        var masses = readings[on].Select(reading => reading.Mass).ToList();
+        if (masses.Count == 0) return null;
+
+        var name = $"weighing of the {on.InWords()}";
+        if (masses.Find(mass => mass.StandardUncertainty > 0) is { } sure && masses.Count == 1) return sure.ToMeasured(name);
+        return RepeatedReadings.Mean([.. masses.Select(mass => mass.Value)], step / 2, name);
+    }
+}
+
+public static class OnThePlateWords
+{
+    public static string InWords(this OnThePlate on) => on switch
+    {
+        OnThePlate.Front => "front axle",
+        OnThePlate.Rear => "rear axle",
+        OnThePlate.Whole => "whole vehicle",
+        _ => throw new ArgumentOutOfRangeException(nameof(on), on, "Nothing such stands on a plate."),
+    };
+}

@@ -1,0 +1,58 @@
+using BuildLog.Data;
+using BuildLog.Data.Changes;
+using BuildLog.Data.Components;
+using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Removing;
+
+/// <summary>Takes the vehicle on the bench, or a part that lies on the shelf, out of the record, what hangs on it being asked about first; or brings back what was taken out.</summary>
+internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
+{
+    private const string TheVehicle = "vehicle";
+
+    /// <returns>What happened, or null if nothing did.</returns>
+    /// <exception cref="RefusedException">It cannot go, such as a part that was fitted once; the sentence says why and what to do.</exception>
+    public string? Run(IWorkbenchView view)
+    {
+        var shelf = shop.Parts().Where(place => place.Fitment is null).Select(place => place.Component).ToList();
+        var gone = shop.Removals();
+        return view.Choose(
+            "Remove what, or bring it back?",
+            [
+                new(TheVehicle, $"remove the vehicle {vehicle.Name}"),
+                .. shelf.Select(part => new ChoiceOption(IdOf(part), $"remove the {part.Kind} {part.Name}, on the shelf")),
+                .. gone.Select(removal => new ChoiceOption(IdOf(removal), $"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}")),
+            ]) switch
+        {
+            null => null,
+            TheVehicle => IsMeant(view, vehicle.Name, vehicle) ? Removed(vehicle.Name, () => shop.Remove(vehicle, withEverything: true)) : null,
+            var id when gone.FirstOrDefault(removal => IdOf(removal) == id) is { } removal => $"Brought back: {shop.Undo(removal)}.",
+            var id => Remove(view, shelf.First(part => IdOf(part) == id)),
+        };
+    }
+
+    private string? Remove(IWorkbenchView view, Component part)
+        => IsMeant(view, $"{part.Kind} {part.Name}", part) ? Removed($"{part.Kind} {part.Name}", () => shop.Remove(part, withEverything: true)) : null;
+
+    private bool IsMeant(IWorkbenchView view, string name, Kept record)
+    {
+        var with = shop.WhatGoesWith(record);
+        return view.Confirm(new(
+            $"Remove {name}?",
+            $"{(with.Length == 0 ? "Nothing else hangs on it." : $"It takes along {with}.")} z brings all of it back, and so does this key, also after a restart.",
+            "Remove", "Keep"));
+    }
+
+    private static string Removed(string name, Action remove)
+    {
+        remove();
+        return $"Removed: {name}. z brings it back.";
+    }
+
+    private static string IdOf(ChangeSet removal) => FormattableString.Invariant($"change {removal.Id}");
+
+    private static string IdOf(Component part) => FormattableString.Invariant($"part {part.Id}");
+}
