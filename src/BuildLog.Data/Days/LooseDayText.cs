@@ -24,7 +24,8 @@ public static partial class LooseDayText
                 : new Refusal("day", $"'{typed}' is no day, month, season or year that can be placed.", Right);
         }
 
-        if (span.From?.Year < 1900 || span.To?.Year > 2200) return new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
+        // Before 1900 ends in 1899, after 2200 begins in 2201.
+        if (span.From?.Year is < 1900 or > 2201 || span.To?.Year is > 2200 or < 1899) return new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
         return span.From > span.To
             ? new Refusal("day", $"'{typed}' ends before it begins.", "May 2023 to June 2024")
             : new LooseDay(typed, span.From, span.To);
@@ -41,9 +42,9 @@ public static partial class LooseDayText
 
     private static Span? Loosened(string how, Span what) => how switch
     {
-        "BEFORE" => new(null, what.From?.AddDays(-1)),
+        "BEFORE" => new(null, Moved(what.From, -1)),
         "UNTIL" or "BY" => new(null, what.To),
-        "AFTER" => new(what.To?.AddDays(1), null),
+        "AFTER" => new(Moved(what.To, 1), null),
         "SINCE" or "FROM" => new(what.From, null),
         _ => what.Widened(),
     };
@@ -74,19 +75,23 @@ public static partial class LooseDayText
         };
     }
 
+    // No day lies before the first that a calendar holds, or after its last.
+    private static DateOnly? Moved(DateOnly? day, int by)
+        => day is { } known ? DateOnly.FromDayNumber(Math.Clamp(known.DayNumber + by, DateOnly.MinValue.DayNumber, DateOnly.MaxValue.DayNumber)) : null;
+
     private static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
 
     private static readonly string[] Days = ["yyyy-M-d", "d MMMM yyyy", "d MMM yyyy", "d. MMMM yyyy", "MMMM d yyyy", "MMM d yyyy", "MMMM d, yyyy", "MMM d, yyyy"];
 
     private readonly record struct Span(DateOnly? From, DateOnly? To)
     {
-        public static Span Months(DateOnly first, int months) => new(first, first.AddMonths(months).AddDays(-1));
+        public static Span Months(DateOnly first, int months) => first > DateOnly.MaxValue.AddMonths(-months) ? new(first, DateOnly.MaxValue) : new(first, first.AddMonths(months).AddDays(-1));
 
         /// <summary>About a day is within a week of it; about anything longer, within its own length.</summary>
         public Span Widened()
         {
             var by = From is { } from && To is { } to ? Math.Max(7, to.DayNumber - from.DayNumber + 1) : 0;
-            return new(From?.AddDays(-by), To?.AddDays(by));
+            return new(Moved(From, -by), Moved(To, by));
         }
     }
 

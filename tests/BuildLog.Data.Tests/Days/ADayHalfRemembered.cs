@@ -43,6 +43,12 @@ public sealed class ADayHalfRemembered
     [InlineData("winter 2023/25", "'winter 2023/25' is no day, month, season or year that can be placed.")]
     [InlineData("2021 to 2019", "'2021 to 2019' ends before it begins.")]
     [InlineData("1066", "'1066' lies outside 1900 to 2200.")]
+    [InlineData("before 1066", "'before 1066' lies outside 1900 to 2200.")]
+    [InlineData("9999-12", "'9999-12' lies outside 1900 to 2200.")]
+    [InlineData("about December 9999", "'about December 9999' lies outside 1900 to 2200.")]
+    [InlineData("after 9999-12-31", "'after 9999-12-31' lies outside 1900 to 2200.")]
+    [InlineData("before 1 January 0001", "'before 1 January 0001' lies outside 1900 to 2200.")]
+    [InlineData("~1 January 0001", "'~1 January 0001' lies outside 1900 to 2200.")]
     public void Is_refused_where_it_cannot_be_placed(string typed, string sentence)
         => Assert.Equal(sentence, Assert.Throws<RefusedException>(() => LooseDay.Read(typed)).Message);
 

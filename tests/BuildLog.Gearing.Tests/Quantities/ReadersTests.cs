@@ -19,84 +19,15 @@ public sealed class ReadersTests
 {
     private const int Texts = 100_000;
 
-    // Pieces that readers look for, glued in any order, beside any characters at all.
-    private static readonly string[] Pieces =
-    [
-        "planetary ", "kPa", "°C", "75/30", "29/19", "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
-        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "x", "31", "6.00", "G78", "GR", "PR", "\n", "\t", "\u001b[31m",
-        "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
-    ];
-
-    private static readonly Gen<string> AnyText = Gen.Frequency(
-        (6, Gen.Int[0, Pieces.Length - 1].Array[0, 12].Select(picks => string.Concat(picks.Select(pick => Pieces[pick])))),
-        (2, Gen.String[Gen.Char, 0, 40]),
-        (1, Gen.String[Gen.Char["0123456789.,/:' \"-"], 0, 250]));
-
-    public static TheoryData<string> Names => [.. Readers.Keys];
-
-    private static Dictionary<string, Func<string, Refusal?>> Readers { get; } = new()
-    {
-        ["length"] = text => QuantityText.Read(text, Kind.Length).Refusal,
-        ["number"] = text => QuantityText.ReadNumber(text).Refusal,
-        ["share"] = text => QuantityText.Read(text, Kind.Share).Refusal,
-        ["area"] = text => QuantityText.Read(text, Kind.Area).Refusal,
-        ["torque"] = text => QuantityText.Read(text, Kind.Torque).Refusal,
-        ["torque point"] = text => TorquePoint.Read(text).Refusal,
-        ["hill"] = text => HillGoal.Read(text, "100 km/h").Refusal,
-        ["hill start"] = text => HillStartGoal.Read(text).Refusal,
-        ["top speed"] = text => TopSpeedGoal.Read(text).Refusal,
-        ["overall low"] = text => OverallLowGoal.Read(text).Refusal,
-        ["tyre diameter"] = text => LengthLimit.ReadTyreDiameter(text).Refusal,
-        ["tyre width"] = text => LengthLimit.ReadTyreWidth(text).Refusal,
-        ["track"] = text => LengthLimit.ReadTrack(text).Refusal,
-        ["speed of a hill"] = text => HillGoal.Read("5 %", text).Refusal,
-        ["angle"] = text => QuantityText.Read(text, Kind.Angle).Refusal,
-        ["power"] = text => QuantityText.Read(text, Kind.Power).Refusal,
-        ["mass"] = text => VehicleLoad.ReadMass(text).Refusal,
-        ["drag area"] = text => VehicleLoad.ReadDragArea(text).Refusal,
-        ["rolling resistance"] = text => VehicleLoad.ReadRollingResistance(text).Refusal,
-        ["driven share"] = text => VehicleLoad.ReadDrivenShare(text).Refusal,
-        ["altitude"] = text => VehicleLoad.ReadAltitude(text).Refusal,
-        ["engine speed"] = text => CruiseGoal.ReadEngineSpeed(text).Refusal,
-        ["road speed"] = text => CruiseGoal.ReadSpeed(text).Refusal,
-        ["tolerance"] = text => CruiseGoal.Read("110 km/h", "2400", text).Refusal,
-        ["count, one held"] = text => TurnReading.Read(text, Wheels.OneHeld).Refusal,
-        ["count, each"] = text => TurnReading.Read(text, Wheels.Each).Refusal,
-        ["roll"] = text => RollReading.Read(text).Refusal,
-        ["tyre size"] = text => TyreSizeText.Read(text).Refusal,
-        ["count of a gear"] = text => TurnReading.ReadGear(text).Refusal,
-        ["gears in mesh"] = text => GearMesh.Read(text).Refusal,
-        ["gear of two pairs"] = text => TwoStageGear.Read(text).Refusal,
-        ["planetary set"] = text => Planetary.Read(text).Refusal,
-        ["gear train"] = text => GearTrain.Read(text).Refusal,
-        ["count, both alike"] = text => TurnReading.Read(text, Wheels.Together).Refusal,
-        ["tolerance alone"] = text => CruiseGoal.ReadTolerance(text, CruiseGoal.ReadEngineSpeed("2400").OrRefuse()).Refusal,
-        ["pressure"] = text => QuantityText.Read(text, Kind.Pressure).Refusal,
-        ["force"] = text => QuantityText.Read(text, Kind.Force).Refusal,
-        ["ratio of a gear"] = text => RatioRange.Gear.Read(text).Refusal,
-        ["transfer case low"] = text => TransferCaseLow.Read(text).Refusal,
-        ["air of a test"] = text => TestAir.Read(text).Refusal,
-        ["step of a two-speed axle"] = text => TwoSpeedAxle.ReadStep(text).Refusal,
-        ["axle as told"] = text => ToldPart.Axle(text, "axle", null).Refusal,
-        ["overdrive as told"] = text => ToldPart.Overdrive(text, "unit").Refusal,
-        ["gearbox as told"] = text => ToldPart.Gearbox(text, "box", InventedCar.Plain.Transmission).Refusal,
-        ["tyres as told"] = text => ToldPart.Tyres(text, "tyres", null).Refusal,
-        ["length without ±"] = text => QuantityText.ReadPlain(text, Kind.Length).Refusal,
-        ["rotation"] = text => QuantityText.Read(text, Kind.Rotation).Refusal,
-        ["speed"] = text => QuantityText.Read(text, Kind.Speed).Refusal,
-        ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
-        ["teeth"] = text => Teeth.Read(text).Refusal,
-        ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
-        ["quoted ratio with its rounding"] = text => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle").Refusal,
-    };
+    public static TheoryData<string> Names => [.. EveryReader.Refusals.Keys];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void No_text_makes_a_reader_throw_and_every_refusal_is_one_short_line(string name)
-        => AnyText.Sample(
+        => EveryReader.AnyText.Sample(
             text =>
             {
-                if (Readers[name](text) is not { } refusal) return;
+                if (EveryReader.Refusals[name](text) is not { } refusal) return;
 
                 Assert.False(refusal.Sentence.Any(char.IsControl), $"{name}: control characters in the refusal of a text.");
                 Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
@@ -110,7 +41,7 @@ public sealed class ReadersTests
     [Fact]
     public void Every_public_reader_is_among_them()
     {
-        var source = string.Concat(ReadersInThisFile());
+        var source = string.Concat(EveryReader.Source());
         var readers = typeof(QuantityText).Assembly.GetExportedTypes()
             .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
             .Where(method => method.ReturnType is { IsGenericType: true } made && made.GetGenericTypeDefinition() == typeof(Parsed<>))
@@ -119,8 +50,6 @@ public sealed class ReadersTests
 
         Assert.All(readers.Distinct().Where(reader => reader != "RatioRange.Read("), reader => Assert.Contains(reader, source, StringComparison.Ordinal));
     }
-
-    private static string[] ReadersInThisFile([CallerFilePath] string path = "") => File.ReadAllLines(path);
 
     // What is refused is repeated, in whole or the part that stopped the reader; or its number is.
     private static bool NamesThePlace(string message, string text)
@@ -139,7 +68,7 @@ public sealed class ReadersTests
     {
         foreach (var piece in (string[])["1", "1 ", "1/", "(", "-", "205/65R15", ": ", "½"])
         {
-            var refusal = Readers[name](string.Concat(Enumerable.Repeat(piece, 100_000)));
+            var refusal = EveryReader.Refusals[name](string.Concat(Enumerable.Repeat(piece, 100_000)));
 
             Assert.NotNull(refusal);
             Assert.True(refusal.Sentence.Length < 300, $"{name}: {refusal.Sentence.Length} characters of refusal.");
@@ -178,10 +107,10 @@ public sealed class ReadersTests
     {
         foreach (var text in (string[])["", "x", "0", "1000000", "-1", "1:2:3"])
         {
-            if (Readers[name](text) is not { } refusal) continue;
+            if (EveryReader.Refusals[name](text) is not { } refusal) continue;
 
             // The tolerance's example lists three.
-            foreach (var example in refusal.Example.Split(", ")) Assert.Null(Readers[name](example));
+            foreach (var example in refusal.Example.Split(", ")) Assert.Null(EveryReader.Refusals[name](example));
         }
     }
 }

@@ -58,6 +58,9 @@ internal sealed class HeadlessScreen : IDisposable
         return this;
     }
 
+    /// <summary>Lets timers and calls from other threads come due.</summary>
+    public void Advance(TimeSpan by) => time.Advance(by);
+
     public HeadlessScreen Press(params Key[] keys)
     {
         foreach (var key in keys)
@@ -114,8 +117,7 @@ internal sealed class HeadlessScreen : IDisposable
             App.Iteration -= Advance;
         }
 
-        Assert.Equal(steps.Length, next);
-        return this;
+        return next == steps.Length ? this : throw new InvalidOperationException($"It ended after {next} of {steps.Length} steps:\n{Text}");
     }
 
     /// <summary>Where a text stands.</summary>
@@ -127,8 +129,7 @@ internal sealed class HeadlessScreen : IDisposable
             if (x >= 0) return new Point(x, y);
         }
 
-        Assert.Fail($"“{text}” is not on the screen:\n{Text}");
-        return default;
+        throw new InvalidOperationException($"“{text}” is not on the screen:\n{Text}");
     }
 
     public void Dispose() => App.Dispose();
