@@ -24,7 +24,7 @@ internal sealed record TriedWishes(string Mass = "", string DragArea = "", strin
     /// <summary>A cruise goal in one line: <c>110 km/h at 2400 rpm</c>.</summary>
     public static Parsed<CruiseGoal> ReadCruise(string text)
         => text.Split(At, StringSplitOptions.TrimEntries) is [var speed, var turns]
-            ? CruiseGoal.Read(speed, turns)
+            ? CruiseGoal.Read(speed, turns).In(text)
             : new Refusal("cruise", $"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed.", "110 km/h at 2400 rpm");
 
     /// <summary>The vehicle with them, judged again.</summary>
