@@ -20,7 +20,7 @@ public static partial class MoneyText
     {
         var typed = text.Trim();
         if (typed.Length == 0) return new Refusal("money", "An amount of money is missing.", Right);
-        if (typed.Length > LongestText) return new Refusal("money", "That is too long for an amount of money.", Right);
+        if (typed.Length > LongestText) return Refused(typed, "is too long for an amount of money");
 
         var parts = Amount().Match(typed.Replace('\u2212', '-').Replace('\u2019', '\''));
         if (!parts.Success) return Refused(typed, "is no amount of money");
@@ -50,6 +50,8 @@ public static partial class MoneyText
         if (decimals.Length > currency.Decimals || (!isDecimal && behind > 3))
             return Refused(typed, FormattableString.Invariant($"has more decimals than {currency} ({currency.Decimals})"));
 
+        if (!decimals.All(char.IsAsciiDigit)) return Refused(typed, "has a gap in its decimals");
+
         var marks = whole.Where(c => !char.IsAsciiDigit(c)).Distinct().ToList();
         if (marks.Count > 1 || (isDecimal && marks.Contains(digits[last])) || (marks.Count == 1 && !Groups(whole.Split(marks[0]))))
             return Refused(typed, "has marks that part no groups of three digits");
@@ -63,7 +65,7 @@ public static partial class MoneyText
     private static Refusal Refused(string typed, string why) => new("money", $"{Shown.Quoted(typed)} {why}.", Right);
 
     // A dash behind the mark stands for no cents: 45,- and 45.–
-    [GeneratedRegex(@"^(?:(?<minus>-)\s*)?(?:(?<before>[^\d\s.,'+-][^\d\s,'+-]*)\s*(?:(?<minus>-)\s*)?)?(?<number>\d(?:[\d.,'\s]*\d)?)(?:[.,][-–—]+)?(?<after>\s*[^\d\s.,'+-][^\d\s,'+-]*)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?<minus>-)\s*)?(?:(?<before>[^\d\s.,'+-][^\d\s,'+-]*)\s*(?:(?<minus>-)\s*)?)?(?<number>[0-9](?:[0-9.,'\s]*[0-9])?)(?:[.,][-–—]+)?(?<after>\s*[^\d\s.,'+-][^\d\s,'+-]*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();
 
     [GeneratedRegex(@"(?<=\d)\s(?=\d{3}(?!\d))", RegexOptions.CultureInvariant)]

@@ -9,32 +9,34 @@ namespace BuildLog.Data.Days;
 public static partial class LooseDayText
 {
     private const int LongestText = 60;
+    private const int Earliest = 1900;
+    private const int Latest = 2200;
     private const string Right = "spring 2024";
 
     public static Parsed<LooseDay> Read(string text)
     {
         var typed = text.Trim();
-        if (typed.Length is 0 or > LongestText || typed.Any(char.IsControl)) return new Refusal("day", "A day, month, season or year is expected here.", Right);
+        if (typed.Length is 0 or > LongestText || typed.Any(char.IsControl)) return new Refusal("day", "A day, month, season or year is expected here.", Right).In(text);
 
         var read = Whole(Spaces().Replace(typed, " ").Replace('–', '-').ToUpperInvariant());
         if (read is not { } span)
         {
             return Slashes().IsMatch(typed)
-                ? new Refusal("day", $"'{typed}' can be read as day-month or month-day: write the month's name, or year-month-day.", "3 May 2026")
-                : new Refusal("day", $"'{typed}' is no day, month, season or year that can be placed.", Right);
+                ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", "3 May 2026")
+                : new Refusal("day", $"{Shown.Quoted(typed)} is no day, month, season or year that can be placed.", Right);
         }
 
-        // Before 1900 ends in 1899, after 2200 begins in 2201.
-        if (span.From?.Year is < 1900 or > 2201 || span.To?.Year is > 2200 or < 1899) return new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
+        if (span.IsOutside) return new Refusal("day", $"{Shown.Quoted(typed)} lies outside {Earliest} to {Latest}.", Right);
         return span.From > span.To
-            ? new Refusal("day", $"'{typed}' ends before it begins.", "May 2023 to June 2024")
+            ? new Refusal("day", $"{Shown.Quoted(typed)} ends before it begins.", "May 2023 to June 2024")
             : new LooseDay(typed, span.From, span.To);
     }
 
     private static Span? Whole(string text)
     {
         if (text is "UNKNOWN" or "?") return new(null, null);
-        if (Qualified().Match(text) is { Success: true } loose && Whole(loose.Groups["what"].Value) is { } known) return Loosened(loose.Groups["how"].Value, known);
+        if (Qualified().Match(text) is { Success: true } loose && Whole(loose.Groups["what"].Value) is { } known)
+            return known.IsOutside ? known : Loosened(loose.Groups["how"].Value, known);
         if (Between().Match(text) is { Success: true } between && Plain(between.Groups["from"].Value) is { } from && Plain(between.Groups["to"].Value) is { } to)
             return new(from.From, to.To);
         return Plain(text);
@@ -85,7 +87,10 @@ public static partial class LooseDayText
 
     private readonly record struct Span(DateOnly? From, DateOnly? To)
     {
-        public static Span Months(DateOnly first, int months) => first > DateOnly.MaxValue.AddMonths(-months) ? new(first, DateOnly.MaxValue) : new(first, first.AddMonths(months).AddDays(-1));
+        /// <summary>Not to be counted with: the calendar itself ends somewhere. Before 1900 ends in 1899, after 2200 begins in 2201.</summary>
+        public bool IsOutside => From?.Year is < Earliest or > Latest + 1 || To?.Year is > Latest or < Earliest - 1;
+
+        public static Span Months(DateOnly first, int months) => first.Year is < Earliest or > Latest ? new(first, first) : new(first, first.AddMonths(months).AddDays(-1));
 
         /// <summary>About a day is within a week of it; about anything longer, within its own length.</summary>
         public Span Widened()
@@ -101,13 +106,13 @@ public static partial class LooseDayText
     [GeneratedRegex(@"^(?:BETWEEN )?(?<from>.+?) ?(?:-(?=.{4,}$)| TO | AND ) ?(?<to>.+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Between();
 
-    [GeneratedRegex(@"^(?:(?<part>EARLY|MID|LATE|SPRING|SUMMER|AUTUMN|FALL|WINTER)[ -])?(?<year>[12]\d{3})(?:/(?<next>\d{2}|\d{4}))?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?<part>EARLY|MID|LATE|SPRING|SUMMER|AUTUMN|FALL|WINTER)[ -])?(?<year>[12][0-9]{3})(?:/(?<next>[0-9]{2}|[0-9]{4}))?$", RegexOptions.CultureInvariant)]
     private static partial Regex Year();
 
-    [GeneratedRegex(@"^[12]\d{2}0'?S$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[12][0-9]{2}0'?S$", RegexOptions.CultureInvariant)]
     private static partial Regex Decade();
 
-    [GeneratedRegex(@"^\d{1,2}[/.]\d{1,2}[/.]\d{2,4}$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[0-9]{1,2}[/.][0-9]{1,2}[/.][0-9]{2,4}$", RegexOptions.CultureInvariant)]
     private static partial Regex Slashes();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]

@@ -15,7 +15,7 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
         => [.. Numbers(component).Select(number => number with { Position = position })];
 
     /// <summary>The driveline with this part in it.</summary>
-    /// <remarks>The front wheels' own set stands beside the rear one: join that before it.</remarks>
+    /// <remarks>The front wheels' own set stands beside the rear one: join that before it, or it counts as fitted alone.</remarks>
     public Driveline Joined(Driveline chain, Component component, Position position)
     {
         var parts = new FittedParts(Numbers(component), [.. sessions[component.Id]]);
@@ -29,8 +29,10 @@ internal sealed class PartEvidence(IReadOnlyList<Session> sessions)
             PropshaftComponent shaft => chain with { Propshaft = parts.Of(shaft) },
             AxleComponent axle when position == Position.FrontAxle => chain with { FrontAxle = parts.Of(axle) },
             AxleComponent axle => chain with { RearAxle = parts.Of(axle) },
-            WheelSetComponent set when position == Position.FrontTyres => chain with { Tyres = chain.Tyres is { } rear ? rear with { FrontPair = parts.Of(set) } : null },
-            WheelSetComponent set => chain with { Tyres = parts.Of(set) },
+            WheelSetComponent set when position == Position.FrontTyres => chain.Tyres is { } rear
+                ? chain with { Tyres = rear with { FrontPair = parts.Of(set) } }
+                : chain with { LoneFrontTyres = parts.Of(set) },
+            WheelSetComponent set => chain with { Tyres = parts.Of(set), LoneFrontTyres = null },
             SpeedometerComponent meter => chain with { Speedometer = parts.Of(meter) },
             _ => throw new ArgumentOutOfRangeException(nameof(component), component.Kind, "No such part in a driveline."),
         };

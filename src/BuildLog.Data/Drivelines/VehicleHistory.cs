@@ -37,7 +37,7 @@ internal sealed class VehicleHistory
 
     public DrivelineOfDay On(DateOnly day)
     {
-        var fitted = Fitments.Where(fitment => fitment.Holds(day)).OrderBy(fitment => fitment.Position).ToList();
+        var fitted = AlongTheDriveline(fitment => fitment.Holds(day));
         return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
@@ -57,7 +57,7 @@ internal sealed class VehicleHistory
         {
             var removed = Fitments.SingleOrDefault(fitment => fitment.Position == position && fitment.End == when);
             var fitted = Fitments.SingleOrDefault(fitment => fitment.Position == position && fitment.Start == when);
-            var after = Chain([.. Fitments.Where(fitment => fitment.Holds(when))]);
+            var after = Chain(AlongTheDriveline(fitment => fitment.Holds(when)));
             swaps.Add(new()
             {
                 Date = when.Day,
@@ -81,10 +81,13 @@ internal sealed class VehicleHistory
     private static IReadOnlyList<Session> SessionsOn(Snapshot record, Vehicle vehicle, IReadOnlyList<Fitment> fitments)
         => SessionList.Of(record, vehicle, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
 
-    private Driveline Chain(IReadOnlyList<Fitment> fitted)
+    // From engine to tyres, the rear set before the front one, as a chain is joined.
+    private List<Fitment> AlongTheDriveline(Func<Fitment, bool> holds) => [.. Fitments.Where(holds).OrderBy(fitment => fitment.Position)];
+
+    private Driveline Chain(List<Fitment> fitted)
     {
         var chain = new Driveline { DrivesInFront = vehicle.DrivesInFront };
-        foreach (var fitment in fitted.OrderBy(fitment => fitment.Position)) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
+        foreach (var fitment in fitted) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
         return numbers.Moved(chain);
     }
 }

@@ -27,12 +27,12 @@ public static partial class WorkTime
     /// <summary><c>2:30 h</c>.</summary>
     public static string InWords(int minutes) => FormattableString.Invariant($"{minutes / 60}:{minutes % 60:00} h");
 
-    [GeneratedRegex(@"^(?<h>\d{1,3})(?: ?: ?| ?h(?:ours?)? ?)(?<m>[0-5]?\d)(?: ?(?:h|min|m))?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,3})(?: ?: ?| ?h(?:ours?)? ?)(?<m>[0-5]?[0-9])(?: ?(?:h|min|m))?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Clock();
 
-    [GeneratedRegex(@"^(?<m>\d{1,4}) ?(?:min|minutes?|m)\.?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<m>[0-9]{1,4}) ?(?:min|minutes?|m)\.?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Minutes();
 
-    [GeneratedRegex(@"^(?<h>[\d.,/½¼¾ ]+?) ?(?:h|hours?|hrs?)?\.?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<h>[0-9.,/½¼¾ ]+?) ?(?:h|hours?|hrs?)?\.?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Hours();
 }

@@ -11,7 +11,7 @@ public static class TorqueText
 
     /// <summary>The largest of the torques stands for the text in queries.</summary>
     public static Parsed<Typed> Read(string text)
-        => Parsed.From(() => Curve(text, Source.MakersData)).Then<Typed>(curve => new Typed(curve.StrongestPoint.Torque, Units.NewtonMetre, text.Trim()));
+        => Parsed.From(() => Curve(text, Source.MakersData)).In(text).Then<Typed>(curve => new Typed(curve.StrongestPoint.Torque, Units.NewtonMetre, text.Trim()));
 
     /// <exception cref="RefusedException">A point is none, or they make no curve.</exception>
     public static TorqueCurve Curve(string text, Source source)

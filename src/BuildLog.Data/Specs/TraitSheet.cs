@@ -13,8 +13,8 @@ public sealed record TraitLine(string Words, string Example, IReadOnlyList<strin
 
     public Parsed<string> Read(string text)
         => text.Trim() is not { Length: > 0 and <= Longest } words || words.Any(char.IsControl)
-                ? new Refusal("trait", FormattableString.Invariant($"For the {Words} write 1 to {Longest} characters."), Example)
-            : Choices.Count > 0 && !Choices.Contains(words) ? new Refusal("trait", $"'{words}' is no {Words}: it is one of {string.Join(", ", Choices)}.", Example)
+                ? new Refusal("trait", FormattableString.Invariant($"For the {Words} write 1 to {Longest} characters."), Example).In(text)
+            : Choices.Count > 0 && !Choices.Contains(words) ? new Refusal("trait", $"{Shown.Quoted(words)} is no {Words}: it is one of {string.Join(", ", Choices)}.", Example)
             : words;
 }
 

@@ -43,6 +43,7 @@ public static class AllChecks
         new FourWheelMatchCheck(),
         new WheelBoltsCheck(),
         new TrackCheck(),
+        new RearTyresCheck(),
         new RimWidthCheck(),
         new TyreLoadCheck(),
         new TyreSpeedCheck(),

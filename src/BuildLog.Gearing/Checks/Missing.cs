@@ -36,9 +36,13 @@ internal sealed record Missing(string What, Sentence Cure)
         else if (driveline.DrivingAxle.Ratio is null) yield return new($"the {axle} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
     }
 
+    /// <summary>Only the front wheels have tyres.</summary>
+    public static Missing RearTyres => new("only front tyres are fitted", "fit the rear tyres, or fit this set as tyres if all wheels have it");
+
     public static IEnumerable<Missing> Tyres(Driveline driveline)
     {
-        if (driveline.Tyres is null) yield return new("no tyres are fitted", "fit tyres");
+        if (driveline is { Tyres: null, LoneFrontTyres: not null }) yield return RearTyres;
+        else if (driveline.Tyres is null) yield return new("no tyres are fitted", "fit tyres");
         else if (driveline.DrivingTyres!.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
     }
 

@@ -28,6 +28,10 @@ public sealed record Driveline
 
     public TyreSet? Tyres { get; init; }
 
+    /// <summary>A set for the front wheels alone while nothing is known of the rear ones; beside a rear set it is that set's <see cref="TyreSet.FrontPair"/>.</summary>
+    /// <remarks>Nothing is computed with it: the tyres of the other axle may be any.</remarks>
+    public TyreSet? LoneFrontTyres { get; init; }
+
     public Speedometer? Speedometer { get; init; }
 
     /// <summary>What each axle carries; null where it was never asked for.</summary>

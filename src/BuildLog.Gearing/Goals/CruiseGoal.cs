@@ -41,7 +41,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     /// <summary>Reads both in one line: <c>110 km/h at 2400 rpm</c>.</summary>
     public static Parsed<CruiseGoal> ReadLine(string text)
         => text.Split(" at ", StringSplitOptions.TrimEntries) is [var speed, var turns]
-            ? Read(speed, turns)
+            ? Read(speed, turns).In(text)
             : new Refusal("cruise", $"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed.", "110 km/h at 2400 rpm");
 
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);

@@ -16,7 +16,7 @@ public sealed record Option(
     public Measured? CruiseEngineSpeed { get; init; }
 
     /// <summary>In what share of the uncertainty it still fits.</summary>
-    public double Robustness => Options.Robustness.Of(Findings);
+    public double? Robustness => Options.Robustness.Of(Findings);
 
     public int Changes => (int)Score.Changes;
 

@@ -25,6 +25,9 @@ public readonly record struct Parsed<T>
         where TNext : notnull
         => Refusal is null ? next(value!) : Refusal;
 
+    /// <summary>The same with a refusal that names the whole text it is of, see <see cref="Refusal.In"/>.</summary>
+    public Parsed<T> In(string whole) => Refusal is null ? this : Refusal.In(whole);
+
     public static implicit operator Parsed<T>(T value) => new(value, null);
 
     public static implicit operator Parsed<T>(Refusal refusal) => new(default, refusal);

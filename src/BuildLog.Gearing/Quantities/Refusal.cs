@@ -9,9 +9,11 @@ public sealed record Refusal(string Code, string Message, string Example)
     /// <summary>The line a person reads.</summary>
     public string Sentence => Example.Length == 0 ? Message : $"{Message} Example: {Example}";
 
-    /// <summary>The same of a longer text: where a part of it is missing there is nothing to repeat, so the whole says where.</summary>
+    /// <summary>The same of a whole text, which is named where the message itself repeats no piece of it.</summary>
     public Refusal In(string whole)
-        => Code == QuantityText.Empty && Shown.Cut(whole).Length > 0 ? this with { Message = $"{Shown.Quoted(whole)}: {char.ToLowerInvariant(Message[0])}{Message[1..]}" } : this;
+        => Shown.Cut(whole).Length == 0 || Message.StartsWith('\'') || Message.Contains(" '", StringComparison.Ordinal) || Message.Contains("('", StringComparison.Ordinal)
+            ? this
+            : this with { Message = $"{Shown.Quoted(whole)}: {char.ToLowerInvariant(Message[0])}{Message[1..]}" };
 }
 
 /// <summary>Thrown where the impossible is asked for; the message is a sentence for the person at the bench.</summary>

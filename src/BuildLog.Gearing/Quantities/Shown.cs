@@ -7,6 +7,7 @@ namespace BuildLog.Gearing.Quantities;
 public static class Shown
 {
     private const int Longest = 40;
+    private const string Unprintable = "\ufffd"; // so that a text of nothing else is still seen
 
     /// <summary>In quotation marks.</summary>
     public static string Quoted(string text) => $"'{Cut(text)}'";
@@ -18,7 +19,7 @@ public static class Shown
         foreach (var rune in text.Trim().EnumerateRunes())
         {
             if (kept.Length >= Longest) return kept.Append('…').ToString();
-            kept.Append(IsPrintable(rune) ? rune.ToString() : " ");
+            kept.Append(Rune.IsWhiteSpace(rune) ? " " : IsPrintable(rune) ? rune.ToString() : Unprintable);
         }
 
         return kept.ToString();

@@ -38,7 +38,7 @@ public readonly record struct GearMesh
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var driver))
             return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write driven/driver as whole numbers.", Right);
 
-        return Parsed.From(() => new GearMesh(driven, driver));
+        return Parsed.From(() => new GearMesh(driven, driver)).In(text);
     }
 
     public override string ToString() => FormattableString.Invariant($"{Driven}/{Driver}");

@@ -42,7 +42,7 @@ public static class OverdriveUnit
     private static Parsed<QuotedRatio> Named(double share, string text)
     {
         var ratio = 1 - share;
-        if (!RatioRange.Overdrive.Accepts(ratio)) return RatioRange.Overdrive.Refuse(ratio) with { Example = "25 %" };
+        if (!RatioRange.Overdrive.Accepts(ratio)) return RatioRange.Overdrive.Refuse(ratio).In(text) with { Example = "25 %" };
 
         var digits = text.Replace(',', '.').TrimEnd(' ', '%');
         var point = digits.IndexOf('.', StringComparison.Ordinal);

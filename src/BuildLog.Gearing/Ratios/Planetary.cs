@@ -51,7 +51,7 @@ public sealed record Planetary
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var sun))
             return new Refusal("teeth", $"{Shown.Quoted(text)} is no planetary set: write ring/sun as whole numbers.", "62/36");
 
-        return Parsed.From(() => new Planetary(ring, sun));
+        return Parsed.From(() => new Planetary(ring, sun)).In(text);
     }
 
     public override string ToString() => FormattableString.Invariant($"ring {Ring}, sun {Sun}");

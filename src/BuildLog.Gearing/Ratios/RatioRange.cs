@@ -23,10 +23,12 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
     /// <exception cref="RefusedException">The ratio is outside the range.</exception>
     public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
 
-    public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(typed.Value));
+    public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(Shown.Quoted(text)));
 
     public Refusal Refuse(double ratio)
-        => new("out-of-range", FormattableString.Invariant($"A ratio of {ratio:G6} is no {Part} ratio: it lies between {Low} and {High}."), Example);
+        => Refuse(FormattableString.Invariant($"A ratio of {ratio:G6}"));
+
+    private Refusal Refuse(string what) => new("out-of-range", FormattableString.Invariant($"{what} is no {Part} ratio: it lies between {Low} and {High}."), Example);
 
     // The example of any number is an axle's.
     private Parsed<Typed> Number(string text)

@@ -44,7 +44,7 @@ public readonly record struct Teeth
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pinion))
             return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
 
-        return Parsed.From(() => new Teeth(ring, pinion));
+        return Parsed.From(() => new Teeth(ring, pinion)).In(text);
     }
 
     public override string ToString() => FormattableString.Invariant($"{Ring}/{Pinion}");

@@ -35,11 +35,7 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
     public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high.AboveZero("An axle ratio", "6.50"), low / high);
 
     /// <summary>Reads a step: <c>1.39</c>; both printed ratios, low over high, <c>9.04/6.50</c>; or its teeth, ring over sun, <c>planetary 46/18</c>.</summary>
-    public static Parsed<Typed> ReadStep(string text)
-    {
-        var read = Read(text);
-        return read.Refusal is { } refusal ? refusal.In(text) : read;
-    }
+    public static Parsed<Typed> ReadStep(string text) => Read(text).In(text);
 
     private static Parsed<Typed> Read(string text)
         => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch

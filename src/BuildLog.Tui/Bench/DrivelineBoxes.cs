@@ -22,7 +22,7 @@ public static class DrivelineBoxes
         var frontShaft = driveline.FrontPropshaft is { } other ? [Box(Position.FrontPropshaft, other.Name, null, Units.One)] : Array.Empty<DrivelineBox>();
         var rear = Axle(Position.RearAxle, driveline.RearAxle);
         var tyres = Box(Position.Tyres, driveline.Tyres?.Name, driveline.Tyres?.RollingCircumference, units.Length);
-        var frontTyres = driveline.Tyres?.FrontPair is { } pair ? [Box(Position.FrontTyres, pair.Name, pair.RollingCircumference, units.Length)] : Array.Empty<DrivelineBox>();
+        var frontTyres = (driveline.Tyres?.FrontPair ?? driveline.LoneFrontTyres) is { } pair ? [Box(Position.FrontTyres, pair.Name, pair.RollingCircumference, units.Length)] : Array.Empty<DrivelineBox>();
         if (driveline.FrontAxle is null) return new([.. trunk, .. shaft, rear, tyres, .. frontTyres], []);
 
         var front = Axle(Position.FrontAxle, driveline.FrontAxle);

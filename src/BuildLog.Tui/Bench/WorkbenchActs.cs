@@ -107,18 +107,9 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void CountTurns(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        var fitted = shop.DrivelineOn(vehicle, Today);
-        var axles = new[] { Position.RearAxle, Position.FrontAxle }.Where(position => fitted.At(position) is AxleComponent).ToList();
-        if (axles.Count == 0)
-        {
-            view.Say($"{vehicle.Name} has no axle yet: fit one with f, then count it.");
-            return;
-        }
+        var none = $"{vehicle.Name} has no axle yet: fit one with f, then count it.";
+        if (Which<AxleComponent>(view, vehicle, "Count which axle?", none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
 
-        var which = axles.Count == 1 ? axles[0].ToString() : view.Choose("Count which axle?", [.. axles.Select(position => new ChoiceOption(position.ToString(), $"{position.InWords()}: {fitted.At(position)!.Name}"))]);
-        if (!Enum.TryParse<Position>(which, out var chosen)) return;
-
-        var axle = (AxleComponent)fitted.At(chosen)!;
         if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
@@ -126,11 +117,8 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void RollOut(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        if (shop.DrivelineOn(vehicle, Today).At(Position.Tyres) is not WheelSetComponent wheels)
-        {
-            view.Say($"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.");
-            return;
-        }
+        var none = $"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.";
+        if (Which<WheelSetComponent>(view, vehicle, "Roll which tyres?", none, Position.Tyres, Position.FrontTyres) is not { } wheels) return;
 
         if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, $"Kept: the roll-out of {wheels.Name}.");
@@ -161,6 +149,19 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         GoThrough(view, () => new RemoveActs(shop, vehicle, clock.LocalTimeZone).Run(view));
+    }
+
+    // The part that is fitted, asked for where front and rear have their own; null where there is none, which is said, or the question is left.
+    private T? Which<T>(IWorkbenchView view, Vehicle vehicle, string question, string none, params Position[] places)
+        where T : Component
+    {
+        var fitted = shop.DrivelineOn(vehicle, Today);
+        var there = places.Where(place => fitted.At(place) is T).ToList();
+        if (there.Count == 0) view.Say(none);
+        if (there.Count < 2) return there.Select(place => (T)fitted.At(place)!).FirstOrDefault();
+
+        var chosen = view.Choose(question, [.. there.Select(place => new ChoiceOption(place.ToString(), $"{place.InWords()}: {fitted.At(place)!.Name}"))]);
+        return Enum.TryParse<Position>(chosen, out var position) ? (T)fitted.At(position)! : null;
     }
 
     // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.

@@ -41,5 +41,5 @@ internal sealed class AttachCommand : Command
     private static Parsed<AttachmentKind> Kind(string text)
         => Enum.TryParse<AttachmentKind>(text.Trim(), ignoreCase: true, out var kind) && Enum.IsDefined(kind) && text.Any(char.IsLetter)
             ? kind
-            : new Refusal("what", $"'{text}' is no kind of file: photo, receipt, drawing or paper.", "photo");
+            : new Refusal("what", $"{Shown.Quoted(text)} is no kind of file: photo, receipt, drawing or paper.", "photo");
 }

@@ -20,22 +20,13 @@ internal sealed record AxleAnswer(
 
     public Answer Answer() => new(ToJson(), [.. ToText()]);
 
-    private JsonObject ToJson() => new()
+    private JsonObject ToJson()
     {
-        ["ratio"] = Ratio.Value,
-        ["standardUncertainty"] = Ratio.StandardUncertainty,
-        ["degreesOfFreedom"] = Json.DegreesOfFreedom(Ratio),
-        ["interval95"] = Json.Interval95(Ratio, Units.One),
-        ["method"] = Method,
-        ["diffRatio"] = DiffRatio.Value,
-        ["candidates"] = CountWords.CandidatesJson(Candidates),
-        ["notListedProbability"] = NotListed,
-        ["tag"] = Tag is null ? null : new JsonObject { ["ratio"] = Tag.Ratio, ["agrees"] = Tag.Agrees(DiffRatio) },
-        ["suspectReadings"] = CountWords.SuspectsJson(Count),
-        ["needsThirdCount"] = Count?.NeedsThirdCount ?? false,
-        ["turnsToSettle"] = CountWords.TurnsToSettleJson(Count, Candidates),
-        ["low"] = Low is null ? null : new JsonObject { ["ratio"] = Low.Low.Value, ["interval95"] = Json.Interval95(Low.Low, Units.One), ["step"] = Low.Step.Value },
-    };
+        var json = CountWords.ToJson(Ratio, Count, Candidates, NotListed, Tag, Tag?.Agrees(DiffRatio));
+        json["diffRatio"] = DiffRatio.Value;
+        if (Low is not null) json["low"] = new JsonObject { ["ratio"] = Low.Low.Value, ["interval95"] = Json.Interval95(Low.Low, Units.One), ["step"] = Low.Step.Value };
+        return json;
+    }
 
     private IEnumerable<string> ToText()
     {

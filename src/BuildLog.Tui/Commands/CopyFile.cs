@@ -9,7 +9,7 @@ namespace BuildLog.Tui.Commands;
 internal static class CopyFile
 {
     public static Parsed<string> Read(string text)
-        => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : TypedPath.Full(text);
+        => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : TypedPath.Read(text, "shop-backup.db");
 
     public static JsonObject InJson(AttachmentsCopied attachments) => new()
     {

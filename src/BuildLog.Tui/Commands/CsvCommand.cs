@@ -51,7 +51,7 @@ internal sealed class CsvCommand : Command
     }
 
     private static Parsed<ListOf> Which(string text)
-        => Enum.TryParse<ListOf>(text.Trim(), ignoreCase: true, out var what) && Enum.IsDefined(what) ? what : new Refusal("list", $"'{text}' is no list: parts, offers or costs.", "costs");
+        => Enum.TryParse<ListOf>(text.Trim(), ignoreCase: true, out var what) && Enum.IsDefined(what) ? what : new Refusal("list", $"{Shown.Quoted(text)} is no list: parts, offers or costs.", "costs");
 
     private static StreamReader Open(string path)
     {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text.Json.Nodes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
@@ -61,7 +60,7 @@ internal sealed class GearboxCommand : Command
         var count = Reading.Blaming(() => TurnCount.OfGear(readings, how), turns, ("read-to", readTo), ("align", align));
         var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
-        return new(ToJson(count, candidates, quoted), [.. ToText(count, candidates, quoted), .. Keep(edge, parse, texts, how)]);
+        return new(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted), .. Keep(edge, parse, texts, how)]);
     }
 
     private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
@@ -102,24 +101,6 @@ internal sealed class GearboxCommand : Command
         => parse.GetValue(listed) is { } text
             ? [.. text.Split(',').Select(one => Reading.Of(listed.Name, one, RatioRange.Gear.Read).Value)]
             : [];
-
-    // The fields of the axle's answer; what a gear does not have is null.
-    private static JsonObject ToJson(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted) => new()
-    {
-        ["ratio"] = count.Ratio.Value,
-        ["standardUncertainty"] = count.Ratio.StandardUncertainty,
-        ["degreesOfFreedom"] = Json.DegreesOfFreedom(count.Ratio),
-        ["interval95"] = Json.Interval95(count.Ratio, Units.One),
-        ["method"] = "turns",
-        ["diffRatio"] = null,
-        ["candidates"] = CountWords.CandidatesJson(candidates.Ranked),
-        ["notListedProbability"] = candidates.NotListedProbability,
-        ["tag"] = quoted is null ? null : new JsonObject { ["ratio"] = quoted.Ratio, ["agrees"] = quoted.Agrees(count.Ratio) },
-        ["suspectReadings"] = CountWords.SuspectsJson(count),
-        ["needsThirdCount"] = count.NeedsThirdCount,
-        ["turnsToSettle"] = CountWords.TurnsToSettleJson(count, candidates.Ranked),
-        ["low"] = null,
-    };
 
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)
     {

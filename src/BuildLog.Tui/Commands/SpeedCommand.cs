@@ -114,7 +114,7 @@ internal sealed class SpeedCommand : Command
     private static Parsed<Typed> Slip(string text)
         => QuantityText.Read(text, Kind.Share).Then<Typed>(typed => typed.Value is >= 0 and < 0.5
             ? typed
-            : new Refusal("out-of-range", $"'{typed.Text}' is no converter slip: 0 to 50 %.", "3%"));
+            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no converter slip: 0 to 50 %.", "3%"));
 
     private Measured? Circumference(ParseResult parse)
     {
@@ -140,11 +140,11 @@ internal sealed class SpeedCommand : Command
     private static Func<string, Parsed<Typed>> Tyre(double low, double high) => text => QuantityText.Read(text, Kind.Length).Then<Typed>(typed =>
         typed.Value >= low && typed.Value <= high
             ? typed
-            : new Refusal("out-of-range", FormattableString.Invariant($"'{typed.Text}' fits no road tyre: {low} to {high} m."), low < 0.5 ? "27 in" : "2.04m"));
+            : new Refusal("out-of-range", FormattableString.Invariant($"{Shown.Quoted(typed.Text)} fits no road tyre: {low} to {high} m."), low < 0.5 ? "27 in" : "2.04m"));
 
     private static Parsed<Typed> LoadedFactorOf(string text) => QuantityText.Read(text, Kind.Number).Then<Typed>(typed => typed.Value is >= 0.8 and <= 1.1
         ? typed
-        : new Refusal("out-of-range", $"'{typed.Text}' is no loaded factor: 0.8 to 1.1.", "0.971"));
+        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no loaded factor: 0.8 to 1.1.", "0.971"));
 
     private static Refusal LeaveOneOut(IReadOnlyList<Unknown> missing)
     {

@@ -22,18 +22,18 @@ public static class DayText
         if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
         {
             return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
-                ? new Refusal("day", $"'{typed}' can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
-                : new Refusal("day", $"'{typed}' is no date of the calendar.", Right);
+                ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
+                : new Refusal("day", $"{Shown.Quoted(typed)} is no date of the calendar.", Right);
         }
 
-        return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", $"'{typed}' lies outside 1900 to 2200.", Right);
+        return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", $"{Shown.Quoted(typed)} lies outside 1900 to 2200.", Right);
     }
 
     /// <summary>The same of a day that has been: what was measured, fitted or taken off.</summary>
     public static Parsed<DateOnly> ReadPast(string text, DateOnly today)
         => Read(text, today).Then<DateOnly>(day => day <= today
             ? day
-            : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today"));
+            : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today").In(text));
 
     /// <summary>The same where nobody may know it to the day: also <c>spring 2024</c> or <c>about 2019</c>.</summary>
     public static Parsed<LooseDay> ReadLoosePast(string text, DateOnly today)
@@ -41,7 +41,7 @@ public static class DayText
         if (text.Trim().Length == 0 || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
         return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
             ? day
-            : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today"));
+            : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today").In(text));
     }
 
     /// <summary>The day it is where the clock hangs.</summary>

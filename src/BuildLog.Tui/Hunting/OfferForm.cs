@@ -10,10 +10,11 @@ internal static class OfferForm
 {
     /// <param name="bench">The vehicle it would go on.</param>
     /// <param name="wanted">The part that is hunted.</param>
+    /// <param name="bare">The currency of a bare number: the shop's.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores an offer with the edit applied.</param>
     /// <param name="claimed">What is known of it already, such as a count.</param>
-    public static Form For(VehicleOnBench bench, WantedPart wanted, DateOnly today, Action<Action<Offer>> save, string claimed = "") => new()
+    public static Form For(VehicleOnBench bench, WantedPart wanted, Currency bare, DateOnly today, Action<Action<Offer>> save, string claimed = "") => new()
     {
         Title = $"Offer for {wanted.Title}",
         HelpPage = "Wanted",
@@ -21,23 +22,23 @@ internal static class OfferForm
         [
             new TextEntry("what", "What") { Hint = "such as axle from a late pickup, cover off", Check = Checks.Filled("what", "What is offered?") },
             new TextEntry("claimed", "Claimed") { Initial = claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
-            new TextEntry("price", "Price") { Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.Read(text, Currency.Euro)) },
+            new TextEntry("price", "Price") { Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.Read(text, bare)) },
             new TextEntry("place", "Where") { Hint = "advert, yard and row, friend" },
             new TextEntry("contact", "Contact") { Hint = "number, name, when to call" },
             new TextEntry("seen", "Seen") { Initial = "today", Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
             new TextEntry("expires", "Runs out") { Hint = "a date; empty if nobody said", Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
             new TextEntry("notes", "Notes"),
         ],
-        Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values)).InWords],
+        Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
         Save = values => Checks.Try(() => save(offer =>
         {
             (offer.What, offer.Claimed, offer.Place, offer.Contact, offer.Notes) = (values["what"], values["claimed"], values["place"], values["contact"], values["notes"]);
-            offer.Price = Price(values);
+            offer.Price = Price(values, bare);
             offer.Seen = DayText.ReadPast(values["seen"], today).OrRefuse();
             offer.Expires = values.IsEmpty("expires") ? null : DayText.Read(values["expires"], today).OrRefuse();
         })),
     };
 
-    private static Money? Price(FormValues values)
-        => !values.IsEmpty("price") && MoneyText.Read(values["price"], Currency.Euro).Understood(out var money) ? money : null;
+    private static Money? Price(FormValues values, Currency bare)
+        => !values.IsEmpty("price") && MoneyText.Read(values["price"], bare).Understood(out var money) ? money : null;
 }

@@ -1,4 +1,5 @@
 using BuildLog.Data;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Components;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
@@ -24,6 +25,9 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
 
     private DateOnly Today => clock.Today();
 
+    // Of a price without a sign or letters.
+    private Currency Bare => shop.Workshop().Bare;
+
     public WantedModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
@@ -40,13 +44,13 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
             .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
         WantedPart Made() => new(bench.Vehicle, chosen) { Title = $"{chosen.InWords()} for {bench.Vehicle.Name}", Windows = proposed is null ? [] : [proposed] };
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Today, edit => added = shop.Add(Made(), edit))) ? $"Hunted now: {added!.Title}." : null;
+        return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? $"Hunted now: {added!.Title}." : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
-        return view.Fill(WantedForm.For(wanted, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
+        return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
     }
 
     public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row) => Offer(view, Bench(vehicleId), Wanted(vehicleId, row), "");
@@ -119,7 +123,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, Today, edit => kept = shop.Add(new Offer(wanted), edit), claimed)) && kept is not null
+        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), claimed)) && kept is not null
             ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }

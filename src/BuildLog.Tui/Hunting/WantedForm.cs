@@ -11,9 +11,10 @@ internal static class WantedForm
     private const char Colon = ':';
 
     /// <param name="wanted">A new one, or one to be changed.</param>
+    /// <param name="bare">The currency of a bare number: the shop's.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(WantedPart wanted, DateOnly today, Action<Action<WantedPart>> save)
+    public static Form For(WantedPart wanted, Currency bare, DateOnly today, Action<Action<WantedPart>> save)
     {
         var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
         return new()
@@ -27,7 +28,7 @@ internal static class WantedForm
                 new TextEntry("low", "From") { Initial = window.Low, Hint = "empty: open on this side" },
                 new TextEntry("high", "To") { Initial = window.High, Hint = "empty: open on this side" },
                 new LinesEntry("musts", "Must have", 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = "one a line, such as bolt circle: 5 × 114.3", Check = values => Musts(values).Refusal?.Sentence },
-                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.Read(text, Currency.Euro)) },
+                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.Read(text, bare)) },
                 new TextEntry("deadline", "Needed by") { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = "a date, or empty", Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
                 new TextEntry("notes", "Notes") { Initial = wanted.Notes },
             ],
@@ -36,7 +37,7 @@ internal static class WantedForm
                 (edited.Title, edited.Notes) = (values["title"], values["notes"]);
                 edited.Windows = values.IsEmpty("low") && values.IsEmpty("high") ? [] : [new(Enum.Parse<WindowOf>(values["of"]), values["low"], values["high"]), .. wanted.Windows.Skip(1)];
                 edited.MustHaves = Musts(values).OrRefuse();
-                edited.Most = values.IsEmpty("most") ? null : MoneyText.Read(values["most"], Currency.Euro).OrRefuse();
+                edited.Most = values.IsEmpty("most") ? null : MoneyText.Read(values["most"], bare).OrRefuse();
                 edited.Deadline = values.IsEmpty("deadline") ? null : DayText.Read(values["deadline"], today).OrRefuse();
             })),
         };

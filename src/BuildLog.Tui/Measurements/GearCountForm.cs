@@ -28,7 +28,7 @@ public static class GearCountForm
                 Hint = "one a line, output:input, such as 10:30.1",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "an input turn", known?.Align),
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "an input turn", "Mark off by", known?.Align),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? GearCountWords.Live(count) : [],

@@ -25,10 +25,14 @@ internal static class SessionEntries
     public static string Readings(Session? known) => string.Join('\n', known?.Readings ?? []);
 
     /// <summary>How finely the two ends of a count were read.</summary>
-    public static IEnumerable<Entry> Precision(string? readTo, string turn, string? align = null) =>
+    /// <param name="readTo">As typed before; null for what is usual.</param>
+    /// <param name="turn">What is turned to count, such as <c>a propshaft turn</c>.</param>
+    /// <param name="mark">What is set by its mark, as the entry is labelled.</param>
+    /// <param name="align">As typed before; null for what is usual.</param>
+    public static IEnumerable<Entry> Precision(string? readTo, string turn, string mark, string? align) =>
     [
         new TextEntry("readTo", "Read to") { Initial = readTo ?? "0.25", Hint = $"smallest part of {turn}, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-        new TextEntry("align", "Mark off by") { Initial = align ?? "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
     ];
 
     public static Parsed<CountPrecision> PrecisionOf(FormValues values)

@@ -16,10 +16,10 @@ public static class TallyFraction
         var degrees = typed.TrimEnd('°');
         if (degrees.EndsWith("deg", StringComparison.OrdinalIgnoreCase)) degrees = degrees[..^3];
         var isDegrees = degrees.Length < typed.Length;
-        return QuantityText.ReadNumber(isDegrees ? degrees.Trim() : typed).Then<double>(number => (isDegrees ? number / 360 : number) switch
+        return QuantityText.ReadNumber(isDegrees ? degrees.Trim() : typed).In(text).Then<double>(number => (isDegrees ? number / 360 : number) switch
         {
             >= 0 and < 1 and var turns => turns,
-            _ => new Refusal("fraction", string.Create(CultureInfo.InvariantCulture, $"'{typed}' is not part of a turn: none to less than one; degrees with their sign."), Right),
+            _ => new Refusal("fraction", string.Create(CultureInfo.InvariantCulture, $"{Shown.Quoted(typed)} is not part of a turn: none to less than one; degrees with their sign."), Right),
         });
     }
 }

@@ -8,9 +8,6 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks for a turn count, cautions first, and says what the counts so far make.</summary>
 public static class TurnCountForm
 {
-    private const string UsualReadTo = "0.25";
-    private const string UsualAlign = "0.02";
-
     /// <param name="axle">The axle's name.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the session with the edit applied.</param>
@@ -40,8 +37,7 @@ public static class TurnCountForm
                 Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("readTo", "Read to") { Initial = tally?.ReadTo ?? known?.ReadTo ?? UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "a propshaft turn", "Wheel mark off by", known?.Align),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],
@@ -61,8 +57,5 @@ public static class TurnCountForm
     private static Parsed<List<TurnReading>> Readings(FormValues values) => SessionEntries.Lines(values, "turns", text => TurnReading.Read(text, WheelsOf(values)), "10:20 1/2");
 
     private static Parsed<TurnCount> Count(FormValues values)
-        => Readings(values).Then(readings =>
-            QuantityText.ReadNumber(values["readTo"]).Then(readTo =>
-                QuantityText.ReadNumber(values["align"]).Then(align =>
-                    Parsed.From(() => TurnCount.Of(readings, new(readTo, align))))));
+        => Readings(values).Then(readings => SessionEntries.PrecisionOf(values).Then(how => Parsed.From(() => TurnCount.Of(readings, how))));
 }

@@ -13,11 +13,11 @@ internal static class OptionWords
         .. Part("gearbox", option.Gearbox), .. Part("overdrive", option.Overdrive), .. Part("axle", option.Axle), .. Part("tyres", option.Tyres),
     ];
 
-    /// <summary><c>2420 ± 40 rev/min; 0 clash, 3 open, 1 watch; price not known; fits in 97 %</c>.</summary>
+    /// <summary><c>2420 ± 40 rev/min; 0 clash, 3 open, 1 watch; price not known; sure by 97 %, what is open apart</c>.</summary>
     public static string Figures(Option option, string? currency)
     {
         var n = option.CruiseEngineSpeed is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}; {Sure(option)}");
+        return string.Create(CultureInfo.InvariantCulture, $"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}{(Sure(option) is { Length: > 0 } sure ? $"; {sure}" : "")}");
     }
 
     public static string Cost(Option option, string? currency) => option.CostMinor switch
@@ -27,8 +27,11 @@ internal static class OptionWords
         { } minor => PriceWords.Of(minor, currency),
     };
 
-    /// <summary>In what share of the uncertainty it still fits.</summary>
-    public static string Sure(Option option) => string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(option.Robustness * 100)} %");
+    /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
+    public static string Sure(Option option)
+        => option is { Score.Clash: 0, Robustness: { } share }
+            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)} %{(option.Score.Open > 0 ? ", what is open apart" : "")}")
+            : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
     public static string Short(Option option)

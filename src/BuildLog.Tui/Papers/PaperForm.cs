@@ -51,11 +51,13 @@ public static class PaperForm
 
     private static string? Unreadable(string path) =>
         path.Length == 0 ? "Which file? Type its path, such as ~/photos/pinion-before.jpg."
+        : TypedPath.Read(path, "pinion-before.jpg").Refusal is { } refusal ? refusal.Sentence
         : File.Exists(TypedPath.Full(path)) ? null
         : $"There is no file {path}.";
 
     private static string? Taken(string path) =>
         path.Length == 0 ? "Where to? Type a path, such as ~/copy.jpg."
+        : TypedPath.Read(path, "copy.jpg").Refusal is { } refusal ? refusal.Sentence
         : File.Exists(TypedPath.Full(path)) ? $"{path} is there already: choose another name."
         : null;
 

@@ -36,5 +36,5 @@ internal static class BoltingEntries
     private static Parsed<int> ReadStuds(string text)
         => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var studs) && studs is >= 3 and <= 10
             ? studs
-            : new Refusal("studs", $"'{text}' is no number of studs: 3 to 10.", "5");
+            : new Refusal("studs", $"{Shown.Quoted(text)} is no number of studs: 3 to 10.", "5");
 }

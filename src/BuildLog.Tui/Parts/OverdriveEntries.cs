@@ -52,7 +52,7 @@ internal sealed class OverdriveEntries : PartEntries
         {
             _ = OverdriveUnit.Of(set);
             return set;
-        }));
+        })).In(text);
 
     private static bool Disagrees(string ratio, Planetary teeth) => OverdriveUnit.Read(ratio).Understood(out var quoted) && !quoted.Agrees(teeth.Overdriving);
 }

@@ -72,5 +72,5 @@ internal sealed class SpeedometerEntries : PartEntries
     private static Parsed<int> ReadTeeth(string text)
         => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var teeth) && teeth is >= 2 and <= 100
             ? teeth
-            : new Refusal("teeth", $"'{text}' is no number of teeth of a speedometer gear: 2 to 100.", "21");
+            : new Refusal("teeth", $"{Shown.Quoted(text)} is no number of teeth of a speedometer gear: 2 to 100.", "21");
 }

@@ -19,5 +19,5 @@ public static class ReaderWords
     public static Parsed<SheetReader> Read(string text)
         => Enum.GetValues<SheetReader>().Where(reader => reader.ToString().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var reader]
             ? reader
-            : new Refusal("reader", $"'{text.Trim()}' is nobody a sheet is made for: buyer, inspector, insurer or own.", "inspector");
+            : new Refusal("reader", $"{Shown.Quoted(text)} is nobody a sheet is made for: buyer, inspector, insurer or own.", "inspector");
 }

@@ -34,10 +34,10 @@ public static class SheetFile
     {
         foreach (var ending in endings)
         {
-            if (EndsIn(text.Trim(), ending)) return TypedPath.Full(text);
+            if (EndsIn(text.Trim(), ending)) return TypedPath.Read(text, example);
         }
 
-        return new Refusal("file", $"'{text.Trim()}' does not end in {string.Join(" or ", endings.ToArray())}, and {why}.", example);
+        return new Refusal("file", $"{Shown.Quoted(text)} does not end in {string.Join(" or ", endings.ToArray())}, and {why}.", example);
     }
 
     private static bool EndsIn(string path, string ending) => Path.GetExtension(path).Equals(ending, StringComparison.OrdinalIgnoreCase);

@@ -28,7 +28,7 @@ internal static class CardPartWords
     public static Parsed<CardPart> Read(string text)
         => Enum.GetValues<CardPart>().Where(part => part.InWords().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
             ? part
-            : new Refusal("part", $"There is no card for '{text.Trim()}': axle, gearbox, overdrive or tyres.", "tyres");
+            : new Refusal("part", $"There is no card for {Shown.Quoted(text)}: axle, gearbox, overdrive or tyres.", "tyres");
 
     /// <summary>Whether a part that is hunted is what the card is for.</summary>
     public static bool IsFor(this CardPart part, WantedKind kind) => kind switch

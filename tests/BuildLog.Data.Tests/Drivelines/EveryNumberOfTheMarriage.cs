@@ -82,6 +82,20 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
         Assert.Equal("front", driveline.Tyres.On(Position.FrontAxle).Name);
     }
 
+    // Whichever of the two sets was fitted first.
+    [Fact]
+    public void Of_front_wheels_alone_until_the_rear_ones_are_there()
+    {
+        var alone = Fitted(new WheelSetComponent { Name = "front", SizeText = "205/75R15" }, Position.FrontTyres);
+        Assert.Null(alone.Tyres);
+        Assert.Equal("front", alone.LoneFrontTyres!.Name);
+        Assert.NotNull(alone.LoneFrontTyres.RollingCircumference);
+
+        var both = Fitted(new WheelSetComponent { Name = "rear", SizeText = "235/75R15" }, Position.Tyres);
+        Assert.Equal(("rear", "front"), (both.Tyres!.Name, both.Tyres.FrontPair!.Name));
+        Assert.Null(both.LoneFrontTyres);
+    }
+
     [Fact]
     public void Of_axle_and_wheels_with_their_uncertainty()
     {

@@ -7,27 +7,12 @@ using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
-using CsCheck;
 
 namespace BuildLog.Gearing.Tests.Quantities;
 
-/// <summary>Every public reader of the engine by name, and texts to try them with.</summary>
+/// <summary>Every public reader of the engine by name.</summary>
 internal static class EveryReader
 {
-    // Pieces that readers look for, glued in any order, beside any characters at all.
-    private static readonly string[] Pieces =
-    [
-        "planetary ", "kPa", "°C", "75/30", "29/19", "0", "1", "9", "10", "20.5", "205", "65", "15", "94", "1,234", "4.10", "99999999999", ".", ",", "/", ":", " ", "-", "+", "±", "u=", "%", "½", "⅛", "\"", "'",
-        "''", "in", "mm", "m", "km/h", "rpm", "rev/min", "1/min", "at most", "R", "ZR", "D", "B", "LT", "P", "H", "A8", "m2", "m²", "Nm", "lb-ft", "kW", "(", ")", "XL", "C", "x", "31", "6.00", "G78", "GR", "PR", "\n", "\t", "\u001b[31m",
-        "\0", "İ", "ı", "ß", "\ud83d", "𝟙", "٣", "e", "E9", "NaN", "∞", "M+S",
-    ];
-
-    /// <summary>What readers look for glued in any order, any characters at all, and long numbers.</summary>
-    public static Gen<string> AnyText { get; } = Gen.Frequency(
-        (6, Gen.Int[0, Pieces.Length - 1].Array[0, 12].Select(picks => string.Concat(picks.Select(pick => Pieces[pick])))),
-        (2, Gen.String[Gen.Char, 0, 40]),
-        (1, Gen.String[Gen.Char["0123456789.,/:' \"-"], 0, 250]));
-
     /// <summary>What a reader says against a text; null where it understood it.</summary>
     public static IReadOnlyDictionary<string, Func<string, Refusal?>> Refusals { get; } = new Dictionary<string, Func<string, Refusal?>>
     {

@@ -12,6 +12,7 @@ using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
 using BuildLog.Tui.Plans;
+using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Tests.Bench;
@@ -75,6 +76,23 @@ public sealed class HuntingTests : IDisposable
         var offer = acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
         if (verdict != Verdict.Fits) Assert.Equal(verdict, offer.Verdict);
         Assert.Contains(reason, said, StringComparison.Ordinal);
+    }
+
+    // A shop that reckons in pounds means pounds, in every form that asks for money.
+    [Fact]
+    public void A_bare_price_is_in_the_shops_own_money()
+    {
+        shop.Change(shop.Workshop(), workshop => workshop.Currency = "GBP");
+        var acts = new WantedActs(shop, TimeProvider.System);
+
+        acts.New(view.Pick(nameof(WantedKind.Axle)).Type(("title", "axle of a saloon"), ("most", "250")), brindle.Id);
+        acts.Offer(view.Type(("what", "axle, row 9"), ("price", "180")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "axle of a saloon"));
+        Assert.Equal(0, Said.By("axle", "--turns", "10:16.75", "--wheels", "one-held", "--record", "Brindle", "--wanted", "axle of a saloon", "--price", "190", "--database", path).ExitCode);
+
+        Assert.Empty(view.Refused);
+        var hunted = shop.Wanted(brindle).Single(wanted => wanted.Title == "axle of a saloon");
+        Assert.Equal("250.00 GBP", hunted.Most!.ToString());
+        Assert.Equal(["180.00 GBP", "190.00 GBP"], shop.Offers(hunted).Select(offer => offer.Price!.ToString()).Order());
     }
 
     // Ten wheel turns, one wheel held, 16 3/4 propshaft turns: 2 · 16.75 / 10 = 3.35.

@@ -77,6 +77,42 @@ public sealed class TheMainJobTests : IDisposable
         Assert.Equal(2, shop.Parts().Count);
     }
 
+    [Theory]
+    [InlineData(nameof(Position.Tyres), "wide pair")]
+    [InlineData(nameof(Position.FrontTyres), "narrow pair")]
+    [InlineData(null, null)]
+    public void Of_two_pairs_of_tyres_the_one_that_was_chosen_is_rolled(string? chosen, string? rolled)
+    {
+        using var shop = ShopFile.Open(Record);
+        var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var view = new AnsweringView(acts.Open());
+        acts.NewVehicle(view.Type(("name", "Bittern")));
+        acts.FitPart(view.Type(("part", "wide pair"), ("size", "235/60R15")), nameof(Position.Tyres));
+        acts.FitPart(view.Pick("new").Type(("part", "narrow pair"), ("size", "195/65R15")), nameof(Position.FrontTyres));
+
+        acts.RollOut(view.Pick(chosen).Pick("typed").Type(("loaded", "yes"), ("rolls", "5:9.60 m")));
+
+        Assert.Empty(view.Refused);
+        Assert.Equal(rolled, shop.Sessions(shop.FindVehicle("Bittern")).SingleOrDefault()?.Component.Name);
+    }
+
+    // Front tyres fitted first: nothing is asked, as there is one set to roll, and the bench says what is missing.
+    [Fact]
+    public void Front_tyres_alone_are_rolled_and_the_rear_ones_asked_for()
+    {
+        using var shop = ShopFile.Open(Record);
+        var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var view = new AnsweringView(acts.Open());
+        acts.NewVehicle(view.Type(("name", "Bittern")));
+        acts.FitPart(view.Type(("part", "narrow pair"), ("size", "195/65R15")), nameof(Position.FrontTyres));
+
+        acts.RollOut(view.Pick("typed").Type(("loaded", "yes"), ("rolls", "5:9.60 m")));
+
+        Assert.Empty(view.Refused);
+        Assert.Contains(view.Model.Chosen!.Findings.Rows, row => row is { Title: "Rear tyres", Verdict: Verdict.Open });
+        Assert.Contains(view.Model.Chosen.Driveline.Trunk, box => box.Part == "narrow pair");
+    }
+
     [Fact]
     public void What_the_workbench_stored_the_command_line_reports_and_adds_to()
     {

@@ -1,3 +1,9 @@
+using System.Globalization;
+using BuildLog.Data.Components;
+using BuildLog.Data.Files;
+using BuildLog.DemoData;
+using BuildLog.Gearing.Measurements;
+
 namespace BuildLog.Tui.Tests.Pty;
 
 /// <summary>The real program on the demo shop in a real terminal: as built, or the published one that BUILDLOG_PROGRAM names.</summary>
@@ -24,6 +30,34 @@ public sealed class PublishedProgramTests
 
         Assert.Equal(0, program.WaitForExit());
         program.AssertTerminalRestored();
+    }
+
+    // Four hundred gearboxes on the shelf make some hundred million combinations: long enough to be asked to stop.
+    [Fact]
+    public void Ctrl_c_ends_a_long_search_with_a_sentence_and_half_an_answer_is_no_answer()
+    {
+        var record = DemoShop.CreateFreshCopy();
+        try
+        {
+            using (var shop = ShopFile.Open(record))
+            {
+                for (var k = 0; k < 400; k++)
+                    shop.Add(new TransmissionComponent { Name = $"shelf {k}", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.50", "2.10", "1.40", (1 - (k / 1000.0)).ToString("0.000", CultureInfo.InvariantCulture)) });
+            }
+
+            using var program = new TerminalProgram([.. Program(), "options", "Brindle", "--database", record]);
+            program.Terminal.WaitFor("Ctrl+C ends it.", seconds: FirstStartSeconds);
+            program.Terminal.Send("\x03");
+
+            Assert.Equal(2, program.WaitForExit());
+            Assert.Contains("Ended before there was an answer; nothing was changed.", program.Terminal.Raw, StringComparison.Ordinal);
+            Assert.DoesNotContain("combinations tried", program.Terminal.Raw, StringComparison.Ordinal);
+            Assert.DoesNotContain("   at ", program.Terminal.Raw, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(record)!, recursive: true);
+        }
     }
 
     private static string[] Program()
