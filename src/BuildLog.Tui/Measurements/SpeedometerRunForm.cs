@@ -24,7 +24,7 @@ public static class SpeedometerRunForm
             new TextEntry("realStep", "  good to") { Initial = "10 m", Hint = "posts and satellite 10 m", Check = Forms.Checks.Needed("realStep", Read) },
             Distance("shown", "Odometer showed", "last less first, such as 10.4 km"),
             new TextEntry("shownStep", "  read to") { Initial = "0.1 km", Hint = "the smallest step of its drum", Check = Forms.Checks.Needed("shownStep", Read) },
-            new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true, Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+            DayEntry.Past("day", "Date", today),
         ],
         Echo = values => Run(values).Understood(out var run) ? Says(run) : [],
         Save = values => Forms.Checks.Try(() =>

@@ -41,7 +41,7 @@ public static class TurnCountForm
                 Check = values => Readings(values).Refusal?.Sentence,
             },
             new TextEntry("readTo", "Read to") { Initial = tally?.ReadTo ?? known?.ReadTo ?? UsualReadTo, Hint = "smallest part of a propshaft turn, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? tally?.Align ?? UsualAlign, Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],

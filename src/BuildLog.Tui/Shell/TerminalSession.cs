@@ -30,6 +30,7 @@ public static class TerminalSession
         Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
         Theme.Apply();
 
+        PromptInput.Install();
         var app = Application.Create();
         using var guard = new TerminalGuard(app, log);
         try

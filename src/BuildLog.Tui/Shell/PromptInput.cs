@@ -1,0 +1,40 @@
+using System.Runtime.InteropServices;
+using Terminal.Gui.Drivers;
+
+namespace BuildLog.Tui.Shell;
+
+/// <summary>Waits for keys where the library looks every 20 ms whether there are any: a key is taken when it comes.</summary>
+internal sealed partial class PromptInput : AnsiInput
+{
+    private const int StandardInput = 0;
+    private const short ToBeRead = 1;
+
+    // Between two waits the library rests for its 20 ms; as long as one may last, leaving may take.
+    private const int LongestWait = 200;
+
+    /// <summary>Makes the library use it. Not on Windows, whose console waits otherwise.</summary>
+    public static void Install()
+    {
+        if (OperatingSystem.IsWindows() || !DriverRegistry.TryGetDriver(DriverRegistry.Names.ANSI, out var ansi) || ansi is null) return;
+        DriverRegistry.Register(ansi with { CreateFactory = () => new AnsiComponentFactory(new PromptInput()) });
+    }
+
+    public override bool Peek()
+    {
+        var waited = new Waited { Descriptor = StandardInput, Events = ToBeRead, Happened = 0 };
+        _ = Poll(ref waited, 1, LongestWait); // interrupted or hung up: the library looks for itself
+        return base.Peek();
+    }
+
+    [LibraryImport("libc", EntryPoint = "poll")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial int Poll(ref Waited waited, nuint count, int milliseconds);
+
+    [StructLayout(LayoutKind.Sequential)]
+    private struct Waited
+    {
+        public int Descriptor;
+        public short Events;
+        public short Happened;
+    }
+}
