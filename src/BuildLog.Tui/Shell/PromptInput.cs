@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
 namespace BuildLog.Tui.Shell;
@@ -12,11 +14,11 @@ internal sealed partial class PromptInput : AnsiInput
     // Between two waits the library rests for its 20 ms; as long as one may last, leaving may take.
     private const int LongestWait = 200;
 
-    /// <summary>Makes the library use it. Not on Windows, whose console waits otherwise.</summary>
-    public static void Install()
+    /// <summary>Makes an application use it that has not begun yet. Not on Windows, whose console waits otherwise.</summary>
+    /// <remarks>The library takes another input only from its own tests: of its registry of drivers it reads no more than the names.</remarks>
+    public static void GiveTo(IApplication app)
     {
-        if (OperatingSystem.IsWindows() || !DriverRegistry.TryGetDriver(DriverRegistry.Names.ANSI, out var ansi) || ansi is null) return;
-        DriverRegistry.Register(ansi with { CreateFactory = () => new AnsiComponentFactory(new PromptInput()) });
+        if (!OperatingSystem.IsWindows()) FactoryOf(app) = new AnsiComponentFactory(new PromptInput());
     }
 
     public override bool Peek()
@@ -25,6 +27,9 @@ internal sealed partial class PromptInput : AnsiInput
         _ = Poll(ref waited, 1, LongestWait); // interrupted or hung up: the library looks for itself
         return base.Peek();
     }
+
+    [UnsafeAccessor(UnsafeAccessorKind.Field, Name = "_componentFactory")]
+    private static extern ref IComponentFactory? FactoryOf([UnsafeAccessorType("Terminal.Gui.App.ApplicationImpl, Terminal.Gui")] object app);
 
     [LibraryImport("libc", EntryPoint = "poll")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

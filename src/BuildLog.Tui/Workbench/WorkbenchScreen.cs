@@ -261,11 +261,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ReadShop(Func<IEnumerable<WhatNowRow>>? rows = null) => beside?.Read(rows ?? acts.WhatNow, () => whatNow.TakeEnd(Model.Vehicles.Select(vehicle => vehicle.Id).ToHashSet()));
 
-    private void Take(WhatNowRow row)
+    /// <summary>Shows where some vehicles stand.</summary>
+    public void Take(IReadOnlyList<WhatNowRow> rows)
     {
-        Model = Model with { Vehicles = [.. Model.Vehicles.Select(vehicle => vehicle.Id == row.VehicleId ? vehicle with { Counts = row.Counts } : vehicle)] };
+        var counts = rows.ToDictionary(row => row.VehicleId, row => row.Counts);
+        Model = Model with { Vehicles = [.. Model.Vehicles.Select(vehicle => counts.TryGetValue(vehicle.Id, out var read) ? vehicle with { Counts = read } : vehicle)] };
         vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
-        whatNow.Take(row);
+        whatNow.Take(rows);
     }
 
     private void GoToPage(int page)
