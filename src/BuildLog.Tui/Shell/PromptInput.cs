@@ -18,7 +18,9 @@ internal sealed partial class PromptInput : AnsiInput
     /// <remarks>The library takes another input only from its own tests: of its registry of drivers it reads no more than the names.</remarks>
     public static void GiveTo(IApplication app)
     {
+#pragma warning disable CA2000 // The library disposes the input it is given.
         if (!OperatingSystem.IsWindows()) FactoryOf(app) = new AnsiComponentFactory(new PromptInput());
+#pragma warning restore CA2000
     }
 
     public override bool Peek()

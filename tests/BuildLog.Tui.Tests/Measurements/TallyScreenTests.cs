@@ -51,7 +51,7 @@ public sealed class TallyScreenTests : IDisposable
         using var counting = new TallyScreen(tally);
         narrow.Show(counting).Press(Key.Enter, Key.Space, Key.S.WithCtrl);
         Assert.DoesNotContain("…", narrow.Text, StringComparison.Ordinal);
-        Assert.Contains("its mark is", narrow.Text, StringComparison.Ordinal);
+        Assert.Contains("until its mark", narrow.Text, StringComparison.Ordinal);
     }
 
     [Theory]
