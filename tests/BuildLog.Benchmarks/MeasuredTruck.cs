@@ -3,6 +3,7 @@ using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Speedometers;
@@ -57,6 +58,7 @@ internal static class MeasuredTruck
             LoadedRadius = Exactly(0.345),
             Wheel = new(Exactly(7 * 0.0254), Exactly(-0.012), Studs),
         },
+        MeasuredAgain = [new(Position.FrontAxle, "ratio", Units.One, new(Counted("20:41.25"), Source.Measured, "today's count"), new(Counted("20:39"), Source.Measured, "an earlier count"))],
         AxleMasses = new(Exactly(850), Exactly(950)),
         Speedometer = new("speedometer", Exactly(0.637), SpeedometerDrive.Gears(8, 23)) { Takes = SpeedometerFeed.Cable },
         RearHanging = new(Exactly(1.02), Exactly(Degree)),

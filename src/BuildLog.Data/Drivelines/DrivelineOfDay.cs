@@ -30,4 +30,11 @@ public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Dri
 /// <param name="Used">The evidence that counts.</param>
 /// <param name="Session">The session behind it, where there is one.</param>
 /// <param name="PassedOver">What weaker evidence says, the strongest first; it may contradict.</param>
-public sealed record NumberKnown(Position? Position, string Number, Unit Unit, Known Used, Session? Session, IReadOnlyList<Known> PassedOver);
+public sealed record NumberKnown(Position? Position, string Number, Unit Unit, Known Used, Session? Session, IReadOnlyList<Known> PassedOver)
+{
+    /// <summary>The other measurements of it, where it was measured more than once.</summary>
+    internal IEnumerable<MeasuredAgain> MeasuredAgain
+        => Position is { } part && IsMeasured(Used) ? PassedOver.Where(IsMeasured).Select(other => new MeasuredAgain(part, Number, Unit, Used, other)) : [];
+
+    private static bool IsMeasured(Known known) => known.Source is Source.Measured or Source.TeethCounted;
+}

@@ -38,7 +38,7 @@ internal sealed class VehicleHistory
     public DrivelineOfDay On(DateOnly day)
     {
         var fitted = AlongTheDriveline(fitment => fitment.Holds(day));
-        return new(vehicle, day, Chain(fitted), fitted, [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position)), .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
+        return new(vehicle, day, Chain(fitted), fitted, [.. NumbersOf(fitted), .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
@@ -84,10 +84,12 @@ internal sealed class VehicleHistory
     // From engine to tyres, the rear set before the front one, as a chain is joined.
     private List<Fitment> AlongTheDriveline(Func<Fitment, bool> holds) => [.. Fitments.Where(holds).OrderBy(fitment => fitment.Position)];
 
+    private IEnumerable<NumberKnown> NumbersOf(List<Fitment> fitted) => fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position));
+
     private Driveline Chain(List<Fitment> fitted)
     {
         var chain = new Driveline { DrivesInFront = vehicle.DrivesInFront };
         foreach (var fitment in fitted) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
-        return numbers.Moved(chain);
+        return numbers.Moved(chain with { MeasuredAgain = [.. NumbersOf(fitted).SelectMany(number => number.MeasuredAgain)] });
     }
 }

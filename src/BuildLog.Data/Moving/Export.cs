@@ -21,7 +21,7 @@ internal static class Export
     {
         var file = WholeFile.Beside(path, target, overwrite, "shop.zip");
         var record = RecordEntries.Read(db);
-        var share = vehicle is null ? null : VehicleShare.Of(record, (Vehicle)record.Find(vehicle.Uid)!);
+        var share = vehicle is null ? null : VehicleShare.Of(record, (Vehicle)record.Find(vehicle.Uid)!, changesHands: handover is not null);
         return file.Write(stream =>
         {
             ExportReport report;

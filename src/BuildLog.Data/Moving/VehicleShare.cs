@@ -1,4 +1,6 @@
 using BuildLog.Data.Donors;
+using BuildLog.Data.Hunting;
+using BuildLog.Data.Plans;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
 using BuildLog.Data.Workshops;
@@ -16,13 +18,18 @@ internal sealed class VehicleShare
     private readonly Vehicle vehicle;
     private readonly HashSet<Kept> taken = [];
 
-    private VehicleShare(RecordEntries record, Vehicle vehicle) => (this.record, this.vehicle) = (record, vehicle);
+    private readonly bool changesHands;
 
-    public static HashSet<Kept> Of(RecordEntries record, Vehicle vehicle)
+    private VehicleShare(RecordEntries record, Vehicle vehicle, bool changesHands) => (this.record, this.vehicle, this.changesHands) = (record, vehicle, changesHands);
+
+    /// <param name="record">All there is.</param>
+    /// <param name="vehicle">Whose share.</param>
+    /// <param name="changesHands">It leaves the shop: whose shop it was, what it hunted for and was offered, and what it planned stay there.</param>
+    public static HashSet<Kept> Of(RecordEntries record, Vehicle vehicle, bool changesHands)
     {
-        var share = new VehicleShare(record, vehicle);
+        var share = new VehicleShare(record, vehicle, changesHands);
         share.Take(vehicle);
-        foreach (var shop in record.All.OfType<Workshop>()) share.Take(shop);
+        foreach (var shop in record.All.OfType<Workshop>().Where(share.CanCome)) share.Take(shop);
         while (share.TakeWhatNamesIt()) { }
         return share.taken;
     }
@@ -41,7 +48,9 @@ internal sealed class VehicleShare
     }
 
     private bool CanCome(Kept entry)
-        => entry == vehicle || entry is not Vehicle && record.NamedBy(entry).Where(named => named.Needed).All(named => CanCome(named.Named));
+        => entry == vehicle || entry is not Vehicle && !(changesHands && IsTheShopsOwn(entry)) && record.NamedBy(entry).Where(named => named.Needed).All(named => CanCome(named.Named));
+
+    private static bool IsTheShopsOwn(Kept entry) => entry is Workshop or WantedPart or Offer or Plan;
 
     // The whole shop deals with these: what else hangs on them is no matter of this vehicle.
     private static bool Leads(Kept entry) => entry is not (Supplier or Donor or Workshop);

@@ -53,6 +53,7 @@ public static class AllChecks
         new SpeedometerDriveCheck(),
         new RatioPlausibleCheck(),
         new TagCheck(),
+        new MeasuredTwiceCheck(),
         new LabelCheck(),
         new OwnersWordCheck(),
         new NotLookedAtCheck(),

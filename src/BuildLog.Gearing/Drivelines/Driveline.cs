@@ -34,6 +34,9 @@ public sealed record Driveline
 
     public Speedometer? Speedometer { get; init; }
 
+    /// <summary>Numbers of these parts that were measured more than once.</summary>
+    public IReadOnlyList<MeasuredAgain> MeasuredAgain { get; init; } = [];
+
     /// <summary>What each axle carries; null where it was never asked for.</summary>
     public AxleMasses? AxleMasses { get; init; }
 

@@ -20,8 +20,8 @@ public readonly record struct Teeth
     {
         if (ring is < Fewest or > Most || pinion is < Fewest or > Most)
             throw new RefusedException("teeth", FormattableString.Invariant($"A gear has {Fewest} to {Most} teeth, not {ring}/{pinion} (ring/pinion)."), Right);
-        _ = RatioRange.Axle.Checked((double)ring / pinion);
-        (Ring, Pinion) = (ring, pinion);
+        if (RatioRange.Axle.Accepts((double)ring / pinion)) (Ring, Pinion) = (ring, pinion);
+        else throw new RefusedException(RatioRange.Axle.Refuse((double)ring / pinion) with { Example = Right });
     }
 
     public int Ring { get; }

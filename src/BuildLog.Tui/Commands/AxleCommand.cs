@@ -24,7 +24,7 @@ internal sealed class AxleCommand : Command
 
     private readonly Option<string?> readTo = new("--read-to") { Description = "Smallest fraction of a propshaft turn that was read (0.25).", HelpName = "TURNS" };
     private readonly Option<string?> align = new("--align") { Description = "How far off the wheel's mark may have been, in turns (0.02).", HelpName = "TURNS" };
-    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that donor, parted by commas.", HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that donor, parted by commas; by blanks where they have decimal commas.", HelpName = "RATIO,RATIO" };
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio on the tag, to be compared.", HelpName = "RATIO" };
     private readonly Option<string?> hub = new("--hub") { Description = "Hub reduction (1); a count contains it, teeth do not.", HelpName = "RATIO" };
     private readonly Option<string?> teeth = new("--teeth") { Description = "Teeth counted instead of turns.", HelpName = "RING/PINION" };
@@ -141,8 +141,5 @@ internal sealed class AxleCommand : Command
 
     private QuotedRatio? Tag(ParseResult parse) => parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Axle));
 
-    private List<double>? Listed(ParseResult parse)
-        => parse.GetValue(listed) is { } text
-            ? [.. text.Split(',').Select(one => Reading.Of(listed.Name, one, typed => RatioRange.Axle.Read(typed)).Value)]
-            : null;
+    private List<double>? Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Axle) is [_, ..] ratios ? ratios : null;
 }

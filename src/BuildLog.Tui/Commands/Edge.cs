@@ -62,6 +62,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
     /// <summary>Opens the workbench on the record.</summary>
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
+        TerminalSession.Prepare();
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var pad = Scratchpad.Beside(shop.Path);
         var whatIf = new WhatIf();

@@ -17,7 +17,7 @@ internal sealed class GearboxCommand : Command
 
     private readonly Option<string?> readTo = new("--read-to") { Description = "Smallest fraction of an input turn that was read (0.25).", HelpName = "TURNS" };
     private readonly Option<string?> align = new("--align") { Description = "How far off the output's mark may have been, in turns (0.02).", HelpName = "TURNS" };
-    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas.", HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas; by blanks where they have decimal commas.", HelpName = "RATIO,RATIO" };
     private readonly Option<string?> tag = new("--tag") { Description = "The ratio that is quoted for the gear, to be compared.", HelpName = "RATIO" };
 
     private readonly Option<string?> teeth = new("--teeth")
@@ -97,10 +97,7 @@ internal sealed class GearboxCommand : Command
             ? name
             : throw Reading.Wrong(gear.Name, new Refusal("gear", $"{box.Name} has no gear '{name}': it has {string.Join(", ", box.GearNames)}.", box.GearNames[0]));
 
-    private List<double> Listed(ParseResult parse)
-        => parse.GetValue(listed) is { } text
-            ? [.. text.Split(',').Select(one => Reading.Of(listed.Name, one, RatioRange.Gear.Read).Value)]
-            : [];
+    private List<double> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Gear);
 
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)
     {

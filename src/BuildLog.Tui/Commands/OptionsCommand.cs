@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
@@ -19,7 +20,7 @@ internal sealed class OptionsCommand : Command
     private readonly Option<string?> pool = new("--pool") { Description = "Where parts may come from (all).", HelpName = "owned,offered,listed" };
     private readonly Option<string?> change = new("--change") { Description = "What may change (all).", HelpName = "axle,tyres,transmission,overdrive" };
     private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
-    private readonly Option<int?> top = new("--top") { Description = "How many to show (20).", HelpName = "NUMBER" };
+    private readonly Option<string?> top = new("--top") { Description = "How many to show (20).", HelpName = "NUMBER" };
 
     public OptionsCommand(Edge edge) : base("options", "Search gearbox, overdrive, axle and tyres for what would work.")
     {
@@ -42,8 +43,7 @@ internal sealed class OptionsCommand : Command
             ["overdrive"] = Position.Overdrive,
         };
         var chosen = Chosen(parse, change, positions);
-        var most = parse.GetValue(top) ?? UsualTop;
-        if (most < 1) throw Reading.Wrong(top.Name, new Refusal("top", $"{most} options cannot be shown: one or more.", "20"));
+        var most = parse.GetValue(top) is { } wished ? Reading.Of(top.Name, wished, ReadTop) : UsualTop;
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
@@ -54,6 +54,11 @@ internal sealed class OptionsCommand : Command
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
         return new(ToJson(found, region), [.. ToText(bench, found, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
     }
+
+    private static Parsed<int> ReadTop(string text)
+        => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var most) && most > 0
+            ? most
+            : new Refusal("top", $"{Shown.Quoted(text)} options cannot be shown: a whole number, one or more.", "20");
 
     private static HashSet<T> Chosen<T>(ParseResult parse, Option<string?> option, Dictionary<string, T> words)
     {

@@ -14,7 +14,7 @@ public static class DecisionForm
         Entries =
         [
             new TextEntry("what", "Decided") { Initial = decision.What, Hint = "such as axle 3.08 instead of 3.55", Check = Forms.Checks.Filled("what", "Say what was decided, such as axle 3.08 instead of 3.55.") },
-            Day(decision.Date, today),
+            DayEntry.Past("day", "Date", today, decision.Date == default ? null : decision.Date),
             new TextEntry("agreed", "Agreed by") { Initial = decision.AgreedBy, Hint = "the owner, where it is his money" },
             new LinesEntry("why", "Why", 4) { Initial = decision.Why },
         ],
@@ -29,16 +29,9 @@ public static class DecisionForm
         Entries =
         [
             new TextEntry("title", "Title") { Initial = note.Title, Hint = "such as pinion seal" },
-            Day(note.Date, today),
+            DayEntry.Past("day", "Date", today, note.Date == default ? null : note.Date),
             new LinesEntry("body", "Note", 6) { Initial = note.Body },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Date, edited.Body) = (values["title"], DayText.ReadPast(values["day"], today).OrRefuse(), values["body"]))),
-    };
-
-    private static TextEntry Day(DateOnly day, DateOnly today) => new("day", "Date")
-    {
-        Initial = day == default ? "today" : DayText.InWords(day),
-        Hint = "today, yesterday, 3 May 2026",
-        Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)),
     };
 }

@@ -67,7 +67,7 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        new TextEntry("day", "Date") { Initial = "today", Hint = "today, 3 May 2026 or, as far as known, spring 2024", Check = Checks.Needed("day", text => DayText.ReadLoosePast(text, today)) },
+        DayEntry.Loose("day", "Date", today, "today", "today, 3 May or, as far as known, spring 2024"),
         new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", ReadOdometer) },
         new TextEntry("reason", "Why") { IsRemembered = true, Hint = "one line for later years" },
     ];

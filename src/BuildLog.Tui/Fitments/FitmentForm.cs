@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
@@ -15,20 +16,22 @@ public static class FitmentForm
         Entries =
         [
             new ChoiceEntry("position", "Fitted as", [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
-            new TextEntry("from", "Fitted on") { Initial = DayText.InWords(fitment.From), Hint = "such as 3 May 2026", Check = Checks.Needed("from", text => DayText.ReadPast(text, today)) },
+            DayEntry.Loose("from", "Fitted on", today, AsKnown(fitment.FromDay), "such as 3 May 2026 or, as far as known, spring 2024"),
             Odometer("odometer", "Odometer", fitment.FromOdometer?.InWords),
             new TextEntry("reason", "Why") { Initial = fitment.Reason },
-            new TextEntry("to", "Off on") { Initial = fitment.To is { } to ? DayText.InWords(to) : "", Hint = "empty while it is fitted", Check = Checks.IfTyped("to", text => DayText.ReadPast(text, today)) },
+            DayEntry.Loose("to", "Off on", today, "", "empty while it is fitted") with { Initial = fitment.ToDay is { } to ? AsKnown(to) : "" },
             Odometer("odometerOff", "Odometer then", fitment.ToOdometer?.InWords),
             new TextEntry("reasonOff", "Why off") { Initial = fitment.ReasonOff },
         ],
         Save = values => Checks.Try(() => save(facts =>
         {
             facts.Position = Enum.Parse<Position>(values["position"]);
-            (facts.From, facts.Odometer, facts.Reason) = (DayText.ReadPast(values["from"], today).OrRefuse(), values["odometer"], values["reason"]);
-            (facts.To, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayText.ReadPast(values["to"], today).OrRefuse(), values["odometerOff"], values["reasonOff"]);
+            (facts.FromDay, facts.Odometer, facts.Reason) = (DayText.ReadLoosePast(values["from"], today).OrRefuse(), values["odometer"], values["reason"]);
+            (facts.ToDay, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayText.ReadLoosePast(values["to"], today).OrRefuse(), values["odometerOff"], values["reasonOff"]);
         })),
     };
+
+    private static string AsKnown(LooseDay day) => day.IsExact ? DayText.InWords(day.Earliest!.Value) : day.Text;
 
     private static TextEntry Odometer(string id, string caption, string? read) => new(id, caption)
     {

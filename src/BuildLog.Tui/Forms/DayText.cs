@@ -4,23 +4,36 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Forms;
 
-/// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>.</summary>
-/// <remarks>03/05/2026 is March to some and May to others: it is refused, never guessed.</remarks>
+/// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>, <c>3 May</c>.</summary>
+/// <remarks>
+/// Without its year a day is the nearest one; of what has been done the latest that has been, of what is due the next to come.
+/// 03/05/2026 is March to some and May to others: it is refused, never guessed.
+/// </remarks>
 public static class DayText
 {
     private const string Right = "3 May 2026";
+    private const int MostYears = 8;
 
     private static readonly string[] Forms = ["yyyy-M-d", "d MMMM yyyy", "d MMM yyyy", "MMMM d yyyy", "MMM d yyyy", "d. MMMM yyyy", "MMMM d, yyyy"];
 
     public static Parsed<DateOnly> Read(string text, DateOnly today)
+        => Read(text, today, days => days.MinBy(day => Math.Abs(day.DayNumber - today.DayNumber)));
+
+    /// <summary>The same of a day that is due: without its year, the next to come.</summary>
+    public static Parsed<DateOnly> ReadDue(string text, DateOnly today)
+        => Read(text, today, days => days.First(day => day >= today));
+
+    private static Parsed<DateOnly> Read(string text, DateOnly today, Func<IReadOnlyList<DateOnly>, DateOnly> choose)
     {
         var typed = text.Trim();
         if (typed.Equals("today", StringComparison.OrdinalIgnoreCase)) return today;
         if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase)) return today.AddDays(-1);
         if (typed.Length == 0) return new Refusal("day", "A date is missing.", Right);
 
+        if (InOtherYears(typed, today) is { Count: > 0 } days) return choose(days);
         if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
         {
+            if (LooseDayText.Read(typed).Understood(out _)) return new Refusal("day", $"'{typed}' is no single day; one is needed here, as near as you know it.", Right);
             return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
                 ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
                 : new Refusal("day", $"{Shown.Quoted(typed)} is no date of the calendar.", Right);
@@ -31,7 +44,7 @@ public static class DayText
 
     /// <summary>The same of a day that has been: what was measured, fitted or taken off.</summary>
     public static Parsed<DateOnly> ReadPast(string text, DateOnly today)
-        => Read(text, today).Then<DateOnly>(day => day <= today
+        => Read(text, today, days => days.Last(day => day <= today)).Then<DateOnly>(day => day <= today
             ? day
             : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today").In(text));
 
@@ -43,6 +56,18 @@ public static class DayText
             ? day
             : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today").In(text));
     }
+
+    // A day without its year, in the years around this one; a leap day may be four or eight years away.
+    private static List<DateOnly> InOtherYears(string typed, DateOnly today) =>
+    [
+        .. Enumerable.Range(today.Year - MostYears, (2 * MostYears) + 1)
+            .Select(year => DateOnly.TryParseExact(string.Create(CultureInfo.InvariantCulture, $"{typed} {year}"), Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day) ? day : (DateOnly?)null)
+            .OfType<DateOnly>(),
+    ];
+
+    /// <summary>What a text that is not the day itself was read as: <c>= 3 May 2026</c>, for the line under its entry.</summary>
+    public static string? Echo(Parsed<DateOnly> read, string text)
+        => read.Understood(out var day) && InWords(day) is var words && !words.Equals(text.Trim(), StringComparison.OrdinalIgnoreCase) ? $"= {words}" : null;
 
     /// <summary>The day it is where the clock hangs.</summary>
     public static DateOnly Today(this TimeProvider clock) => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);

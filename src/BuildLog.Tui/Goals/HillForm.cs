@@ -14,7 +14,7 @@ public static class HillForm
         Entries =
         [
             new TextEntry("gradient", "Gradient") { Initial = goal.Gradient, Hint = "such as 6 %", Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
-            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 90 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 90 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
             new TextEntry("gear", "In gear") { Initial = goal.Gear, Hint = "its name; empty for the top one" },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], values["gear"]))),

@@ -15,10 +15,18 @@ public static class LimitForm
         {
             Title = $"Limit: {goal.Limited.InWords()}",
             HelpPage = "Goal",
-            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = $"such as {example}", Check = values => refusal(values["limit"])?.Sentence }],
+            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = $"such as {example}", Check = values => refusal(values["limit"])?.Sentence, Echo = OtherUnits.Of("limit", text => Quantity(goal.Limited, text)) }],
             Save = values => Forms.Checks.Try(() => save(edited => edited.Limit = values["limit"])),
         };
     }
+
+    // What has a unit is said in the other system; ratios and gradients are the same everywhere.
+    private static Parsed<Typed> Quantity(Limited limited, string text) => limited switch
+    {
+        Limited.TopSpeed => CruiseGoal.ReadSpeed(text),
+        Limited.TyreDiameter or Limited.TyreWidth or Limited.Track => QuantityText.ReadPlain(text, Kind.Length),
+        _ => QuantityText.ReadPlain(text, Kind.Number),
+    };
 
     private static (string Says, string Example, Func<string, Refusal?> Refusal) Asked(Limited limited) => limited switch
     {

@@ -21,7 +21,7 @@ public static class CostForm
                 Check = Forms.Checks.Needed("amount", text => MoneyText.Read(text, currency)),
                 Echo = values => MoneyText.Read(values["amount"], currency).Understood(out var amount) ? $"= {amount}" : null,
             },
-            new TextEntry("day", "Date") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+            DayEntry.Past("day", "Date", today),
         ],
         Save = values => Forms.Checks.Try(() => save(cost =>
             (cost.What, cost.Amount, cost.Date) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayText.ReadPast(values["day"], today).OrRefuse()))),

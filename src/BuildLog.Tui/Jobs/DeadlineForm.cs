@@ -13,10 +13,10 @@ public static class DeadlineForm
         Entries =
         [
             new TextEntry("what", "What") { Initial = deadline.What, Hint = "such as test station, second look", Check = Forms.Checks.Filled("what", "Say what has to be done, such as test station, second look.") },
-            new TextEntry("day", "By") { Initial = deadline.Day == default ? "" : DayText.InWords(deadline.Day), Hint = "such as 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.Read(text, today)) },
-            OptionalDay.Entry("done", "Done on", deadline.Done, today),
+            DayEntry.Due("day", "By", today, deadline.Day == default ? null : deadline.Day),
+            OptionalDay.Past("done", "Done on", deadline.Done, today),
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.What, edited.Day, edited.Done) = (values["what"], DayText.Read(values["day"], today).OrRefuse(), OptionalDay.Of(values, "done", today)))),
+            (edited.What, edited.Day, edited.Done) = (values["what"], DayText.ReadDue(values["day"], today).OrRefuse(), OptionalDay.PastOf(values, "done", today)))),
     };
 }

@@ -13,7 +13,7 @@ public static class HoursForm
         Entries =
         [
             new TextEntry("hours", "Worked") { Hint = "such as 2:30, 2.5 or 45 min", Check = Forms.Checks.Needed("hours", WorkTime.Read), Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null },
-            new TextEntry("day", "Date") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+            DayEntry.Past("day", "Date", today),
             new TextEntry("what", "What") { Hint = "one line" },
             new TextEntry("who", "Who") { Hint = "empty: you" },
         ],

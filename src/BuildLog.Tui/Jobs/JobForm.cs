@@ -21,7 +21,7 @@ public static class JobForm
         [
             new TextEntry("title", "To be done") { Initial = job.Title, Hint = "such as Rebuild the brake cylinders", Check = Forms.Checks.Filled("title", "A job needs a title, such as Rebuild the brake cylinders.") },
             new ChoiceEntry("state", "State", [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
-            OptionalDay.Entry("due", "By", job.Due, today),
+            OptionalDay.Due("due", "By", job.Due, today),
             new YesNoEntry("handover", "Before handover") { Initial = job.BeforeHandover ? "yes" : "no", Hint = "yes: no handover while it is open" },
             new TextEntry("blocked", "Waits for") { Initial = job.BlockedBy, Hint = "such as machine shop; empty for nothing" },
             new ChoiceEntry("part", "Or for a part", [new(Nothing, "none"), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
@@ -34,7 +34,7 @@ public static class JobForm
         {
             edited.Title = values["title"];
             edited.State = Enum.Parse<JobState>(values["state"]);
-            edited.Due = OptionalDay.Of(values, "due", today);
+            edited.Due = OptionalDay.DueOf(values, "due", today);
             edited.BeforeHandover = values.IsYes("handover");
             edited.BlockedBy = values["blocked"];
             edited.WaitsForId = wanted.FirstOrDefault(part => IdOf(part.Id) == values["part"])?.Id;

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Jobs;
@@ -5,12 +6,21 @@ namespace BuildLog.Tui.Jobs;
 /// <summary>A day that may be left open.</summary>
 internal static class OptionalDay
 {
-    public static TextEntry Entry(string id, string caption, DateOnly? day, DateOnly today) => new(id, caption)
+    /// <summary>One that is due; without its year, the next to come.</summary>
+    public static TextEntry Due(string id, string caption, DateOnly? day, DateOnly today) => Entry(id, caption, day, text => DayText.ReadDue(text, today));
+
+    /// <summary>One that has been.</summary>
+    public static TextEntry Past(string id, string caption, DateOnly? day, DateOnly today) => Entry(id, caption, day, text => DayText.ReadPast(text, today));
+
+    public static DateOnly? DueOf(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayText.ReadDue(values[id], today).OrRefuse();
+
+    public static DateOnly? PastOf(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayText.ReadPast(values[id], today).OrRefuse();
+
+    private static TextEntry Entry(string id, string caption, DateOnly? day, Func<string, Parsed<DateOnly>> read) => new(id, caption)
     {
         Initial = day is { } known ? DayText.InWords(known) : "",
-        Hint = "such as 3 May 2026; empty for no day",
-        Check = Forms.Checks.IfTyped(id, text => DayText.Read(text, today)),
+        Hint = "such as 3 May or 3 May 2026; empty for no day",
+        Check = Forms.Checks.IfTyped(id, read),
+        Echo = values => DayText.Echo(read(values[id]), values[id]),
     };
-
-    public static DateOnly? Of(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayText.Read(values[id], today).OrRefuse();
 }

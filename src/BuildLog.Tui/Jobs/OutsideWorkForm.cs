@@ -21,11 +21,11 @@ public static class OutsideWorkForm
                 Hint = known.Count > 0 ? $"such as {known[0]}; a new name is entered" : "the name of the shop",
                 Check = Forms.Checks.Filled("to", "Say who gets it, such as Tolland machine shop."),
             },
-            new TextEntry("sent", "Sent") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("sent", text => DayText.ReadPast(text, today)) },
-            OptionalDay.Entry("promised", "Promised for", null, today),
+            DayEntry.Past("sent", "Sent", today),
+            OptionalDay.Due("promised", "Promised for", null, today),
         ],
         Save = values => Forms.Checks.Try(() => save(values["to"], work =>
-            (work.What, work.Sent, work.Promised) = (values["what"], DayText.ReadPast(values["sent"], today).OrRefuse(), OptionalDay.Of(values, "promised", today)))),
+            (work.What, work.Sent, work.Promised) = (values["what"], DayText.ReadPast(values["sent"], today).OrRefuse(), OptionalDay.DueOf(values, "promised", today)))),
     };
 
     public static Form Back(OutsideWork work, DateOnly today, Action<Action<OutsideWork>> save) => new()
@@ -34,7 +34,7 @@ public static class OutsideWorkForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("back", "Came back") { Initial = "today", Hint = "today, yesterday, 3 May 2026", Check = Forms.Checks.Needed("back", text => DayText.ReadPast(text, today)) },
+            DayEntry.Past("back", "Came back", today),
             new TextEntry("certificate", "Certificate") { Initial = work.Certificate, Hint = "its number, or where it lies; empty for none" },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Back, edited.Certificate) = (DayText.ReadPast(values["back"], today).OrRefuse(), values["certificate"]))),

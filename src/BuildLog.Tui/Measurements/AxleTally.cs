@@ -30,15 +30,20 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
             : [$"May be {string.Join(", ", candidates.Take(4).Select(candidate => candidate.Name))}.", .. ToSettle(candidates)];
     }
 
+    // Of one wheel; where both are counted they share what the propshaft does.
+    private int CountedTurns => OtherDriven is null ? DrivenTurns : (DrivenTurns + OtherDrivenTurns) / 2;
+
+    private string WheelTurns => OtherDriven is null ? "wheel turns" : "turns of each wheel";
+
     private IEnumerable<string> ToSettle(IReadOnlyList<RatioCandidate> candidates)
     {
         if (candidates is not [var best, var second, ..]) yield break;
-        var more = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - DrivenTurns;
+        var more = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - CountedTurns;
         yield return more switch
         {
             <= 0 => $"Enough to tell {best.Name} from {second.Name}, once the last part is read to a quarter turn.",
             1 => $"One more wheel turn would tell {best.Name} from {second.Name}, read to a quarter turn.",
-            _ => FormattableString.Invariant($"{more} more wheel turns would tell {best.Name} from {second.Name}, read to a quarter turn."),
+            _ => FormattableString.Invariant($"{more} more {WheelTurns} would tell {best.Name} from {second.Name}, read to a quarter turn."),
         };
     }
 }

@@ -33,7 +33,7 @@ public static class RoadTestForm
             new TextEntry("vibration", "Shakes between") { Hint = "such as 85 to 95 km/h; empty for nowhere" },
             new TextEntry("noises", "Noises") { IsRemembered = true, Hint = "in which gear, on drive or overrun" },
             new TextEntry("defects", "Defects") { Hint = "what has to be seen to" },
-            new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true, Check = Forms.Checks.Needed("day", text => DayText.ReadPast(text, today)) },
+            DayEntry.Past("day", "Date", today),
         ],
         Echo = values => Says(values, driveline),
         Save = values => Forms.Checks.Try(() => save(drive =>

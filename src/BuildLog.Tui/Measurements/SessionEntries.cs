@@ -12,7 +12,7 @@ internal static class SessionEntries
     /// <param name="known">The session that is put right; null for a new one.</param>
     public static IEnumerable<Entry> For(DateOnly today, Session? known = null) =>
     [
-        new TextEntry("date", "Date") { Initial = known is null ? "today" : DayText.InWords(known.Date), InitialIsProposal = known is null, Hint = "today, 3 May 2026 or 2026-05-03", Check = values => Day(values, today).Refusal?.Sentence },
+        DayEntry.Past("date", "Date", today, known?.Date),
         new TextEntry("helper", "Who helped") { Initial = known?.Helper ?? "", IsRemembered = true, Hint = "nobody should do this alone" },
         new TextEntry("conditions", "Conditions") { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
     ];

@@ -66,7 +66,7 @@ public static class SetUps
         "      ______",
         "   __/      \\____",
         "   |_ o ______ o _|",
-        "  ====#=========        front axle alone on the plate, then the rear, then all of it",
+        "  ====#=========        one axle alone, the other, then all of it",
         "",
         "1 As heavy as it will be driven: fuel, spare wheel, tools; driver in, or his weight told.",
         "2 Brakes off and gear out while an axle is read, chocks beside the other wheels. Plate and road level with each other.",
@@ -90,7 +90,7 @@ public static class SetUps
     [
         "        o                 adjacent: to the next stud",
         "     o     o              skip-one: one stud lies between",
-        "      o   o               across: straight over the middle, even numbers only",
+        "      o   o               across: over the middle, even numbers only",
         "",
         "1 Measure from the edge of one hole to the same edge of the other: that is centre to centre.",
         "2 Five studs: skip-one, its error grows least. Measure several pairs, a line for each.",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -116,4 +117,8 @@ internal sealed class TallyActs(Scratchpad pad)
 public sealed record LastPart(double Fraction, string ReadTo, double OtherFraction = 0);
 
 /// <summary>A count as the tally leaves it, ready for the form.</summary>
-public sealed record FinishedTally(Wheels Wheels, string Reading, string ReadTo);
+public sealed record FinishedTally(Wheels Wheels, string Reading, string ReadTo)
+{
+    /// <summary>How far off a wheel's mark may be, in turns; null for the usual. A wheel that is not stopped on its mark is read, to half a step at best.</summary>
+    public string? Align => Wheels == Wheels.Each && QuantityText.ReadNumber(ReadTo).Understood(out var step) ? Rounded.Exact(step / 2) : null;
+}

@@ -13,6 +13,7 @@ internal sealed class TallyScreen : Runnable
     private const int RowsBelow = 7;
     private readonly TallyModel tally;
     private readonly KeyLine keys = new();
+    private readonly LeastSize leastSize = new();
     private string message = "";
 
     public TallyScreen(TallyModel tally)
@@ -21,7 +22,8 @@ internal sealed class TallyScreen : Runnable
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
         CanFocus = true;
         foreach (var key in new[] { Key.Space, Key.Enter }) KeyBindings.Remove(key);
-        Add(keys);
+        Add(keys, leastSize);
+        SubViewLayout += (_, _) => leastSize.Fit(Viewport.Size);
         keys.Show(
         [
             .. tally.Driving is { } driving ? [new KeyHint("Space", driving), new KeyHint("Enter", tally.Driven)] : new[] { new KeyHint("Space", tally.Driven) },
@@ -70,7 +72,7 @@ internal sealed class TallyScreen : Runnable
         var size = ends.Min(end => BigDigits.SizeFor(end.Turns, each - 2, Viewport.Height - NumbersTop - RowsBelow));
         foreach (var (end, k) in ends.Select((end, k) => (end, k)))
         {
-            this.Paint(1 + (k * each), 2, TextFit.Cut($"{Capital(end.Name)} turns  [{end.Key}]", each - 2), Tone.Plain);
+            this.Paint(1 + (k * each), 2, TextFit.Cut($"{Capital(end.Name)} turns [{end.Key}]", each - 2), Tone.Plain);
             PaintNumber(1 + (k * each), end.Turns, size);
         }
 

@@ -37,7 +37,7 @@ public static class TurnCountForm
                 Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "a propshaft turn", "Wheel mark off by", known?.Align),
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "a propshaft turn", "Wheel mark off by", known?.Align ?? tally?.Align),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],

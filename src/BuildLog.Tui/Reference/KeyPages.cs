@@ -8,7 +8,7 @@ internal static class KeyPages
     private const string Heading = "Keys";
 
     // The order in which they are met; help pages that speak of no keys are not here.
-    private static readonly string[] Pages = ["Workbench", "Speeds", "Options", "Wanted", "Plans", "Forms", "TurnCount"];
+    private static readonly string[] Pages = ["Workbench", "Speeds", "Measured", "Options", "Wanted", "Plans", "Forms", "TurnCount"];
 
     public static string Write()
         => "# Keys\n\nPut together from the program's help, where F1 shows the same. Everything works by keyboard alone; the keys that work now stand in the bottom line.\n"

@@ -1,13 +1,15 @@
+using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using BuildLog.Data.Files;
 using Terminal.Gui.App;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>Reading that would keep the keys waiting, done beside the screen: what it finds comes to the screen's thread one by one.</summary>
+/// <summary>Reading that would keep the keys waiting, done beside the screen: what it finds comes to the screen's thread as it is found, together where it comes faster than a screen is drawn.</summary>
 /// <typeparam name="T">What is read.</typeparam>
-internal sealed class Beside<T>(IApplication app, Action<T> take, Action<string> say)
+internal sealed class Beside<T>(IApplication app, Action<IReadOnlyList<T>> take, Action<string> say)
 {
+    private readonly ConcurrentQueue<(int Walk, T Item)> found = new();
     private int current;
 
     /// <summary>Begins a walk; one that is under way ends, and what it still finds is dropped.</summary>
@@ -24,7 +26,8 @@ internal sealed class Beside<T>(IApplication app, Action<T> take, Action<string>
             foreach (var item in items())
             {
                 if (!IsCurrent(mine)) return;
-                Post(mine, () => take(item));
+                found.Enqueue((mine, item));
+                Post(mine, () => TakeFound(mine));
             }
 
             if (done is not null) Post(mine, done);
@@ -43,6 +46,18 @@ internal sealed class Beside<T>(IApplication app, Action<T> take, Action<string>
         {
             Post(mine, ExceptionDispatchInfo.Capture(fault).Throw); // the screen's loop says and logs it
         }
+    }
+
+    // Whoever comes first takes all there is; those who come after find nothing left.
+    private void TakeFound(int mine)
+    {
+        var all = new List<T>();
+        while (found.TryDequeue(out var next))
+        {
+            if (next.Walk == mine) all.Add(next.Item);
+        }
+
+        if (all.Count > 0) take(all);
     }
 
     private bool IsCurrent(int mine) => Volatile.Read(ref current) == mine;

@@ -8,6 +8,7 @@ internal sealed class LeastSize : View
 {
     private static readonly Size Least = new(60, 18);
     private static readonly Size ForAllPanes = new(80, 24);
+    private Size window;
 
     public LeastSize()
     {
@@ -19,14 +20,19 @@ internal sealed class LeastSize : View
     /// <summary>Below this, panes are shown one at a time.</summary>
     public static bool FitsOnePaneOnly(Size screen) => screen.Width < ForAllPanes.Width || screen.Height < ForAllPanes.Height;
 
-    public void Fit(Size screen) => Visible = screen.Width < Least.Width || screen.Height < Least.Height;
+    /// <param name="screen">Of the whole terminal, of which a box may cover a part.</param>
+    public void Fit(Size screen)
+    {
+        window = screen;
+        Visible = screen.Width < Least.Width || screen.Height < Least.Height;
+    }
 
     protected override bool OnClearingViewport() => true; // every cell is written below
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
         this.PaintEmptyRows(0);
-        var text = FormattableString.Invariant($"BuildLog needs {Least.Width} × {Least.Height} characters; this window has {Viewport.Width} × {Viewport.Height}. Make it larger. Nothing is lost.");
+        var text = FormattableString.Invariant($"BuildLog needs {Least.Width} × {Least.Height} characters; this window has {window.Width} × {window.Height}. Make it larger. Nothing is lost.");
         foreach (var (line, y) in TextFit.Wrap(text, Viewport.Width).Take(Viewport.Height).Select((line, y) => (line, y))) this.Paint(0, y, line, Tone.Strong);
         return true;
     }

@@ -9,6 +9,7 @@ namespace BuildLog.Tui.Shell;
 internal class Popup : Runnable
 {
     private readonly KeyLine keys = new() { Y = Pos.AnchorEnd(1) };
+    private readonly LeastSize leastSize = new();
 
     protected Popup(string title)
     {
@@ -22,6 +23,7 @@ internal class Popup : Runnable
         Add(keys);
         AddCommand(Command.Cancel, Leave);
         KeyBindings.Add(Key.Esc, Command.Cancel);
+        SubViewLayout += (_, _) => leastSize.Fit(new(ScreenWidth, ScreenHeight));
     }
 
     /// <summary>Outer width it would like; it never gets more than the screen.</summary>
@@ -38,6 +40,12 @@ internal class Popup : Runnable
     private int ScreenWidth => App?.Screen.Width ?? 80;
 
     private int ScreenHeight => App?.Screen.Height ?? 24;
+
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (newIsRunning && leastSize.SuperView is null) Add(leastSize); // over all that the box itself has added
+    }
 
     protected void ShowKeys(params KeyHint[] hints) => keys.Show(hints);
 

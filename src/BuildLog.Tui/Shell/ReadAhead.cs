@@ -18,6 +18,15 @@ internal sealed class ReadAhead<T>
         }
     });
 
+    /// <summary>What has been read so far.</summary>
+    public IReadOnlyList<T> Found
+    {
+        get
+        {
+            lock (gate) return [.. found];
+        }
+    }
+
     /// <summary>What has been read so far at once, the rest as it comes; what stopped the reading is thrown behind the last of it.</summary>
     public IEnumerable<T> Items()
     {

@@ -11,29 +11,39 @@ public static class TerminalSession
     /// <summary>Exit code when there is no terminal to show anything on.</summary>
     public const int NoTerminal = 2;
 
+    private static readonly Lazy<Task> Ready = new(() =>
+    {
+        // The library's input loop keeps one pool thread for good; on two cores the pool would start with only two.
+        ThreadPool.SetMinThreads(8, 8);
+        return Task.Run(() =>
+        {
+            Application.MaximumIterationsPerSecond = 100; // the default of 25 adds up to 40 ms to every key
+            Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
+            Theme.Apply();
+        });
+    });
+
+    /// <summary>Begins to load what a screen needs, beside whatever else has to be done before there is one.</summary>
+    public static void Prepare() => _ = Ready.Value;
+
     /// <summary>Runs one screen until it is left.</summary>
     /// <param name="makeScreen">Makes the screen once the terminal is ready.</param>
     /// <param name="log">Where errors are written in full.</param>
     /// <returns>0, 2 without a terminal, or 128 + the signal that ended it.</returns>
     public static int Run(Func<IApplication, Runnable> makeScreen, ErrorLog log)
     {
-        // The library's input loop keeps one pool thread for good; on two cores the pool would start with only two.
-        ThreadPool.SetMinThreads(8, 8);
-
         if (!Driver.IsAttachedToTerminal(out _, out _))
         {
             Console.Error.WriteLine("The workbench needs a terminal on standard input and output. For use in scripts see: buildlog --help");
             return NoTerminal;
         }
 
-        Application.MaximumIterationsPerSecond = 100; // the default of 25 adds up to 40 ms to every key
-        Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
-        Theme.Apply();
-
+        Ready.Value.GetAwaiter().GetResult();
         var app = Application.Create();
         using var guard = new TerminalGuard(app, log);
         try
         {
+            PromptInput.GiveTo(app);
             app.Init();
             Theme.ApplyTo(app);
             ApplyKeysTo(app);

@@ -38,10 +38,10 @@ internal sealed class WhatNowPage : View
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
     public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);
 
-    /// <summary>One vehicle has been read; it may have been shown before.</summary>
-    public void Take(WhatNowRow row)
+    /// <summary>Some vehicles have been read; they may have been shown before.</summary>
+    public void Take(IReadOnlyList<WhatNowRow> rows)
     {
-        read[row.VehicleId] = row;
+        foreach (var row in rows) read[row.VehicleId] = row;
         ShowRows(fromTop: false);
     }
 

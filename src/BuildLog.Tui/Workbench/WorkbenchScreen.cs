@@ -1,4 +1,6 @@
 using System.Globalization;
+using BuildLog.Data.Files;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Search;
@@ -49,7 +51,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             e.Cancel = true;
         };
 
-        vehicles.VehicleChosen += (_, vehicle) => acts.ChooseVehicle(this, vehicle.Id);
+        vehicles.VehicleChosen += (_, vehicle) =>
+        {
+            App?.LayoutAndDraw(); // the cursor first: reading and judging takes longer than a key may
+            acts.ChooseVehicle(this, vehicle.Id);
+        };
         strip.BoxChosen += (_, _) => ShowCard();
         strip.CardAsked += (_, _) => ShowWholeCard();
         foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
@@ -256,11 +262,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ReadShop(Func<IEnumerable<WhatNowRow>>? rows = null) => beside?.Read(rows ?? acts.WhatNow, () => whatNow.TakeEnd(Model.Vehicles.Select(vehicle => vehicle.Id).ToHashSet()));
 
-    private void Take(WhatNowRow row)
+    /// <summary>Shows where some vehicles stand.</summary>
+    public void Take(IReadOnlyList<WhatNowRow> rows)
     {
-        Model = Model with { Vehicles = [.. Model.Vehicles.Select(vehicle => vehicle.Id == row.VehicleId ? vehicle with { Counts = row.Counts } : vehicle)] };
+        var counts = rows.ToDictionary(row => row.VehicleId, row => row.Counts);
+        Model = Model with { Vehicles = [.. Model.Vehicles.Select(vehicle => counts.TryGetValue(vehicle.Id, out var read) ? vehicle with { Counts = read } : vehicle)] };
         vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
-        whatNow.Take(row);
+        whatNow.Take(rows);
     }
 
     private void GoToPage(int page)
@@ -290,7 +298,24 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void Run(KeyAct act)
     {
         if (act.OfVehicle) LeaveWhatNow();
-        act.Do();
+        Try(act.Do);
+    }
+
+    // A record that is locked, full or read-only just now, or a rule that forbids it: a sentence, and on.
+    private void Try(Action act)
+    {
+        try
+        {
+            act();
+        }
+        catch (RefusedException refused)
+        {
+            Say(refused.Refusal.Sentence);
+        }
+        catch (RecordException record)
+        {
+            Say(record.Message);
+        }
     }
 
     private void LeaveWhatNow()
@@ -298,10 +323,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (whatNow.Visible && whatNow.Row is { } row) GoToVehicle(row.VehicleId);
     }
 
-    private void Run(PageAct act)
+    private void Run(PageAct act) => Try(() =>
     {
         if (Model.Chosen is { } vehicle && act.Do(this, vehicle) is { } said) acts.ShowAgain(this, said);
-    }
+    });
 
     private void Arrange()
     {

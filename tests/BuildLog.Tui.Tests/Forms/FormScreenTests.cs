@@ -20,6 +20,19 @@ public sealed class FormScreenTests : IDisposable
     }
 
     [Fact]
+    public void Below_the_least_size_it_says_so_and_what_was_typed_comes_back()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Show(form).Type("Heron").Resize(50, 14);
+        Assert.Contains("BuildLog needs 60 × 18 characters", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("50 × 14", screen.Text, StringComparison.Ordinal);
+
+        screen.Resize(80, 24);
+        Assert.DoesNotContain("BuildLog needs", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("Heron", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_message_stands_under_the_wrong_entry_which_gets_the_focus()
     {
         using var form = new FormScreen(VehicleForm.With());

@@ -15,6 +15,36 @@ public sealed class OtherTalliesTests
         Assert.Null(tally.NotYet);
     }
 
+    // Ten turns left, six right, between 33 and 34 of the propshaft: i = 2 p / (w left + w right) = 2 · 33.5 / 16 = 4.19.
+    [Fact]
+    public void Each_wheel_is_counted_where_neither_is_held()
+    {
+        var tally = new AxleTally("Harrow banjo", Wheels.Each) { Written = new string('i', 33) + new string('r', 6) + new string('o', 10) };
+
+        Assert.Equal((10, 6, 33), (tally.DrivenTurns, tally.OtherDrivenTurns, tally.DrivingTurns));
+        Assert.StartsWith("Ratio 4.19 ±", tally.Live[0], StringComparison.Ordinal);
+        Assert.Equal("10,6.5:33.25", tally.Reading(0.25, 0.5));
+        Assert.Equal(tally.Written, new AxleTally("Harrow banjo", Wheels.Each) { Written = tally.Written }.Written);
+    }
+
+    // What the right wheel turned after the left one's last mark belongs to the next turn.
+    [Fact]
+    public void The_other_wheels_turns_after_the_last_mark_wait_as_the_propshafts_do()
+    {
+        var tally = new AxleTally("Harrow banjo", Wheels.Each) { Written = new string('i', 33) + new string('r', 6) + new string('o', 10) };
+        var before = tally.Live;
+        tally.Count(TallyEnd.OtherDriven);
+        Assert.Equal(before[0], tally.Live[0]);
+        Assert.StartsWith("Stop on a whole turn of the left wheel", tally.NotYet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wheel_that_is_only_read_is_off_by_half_a_step()
+    {
+        Assert.Equal("0.125", new FinishedTally(Wheels.Each, "10,6.5:33.25", "0.25").Align);
+        Assert.Null(new FinishedTally(Wheels.Together, "10:41", "0.25").Align);
+    }
+
     [Fact]
     public void A_roll_counts_the_wheel_alone_and_leaves_the_distance_open()
     {

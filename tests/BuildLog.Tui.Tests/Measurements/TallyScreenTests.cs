@@ -34,6 +34,38 @@ public sealed class TallyScreenTests : IDisposable
     }
 
     [Fact]
+    public void Tab_counts_the_right_wheel_where_each_is_counted()
+    {
+        var each = new AxleTally("Harrow banjo", Wheels.Each);
+        using var counting = new TallyScreen(each);
+        screen.Show(counting).Press(Key.Enter, Key.Tab, Key.Tab, Key.Space);
+        Assert.Equal((1, 2, 1), (each.DrivenTurns, each.OtherDrivenTurns, each.DrivingTurns));
+        foreach (var caption in new[] { "Left wheel turns [Enter]", "Right wheel turns [Tab]", "Propshaft turns [Space]", "Tab right wheel" })
+            Assert.Contains(caption, screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_it_has_to_say_is_never_cut()
+    {
+        using var narrow = new HeadlessScreen(60, 18);
+        using var counting = new TallyScreen(tally);
+        narrow.Show(counting).Press(Key.Enter, Key.Space, Key.S.WithCtrl);
+        Assert.DoesNotContain("…", narrow.Text, StringComparison.Ordinal);
+        Assert.Contains("until its mark", narrow.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 36)]
+    public void Looks_like_its_picture(int width, int height)
+    {
+        using var large = new HeadlessScreen(width, height);
+        using var counting = new TallyScreen(tally);
+        large.Show(counting).Press([.. Enumerable.Repeat(Key.Space, 41), .. Enumerable.Repeat(Key.Enter, 10)]);
+        ExpectedScreen.Matches($"tally-{width}x{height}", large.Text);
+    }
+
+    [Fact]
     public void Everything_stays_on_a_small_screen()
     {
         using var counting = new TallyScreen(tally);

@@ -1,3 +1,4 @@
+using BuildLog.Data.Files;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
@@ -71,6 +72,14 @@ public sealed class WorkbenchTroubleTests : IDisposable
 
         Assert.False(WorkbenchStart.Wait(screen.App, workbench, new("shop.db", TimeSpan.FromSeconds(12))));
         Assert.Contains("Esc leave", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_that_cannot_be_written_just_now_is_said_in_the_status_line()
+    {
+        var acts = new RecordingActs(InventedShop.Workbench()) { OnNewVehicle = () => throw new RecordException(Fault.Busy, "Another program holds the record; nothing was changed.") };
+        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Another program holds the record"), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
     }
 
     [Fact]

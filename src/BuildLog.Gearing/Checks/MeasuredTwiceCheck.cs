@@ -1,0 +1,41 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Two measurements of one number agree.</summary>
+/// <remarks>
+/// <code>|x₁ − x₂| ≤ t₀.₉₇₅ · u(x₁ − x₂)</code>
+/// <para>
+/// Watch where they do not: every speed of the driveline stands on the one that counts, and one of the two is wrong, be it a slip of the count or a part
+/// that is not the one it is taken for. Says nothing where all agree. Source: JCGM 100:2008, G.3; that the latest counts is common practice.
+/// </para>
+/// </remarks>
+public sealed class MeasuredTwiceCheck : ICheck
+{
+    public string Id => "measured-twice";
+
+    public string Title => "Measured twice";
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => driveline.MeasuredAgain.Where(again => !again.Agrees).GroupBy(again => (again.Position, again.Number)).Select(group => Apart([.. group]));
+
+    private Finding Apart(IReadOnlyList<MeasuredAgain> apart)
+    {
+        var (used, unit) = (apart[0].Used, apart[0].Unit);
+        var others = string.Join(", ", apart.Select(again => $"{Shown(again.Other, unit)} ({again.Other.Says})"));
+        return this.Plain(
+            [apart[0].Position], Verdict.Watch, Because.UnverifiedLimit,
+            $"The {apart[0].Position.InWords()}'s {apart[0].Number} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.",
+            "what was measured before",
+            "measure it once more, and strike what is wrong from the page Measured") with
+        {
+            Value = used.Value,
+            Unit = unit,
+        };
+    }
+
+    private static string Shown(Known known, Unit unit) => Rounded.WithInterval(known.Value, unit);
+}

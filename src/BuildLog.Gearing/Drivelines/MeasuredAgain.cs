@@ -1,0 +1,19 @@
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Gearing.Drivelines;
+
+/// <summary>A number of a part that was measured more than once.</summary>
+/// <param name="Position">The part.</param>
+/// <param name="Number">What was measured, such as <c>ratio</c>.</param>
+/// <param name="Unit">How to show it.</param>
+/// <param name="Used">What the driveline is computed with: teeth, or else the latest.</param>
+/// <param name="Other">Another measurement of the same.</param>
+public sealed record MeasuredAgain(Position Position, string Number, Unit Unit, Known Used, Known Other)
+{
+    /// <summary>d = x_used − x_other; what the two share cancels.</summary>
+    public Measured Difference => Used.Value - Other.Value;
+
+    /// <summary>Whether both can be right: the 95 % interval of their difference holds zero.</summary>
+    public bool Agrees => Difference.Interval95.Contains(0);
+}

@@ -1,0 +1,43 @@
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Forms;
+
+/// <summary>Entries that ask for a day, with what was understood below them.</summary>
+internal static class DayEntry
+{
+    /// <summary>The day something was done.</summary>
+    /// <param name="id">Its value.</param>
+    /// <param name="caption">What happened that day.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="known">What stands there at first; null for today.</param>
+    public static TextEntry Past(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
+    {
+        Initial = known is { } day ? DayText.InWords(day) : "today",
+        InitialIsProposal = known is null,
+        Hint = "today, yesterday, 3 May or 3 May 2026",
+        Check = Checks.Needed(id, text => DayText.ReadPast(text, today)),
+        Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]),
+    };
+
+    /// <summary>The day by which something has to be done.</summary>
+    public static TextEntry Due(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
+    {
+        Initial = known is { } day ? DayText.InWords(day) : "",
+        Hint = "such as 3 May or 3 May 2026",
+        Check = Checks.Needed(id, text => DayText.ReadDue(text, today)),
+        Echo = values => DayText.Echo(DayText.ReadDue(values[id], today), values[id]),
+    };
+
+    /// <summary>A day as far as it is known; it may be no more than a season.</summary>
+    public static TextEntry Loose(string id, string caption, DateOnly today, string initial, string hint) => new(id, caption)
+    {
+        Initial = initial,
+        InitialIsProposal = initial == "today",
+        Hint = hint,
+        Check = values => values.IsEmpty(id) && initial.Length == 0 ? null : DayText.ReadLoosePast(values[id], today).Refusal?.Sentence,
+        Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]) ?? Between(DayText.ReadLoosePast(values[id], today)),
+    };
+
+    private static string? Between(Parsed<Data.Days.LooseDay> read)
+        => read.Understood(out var day) && !day.IsExact && day is { Earliest: { } from, Latest: { } to } ? $"= between {DayText.InWords(from)} and {DayText.InWords(to)}" : null;
+}

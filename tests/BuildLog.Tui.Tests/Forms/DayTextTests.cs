@@ -1,0 +1,56 @@
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Tests.Forms;
+
+public sealed class DayTextTests
+{
+    private static readonly DateOnly Today = new(2026, 5, 20); // a Wednesday
+
+    [Theory]
+    [InlineData("3 May", 2026, 5, 3)]
+    [InlineData("may 3", 2026, 5, 3)]
+    [InlineData("20 May", 2026, 5, 20)]
+    [InlineData("21 May", 2025, 5, 21)] // still to come this year: last year's
+    [InlineData("24 Dec", 2025, 12, 24)]
+    [InlineData("29 Feb", 2024, 2, 29)]
+    [InlineData("3 May 2024", 2024, 5, 3)]
+    public void What_has_been_done_was_on_the_latest_such_day(string typed, int year, int month, int day)
+        => Assert.Equal(new DateOnly(year, month, day), DayText.ReadPast(typed, Today).OrRefuse());
+
+    [Theory]
+    [InlineData("3 May", 2027, 5, 3)]
+    [InlineData("20 May", 2026, 5, 20)]
+    [InlineData("29 February", 2028, 2, 29)]
+    [InlineData("3 May 2024", 2024, 5, 3)]
+    public void What_is_due_is_due_on_the_next_such_day(string typed, int year, int month, int day)
+        => Assert.Equal(new DateOnly(year, month, day), DayText.ReadDue(typed, Today).OrRefuse());
+
+    [Theory]
+    [InlineData("24 Dec", 2025)] // 147 days back, 218 ahead
+    [InlineData("3 Sep", 2026)]
+    public void Else_it_is_the_nearest(string typed, int year) => Assert.Equal(year, DayText.Read(typed, Today).OrRefuse().Year);
+
+    [Theory]
+    [InlineData("spring 2024")]
+    [InlineData("about 2019")]
+    public void Where_a_day_is_needed_a_season_is_refused_with_an_example(string typed)
+    {
+        var sentence = DayText.ReadPast(typed, Today).Refusal!.Sentence;
+        Assert.Contains("no single day", sentence, StringComparison.Ordinal);
+        Assert.Contains("3 May 2026", sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("31 April")]
+    [InlineData("03/05/2026")]
+    [InlineData("soon")]
+    public void Nonsense_is_refused(string typed) => Assert.NotNull(DayText.Read(typed, Today).Refusal);
+
+    [Fact]
+    public void Only_what_was_read_into_a_text_is_echoed()
+    {
+        Assert.Equal("= 3 May 2026", DayText.Echo(DayText.ReadPast("3 May", Today), "3 May"));
+        Assert.Equal("= 20 May 2026", DayText.Echo(DayText.ReadPast("today", Today), "today"));
+        Assert.Null(DayText.Echo(DayText.ReadPast("3 May 2026", Today), "3 May 2026"));
+    }
+}

@@ -1,0 +1,80 @@
+using BuildLog.Data.Files;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Forms;
+using BuildLog.Tui.Tests.Headless;
+using BuildLog.Tui.Workbench;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using static BuildLog.Tui.Tests.Headless.Steps;
+
+namespace BuildLog.Tui.Tests.Workbench;
+
+/// <summary>A first evening at the workbench, by keyboard alone at 80×24: vehicle, parts, goal, guided count, finding, option, wanted part, yard card, build sheet.</summary>
+public sealed class FromVehicleToSheetTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("buildlog-evening-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void Every_step_is_on_the_screen_when_its_key_is_pressed()
+    {
+        var (card, sheet) = (Path.Combine(folder, "card.pdf"), Path.Combine(folder, "sheet.pdf"));
+        using var shop = ShopFile.Open(Path.Combine(folder, "shop.db"));
+        using var screen = new HeadlessScreen();
+        var acts = new WorkbenchActs(shop, TimeProvider.System, UnitSystem.Metric, pad: new Scratchpad());
+        using var workbench = new WorkbenchScreen(acts, BenchPages.All(shop, TimeProvider.System));
+
+        screen.Run(
+            workbench,
+            [
+                See("n"), Press((Key)'n'),
+                See("New vehicle"), Type("Heron"), Press(Key.S.WithCtrl), See("in the shop"),
+                .. Fit("gearbox", "New gearbox for Heron", "Pinewood four", "3.64 2.09 1.38 1.00"),
+                .. Fit("axle", "New axle for Heron", "Harrow banjo"),
+                .. Fit("tyres", "New tyres for Heron", "steel wheels", "205/65R15 94H"),
+                Press((Key)'g'), See("cruise"), Press(Key.Enter),
+                See("Road speed"), Type("100 km/h"), Press(Key.Enter), Type("2500 rpm"), Press(Key.S.WithCtrl),
+                See("goal"), Press((Key)'t'), See("count now"), Press(Key.Enter),
+                See("Before you start"), Press((Key)'a'), See("Set up:"), Press(Key.Enter),
+                See("turns backwards"), Press(Key.Space), Press(Key.S.WithCtrl),
+                See("Propshaft turns"), .. Enumerable.Repeat(Press(Key.Space), 41), .. Enumerable.Repeat(Press(Key.Enter), 10),
+                See("Ten wheel turns"), Press(Key.S.WithCtrl),
+                See("Ctrl+S"), Press(Key.S.WithCtrl),
+                See("Who helped"), Press(Key.S.WithCtrl),
+                See("Kept: the turn count"), Press((Key)'1'), See("× clash"), Dump,
+                Press((Key)'0'), See("Options"), NoLongerSee("Searching"), Dump,
+                Press((Key)'h'), See("Hunted now"), Dump,
+                Press((Key)'c'), See("Yard card"), Dump, Press(Key.Esc), See("Print it?"), Press(Key.CursorRight), Press(Key.Enter),
+                See("Print the yard card"), Dump, .. Instead(card), Press(Key.S.WithCtrl), See("Wrote"), Dump,
+                Press(Key.CursorRight), See("Wanted"), Dump,
+                Press((Key)'s'), See("Build sheet of Heron"), .. Instead(sheet), Press(Key.S.WithCtrl), See("Wrote"), Dump,
+                Press((Key)'q'),
+            ]);
+
+        foreach (var paper in new[] { card, sheet }) Assert.Equal("%PDF-", File.ReadAllText(paper)[..5]);
+    }
+
+    private static bool Dump(HeadlessScreen s)
+    {
+        File.AppendAllText("/tmp/h/bench.scratch/flow.txt", s.Draw().Text + "=====\n");
+        return true;
+    }
+
+    // The chooser's list is walked to the place, as a person does.
+    private static IEnumerable<Step> Fit(string place, string form, string name, string? second = null) =>
+    [
+        Press((Key)'f'), See("Fit what to Heron?"), WalkTo(place), Press(Key.Enter),
+        See(form), Dump, Type(name), .. second is null ? Array.Empty<Step>() : [Press(Key.Enter), Type(second)], Dump, Press(Key.S.WithCtrl),
+        NoLongerSee(form), Dump,
+    ];
+
+    private static Step WalkTo(string row) => s =>
+    {
+        if (s.Draw().Text.Contains($"›{row} ", StringComparison.Ordinal)) return true;
+        s.App.InjectKey(Key.CursorDown);
+        return false;
+    };
+
+    private static IEnumerable<Step> Instead(string text) => [.. Enumerable.Repeat(Press(Key.Backspace), 100), Type(text)];
+}
