@@ -33,6 +33,7 @@ internal static class SawtoothChart
     {
         var area = new Box(box.X + LeftMargin, box.Y + TopMargin, box.Width - LeftMargin - RightMargin, box.Height - TopMargin - FootMargin);
         var plot = SawtoothPlot.Of(chart, area);
+        if (chart.Goal is { } wanted) FillWanted(pen, plot, wanted);
         DrawAxes(pen, plot, chart);
         if (chart.Goal is { } goal) DrawGoal(pen, plot, goal);
         DrawGears(pen, plot, chart.Gears);
@@ -65,12 +66,18 @@ internal static class SawtoothChart
         pen.Text(area.X, area.Bottom + 22, $"road speed, {chart.SpeedUnit}", style, Align.Right, area.Width);
     }
 
+    // Below the grid, whose lines the reader counts.
+    private static void FillWanted(Pen pen, SawtoothPlot plot, GoalMark goal)
+    {
+        double low = plot.Y(goal.EngineLow), high = plot.Y(goal.EngineHigh);
+        pen.Fill(new Box(plot.Area.X, high, plot.Area.Width, low - high), Ink.Wash);
+    }
+
     private static void DrawGoal(Pen pen, SawtoothPlot plot, GoalMark goal)
     {
-        double x = plot.X(goal.Speed), low = plot.Y(goal.EngineLow), high = plot.Y(goal.EngineHigh);
-        pen.Fill(new Box(plot.Area.X, high, plot.Area.Width, low - high), Ink.Wash);
+        var x = plot.X(goal.Speed);
         pen.Line(x, plot.Area.Y, x, plot.Area.Bottom, GoalGuide);
-        GoalBeam.Draw(pen, x, low, high);
+        GoalBeam.Draw(pen, x, plot.Y(goal.EngineLow), plot.Y(goal.EngineHigh));
     }
 
     private static void DrawGears(Pen pen, SawtoothPlot plot, IReadOnlyList<GearLine> gears)

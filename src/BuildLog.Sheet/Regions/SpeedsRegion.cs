@@ -9,7 +9,7 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>Gears against speeds, as a table and as a chart.</summary>
 internal static class SpeedsRegion
 {
-    private const double ChartHeight = 122;
+    private const double ChartHeight = 138;
     private const int MostColumns = 9;
     private const double NameShare = 1.4;
 
