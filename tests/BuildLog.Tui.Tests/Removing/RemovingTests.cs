@@ -67,7 +67,7 @@ public sealed class RemovingTests : IDisposable
         Assert.StartsWith("Brought back: removed axle spare axle", view.Said[^1], StringComparison.Ordinal);
         Assert.Contains(small.Shop.Parts(), part => part.Component.Name == "spare axle");
         Assert.Empty(small.Shop.Removals());
-        small.Shop.Undo();
+        small.Shop.Redo();
         Assert.Single(small.Shop.Removals());
     }
 
