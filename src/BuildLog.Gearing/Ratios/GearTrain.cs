@@ -21,7 +21,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
 
     public static Parsed<GearTrain> Read(string text)
     {
-        var tokens = text.Split([' ', '\t', '\n', ';'], StringSplitOptions.RemoveEmptyEntries);
+        var tokens = text.Replace(';', ' ').Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
         return tokens is [PlanetarySets, .. var sets] ? Automatic(text, sets)
             : tokens is [var mesh, _, ..] ? Parsed.From(() => new GearTrain([.. tokens.Skip(1).Take(MostGears).Select(own => Gear(mesh, own))])).In(text).Then(train => Ordered(train, text))
             : new Refusal("teeth", $"{Shown.Quoted(text)} is no gearbox: write the constant mesh, then each gear's own pair.", Right);

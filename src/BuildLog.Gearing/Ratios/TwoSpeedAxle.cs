@@ -38,7 +38,7 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
     public static Parsed<Typed> ReadStep(string text) => Read(text).In(text);
 
     private static Parsed<Typed> Read(string text)
-        => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch
+        => text.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries) switch
         {
             [PlanetarySet, var set] => Planetary.Read(set).Then(read => Checked(read.SunHeld, 0, text)),
             [var pair] when pair.Split('/') is [var low, var high] => QuotedRatio.Read(low, RatioRange.Axle).Then(one => QuotedRatio.Read(high, RatioRange.Axle).Then(other => Quotient(one, other, text))),

@@ -47,7 +47,7 @@ public sealed class EnteringAPart : IDisposable
     {
         { () => new AxleComponent { Name = "" }, "The axle needs a name." },
         { () => new AxleComponent { Name = "a", StatedRatio = Noted.Ratio("47.7", RatioRange.Axle, Source.Tag) }, "'47.7' is no axle ratio: it lies between 1.5 and 12." },
-        { () => new AxleComponent { Name = "a", StatedRatio = Noted.Ratio("0.82", RatioRange.Gear, Source.Tag) }, "A ratio of 0.82 is no axle ratio: it lies between 1.5 and 12." },
+        { () => new AxleComponent { Name = "a", StatedRatio = Noted.Ratio("0.82", RatioRange.Gear, Source.Tag) }, "'0.82' is no axle ratio: it lies between 1.5 and 12." },
         { () => new AxleComponent { Name = "a", Teeth = new Teeth(43, 2) }, "A gear has 4 to 200 teeth, not 43/2 (ring/pinion)." },
         { () => new OverdriveComponent { Name = "o", OverdriveRatio = Noted.Ratio("1.2", RatioRange.Overdrive, Source.Tag) }, "'1.2' is no overdrive ratio: it lies between 0.4 and 1." },
         { () => new TransmissionComponent { Name = "b", Gears = TransmissionComponent.GearsFrom(Source.Tag, "1.00", "2.00") }, "Gears stand from the lowest to the top: '2' (2.00) cannot follow '1' (1.00)." },

@@ -280,7 +280,7 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
     public static readonly TheoryData<Func<Entered>, string> Impossible = new()
     {
         { () => new EngineComponent { Name = "e", TorquePoints = Is(Spec.TorquePoints, "1500-180") }, "'1500-180' is not a torque point: write engine speed, a colon, torque." },
-        { () => new EngineComponent { Name = "e", TorquePoints = Is(Spec.TorquePoints, "1500:180 Nm") }, "A torque curve needs at least two points." },
+        { () => new EngineComponent { Name = "e", TorquePoints = Is(Spec.TorquePoints, "1500:180 Nm") }, "'1500:180 Nm': a torque curve needs at least two points." },
         { () => new AxleComponent { Name = "a", Studs = 12 }, "A wheel has 3 to 10 studs, not 12." },
         { () => new AxleComponent { Name = "a", HubFaces = Is(Spec.HubFaces, "14 mm") }, "'14 mm' cannot be the hub face to hub face: it lies between 600 and 3000 mm." },
         { () => new TransmissionComponent { Name = "b", StallSpeed = Is(Spec.StallSpeed, "2100") }, "A stall ('2100') is a torque converter's: say whether the converter locks up, or leave the stall out." },
