@@ -39,6 +39,9 @@ internal sealed class BulkRecord : IDisposable
 
     public string Path => System.IO.Path.Combine(folder, "shop.db");
 
+    /// <summary>A file that goes with the record.</summary>
+    public string Beside(string name) => System.IO.Path.Combine(folder, name);
+
     public SqliteConnection Open()
     {
         var connection = new SqliteConnection($"Data Source={Path};Foreign Keys=True");

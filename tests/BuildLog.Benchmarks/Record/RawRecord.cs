@@ -74,6 +74,59 @@ internal sealed class RawRecord(SqliteConnection connection)
         transaction.Commit();
     }
 
+    private const string Sessions =
+        """
+        SELECT s.*, r.* FROM Fitments f JOIN Sessions s ON s.ComponentId = f.ComponentId JOIN Readings r ON r.SessionId = s.Id
+        WHERE f.VehicleId = $vehicle ORDER BY s.Date DESC, s.Id DESC, r.Ordinal
+        """;
+
+    private const string TakingBack =
+        """
+        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, 'undid', 'bench', 'Forward');
+        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff)
+        SELECT last_insert_rowid(), 'Notes', Id, Uid, NULL, 'Delete', json_object('Title', Title, 'Body', Body) FROM Notes ORDER BY Id DESC LIMIT 1;
+        DELETE FROM Findables WHERE RecordUid = (SELECT Uid FROM Notes ORDER BY Id DESC LIMIT 1);
+        DELETE FROM Notes WHERE Id = (SELECT max(Id) FROM Notes);
+        """;
+
+    // Into tables that nothing guards, which the next copy empties.
+    private const string Copying =
+        """
+        CREATE TEMP TABLE IF NOT EXISTS FitmentsThere AS SELECT * FROM Fitments WHERE 0; CREATE TEMP TABLE IF NOT EXISTS ComponentsThere AS SELECT * FROM Components WHERE 0;
+        DELETE FROM FitmentsThere; DELETE FROM ComponentsThere;
+        INSERT INTO FitmentsThere SELECT * FROM Fitments WHERE VehicleId = $vehicle;
+        INSERT INTO ComponentsThere SELECT c.* FROM Components c JOIN Fitments f ON f.ComponentId = c.Id WHERE f.VehicleId = $vehicle;
+        """;
+
+    /// <summary>Every fitment of a vehicle with its part, and every reading on any of them.</summary>
+    public int WithMeasurements(long vehicle) => Read(Timeline, vehicle, default) + Read(Sessions, vehicle, default);
+
+    public void TakeBackLatest() => Write(TakingBack, 0);
+
+    public void CopyRowsOf(long vehicle) => Write(Copying, vehicle);
+
+    public static void CopyFile(SqliteConnection connection, string path)
+    {
+        File.Delete(path);
+        using var command = connection.CreateCommand();
+        command.CommandText = "VACUUM INTO $path";
+        command.Parameters.AddWithValue("$path", path);
+        command.ExecuteNonQuery();
+    }
+
+    private void Write(string sql, long vehicle)
+    {
+        using var transaction = connection.BeginTransaction();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.Parameters.AddWithValue("$vehicle", vehicle);
+        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
+        command.ExecuteNonQuery();
+        transaction.Commit();
+    }
+
     private int Read(string sql, long vehicle, DateOnly day)
     {
         using var command = connection.CreateCommand();

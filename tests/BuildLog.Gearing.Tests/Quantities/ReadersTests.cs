@@ -1,13 +1,8 @@
 using System.Globalization;
 using System.Reflection;
-using System.Runtime.CompilerServices;
-using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
-using BuildLog.Gearing.RoadLoad;
-using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
