@@ -35,7 +35,7 @@ internal sealed class WholeFile
         var temporary = Path.Combine(folder, $".{Guid.NewGuid():N}.part");
         try
         {
-            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write))
+            using (var stream = new FileStream(temporary, OwnersOwn()))
             {
                 write(stream);
                 stream.Flush(flushToDisk: true);
@@ -47,6 +47,14 @@ internal sealed class WholeFile
         {
             throw SentenceFor(trouble, trouble.Message.Replace(temporary, path, StringComparison.Ordinal), Removed(temporary));
         }
+    }
+
+    // A sheet names owners and numbers; whom it is handed to is the owner's to say.
+    private static FileStreamOptions OwnersOwn()
+    {
+        var how = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows()) how.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        return how;
     }
 
     /// <summary>A link is followed, so that the file it points to is replaced and not the link.</summary>

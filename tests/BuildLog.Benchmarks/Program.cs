@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using BuildLog.Benchmarks.Coverage;
 using BuildLog.Benchmarks.Record;
 using BuildLog.Benchmarks.Search;
 using BuildLog.Benchmarks.Sheet;
@@ -8,9 +9,10 @@ using BuildLog.Benchmarks.Workbench;
 // The record is measured on files of its own, the workbench is another program: all without the runner.
 switch (args)
 {
-    case ["record", .. [_, ..] sizes]: return RecordRun.Of([.. sizes.Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
+    case ["record", var sizes]: return RecordRun.Of([.. sizes.Split(',').Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
+    case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
     case ["workbench", var program]:

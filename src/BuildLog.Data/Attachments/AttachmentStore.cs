@@ -76,7 +76,7 @@ public sealed class AttachmentStore
             if (StateOf(stored.Sha256) != FileState.Sound)
             {
                 OwnerOnly.CreateFolder(Path.GetDirectoryName(place)!);
-                File.Move(unfinished, place, overwrite: true);
+                FinishedName.Give(unfinished, place);
             }
 
             return stored;

@@ -29,7 +29,7 @@ internal static class CheckedCopy
 
             // A file whose name is on the disk before its content would be an empty one after a power cut.
             using (var file = OwnerOnly.OpenFile(unfinished)) file.Flush(flushToDisk: true);
-            File.Move(unfinished, to, overwrite: true);
+            FinishedName.Give(unfinished, to);
         }
         catch (Exception trouble) when (trouble is not RecordException && (Explain(trouble) ?? FileTroubles.Explain(trouble, to)) is { } explained)
         {

@@ -16,7 +16,7 @@ internal static class Migrating
         DeleteWithLog(fresh);
         OwnerOnly.OpenFile(fresh).Dispose();
         Migrate(fresh);
-        File.Move(fresh, path);
+        FinishedName.Give(fresh, path, overwrite: false);
     }
 
     /// <summary>Brings a copy up to date, which then takes the record's place: a migration that is cut off anywhere leaves the older record, and the next start begins anew.</summary>
@@ -33,7 +33,7 @@ internal static class Migrating
                 Migrate(fresh);
             }
 
-            File.Move(fresh, path, overwrite: true);
+            FinishedName.Give(fresh, path);
         }
         finally
         {

@@ -114,7 +114,7 @@ public static class Restore
     private static void Swap(string record, string fresh)
     {
         foreach (var log in Parts.Skip(1)) File.Delete(record + log);
-        File.Move(fresh, record, overwrite: true);
+        FinishedName.Give(fresh, record);
     }
 
     private static void Delete(string fresh)

@@ -57,7 +57,7 @@ public sealed class WholeFile
                 stream.Flush(flushToDisk: true);
             }
 
-            File.Move(unfinished, path, overwrite: true);
+            FinishedName.Give(unfinished, path);
             return written;
         }
         finally

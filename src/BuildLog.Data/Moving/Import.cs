@@ -80,8 +80,9 @@ internal sealed class Import
         {
             try
             {
-                // What notes and papers are about may come later.
-                if (entry is Entered entered && entry is not (Note or Attachment)) Entries.CheckAll(db, entered);
+                // What notes and papers are about may come later; that is asked when all are there.
+                if (entry is Note or Attachment) ((Entered)entry).Check();
+                else if (entry is Entered entered) Entries.CheckAll(db, entered);
                 db.Add(entry);
             }
             catch (RefusedException refused)

@@ -36,7 +36,7 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
         if (!file.IsSound) return Trouble(file)!;
 
         var copy = Path.Combine(Directory.CreateTempSubdirectory("buildlog-paper-").FullName, paper.FileName);
-        using (var to = new FileStream(copy, FileMode.CreateNew)) file.Content.CopyTo(to);
+        using (var to = OwnerOnly.NewFile(copy)) file.Content.CopyTo(to);
         return open(copy) ?? $"Handed to the system's viewer: {paper.FileName}.";
     }
 

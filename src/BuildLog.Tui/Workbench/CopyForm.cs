@@ -1,3 +1,4 @@
+using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Workbench;
@@ -22,7 +23,7 @@ public static class CopyForm
     {
         try
         {
-            using var file = new StreamWriter(new FileStream(path, FileMode.CreateNew));
+            using var file = new StreamWriter(OwnerOnly.NewFile(path));
             file.Write(path.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) ? table.ToText() : table.ToCsv());
             return SaveOutcome.Done;
         }

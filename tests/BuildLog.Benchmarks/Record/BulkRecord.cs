@@ -39,7 +39,7 @@ internal sealed class BulkRecord : IDisposable
 
     public string Path => System.IO.Path.Combine(folder, "shop.db");
 
-    /// <summary>A file that goes with it.</summary>
+    /// <summary>A file that goes with the record.</summary>
     public string Beside(string name) => System.IO.Path.Combine(folder, name);
 
     public SqliteConnection Open()
@@ -47,15 +47,6 @@ internal sealed class BulkRecord : IDisposable
         var connection = new SqliteConnection($"Data Source={Path};Foreign Keys=True");
         connection.Open();
         return connection;
-    }
-
-    public static SqliteCommand Command(SqliteConnection connection, string sql)
-    {
-        var command = connection.CreateCommand();
-#pragma warning disable CA2100 // Only this file's own texts come here.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        return command;
     }
 
     public void Dispose()
@@ -135,5 +126,14 @@ internal sealed class BulkRecord : IDisposable
     {
         using var command = Command(connection, sql);
         command.ExecuteNonQuery();
+    }
+
+    private static SqliteCommand Command(SqliteConnection connection, string sql)
+    {
+        var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        return command;
     }
 }

@@ -38,51 +38,9 @@ internal sealed class RawRecord(SqliteConnection connection)
         INSERT INTO Findables (RecordUid, Kind, VehicleId, ComponentId, Day, Title, About, Body) VALUES ($uid, 'turn count', $vehicle, $axle, $day, 'of 3 May 2026', 'Project axle', '10:20.5 0.25 0.02');
         """;
 
-    private const string Lived =
-        """
-        SELECT s.*, r.* FROM Fitments f JOIN Sessions s ON s.ComponentId = f.ComponentId JOIN Readings r ON r.SessionId = s.Id
-        WHERE f.VehicleId = $vehicle ORDER BY s.Date DESC, s.Id DESC, r.Ordinal
-        """;
-
-    private const string Searched =
-        """
-        SELECT f.* FROM Findables f JOIN (SELECT rowid FROM FindableText WHERE FindableText MATCH $words ORDER BY rank LIMIT 50) best ON best.rowid = f.Id
-        """;
-
-    private const string TakingBack =
-        """
-        DELETE FROM Findables WHERE RecordUid = (SELECT Uid FROM Notes WHERE Id = (SELECT max(Id) FROM Notes));
-        DELETE FROM Notes WHERE Id = (SELECT max(Id) FROM Notes);
-        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, 'taken back', 'bench', 'Forward');
-        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff) VALUES (last_insert_rowid(), 'Notes', 0, $uid, NULL, 'Delete', '{}');
-        """;
-
     public int OnADay(long vehicle, DateOnly day) => Read(Fitted, vehicle, day) + Read(Measured, vehicle, day) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, day);
 
     public int Page(long vehicle) => Read(Timeline, vehicle, default);
-
-    /// <summary>What the effects of all swaps are computed from; the computing itself is not done.</summary>
-    public int Life(long vehicle) => Read(Timeline, vehicle, default) + Read(Lived, vehicle, default) + Read("SELECT * FROM Vehicles WHERE Id = $vehicle", vehicle, default);
-
-    public int Find(string words)
-    {
-        using var command = BulkRecord.Command(connection, Searched);
-        command.Parameters.AddWithValue("$words", words);
-        using var row = command.ExecuteReader();
-        var count = 0;
-        while (row.Read()) count++;
-        return count;
-    }
-
-    public void TakeBack()
-    {
-        using var transaction = connection.BeginTransaction();
-        using var command = BulkRecord.Command(connection, TakingBack);
-        command.Parameters.AddWithValue("$uid", Guid.CreateVersion7());
-        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
-        command.ExecuteNonQuery();
-        transaction.Commit();
-    }
 
     public void Note(Guid about, string title, string body)
     {
@@ -112,6 +70,59 @@ internal sealed class RawRecord(SqliteConnection connection)
         command.Parameters.AddWithValue("$uid", Guid.CreateVersion7());
         command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
         command.Parameters.AddWithValue("$diff", """{"Date":[null,"2026-05-03"],"Method":[null,"turn count"],"Wheels":[null,"OneHeld"]}""");
+        command.ExecuteNonQuery();
+        transaction.Commit();
+    }
+
+    private const string Sessions =
+        """
+        SELECT s.*, r.* FROM Fitments f JOIN Sessions s ON s.ComponentId = f.ComponentId JOIN Readings r ON r.SessionId = s.Id
+        WHERE f.VehicleId = $vehicle ORDER BY s.Date DESC, s.Id DESC, r.Ordinal
+        """;
+
+    private const string TakingBack =
+        """
+        INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ($at, 'undid', 'bench', 'Forward');
+        INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, VehicleId, Op, Diff)
+        SELECT last_insert_rowid(), 'Notes', Id, Uid, NULL, 'Delete', json_object('Title', Title, 'Body', Body) FROM Notes ORDER BY Id DESC LIMIT 1;
+        DELETE FROM Findables WHERE RecordUid = (SELECT Uid FROM Notes ORDER BY Id DESC LIMIT 1);
+        DELETE FROM Notes WHERE Id = (SELECT max(Id) FROM Notes);
+        """;
+
+    // Into tables that nothing guards, which the next copy empties.
+    private const string Copying =
+        """
+        CREATE TEMP TABLE IF NOT EXISTS FitmentsThere AS SELECT * FROM Fitments WHERE 0; CREATE TEMP TABLE IF NOT EXISTS ComponentsThere AS SELECT * FROM Components WHERE 0;
+        DELETE FROM FitmentsThere; DELETE FROM ComponentsThere;
+        INSERT INTO FitmentsThere SELECT * FROM Fitments WHERE VehicleId = $vehicle;
+        INSERT INTO ComponentsThere SELECT c.* FROM Components c JOIN Fitments f ON f.ComponentId = c.Id WHERE f.VehicleId = $vehicle;
+        """;
+
+    /// <summary>Every fitment of a vehicle with its part, and every reading on any of them.</summary>
+    public int WithMeasurements(long vehicle) => Read(Timeline, vehicle, default) + Read(Sessions, vehicle, default);
+
+    public void TakeBackLatest() => Write(TakingBack, 0);
+
+    public void CopyRowsOf(long vehicle) => Write(Copying, vehicle);
+
+    public static void CopyFile(SqliteConnection connection, string path)
+    {
+        File.Delete(path);
+        using var command = connection.CreateCommand();
+        command.CommandText = "VACUUM INTO $path";
+        command.Parameters.AddWithValue("$path", path);
+        command.ExecuteNonQuery();
+    }
+
+    private void Write(string sql, long vehicle)
+    {
+        using var transaction = connection.BeginTransaction();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.Parameters.AddWithValue("$vehicle", vehicle);
+        command.Parameters.AddWithValue("$at", DateTime.UtcNow.ToString("O", CultureInfo.InvariantCulture));
         command.ExecuteNonQuery();
         transaction.Commit();
     }

@@ -63,6 +63,22 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
         Refuses(says);
     }
 
+    // A viewer is handed a copy under this name.
+    [Theory]
+    [InlineData("pinion.jpg", "../pinion.jpg", "'../pinion.jpg' is no name of a file: leave its folder out")]
+    [InlineData("\"sha256\": \"", "\"sha256\": \"A", "The file's SHA-256 is not written in 64 lower-case hexadecimal digits")]
+    public void Is_refused_where_a_paper_cannot_be(string was, string becomes, string says)
+    {
+        var photo = Path.Combine(here.Folder, "pinion.jpg");
+        File.WriteAllText(photo, "a picture");
+        here.Shop.Attach(here.Shop.FindVehicle("Brindle"), photo);
+        here.Shop.Export(Zip, overwrite: true);
+        Rewrite(files => files["attachments.json"] = files["attachments.json"].Replace(was, becomes, StringComparison.Ordinal));
+
+        Assert.Contains(says, Assert.Throws<RefusedException>(() => there.Shop.Import(Zip)).Message, StringComparison.Ordinal);
+        Assert.Empty(there.Shop.Vehicles());
+    }
+
     [Fact]
     public void Is_refused_where_a_newer_program_wrote_it()
     {
