@@ -69,8 +69,8 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         };
         shop.Add(wanted);
         return window is null
-            ? $"Hunted now: {wanted.Title}. No window could be said; the page Wanted has it."
-            : $"Hunted now: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}. The page Wanted has it.";
+            ? $"Hunted now, see the page Wanted: {wanted.Title}. No window could be said."
+            : $"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.";
     }
 
     public string? Card(IWorkbenchView view, int place)

@@ -56,7 +56,7 @@ public sealed class HuntingTests : IDisposable
         var (acts, found) = Options();
         var axle = (await found).Rows.First(row => row.Changes == 1 && row.Parts[0].StartsWith("axle", StringComparison.Ordinal));
 
-        Assert.StartsWith("Hunted now: axle", acts.Want(view, axle.Place), StringComparison.Ordinal);
+        Assert.StartsWith("Hunted now, see the page Wanted: axle", acts.Want(view, axle.Place), StringComparison.Ordinal);
 
         var wanted = shop.Wanted(brindle).Single(each => each.Title.StartsWith("axle for Brindle", StringComparison.Ordinal));
         Assert.Equal(new WantedWindow(WindowOf.AxleRatio, "3.23", "3.49"), Assert.Single(wanted.Windows));

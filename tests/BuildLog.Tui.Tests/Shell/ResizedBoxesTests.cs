@@ -1,9 +1,9 @@
+using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Forms;
 using BuildLog.Tui.Tests.Headless;
-using BuildLog.Gearing.Ratios;
 using Terminal.Gui.App;
 using Terminal.Gui.Views;
 using static BuildLog.Tui.Tests.Headless.Steps;
