@@ -25,14 +25,14 @@ internal sealed class FuzzedTexts : IOrdeal
         ["day"] = (Days, text => LooseDayText.Read(text).Refusal),
         ["money"] = (Days, text => MoneyText.Read(text, Currency.Euro).Refusal),
         ["hours"] = (Days, text => WorkTime.Read(text).Refusal),
-        ["torque with its air"] = (AnyTyped.Text, text => TorqueText.Read(text).Refusal),
+        ["torque with its air"] = (AnyText.Of, text => TorqueText.Read(text).Refusal),
     };
 
     public string Name => "fuzzed texts";
 
     public Survival Run(int rounds)
     {
-        var readers = EveryReader.Refusals.Select(reader => (Name: reader.Key, Texts: AnyTyped.Text, Read: reader.Value))
+        var readers = EveryReader.Refusals.Select(reader => (Name: reader.Key, Texts: AnyText.Of, Read: reader.Value))
             .Concat(OfTheRecord.Select(reader => (Name: reader.Key, reader.Value.Texts, reader.Value.Read))).ToList();
         var (troubles, understood, chance) = (new List<string>(), 0, new PCG(20_260_503));
         for (var k = 0; k < rounds; k++)

@@ -45,7 +45,7 @@ public sealed class RobustnessTests
         Verdict = verdict,
         Because = Because.Outside,
         Between = [Position.RearAxle],
-        Says = "So it is.",
+        Sentence = "So it is.",
         Source = "a test",
     };
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Quantities;
+using Xunit;
 
 namespace BuildLog.Gearing.Tests.Quantities;
 

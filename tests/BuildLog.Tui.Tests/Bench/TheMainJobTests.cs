@@ -93,7 +93,7 @@ public sealed class TheMainJobTests : IDisposable
         acts.RollOut(view.Pick(chosen).Pick("typed").Type(("loaded", "yes"), ("rolls", "5:9.60 m")));
 
         Assert.Empty(view.Refused);
-        Assert.Equal(rolled, shop.Sessions(shop.FindVehicle("Bittern")).SingleOrDefault()?.Component.Name);
+        Assert.Equal(rolled, shop.Sessions(shop.FindVehicle("Bittern")).SingleOrDefault()?.Subject);
     }
 
     // Front tyres fitted first: nothing is asked, as there is one set to roll, and the bench says what is missing.

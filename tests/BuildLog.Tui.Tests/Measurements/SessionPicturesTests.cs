@@ -16,13 +16,13 @@ public sealed class SessionPicturesTests
 
     private static readonly IReadOnlyDictionary<string, Func<Form>> Sessions = new Dictionary<string, Func<Form>>(StringComparer.Ordinal)
     {
-        ["teeth"] = () => TeethForm.For(new AxleComponent { Name = "Harrow banjo" }, _ => { }),
-        ["loaded-radius"] = () => LoadedRadiusForm.For(new WheelSetComponent { Name = "steel wheels" }, _ => { }),
+        ["teeth"] = () => TeethForm.For(new AxleComponent { Name = "Harrow banjo" }, Today, _ => { }),
+        ["loaded-radius"] = () => LoadedRadiusForm.For(new WheelSetComponent { Name = "steel wheels" }, Today, _ => { }),
         ["road-test"] = () => RoadTestForm.For(new Vehicle { Name = "Kestrel" }, new Driveline(), Today, _ => { }),
         ["speedometer-run"] = () => SpeedometerRunForm.For(new Vehicle { Name = "Kestrel" }, Today, _ => { }),
-        ["weighbridge"] = () => WeighbridgeForm.For(new Vehicle { Name = "Kestrel" }, _ => { }),
-        ["propshaft-angles"] = () => PropshaftAnglesForm.For(new PropshaftComponent { Name = "rear shaft" }, _ => { }),
-        ["bolt-circle"] = () => BoltCircleForm.For(new AxleComponent { Name = "Harrow banjo" }, _ => { }),
+        ["weighbridge"] = () => WeighbridgeForm.For(new Vehicle { Name = "Kestrel" }, Today, _ => { }),
+        ["propshaft-angles"] = () => PropshaftAnglesForm.For(new PropshaftComponent { Name = "rear shaft" }, Today, _ => { }),
+        ["bolt-circle"] = () => BoltCircleForm.For(new AxleComponent { Name = "Harrow banjo" }, Today, _ => { }),
     };
 
     public static TheoryData<string, int, int> SessionsAndSizes
