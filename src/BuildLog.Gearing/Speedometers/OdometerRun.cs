@@ -17,7 +17,7 @@ public sealed record RunReading(double Real, double Shown, string Text)
         if (text.Split(':') is not [var real, var shown]) return new Refusal("run", $"{Quantities.Shown.Quoted(text)} is no run: write the true distance, a colon, what the odometer showed.", Right);
         return ReadDistance(real).Then(driven => ReadDistance(shown).Then<RunReading>(seen => driven.Value > 0 && seen.Value > 0
             ? new RunReading(driven.Value, seen.Value, text.Trim())
-            : new Refusal("distance", "Both distances must be more than zero.", Right)));
+            : new Refusal("distance", "Both distances must be more than zero.", Right))).In(text);
     }
 
     public static Parsed<Typed> ReadDistance(string text) => QuantityText.ReadPlain(text, Kind.Length);

@@ -38,7 +38,7 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
     [InlineData("handover/../../x", "it holds 'handover/../../x', which belongs in no export; a newer program or somebody else wrote it")]
     [InlineData("handover/.profile", "it holds 'handover/.profile', which belongs in no export; a newer program or somebody else wrote it")]
     [InlineData("handover/photos\\x.jpg", "it holds 'handover/photos\\x.jpg', which belongs in no export; a newer program or somebody else wrote it")]
-    [InlineData("vehicles.json\u001b[2J", "it holds 'vehicles.json [2J', which belongs in no export; a newer program or somebody else wrote it")]
+    [InlineData("vehicles.json\u001b[2J", "it holds 'vehicles.json�[2J', which belongs in no export; a newer program or somebody else wrote it")]
     public void Brings_no_file_to_a_place_of_its_choice(string name, string says)
     {
         Rewrite(files => files[name] = "[]");

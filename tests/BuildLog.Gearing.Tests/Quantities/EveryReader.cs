@@ -2,9 +2,12 @@ using System.Runtime.CompilerServices;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 
@@ -65,6 +68,11 @@ internal static class EveryReader
         ["rotation"] = text => QuantityText.Read(text, Kind.Rotation).Refusal,
         ["speed"] = text => QuantityText.Read(text, Kind.Speed).Refusal,
         ["overdrive unit"] = text => OverdriveUnit.Read(text).Refusal,
+        ["run over a measured distance"] = text => RunReading.Read(text).Refusal,
+        ["distance"] = text => RunReading.ReadDistance(text).Refusal,
+        ["weighing"] = text => WeighReading.Read(text).Refusal,
+        ["angle of a member"] = text => AngleReading.Read(text).Refusal,
+        ["cruise in one line"] = text => CruiseGoal.ReadLine(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
         ["quoted ratio with its rounding"] = text => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle").Refusal,

@@ -71,7 +71,7 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
         using var program = Start();
         program.Terminal.Send("f");
         var at = program.Terminal.WaitFor("the thread is stripped");
-        program.Terminal.Send("\e");
+        program.Terminal.SendEsc();
         program.Terminal.WaitFor("Heron estate", at);
         program.Terminal.Send("q");
         Assert.Equal(0, program.WaitForExit());
@@ -103,7 +103,7 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
         using var program = Start(new Dictionary<string, string?> { ["NO_COLOR"] = "1", ["COLORTERM"] = "truecolor" });
         program.Terminal.Send("t");
         var at = program.Terminal.WaitFor("Driven wheels");
-        program.Terminal.Send("\e");
+        program.Terminal.SendEsc();
         program.Terminal.WaitFor("Heron estate", at);
         program.Terminal.Send("q");
         Assert.Equal(0, program.WaitForExit());

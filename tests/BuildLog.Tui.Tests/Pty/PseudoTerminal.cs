@@ -52,6 +52,14 @@ internal sealed partial class PseudoTerminal : IDisposable
 
     public void Send(string keys) => stream.Write(Encoding.UTF8.GetBytes(keys));
 
+    /// <summary>Esc, and the pause that makes it a key of its own: what follows at once would be read as one sequence with it.</summary>
+    public void SendEsc()
+    {
+        Send("\e");
+        using var never = new ManualResetEventSlim();
+        never.Wait(TimeSpan.FromMilliseconds(300));
+    }
+
     /// <summary>Waits until a text has been written after a place in the output.</summary>
     /// <returns>The place after the text.</returns>
     public int WaitFor(string text, int after = 0, int seconds = 30)
