@@ -1,6 +1,6 @@
 using BuildLog.Data;
-using BuildLog.Data.Costs;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
