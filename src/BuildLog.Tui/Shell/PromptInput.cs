@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
@@ -6,13 +7,15 @@ using Terminal.Gui.Drivers;
 namespace BuildLog.Tui.Shell;
 
 /// <summary>Waits for keys where the library looks every 20 ms whether there are any: a key is taken when it comes.</summary>
-internal sealed partial class PromptInput : AnsiInput
+internal sealed partial class PromptInput : AnsiInput, IInput<char>
 {
     private const int StandardInput = 0;
     private const short ToBeRead = 1;
 
-    // Between two waits the library rests for its 20 ms; as long as one may last, leaving may take.
-    private const int LongestWait = 200;
+    // As long as one wait may last, leaving may take.
+    private const int LongestWait = 50;
+
+    private ConcurrentQueue<char> taken = [];
 
     /// <summary>Makes an application use it that has not begun yet. Not on Windows, whose console waits otherwise.</summary>
     /// <remarks>The library takes another input only from its own tests: of its registry of drivers it reads no more than the names.</remarks>
@@ -23,11 +26,27 @@ internal sealed partial class PromptInput : AnsiInput
 #pragma warning restore CA2000
     }
 
-    public override bool Peek()
+    void IInput<char>.Initialize(ConcurrentQueue<char> inputQueue) => Initialize(taken = inputQueue);
+
+    // The library's own loop, without the rest that it takes after each look.
+    void IInput<char>.Run(CancellationToken runCancellationToken)
+    {
+        while (!runCancellationToken.IsCancellationRequested)
+        {
+            while (Peek())
+            {
+                foreach (var character in Read()) taken.Enqueue(character);
+            }
+
+            if (!Wait()) runCancellationToken.WaitHandle.WaitOne(LongestWait);
+        }
+    }
+
+    // False where waiting is no use: interrupted, or hung up and so never quiet again.
+    private static bool Wait()
     {
         var waited = new Waited { Descriptor = StandardInput, Events = ToBeRead, Happened = 0 };
-        _ = Poll(ref waited, 1, LongestWait); // interrupted or hung up: the library looks for itself
-        return base.Peek();
+        return Poll(ref waited, 1, LongestWait) == 0 || waited.Happened == ToBeRead;
     }
 
     [UnsafeAccessor(UnsafeAccessorKind.Field, Name = "_componentFactory")]
