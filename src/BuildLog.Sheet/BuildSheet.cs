@@ -40,7 +40,7 @@ internal static class BuildSheet
     public static DrawnDocument Draw(SheetContent sheet, Album album)
     {
         var named = Named.Of(sheet);
-        var frame = new PageFrame(named.Vehicle, named.Shop, named.Printed);
+        var frame = new PageFrame(string.IsNullOrWhiteSpace(sheet.Vehicle.Mark) ? named.Vehicle : $"{named.Vehicle} · {sheet.Vehicle.Mark}", named.Shop, named.Printed);
         var blocks = Regions.Where(region => region.Readers.Contains(sheet.Reader)).SelectMany(region => region.Blocks(sheet, album));
         return new DrawnDocument(InfoOf(sheet, named), Paginator.Lay(PageSetup.Of(sheet.Paper), blocks, frame));
     }

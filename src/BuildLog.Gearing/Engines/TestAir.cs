@@ -20,7 +20,7 @@ public sealed record TestAir(double DryPressure, double InletCelsius)
     /// <summary>Reads <c>95 kPa 30 °C</c>: barometer, then inlet air.</summary>
     public static Parsed<TestAir> Read(string text)
     {
-        var words = text.Replace("°", " °", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = text.Replace("°", " °", StringComparison.Ordinal).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         if (words is not [.. var barometer, var degrees, "°C"]) return new Refusal("air", $"{Shown.Quoted(text)} is no air: write the barometer, then the inlet air in °C.", Right);
 
         return Part(QuantityText.ReadPlain(string.Join(' ', barometer), Kind.Pressure), text).Then(pressure =>

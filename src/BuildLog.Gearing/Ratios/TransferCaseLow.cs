@@ -14,9 +14,9 @@ public static class TransferCaseLow
 
     /// <summary>Reads <c>2.72</c>, or its teeth: <c>planetary 62/36</c>, ring over sun, or two pairs of a layshaft, driven over driver, <c>30/20 40/30</c>.</summary>
     public static Parsed<QuotedRatio> Read(string text)
-        => text.Split(' ', StringSplitOptions.RemoveEmptyEntries) switch
+        => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries) switch
         {
-            [PlanetarySet, var set] => Planetary.Read(set).Then(read => Exactly(() => Of(read), text)),
+            [PlanetarySet, var set] => Planetary.Read(set).Then(read => Exactly(() => Of(read), text)).In(text),
             [var first, var second] when first.Contains('/', StringComparison.Ordinal) && second.Contains('/', StringComparison.Ordinal)
                 => GearMesh.Read(first).Then(one => GearMesh.Read(second).Then(other => Exactly(() => Of(one, other), text))),
             _ => QuotedRatio.Read(text, RatioRange.Transfer),

@@ -36,6 +36,9 @@ public sealed record SheetContent
     /// <summary>The cruise goal as one sentence.</summary>
     public string? CruiseGoal { get; init; }
 
+    /// <summary>What all findings come to, in one line; null where nothing was judged.</summary>
+    public string? Judged { get; init; }
+
     public SpeedsTable? Speeds { get; init; }
 
     public Sawtooth? Sawtooth { get; init; }

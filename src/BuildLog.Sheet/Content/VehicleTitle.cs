@@ -7,6 +7,9 @@ public sealed record VehicleTitle
 
     public string? Name { get; init; }
 
+    /// <summary>The number that tells it from any other. It stands at the foot of every page: who signs one signs for this vehicle.</summary>
+    public string? Mark { get; init; }
+
     /// <summary>Chassis number, engine number, year, plate: whatever identifies the vehicle, in the order to print.</summary>
     public IReadOnlyList<LabelledLine> Identity { get; init; } = [];
 

@@ -4,13 +4,13 @@ using BuildLog.Sheet.Paper;
 
 namespace BuildLog.Sheet.Regions;
 
-/// <summary>The few numbers a reader looks for first, printed large, and the goal they are held against.</summary>
+/// <summary>The few numbers a reader looks for first, printed large, and the goal they are held against, and what the findings come to.</summary>
 internal static class KeyFiguresRegion
 {
     private const int MostColumns = 4;
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Key figures", Figures(sheet.KeyFigures), Goal(sheet.CruiseGoal)) { KeepTogether = true };
+        new Section("Key figures", Figures(sheet.KeyFigures), Goal(sheet.CruiseGoal, sheet.Judged)) { KeepTogether = true };
 
     private static Block Figures(IReadOnlyList<KeyFigure> figures)
     {
@@ -22,14 +22,15 @@ internal static class KeyFiguresRegion
         return FigureGrid.Fitting(cells, Math.Min(figures.Count, MostColumns));
     }
 
-    private static Panel Goal(string? goal)
+    private static Panel Goal(string? goal, string? judged)
     {
-        var told = Missing.OrWords(goal, TypeScale.Strong);
-        return new Panel(
-            new Paragraph("Cruise goal", TypeScale.Label) { KeepWithNext = true },
-            new Paragraph(told.Text, told.Style))
-        {
-            SpaceBefore = 7,
-        };
+        Block[] verdicts = string.IsNullOrWhiteSpace(judged) ? [] : [.. Told("Findings", judged)];
+        return new Panel([.. Told("Cruise goal", goal), .. verdicts]) { SpaceBefore = 7 };
+    }
+
+    private static IEnumerable<Block> Told(string label, string? words)
+    {
+        var told = Missing.OrWords(words, TypeScale.Strong);
+        return [new Paragraph(label, TypeScale.Label) { KeepWithNext = true }, new Paragraph(told.Text, told.Style)];
     }
 }

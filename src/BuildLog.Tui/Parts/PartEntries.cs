@@ -34,8 +34,8 @@ public abstract class PartEntries
         .. SpecEntries(part),
         new ChoiceEntry(SourceId, "Known from", [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
         {
-            Initial = SourceOf(part)?.ToString() ?? nameof(Source.MakersData),
-            Hint = "how the numbers above are known",
+            Initial = SourceOf(part)?.ToString() ?? nameof(Source.OwnersWord),
+            Hint = "how the numbers above are known; an advert is only word",
         },
         new TextEntry("serial", "Number on it") { Initial = part.SerialNumber },
         new TextEntry("donor", "From") { IsRemembered = true, Initial = part.Donor, Hint = "donor vehicle, yard or seller" },
@@ -94,5 +94,5 @@ public abstract class PartEntries
         where TWords : struct, Enum
         => Enum.TryParse<TWords>(text, out var value) ? value : null;
 
-    private static IEnumerable<Source> Sources => [Source.MakersData, Source.Tag, Source.OwnersWord, Source.Measured, Source.Assumed];
+    private static IEnumerable<Source> Sources => [Source.OwnersWord, Source.Tag, Source.MakersData, Source.Measured, Source.Assumed];
 }

@@ -49,6 +49,7 @@ public static class SheetOfVehicle
             KeyFigures = [.. KeyFigures(bench, units)],
             PowerAndValue = [.. PowerAndValueOfVehicle.Of(bench, folder, units)],
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
+            Judged = Judged(bench.Findings),
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
             Pull = PullOfVehicle.Of(bench.Driveline, units),
@@ -81,6 +82,7 @@ public static class SheetOfVehicle
         {
             ShopName = folder.ShopName,
             Name = vehicle.Name,
+            Mark = vehicle.ChassisNumber.Length > 0 ? vehicle.ChassisNumber : vehicle.Registration,
             Identity = NumbersOfVehicle.Of(bench, folder),
             Owner = vehicle.Owner,
             State = vehicle.State.InWords(),
@@ -133,6 +135,13 @@ public static class SheetOfVehicle
         yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : NotKnownYet);
     }
 
+    // Whoever reads the first page only knows whether something is wrong, and what.
+    private static string Judged(IReadOnlyList<Finding> findings)
+    {
+        var clashes = findings.Where(finding => finding.Verdict == Verdict.Clash).Select(finding => finding.Title).Distinct().ToList();
+        return $"{FindingsWords.Count(findings).Summary()}{(clashes.Count > 0 ? $". What clashes: {string.Join("; ", clashes)}" : "")}.";
+    }
+
     private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
         => new(["Gear", .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
 
@@ -173,7 +182,7 @@ public static class SheetOfVehicle
             What = session.Subject,
             Date = DayText.InWords(session.Date),
             Method = session.Method,
-            Who = session.Helper.Length == 0 ? null : who,
+            Who = session.Helper.Length == 0 ? "the shop" : $"the shop, {who}",
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
             Result = result.InWords,

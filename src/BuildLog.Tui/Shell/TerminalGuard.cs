@@ -16,6 +16,7 @@ internal sealed partial class TerminalGuard : IDisposable
     private readonly ErrorLog log;
     private readonly List<PosixSignalRegistration> signals = [];
     private int asked;
+    private volatile bool isDying;
 
     public TerminalGuard(IApplication app, ErrorLog log)
     {
@@ -26,6 +27,7 @@ internal sealed partial class TerminalGuard : IDisposable
 
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         AppDomain.CurrentDomain.ProcessExit += OnProcessExit;
+        app.Iteration += DrawNoMore;
     }
 
     /// <summary>Exit code that tells the signal that ended the run; null while none has.</summary>
@@ -37,6 +39,7 @@ internal sealed partial class TerminalGuard : IDisposable
     {
         AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
         AppDomain.CurrentDomain.ProcessExit -= OnProcessExit;
+        app.Iteration -= DrawNoMore;
         foreach (var signal in signals) signal.Dispose();
     }
 
@@ -130,10 +133,16 @@ internal sealed partial class TerminalGuard : IDisposable
         if (e.ExceptionObject is Exception error) log.Write(error);
         if (!app.Initialized) return;
 
-        // The screen thread may be in the middle of a frame and hide the cursor again, hence the short wait and the second word.
-        Task.Run(app.Dispose).Wait(TimeSpan.FromMilliseconds(500));
+        // The screen thread may be in the middle of a frame, which hides the cursor: it ends that one and begins no other.
+        isDying = true;
         using var moment = new ManualResetEventSlim();
         moment.Wait(TimeSpan.FromMilliseconds(60));
+        Task.Run(app.Dispose).Wait(TimeSpan.FromMilliseconds(500));
         WriteRestore();
+    }
+
+    private void DrawNoMore(object? sender, EventArgs<IApplication?> e)
+    {
+        if (isDying) Thread.Sleep(System.Threading.Timeout.Infinite);
     }
 }
