@@ -32,7 +32,7 @@ public sealed class PublishedProgramTests
         program.AssertTerminalRestored();
     }
 
-    // Four hundred gearboxes on the shelf make some hundred million combinations: long enough to be asked to stop.
+    // Two thousand gearboxes on the shelf make some hundreds of millions of combinations: long enough to be asked to stop, for a published program on a machine at rest too.
     [Fact]
     public void Ctrl_c_ends_a_long_search_with_a_sentence_and_half_an_answer_is_no_answer()
     {
@@ -41,8 +41,8 @@ public sealed class PublishedProgramTests
         {
             using (var shop = ShopFile.Open(record))
             {
-                for (var k = 0; k < 400; k++)
-                    shop.Add(new TransmissionComponent { Name = $"shelf {k}", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.50", "2.10", "1.40", (1 - (k / 1000.0)).ToString("0.000", CultureInfo.InvariantCulture)) });
+                for (var k = 0; k < 2000; k++)
+                    shop.Add(new TransmissionComponent { Name = $"shelf {k}", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "3.50", "2.10", "1.40", (1 - (k / 5000.0)).ToString("0.0000", CultureInfo.InvariantCulture)) });
             }
 
             using var program = new TerminalProgram([.. Program(), "options", "Brindle", "--database", record]);
