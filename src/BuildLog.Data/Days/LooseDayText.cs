@@ -44,9 +44,9 @@ public static partial class LooseDayText
 
     private static Span? Loosened(string how, Span what) => how switch
     {
-        "BEFORE" => new(null, Moved(what.From, -1)),
+        "BEFORE" => new(null, what.From?.AddDays(-1)),
         "UNTIL" or "BY" => new(null, what.To),
-        "AFTER" => new(Moved(what.To, 1), null),
+        "AFTER" => new(what.To?.AddDays(1), null),
         "SINCE" or "FROM" => new(what.From, null),
         _ => what.Widened(),
     };
@@ -77,10 +77,6 @@ public static partial class LooseDayText
         };
     }
 
-    // No day lies before the first that a calendar holds, or after its last.
-    private static DateOnly? Moved(DateOnly? day, int by)
-        => day is { } known ? DateOnly.FromDayNumber(Math.Clamp(known.DayNumber + by, DateOnly.MinValue.DayNumber, DateOnly.MaxValue.DayNumber)) : null;
-
     private static int Number(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
 
     private static readonly string[] Days = ["yyyy-M-d", "d MMMM yyyy", "d MMM yyyy", "d. MMMM yyyy", "MMMM d yyyy", "MMM d yyyy", "MMMM d, yyyy", "MMM d, yyyy"];
@@ -96,7 +92,7 @@ public static partial class LooseDayText
         public Span Widened()
         {
             var by = From is { } from && To is { } to ? Math.Max(7, to.DayNumber - from.DayNumber + 1) : 0;
-            return new(Moved(From, -by), Moved(To, by));
+            return new(From?.AddDays(-by), To?.AddDays(by));
         }
     }
 

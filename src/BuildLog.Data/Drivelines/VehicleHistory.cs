@@ -38,7 +38,8 @@ internal sealed class VehicleHistory
     public DrivelineOfDay On(DateOnly day)
     {
         var fitted = AlongTheDriveline(fitment => fitment.Holds(day));
-        return new(vehicle, day, Chain(fitted), fitted, [.. NumbersOf(fitted), .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
+        var known = NumbersOf(fitted);
+        return new(vehicle, day, Chain(fitted, known), fitted, [.. known, .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
@@ -52,12 +53,13 @@ internal sealed class VehicleHistory
             .OrderBy(change => change.When);
 
         var swaps = new List<Swap>();
-        var before = Chain([]);
+        var before = Chain([], []);
         foreach (var (when, position) in changes)
         {
             var removed = Fitments.SingleOrDefault(fitment => fitment.Position == position && fitment.End == when);
             var fitted = Fitments.SingleOrDefault(fitment => fitment.Position == position && fitment.Start == when);
-            var after = Chain(AlongTheDriveline(fitment => fitment.Holds(when)));
+            var held = AlongTheDriveline(fitment => fitment.Holds(when));
+            var after = Chain(held, NumbersOf(held));
             swaps.Add(new()
             {
                 Date = when.Day,
@@ -84,12 +86,12 @@ internal sealed class VehicleHistory
     // From engine to tyres, the rear set before the front one, as a chain is joined.
     private List<Fitment> AlongTheDriveline(Func<Fitment, bool> holds) => [.. Fitments.Where(holds).OrderBy(fitment => fitment.Position)];
 
-    private IEnumerable<NumberKnown> NumbersOf(List<Fitment> fitted) => fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position));
+    private List<NumberKnown> NumbersOf(List<Fitment> fitted) => [.. fitted.SelectMany(fitment => evidence.NumbersOf(fitment.Component, fitment.Position))];
 
-    private Driveline Chain(List<Fitment> fitted)
+    private Driveline Chain(List<Fitment> fitted, List<NumberKnown> known)
     {
         var chain = new Driveline { DrivesInFront = vehicle.DrivesInFront };
         foreach (var fitment in fitted) chain = evidence.Joined(chain, fitment.Component, fitment.Position);
-        return numbers.Moved(chain with { MeasuredAgain = [.. NumbersOf(fitted).SelectMany(number => number.MeasuredAgain)] });
+        return numbers.Moved(chain with { MeasuredAgain = [.. known.SelectMany(number => number.MeasuredAgain)] });
     }
 }

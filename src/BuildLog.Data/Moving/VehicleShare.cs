@@ -16,9 +16,8 @@ internal sealed class VehicleShare
 {
     private readonly RecordEntries record;
     private readonly Vehicle vehicle;
-    private readonly HashSet<Kept> taken = [];
-
     private readonly bool changesHands;
+    private readonly HashSet<Kept> taken = [];
 
     private VehicleShare(RecordEntries record, Vehicle vehicle, bool changesHands) => (this.record, this.vehicle, this.changesHands) = (record, vehicle, changesHands);
 

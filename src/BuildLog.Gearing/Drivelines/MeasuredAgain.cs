@@ -11,9 +11,6 @@ namespace BuildLog.Gearing.Drivelines;
 /// <param name="Other">Another measurement of the same.</param>
 public sealed record MeasuredAgain(Position Position, string Number, Unit Unit, Known Used, Known Other)
 {
-    /// <summary>d = x_used − x_other; what the two share cancels.</summary>
-    public Measured Difference => Used.Value - Other.Value;
-
-    /// <summary>Whether both can be right: the 95 % interval of their difference holds zero.</summary>
-    public bool Agrees => Difference.Interval95.Contains(0);
+    /// <summary>Whether both can be right.</summary>
+    public bool Agrees => Used.Value.AgreesWith(Other.Value);
 }

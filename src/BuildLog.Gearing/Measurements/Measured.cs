@@ -124,6 +124,9 @@ public sealed class Measured
     /// <summary>The square root of a value above zero.</summary>
     public Measured SquareRoot() => Map(Math.Sqrt, 0.5 / Math.Sqrt(Value));
 
+    /// <summary>Whether both can be right: the 95 % interval of their difference, in which what they share cancels, holds zero.</summary>
+    public bool AgreesWith(Measured other) => (this - other).Interval95.Contains(0);
+
     /// <summary>What each input does to the value, the strongest first.</summary>
     public IReadOnlyList<BudgetLine> Budget()
     {

@@ -15,7 +15,7 @@ public static class ContradictingSessions
         foreach (var other in all.Where(other => other.Id != session.Id && IsOfTheSame(session, other)))
         {
             var theirs = MeasurementsWords.Result(other, units);
-            if ((result.Value - theirs.Value).Interval95 is { Low: <= 0, High: >= 0 }) continue;
+            if (result.Value.AgreesWith(theirs.Value)) continue;
             yield return $"Contradicts the {other.Method} of {DayText.InWords(other.Date)}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.";
         }
     }
