@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using BuildLog.Data;
 using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
@@ -23,7 +24,14 @@ internal static class WorkbenchStart
     {
         // The first page is read while the library makes the terminal ready, which takes as long.
         var vehicles = new ReadAhead<WhatNowRow>(acts.WhatNow);
-        return TerminalSession.Run(
+        TerminalSession.Await();
+        return Show(vehicles, acts, pages, log, pad, meanwhile, shop);
+    }
+
+    // A method that names the library loads it before its own first line: the caller would begin to read no sooner.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Show(ReadAhead<WhatNowRow> vehicles, IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile, Shop? shop)
+        => TerminalSession.Run(
             app =>
             {
                 var screen = new WorkbenchScreen(acts, pages(), acts.OpenList()) { Pad = pad, ReadAlready = vehicles.Items };
@@ -35,7 +43,6 @@ internal static class WorkbenchStart
                 return screen;
             },
             log);
-    }
 
     /// <summary>Says that a change waits for another program, in the box that made it or in the status line, and goes on waiting for a while.</summary>
     /// <remarks>Whoever typed sees it although the change holds the screen's thread; past the longest wait the form stays as typed, with the refusal in it.</remarks>
