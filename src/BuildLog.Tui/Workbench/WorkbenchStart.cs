@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using BuildLog.Data;
 using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
@@ -19,19 +18,12 @@ internal static class WorkbenchStart
     /// <param name="pad">Where half-filled forms are kept.</param>
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <param name="shop">The record they write to, beside other programs.</param>
+    /// <param name="begun">The first page, as far as it is being read already.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null)
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null, ReadAhead<WhatNowRow>? begun = null)
     {
-        // The first page is read while the library makes the terminal ready, which takes as long.
-        var vehicles = new ReadAhead<WhatNowRow>(acts.WhatNow);
-        TerminalSession.Await();
-        return Show(vehicles, acts, pages, log, pad, meanwhile, shop);
-    }
-
-    // A method that names the library loads it before its own first line: the caller would begin to read no sooner.
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Show(ReadAhead<WhatNowRow> vehicles, IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile, Shop? shop)
-        => TerminalSession.Run(
+        var vehicles = begun ?? new(acts.WhatNow);
+        return TerminalSession.Run(
             app =>
             {
                 var screen = new WorkbenchScreen(acts, pages(), acts.OpenList()) { Pad = pad, ReadAlready = vehicles.Items };
@@ -43,6 +35,7 @@ internal static class WorkbenchStart
                 return screen;
             },
             log);
+    }
 
     /// <summary>Says that a change waits for another program, in the box that made it or in the status line, and goes on waiting for a while.</summary>
     /// <remarks>Whoever typed sees it although the change holds the screen's thread; past the longest wait the form stays as typed, with the refusal in it.</remarks>
