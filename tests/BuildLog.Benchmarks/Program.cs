@@ -15,6 +15,7 @@ switch (args)
     case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
+    case ["start", var program]: return StartRun.Of(program);
     case ["workbench", var program]:
         WorkbenchSpeed.Measure(program);
         return 0;

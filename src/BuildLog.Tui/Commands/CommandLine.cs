@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
 
@@ -41,6 +42,7 @@ public static class CommandLine
     /// <returns>The exit code: see <see cref="ExitCodes"/>.</returns>
     public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock)
     {
+        if (arguments.All(MayGoWithTheWorkbench)) TerminalSession.Prepare();
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
         var root = Root(edge, arguments is [var first, ..] && IsCommand(first) ? first : null);
@@ -67,6 +69,9 @@ public static class CommandLine
         HelpWithExamples.AddTo(root);
         return root;
     }
+
+    // Of what needs no screen, the common: a wrong guess costs no more than a head start.
+    private static bool MayGoWithTheWorkbench(string word) => !IsCommand(word) && word is not ("--help" or "-h" or "-?" or "--version");
 
     private static bool IsCommand(string word)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Runtime.CompilerServices;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -11,6 +12,7 @@ using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Commands;
@@ -68,9 +70,21 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         var whatIf = new WhatIf();
         var speeds = new SpeedsWish();
         var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf, speeds);
-        return WorkbenchStart.Run(
-            acts, () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf, speeds), ErrorLog.Usual(), pad, () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop), shop);
+        var firstPage = new ReadAhead<WhatNowRow>(acts.WhatNow);
+        TerminalSession.Await();
+        return Show(parse, shop, acts, pad, whatIf, speeds, firstPage);
     });
+
+    // A method that names what derives from the terminal library waits for it before its own first line: the record is read meanwhile.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private int Show(ParseResult parse, Shop shop, WorkbenchActs acts, Scratchpad pad, WhatIf whatIf, SpeedsWish speeds, ReadAhead<WhatNowRow> firstPage) => WorkbenchStart.Run(
+        acts,
+        () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf, speeds),
+        ErrorLog.Usual(),
+        pad,
+        () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop),
+        shop,
+        firstPage);
 
     /// <summary>A demo copy is private and goes with the command that asked for it.</summary>
     public void Dispose()

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -17,14 +18,16 @@ public static class TerminalSession
         ThreadPool.SetMinThreads(8, 8);
         return Task.Run(() =>
         {
-            Application.MaximumIterationsPerSecond = 100; // the default of 25 adds up to 40 ms to every key
-            Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
-            Theme.Apply();
+            LibrarySettings.Load();
+            MakeReady();
         });
     });
 
     /// <summary>Begins to load what a screen needs, beside whatever else has to be done before there is one.</summary>
     public static void Prepare() => _ = Ready.Value;
+
+    /// <summary>Waits until it is loaded.</summary>
+    public static void Await() => Ready.Value.GetAwaiter().GetResult();
 
     /// <summary>Runs one screen until it is left.</summary>
     /// <param name="makeScreen">Makes the screen once the terminal is ready.</param>
@@ -38,7 +41,7 @@ public static class TerminalSession
             return NoTerminal;
         }
 
-        Ready.Value.GetAwaiter().GetResult();
+        Await();
         var app = Application.Create();
         using var guard = new TerminalGuard(app, log);
         try
@@ -56,6 +59,15 @@ public static class TerminalSession
         }
 
         return guard.SignalExitCode ?? 0;
+    }
+
+    // A method that names the library loads it before its own first line, so this is not part of the one that gives it our settings.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void MakeReady()
+    {
+        Application.MaximumIterationsPerSecond = 100; // the default of 25 adds up to 40 ms to every key
+        Characters.AreAscii = Characters.AsciiIn(Environment.GetEnvironmentVariable);
+        Theme.Apply();
     }
 
     /// <summary>Ctrl+Q quits everywhere; arrow keys that a view does not use do nothing, where the library would move the focus.</summary>

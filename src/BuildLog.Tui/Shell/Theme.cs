@@ -8,21 +8,6 @@ namespace BuildLog.Tui.Shell;
 /// <summary>Our own look, put over the library's. It is process-wide, because the library's is.</summary>
 internal static class Theme
 {
-    // The highest-priority source the library knows, so that a stray ./.tui file cannot restyle the workbench.
-    private const string LibrarySettings =
-        """
-        {
-          "Theme": "Bench",
-          "Themes": {
-            "Bench": {
-              "Dialog": { "DefaultBorderStyle": "Single", "DefaultShadow": "None" },
-              "MessageBox": { "DefaultBorderStyle": "Single" },
-              "Button": { "DefaultShadow": "None" }
-            }
-          }
-        }
-        """;
-
     private static readonly Lock Once = new();
     private static bool applied;
 
@@ -38,9 +23,8 @@ internal static class Theme
         {
             if (applied) return;
             applied = true;
+            LibrarySettings.Load();
 
-            TuiConfigurationBuilder.Shared.RuntimeConfig = LibrarySettings;
-            TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
             // Plain brackets on buttons: the library's are missing from many console fonts.
             GlyphSettings.Current = GlyphSettings.Current with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
 

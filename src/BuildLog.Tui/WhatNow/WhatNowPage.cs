@@ -72,6 +72,9 @@ internal sealed class WhatNowPage : View
         SetNeedsLayout();
     }
 
+    // Heading and content write every cell; what is right of the filter they leave.
+    protected override bool OnClearingViewport() => !filter.Visible || base.OnClearingViewport();
+
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (key != (Key)'/') return base.OnKeyDownNotHandled(key);

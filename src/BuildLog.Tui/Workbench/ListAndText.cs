@@ -42,6 +42,14 @@ internal sealed class ListAndText : View
         SetNeedsLayout();
     }
 
+    // List, rule and text write every cell but the margin.
+    protected override bool OnClearingViewport()
+    {
+        if (SideBySide) return base.OnClearingViewport();
+        for (var y = text.Frame.Y; y < Viewport.Height; y++) this.Paint(0, y, " ", Tone.Plain);
+        return true;
+    }
+
     private bool SideBySide => !StaysBelow && Viewport.Width >= SideBySideFrom;
 
     private void Arrange()

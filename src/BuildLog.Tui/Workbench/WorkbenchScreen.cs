@@ -140,6 +140,9 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         ReadShop(ReadAlready);
     }
 
+    // The first page leaves no cell to the screen behind it.
+    protected override bool OnClearingViewport() => whatNow.Visible || base.OnClearingViewport();
+
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts

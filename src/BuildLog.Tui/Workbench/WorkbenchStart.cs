@@ -18,11 +18,11 @@ internal static class WorkbenchStart
     /// <param name="pad">Where half-filled forms are kept.</param>
     /// <param name="meanwhile">Work to be done beside the screen; what it returns is said in the status line.</param>
     /// <param name="shop">The record they write to, beside other programs.</param>
+    /// <param name="begun">The first page, as far as it is being read already.</param>
     /// <returns>The exit code: see <see cref="TerminalSession.Run"/>.</returns>
-    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null)
+    public static int Run(IWorkbenchActs acts, Func<IReadOnlyList<VehiclePage>> pages, ErrorLog log, Scratchpad pad, Func<string?>? meanwhile = null, Shop? shop = null, ReadAhead<WhatNowRow>? begun = null)
     {
-        // The first page is read while the library makes the terminal ready, which takes as long.
-        var vehicles = new ReadAhead<WhatNowRow>(acts.WhatNow);
+        var vehicles = begun ?? new(acts.WhatNow);
         return TerminalSession.Run(
             app =>
             {

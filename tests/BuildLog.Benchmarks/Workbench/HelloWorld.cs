@@ -7,16 +7,19 @@ internal static class HelloWorld
 {
     public const string Says = "Hello, world";
 
+    /// <param name="folder">Where to.</param>
+    /// <param name="asOneFile">Together with the runtime, in one file.</param>
     /// <returns>The program's path.</returns>
-    public static string PublishIn(string folder)
+    public static string PublishIn(string folder, bool asOneFile = false)
     {
         Directory.CreateDirectory(folder);
         File.WriteAllText(Path.Combine(folder, "Program.cs"), $"System.Console.WriteLine(\"{Says}\");\n");
         File.WriteAllText(
             Path.Combine(folder, "hello.csproj"),
-            """
+            $"""
             <Project Sdk="Microsoft.NET.Sdk">
-              <PropertyGroup><OutputType>Exe</OutputType><TargetFramework>net10.0</TargetFramework><PublishReadyToRun>true</PublishReadyToRun><SelfContained>false</SelfContained></PropertyGroup>
+              <PropertyGroup><OutputType>Exe</OutputType><TargetFramework>net10.0</TargetFramework><PublishReadyToRun>true</PublishReadyToRun></PropertyGroup>
+              <PropertyGroup><SelfContained>{asOneFile}</SelfContained><PublishSingleFile>{asOneFile}</PublishSingleFile></PropertyGroup>
             </Project>
             """);
         foreach (var name in new[] { "Directory.Build.props", "Directory.Packages.props" }) File.WriteAllText(Path.Combine(folder, name), "<Project />");

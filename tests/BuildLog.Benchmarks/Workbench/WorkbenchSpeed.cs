@@ -5,9 +5,10 @@ namespace BuildLog.Benchmarks.Workbench;
 /// <summary>What the published workbench costs on a big shop, beside hello world measured in the same run.</summary>
 internal static class WorkbenchSpeed
 {
+    public const string FirstVehicle = BigShop.Name + " 000"; // on the first page, with what its findings come to
+
     private const int Starts = 7;
     private const int Keys = 60;
-    private const string FirstVehicle = BigShop.Name + " 000"; // on the first page, with what its findings come to
     private const string AllVehicles = "100 vehicles, ";
     private const string PagesOfAVehicle = "1 Findings";
     private const string CursorOfAList = "›";

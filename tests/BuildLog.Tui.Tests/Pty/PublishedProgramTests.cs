@@ -32,6 +32,30 @@ public sealed class PublishedProgramTests
         program.AssertTerminalRestored();
     }
 
+    [Fact]
+    public void Settings_of_the_terminal_library_that_lie_about_do_not_change_how_dialogs_look()
+    {
+        const string loud = """{ "Theme": "Loud", "Themes": { "Loud": { "Dialog": { "DefaultBorderStyle": "Double" } }, "Bench": { "Dialog": { "DefaultBorderStyle": "Double" } } } }""";
+        var home = Directory.CreateTempSubdirectory("home").FullName;
+        try
+        {
+            Directory.CreateDirectory(Path.Combine(home, ".tui"));
+            File.WriteAllText(Path.Combine(home, ".tui", "config.json"), loud);
+
+            using var program = new TerminalProgram([.. Program(), "--demo"], environment: new Dictionary<string, string?> { ["HOME"] = home, ["TUI_CONFIG"] = loud, ["LC_ALL"] = "C.UTF-8" });
+            program.Terminal.WaitFor("need you", seconds: FirstStartSeconds);
+            program.Terminal.Send("n");
+            program.Terminal.WaitFor("as stamped");
+
+            Assert.Contains("┌", program.Terminal.Raw, StringComparison.Ordinal);
+            Assert.DoesNotContain("╔", program.Terminal.Raw, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(home, recursive: true);
+        }
+    }
+
     // Two thousand gearboxes on the shelf make some hundreds of millions of combinations: long enough to be asked to stop, for a published program on a machine at rest too.
     [Fact]
     public void Ctrl_c_ends_a_long_search_with_a_sentence_and_half_an_answer_is_no_answer()
