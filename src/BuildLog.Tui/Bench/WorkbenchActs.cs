@@ -164,17 +164,10 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         return Enum.TryParse<Position>(chosen, out var position) ? (T)fitted.At(position)! : null;
     }
 
-    // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.
+    // There may be nothing to take back, or something stands on it: whoever pressed the key says that.
     private void GoThrough(IWorkbenchView view, Func<string?> step)
     {
-        try
-        {
-            if (step() is { } said) ShowAgain(view, said);
-        }
-        catch (RefusedException refused)
-        {
-            view.Say(refused.Refusal.Sentence);
-        }
+        if (step() is { } said) ShowAgain(view, said);
     }
 
     private static string NothingChosen => "No vehicle is chosen: make one with n.";
