@@ -66,6 +66,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             page.Progressed += (_, text) => status.SayMeanwhile(text);
         }
 
+        whatNow.FilterEntered += (_, _) => ShowKeys();
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
         strip.BoxPicked += (_, _) => Try(() => acts.FitPart(this, strip.Box?.Position));
 
@@ -295,11 +296,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     // First what only this pane knows, then what works in all of them.
-    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. keys.Select(key => key.Hint).OfType<KeyHint>()]);
+    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. whatNow is { Visible: true, IsFiltering: true } ? [] : keys.Select(key => key.Hint).OfType<KeyHint>()]);
 
     private IReadOnlyList<KeyHint> KeysOfPane()
     {
-        if (whatNow.Visible) return WhatNowPage.Hints;
+        if (whatNow.Visible) return whatNow.Hints;
         if (Model.Chosen is null) return [];
         if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
         KeyHint[] ways = [new("Tab", "pane"), new(PageDigits.Range(pages.Count), "page")];
