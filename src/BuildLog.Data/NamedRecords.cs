@@ -1,4 +1,5 @@
 using BuildLog.Data.Changes;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data;
@@ -33,7 +34,7 @@ internal static class NamedRecords
     private static bool Is((Kept Record, string Name) each, string wanted, bool whole)
         => ((string[])[each.Name, InWords(each), $"{Matters.Of(each.Record).InWords()} {each.Name}"]).Any(name => whole ? name.Equals(wanted, StringComparison.OrdinalIgnoreCase) : name.StartsWith(wanted, StringComparison.OrdinalIgnoreCase));
 
-    private static string InWords((Kept Record, string Name) each) => $"{each.Record.KindInWords} {each.Name}";
+    private static string InWords((Kept Record, string Name) each) => NamedPart.InWords(each.Record.KindInWords, each.Name);
 
     private static string Listed(IReadOnlyList<(Kept Record, string Name)> found)
     {

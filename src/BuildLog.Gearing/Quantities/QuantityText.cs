@@ -19,7 +19,7 @@ public static class QuantityText
 
     /// <param name="text">What was typed.</param>
     /// <param name="kind">What is expected.</param>
-    /// <param name="unitIfNone">The unit of a bare number; null if a unit must be typed.</param>
+    /// <param name="unitIfNone">The unit of a bare number; null for the one that is usual of its kind, without which a unit must be typed.</param>
     public static Parsed<Typed> Read(string text, Kind kind, Unit? unitIfNone = null)
     {
         var shown = Shown.Quoted(text);
@@ -30,11 +30,11 @@ public static class QuantityText
         if (clean.Length == 0) return new Refusal(Empty, $"A{kind.WithArticle()[1..]} is missing.", example);
 
         var (body, tail, isStandard) = SplitUncertainty(clean);
-        if (kind == Kind.Number) unitIfNone ??= Units.One;
+        unitIfNone ??= kind.Usual();
 
         // In "2.04 ± 0.01 m" the unit stands behind the uncertainty and belongs to both.
         var lentUnit = tail is null ? null : TrailingUnit(tail, kind);
-        return Sum(body, kind, lentUnit ?? unitIfNone, text).Then(main => tail is null
+        return Sum(body, kind, lentUnit ?? unitIfNone, text).Then<Typed>(read => read with { IsBare = read.IsBare && lentUnit is null }).Then(main => tail is null
             ? main
             : Uncertainty(tail, main, kind, text).Then<Typed>(size => size < 0
                 ? new Refusal("negative", $"{shown}: an uncertainty is zero or more.", example)
@@ -81,6 +81,7 @@ public static class QuantityText
         var position = negative ? 1 : 0;
         var total = 0.0;
         Unit? first = null, previous = null;
+        var isBare = false;
 
         while (position < body.Length || first is null)
         {
@@ -102,12 +103,13 @@ public static class QuantityText
                 return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
 
             total += unit.ToBase(number);
+            isBare |= unitText.Length == 0;
             first ??= unit;
             previous = unit;
         }
 
         if (!double.IsFinite(total)) return new Refusal("too-large", $"{shown} is too large.", kind.Example());
-        return new Typed(negative ? -total : total, first, text.Trim());
+        return new Typed(negative ? -total : total, first, text.Trim()) { IsBare = isBare };
     }
 
     private static Refusal WrongNumber(string rest, Kind kind, string text)

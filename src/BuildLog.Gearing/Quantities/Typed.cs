@@ -9,6 +9,9 @@ namespace BuildLog.Gearing.Quantities;
 /// <param name="StandardUncertainty">From a typed <c>± …</c> (a 95 % half-width) or <c>u=…</c>; zero if none was typed.</param>
 public sealed record Typed(double Value, Unit Unit, string Text, double StandardUncertainty = 0)
 {
+    /// <summary>No unit was typed: the usual one was taken for granted, which has to be said.</summary>
+    public bool IsBare { get; init; }
+
     /// <summary>The value in the unit that was typed.</summary>
     public double InUnit => Unit.FromBase(Value);
 

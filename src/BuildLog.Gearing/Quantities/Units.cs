@@ -94,6 +94,16 @@ public static class Units
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
+    /// <summary>The unit of a bare number: where a bench has one that is usual. Lengths, road speeds and powers have several, so theirs is typed.</summary>
+    public static Unit? Usual(this Kind kind) => kind switch
+    {
+        Kind.Number => One,
+        Kind.Rotation => RevolutionPerMinute,
+        Kind.Mass => Kilogram,
+        Kind.Torque => NewtonMetre,
+        _ => null,
+    };
+
     /// <summary><c>a length</c>, <c>an engine speed</c>.</summary>
     public static string WithArticle(this Kind kind)
         => $"{(kind is Kind.Rotation or Kind.Area or Kind.Angle or Kind.AngularAcceleration ? "an" : "a")} {kind.InWords()}";

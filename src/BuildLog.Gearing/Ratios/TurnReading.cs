@@ -54,7 +54,7 @@ public sealed record TurnReading
     /// <summary>What the errors depend on: a wheel that was read as standing still has no stop of its own.</summary>
     public Wheels Turned => Wheels == Wheels.Each && (Left == 0 || Right == 0) ? Wheels.OneHeld : Wheels;
 
-    /// <summary>Reads <c>10:20.5</c> (wheel:propshaft), or <c>10,10:41</c> (left,right:propshaft); decimals use the point.</summary>
+    /// <summary>Reads <c>10:20.5</c> (wheel:propshaft), or <c>10,10:41</c> (left,right:propshaft). Before the colon the comma parts the wheels; behind it, it is a decimal mark like the point.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="wheels">Which wheels turned; <see cref="Wheels.Each"/> asks for the form with both.</param>
     public static Parsed<TurnReading> Read(string text, Wheels wheels)
@@ -66,9 +66,7 @@ public sealed record TurnReading
             if (wheels == Wheels.Each && turned.Length != 2)
                 return new Refusal("turns", $"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft.", example);
             if (wheels != Wheels.Each && turned.Length != 1)
-                return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; decimals use the point.", example);
-            if (sides[1].Contains(',', StringComparison.Ordinal))
-                return new Refusal("turns", $"{Shown.Quoted(text)}: in a count the comma parts the two wheels; decimals use the point.", example);
+                return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; before the colon decimals use the point.", example);
 
             return Turns(turned[0], text, example).Then(first =>
                 (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
@@ -81,15 +79,13 @@ public sealed record TurnReading
         });
     }
 
-    /// <summary>Reads a gear's count, <c>10:30.1</c> (output:input); decimals use the point.</summary>
+    /// <summary>Reads a gear's count, <c>10:30.1</c> (output:input).</summary>
     public static Parsed<TurnReading> ReadGear(string text)
     {
         var ends = CountedEnds.Gearbox;
-        return text.Contains(',', StringComparison.Ordinal)
-            ? new Refusal("turns", $"{Shown.Quoted(text)}: in a count decimals use the point.", ends.Example)
-            : Sides(text, ends, ends.Example).Then(sides =>
-                Turns(sides[0], text, ends.Example).Then(output =>
-                    Turns(sides[1], text, ends.Example).Then(input => Make(output, output, input, Wheels.Together, ends, text, ends.Example))));
+        return Sides(text, ends, ends.Example).Then(sides =>
+            Turns(sides[0], text, ends.Example).Then(output =>
+                Turns(sides[1], text, ends.Example).Then(input => Make(output, output, input, Wheels.Together, ends, text, ends.Example))));
     }
 
     private static Parsed<string[]> Sides(string text, CountedEnds ends, string example)

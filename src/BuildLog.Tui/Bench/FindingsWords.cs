@@ -25,15 +25,18 @@ public static class FindingsWords
         finding.Title,
         finding.SaysIn(units.Shown),
         string.Join(" and ", finding.Between.Select(position => position.InWords())),
-        Why(finding.Because),
+        Why(finding),
         Bar(finding),
         finding.CuresIn(units.Shown),
         finding.SettledBy,
         finding.Source,
         finding.Check);
 
-    private static string Why(Because because) => because switch
+    // Splines and bolts have no interval: they go together or they do not.
+    private static string Why(Finding finding) => finding.Because switch
     {
+        Because.Inside when finding.Value is null => "What is known of it is as wanted.",
+        Because.Outside when finding.Value is null => "What is known of it is not as wanted.",
         Because.Inside => "The whole 95 % interval is inside what is wanted.",
         Because.Outside => "The whole 95 % interval is outside what is wanted.",
         Because.Uncertainty => "The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies.",

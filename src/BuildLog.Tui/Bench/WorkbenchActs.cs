@@ -33,6 +33,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
     private int revision;
+    private VehicleOnBench? onBench; // as last shown
 
     private DateOnly Today => clock.Today();
 
@@ -97,11 +98,12 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void FitPart(IWorkbenchView view, string? position)
     {
         if (Chosen(view) is not { } vehicle) return;
-        position ??= view.Choose($"Fit what to {vehicle.Name}?", [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
+        var fitted = shop.DrivelineOn(vehicle, Today);
+        position ??= view.Choose($"Fit what to {vehicle.Name}?", [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))]);
         if (!Enum.TryParse<Position>(position, out var chosen)) return;
 
         var said = new FitActs(shop, vehicle, chosen, Today).Run(view);
-        if (said is not null) ShowAndSay(view, vehicle.Id, said);
+        if (said is not null) ShowAndSayNext(view, vehicle.Id, said);
     }
 
     public void CountTurns(IWorkbenchView view)
@@ -111,7 +113,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Which<AxleComponent>(view, vehicle, "Count which axle?", none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
 
         if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
-            ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
+            ShowAndSayNext(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
     }
 
     public void RollOut(IWorkbenchView view)
@@ -134,7 +136,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var gears = shop.DrivelineOn(vehicle, Today).Driveline.Steps.Select(step => step.Name).ToList();
-        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSay(view, vehicle.Id, said);
+        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSayNext(view, vehicle.Id, said);
     }
 
     public void WriteSheet(IWorkbenchView view)
@@ -164,17 +166,10 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         return Enum.TryParse<Position>(chosen, out var position) ? (T)fitted.At(position)! : null;
     }
 
-    // There may be nothing to take back, or something stands on it: that is a sentence, not a failure.
+    // There may be nothing to take back, or something stands on it: whoever pressed the key says that.
     private void GoThrough(IWorkbenchView view, Func<string?> step)
     {
-        try
-        {
-            if (step() is { } said) ShowAgain(view, said);
-        }
-        catch (RefusedException refused)
-        {
-            view.Say(refused.Refusal.Sentence);
-        }
+        if (step() is { } said) ShowAgain(view, said);
     }
 
     private static string NothingChosen => "No vehicle is chosen: make one with n.";
@@ -193,12 +188,20 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         view.Say(message);
     }
 
+    private void ShowAndSayNext(IWorkbenchView view, long vehicleId, string message)
+    {
+        revision++;
+        view.Show(Model(vehicleId));
+        view.Say(onBench is not null && NextStep.Of(onBench) is { } next ? $"{message} {next}" : message);
+    }
+
     // Only the chosen vehicle is judged here; the others come from the walk beside the screen.
     private WorkbenchModel Model(long? chosenId)
     {
         var vehicles = shop.Vehicles();
         var vehicle = vehicles.FirstOrDefault(each => each.Id == chosenId) ?? (vehicles.Count > 0 ? vehicles[0] : null);
         var chosen = vehicle is null ? null : VehicleOnBench.Read(shop, vehicle, Today);
+        onBench = chosen;
         if (chosen is not null) judged[chosen.Vehicle.Id] = FindingsWords.Count(chosen.Findings);
         return new(
             Rows(vehicles),

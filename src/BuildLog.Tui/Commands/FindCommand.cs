@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Search;
@@ -44,6 +45,6 @@ internal sealed class FindCommand : Command
     private static string ToText(Found found)
     {
         var about = string.Join(", ", new[] { found.Part, found.Vehicle }.Where(name => name is not null && name != found.Title));
-        return $"{found.Kind} {found.Title}{(about.Length == 0 ? "" : $" ({about})")}: {found.Excerpt}".TrimEnd(':', ' ');
+        return $"{NamedPart.InWords(found.Kind, found.Title)}{(about.Length == 0 ? "" : $" ({about})")}: {found.Excerpt}".TrimEnd(':', ' ');
     }
 }

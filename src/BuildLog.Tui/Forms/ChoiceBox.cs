@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Forms;
 
 /// <summary>One of a few, all of them in sight; of many, the chosen one, and Enter opens the list.</summary>
 /// <remarks>Left, Right and Space choose. Up and Down only pass, so that walking through a form changes nothing in it.</remarks>
-internal sealed class ChoiceBox : View
+internal class ChoiceBox : View
 {
     private const int MostRows = 3;
     private readonly string title;
@@ -26,6 +26,7 @@ internal sealed class ChoiceBox : View
         KeyBindings.Add(Key.CursorLeft, Command.Left);
         KeyBindings.Add(Key.CursorRight, Command.Right);
         KeyBindings.Add(Key.Space, Command.Activate);
+        MouseBindings.Clear(); // a button that goes down would choose the next one, whatever was clicked
     }
 
     public event EventHandler<string>? ValueChanged;
@@ -106,7 +107,7 @@ internal sealed class ChoiceBox : View
         return true;
     }
 
-    private void Take(string newValue)
+    protected void Take(string newValue)
     {
         value = newValue;
         SetNeedsDraw();

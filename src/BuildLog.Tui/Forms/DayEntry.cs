@@ -13,7 +13,6 @@ internal static class DayEntry
     public static TextEntry Past(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
     {
         Initial = known is { } day ? DayText.InWords(day) : "today",
-        InitialIsProposal = known is null,
         Hint = "today, yesterday, 3 May or 3 May 2026",
         Check = Checks.Needed(id, text => DayText.ReadPast(text, today)),
         Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]),
@@ -32,7 +31,6 @@ internal static class DayEntry
     public static TextEntry Loose(string id, string caption, DateOnly today, string initial, string hint) => new(id, caption)
     {
         Initial = initial,
-        InitialIsProposal = initial == "today",
         Hint = hint,
         Check = values => values.IsEmpty(id) && initial.Length == 0 ? null : DayText.ReadLoosePast(values[id], today).Refusal?.Sentence,
         Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]) ?? Between(DayText.ReadLoosePast(values[id], today)),

@@ -11,9 +11,6 @@ public abstract record Entry(string Id, string Caption)
     /// <summary>What stands there when the form opens.</summary>
     public string Initial { get; init; } = "";
 
-    /// <summary>Whether what stands there at first is only a proposal: the first key typed replaces it.</summary>
-    public bool InitialIsProposal { get; init; }
-
     /// <summary>The message for this entry, or null when content.</summary>
     public Func<FormValues, string?>? Check { get; init; }
 

@@ -35,6 +35,11 @@ internal sealed class FormBody : View
     /// <summary>The entry that has the focus; null while a button has it.</summary>
     public string? FocusedEntry => state.Shown.FirstOrDefault(entry => inputs[entry.Id].HasFocus)?.Id;
 
+    /// <summary>How many entries stand above what is in view, and how many below it.</summary>
+    public (int Above, int Below) OutOfView => (
+        placed.Count(entry => entry.Y < Viewport.Y),
+        placed.Count(entry => entry.Y + entry.InputRows > Viewport.Y + Viewport.Height));
+
     /// <summary>Rows all entries take at the width the body has.</summary>
     public int RowsAt(int width) => Place(width).Select(entry => entry.Bottom).LastOrDefault();
 
@@ -63,8 +68,8 @@ internal sealed class FormBody : View
     {
         View input = entry switch
         {
-            ChoiceEntry choice => ChoiceFor(entry, choice.Options),
-            YesNoEntry => ChoiceFor(entry, [new ChoiceOption("yes", "yes"), new ChoiceOption("no", "no")]),
+            ChoiceEntry choice => BoxFor(entry, new ChoiceBox(entry.Caption, choice.Options, state.Text(entry.Id))),
+            YesNoEntry => BoxFor(entry, new YesNoBox(entry.Caption, state.Text(entry.Id))),
             LinesEntry => LinesFor(entry),
             _ => FieldFor(entry),
         };
@@ -73,9 +78,8 @@ internal sealed class FormBody : View
         return input;
     }
 
-    private ChoiceBox ChoiceFor(Entry entry, IReadOnlyList<ChoiceOption> options)
+    private ChoiceBox BoxFor(Entry entry, ChoiceBox box)
     {
-        var box = new ChoiceBox(entry.Caption, options, state.Text(entry.Id));
         box.ValueChanged += (_, value) => Take(entry, value);
         box.Accepting += GoOn;
         return box;
@@ -92,20 +96,8 @@ internal sealed class FormBody : View
     {
         var field = new OneLineField { Text = state.Text(entry.Id) };
         field.ValueChanged += (_, e) => Take(entry, e.NewValue ?? "");
-        field.GettingAttributeForRole += (_, e) =>
-        {
-            e.Result = field.HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
-            e.Handled = true;
-        };
-        field.HasFocusChanged += (_, e) =>
-        {
-            // The library marks the whole text, so that the next key would wipe it out: right for a proposal only.
-            if (!e.NewValue || (entry.InitialIsProposal && field.Text == entry.Initial)) return;
-            field.ClearAllSelection();
-            field.MoveEnd();
-        };
         field.Accepting += GoOn;
-        field.KeyDown += (_, key) => key.Handled = key == Key.CursorRight && field.InsertionPoint == field.Text.Length && TakeSuggestion(entry, field);
+        field.KeyDown += (_, key) => key.Handled = key == Key.CursorRight && field.SelectedLength == 0 && field.InsertionPoint == field.Text.Length && TakeSuggestion(entry, field);
         return field;
     }
 
@@ -153,6 +145,7 @@ internal sealed class FormBody : View
         }
 
         SetContentSize(new Size(Viewport.Width, Math.Max(Viewport.Height, placed.Select(entry => entry.Bottom).LastOrDefault())));
+        if (FocusedEntry is { } focused) ScrollTo(focused); // what is said below, or a smaller terminal, may have taken its room
     }
 
     private List<PlacedEntry> Place(int width)

@@ -16,6 +16,7 @@ internal sealed class FormScreen : Popup
     private readonly FormState state;
     private readonly FormBody body;
     private readonly TextPage echo = new() { X = 1, Width = Dim.Fill(1), CanFocus = false };
+    private readonly View outOfView = new() { X = 1, Width = Dim.Fill(1), Height = 1, CanFocus = false };
     private readonly Button save;
     private readonly Button leave = new() { Text = "Leave", ShadowStyle = ShadowStyles.None };
     private bool saved;
@@ -32,7 +33,9 @@ internal sealed class FormScreen : Popup
         body.Changed += (_, _) => ShowEcho();
         save.Accepting += (_, e) => Press(e, Save);
         leave.Accepting += (_, e) => Press(e, () => Leave());
-        Add(body, echo, save, leave);
+        Add(body, outOfView, echo, save, leave);
+        outOfView.DrawingContent += (_, e) => e.Cancel = PaintOutOfView();
+        body.ViewportChanged += (_, _) => outOfView.SetNeedsDraw();
         SubViewLayout += (_, _) => Arrange();
 
         AddCommand(Command.Save, () =>
@@ -59,9 +62,11 @@ internal sealed class FormScreen : Popup
 
     protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
 
-    private int EchoRows => echoLines.Count == 0 ? 0 : echoLines.Count + 1;
+    // What the values come to never takes more than half of a small screen; it then scrolls off with a mark.
+    private int EchoRows => echoLines.Count == 0 ? 0 : Math.Min(echoLines.Count, Math.Max(3, ((App?.Screen.Height ?? 24) / 2) - ButtonsAndKeys)) + 1;
 
     private List<TextLine> echoLines = [];
+    private int echoWidth;
 
     /// <summary>Shows the cautions and the set-up where there are any, then the form; what was left half filled is offered again.</summary>
     /// <returns>True when it was saved.</returns>
@@ -165,21 +170,37 @@ internal sealed class FormScreen : Popup
 
     private void ShowEcho()
     {
-        var width = InnerWidth - 3;
-
-        // What could not be saved comes first: on a small screen the rest may have no room.
-        echoLines = state.FormMessage.Length == 0 ? [] : [.. TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash))];
-        echoLines.AddRange(state.Echo.Take(8).Select(line => TextLine.Of(line, Tone.Strong)));
-        echo.Show(echoLines);
+        WrapEcho();
         SetNeedsLayout();
         SetNeedsDraw();
     }
 
+    private void WrapEcho()
+    {
+        var width = (echoWidth = InnerWidth) - 3;
+
+        // What could not be saved comes first: on a small screen the rest may have no room.
+        echoLines = state.FormMessage.Length == 0 ? [] : [.. TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash))];
+        echoLines.AddRange(state.Echo.Take(8).SelectMany(line => TextFit.Width(line) <= width ? [line] : TextFit.Wrap(line, width)).Select(line => TextLine.Of(line, Tone.Strong)));
+        echo.Show(echoLines);
+    }
+
+    // The row that sets the entries apart from what follows says how many of them are hidden.
+    private bool PaintOutOfView()
+    {
+        var (above, below) = body.OutOfView;
+        string[] says = [.. above > 0 ? [$"↑ {above} more above"] : Array.Empty<string>(), .. below > 0 ? [$"↓ {below} more below"] : Array.Empty<string>()];
+        outOfView.Paint(0, 0, TextFit.Exactly(string.Join("   ", says), outOfView.Viewport.Width), Tone.Quiet);
+        return true;
+    }
+
     private void Arrange()
     {
+        if (echoWidth != InnerWidth) WrapEcho();
+        outOfView.Y = Viewport.Height - EchoRows - ButtonsAndKeys;
         body.Height = Math.Max(1, Viewport.Height - EchoRows - ButtonsAndKeys);
         echo.Y = Viewport.Height - EchoRows - ButtonsAndKeys + 1;
-        echo.Height = echoLines.Count;
+        echo.Height = Math.Max(0, EchoRows - 1);
         echo.Visible = echoLines.Count > 0;
     }
 }

@@ -15,4 +15,8 @@ public interface IFormHost
 
     /// <summary>Shows a text until it is closed.</summary>
     void Tell(string title, IReadOnlyList<string> lines);
+
+    /// <summary>Shows a text that a key of its own prints; the line of keys says so.</summary>
+    /// <returns>Whether it is to be printed.</returns>
+    bool TellOrPrint(string title, IReadOnlyList<string> lines);
 }

@@ -1,5 +1,8 @@
+using BuildLog.Tui.Shell;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using TgAttribute = Terminal.Gui.Drawing.Attribute;
 
 namespace BuildLog.Tui.Forms;
 
@@ -7,6 +10,13 @@ namespace BuildLog.Tui.Forms;
 internal sealed class OneLineField : TextField, ITakesPaste
 {
     public OneLineField() => KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
+
+    // Entering a field marks its text, and the next key replaces it: that has to be seen, without colours too.
+    protected override bool OnGettingAttributeForRole(in VisualRole role, ref TgAttribute currentAttribute)
+    {
+        currentAttribute = role == VisualRole.Active ? Theme.Palette.Cursor : HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
+        return true;
+    }
 
     public bool TakePaste(string pasted) => OnPaste(Joined(pasted));
 

@@ -41,15 +41,20 @@ public static class OtherUnits
     public static Func<FormValues, string?> Of(string id, Func<string, Parsed<Typed>> read)
         => values => read(values[id]).Understood(out var typed) ? InWords(typed) : null;
 
-    /// <summary><c>= 4.5 in</c> for 114.3 mm; null for what every system writes alike.</summary>
+    /// <summary><c>= 4.5 in</c> for 114.3 mm; of a bare number the unit it was taken in as well; null for what every system writes alike.</summary>
     public static string? InWords(Typed typed)
+        => string.Join(' ', new[] { typed is { IsBare: true, Unit.Symbol.Length: > 0 } ? In(typed, typed.Unit) : null, InOther(typed) }.OfType<string>()) is { Length: > 0 } words ? words : null;
+
+    private static string? InOther(Typed typed)
     {
         if (!Other.TryGetValue(typed.Unit.Symbol, out var symbol)) return null;
-        var unit = Units.Of(typed.Unit.Kind).First(each => each.Symbol == symbol);
-        return typed.StandardUncertainty > 0
+        return In(typed, Units.Of(typed.Unit.Kind).First(each => each.Symbol == symbol));
+    }
+
+    private static string In(Typed typed, Unit unit)
+        => typed.StandardUncertainty > 0
             ? $"= {Rounded.WithInterval(typed.ToMeasured("as typed"), unit)}"
             : $"= {Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit)}";
-    }
 
     // Four figures tell a tape's millimetre; zeros behind the last of them say nothing.
     private static string ToFigures(double value)

@@ -20,7 +20,7 @@ public static class GoalForm
         Entries =
         [
             new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 110 km/h or 70 mph", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", "Engine speed") { Initial = goal.EngineSpeed, Hint = "such as 2400 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("engine", "Engine speed") { Initial = goal.EngineSpeed, Hint = "such as 2400 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
             new TextEntry("tolerance", "Give or take")
             {
                 Initial = goal.Tolerance,

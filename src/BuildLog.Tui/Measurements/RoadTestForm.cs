@@ -27,7 +27,7 @@ public static class RoadTestForm
         Entries =
         [
             new TextEntry("speed", "Road speed") { Hint = "by satellite, such as 80 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", "Engine speed") { Hint = "such as 2450 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("engine", "Engine speed") { Hint = "such as 2450 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
             new ChoiceEntry("gear", "In gear", [.. driveline.Steps.Select(step => new ChoiceOption(step.Name, step.Name))]) { Initial = driveline.Steps is [.., var top] ? top.Name : "" },
             new TextEntry("temperatures", "Temperatures") { Hint = "such as water 88 °C, gearbox 71 °C" },
             new TextEntry("vibration", "Shakes between") { Hint = "such as 85 to 95 km/h; empty for nowhere" },

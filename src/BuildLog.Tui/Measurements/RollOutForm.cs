@@ -31,13 +31,14 @@ public static class RollOutForm
                 Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("tape", "Tape good to") { Initial = known?.Tape ?? "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape) },
+            new TextEntry("tape", "Tape good to") { Initial = known?.Tape ?? "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape), Echo = OtherUnits.Of("tape", ReadTape) },
             new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
             new TextEntry("pressure", "Tyre pressure")
             {
                 Initial = known?.Pressure ?? "",
                 Hint = "such as 2.2 bar; recorded only",
-                Check = Forms.Checks.IfTyped("pressure", text => QuantityText.Read(text, Kind.Pressure, Units.Bar)),
+                Check = Forms.Checks.IfTyped("pressure", ReadPressure),
+                Echo = OtherUnits.Of("pressure", ReadPressure),
             },
             .. SessionEntries.For(today, known),
         ],
@@ -52,6 +53,8 @@ public static class RollOutForm
                 SessionEntries.Apply(values, session, today);
             })),
     };
+
+    private static Parsed<Typed> ReadPressure(string text) => QuantityText.Read(text, Kind.Pressure, Units.Bar);
 
     private static Parsed<Typed> ReadTape(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre);
 

@@ -12,7 +12,7 @@ public static class TallyForms
     /// <summary>Which way the other wheel turns, with a drawing of the set-up; cautions first.</summary>
     public static Form SetUp(string axle, Action<Wheels> chosen) => new()
     {
-        Title = $"Set up: {axle}",
+        Title = $"Turn count of {axle}",
         HelpPage = "TurnCount",
         Cautions = Cautions.TurnCount,
         SaveCaption = "Start counting",

@@ -23,13 +23,11 @@ internal sealed class TallyScreen : Runnable
         CanFocus = true;
         foreach (var key in new[] { Key.Space, Key.Enter }) KeyBindings.Remove(key);
         Add(keys, leastSize);
-        SubViewLayout += (_, _) => leastSize.Fit(Viewport.Size);
-        keys.Show(
-        [
-            .. tally.Driving is { } driving ? [new KeyHint("Space", driving), new KeyHint("Enter", tally.Driven)] : new[] { new KeyHint("Space", tally.Driven) },
-            .. tally.OtherDriven is { } other ? [new KeyHint("Tab", other)] : Enumerable.Empty<KeyHint>(),
-            new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave"),
-        ]);
+        SubViewLayout += (_, _) =>
+        {
+            leastSize.Fit(Viewport.Size);
+            ShowKeys();
+        };
         AddCommand(Command.Cancel, () => Close(done: false));
         AddCommand(Command.Save, () => tally.NotYet is { } notYet ? Say(notYet) : Close(done: true));
         KeyBindings.Add(Key.Esc, Command.Cancel);
@@ -72,7 +70,7 @@ internal sealed class TallyScreen : Runnable
         var size = ends.Min(end => BigDigits.SizeFor(end.Turns, each - 2, Viewport.Height - NumbersTop - RowsBelow));
         foreach (var (end, k) in ends.Select((end, k) => (end, k)))
         {
-            this.Paint(1 + (k * each), 2, TextFit.Cut($"{Capital(end.Name)} turns [{end.Key}]", each - 2), Tone.Plain);
+            this.Paint(1 + (k * each), 2, Heading(end.Name, end.Key, each - 2), Tone.Plain);
             PaintNumber(1 + (k * each), end.Turns, size);
         }
 
@@ -86,10 +84,25 @@ internal sealed class TallyScreen : Runnable
     // The wheels beside each other, then what is counted against them.
     private List<(string Name, string Key, int Turns)> Ends() =>
     [
-        (tally.Driven, "Enter", tally.DrivenTurns),
+        (tally.Driven, tally.Driving is null ? "Space" : "Enter", tally.DrivenTurns),
         .. tally.OtherDriven is { } other ? [(other, "Tab", tally.OtherDrivenTurns)] : Enumerable.Empty<(string, string, int)>(),
         .. tally.Driving is { } driving ? [(driving, "Space", tally.DrivingTurns)] : Enumerable.Empty<(string, string, int)>(),
     ];
+
+    // Where not all have room, those go that stand above the numbers they count.
+    private void ShowKeys()
+    {
+        KeyHint[] rest = [new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave")];
+        KeyHint[] all = [.. Ends().AsEnumerable().Reverse().Select(end => new KeyHint(end.Key, end.Name)), .. rest];
+        keys.Show(KeyLine.WidthOf(all) <= Viewport.Width + 1 ? all : rest);
+    }
+
+    // The key is never cut off.
+    private static string Heading(string name, string key, int width)
+    {
+        var full = $"{Capital(name)} turns [{key}]";
+        return TextFit.Width(full) <= width ? full : $"{TextFit.Cut(Capital(name), width - key.Length - 3)} [{key}]";
+    }
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 

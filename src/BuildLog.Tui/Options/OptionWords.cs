@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using System.Globalization;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -54,6 +55,6 @@ internal static class OptionWords
 
         var where = candidate.FittedTo is { } vehicle ? $"owned, on {vehicle}" : candidate.Pool.InWords();
         if (candidate is { Pool: Pool.Offered, Price: { } price }) where = $"{where} at {PriceWords.Of(price.Minor, price.Currency)}";
-        yield return candidate.Part is null ? candidate.Name : $"{what} {candidate.Name} ({where})";
+        yield return candidate.Part is null ? candidate.Name : $"{NamedPart.InWords(what, candidate.Name)} ({where})";
     }
 }

@@ -127,8 +127,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private string? SideBySide(IWorkbenchView view, VehicleOnBench about, OptionComparison compared)
     {
-        view.Tell("Side by side", ComparisonWords.Table(compared, units, TableWidth));
-        if (!view.Confirm(new("Print it?", "The same as a page, with the map of axle against tyre.", "Print", "Not now"))) return null;
+        if (!view.TellOrPrint("Side by side", ComparisonWords.Table(compared, units, TableWidth))) return null;
 
         string? said = null;
         var form = PrintForm.For(

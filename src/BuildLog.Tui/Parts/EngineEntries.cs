@@ -41,8 +41,8 @@ internal sealed class EngineEntries : PartEntries
         var engine = (EngineComponent)part;
         return
         [
-            new TextEntry("idle", "Idle") { Initial = engine.Idle?.Text ?? "", Hint = "such as 800 rpm", Check = Forms.Checks.IfTyped("idle", CruiseGoal.ReadEngineSpeed) },
-            new TextEntry("redline", "Redline") { Initial = engine.Redline?.Text ?? "", Hint = "such as 5200 rpm; upshifts in the tables", Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("idle", "Idle") { Initial = engine.Idle?.Text ?? "", Hint = "such as 800 rpm", Check = Forms.Checks.IfTyped("idle", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("idle", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("redline", "Redline") { Initial = engine.Redline?.Text ?? "", Hint = "such as 5200 rpm; upshifts in the tables", Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("redline", CruiseGoal.ReadEngineSpeed) },
             .. Peaks.Select(field => field.Entry(engine)),
             Choice("induction", "Breathes", "not said", engine.Induction, (Induction.NaturallyAspirated, "by itself"), (Induction.Charged, "charged")),
             .. Others.Select(field => field.Entry(engine)),

@@ -35,8 +35,8 @@ internal sealed class WheelSetEntries : PartEntries
                     ? $"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}"
                     : null,
             },
-            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = Forms.Checks.IfTyped("worn", ReadDepth) },
-            new TextEntry("circumference", "Circumference") { Initial = wheels.StatedCircumference?.Text ?? "", Hint = "only if stated, such as 2.04 m; a roll-out is better", Check = Forms.Checks.IfTyped("circumference", ReadLength) },
+            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = Forms.Checks.IfTyped("worn", ReadDepth), Echo = OtherUnits.Of("worn", ReadDepth) },
+            new TextEntry("circumference", "Circumference") { Initial = wheels.StatedCircumference?.Text ?? "", Hint = "only if stated, such as 2.04 m; a roll-out is better", Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
             new ChoiceEntry("construction", "Construction", [new(nameof(Construction.Radial), "radial"), new(nameof(Construction.Bias), "bias")])
             {
                 Initial = wheels.Construction.ToString(),

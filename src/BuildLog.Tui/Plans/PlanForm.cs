@@ -13,7 +13,7 @@ internal static class PlanForm
         Title = title,
         HelpPage = "Plans",
         SaveCaption = "Keep",
-        Entries = [new TextEntry("name", "Name") { Initial = proposedName, InitialIsProposal = true, Check = Checks.Filled("name", "A plan has a name.") }],
+        Entries = [new TextEntry("name", "Name") { Initial = proposedName, Check = Checks.Filled("name", "A plan has a name.") }],
         Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes, Wishes = wishes ?? [] })),
     };
 }

@@ -82,7 +82,6 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
                 new TextEntry("reason", "Why")
                 {
                     Initial = plan.Reason.Length > 0 ? plan.Reason : failed,
-                    InitialIsProposal = plan.Reason.Length == 0,
                     Hint = "of a rejected one the rule that failed",
                     Check = values => values["state"] == nameof(PlanState.Rejected) && values.IsEmpty("reason") ? "Which rule failed? It keeps others from buying it again." : null,
                 },
@@ -97,7 +96,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
     /// <summary><c>axle 3.36, tyres 205/65R15</c>.</summary>
     private string InWords(IReadOnlyList<PlannedChange> changes)
-        => string.Join(", ", changes.Select(change => $"{change.Position.InWords()} {(change.ComponentId is { } id ? NameOf(id) : change.Listed)}"));
+        => string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? NameOf(id) : change.Listed)));
 
     private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? "that is gone";
 

@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Workbench;
@@ -23,7 +24,7 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
             "Remove what, or bring it back?",
             [
                 new(TheVehicle, $"remove the vehicle {vehicle.Name}"),
-                .. shelf.Select(part => new ChoiceOption(IdOf(part), $"remove the {part.Kind} {part.Name}, on the shelf")),
+                .. shelf.Select(part => new ChoiceOption(IdOf(part), $"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf")),
                 .. gone.Select(removal => new ChoiceOption(IdOf(removal), $"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}")),
             ]) switch
         {
@@ -35,7 +36,10 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
     }
 
     private string? Remove(IWorkbenchView view, Component part)
-        => IsMeant(view, $"{part.Kind} {part.Name}", part) ? Removed($"{part.Kind} {part.Name}", () => shop.Remove(part, withEverything: true)) : null;
+    {
+        var name = NamedPart.InWords(part.Kind, part.Name);
+        return IsMeant(view, name, part) ? Removed(name, () => shop.Remove(part, withEverything: true)) : null;
+    }
 
     private bool IsMeant(IWorkbenchView view, string name, Kept record)
     {

@@ -37,7 +37,7 @@ public sealed class SheetForm
             new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
-            new TextEntry("beside", "Options beside") { Hint = $"such as tyre-up,axle ({NamedChanges.All}); empty: no such table" },
+            new TextEntry("beside", "Options beside") { Hint = $"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", "the number of a way out", StringComparison.Ordinal)}; empty: none" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],

@@ -8,6 +8,6 @@ internal static class PageDigits
     /// <summary>The digit of a page by its index; null for a page beyond the tenth.</summary>
     public static char? Of(int page) => page < Digits.Length ? Digits[page] : null;
 
-    /// <summary>What the line of keys calls them.</summary>
-    public static string Range(int pages) => pages < Digits.Length ? $"1-{pages}" : pages == Digits.Length ? "1-9 0" : "1-9 0 ← →";
+    /// <summary>What the line of keys calls them, as they lie on the keyboard.</summary>
+    public static string Range(int pages) => pages < Digits.Length ? $"1-{pages}" : pages == Digits.Length ? "1-0" : "1-0 ←→";
 }

@@ -1,4 +1,5 @@
 using Terminal.Gui.App;
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Shell;
@@ -9,13 +10,17 @@ internal sealed class Reader : Popup
     private readonly IReadOnlyList<TextLine> lines;
     private readonly TextPage page = new() { X = 1, Width = Dim.Fill(1), Height = Dim.Fill(1) };
 
-    private Reader(string title, IReadOnlyList<TextLine> lines)
+    private readonly char? act;
+    private bool isAsked;
+
+    private Reader(string title, IReadOnlyList<TextLine> lines, KeyHint? onward = null)
         : base(title)
     {
         this.lines = lines;
+        act = onward?.Key[0];
         page.Show(lines);
         Add(page);
-        ShowKeys(new KeyHint("↑↓ PgUp PgDn", "scroll"), new KeyHint("Esc", "close"));
+        ShowKeys([new KeyHint("↑↓ PgUp PgDn", "scroll"), .. onward is null ? Array.Empty<KeyHint>() : [onward], new KeyHint("Esc", "close")]);
     }
 
     protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 4;
@@ -24,5 +29,22 @@ internal sealed class Reader : Popup
     {
         using var reader = new Reader(title, lines);
         app.Run(reader);
+    }
+
+    /// <summary>The same with a key of its own, such as one that prints what is read.</summary>
+    /// <returns>Whether that key closed it.</returns>
+    public static bool Show(IApplication app, string title, IReadOnlyList<TextLine> lines, KeyHint onward)
+    {
+        using var reader = new Reader(title, lines, onward);
+        app.Run(reader);
+        return reader.isAsked;
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (act is not { } letter || key != new Key(letter)) return base.OnKeyDownNotHandled(key);
+        isAsked = true;
+        App?.RequestStop(this);
+        return true;
     }
 }

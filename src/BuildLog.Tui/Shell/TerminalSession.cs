@@ -75,6 +75,7 @@ public static class TerminalSession
     {
         app.Keyboard.KeyBindings.Add(Key.Q.WithCtrl, Command.Quit);
         foreach (var arrow in new[] { Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight }) app.Keyboard.KeyBindings.Remove(arrow);
+        KeptKeys.ApplyTo(app);
     }
 
     /// <summary>Turns an error into a sentence on screen and an entry in the log; the run goes on.</summary>

@@ -27,13 +27,20 @@ internal sealed class WhatNowPage : View
         content.List.RowChosen += (_, _) => chosen = shown[content.List.Row].VehicleId;
         filter.ValueChanged += (_, _) => ShowRows(fromTop: true);
         filter.KeyDown += OnFilterKey;
+        filter.HasFocusChanged += (_, _) => FilterEntered?.Invoke(this, EventArgs.Empty);
         Add(heading, filterCaption, filter, content);
     }
 
     /// <summary>Enter or a double click on a vehicle.</summary>
     public event EventHandler<WhatNowRow>? VehiclePicked;
 
-    public static IReadOnlyList<KeyHint> Hints { get; } = [new("Enter", "open"), new("/", "filter")];
+    /// <summary>The filter has been entered or left: other keys work.</summary>
+    public event EventHandler? FilterEntered;
+
+    /// <summary>What is typed goes into the filter.</summary>
+    public bool IsFiltering => filter.HasFocus;
+
+    public IReadOnlyList<KeyHint> Hints => IsFiltering ? [new("type", "narrow"), new("↑↓", "list"), new("Enter", "open"), new("Esc", "all")] : [new("Enter", "open"), new("/", "filter")];
 
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
     public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);

@@ -11,7 +11,6 @@ internal sealed class VehiclePages : PageSwitcher
     public VehiclePages(IReadOnlyList<VehiclePage> pages)
     {
         foreach (var page in pages) AddPage(page);
-        PageShown += (_, _) => FillPage();
     }
 
     /// <summary>The page in view.</summary>
@@ -20,14 +19,15 @@ internal sealed class VehiclePages : PageSwitcher
     public void Show(VehicleModel newVehicle)
     {
         vehicle = newVehicle;
-        FillPage();
+        Fill();
     }
 
-    private void FillPage()
+    /// <summary>Fills the page in view, unless it shows this vehicle as it is already. What cannot be read is asked for again another time.</summary>
+    public void Fill()
     {
         var before = filled.GetValueOrDefault(InView);
         if (vehicle is null || ReferenceEquals(before, vehicle)) return;
-        filled[InView] = vehicle;
         InView.Show(vehicle, fromTop: before?.Id != vehicle.Id);
+        filled[InView] = vehicle;
     }
 }

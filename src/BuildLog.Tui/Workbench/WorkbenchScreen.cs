@@ -54,20 +54,21 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         vehicles.VehicleChosen += (_, vehicle) =>
         {
             App?.LayoutAndDraw(); // the cursor first: reading and judging takes longer than a key may
-            acts.ChooseVehicle(this, vehicle.Id);
+            Choose(vehicle.Id);
         };
         strip.BoxChosen += (_, _) => ShowCard();
-        strip.CardAsked += (_, _) => ShowWholeCard();
+        strip.CardAsked += (_, _) => Try(ShowWholeCard);
         foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
-        pages.PageShown += (_, _) => ShowKeys();
+        pages.PageShown += (_, _) => Try(FillPage);
         foreach (var page in vehiclePages)
         {
             page.ActAsked += (_, act) => Run(act);
             page.Progressed += (_, text) => status.SayMeanwhile(text);
         }
 
+        whatNow.FilterEntered += (_, _) => ShowKeys();
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
-        strip.BoxPicked += (_, _) => acts.FitPart(this, strip.Box?.Position);
+        strip.BoxPicked += (_, _) => Try(() => acts.FitPart(this, strip.Box?.Position));
 
         AddCommand(Command.Cancel, EndWhatTakesLong);
         KeyBindings.Add(Key.Esc, Command.Cancel);
@@ -129,6 +130,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     public string? Choose(string title, IReadOnlyList<ChoiceOption> options) => Chooser.Choose(App!, title, options);
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
+
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], new("p", "print it"));
 
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -254,12 +257,25 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         firstStep.Visible = !whatNow.Visible && Model.Chosen is null;
     }
 
+    // Where it cannot be read the list goes back to the one on the bench: no act may meet another than it seems to.
+    private void Choose(long vehicleId)
+    {
+        Try(() => acts.ChooseVehicle(this, vehicleId));
+        if (Model.Chosen?.Id != vehicleId) vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
+    }
+
+    private void FillPage()
+    {
+        ShowKeys();
+        pages.Fill();
+    }
+
     private void GoToVehicle(long vehicleId)
     {
         whatNow.Visible = false;
         ShowPanes();
         vehicles.SetFocus();
-        if (vehicleId != Model.Chosen?.Id) acts.ChooseVehicle(this, vehicleId);
+        if (vehicleId != Model.Chosen?.Id) Choose(vehicleId);
         else ShowKeys();
     }
 
@@ -283,11 +299,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     // First what only this pane knows, then what works in all of them.
-    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. keys.Select(key => key.Hint).OfType<KeyHint>()]);
+    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. whatNow is { Visible: true, IsFiltering: true } ? [] : keys.Select(key => key.Hint).OfType<KeyHint>()]);
 
     private IReadOnlyList<KeyHint> KeysOfPane()
     {
-        if (whatNow.Visible) return WhatNowPage.Hints;
+        if (whatNow.Visible) return whatNow.Hints;
         if (Model.Chosen is null) return [];
         if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
         KeyHint[] ways = [new("Tab", "pane"), new(PageDigits.Range(pages.Count), "page")];
@@ -300,7 +316,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     // From the first page an act is about the vehicle under its cursor.
     private void Run(KeyAct act)
     {
-        if (act.OfVehicle) LeaveWhatNow();
+        if (act.OfVehicle && !LeaveWhatNow()) return;
         Try(act.Do);
     }
 
@@ -321,9 +337,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         }
     }
 
-    private void LeaveWhatNow()
+    // False where the vehicle under its cursor could not be read.
+    private bool LeaveWhatNow()
     {
-        if (whatNow.Visible && whatNow.Row is { } row) GoToVehicle(row.VehicleId);
+        if (!whatNow.Visible || whatNow.Row is not { } row) return true;
+        GoToVehicle(row.VehicleId);
+        return Model.Chosen?.Id == row.VehicleId;
     }
 
     private void Run(PageAct act) => Try(() =>

@@ -11,7 +11,7 @@ using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.YardCards;
 
-/// <summary>Shows the yard card of a part, then asks whether it goes on paper.</summary>
+/// <summary>Shows the yard card of a part, and puts it on paper where that is asked for.</summary>
 internal sealed class CardActs(Shop shop, TimeProvider clock)
 {
     /// <returns>What was written, or null if nothing was.</returns>
@@ -26,9 +26,9 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
         try
         {
             var card = CardOfVehicle.Read(shop, bench, part);
-            view.Tell($"Yard card: {part.InWords()}", CardText.Of(card.Content(Paper.A6, clock.GetLocalNow())));
+            var text = CardText.Of(card.Content(Paper.A6, clock.GetLocalNow()));
             string? said = null;
-            return view.Confirm(new("Print it?", "The same on a page for the pocket, A6 or half a letter.", "Print", "Not now")) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
+            return view.TellOrPrint($"Yard card: {part.InWords()}", text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
         }
         catch (RefusedException refused)
         {

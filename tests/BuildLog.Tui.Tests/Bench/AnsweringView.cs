@@ -108,4 +108,10 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
     }
 
     public void Tell(string title, IReadOnlyList<string> lines) => Told.Add(lines);
+
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines)
+    {
+        Told.Add(lines);
+        return agrees == true;
+    }
 }

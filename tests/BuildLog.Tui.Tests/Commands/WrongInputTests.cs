@@ -9,6 +9,8 @@ public sealed class WrongInputTests
     [InlineData("is expected, not 'Q15'", "tyre", "205/65Q15")]
     [InlineData("wheel turns must be more than zero", "axle", "--wheels", "one-held", "--turns", "0:20")]
     [InlineData("propshaft turns must be more than zero", "axle", "--wheels", "one-held", "--turns", "10:-20")]
+    [InlineData("decimals use the point", "axle", "--wheels", "one-held", "--turns", "10:20,5")]
+    [InlineData("decimals use the point", "gearbox", "--turns", "10:30,1")]
     [InlineData("the wheel turns cancel", "axle", "--turns", "10,-10:3")]
     [InlineData("half a wheel turn", "axle", "--wheels", "one-held", "--turns", "0.4:1")]
     [InlineData("no axle ratio", "speed", "--rpm", "2300", "--gear", "1", "--axle", "0", "--circumference", "2m")]

@@ -32,10 +32,37 @@ public sealed class FormMannersTests : IDisposable
     [Fact]
     public void A_proposal_is_replaced_by_what_is_typed()
     {
-        using var form = new FormScreen(Asking(new TextEntry("day", "Date") { Initial = "today", InitialIsProposal = true }));
+        using var form = new FormScreen(Asking(new TextEntry("day", "Date") { Initial = "today" }));
         screen.Show(form).Type("3 May 2026");
         Assert.DoesNotContain("today", screen.Text, StringComparison.Ordinal);
         Assert.Contains("3 May 2026", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_stood_there_is_kept_by_an_arrow_and_goes_on_being_typed()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("first", "First"), new TextEntry("name", "Name") { Initial = "Heron" }));
+        screen.Show(form).Press(Key.Tab, Key.End).Type(" II").Press(Key.Home).Type("Old ");
+        Assert.Contains("Old Heron II", screen.Row(screen.Find("Name").Y), StringComparison.Ordinal);
+
+        screen.Press(Key.Tab, Key.Tab, Key.Tab, Key.Tab).Type("Kestrel");
+        Assert.DoesNotContain("Heron", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("Kestrel", screen.Row(screen.Find("Name").Y), StringComparison.Ordinal);
+    }
+
+    // Otherwise nobody sees that the next key replaces it; without colours the sign is the cursor's own, reversed.
+    [Fact]
+    public void What_the_next_key_replaces_is_marked()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("first", "First"), new TextEntry("name", "Name") { Initial = "Heron" }));
+        var at = screen.Show(form).Find("Heron");
+        var before = screen.AttributeAt(at);
+        screen.Press(Key.Tab);
+        Assert.NotEqual(before, screen.AttributeAt(at));
+        Assert.Equal(Tui.Shell.Theme.Palette.Cursor, screen.AttributeAt(at));
+
+        screen.Press(Key.End);
+        Assert.Equal(Tui.Shell.Theme.Palette.FieldFocused, screen.AttributeAt(at));
     }
 
     [Theory]

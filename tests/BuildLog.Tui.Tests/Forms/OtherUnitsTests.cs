@@ -14,6 +14,10 @@ public sealed class OtherUnitsTests
     [InlineData("1450 kg", Kind.Mass, "= 3197 lb")]
     [InlineData("27 in ± 0.2 in", Kind.Length, "= 686 ± 6 mm")]
     [InlineData("3 deg", Kind.Angle, null)]
+    [InlineData("1450", Kind.Mass, "= 1450 kg = 3197 lb")]
+    [InlineData("1450 ± 10", Kind.Mass, "= 1450 ± 10 kg = 3200 ± 30 lb")]
+    [InlineData("2600", Kind.Rotation, "= 2600 rev/min")]
+    [InlineData("4,10", Kind.Number, null)]
     public void A_quantity_is_echoed_in_the_other_system(string typed, Kind kind, string? echo)
         => Assert.Equal(echo, OtherUnits.InWords(QuantityText.Read(typed, kind).OrRefuse()));
 }

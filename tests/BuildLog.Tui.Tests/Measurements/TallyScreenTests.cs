@@ -40,7 +40,7 @@ public sealed class TallyScreenTests : IDisposable
         using var counting = new TallyScreen(each);
         screen.Show(counting).Press(Key.Enter, Key.Tab, Key.Tab, Key.Space);
         Assert.Equal((1, 2, 1), (each.DrivenTurns, each.OtherDrivenTurns, each.DrivingTurns));
-        foreach (var caption in new[] { "Left wheel turns [Enter]", "Right wheel turns [Tab]", "Propshaft turns [Space]", "Tab right wheel" })
+        foreach (var caption in new[] { "Left wheel turns [Enter]", "Right wheel turns [Tab]", "Propshaft turns [Space]", "Bksp take back", "Ctrl+S done", "F1 help", "Esc leave" })
             Assert.Contains(caption, screen.Text, StringComparison.Ordinal);
     }
 

@@ -86,6 +86,15 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
         program.WaitForExit();
     }
 
+    // Without the signal it would read nothing from it for ever, as fast as the machine can.
+    [Fact]
+    public void A_terminal_that_is_not_its_own_ends_the_program_too_when_it_is_closed()
+    {
+        using var program = Start(isItsOwn: false);
+        program.Terminal.Close();
+        program.WaitForExit();
+    }
+
     [Fact]
     public void A_resize_is_followed()
     {
@@ -142,9 +151,9 @@ public sealed partial class LeavingTheTerminalTests : IDisposable
 
     private string[] Command() => ["dotnet", "exec", typeof(LeavingTheTerminalTests).Assembly.Location, Trial.Word, log];
 
-    private TerminalProgram Start(IReadOnlyDictionary<string, string?>? environment = null)
+    private TerminalProgram Start(IReadOnlyDictionary<string, string?>? environment = null, bool isItsOwn = true)
     {
-        var program = new TerminalProgram(Command(), environment: environment);
+        var program = new TerminalProgram(Command(), environment: environment, isItsOwn: isItsOwn);
         program.Terminal.WaitFor("2 need you");
         return program;
     }

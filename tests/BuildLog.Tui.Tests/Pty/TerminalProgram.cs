@@ -13,7 +13,8 @@ internal sealed partial class TerminalProgram : IDisposable
 
     /// <param name="command">Program and arguments, such as dotnet, buildlog.dll, --demo.</param>
     /// <param name="environment">Variables to set; null removes one.</param>
-    public TerminalProgram(IEnumerable<string> command, int columns = 80, int rows = 24, IReadOnlyDictionary<string, string?>? environment = null)
+    /// <param name="isItsOwn">Whether the terminal is the program's own; one that is not, as under su, tells it nothing when it goes.</param>
+    public TerminalProgram(IEnumerable<string> command, int columns = 80, int rows = 24, IReadOnlyDictionary<string, string?>? environment = null, bool isItsOwn = true)
     {
         Terminal = new PseudoTerminal(columns, rows);
         settingsBefore = Terminal.LineSettings();
@@ -21,7 +22,7 @@ internal sealed partial class TerminalProgram : IDisposable
         // setsid -c makes the terminal the program's own, so that signals and hangups reach it as in real life;
         // env gives back what a test run has learned to ignore: the hangup under nohup, interrupt and quit in the background of a script.
         var quoted = string.Join(' ', command.Select(word => $"'{word}'"));
-        var start = new ProcessStartInfo("/bin/sh") { ArgumentList = { "-c", $"exec env --default-signal=HUP,INT,QUIT setsid -c {quoted} <{Terminal.Name} >{Terminal.Name} 2>&1" } };
+        var start = new ProcessStartInfo("/bin/sh") { ArgumentList = { "-c", $"exec env --default-signal=HUP,INT,QUIT setsid {(isItsOwn ? "-c " : "")}{quoted} <{Terminal.Name} >{Terminal.Name} 2>&1" } };
         start.Environment["TERM"] = "xterm-256color";
         foreach (var ours in new[] { "DisableRealDriverIO", "NO_COLOR", "COLORTERM" }) start.Environment.Remove(ours); // the test runner's, not the program's
         foreach (var (name, value) in environment ?? new Dictionary<string, string?>())

@@ -116,6 +116,8 @@ public sealed class SheetFormTests : IDisposable
 
         public void Tell(string title, IReadOnlyList<string> lines) => Told = lines;
 
+        public bool TellOrPrint(string title, IReadOnlyList<string> lines) => throw new InvalidOperationException("Nothing is told here.");
+
         public bool Fill(Form form) => throw new InvalidOperationException($"Nobody expected '{form.Title}'.");
 
         public string? Choose(string title, IReadOnlyList<ChoiceOption> options) => throw new InvalidOperationException($"Nobody expected '{title}'.");

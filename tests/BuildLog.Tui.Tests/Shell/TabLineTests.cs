@@ -43,7 +43,7 @@ public sealed class TabLineTests
     {
         Assert.Equal("1-5", PageDigits.Range(5));
         Assert.Equal("1-9", PageDigits.Range(9));
-        Assert.Equal("1-9 0", PageDigits.Range(10));
-        Assert.Equal("1-9 0 ← →", PageDigits.Range(12));
+        Assert.Equal("1-0", PageDigits.Range(10));
+        Assert.Equal("1-0 ←→", PageDigits.Range(12));
     }
 }

@@ -38,8 +38,8 @@ public sealed class WhatNowPageTests
         using var screen = new HeadlessScreen();
         using var workbench = Workbench(out _);
         screen.Run(
-            workbench, See("3 vehicles"), Press((Key)'/'), Type("longer"), NoLongerSee("Drover"), See("Heron estate"),
-            Press(Key.Esc), See("Drover"), Press((Key)'q'));
+            workbench, See("3 vehicles"), Press((Key)'/'), See("type narrow"), NoLongerSee("n new"), Type("longer"), NoLongerSee("Drover"), See("Heron estate"),
+            Press(Key.Esc), See("Drover"), See("n new"), Press((Key)'q'));
     }
 
     [Fact]

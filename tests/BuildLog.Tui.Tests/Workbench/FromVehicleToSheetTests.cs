@@ -45,7 +45,7 @@ public sealed class FromVehicleToSheetTests : IDisposable
                 See("Kept: the turn count"), Press((Key)'1'), See("× clash"),
                 Press((Key)'0'), See("Options"), NoLongerSee("Searching"),
                 Press((Key)'h'), See("Hunted now"),
-                Press((Key)'c'), See("Yard card"), Press(Key.Esc), See("Print it?"), Press(Key.CursorRight), Press(Key.Enter),
+                Press((Key)'c'), See("Yard card"), See("p print it"), Press((Key)'p'),
                 See("Print the yard card"), Instead(card), Press(Key.S.WithCtrl), See("Wrote"),
                 Press(Key.CursorRight), See("Wanted"),
                 Press((Key)'s'), See("Build sheet of Heron"), Instead(sheet), Press(Key.S.WithCtrl), See("Wrote"),

@@ -16,6 +16,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public Action? OnNewVehicle { get; init; }
 
+    public Action? OnChoose { get; init; }
+
     public WorkbenchModel Open() => open;
 
     public WorkbenchModel OpenList() => open with { Chosen = null };
@@ -35,6 +37,7 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
     public void ChooseVehicle(IWorkbenchView view, long vehicleId)
     {
         Asked.Add($"choose {vehicleId}");
+        OnChoose?.Invoke();
         view.Show(InventedShop.Workbench(vehicleId));
     }
 

@@ -82,6 +82,20 @@ public sealed class WorkbenchTroubleTests : IDisposable
         screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Another program holds the record"), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
     }
 
+    // Otherwise the list would point at one vehicle, and the next key act on another.
+    [Fact]
+    public void A_vehicle_that_cannot_be_read_is_a_sentence_and_the_list_stays_at_the_one_on_the_bench()
+    {
+        var acts = new RecordingActs(InventedShop.Workbench()) { OnChoose = () => throw new RecordException(Fault.Busy, "Another program holds the record.") };
+        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        screen.Show(workbench);
+        var before = screen.Row(screen.Find("›").Y);
+        screen.Press(Key.CursorDown);
+        Assert.Contains("Another program holds the record.", screen.Text, StringComparison.Ordinal);
+        Assert.Equal(before, screen.Row(screen.Find("›").Y));
+        Assert.StartsWith("choose", acts.Asked[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_log_is_for_its_owner_only()
     {

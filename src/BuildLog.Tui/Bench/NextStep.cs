@@ -1,0 +1,24 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>What a bench begins with, in its order, said behind what has just been done: nobody should have to know the way.</summary>
+internal static class NextStep
+{
+    /// <returns>A short sentence with its key; null where the beginning is behind.</returns>
+    public static string? Of(VehicleOnBench bench)
+    {
+        if (Missing(bench.Driveline) is { } part) return $"Next: f fits the {part.InWords()}.";
+        if (bench.Goals.Cruise.Count == 0) return "Next: g sets the goal.";
+        if ((bench.Driveline.RearAxle ?? bench.Driveline.FrontAxle)?.Ratio is not { Source: Gearing.Measurements.Source.Measured or Gearing.Measurements.Source.TeethCounted }) return "Next: t counts the axle's turns.";
+        return bench.Findings.Any(finding => finding.Verdict == Verdict.Clash) ? "Next: 0 shows ways out." : null;
+    }
+
+    private static Position? Missing(Driveline driveline)
+        => driveline.Engine is null ? Position.Engine
+            : driveline.Transmission is null ? Position.Transmission
+            : driveline.RearAxle is null && driveline.FrontAxle is null ? Position.RearAxle
+            : driveline.Tyres is null ? Position.Tyres
+            : null;
+}
