@@ -31,9 +31,7 @@ internal static class Entries
         where T : Entered
     {
         CheckNew(entry);
-        entry.Check();
-        CheckAmongOthers(db, entry);
-        References.CheckByHand(db, entry);
+        CheckAllByHand(db, entry);
         NewRecord.Link(db, entry);
         NewRecord.Insert(db, entry);
         return entry;
@@ -74,6 +72,15 @@ internal static class Entries
         entry.Check();
         CheckAmongOthers(db, entry);
         References.Check(db, entry);
+    }
+
+    /// <summary>The same, with what it names looked for by hand and not linked.</summary>
+    /// <exception cref="RefusedException">It cannot be.</exception>
+    public static void CheckAllByHand(ShopContext db, Entered entry)
+    {
+        entry.Check();
+        CheckAmongOthers(db, entry);
+        References.CheckByHand(db, entry);
     }
 
     public static T Stored<T>(ShopContext db, T asRead)

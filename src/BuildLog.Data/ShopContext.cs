@@ -68,6 +68,13 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         (Journal, Record) = (null!, null!);
     }
 
+    /// <summary>Forgets what was loaded, in the middle of a change that is stored as it goes.</summary>
+    public void LetGo()
+    {
+        ChangeTracker.Clear();
+        Record = null!;
+    }
+
     public override void Dispose()
     {
         rows?.Dispose();

@@ -13,12 +13,23 @@ internal sealed class Journal(ShopContext db)
     private readonly List<(RowOp Op, Kept Record, long? Vehicle)> records = [];
     private readonly List<Guid> gone = [];
     private List<Pending> pending = [];
+    private FindableIndex? index;
+    private long? number;
+    private bool isStored;
 
     /// <summary>What is being done, from whoever knows it best; null leaves it to <see cref="RecordWords.Did"/>.</summary>
     public string? Label { get; set; }
 
     /// <summary>What this change takes back.</summary>
     public (ChangeStep Step, long Of)? TakesBack { get; set; }
+
+    /// <summary>Notes of new records are stored at once from here on: those of a million do not fit into memory. Whoever asks for it sets the label.</summary>
+    /// <remarks>The set of changes itself comes last, when it can be said what was done; its number is known, as the change holds the write lock.</remarks>
+    public void StoreAsItGoes()
+    {
+        db.Rows.Run("PRAGMA defer_foreign_keys = 1");
+        number = (db.Rows.Ask("SELECT max(\"Id\") FROM \"ChangeSets\"") as long? ?? 0) + 1;
+    }
 
     /// <summary>Before rows are written: what they are now.</summary>
     public void Look()
@@ -49,9 +60,18 @@ internal sealed class Journal(ShopContext db)
     public void Inserted(Kept record, IReadOnlyList<(string Table, long Id, StoredRow Row)> itsRows)
     {
         var vehicle = Belonging.VehicleOf(db, record);
-        Touch(RowOp.Insert, record, vehicle);
-        foreach (var (table, id, row) in itsRows)
-            rows.Add(new() { TableName = table, RowId = id, RecordUid = record.Uid, VehicleId = vehicle, Op = RowOp.Insert, Diff = RowDiff.Between(null, row).ToJson() });
+        var noted = itsRows.Select(each => new ChangeRow { TableName = each.Table, RowId = each.Id, RecordUid = record.Uid, VehicleId = vehicle, Op = RowOp.Insert, Diff = RowDiff.Between(null, each.Row).ToJson() });
+        if (number is { } set)
+        {
+            foreach (var row in noted) Store(set, row);
+            Index.Put(record);
+            isStored = true;
+        }
+        else
+        {
+            rows.AddRange(noted);
+            Touch(RowOp.Insert, record, vehicle);
+        }
     }
 
     public void Add(ChangeRow row) => rows.Add(row);
@@ -64,22 +84,21 @@ internal sealed class Journal(ShopContext db)
     /// <summary>Stores the change set and brings the search up to date; does nothing where nothing changed.</summary>
     public void Store(TimeProvider clock)
     {
-        if (rows.Count == 0) return;
+        if (rows.Count == 0 && !isStored) return;
 
-        var set = db.Rows.Ask(
-            "INSERT INTO \"ChangeSets\" (\"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4) RETURNING \"Id\"",
-            FormattableString.Invariant($"{clock.GetUtcNow().UtcDateTime:O}"), Label ?? Derived(), Environment.MachineName, $"{TakesBack?.Step ?? ChangeStep.Forward}", TakesBack?.Of);
-        foreach (var row in rows)
-        {
-            db.Rows.Run(
-                "INSERT INTO \"Changes\" (\"ChangeSetId\", \"TableName\", \"RowId\", \"RecordUid\", \"VehicleId\", \"Op\", \"Diff\") VALUES ($0, $1, $2, $3, $4, $5, $6)",
-                set, row.TableName, row.RowId, row.RecordUid, row.VehicleId, $"{row.Op}", row.Diff);
-        }
-
-        var index = new FindableIndex(db);
-        foreach (var uid in gone) index.Drop(uid);
-        foreach (var record in records.Select(touched => touched.Record).DistinctBy(record => record.Uid).Where(record => !gone.Contains(record.Uid))) index.Put(record);
+        var set = (long)db.Rows.Ask(
+            "INSERT INTO \"ChangeSets\" (\"Id\", \"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4, $5) RETURNING \"Id\"",
+            number, FormattableString.Invariant($"{clock.GetUtcNow().UtcDateTime:O}"), Label ?? Derived(), Environment.MachineName, $"{TakesBack?.Step ?? ChangeStep.Forward}", TakesBack?.Of)!;
+        foreach (var row in rows) Store(set, row);
+        foreach (var uid in gone) Index.Drop(uid);
+        foreach (var record in records.Select(touched => touched.Record).DistinctBy(record => record.Uid).Where(record => !gone.Contains(record.Uid))) Index.Put(record);
     }
+
+    private FindableIndex Index => index ??= new(db);
+
+    private void Store(long set, ChangeRow row) => db.Rows.Run(
+        "INSERT INTO \"Changes\" (\"ChangeSetId\", \"TableName\", \"RowId\", \"RecordUid\", \"VehicleId\", \"Op\", \"Diff\") VALUES ($0, $1, $2, $3, $4, $5, $6)",
+        set, row.TableName, row.RowId, row.RecordUid, row.VehicleId, $"{row.Op}", row.Diff);
 
     // What is new speaks for the change, then what is gone: a swap is first of all the part that was fitted.
     private string Derived()

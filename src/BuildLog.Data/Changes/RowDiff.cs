@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Files;
 
 namespace BuildLog.Data.Changes;
 
@@ -23,10 +24,18 @@ internal sealed class RowDiff
                 .Where(change => !StoredRow.Same(change.Item2, change.Item3)),
         ]);
 
+    /// <exception cref="RecordException">No BuildLog wrote that.</exception>
     public static RowDiff Parse(string json)
     {
-        using var read = JsonDocument.Parse(json);
-        return new([.. read.RootElement.EnumerateObject().Select(pair => (pair.Name, Value(pair.Value[0]), Value(pair.Value[1])))]);
+        try
+        {
+            using var read = JsonDocument.Parse(json);
+            return new([.. read.RootElement.EnumerateObject().Select(pair => (pair.Name, Value(pair.Value[0]), Value(pair.Value[1])))]);
+        }
+        catch (Exception spoilt) when (spoilt is JsonException or InvalidOperationException or IndexOutOfRangeException)
+        {
+            throw new RecordException(Fault.Damaged, $"The log of changes is damaged: one of its values cannot be read. {FileTroubles.TakeABackup}", spoilt);
+        }
     }
 
     public RowDiff Turned() => new([.. columns.Select(change => (change.Column, change.After, change.Before))]);

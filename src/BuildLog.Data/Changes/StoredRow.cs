@@ -1,3 +1,5 @@
+using Microsoft.Data.Sqlite;
+
 namespace BuildLog.Data.Changes;
 
 /// <summary>A row of a table, column by column as SQLite stores it: text, whole number, number or nothing.</summary>
@@ -17,6 +19,20 @@ internal sealed class StoredRow(IReadOnlyList<string> columns, object?[] values)
             }
 
             return null;
+        }
+    }
+
+    /// <summary>The rows that come of a question, one after the other.</summary>
+    public static IEnumerable<StoredRow> All(SqliteCommand command)
+    {
+        using var row = command.ExecuteReader();
+        string[]? columns = null;
+        while (row.Read())
+        {
+            columns ??= [.. Enumerable.Range(0, row.FieldCount).Select(row.GetName)];
+            var stored = new object?[columns.Length];
+            for (var k = 0; k < stored.Length; k++) stored[k] = row.IsDBNull(k) ? null : row.GetValue(k);
+            yield return new(columns, stored);
         }
     }
 

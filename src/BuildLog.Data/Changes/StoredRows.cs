@@ -14,16 +14,7 @@ internal sealed class StoredRows(ShopContext db) : IDisposable
     public StoredRow? Read(string table, long id) => Row($"SELECT * FROM {Quoted(table)} WHERE \"Id\" = $0", id);
 
     /// <summary>The one row that comes of it; null if none does.</summary>
-    public StoredRow? Row(string sql, params IReadOnlyList<object?> values)
-    {
-        var command = Command(sql, values);
-        using var row = command.ExecuteReader();
-        if (!row.Read()) return null;
-
-        var (columns, stored) = (new string[row.FieldCount], new object?[row.FieldCount]);
-        for (var k = 0; k < stored.Length; k++) (columns[k], stored[k]) = (row.GetName(k), row.IsDBNull(k) ? null : row.GetValue(k));
-        return new(columns, stored);
-    }
+    public StoredRow? Row(string sql, params IReadOnlyList<object?> values) => StoredRow.All(Command(sql, values)).FirstOrDefault();
 
     public void Insert(string table, IReadOnlyList<(string Column, object? Value)> values) => Run(
         $"INSERT INTO {Quoted(table)} ({string.Join(", ", values.Select(value => Quoted(value.Column)))}) VALUES ({string.Join(", ", values.Select((_, k) => Parameter(k)))})",
@@ -50,15 +41,23 @@ internal sealed class StoredRows(ShopContext db) : IDisposable
     /// <summary>A command with its values as <c>$0</c>, <c>$1</c> …; it is kept, for the next time that the same is asked.</summary>
     public SqliteCommand Command(string sql, params IReadOnlyList<object?> values)
     {
-        if (!commands.TryGetValue(sql, out var command))
-        {
-            commands[sql] = command = ((SqliteConnection)db.Database.GetDbConnection()).CreateCommand();
-#pragma warning disable CA2100 // Only this assembly's own texts and the names of its tables come here.
-            command.CommandText = sql;
-#pragma warning restore CA2100
-            for (var k = 0; k < values.Count; k++) command.Parameters.Add(new() { ParameterName = Parameter(k) });
-        }
+        if (!commands.TryGetValue(sql, out var command)) commands[sql] = command = NewCommand(sql, values.Count);
+        return With(command, values);
+    }
 
+    /// <summary>One that is not kept: whoever asked disposes it.</summary>
+    public SqliteCommand NewCommand(string sql, int values)
+    {
+        var command = ((SqliteConnection)db.Database.GetDbConnection()).CreateCommand();
+#pragma warning disable CA2100 // Only this assembly's own texts and the names of its tables come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        for (var k = 0; k < values; k++) command.Parameters.Add(new() { ParameterName = Parameter(k) });
+        return command;
+    }
+
+    public SqliteCommand With(SqliteCommand command, params IReadOnlyList<object?> values)
+    {
         command.Transaction = (SqliteTransaction?)db.Database.CurrentTransaction?.GetDbTransaction();
         for (var k = 0; k < values.Count; k++)
         {

@@ -41,11 +41,12 @@ internal sealed class PlainConnection : IDisposable
     /// <summary>The first column of the first row, a whole number or text; null where there is none.</summary>
     public object? Ask(string sql) => First(sql) is [var value, ..] ? value : null;
 
-    /// <summary>The first column of every row, as text.</summary>
+    /// <summary>The first column of every row, which is text.</summary>
+    /// <exception cref="SqliteException">It is not, as it can only be in a file that was spoilt.</exception>
     public List<string> Column(string sql)
     {
         var texts = new List<string>();
-        foreach (var value in First(sql)) texts.Add((string)value);
+        foreach (var value in First(sql)) texts.Add(value as string ?? throw new SqliteException("A number stands where a text belongs.", raw.SQLITE_CORRUPT));
         return texts;
     }
 

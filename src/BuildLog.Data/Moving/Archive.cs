@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using BuildLog.Data.Attachments;
@@ -12,10 +13,12 @@ internal sealed class Archive : IDisposable
 {
     private const int LongestSums = 32 * 1024 * 1024;
 
+    // Of all its texts none is longer than a hundred thousand characters.
+    private const int LongestEntry = 64 * 1024 * 1024;
+
     private readonly ZipArchive zip;
     private readonly Dictionary<string, string> sums;
     private readonly Dictionary<string, string> attachments = [];   // by checksum, where they lie
-    private readonly Dictionary<string, byte[]> texts = [];
 
     private Archive(ZipArchive zip, IReadOnlyCollection<string> known)
     {
@@ -59,12 +62,17 @@ internal sealed class Archive : IDisposable
 
     public void Dispose() => zip.Dispose();
 
-    /// <summary>The entries of one kind; none where the file has none.</summary>
-    public IReadOnlyList<JsonElement> Entries(string file)
+    /// <summary>The entries of one kind, read one after the other; none where the file has none.</summary>
+    public IEnumerable<JsonElement> Entries(string file)
     {
-        if (!texts.TryGetValue(file, out var bytes)) return [];
-        var json = Parse(file, bytes);
-        return json.ValueKind == JsonValueKind.Array ? [.. json.EnumerateArray()] : throw Refused($"{file} is no list of entries");
+        if (!sums.ContainsKey(file)) yield break;
+        using var sha256 = SHA256.Create();
+        using var stream = new CryptoStream(Bounded(zip.GetEntry(file)!, ExportFormat.LongestEntries), sha256, CryptoStreamMode.Read);
+        var entries = new JsonList(stream, () => Refused($"{file} is no list of entries"), LongestEntry, () => TooLong(file));
+        while (Next(file, entries) is { } entry) yield return entry;
+
+        // Somebody may have written into the file since it was looked at.
+        CheckSum(file, Convert.ToHexStringLower(sha256.Hash!));
     }
 
     public Stream OpenAttachment(string sha256) => zip.GetEntry(attachments[sha256])!.Open();
@@ -91,8 +99,7 @@ internal sealed class Archive : IDisposable
 
     private Dictionary<string, string> ReadSums()
     {
-        using var stream = zip.GetEntry(ExportFormat.Sums)!.Open();
-        var lines = Encoding.UTF8.GetString(ReadAll(stream, LongestSums, ExportFormat.Sums)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = Encoding.UTF8.GetString(ReadAll(ExportFormat.Sums)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         var read = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var line in lines)
         {
@@ -105,26 +112,21 @@ internal sealed class Archive : IDisposable
 
     private void CheckSum(ZipArchiveEntry entry)
     {
-        using var stream = entry.Open();
-        string sum;
-        if (IsAttachment(entry.FullName) || ExportFormat.IsHandover(entry.FullName))
-        {
-            using var bounded = new BoundedStream(stream, ExportFormat.LongestAttachment, () => TooLong(entry.FullName));
-            sum = ContentHash.Of(bounded);
-            if (IsAttachment(entry.FullName) && sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
-        }
-        else
-        {
-            var bytes = texts[entry.FullName] = ReadAll(stream, ExportFormat.LongestEntries, entry.FullName);
-            sum = ContentHash.Of(bytes);
-        }
+        var isFile = IsAttachment(entry.FullName) || ExportFormat.IsHandover(entry.FullName);
+        using var stream = Bounded(entry, isFile ? ExportFormat.LongestAttachment : ExportFormat.LongestEntries);
+        var sum = ContentHash.Of(stream);
+        if (IsAttachment(entry.FullName) && sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
+        CheckSum(entry.FullName, sum);
+    }
 
-        if (sum != sums[entry.FullName]) throw Refused($"{entry.FullName} is not as it was written: its checksum differs");
+    private void CheckSum(string file, string sum)
+    {
+        if (sum != sums[file]) throw Refused($"{file} is not as it was written: its checksum differs");
     }
 
     private JsonElement ReadManifest()
     {
-        var manifest = Parse(ExportFormat.Manifest, texts[ExportFormat.Manifest]);
+        var manifest = Parse(ExportFormat.Manifest, ReadAll(ExportFormat.Manifest));
         if (manifest.ValueKind != JsonValueKind.Object || !manifest.TryGetProperty("format", out var format) || format.ValueKind != JsonValueKind.String || format.GetString() != ExportFormat.Name)
             throw Refused("it is no export of BuildLog");
         if (!manifest.TryGetProperty("version", out var version) || version.ValueKind != JsonValueKind.Number || !version.TryGetInt32(out var number) || number != ExportFormat.Version)
@@ -141,20 +143,36 @@ internal sealed class Archive : IDisposable
         }
         catch (JsonException broken)
         {
-            throw Refused($"{file} is no JSON (line {broken.LineNumber + 1})");
+            throw NoJson(file, broken);
         }
     }
 
-    private static byte[] ReadAll(Stream stream, long longest, string name)
+    private static JsonElement? Next(string file, JsonList entries)
     {
-        using var bounded = new BoundedStream(stream, longest, () => TooLong(name));
+        try
+        {
+            return entries.Next();
+        }
+        catch (JsonException broken)
+        {
+            throw NoJson(file, broken);
+        }
+    }
+
+    private byte[] ReadAll(string name)
+    {
+        using var stream = Bounded(zip.GetEntry(name)!, LongestSums);
         using var memory = new MemoryStream();
-        bounded.CopyTo(memory);
+        stream.CopyTo(memory);
         return memory.ToArray();
     }
 
+    private static BoundedStream Bounded(ZipArchiveEntry entry, long longest) => new(entry.Open(), longest, () => TooLong(entry.FullName));
+
     private static bool IsAttachment(string name)
         => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && ContentHash.Is(name[ExportFormat.Attachments.Length..]);
+
+    private static RefusedException NoJson(string file, JsonException broken) => Refused($"{file} is no JSON (line {broken.LineNumber + 1})");
 
     private static RefusedException TooLong(string name) => Refused($"{Shown.Quoted(name)} is larger than anything BuildLog writes");
 

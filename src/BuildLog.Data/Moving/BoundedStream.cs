@@ -1,6 +1,6 @@
 namespace BuildLog.Data.Moving;
 
-/// <summary>Stops a stream that goes on for longer than anybody said it would: a zip of a few bytes can unpack to more than any disk holds.</summary>
+/// <summary>Stops a stream that goes on for longer than anybody said it would: a zip of a few bytes can unpack to more than any disk holds. The stream is its own.</summary>
 internal sealed class BoundedStream(Stream inner, long longest, Func<Exception> tooLong) : Stream
 {
     private long count;
@@ -22,6 +22,12 @@ internal sealed class BoundedStream(Stream inner, long longest, Func<Exception> 
         var read = inner.Read(buffer);
         count += read;
         return count <= longest ? read : throw tooLong();
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing) inner.Dispose();
+        base.Dispose(disposing);
     }
 
     public override void Flush() { }

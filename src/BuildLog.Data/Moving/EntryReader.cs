@@ -12,7 +12,6 @@ namespace BuildLog.Data.Moving;
 /// <param name="ofEarlier">An earlier schema wrote it, which knew less.</param>
 internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, long?> idOf, bool ofEarlier)
 {
-    private const string Own = "uid version kind";
     private readonly Dictionary<IEntityType, EntryShape> shapes = [];
 
     /// <exception cref="RefusedException">It is no such entry.</exception>
@@ -26,17 +25,16 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
 
         var entry = (Kept)Activator.CreateInstance(type.ClrType, nonPublic: true)!;
-        Fill(entry, shape, json, where, Own.Split(' '));
+        Fill(entry, shape, json, where, isEntry: true);
         return entry;
     }
 
     private static JsonElement Member(JsonElement json, string name, string where)
         => json.TryGetProperty(name, out var member) ? member : throw Refused(where, $"lacks '{name}'");
 
-    private void Fill(object into, EntryShape shape, JsonElement json, string where, params IEnumerable<string> alsoKnown)
+    private void Fill(object into, EntryShape shape, JsonElement json, string where, bool isEntry = false)
     {
-        var known = shape.Fields.Select(field => field.Name).Concat(shape.Parts.Select(part => part.Name)).Concat(shape.Rows.Select(row => row.Name)).Concat(alsoKnown).ToHashSet(StringComparer.Ordinal);
-        if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !known.Contains(name)) is { } unknown)
+        if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !shape.Has(name) && !(isEntry && name is "uid" or "version" or "kind")) is { } unknown)
             throw Refused(where, $"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it");
 
         foreach (var field in shape.Fields)
@@ -46,7 +44,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
 
         foreach (var (name, property, part) in shape.Parts)
         {
-            if (IsThere(json, name) && Member(json, name, where) is { ValueKind: not JsonValueKind.Null } member) property.SetValue(into, Made(part, member, $"{where}, {name}"));
+            if (IsThere(json, name) && Member(json, name, where) is { ValueKind: not JsonValueKind.Null } member) property.PropertyInfo!.SetValue(into, Made(part, member, $"{where}, {name}"));
         }
 
         foreach (var (name, navigation, row) in shape.Rows)
@@ -92,7 +90,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         if (type == typeof(DateOnly))
             return json.ValueKind == JsonValueKind.String && DateOnly.TryParseExact(json.GetString(), "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
         if (type.IsEnum)
-            return json.ValueKind == JsonValueKind.String && json.GetString() is { } word && Enum.GetNames(type).Contains(word) ? Enum.Parse(type, word) : null;
+            return json.ValueKind == JsonValueKind.String && Enum.TryParse(type, json.GetString(), out var word) && word!.ToString() == json.GetString() && Enum.IsDefined(type, word) ? word : null;
         if (json.ValueKind != JsonValueKind.Number) return null;
         if (type == typeof(int)) return json.TryGetInt32(out var number) ? number : null;
         if (type == typeof(long)) return json.TryGetInt64(out var number) ? number : null;

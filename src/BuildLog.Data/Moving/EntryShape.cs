@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Moving;
@@ -8,14 +9,17 @@ namespace BuildLog.Data.Moving;
 /// <remarks>Numbers that hold in one file only are left out; a reference to another entry is its stable identifier.</remarks>
 internal sealed class EntryShape
 {
+    private readonly HashSet<string> names;
+
     private EntryShape(ITypeBase type)
     {
         Type = type;
         Fields = [.. type.GetProperties().Where(property => IsCarried(property)).Select(property => new Field(property)).OrderBy(field => field.Name, StringComparer.Ordinal)];
-        Parts = [.. type.GetComplexProperties().Select(part => (NameOf(part.Name), part.PropertyInfo!, new EntryShape(part.ComplexType)))];
+        Parts = [.. type.GetComplexProperties().Select(part => (NameOf(part.Name), part, new EntryShape(part.ComplexType)))];
         Rows = type is IEntityType entity
             ? [.. entity.GetNavigations().Where(rows => rows.IsCollection && !rows.TargetEntityType.IsKept()).Select(rows => (NameOf(rows.Name), rows, new EntryShape(rows.TargetEntityType)))]
             : [];
+        names = Fields.Select(field => field.Name).Concat(Parts.Select(part => part.Name)).Concat(Rows.Select(row => row.Name)).ToHashSet(StringComparer.Ordinal);
     }
 
     public ITypeBase Type { get; }
@@ -23,10 +27,13 @@ internal sealed class EntryShape
     public IReadOnlyList<Field> Fields { get; }
 
     /// <summary>Values of several columns, such as money.</summary>
-    public IReadOnlyList<(string Name, PropertyInfo Property, EntryShape Shape)> Parts { get; }
+    public IReadOnlyList<(string Name, IComplexProperty Property, EntryShape Shape)> Parts { get; }
 
     /// <summary>Rows that are part of it.</summary>
     public IReadOnlyList<(string Name, INavigation Navigation, EntryShape Shape)> Rows { get; }
+
+    /// <summary>It has something of that name.</summary>
+    public bool Has(string name) => names.Contains(name);
 
     public static EntryShape Of(IEntityType kind) => new(kind);
 
@@ -49,9 +56,12 @@ internal sealed class EntryShape
             Property = property;
             Names = property.GetContainingForeignKeys().FirstOrDefault(key => key.PrincipalEntityType.IsKept())?.PrincipalEntityType;
             Name = NameOf(Names is null ? property.Name : property.Name[..^2]);
+            Column = property.GetColumnName();
         }
 
         public IProperty Property { get; }
+
+        public string Column { get; }
 
         public PropertyInfo Info => Property.PropertyInfo!;
 

@@ -1,59 +1,65 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Changes;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Moving;
 
 /// <summary>Writes entries out as JSON.</summary>
-/// <param name="model">What entries have.</param>
-/// <param name="uidOf">The stable identifier of the entry of that kind and number; null for one that does not go along.</param>
-internal sealed class EntryWriter(IModel model, Func<IEntityType, long, Guid?> uidOf)
+/// <param name="record">Where their rows lie.</param>
+/// <param name="uidOf">The stable identifier of an entry; null for one that does not go along.</param>
+internal sealed class EntryWriter(StoredEntries record, Func<EntryPlace, Guid?> uidOf)
 {
     private readonly Dictionary<IEntityType, EntryShape> shapes = [];
 
-    public JsonObject Write(Kept entry)
+    public JsonObject Write(ExportedKind kind, StoredRow row)
     {
-        var type = model.FindEntityType(entry.GetType())!;
+        var word = kind.HasClasses ? (string)row[kind.Root.FindDiscriminatorProperty()!.GetColumnName()]! : "";
+        var type = kind.Classes[word];
         if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
 
-        var json = new JsonObject { ["uid"] = entry.Uid.ToString(), ["version"] = entry.Version };
-        if (type.GetDiscriminatorValue() is string kind) json["kind"] = kind;
-        Fill(json, shape, entry);
+        var json = new JsonObject { ["uid"] = Guid.Parse((string)row["Uid"]!).ToString(), ["version"] = (long)row[StoredRow.Version]! };
+        if (kind.HasClasses) json["kind"] = word;
+        Fill(json, shape, row);
         return json;
     }
 
-    private void Fill(JsonObject json, EntryShape shape, object from)
+    private void Fill(JsonObject json, EntryShape shape, StoredRow row)
     {
-        foreach (var field in shape.Fields.Where(field => !json.ContainsKey(field.Name))) json[field.Name] = Value(field, field.Info.GetValue(from));
-        foreach (var (name, property, part) in shape.Parts) json[name] = property.GetValue(from) is { } value ? Filled(part, value) : null;
-        foreach (var (name, navigation, row) in shape.Rows)
+        foreach (var field in shape.Fields)
+        {
+            if (!json.ContainsKey(field.Name)) json[field.Name] = Value(field, row[field.Column]);
+        }
+
+        foreach (var (name, property, part) in shape.Parts) json[name] = part.Fields.All(field => row[field.Column] is null) && property.IsNullable ? null : Filled(part, row);
+        foreach (var (name, navigation, below) in shape.Rows)
         {
             // The order in which rows without a number lie in one file says nothing in another.
-            var rows = ((IEnumerable<object>)navigation.PropertyInfo!.GetValue(from)!).Select(each => Filled(row, each))
+            var rows = record.With(navigation.TargetEntityType.GetTableName()!, navigation.ForeignKey.Properties[0].GetColumnName(), row["Id"]!).Select(each => Filled(below, each))
                 .OrderBy(each => (int?)each["ordinal"]).ThenBy(each => each.ToJsonString(), StringComparer.Ordinal);
             json[name] = new JsonArray([.. rows]);
         }
     }
 
-    private JsonObject Filled(EntryShape shape, object from)
+    private JsonObject Filled(EntryShape shape, StoredRow row)
     {
         var json = new JsonObject();
-        Fill(json, shape, from);
+        Fill(json, shape, row);
         return json;
     }
 
-    private JsonNode? Value(EntryShape.Field field, object? value) => value switch
+    // Words and days are stored as they are written.
+    private JsonNode? Value(EntryShape.Field field, object? stored) => stored switch
     {
         null => null,
-        long id when field.Names is { } kind => uidOf(kind, id)?.ToString(),
-        Enum word => word.ToString(),
-        DateOnly day => day.ToString("O", CultureInfo.InvariantCulture),
-        Guid uid => uid.ToString(),
-        string text => text,
-        bool yes => yes,
-        int number => number,
-        long number => number,
-        double number => number,
+        long id when field.Names is { } kind => uidOf(new(kind.GetRootType(), id))?.ToString(),
+        string text when field.Value == typeof(Guid) => Guid.Parse(text).ToString(),
+        long yes when field.Value == typeof(bool) => yes != 0,
+        long number when field.Value == typeof(double) => (double)number,
+        string text when field.Value == typeof(string) || field.Value == typeof(DateOnly) || field.Value.IsEnum => text,
+        long number when field.Value == typeof(int) => (int)number,
+        long number when field.Value == typeof(long) => number,
+        double number when field.Value == typeof(double) => number,
         _ => throw new InvalidOperationException($"A {field.Value.Name} cannot be exported yet."),
     };
 }

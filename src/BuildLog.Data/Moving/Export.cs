@@ -1,12 +1,17 @@
 using System.Globalization;
 using System.IO.Compression;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Changes;
 using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Moving;
 
@@ -14,14 +19,21 @@ namespace BuildLog.Data.Moving;
 internal static class Export
 {
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Written = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero); // the earliest that a zip can say
+
+    // An entry and more, so that the packing gets pieces worth its while.
+    private const int Piece = 64 * 1024;
 
     /// <exception cref="RecordException">It cannot be written; nothing is left behind.</exception>
     public static ExportReport To(ShopContext db, string path, string target, Vehicle? vehicle, bool overwrite, Handover? handover = null)
     {
         var file = WholeFile.Beside(path, target, overwrite, "shop.zip");
-        var record = RecordEntries.Read(db);
-        var share = vehicle is null ? null : VehicleShare.Of(record, (Vehicle)record.Find(vehicle.Uid)!, changesHands: handover is not null);
+        db.Database.OpenConnection();
+        using var oneState = ((SqliteConnection)db.Database.GetDbConnection()).BeginTransaction(deferred: true);
+        db.Database.UseTransaction(oneState);
+        var record = new StoredEntries(db);
+        var share = vehicle is null ? null : VehicleShare.Of(db, record, vehicle, changesHands: handover is not null);
         return file.Write(stream =>
         {
             ExportReport report;
@@ -30,29 +42,79 @@ internal static class Export
         });
     }
 
-    private static ExportReport Fill(ZipArchive zip, ShopContext db, RecordEntries record, HashSet<Kept>? share, AttachmentStore store, string file, Vehicle? vehicle, Handover? handover)
+    private static ExportReport Fill(ZipArchive zip, ShopContext db, StoredEntries record, HashSet<EntryPlace>? share, AttachmentStore store, string file, Vehicle? vehicle, Handover? handover)
     {
         var sums = new StringBuilder();
-        var writer = new EntryWriter(db.Model, (kind, id) => record.Find(kind, id) is { } named && share?.Contains(named) != false ? named.Uid : null);
+        var writer = new EntryWriter(record, named => share?.Contains(named) != false ? record.UidOf(named) : null);
         var counts = new Dictionary<Matter, int>();
-        var attachments = record.All.OfType<Attachment>().Where(attachment => share?.Contains(attachment) != false).ToList();
+        var ids = share?.GroupBy(entry => entry.Root).ToDictionary(kind => kind.Key, kind => kind.Select(entry => entry.Id).ToList());
+        var attachments = Attachments(db, ids);
 
         // Before the entries, which name the files as they go along.
         var files = handover is null ? null : new HandoverFiles(handover, store, (name, bytes) => Add(zip, name, bytes, sums));
         files?.PutPapers();
         files?.PutAttachments(attachments);
-        foreach (var (kind, all) in record.Kinds)
+        var handedOver = files is null ? [] : attachments.ToDictionary(attachment => attachment.Uid);
+        foreach (var kind in record.Kinds)
         {
-            var entries = all.Where(entry => share?.Contains(entry) != false).ToList();
-            if (entries.Count == 0) continue;
-            counts[Matters.Of(kind.Root.ClrType)] = entries.Count;
-            Add(zip, kind.File, new JsonArray([.. entries.Select(writer.Write)]), sums);
+            var entries = ids is null ? record.Of(kind) : ids.TryGetValue(kind.Root, out var some) ? record.Of(kind, some) : [];
+            var count = AddEntries(zip, kind.File, entries.Select(row => HandedOver(writer.Write(kind, row), row, handedOver)), sums);
+            if (count > 0) counts[Matters.Of(kind.Root.ClrType)] = count;
         }
 
         Add(zip, ExportFormat.Manifest, Manifest(counts, vehicle), sums);
         var lacking = files?.Lacking ?? AddFiles(zip, store, attachments, sums);
         using (var entry = Entry(zip, ExportFormat.Sums).Open()) entry.Write(Encoding.UTF8.GetBytes(sums.ToString()));
         return new(file, 0, counts, lacking);
+    }
+
+    private static List<Attachment> Attachments(ShopContext db, Dictionary<IEntityType, List<long>>? ids)
+    {
+        var all = db.Set<Attachment>().AsNoTracking();
+        if (ids is null) return [.. all];
+        var some = ids.GetValueOrDefault(db.Model.FindEntityType(typeof(Attachment))!) ?? [];
+        return [.. all.Where(attachment => some.Contains(attachment.Id))];
+    }
+
+    // A photo leaves as a copy, which its entry then speaks of.
+    private static JsonObject HandedOver(JsonObject entry, StoredRow row, Dictionary<Guid, Attachment> copies)
+    {
+        if (copies.Count == 0 || !copies.TryGetValue(Guid.Parse((string)row["Uid"]!), out var copy)) return entry;
+        entry["fileName"] = copy.FileName;
+        entry["length"] = copy.Length;
+        entry["mediaType"] = copy.MediaType;
+        entry["sha256"] = copy.Sha256;
+        return entry;
+    }
+
+    /// <summary>How many; where there are none, no file is made for them.</summary>
+    private static int AddEntries(ZipArchive zip, string name, IEnumerable<JsonObject> entries, StringBuilder sums)
+    {
+        using var each = entries.GetEnumerator();
+        if (!each.MoveNext()) return 0;
+
+        var count = 0;
+        using var sha256 = SHA256.Create();
+        using (var stream = new CryptoStream(Entry(zip, name).Open(), sha256, CryptoStreamMode.Write))
+        {
+            using (var json = new Utf8JsonWriter(stream, Written))
+            {
+                json.WriteStartArray();
+                do
+                {
+                    each.Current.WriteTo(json);
+                    count++;
+                    if (json.BytesPending > Piece) json.Flush();
+                }
+                while (each.MoveNext());
+                json.WriteEndArray();
+            }
+
+            stream.Write("\n"u8);
+        }
+
+        Sum(sums, Convert.ToHexStringLower(sha256.Hash!), name);
+        return count;
     }
 
     private static JsonObject Manifest(Dictionary<Matter, int> counts, Vehicle? vehicle) => new()

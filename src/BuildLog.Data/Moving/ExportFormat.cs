@@ -26,8 +26,8 @@ internal static class ExportFormat
 
     public const int MostFiles = 100_000;
 
-    /// <summary>Of one file of entries, unpacked: a shop of a hundred years.</summary>
-    public const long LongestEntries = 512L * 1024 * 1024;
+    /// <summary>Of one file of entries, unpacked: five million fitments. It is read an entry at a time.</summary>
+    public const long LongestEntries = 4L * 1024 * 1024 * 1024;
 
     /// <summary>Of one attachment, unpacked.</summary>
     public const long LongestAttachment = 100L * 1024 * 1024;

@@ -2,8 +2,10 @@ using System.Text.Json.Nodes;
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Changes;
 using BuildLog.Data.Notes;
+using BuildLog.Data.Rows;
 using BuildLog.Data.Workshops;
 using BuildLog.Gearing.Quantities;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Moving;
@@ -12,15 +14,31 @@ namespace BuildLog.Data.Moving;
 /// <remarks>Entries are the same where their stable identifier is. One that was changed on either side stays as it is here and is named.</remarks>
 internal sealed class Import
 {
+    // What was loaded for the entries before is let go of, so that a million need no more memory than these.
+    private const int AtATime = 500;
+
     private readonly ShopContext db;
     private readonly Archive archive;
-    private readonly Dictionary<(IEntityType Root, Guid Uid), long> known = [];
+    private readonly StoredEntries here;
+    private readonly EntryWriter writer;
+    private readonly Dictionary<ExportedKind, long> lasts;
+    private readonly string? isHere;
     private readonly Dictionary<Matter, int> added = [];
     private readonly List<string> differing = [];
-    private readonly List<Kept> came = [];
+    private readonly List<string> lacking = [];
+    private readonly HashSet<string> files;
     private int alike;
 
-    private Import(ShopContext db, Archive archive) => (this.db, this.archive) = (db, archive);
+    private Import(ShopContext db, Archive archive)
+    {
+        (this.db, this.archive, here) = (db, archive, new(db));
+        writer = new(here, here.UidOf);
+        files = archive.Attachments.ToHashSet(StringComparer.Ordinal);
+        lasts = here.Kinds.ToDictionary(kind => kind, here.LastOf);
+        var filled = here.Kinds.Select((kind, number) => (kind, number)).Where(each => lasts[each.kind] > 0)
+            .Select(each => FormattableString.Invariant($"SELECT {each.number} AS \"Kind\", \"Id\" FROM \"{each.kind.Root.GetTableName()}\" WHERE \"Uid\" = $0 AND \"Id\" <= {lasts[each.kind]}"));
+        isHere = string.Join(" UNION ALL ", filled) is { Length: > 0 } sql ? sql : null;
+    }
 
     /// <exception cref="RefusedException">An entry is not as described or cannot be in this record; nothing is imported.</exception>
     public static ImportReport From(ShopContext db, Archive archive) => new Import(db, archive).Run();
@@ -29,81 +47,68 @@ internal sealed class Import
 
     private ImportReport Run()
     {
-        var here = RecordEntries.Read(db);
-        foreach (var (kind, entries) in here.Kinds)
-        {
-            foreach (var entry in entries) known[(kind.Root, entry.Uid)] = entry.Id;
-        }
-
-        foreach (var (kind, _) in here.Kinds) Add(kind, here);
-        foreach (var entry in came) CheckSubject(entry);
-
-        var files = archive.Attachments.ToHashSet(StringComparer.Ordinal);
-        var lacking = came.OfType<Attachment>().Where(attachment => !files.Contains(attachment.Sha256)).Select(attachment => attachment.FileName);
-        return new(added, alike, differing, [.. lacking], IsDry: false);
-    }
-
-    private void Add(ExportedKind kind, RecordEntries here)
-    {
-        var writer = new EntryWriter(db.Model, (type, id) => here.Find(type, id)?.Uid);
-        var reader = new EntryReader(kind, (type, uid) => known.TryGetValue((type.GetRootType(), uid), out var id) ? id : null, archive.IsOfEarlier);
-        var coming = new List<Kept>();
-        var number = 0;
-        foreach (var json in archive.Entries(kind.File))
-        {
-            var entry = reader.Read(json, ++number);
-            if (here.Find(entry.Uid) is { } ours)
-            {
-                if (JsonNode.DeepEquals(writer.Write(ours), JsonNode.Parse(json.GetRawText()))) alike++;
-                else differing.Add(Words(ours));
-            }
-            else if (entry is Workshop && here.All.OfType<Workshop>().FirstOrDefault() is { } shop)
-            {
-                differing.Add(Words(shop));
-            }
-            else
-            {
-                coming.Add(entry);
-            }
-        }
-
-        Store(kind, coming);
+        db.Journal.StoreAsItGoes();
+        foreach (var kind in here.Kinds) Add(kind);
+        db.LetGo();
+        foreach (var kind in here.Kinds) CheckSubjects(kind);
+        return new(added, alike, differing, lacking, IsDry: false);
     }
 
     // Kind by kind, so that those that follow can name these by the numbers they have here.
-    private void Store(ExportedKind kind, List<Kept> coming)
+    private void Add(ExportedKind kind)
     {
-        if (coming.Count == 0) return;
-        if (coming.Select(entry => entry.Uid).Distinct().Count() != coming.Count) throw Archive.Refused($"{kind.File} holds an entry twice");
-
-        foreach (var entry in coming)
+        var reader = new EntryReader(kind, here.IdOf, archive.IsOfEarlier);
+        var (number, matter) = (0, Matters.Of(kind.Root.ClrType));
+        foreach (var json in archive.Entries(kind.File))
         {
-            try
+            if (++number % AtATime == 0) db.LetGo();
+            var entry = reader.Read(json, number);
+            if (Here(entry.Uid) is { } ours)
             {
-                // What notes and papers are about may come later; that is asked when all are there.
-                if (entry is Note or Attachment) ((Entered)entry).Check();
-                else if (entry is Entered entered) Entries.CheckAll(db, entered);
-                db.Add(entry);
+                if (ours.Kind == kind && JsonNode.DeepEquals(writer.Write(kind, here.Of(new(kind.Root, ours.Id))), JsonNode.Parse(json.GetRawText()))) alike++;
+                else differing.Add(Words(Stored(ours.Kind, ours.Id)));
             }
-            catch (RefusedException refused)
+            else if (entry is Workshop && lasts[kind] > 0)
             {
-                throw Archive.Refused($"{Words(entry)} cannot be in this record. {refused.Message.TrimEnd('.')}");
+                differing.Add(Words(db.Set<Workshop>().AsNoTracking().First()));
+            }
+            else
+            {
+                if (here.IdOf(kind.Root, entry.Uid) is not null) throw Archive.Refused($"{kind.File} holds an entry twice");
+                Store(entry);
+                added[matter] = added.GetValueOrDefault(matter) + 1;
             }
         }
-
-        db.SaveChanges();
-        foreach (var entry in coming) known[(kind.Root, entry.Uid)] = entry.Id;
-        added[Matters.Of(kind.Root.ClrType)] = coming.Count;
-        came.AddRange(coming);
     }
 
-    private void CheckSubject(Kept entry)
+    private void Store(Kept entry)
     {
-        switch (entry)
+        try
         {
-            case Note note: References.Check(db, note.About, note.AboutUid); break;
-            case Attachment attachment: References.Check(db, attachment.About, attachment.AboutUid); break;
+            // What notes and papers are about may come later; that is asked when all are there.
+            if (entry is Note or Attachment) ((Entered)entry).Check();
+            else if (entry is Entered entered) Entries.CheckAllByHand(db, entered);
         }
+        catch (RefusedException refused)
+        {
+            throw Archive.Refused($"{Words(entry)} cannot be in this record. {refused.Message.TrimEnd('.')}");
+        }
+
+        NewRecord.Link(db, entry);
+        NewRecord.Insert(db, entry);
+        if (entry is Attachment attachment && !files.Contains(attachment.Sha256)) lacking.Add(attachment.FileName);
+    }
+
+    /// <summary>Where the entry lies that was here before; null if there was none.</summary>
+    private (ExportedKind Kind, long Id)? Here(Guid uid)
+        => isHere is not null && db.Rows.Row(isHere, uid) is { } row ? (here.Kinds[(int)(long)row["Kind"]!], (long)row["Id"]!) : null;
+
+    private Kept Stored(ExportedKind kind, long id) => Everything.Of(db, kind.Root.ClrType).AsNoTrackingWithIdentityResolution().Single(entry => entry.Id == id);
+
+    private void CheckSubjects(ExportedKind kind)
+    {
+        if (kind.Root.FindProperty("AboutUid") is null) return;
+        foreach (var row in here.After(kind, lasts[kind])) References.Check(db, Enum.Parse<Matter>((string)row["About"]!), Guid.Parse((string)row["AboutUid"]!));
     }
 
     private static string Words(Kept entry)

@@ -14,43 +14,67 @@ namespace BuildLog.Data.Moving;
 /// </remarks>
 internal sealed class VehicleShare
 {
-    private readonly RecordEntries record;
-    private readonly Vehicle vehicle;
+    private readonly NamedEntries names;
+    private readonly EntryPlace vehicle;
     private readonly bool changesHands;
-    private readonly HashSet<Kept> taken = [];
+    private readonly HashSet<EntryPlace> taken = [];
+    private readonly Dictionary<EntryPlace, bool> comes = [];
+    private readonly Queue<EntryPlace> fresh = [];
 
-    private VehicleShare(RecordEntries record, Vehicle vehicle, bool changesHands) => (this.record, this.vehicle, this.changesHands) = (record, vehicle, changesHands);
+    private VehicleShare(NamedEntries names, EntryPlace vehicle, bool changesHands) => (this.names, this.vehicle, this.changesHands) = (names, vehicle, changesHands);
 
-    /// <param name="record">All there is.</param>
+    /// <param name="db">The record.</param>
+    /// <param name="record">Its entries.</param>
     /// <param name="vehicle">Whose share.</param>
     /// <param name="changesHands">It leaves the shop: whose shop it was, what it hunted for and was offered, and what it planned stay there.</param>
-    public static HashSet<Kept> Of(RecordEntries record, Vehicle vehicle, bool changesHands)
+    public static HashSet<EntryPlace> Of(ShopContext db, StoredEntries record, Vehicle vehicle, bool changesHands)
     {
-        var share = new VehicleShare(record, vehicle, changesHands);
-        share.Take(vehicle);
-        foreach (var shop in record.All.OfType<Workshop>().Where(share.CanCome)) share.Take(shop);
-        while (share.TakeWhatNamesIt()) { }
+        var root = db.Model.FindEntityType(typeof(Vehicle))!;
+        var share = new VehicleShare(new(db, record), new(root, record.IdOf(root, vehicle.Uid)!.Value), changesHands);
+        share.Take(share.vehicle);
+        foreach (var shop in record.Kinds.Where(kind => Is<Workshop>(kind.Root)).SelectMany(kind => record.Of(kind).Select(row => new EntryPlace(kind.Root, (long)row["Id"]!)))) share.TakeIfItCan(shop);
+        share.TakeWhatHangsOnIt();
         return share.taken;
     }
 
-    private bool TakeWhatNamesIt()
+    private void TakeWhatHangsOnIt()
     {
-        var coming = record.All.Where(entry => !taken.Contains(entry) && record.NamedBy(entry).Any(named => taken.Contains(named.Named) && Leads(named.Named)) && CanCome(entry)).ToList();
-        coming.ForEach(Take);
-        return coming.Count > 0;
+        while (fresh.TryDequeue(out var entry))
+        {
+            foreach (var (named, _) in names.By(entry)) TakeIfItCan(named);
+            if (!Leads(entry)) continue;
+            foreach (var naming in names.Naming(entry)) TakeIfItCan(naming);
+        }
     }
 
-    private void Take(Kept entry)
+    private void TakeIfItCan(EntryPlace entry)
     {
-        if (!taken.Add(entry)) return;
-        foreach (var (named, _) in record.NamedBy(entry).Where(named => CanCome(named.Named))) Take(named);
+        if (!taken.Contains(entry) && CanCome(entry)) Take(entry);
     }
 
-    private bool CanCome(Kept entry)
-        => entry == vehicle || entry is not Vehicle && !(changesHands && IsTheShopsOwn(entry)) && record.NamedBy(entry).Where(named => named.Needed).All(named => CanCome(named.Named));
+    private void Take(EntryPlace entry)
+    {
+        taken.Add(entry);
+        fresh.Enqueue(entry);
+    }
 
-    private static bool IsTheShopsOwn(Kept entry) => entry is Workshop or WantedPart or Offer or Plan;
+    private bool CanCome(EntryPlace entry)
+    {
+        if (!comes.TryGetValue(entry, out var can))
+        {
+            comes[entry] = can = entry == vehicle
+                || (!Is<Vehicle>(entry) && !(changesHands && IsTheShopsOwn(entry)) && names.By(entry).Where(named => named.Needed).All(named => CanCome(named.Named)));
+        }
+
+        return can;
+    }
+
+    private static bool IsTheShopsOwn(EntryPlace entry) => Is<Workshop>(entry) || Is<WantedPart>(entry) || Is<Offer>(entry) || Is<Plan>(entry);
 
     // The whole shop deals with these: what else hangs on them is no matter of this vehicle.
-    private static bool Leads(Kept entry) => entry is not (Supplier or Donor or Workshop);
+    private static bool Leads(EntryPlace entry) => !(Is<Supplier>(entry) || Is<Donor>(entry) || Is<Workshop>(entry));
+
+    private static bool Is<T>(EntryPlace entry) => Is<T>(entry.Root);
+
+    private static bool Is<T>(Microsoft.EntityFrameworkCore.Metadata.IEntityType root) => root.ClrType == typeof(T);
 }

@@ -1,3 +1,5 @@
+using BuildLog.Data.Changes;
+using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
 using BuildLog.Gearing.Drivelines;
@@ -17,7 +19,7 @@ public sealed class TheLogOfChanges : IDisposable
     [Fact]
     public void Says_when_and_what_with_the_values_before_and_after()
     {
-        using var shop = BuildLog.Data.Files.ShopFile.Open(test.Path, new StoppedClock(new(2026, 5, 3, 21, 4, 0, TimeSpan.FromHours(2))));
+        using var shop = ShopFile.Open(test.Path, new StoppedClock(new(2026, 5, 3, 21, 4, 0, TimeSpan.FromHours(2))));
         var vehicle = shop.Add(new Vehicle { Name = "Brindel", Owner = "Agnes" });
         shop.Change(vehicle, v => (v.Name, v.Owner) = ("Brindle", ""));
         var last = shop.Changes()[0];
@@ -25,6 +27,19 @@ public sealed class TheLogOfChanges : IDisposable
         Assert.Equal(new DateTimeOffset(2026, 5, 3, 19, 4, 0, TimeSpan.Zero), last.When);
         Assert.Equal(Environment.MachineName, last.Machine);
         Assert.Equal([("name", "Brindel", "Brindle"), ("owner", "Agnes", null)], last.Fields.Select(field => (field.Field, field.Before, field.After)).OrderBy(field => field.Field, StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("{\"Name\":[null,{}]}")]
+    [InlineData("{\"Name\":[null]}")]
+    [InlineData("{\"Name\":\"Brindle\"}")]
+    [InlineData("[]")]
+    [InlineData("{")]
+    public void Says_that_it_is_damaged_where_no_program_wrote_it_so(string diff)
+    {
+        var refused = Assert.Throws<RecordException>(() => RowDiff.Parse(diff));
+        Assert.Equal(Fault.Damaged, refused.Fault);
+        Assert.Equal("The log of changes is damaged: one of its values cannot be read. Keep it as it is, and restore the newest copy from its backups folder: buildlog restore FILE.", refused.Message);
     }
 
     [Fact]

@@ -22,6 +22,14 @@ public sealed class WhatSqliteSays
     public void Becomes_a_sentence_with_a_way_out(int code, int extended, Fault fault, string sentence)
         => Assert.Equal((fault, sentence), FileTroubles.InWords(code, extended, "what it said", "shop.db"));
 
+    [Fact]
+    public void Means_damage_where_a_number_stands_for_a_text()
+    {
+        using var test = new TestShop();
+        using var connection = PlainConnection.Open(test.Path);
+        Assert.Equal(Fault.Damaged, Assert.Throws<RecordException>(() => FileTroubles.Guard(test.Path, () => connection.Column("SELECT 5"))).Fault);
+    }
+
     [Theory]
     [InlineData("SQLite Error 1: 'no such table: Vehicles'.")]
     [InlineData("SQLite Error 1: 'no such column: v.Name'.")]

@@ -98,6 +98,31 @@ public sealed class AShopThatMoves : IDisposable
     }
 
     [Fact]
+    public void Is_logged_and_found_as_if_it_had_been_entered_there()
+    {
+        here.Shop.Export(Zip);
+        there.Shop.Import(Zip);
+        Assert.Empty(RecordCheck.Of(there.Path).Troubles());
+        var (brindle, change) = (there.Shop.FindVehicle("Brindle"), Assert.Single(there.Shop.Changes()));
+        Assert.Equal([change.Id], there.Shop.ChangesOf(brindle).Select(of => of.Id));
+        Assert.Equal(here.Shop.Find("shorter axle").Select(found => found.Title).Order(StringComparer.Ordinal), there.Shop.Find("shorter axle").Select(found => found.Title).Order(StringComparer.Ordinal));
+
+        there.Shop.Change(brindle, vehicle => vehicle.Owner = "somebody else");
+        Assert.Equal(change.Id + 1, there.Shop.Changes()[0].Id);
+    }
+
+    [Fact]
+    public void Stays_as_it_is_where_it_comes_again()
+    {
+        here.Shop.Export(Zip);
+        there.Shop.Import(Zip);
+        var again = there.Shop.Import(Zip);
+        Assert.Equal((0, 0), (again.Added.Count, again.Differing.Count));
+        Assert.Equal(here.Shop.Export(Zip, overwrite: true).Entries.Values.Sum(), again.Alike);
+        Assert.Single(there.Shop.Changes());
+    }
+
+    [Fact]
     public void Can_be_tried_without_storing_anything()
     {
         here.Shop.Export(Zip);

@@ -63,6 +63,26 @@ public sealed class AnArchiveNotToBeTrusted : IDisposable
         Refuses(says);
     }
 
+    // Entries are stored one by one, so what came before the broken one has to go again.
+    [Fact]
+    public void Leaves_nothing_of_a_list_that_breaks_off()
+    {
+        here.Vehicle("Tansy");
+        here.Shop.Export(Zip, overwrite: true);
+        Rewrite(files => files["vehicles.json"] = files["vehicles.json"].Replace("\"name\": \"Tansy\"", "\"name\": Tansy", StringComparison.Ordinal));
+        Assert.Matches("^Nothing was imported: vehicles.json is no JSON \\(line [0-9]+\\).$", Assert.Throws<RefusedException>(() => there.Shop.Import(Zip)).Message);
+        Assert.Empty(there.Shop.Vehicles());
+        Assert.Empty(there.Shop.Changes());
+        Assert.Empty(there.Shop.Find("Brindle"));
+    }
+
+    [Fact]
+    public void Is_refused_where_an_entry_comes_twice()
+    {
+        Rewrite(files => files["suppliers.json"] = $"[{files["suppliers.json"].Trim()[1..^1]},{files["suppliers.json"].Trim()[1..^1]}]");
+        Refuses("suppliers.json holds an entry twice");
+    }
+
     // A viewer is handed a copy under this name.
     [Theory]
     [InlineData("pinion.jpg", "../pinion.jpg", "'../pinion.jpg' is no name of a file: leave its folder out")]

@@ -1,4 +1,5 @@
 using BuildLog.Data.Files;
+using BuildLog.Data.Tests.Files;
 using BuildLog.Endurance.CutOff;
 using BuildLog.Gearing.Quantities;
 
@@ -21,7 +22,7 @@ internal sealed class FuzzedFiles : IOrdeal
             File.WriteAllBytes(path, Spoilt.Bytes(sound, chance));
             try
             {
-                ReadEverything(path);
+                EverythingInAFile.Read(path);
             }
             catch (Exception sentence) when (sentence is RecordException or RefusedException)
             {
@@ -40,20 +41,5 @@ internal sealed class FuzzedFiles : IOrdeal
 
         Directory.Delete(folder, recursive: true);
         return new(rounds, troubles, FormattableString.Invariant($"{refused:N0} refused in a sentence, the others read through"));
-    }
-
-    private static void ReadEverything(string path)
-    {
-        using var shop = ShopFile.Open(path);
-        _ = shop.Parts();
-        _ = shop.Find("pinion");
-        _ = shop.Changes();
-        foreach (var vehicle in shop.Vehicles())
-        {
-            _ = shop.DrivelineOn(vehicle, new(2026, 1, 1));
-            _ = shop.GoalsOf(vehicle);
-            _ = shop.Sessions(vehicle);
-            _ = shop.History(vehicle);
-        }
     }
 }
