@@ -1,0 +1,68 @@
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
+using CsCheck;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Options;
+
+public sealed class OptionSearchPlainLoopsTests
+{
+    private static readonly OwnersGoals Goals = new([InventedCar.Goal("110 km/h", "2400 rpm")])
+    {
+        OverallLow = OverallLowGoal.Read("11").OrRefuse(),
+        TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse(),
+    };
+
+    // The oracle: every combination through the public checks one by one, and every pair of options compared.
+    [Fact]
+    public void The_front_is_the_plain_loops_on_random_shops()
+        => Gen.Int[1, 100_000].Sample(
+            seed =>
+            {
+                var parts = RandomShop.Of(seed, 3, 2, 7, 9);
+                var search = new SeparableSearch(InventedCar.Plain, Goals, parts);
+                var plain = All(parts).Select(at => (Score: search.Plain(at), At: at)).ToList();
+                var expected = plain.Where(option => !plain.Any(other => other.Score.Dominates(option.Score))).Select(option => option.Score).Distinct();
+
+                var found = search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score).ToList();
+
+                Assert.Equal(Words(expected), Words(found));
+            },
+            iter: 50);
+
+    // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
+    [Fact]
+    public void The_front_is_the_plain_loops_where_pull_is_wanted_too()
+        => Gen.Int[1, 100_000].Sample(
+            seed =>
+            {
+                var random = new Random(seed);
+                var car = InventedLoad.WithTorque(random.Next(120, 260)) with { Tyres = InventedCar.Rolling(2) };
+                var goals = Goals with
+                {
+                    TopSpeed = TopSpeedGoal.Read(FormattableString.Invariant($"{random.Next(100, 190)} km/h")).OrRefuse(),
+                    Hill = random.Next(3) == 0 ? null : HillGoal.Read(FormattableString.Invariant($"{random.Next(1, 12)} %"), "90 km/h").OrRefuse(),
+                    HillStart = HillStartGoal.Read(FormattableString.Invariant($"{random.Next(15, 45)} %")).OrRefuse(),
+                };
+                var parts = RandomShop.Of(seed, 2, 1, 6, 8);
+                var search = new SeparableSearch(car, goals, parts);
+                var plain = All(parts).Select(search.Plain).ToList();
+                var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
+
+                Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+            },
+            iter: 25);
+
+    private static IEnumerable<Combination> All(CandidateParts parts)
+        => from box in Enumerable.Range(0, parts.Gearboxes.Count)
+           from overdrive in Enumerable.Range(0, parts.Overdrives.Count)
+           from axle in Enumerable.Range(0, parts.Axles.Count)
+           from tyres in Enumerable.Range(0, parts.Tyres.Count)
+           select new Combination(box, overdrive, axle, tyres);
+
+    // Distances of the two routes differ in the last bits.
+    private static List<string> Words(IEnumerable<OptionScore> scores)
+        => [.. scores.Select(score => FormattableString.Invariant($"{score.Clash} {score.Open} {score.Watch} {score.Cost} {score.Changes} {score.Distance:0.00000000}")).Distinct().Order(StringComparer.Ordinal)];
+}
