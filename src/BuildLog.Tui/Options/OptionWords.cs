@@ -23,7 +23,7 @@ internal static class OptionWords
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
         null => "price not known",
-        0 => "costs nothing",
+        0 => Takes(option) is { Count: > 0 } vehicles ? $"from {string.Join(" and ", vehicles)}" : IsFree(option) ? "costs nothing" : "look at it first",
         { } minor => PriceWords.Of(minor, currency),
     };
 
@@ -43,6 +43,12 @@ internal static class OptionWords
 
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
 
+    /// <summary>The vehicles that parts would have to come off.</summary>
+    public static IReadOnlyList<string> Takes(Option option)
+        => [.. ((string?[])[option.Gearbox.FittedTo, option.Overdrive.FittedTo, option.Axle.FittedTo, option.Tyres.FittedTo]).OfType<string>().Distinct()];
+
+    private static bool IsFree(Option option) => option is { Gearbox.IsFree: true, Overdrive.IsFree: true, Axle.IsFree: true, Tyres.IsFree: true };
+
     private static string? Name<T>(Candidate<T> candidate)
         where T : class
         => candidate.IsInPlace ? null : candidate.Name;
@@ -54,6 +60,7 @@ internal static class OptionWords
 
         var where = candidate.FittedTo is { } vehicle ? $"owned, on {vehicle}" : candidate.Pool.InWords();
         if (candidate is { Pool: Pool.Offered, Price: { } price }) where = $"{where} at {PriceWords.Of(price.Minor, price.Currency)}";
-        yield return candidate.Part is null ? candidate.Name : $"{what} {candidate.Name} ({where})";
+        if (candidate.Told is { } told) where = $"{where}; {told}";
+        yield return candidate.Part is null ? candidate.Name : $"{(candidate.Name.StartsWith(what, StringComparison.OrdinalIgnoreCase) ? "" : $"{what} ")}{candidate.Name} ({where})";
     }
 }

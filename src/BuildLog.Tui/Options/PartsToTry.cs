@@ -5,6 +5,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Options;
 
@@ -18,7 +19,9 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
 {
     public static readonly IReadOnlySet<Pool> EveryPool = Enum.GetValues<Pool>().ToHashSet();
 
-    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? shop.Parts() : [];
+    // What was only counted in a yard is in the record for its count, and is nobody's to fit.
+    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => !YardCount.IsNotBought(place.Component))] : [];
+    private readonly IReadOnlyDictionary<long, Fitment> cameOff = pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
     private readonly OfferedParts offered = new(pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
 
@@ -52,7 +55,14 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
         var inPlace = bench.Fitted.At(position)?.Id;
         var places = owned.Where(place => place.Component is TComponent && place.Component.Id != inPlace).ToList();
         return shop.Trying(driveline, position, [.. places.Select(place => place.Component)])
-            .Zip(places, (tried, place) => new Candidate<TPart>(place.Component.Name, part(tried), Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name });
+            .Zip(places, (tried, place) => Owned(place, part(tried)));
+    }
+
+    private Candidate<TPart> Owned<TPart>(PartPlace place, TPart? part)
+        where TPart : class
+    {
+        var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
+        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful };
     }
 
     private IEnumerable<Candidate<Overdrive>> Without()

@@ -29,6 +29,18 @@ public sealed class OptionsCommandTests
         Assert.Contains("the frame's own", first.GetProperty("parts")[0].GetString(), StringComparison.Ordinal);
     }
 
+    // It came off chipped and whining, and the axle of another vehicle leaves that one standing: neither just costs nothing.
+    [Theory]
+    [InlineData("Brindle", "pinion chipped", "look at it first")]
+    [InlineData("Pellow", "(owned, on Quillon)", "from Quillon")]
+    public void What_speaks_against_a_part_of_the_shop_stands_beside_it(string vehicle, string told, string cost)
+    {
+        var said = string.Join(' ', Said.By("options", vehicle, "--demo", "--pool", "owned", "--change", "axle").Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains(told, said, StringComparison.Ordinal);
+        Assert.Contains(cost, said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Text_fits_eighty_columns()
     {
