@@ -40,6 +40,9 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     /// <summary>It was taken off or noted as damaged, or it is somebody else's: nobody just bolts it on.</summary>
     public bool IsDoubtful { get; init; }
 
+    /// <summary>Why it is not worth combining, in the words of a count such as <c>not made for a rim of 6 in</c>; null where it is.</summary>
+    public string? Barred { get; init; }
+
     /// <summary>It is in place already: no change and no cost.</summary>
     public bool IsInPlace { get; init; }
 

@@ -1,12 +1,16 @@
 using System.Globalization;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Options;
 
 /// <summary>A way out in words.</summary>
 internal static class OptionWords
 {
+    private const int MostCures = 2;
+
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [
@@ -40,6 +44,22 @@ internal static class OptionWords
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
         => string.Create(CultureInfo.InvariantCulture, $"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
+
+    /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
+    public static string AsItIs(VehicleOnBench bench)
+    {
+        var n = bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
+        var counts = Gearing.Options.VerdictCounts.Of(bench.Findings);
+        return FormattableString.Invariant($"As it is: {n}{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch.");
+    }
+
+    /// <summary>Which clash none of the ways out cures, and what would.</summary>
+    public static string Uncured(WaysOut found, Finding clash, UnitSystem units)
+    {
+        var cures = clash.CuresIn(units.Shown).Take(MostCures).ToList();
+        var what = found.Answer.Options.Count == 0 ? "No part that was searched" : "None of these";
+        return $"{what} cures the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}. {(cures.Count == 0 ? clash.SaysIn(units.Shown) : $"What would: {string.Join("; or ", cures)}.")}";
+    }
 
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
 

@@ -40,7 +40,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
             [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission), .. Offered(Position.Transmission, offered.Gearboxes), .. Listed(Position.Transmission, () => ListedParts.Gearboxes(driveline.Transmission!))],
             [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive), .. Offered(Position.Overdrive, offered.Overdrives), .. Listed(Position.Overdrive, ListedParts.Overdrives)],
             [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Offered(driveline.DrivingPosition, offered.Axles), .. Listed(driveline.DrivingPosition, () => ListedParts.Axles(driveline.DrivingAxle!))],
-            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!))]);
+            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!, bench.Goals))]);
         return parts.Count > 1
             ? parts
             : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");

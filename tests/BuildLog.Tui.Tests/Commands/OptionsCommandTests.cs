@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace BuildLog.Tui.Tests.Commands;
@@ -39,6 +40,17 @@ public sealed class OptionsCommandTests
 
         Assert.Contains(told, said, StringComparison.Ordinal);
         Assert.Contains(cost, said, StringComparison.Ordinal);
+    }
+
+    // The text is grouped by parts, the fields are ranked; the number is the same.
+    [Fact]
+    public void Options_are_numbered_in_the_order_they_are_shown_in()
+    {
+        var numbers = Said.By("options", "Brindle", "--demo").Output.Split('\n').Where(line => line.Length > 4 && char.IsAsciiDigit(line[2]) && line.StartsWith("  ", StringComparison.Ordinal) && line[3] == ' ').Select(line => int.Parse(line[..3], CultureInfo.InvariantCulture)).ToList();
+        var places = Said.By("options", "Brindle", "--demo", "--json").Json.GetProperty("options").EnumerateArray().Select(option => option.GetProperty("place").GetInt32()).ToList();
+
+        Assert.Equal(Enumerable.Range(1, numbers.Count), numbers);
+        Assert.Equal(numbers, places.Order());
     }
 
     [Fact]
