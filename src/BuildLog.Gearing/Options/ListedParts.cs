@@ -47,8 +47,8 @@ public static class ListedParts
                 .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed)
                 {
                     Barred = OffTheRim(other.Size, size, fitted.Wheel)
-                        ?? TooFar("wide", other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
-                        ?? TooFar("tall", other.Rolling.Value / now, goals.TyreDiameter),
+                        ?? TooFar("width", other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
+                        ?? TooFar("height", other.Rolling.Value / now, goals.TyreDiameter),
                 })]
             : [];
 
@@ -79,12 +79,12 @@ public static class ListedParts
     {
         var inches = wheel?.RimWidth is { } width ? width.Value.Value / 0.0254 : fitted.RimWidth.Measuring;
         return inches >= size.RimWidth.Low - 1e-6 && inches <= size.RimWidth.High + 1e-6 ? null
-            : $"listed tyre not made for a rim of {Rounded.Fixed(inches, 1)} in{(wheel?.RimWidth is null ? ", which suits the fitted one best; its width is not known" : "")}";
+            : $"listed tyre not made for a rim of {Rounded.Fixed(inches, 1)} in{(wheel?.RimWidth is null ? " (best for the one fitted; not measured)" : "")}";
     }
 
     // The owner's limit bounds it above where there is one.
     private static string? TooFar(string how, double share, LengthLimit? limit)
         => share < 1 - FurthestFromFitted || (limit is null && share > 1 + FurthestFromFitted)
-            ? FormattableString.Invariant($"listed tyre more than {FurthestFromFitted * 100:0} % off the fitted one, how {how} it is{(limit is null ? "; no limit is set" : "")}")
+            ? FormattableString.Invariant($"listed tyre over {FurthestFromFitted * 100:0} % off the {how} of the one fitted{(limit is null ? " (no limit is set)" : "")}")
             : null;
 }

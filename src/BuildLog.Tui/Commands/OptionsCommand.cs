@@ -114,7 +114,7 @@ internal sealed class OptionsCommand : Command
         var answer = found.Answer;
         yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
         yield return OptionWords.AsItIs(bench);
-        foreach (var clash in found.Uncured) yield return OptionWords.Uncured(found, clash, units);
+        foreach (var clash in OptionWords.Clashes(found, units)) yield return clash;
         if (found.Windows.Count > 0) yield return WindowWords.Heading;
         foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
         if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";

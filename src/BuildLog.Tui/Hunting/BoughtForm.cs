@@ -26,7 +26,7 @@ internal static class BoughtForm
             Entries =
             [
                 new TextEntry("what", "Name") { Initial = offer?.What ?? wanted.Title, Hint = "what the shop will call it", Check = Checks.Filled("what", "What will the shop call it?") },
-                new TextEntry("paid", "Paid") { Initial = offer?.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty: no cost is noted", Check = Checks.IfTyped("paid", text => ReadPaid(text, bare)) },
+                new TextEntry("paid", "Paid") { Initial = offer?.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty: no cost is noted", Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
                 DayEntry.Past("day", "Bought on", today),
                 new TextEntry("donor", "From") { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = "yard, seller or donor vehicle" },
                 .. asksClaim
@@ -57,16 +57,13 @@ internal static class BoughtForm
             if (!values.IsEmpty("claimed")) BoughtPart.Put(part, values["claimed"]);
         }
 
-        return new(values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values.IsEmpty("paid") ? null : ReadPaid(values["paid"], bare).OrRefuse())
+        return new(values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values.IsEmpty("paid") ? null : MoneyText.ReadPrice(values["paid"], bare).OrRefuse())
         {
             Part = part,
             Edit = Put,
             SupplierId = offer?.SupplierId,
         };
     }
-
-    private static Parsed<Money> ReadPaid(string text, Currency bare)
-        => MoneyText.Read(text, bare).Then<Money>(money => money.Minor < 0 ? new Refusal("money", $"'{text}' is less than nothing: what was paid is zero or more.", "180 EUR") : money);
 
     private static Parsed<Component> ReadClaim(WantedKind kind, string text)
         => Parsed.From(() =>

@@ -58,6 +58,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
+        if (row.OfferId is { } id)
+        {
+            var offer = shop.Offers(wanted).First(each => each.Id == id);
+            return view.Fill(OfferForm.For(Bench(vehicleId), wanted, Bare, Today, edit => shop.Change(offer, edit), offer)) ? $"Changed: {row.What}." : null;
+        }
+
         return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
     }
 
@@ -165,7 +171,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), claimed)) && kept is not null
+        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), new(wanted) { Claimed = claimed })) && kept is not null
             ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }

@@ -18,8 +18,11 @@ internal static class OptionRows
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [OptionWords.AsItIs(found.Bench), .. found.Uncured.Select(clash => OptionWords.Uncured(found, clash, units)), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
-            Nothing);
+            [OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            Nothing)
+        {
+            Clashes = [.. OptionWords.Clashes(found, units)],
+        };
     }
 
     /// <summary>The best options with the numbers they have in the whole list.</summary>

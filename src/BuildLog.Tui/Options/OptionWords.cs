@@ -27,14 +27,14 @@ internal static class OptionWords
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
         null => "price not known",
-        0 => Takes(option) is { Count: > 0 } vehicles ? $"from {string.Join(" and ", vehicles)}" : IsFree(option) ? "costs nothing" : "look at it first",
+        0 => Takes(option) is { Count: > 0 } vehicles ? $"from {string.Join(" and ", vehicles)}" : IsFree(option) ? "costs nothing" : "inspect first",
         { } minor => PriceWords.Of(minor, currency),
     };
 
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)
         => option is { Score.Clash: 0, Robustness: { } share }
-            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)} %{(option.Score.Open > 0 ? ", what is open apart" : "")}")
+            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? ", what is open apart" : "")}")
             : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
@@ -53,13 +53,19 @@ internal static class OptionWords
         return FormattableString.Invariant($"As it is: {n}{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch.");
     }
 
-    /// <summary>Which clash none of the ways out cures, and what would.</summary>
-    public static string Uncured(WaysOut found, Finding clash, UnitSystem units)
+    /// <summary>Of each clash of today that none of the ways out cures, what would; and of any other what cures it without one of them.</summary>
+    public static IEnumerable<string> Clashes(WaysOut found, UnitSystem units)
     {
-        var cures = clash.CuresIn(units.Shown).Take(MostCures).ToList();
-        var what = found.Answer.Options.Count == 0 ? "No part that was searched" : "None of these";
-        return $"{what} cures the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}. {(cures.Count == 0 ? clash.SaysIn(units.Shown) : $"What would: {string.Join("; or ", cures)}.")}";
+        var uncured = found.Uncured;
+        foreach (var clash in found.Bench.Findings.Where(finding => finding.Verdict == Verdict.Clash))
+        {
+            var about = $"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}";
+            if (uncured.Contains(clash)) yield return $"{(found.Answer.Options.Count == 0 ? "No part that was searched" : "None of these")} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}";
+            else if (clash.Advice.Count > 0) yield return $"Not searched, but it cures {about} too: {string.Join("; or ", clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.";
+        }
     }
+
+    private static string Would(IReadOnlyList<string> cures, string says) => cures.Count == 0 ? says : $"What would: {string.Join("; or ", cures.Take(MostCures))}.";
 
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
 

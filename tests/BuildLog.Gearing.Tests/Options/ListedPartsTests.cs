@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -40,7 +41,7 @@ public sealed class ListedPartsTests
         Assert.Null(listed["205/60R15"].Barred);
         Assert.Null(listed["185/65R15"].Barred);
         Assert.StartsWith("listed tyre not made for a rim of 6.0 in", listed["325/40R15"].Barred, StringComparison.Ordinal);
-        Assert.Equal("listed tyre more than 15 % off the fitted one, how tall it is; no limit is set", listed["195/30R15"].Barred);
+        Assert.Equal("listed tyre over 15 % off the height of the one fitted (no limit is set)", listed["215/85R15"].Barred);
         Assert.All(listed.Values.Where(tyres => tyres.Barred is null), tyres => Assert.InRange(tyres.Part!.Size!.SectionWidth, 0.166, 0.224));
     }
 

@@ -3,6 +3,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using BuildLog.Gearing.Tyres;
@@ -58,6 +59,29 @@ public sealed class OptionSearchTests
                 Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
             },
             iter: 25);
+
+    // As above with a speedometer that is driven from the propshaft, from a wheel, or of which too little is known.
+    [Fact]
+    public void The_front_is_the_plain_loops_where_a_speedometer_has_its_say_too()
+        => Gen.Int[1, 100_000].Sample(
+            seed =>
+            {
+                var random = new Random(seed);
+                var drive = SpeedometerDrive.Gears(random.Next(7, 11), random.Next(18, 26), random.Next(2) == 0 ? Pickup.Propshaft : Pickup.Wheel);
+                var car = InventedCar.Plain with
+                {
+                    Speedometer = random.Next(4) == 0
+                        ? new("dial", null, drive)
+                        : new("dial", InventedCar.Exactly(InventedCar.Of(0.7, 0.005)), drive),
+                };
+                var parts = Shop(seed, 2, 1, 7, 9);
+                var search = new SeparableSearch(car, Goals, parts);
+                var plain = All(parts).Select(search.Plain).ToList();
+                var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
+
+                Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+            },
+            iter: 50);
 
     // By hand: 200 N·m · 0.95 · π · i on 2.00 m, less 136 N of drag at 60 km/h, on 1500 kg: 15.7 %, 14.9 % and 20.2 % less 1.4 % rolling. Only 5.2 holds 17 %,
     // although it is the furthest from the cruise.

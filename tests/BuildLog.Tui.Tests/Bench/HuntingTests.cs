@@ -177,15 +177,6 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(WantedState.Hunting, shop.Wanted(brindle).Single(wanted => wanted.Title == "longer axle").State);
     }
 
-    // Tansy's speedometer reads low; its driven gear is no part that is searched.
-    [Fact]
-    public async Task A_clash_that_no_way_out_cures_is_named_with_what_would()
-    {
-        var found = await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric).Find(shop.FindVehicle("Tansy").Id, new Progress<double>(), TestContext.Current.CancellationToken);
-
-        Assert.Contains(found.Notes!, note => note.StartsWith("None of these cures the clash of speedometer. What would: a driven gear of 21 teeth", StringComparison.Ordinal));
-    }
-
     [Fact]
     public async Task Ways_out_are_numbered_as_they_stand()
     {

@@ -32,7 +32,7 @@ public sealed class OptionsCommandTests
 
     // It came off chipped and whining, and the axle of another vehicle leaves that one standing: neither just costs nothing.
     [Theory]
-    [InlineData("Brindle", "pinion chipped", "look at it first")]
+    [InlineData("Brindle", "pinion chipped", "inspect first")]
     [InlineData("Pellow", "(owned, on Quillon)", "from Quillon")]
     public void What_speaks_against_a_part_of_the_shop_stands_beside_it(string vehicle, string told, string cost)
     {
@@ -40,6 +40,18 @@ public sealed class OptionsCommandTests
 
         Assert.Contains(told, said, StringComparison.Ordinal);
         Assert.Contains(cost, said, StringComparison.Ordinal);
+    }
+
+    // Tansy's speedometer reads low. No gearbox changes that, but smaller tyres do; a driven gear is no part that is searched.
+    [Fact]
+    public void A_clash_that_no_way_out_cures_is_named_with_what_would()
+    {
+        static string InOneLine(string change) => string.Join(' ', Said.By("options", "Tansy", "--demo", "--change", change).Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains("None of these cures the clash of speedometer. What would: a driven gear of 21 teeth: reads 1.8 % high; or", InOneLine("transmission"), StringComparison.Ordinal);
+        var tyres = InOneLine("tyres");
+        Assert.Contains("Not searched, but it cures the clash of speedometer too: a driven gear of 21 teeth", tyres, StringComparison.Ordinal);
+        Assert.Contains("; 0 clash,", tyres, StringComparison.Ordinal);
     }
 
     // The text is grouped by parts, the fields are ranked; the number is the same.
