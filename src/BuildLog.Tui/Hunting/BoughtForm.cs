@@ -25,7 +25,7 @@ internal static class BoughtForm
             SaveCaption = "Bought",
             Entries =
             [
-                new TextEntry("what", "Name") { Initial = offer?.What ?? wanted.Title, Hint = "what the shop will call it", Check = Checks.Filled("what", "What will the shop call it?") },
+                new TextEntry("what", "Name") { Initial = offer?.What ?? wanted.Title.Split(':')[0], Hint = "what the shop will call it", Check = Checks.Filled("what", "What will the shop call it?") },
                 new TextEntry("paid", "Paid") { Initial = offer?.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty: no cost is noted", Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
                 DayEntry.Past("day", "Bought on", today),
                 new TextEntry("donor", "From") { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = "yard, seller or donor vehicle" },

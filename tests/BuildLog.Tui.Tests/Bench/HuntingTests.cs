@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Files;
+using BuildLog.Data.Goals;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Plans;
 using BuildLog.Data.Sessions;
@@ -175,6 +176,50 @@ public sealed class HuntingTests : IDisposable
 
         Assert.NotEmpty(Assert.Single(view.Refused));
         Assert.Equal(WantedState.Hunting, shop.Wanted(brindle).Single(wanted => wanted.Title == "longer axle").State);
+    }
+
+    [Theory]
+    [InlineData("low", "3.60", "No axle ratio lies between 3.60 and 3.49")]
+    [InlineData("high", "3.10", "No axle ratio lies between 3.23 and 3.10")]
+    [InlineData("low", "steep", "steep")]
+    [InlineData("most", "-1 EUR", "a price is zero or more")]
+    [InlineData("deadline", "the 40th", "the 40th")]
+    [InlineData("musts", "bolt circle", "says no more than a name")]
+    public void A_hunt_that_cannot_be_is_a_sentence(string entry, string typed, string sentence)
+    {
+        var (acts, row) = Hunted();
+
+        acts.Edit(view.Type((entry, typed)), brindle.Id, row);
+
+        Assert.Contains(sentence, Assert.Single(view.Refused), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("price", "-180", "a price is zero or more")]
+    [InlineData("expires", "3 May 1999", "cannot expire on 3 May 1999")]
+    [InlineData("what", "", "What is offered?")]
+    public void An_offer_that_cannot_be_is_a_sentence_and_a_wrong_one_is_put_right(string entry, string typed, string sentence)
+    {
+        var acts = new WantedActs(shop, TimeProvider.System);
+        var row = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
+
+        Assert.Null(acts.Edit(view.Type((entry, typed)), brindle.Id, row));
+        Assert.Contains(sentence, Assert.Single(view.Refused), StringComparison.Ordinal);
+
+        view.Refused.Clear();
+        Assert.NotNull(acts.Edit(view.Type(("claimed", "3.40"), ("expires", "")), brindle.Id, row));
+        Assert.Equal("3.40", acts.Read(brindle.Id).Rows.First(each => each.OfferId == row.OfferId).Says);
+    }
+
+    // The cruise leaves 3.23 to 3.49; 14 in first gear asks for more than that.
+    [Fact]
+    public async Task Wishes_that_exclude_each_other_are_named_with_the_gap_between_them()
+    {
+        shop.Add(new LimitGoalEntry(brindle, Limited.OverallLow) { Limit = "14" });
+
+        var found = await Options().Found;
+
+        Assert.Contains(found.Notes!, note => note.Contains("overall low ratio (14.00 or more)", StringComparison.Ordinal) && note.Contains("they exclude each other by", StringComparison.Ordinal));
     }
 
     [Fact]
