@@ -51,7 +51,7 @@ public sealed record SwapMoves
         };
     }
 
-    private static Measured? Shown(Driveline driveline) => SpeedometerCheck.Reads(driveline)?.Shown(TrueSpeed);
+    private static Measured? Shown(Driveline driveline) => SpeedometerCheck.Computed(driveline)?.Shown(TrueSpeed);
 
     // An axle that stays has the hub faces it had, measured or not.
     private static Measured? FacesMove(Driveline before, Driveline after)

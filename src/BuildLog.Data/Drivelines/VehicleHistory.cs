@@ -39,7 +39,7 @@ internal sealed class VehicleHistory
     {
         var fitted = AlongTheDriveline(fitment => fitment.Holds(day));
         var known = NumbersOf(fitted);
-        return new(vehicle, day, Chain(fitted, known), fitted, [.. known, .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
+        return new(vehicle, day, numbers.Driven(Chain(fitted, known), SpeedometerTurnedAlikeSince(fitted), day), fitted, [.. known, .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
@@ -82,6 +82,10 @@ internal sealed class VehicleHistory
 
     private static IReadOnlyList<Session> SessionsOn(Snapshot record, Vehicle vehicle, IReadOnlyList<Fitment> fitments)
         => SessionList.Of(record, vehicle, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
+
+    // Whoever fits a part and drives on the same day fits it first. Engine and shafts may change: they turn no cable.
+    private static DateOnly SpeedometerTurnedAlikeSince(List<Fitment> fitted)
+        => fitted.Where(fitment => fitment.Position is not (Position.Engine or Position.Propshaft or Position.FrontPropshaft)).Select(fitment => fitment.From).DefaultIfEmpty().Max();
 
     // From engine to tyres, the rear set before the front one, as a chain is joined.
     private List<Fitment> AlongTheDriveline(Func<Fitment, bool> holds) => [.. Fitments.Where(holds).OrderBy(fitment => fitment.Position)];

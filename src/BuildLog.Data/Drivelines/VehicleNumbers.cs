@@ -16,11 +16,13 @@ internal sealed class VehicleNumbers
     private readonly AxleMasses? axles;
     private readonly Hanging frontHanging;
     private readonly Hanging rearHanging;
+    private readonly IReadOnlyList<SpeedometerRunSession> runs;
 
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="sessions">What was measured of the vehicle itself, the latest first.</param>
     public VehicleNumbers(Vehicle vehicle, IReadOnlyList<Session> sessions)
     {
+        runs = [.. sessions.OfType<SpeedometerRunSession>()];
         All = [.. SpecNumbers.Of(vehicle.Specs, sessions)];
         All = [.. All, .. OfClass(Spec.DragArea, BodyClass.All.FirstOrDefault(body => body.Name == vehicle.BodyClass)?.DragArea()),
             .. OfClass(Spec.RollingResistance, RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient())];
@@ -53,6 +55,13 @@ internal sealed class VehicleNumbers
             RearHanging = rearHanging,
             Load = load,
         };
+
+    /// <summary>The driveline with the last measured distance that was driven with it.</summary>
+    /// <param name="chain">The driveline.</param>
+    /// <param name="since">Since when nothing of it that turns the speedometer was changed.</param>
+    /// <param name="until">The day it is looked at.</param>
+    public Driveline Driven(Driveline chain, DateOnly since, DateOnly until)
+        => runs.FirstOrDefault(run => since <= run.Date && run.Date <= until) is { } run ? chain with { Driven = new(run.Share, chain) } : chain;
 
     private IEnumerable<NumberKnown> OfClass(Spec spec, Known? usual)
         => usual is null || Find(spec) is not null ? [] : [new(null, spec.InWords(), spec.Line().Unit, usual, null, [])];

@@ -1,5 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speedometers;
 
@@ -24,6 +25,8 @@ public sealed class SpeedometerRunSession : Session
     /// <exception cref="RefusedException">They give nothing.</exception>
     public Reading Result()
         => OdometerRun.Of([.. Readings.Select(text => RunReading.Read(text).OrRefuse())], RunReading.ReadDistance(Tape).OrRefuse().Value, RunReading.ReadDistance(Step).OrRefuse().Value);
+
+    internal Known Share => new(Result().Share, Source.Measured, Says);
 
     public override void Check() => _ = Result();
 

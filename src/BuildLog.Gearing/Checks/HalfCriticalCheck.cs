@@ -49,7 +49,7 @@ public sealed class HalfCriticalCheck : ICheck
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, wanted,
             $"At {goal.Speed.Text} {shaft.Named(piece)} turns {Said.Number(turns, Units.RevolutionPerMinute, 0)}, {Said.Number(share, Units.PercentUnit, 0)} of its critical "
-                + $"{Said.Number(critical[piece], Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
+                + $"{Said.Number(CriticalSpeed.Alone(shaft.Shaft.Pieces[piece].Tube!), Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
             Limit)
         {
             ByLimits = judged,

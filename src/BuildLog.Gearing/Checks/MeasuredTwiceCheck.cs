@@ -20,7 +20,10 @@ public sealed class MeasuredTwiceCheck : ICheck
     public string Title => "Measured twice";
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => driveline.MeasuredAgain.Where(again => !again.Agrees).GroupBy(again => (again.Position, again.Number)).Select(group => Apart([.. group]));
+        => Again(driveline).Where(again => !again.Agrees).GroupBy(again => (again.Position, again.Number)).Select(group => Apart([.. group]));
+
+    private static IEnumerable<MeasuredAgain> Again(Driveline driveline)
+        => SpeedometerCheck.FoundTwice(driveline) is { } speedometer ? driveline.MeasuredAgain.Append(speedometer) : driveline.MeasuredAgain;
 
     private Finding Apart(IReadOnlyList<MeasuredAgain> apart)
     {

@@ -36,7 +36,7 @@ public sealed class PropshaftSpeedCheck : ICheck
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, limits.Good,
             $"{Said.Capital(shaft.Named(tubes.IndexOf(weakest)))} turns {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At}, "
-                + $"{Said.Number(share, Units.PercentUnit, 0)} of its critical {Said.Number(critical, Units.RevolutionPerMinute, 0)}; wanted {limits.Good.InWords(Units.PercentUnit)}.",
+                + $"{Said.Number(share, Units.PercentUnit, 0)} of its critical {Said.Number(CriticalSpeed.Alone(weakest), Units.RevolutionPerMinute, 0)}; wanted {limits.Good.InWords(Units.PercentUnit)}.",
             Limit)
         {
             ByLimits = limits.Judge(share),

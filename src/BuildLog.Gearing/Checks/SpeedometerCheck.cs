@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>q = N / W within 1 … 1.1 + 4 / 130</code>
 /// <para>Law and its source see <see cref="SpeedometerLaw"/>; q see <see cref="Reading"/>. The head's own error is not in it.</para>
+/// <para>q is what a measured distance showed, where one was driven with these parts; else what gears, axle and tyres make it.</para>
 /// </remarks>
 public sealed class SpeedometerCheck : ICheck
 {
@@ -29,35 +30,38 @@ public sealed class SpeedometerCheck : ICheck
     {
         if (driveline.Speedometer is not { } meter) return [];
 
-        var missing = Lacking(driveline, meter).ToList();
-        return missing.Count > 0
-            ? [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", missing, Limit)]
-            : [Judge(driveline, meter, meter.Wanted!.Value, meter.Drive!)];
+        return (Driven(driveline) is { } driven ? new Reading(driven.Value) : Computed(driveline)) is { } reading
+            ? [Judge(driveline, meter.Drive, reading)]
+            : [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", Lacking(driveline, meter), Limit)];
     }
 
-    /// <summary>What it shows against the truth; null while a part or a number is missing.</summary>
-    public static Reading? Reads(Driveline driveline)
-        => driveline.Speedometer is { } meter && !Lacking(driveline, meter).Any() ? Reads(driveline, meter) : null;
+    /// <summary>What gears, axle and tyres make it show against the truth; null while a part or a number is missing.</summary>
+    public static Reading? Computed(Driveline driveline)
+        => driveline.Speedometer is { } meter && !Lacking(driveline, meter).Any()
+            ? Reading.Of(
+                CableTurns.PerMetre(meter.Drive!, driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value),
+                meter.Wanted!.Value)
+            : null;
 
-    // Nothing is lacking.
-    private static Reading Reads(Driveline driveline, Speedometer meter)
-        => Reading.Of(
-            CableTurns.PerMetre(meter.Drive!, driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value),
-            meter.Wanted!.Value);
+    /// <summary>What a measured distance found, beside what the parts make it; null where it was not driven with these parts.</summary>
+    internal static MeasuredAgain? FoundTwice(Driveline driveline)
+        => Driven(driveline) is { } driven && Computed(driveline) is { } computed
+            ? new(Position.Speedometer, "share of the true distance", Units.One, driven, new(computed.Share, Source.Measured, "from its gears, the axle and the tyres"))
+            : null;
 
-    private Finding Judge(Driveline driveline, Speedometer meter, Measured wanted, SpeedometerDrive drive)
+    private static Known? Driven(Driveline driveline) => driveline.Driven is { } driven && driven.HoldsFor(driveline) ? driven.Share : null;
+
+    private Finding Judge(Driveline driveline, SpeedometerDrive? drive, Reading reading)
     {
-        var (axle, transfer, tyre) = (driveline.DrivingAxle?.Ratio?.Value ?? 1, driveline.TransferCase?.High?.Value ?? 1, driveline.DrivingTyres!.RollingCircumference!.Value);
-        var reading = Reads(driveline, meter);
         var error = reading.OdometerError;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
             $"At a true {AtRound((v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound((v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(Allowed)}. "
-                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{InLow(driveline, drive, reading)}",
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{Found(driveline)}{InLow(driveline, drive, reading)}",
             Limit)
         {
-            Cures = [.. Gears(drive, axle, transfer, tyre, wanted)],
-            Windows = [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / drive.Correction, Lawful)],
+            Cures = [.. Gears(drive, reading)],
+            Windows = [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / (drive?.Correction ?? 1), Lawful)],
         });
     }
 
@@ -72,15 +76,17 @@ public sealed class SpeedometerCheck : ICheck
         return Said.Between(kmh.ToBase(law.Low), kmh.ToBase(law.High), unit, 0);
     }
 
+    private static string Found(Driveline driveline) => Driven(driveline) is { } driven ? $" So found by the {driven.Says}." : "";
+
     // What is driven before the axle turns faster in its low, and a wheel does not.
-    private static Sentence InLow(Driveline driveline, SpeedometerDrive drive, Reading reading)
-        => drive.Pickup != Pickup.Wheel && driveline.DrivingAxle?.LowStep is { } step
+    private static Sentence InLow(Driveline driveline, SpeedometerDrive? drive, Reading reading)
+        => drive is { Pickup: not Pickup.Wheel } && driveline.DrivingAxle?.LowStep is { } step
             ? Said.As($" In the axle's low it shows {AtRound((v, unit) => Said.Number(reading.Shown(v) * step.Value, unit, 0))} there.")
             : "";
 
-    private static IEnumerable<string> Gears(SpeedometerDrive drive, Measured axle, Measured transfer, Measured tyre, Measured wanted)
-        => drive.DrivenTeeth is null ? []
-            : DrivenGear.Within(DrivenGear.Exactly(drive, axle, transfer, tyre, wanted), Lawful)
+    private static IEnumerable<string> Gears(SpeedometerDrive? drive, Reading reading)
+        => drive?.DrivenTeeth is not { } teeth ? []
+            : DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful)
                 .Take(MostGears)
                 .Select(gear => $"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high");
 

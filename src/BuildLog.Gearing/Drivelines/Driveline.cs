@@ -34,6 +34,9 @@ public sealed record Driveline
 
     public Speedometer? Speedometer { get; init; }
 
+    /// <summary>The latest measured distance over which the odometer was watched; null where there was none.</summary>
+    public DrivenDistance? Driven { get; init; }
+
     /// <summary>Numbers of these parts that were measured more than once.</summary>
     public IReadOnlyList<MeasuredAgain> MeasuredAgain { get; init; } = [];
 

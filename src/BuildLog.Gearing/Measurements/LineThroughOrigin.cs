@@ -9,10 +9,18 @@ namespace BuildLog.Gearing.Measurements;
 /// R = √(χ²/(n−1)); where R &gt; 1 the slope gets one more input, u_internal·√(R²−1) with n−1 degrees of freedom, so that u = u_internal·R.
 /// Points without any stated error weigh alike and scatter gives all of u.
 /// </para>
-/// <para>Needs at least one point with x ≠ 0. Source: weighted least squares, e.g. NIST StRD NoInt1; JCGM GUM-5 example 9.</para>
+/// <para>
+/// Two points have no scatter to speak of. But where they lie further apart than four standard errors, one of them is wrong and nobody knows which:
+/// either slope is as likely, b gets an input of standard uncertainty √(((b₁−b)² + (b₂−b)²)/2), and the 95 % interval holds both.
+/// </para>
+/// <para>Needs at least one point with x ≠ 0. Source: weighted least squares, e.g. NIST StRD NoInt1; JCGM GUM-5 example 9; of two, the standard deviation of a
+/// two-point distribution, JCGM 100:2008, 4.3.</para>
 /// </remarks>
 public sealed class LineThroughOrigin
 {
+    /// <summary>Beyond so many standard errors a reading is no accident: it is a suspect.</summary>
+    internal const double Excluding = 4;
+
     private LineThroughOrigin(Measured slope, double birgeRatio) => (Slope, BirgeRatio) = (slope, birgeRatio);
 
     public Measured Slope { get; }
@@ -45,11 +53,24 @@ public sealed class LineThroughOrigin
         var chiSquared = points.Zip(weights, (point, w) => w * Math.Pow(point.Y.Value - (slope * point.X.Value), 2)).Sum();
         var stated = result.StandardUncertainty;
         var ratio = n < 2 || stated == 0 ? double.NaN : Math.Sqrt(chiSquared / (n - 1));
-        if (n < 3) return new(result, ratio);
+        if (n == 2) return new(result + EitherOf(points, slope, evidence), ratio);
+        if (n < 2) return new(result, ratio);
 
         var scatter = stated == 0 ? Math.Sqrt(chiSquared / (n - 1) / sxx) : stated * Math.Sqrt(Math.Max(0, (ratio * ratio) - 1));
         if (scatter > 0) result += Measured.From(0, new Input("scatter of the repeats", scatter, evidence, n - 1));
         return new(result, ratio);
+    }
+
+    // A point at x = 0 has no slope of its own. What the two share is not taken off: two readings may still round apart.
+    private static Measured EitherOf(IReadOnlyList<(Measured X, Measured Y)> points, double slope, Evidence evidence)
+    {
+        if (points.Any(point => point.X.Value == 0)) return 0;
+        var (one, other) = (points[0].Y / points[0].X, points[1].Y / points[1].X);
+        var apart = Math.Abs(one.Value - other.Value);
+        if (apart <= Excluding * double.Hypot(one.StandardUncertainty, other.StandardUncertainty)) return 0;
+
+        var either = double.Hypot(one.Value - slope, other.Value - slope) / Math.Sqrt(2);
+        return Measured.From(0, new Input("two readings that exclude each other", either, evidence));
     }
 
     private static double Unweighted(IReadOnlyList<(Measured X, Measured Y)> points) => Slant(points, [.. points.Select(_ => 1.0)]);

@@ -9,7 +9,8 @@ namespace BuildLog.Gearing.Propshafts;
 /// <para>n_c first bending critical speed, rev/s; D, d outer and inner diameter, m; L between joint centres, m; k = 1991.8 m/s for steel.</para>
 /// <para>
 /// k is the trade's 4.705·10⁶ rev/min · in. A hinged beam of steel, (π/8)·√(E/ρ), gives 1.3 % more, and aluminium is within 2 % of steel: the margin
-/// of the working share, <see cref="WorkingShare"/>, is far wider. Uncertainty: twice that of the length, through <see cref="Measured"/>.
+/// of the working share, <see cref="WorkingShare"/>, is far wider. Uncertainty: twice that of the length. The limits of the
+/// working share were made for this k, so beside them it is exact; <see cref="Alone"/> has it ± 2 %, rectangular, as far as beam and metals lie apart.
 /// </para>
 /// <para>
 /// Not for: dents, soft centre bearings, heavy slip stubs and long yokes, which all lower it; tapered or composite tubes.
@@ -21,12 +22,18 @@ public static class CriticalSpeed
     /// <summary>m/s; 4.705·10⁶ rev/min · in.</summary>
     internal const double SteelTube = 4.705e6 / 60 * 0.0254;
 
+    private static readonly Measured Constant = Measured.From(
+        1, Input.Rectangular("constant of the tube's metal", 0.02, new Evidence("tube constant", _ => "ask the shaft's maker for its critical speed")));
+
     /// <summary>Revolutions per second.</summary>
     public static Measured Of(Tube tube)
     {
         var squares = (tube.Outer * tube.Outer) + (tube.Inner * tube.Inner);
         return SteelTube * squares.SquareRoot() / (tube.Length * tube.Length);
     }
+
+    /// <summary>The same as it may be told by itself, revolutions per second: with the uncertainty of k.</summary>
+    public static Measured Alone(Tube tube) => Of(tube) * Constant;
 
     /// <summary>The piece that whips first.</summary>
     public static Tube Weakest(IEnumerable<Tube> pieces) => pieces.MinBy(piece => Of(piece).Value) ?? throw new ArgumentException("A shaft has pieces.", nameof(pieces));

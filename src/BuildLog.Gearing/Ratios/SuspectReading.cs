@@ -14,8 +14,6 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public sealed record SuspectReading(int Index, int HalfTurns, string Says)
 {
-    private const double Limit = 4;
-
     internal static IReadOnlyList<SuspectReading> Among(IReadOnlyList<TurnReading> readings, IReadOnlyList<TurnCount.Point> points)
     {
         var left = Enumerable.Range(0, points.Count).ToList();
@@ -56,14 +54,14 @@ public sealed record SuspectReading(int Index, int HalfTurns, string Says)
 
         public double Errors => Error > 0 ? Math.Abs(Turns) / Error : Math.Abs(Turns) < Negligible ? 0 : double.PositiveInfinity;
 
-        public bool IsSlip => Errors > Limit;
+        public bool IsSlip => Errors > LineThroughOrigin.Excluding;
     }
 
     private static SuspectReading Name(int k, List<int> among, IReadOnlyList<TurnReading> readings, IReadOnlyList<TurnCount.Point> points)
     {
         var (turns, error) = Misfit(k, among, points);
         var halves = (int)Math.Clamp(Math.Round(turns * 2), -1000, 1000);
-        var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= Limit * error;
+        var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= LineThroughOrigin.Excluding * error;
         return new(k, explained ? halves : 0, explained
             ? $"{InWords(Math.Abs(halves), readings[k].Ends.Driving)} {(halves > 0 ? "too many" : "short")}"
             : FormattableString.Invariant($"{Math.Abs(turns):0.##} {readings[k].Ends.Driving} turns off, which no half or whole turn explains ({readings[k].Text})"));

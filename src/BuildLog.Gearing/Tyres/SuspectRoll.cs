@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Tyres;
@@ -12,12 +13,10 @@ namespace BuildLog.Gearing.Tyres;
 /// </remarks>
 public sealed record SuspectRoll(int Index, string Says)
 {
-    private const double Limit = 4;
-
     public static IReadOnlyList<SuspectRoll> Among(RollOut roll)
     {
         if (roll.Readings.Count < 2) return [];
-        var misfits = Enumerable.Range(0, roll.Readings.Count).Select(k => Misfit(roll, k)).Where(misfit => misfit.Errors > Limit).ToList();
+        var misfits = Enumerable.Range(0, roll.Readings.Count).Select(k => Misfit(roll, k)).Where(misfit => misfit.Errors > LineThroughOrigin.Excluding).ToList();
         if (roll.Readings.Count == 2) return misfits.ConvertAll(misfit => misfit.Named);
         return misfits.Count == 0 ? [] : [misfits.MaxBy(misfit => misfit.Errors)!.Named];
     }
@@ -30,7 +29,7 @@ public sealed record SuspectRoll(int Index, string Says)
             ((Math.Pow(roll.How.Tape, 2) + Math.Pow(roll.How.Align * others.Value, 2)) / 3) + Math.Pow(mark.Turns * others.StandardUncertainty, 2));
         var off = mark.Distance - (others.Value * mark.Turns);
         var turns = Math.Round(off / others.Value);
-        var slip = turns != 0 && Math.Abs(off - (turns * others.Value)) <= Limit * error;
+        var slip = turns != 0 && Math.Abs(off - (turns * others.Value)) <= LineThroughOrigin.Excluding * error;
         return new(Math.Abs(off) / error, new(k, slip ? Miscounted(turns) : Misread(off, error)));
     }
 

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Measurements;
 
 namespace BuildLog.Tui.Commands;
 
@@ -41,14 +42,15 @@ internal sealed record AxleAnswer(
                 yield return $"A two-speed axle's step is usually {TwoSpeedAxle.UsualStep.InWords(Units.One)} (from memory): was the same wheel held both times?";
         }
 
-        foreach (var line in CountWords.Suspects(Count)) yield return line;
-        if (Method == "turns")
+        if (Count is not null)
         {
+            foreach (var line in TurnCountWords.Doubts(Count)) yield return line;
             foreach (var line in CountWords.Candidates(Candidates, NotListed)) yield return line;
+            foreach (var line in TurnCountWords.WhyNotTheNearest(Candidates, DiffRatio)) yield return line;
         }
 
         if (Tag is not null)
             yield return $"The tag's {Tag.Text} {(Tag.Agrees(DiffRatio) ? "agrees with" : "does not agree with")} what was {(Method == "teeth" ? "counted on the gears" : "counted")}.";
-        if (CountWords.TurnsToSettle(Count, Candidates) is { } advice) yield return advice;
+        foreach (var line in TurnCountWords.Settling(Count, Candidates)) yield return line;
     }
 }

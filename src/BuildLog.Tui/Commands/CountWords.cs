@@ -51,13 +51,6 @@ internal static class CountWords
             ? new JsonObject { ["between"] = new JsonArray(candidates[0].Name, candidates[1].Name), ["wheelTurns"] = turns, ["readTo"] = count!.How.ReadTo }
             : null;
 
-    public static IEnumerable<string> Suspects(TurnCount? count)
-    {
-        foreach (var suspect in count?.Suspects ?? [])
-            yield return $"Suspect: count {suspect.Index + 1} ({count!.Readings[suspect.Index].Text}): {suspect.Says}.";
-        if (count?.NeedsThirdCount == true) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
-    }
-
     public static IEnumerable<string> Candidates(IReadOnlyList<RatioCandidate> candidates, double notListed)
     {
         yield return "It may be:";
@@ -65,11 +58,6 @@ internal static class CountWords
             yield return $"  {candidate.Name,-8}{Rounded.Fixed(candidate.Ratio, 3),8}  {Percent(candidate.Probability)}{(candidate.IsListed ? "  listed" : "")}";
         yield return $"  {"none of these",-16}  {Percent(notListed)}";
     }
-
-    public static string? TurnsToSettle(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
-        => count?.TurnsToSettle(candidates) is { } turns
-            ? $"To tell {candidates[0].Name} from {candidates[1].Name}: {Counts(1)} over {turns} {count!.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn."
-            : null;
 
     public static string Counts(int n) => n == 1 ? "one count" : FormattableString.Invariant($"{n} counts");
 

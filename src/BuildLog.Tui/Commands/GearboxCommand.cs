@@ -3,6 +3,7 @@ using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Measurements;
 
 namespace BuildLog.Tui.Commands;
 
@@ -102,13 +103,13 @@ internal sealed class GearboxCommand : Command
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)
     {
         yield return $"Gear ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), from {CountWords.Counts(count.Readings.Count)}.";
-        foreach (var line in CountWords.Suspects(count)) yield return line;
+        foreach (var line in TurnCountWords.Doubts(count)) yield return line;
         if (candidates.Ranked.Count > 0)
         {
             foreach (var line in CountWords.Candidates(candidates.Ranked, candidates.NotListedProbability)) yield return line;
         }
 
         if (quoted is not null) yield return $"The quoted {quoted.Text} {(quoted.Agrees(count.Ratio) ? "agrees with" : "does not agree with")} what was counted.";
-        if (CountWords.TurnsToSettle(count, candidates.Ranked) is { } advice) yield return advice;
+        foreach (var line in TurnCountWords.Settling(count, candidates.Ranked)) yield return line;
     }
 }

@@ -5,6 +5,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Measurements;
 
 namespace BuildLog.Tui.Commands;
 
@@ -83,6 +84,7 @@ internal sealed class RollOutCommand : Command
     private static IEnumerable<string> ToText(RollOut result, UnitSystem units)
     {
         yield return $"Rolled {Rounded.WithInterval(result.Measured, units.Length)} a turn (95 %).";
+        foreach (var line in RollOutWords.Doubts(result)) yield return line;
         if (result.FreeDiameter is { } diameter)
         {
             yield return $"That is a free diameter of {Rounded.Value(diameter, units.Length)}.";

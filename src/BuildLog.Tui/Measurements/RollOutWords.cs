@@ -10,10 +10,11 @@ public static class RollOutWords
     public static IReadOnlyList<string> Live(RollOut roll, UnitSystem units) => [.. Circumference(roll, units), .. Doubts(roll)];
 
     /// <summary>Which marks look wrong.</summary>
-    private static IEnumerable<string> Doubts(RollOut roll)
+    internal static IEnumerable<string> Doubts(RollOut roll)
     {
-        foreach (var suspect in SuspectRoll.Among(roll)) yield return $"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
-        if (roll.Readings.Count == 2 && SuspectRoll.Among(roll).Count > 0) yield return "The two marks disagree: roll to a third, then it shows which of them is wrong.";
+        var suspects = SuspectRoll.Among(roll);
+        foreach (var suspect in suspects) yield return $"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
+        if (roll.Readings.Count == 2 && suspects.Count > 0) yield return "The two marks disagree: roll to a third, then it shows which of them is wrong.";
     }
 
     private static IReadOnlyList<string> Circumference(RollOut roll, UnitSystem units)

@@ -15,7 +15,7 @@ public static class TurnCountWords
         [
             $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). {MayBe(candidates)}",
             .. Doubts(count),
-            .. Settling(count, candidates).Take(1),
+            .. Settling(count, candidates.Ranked),
         ];
     }
 
@@ -27,8 +27,9 @@ public static class TurnCountWords
         [
             .. candidates.Ranked.Take(4).Select(candidate => $"May be {InWords(candidate)}{(candidate.IsListed ? ", a ratio that is sold" : "")}."),
             $"None of these: {Percent(candidates.NotListedProbability)}.",
+            .. WhyNotTheNearest(candidates.Ranked, diffRatio),
             .. Doubts(count),
-            .. Settling(count, candidates),
+            .. Settling(count, candidates.Ranked),
         ];
     }
 
@@ -39,15 +40,25 @@ public static class TurnCountWords
         if (count.NeedsThirdCount) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
     }
 
-    private static IEnumerable<string> Settling(TurnCount count, RatioCandidates candidates)
+    /// <summary>Nothing where a third count is what settles it, or no two ratios are left to tell.</summary>
+    internal static IEnumerable<string> Settling(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)
     {
-        if (count.TurnsToSettle(candidates.Ranked) is not { } turns) yield break;
+        if (count is null or { NeedsThirdCount: true } || count.TurnsToSettle(candidates) is not { } turns) yield break;
 
-        var pair = $"{candidates.Ranked[0].Name} from {candidates.Ranked[1].Name}";
+        var pair = $"{candidates[0].Name} from {candidates[1].Name}";
         var counted = count.Readings.Max(reading => reading.WheelSum) / (count.Readings[0].Turned == Wheels.OneHeld ? 1 : 2);
         yield return turns > counted
-            ? FormattableString.Invariant($"To tell {pair}: one count over {turns} wheel turns.")
-            : FormattableString.Invariant($"{Rounded.Exact(counted)} wheel turns are enough to tell {pair}; what disagrees is the counts. Count once more.");
+            ? FormattableString.Invariant($"To tell {pair}: one count over {turns} {count.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn.")
+            : FormattableString.Invariant($"{Rounded.Exact(counted)} {count.Ends.Driven} turns are enough to tell {pair}; what disagrees is the counts. Count once more.");
+    }
+
+    /// <summary>That a pair fits the count better than the likeliest, which is believed more because it is sold.</summary>
+    internal static IEnumerable<string> WhyNotTheNearest(IReadOnlyList<RatioCandidate> candidates, Measured diffRatio)
+    {
+        if (candidates is not [{ IsListed: true, Probability: >= 0.5 } likeliest, ..]) yield break;
+        var nearest = candidates.MinBy(candidate => Math.Abs(candidate.Ratio - diffRatio.Value))!;
+        if (nearest.IsListed) yield break;
+        yield return $"{nearest.Name} lies nearer the count, but {likeliest.Name} is sold: seven axles in ten are taken to have a ratio that is sold.";
     }
 
     private static string MayBe(RatioCandidates candidates) => candidates.Ranked.Count == 0

@@ -26,7 +26,7 @@ internal static class PropshaftsOfVehicle
             Length = piece.Length is { } length ? Rounded.WithInterval(length.Value, Units.Millimetre) : null,
             JointAngles = shaft.Shaft.Joints is { } joints ? $"{Angle(joints[k])} and {Angle(joints[k + 1])}" : null,
             Yokes = piece.Yokes is { } yokes ? InWords(yokes) : null,
-            CriticalSpeed = piece.Tube is { } tube ? Rounded.WithInterval(CriticalSpeed.Of(tube), Units.RevolutionPerMinute) : null,
+            CriticalSpeed = piece.Tube is { } tube ? Rounded.WithInterval(CriticalSpeed.Alone(tube), Units.RevolutionPerMinute) : null,
             FastestTurn = fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}",
         };
     }

@@ -5,6 +5,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.Speedometers;
 using Xunit;
 
 namespace BuildLog.Data.Tests.Drivelines;
@@ -155,6 +156,24 @@ public sealed class EvidenceOfANumber : IDisposable
     [InlineData("6' 8 1/2\"", 0.0127)]
     public void A_stated_length_is_as_sure_as_its_last_digit(string text, double lastDigit)
         => Assert.Equal(lastDigit, QuotedLength.LastDigit(text, Gearing.Quantities.Units.Metre), 1e-12);
+
+    // 10.4 km over 10.0 km: with these tyres, until they are changed.
+    [Fact]
+    public void A_measured_distance_speaks_of_the_parts_it_was_driven_with()
+    {
+        var (meter, axle) = (test.Shop.Add(new SpeedometerComponent { Name = "head" }), test.Axle("a", "3.90"));
+        Fit(meter, Position.Speedometer);
+        Fit(axle, Position.RearAxle);
+        test.Shop.Add(new SpeedometerRunSession(vehicle) { Date = Day, Readings = ["10 km: 10.4 km"] });
+        Assert.Equal(1.04, Driven(Day)!.Share.Value.Value, 1e-12);
+        Assert.Null(Driven(Day.AddDays(-1)));
+
+        _ = test.Shop.Fit(test.Axle("b", "4.10"), vehicle, Position.RearAxle, Day.AddDays(7));
+        Assert.Equal(1.04, Driven(Day.AddDays(6))!.Share.Value.Value, 1e-12);
+        Assert.Null(Driven(Day.AddDays(7)));
+    }
+
+    private DrivenDistance? Driven(DateOnly day) => test.Shop.DrivelineOn(vehicle, day).Driveline.Driven;
 
     private NumberKnown Ratio => Number(Position.RearAxle, "ratio");
 

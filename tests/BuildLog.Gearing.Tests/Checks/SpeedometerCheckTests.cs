@@ -68,6 +68,39 @@ public sealed class SpeedometerCheckTests
     [Fact]
     public void A_vehicle_without_one_says_nothing() => Assert.Empty(new SpeedometerCheck().Look(InventedCar.Plain, OwnersGoals.None));
 
+    // 10.4 km over 10.0 km: the finding no longer asks for gears or teeth, and a driven gear is named from the one that is in: 20 · 1.04 = 20.8.
+    [Fact]
+    public void A_measured_distance_is_enough()
+    {
+        var finding = Find(DrivenWith(new Driveline { Speedometer = new("head", Drive: SpeedometerDrive.Gears(8, 20)) }, 1.04));
+
+        Assert.Equal(Verdict.Fits, finding.Verdict);
+        Assert.Equal("At a true 100 km/h the speedometer shows 104 km/h; wanted 100 to 114 km/h. The odometer runs 4.0 % ahead. So found by the run.", finding.Says);
+        Assert.Equal(Verdict.Fits, Find(DrivenWith(new Driveline { Speedometer = new("head") }, 1.04)).Verdict);
+    }
+
+    // Made to read 1.5 % high by its gears, found 5 % low: the road is believed.
+    [Fact]
+    public void A_measured_distance_counts_before_gears_and_tyres()
+    {
+        var car = DrivenWith(InventedCar.Plain with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(8, 26)) }, 0.95);
+
+        Assert.Equal(Verdict.Clash, Find(car).Verdict);
+        Assert.Contains(new MeasuredTwiceCheck().Look(car, OwnersGoals.None), finding => finding.Says.Contains("share of the true distance", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_distance_driven_with_another_axle_or_other_tyres_says_nothing()
+    {
+        var car = DrivenWith(InventedCar.Plain with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(8, 26)) }, 0.95);
+
+        Assert.Equal(Verdict.Fits, Find(car with { Tyres = InventedCar.Rolling(2.01) }).Verdict);
+        Assert.Equal(Verdict.Fits, Find(car with { RearAxle = car.RearAxle! with { Ratio = InventedCar.Exactly(4.11) } }).Verdict);
+        Assert.Equal(Verdict.Clash, Find(car with { Engine = null }).Verdict);
+    }
+
+    private static Driveline DrivenWith(Driveline car, double share) => car with { Driven = new(new(InventedCar.Of(share, 0.001, "run", _ => "drive further"), Source.Measured, "run"), car) };
+
     private static Known Dial => InventedShaft.Known(1000 / 1609.344);
 
     private static Finding Find(int teeth, Driveline? car = null) => Find((car ?? InventedCar.Plain) with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(8, teeth)) });

@@ -87,11 +87,33 @@ public sealed class LineThroughOriginTests
     [Fact]
     public void Two_points_are_too_few_to_speak_of_scatter()
     {
-        var line = LineThroughOrigin.Fit([Point(1, 1, 0.1), Point(1, 3, 0.1)], Bench);
+        var line = LineThroughOrigin.Fit([Point(1, 1, 0.1), Point(1, 1.5, 0.1)], Bench);
 
         Assert.Equal(0.1 / Math.Sqrt(2), line.Slope.StandardUncertainty, 1e-12);
-        Assert.Equal(Math.Sqrt(200), line.BirgeRatio, 1e-9);
+        Assert.Equal(Math.Sqrt(12.5), line.BirgeRatio, 1e-9);
     }
+
+    // By hand: 1 or 3, either as likely: mean 2, standard deviation 1, beside the stated 0.1/√2. Nothing says how many more would scatter so: ν = ∞.
+    [Fact]
+    public void Two_points_that_exclude_each_other_leave_room_for_both()
+    {
+        var slope = LineThroughOrigin.Fit([Point(1, 1, 0.1), Point(1, 3, 0.1)], Bench).Slope;
+
+        Assert.Equal(Math.Sqrt(1 + 0.005), slope.StandardUncertainty, 1e-12);
+        Assert.Equal(double.PositiveInfinity, slope.DegreesOfFreedom);
+        Assert.True(slope.Interval95.Contains(1) && slope.Interval95.Contains(3));
+    }
+
+    [Fact]
+    public void Whatever_two_points_say_the_interval_holds_both_or_they_may_both_be_right()
+        => Gen.Select(Gen.Double[1, 40], Gen.Double[1, 40], Gen.Double[2, 9], Gen.Double[2, 9], Gen.Double[0.01, 1], Gen.Double[0.01, 1])
+            .Sample((x1, x2, b1, b2, error1, error2) =>
+            {
+                var slope = LineThroughOrigin.Fit([Point(x1, x1 * b1, error1), Point(x2, x2 * b2, error2)], Bench).Slope;
+
+                var bothRight = Math.Abs(b1 - b2) <= 4 * double.Hypot(error1 / x1, error2 / x2) + 1e-9;
+                Assert.True(bothRight || (slope.Interval95.Contains(b1) && slope.Interval95.Contains(b2)));
+            });
 
     [Fact]
     public void Without_a_point_away_from_the_origin_there_is_no_line()

@@ -44,6 +44,11 @@ public sealed class CriticalSpeedTests
     public void The_length_counts_twice_in_the_uncertainty()
         => Assert.Equal(0.01, CriticalSpeed.Of(new(0.0762, 0.0021, InventedCar.Of(1.5, 0.0075))).RelativeUncertainty, 1e-12);
 
+    // 2 %/√3 of the constant beside an exact tube.
+    [Fact]
+    public void Told_alone_it_is_no_better_than_its_constant()
+        => Assert.Equal(0.02 / Math.Sqrt(3), CriticalSpeed.Alone(new(0.0762, 0.0021, 1.5)).RelativeUncertainty, 1e-12);
+
     [Fact]
     public void The_longest_and_the_thinnest_tube_for_a_speed_have_that_speed()
         => Gen.Select(Gen.Double[0.05, 0.1], Gen.Double[0.001, 0.003], Gen.Double[0.8, 1.5], Gen.Double[40, 200]).Sample((outer, wall, length, wanted) =>
