@@ -48,6 +48,9 @@ public sealed partial class Shop : IDisposable
     /// <summary>All parts by kind and name, with where they are now.</summary>
     public IReadOnlyList<PartPlace> Parts() => store.Look(PartPlaces.Now);
 
+    /// <summary>Of each part that was fitted once and lies on the shelf now, the fitment it came off last, which says why.</summary>
+    public IReadOnlyList<Fitment> LastOfLooseParts() => store.Look(FitmentReader.LastOfLooseParts);
+
     /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
     public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Look(record => VehicleHistory.OnOneDay(record, vehicle, day));
 

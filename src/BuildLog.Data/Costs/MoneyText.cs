@@ -39,6 +39,10 @@ public static partial class MoneyText
         return Minor(parts.Groups["number"].Value, currency, typed).Then<Money>(minor => Money.Of(parts.Groups["minus"].Success ? -minor : minor, currency));
     }
 
+    /// <summary>The same of what something may cost, costs or has cost: never less than nothing.</summary>
+    public static Parsed<Money> ReadPrice(string text, Currency ifNone)
+        => Read(text, ifNone).Then<Money>(money => money.Minor >= 0 ? money : new Refusal("money", $"{Shown.Quoted(text.Trim())}: a price is zero or more.", "180 EUR"));
+
     private static Parsed<long> Minor(string number, Currency currency, string typed)
     {
         var digits = Spaces().Replace(number, "");

@@ -51,7 +51,7 @@ internal static class OpeningCheck
         if (Directory.Exists(folder)) return;
 
         if (!isDefault)
-            throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first, or name another file with --database.");
+            throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another file with --database.");
         OwnerOnly.CreateFolder(folder);
     }
 

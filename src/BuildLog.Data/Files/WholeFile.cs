@@ -22,7 +22,7 @@ public sealed class WholeFile
         if (Directory.Exists(file)) throw new RecordException(Fault.Folder, $"{file} is a folder. Name the file in it, such as {System.IO.Path.Combine(file, example)}.");
 
         var folder = System.IO.Path.GetDirectoryName(file);
-        if (!Directory.Exists(folder)) throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first, or name another place.");
+        if (!Directory.Exists(folder)) throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another place.");
         if (File.Exists(file) && !overwrite) throw new RecordException(Fault.Exists, $"{file} is there already. Name another file, or replace it with --overwrite.");
         return new(file);
     }

@@ -20,6 +20,13 @@ internal static class FitmentReader
 
     private const string Standing = """SELECT * FROM "Fitments" WHERE "ToDate" IS NULL""";
 
+    private const string LastOfTheLoose =
+        """
+        SELECT * FROM "Fitments" AS "Last" WHERE NOT EXISTS (
+            SELECT 1 FROM "Fitments" AS "Later" WHERE "Later"."ComponentId" = "Last"."ComponentId"
+                AND ("Later"."ToDate" IS NULL OR ("Later"."ToDate", "Later"."ToOrder") > ("Last"."ToDate", "Last"."ToOrder")))
+        """;
+
     /// <summary>From the first to the last.</summary>
     public static IReadOnlyList<Fitment> Of(Snapshot record, long vehicleId) => Joined(record, record.Rows.Read(OfVehicle, From, ("$vehicle", vehicleId)));
 
@@ -32,6 +39,9 @@ internal static class FitmentReader
 
     /// <summary>Those that hold now, on whichever vehicle.</summary>
     public static IReadOnlyList<Fitment> Now(Snapshot record) => Joined(record, record.Rows.Read(Standing, From));
+
+    /// <summary>Of each part that was fitted once and is not now, the fitment it came off last.</summary>
+    public static IReadOnlyList<Fitment> LastOfLooseParts(Snapshot record) => Joined(record, record.Rows.Read(LastOfTheLoose, From));
 
     private static IReadOnlyList<Fitment> Joined(Snapshot record, List<Fitment> fitments)
     {

@@ -1,7 +1,9 @@
+using BuildLog.Data.Components;
 using BuildLog.Data.Donors;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data;
 
@@ -11,6 +13,24 @@ public sealed partial class Shop
     /// <summary>What is hunted for a vehicle, then what was found and what was dropped; each by its deadline.</summary>
     public IReadOnlyList<WantedPart> Wanted(Vehicle vehicle) => store.Read(db => db.Set<WantedPart>().Where(wanted => wanted.VehicleId == vehicle.Id).AsEnumerable()
         .OrderBy(wanted => wanted.State).ThenBy(wanted => wanted.Deadline ?? DateOnly.MaxValue).ThenBy(wanted => wanted.Id).ToList());
+
+    /// <summary>Ends a hunt with what was bought: the part joins the record with its cost, in one change.</summary>
+    /// <returns>The part as it is stored; null where none was bought.</returns>
+    /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
+    public Component? Buy(WantedPart wanted, Purchase bought)
+    {
+        var fresh = bought.Part is { Id: 0 } part ? part : null;
+        try
+        {
+            return store.Write(db => Buying.Buy(db, wanted, bought));
+        }
+        catch when (fresh is not null)
+        {
+            // It is not stored, whatever number it had.
+            fresh.Id = 0;
+            throw;
+        }
+    }
 
     /// <summary>What was offered for a wanted part, the latest first.</summary>
     public IReadOnlyList<Offer> Offers(WantedPart wanted)

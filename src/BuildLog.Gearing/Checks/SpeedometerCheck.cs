@@ -19,7 +19,8 @@ public sealed class SpeedometerCheck : ICheck
     /// <summary>Gears named as a cure, the truest first.</summary>
     private const int MostGears = 3;
 
-    private static readonly Window Lawful = SpeedometerLaw.Share();
+    /// <summary>What it may show, as a share of the truth.</summary>
+    internal static readonly Window Lawful = SpeedometerLaw.Share();
 
     public string Id => "speedometer";
 

@@ -25,11 +25,23 @@ public sealed record Price(long Minor, string Currency);
 public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     where T : class
 {
+    // Less than any number of parts adds up to.
+    private const double NotFree = 1.0 / 1024;
+
     /// <summary>Null where nobody has named one.</summary>
     public Price? Price { get; init; }
 
     /// <summary>The vehicle it would have to come off; null for none.</summary>
     public string? FittedTo { get; init; }
+
+    /// <summary>What the record says of it that has to be known first, such as why it came off; null for nothing.</summary>
+    public string? Told { get; init; }
+
+    /// <summary>It was taken off or noted as damaged, or it is somebody else's: nobody just bolts it on.</summary>
+    public bool IsDoubtful { get; init; }
+
+    /// <summary>Why it is not worth combining, in the words of a count such as <c>not made for a rim of 6 in</c>; null where it is.</summary>
+    public string? Barred { get; init; }
 
     /// <summary>It is in place already: no change and no cost.</summary>
     public bool IsInPlace { get; init; }
@@ -44,5 +56,9 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
         _ => double.PositiveInfinity,
     };
 
-    internal int Changes => IsInPlace ? 0 : 1;
+    /// <summary>Nothing has to come off another vehicle, be mended or be asked for first.</summary>
+    public bool IsFree => FittedTo is null && !IsDoubtful;
+
+    /// <summary>One part, and a little more where it is not free: so of two that do the same the free one is better, and is never thrown out for the other.</summary>
+    internal double Changes => IsInPlace ? 0 : IsFree ? 1 : 1 + NotFree;
 }

@@ -4,11 +4,11 @@ using BuildLog.Gearing.Goals;
 
 namespace BuildLog.Gearing.Options;
 
-/// <summary>One goal for one gearbox, overdrive and axle: engine turns a second for each tyre turn a metre.</summary>
-/// <param name="Pace">v · i, rev/s times metres.</param>
+/// <summary>One goal for one gearbox, overdrive and axle: engine turns a second for each tyre turn a metre; or what a speedometer shows for each.</summary>
+/// <param name="Pace">v · i, rev/s times metres; of a speedometer its share of the truth times metres.</param>
 /// <param name="Spread">Its relative variance.</param>
 /// <param name="Wanted">Engine speeds that will do.</param>
-/// <param name="Target">The engine speed that distance is counted from.</param>
+/// <param name="Target">The engine speed that distance is counted from; infinite where there is no distance.</param>
 /// <param name="Below">One where an engine speed below the target is a distance too, else zero.</param>
 internal readonly record struct CruiseTerm(double Pace, double Spread, Window Wanted, double Target, double Below);
 

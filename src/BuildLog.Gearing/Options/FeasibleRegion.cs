@@ -22,11 +22,11 @@ public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<d
     public static FeasibleRegion Of(Driveline driveline, OwnersGoals goals, Window axles, Window tyres, int rows, int columns)
     {
         var (ratios, lengths) = (Steps(axles, rows), Steps(tyres, columns));
-        return new(ratios, lengths, [.. ratios.Select(ratio => lengths.Select(length => Cell(driveline, goals, ratio, length)).ToList())]);
+        return new(ratios, lengths, [.. ratios.Select(ratio => lengths.Select(length => At(driveline, goals, ratio, length)).ToList())]);
     }
 
-    // An axle of counted teeth, and tyres all round known as well as those on the driving axle.
-    private static Verdict Cell(Driveline driveline, OwnersGoals goals, double ratio, double length)
+    /// <summary>The worst verdict of one pair: an axle of counted teeth, and tyres all round known as well as those on the driving axle.</summary>
+    public static Verdict At(Driveline driveline, OwnersGoals goals, double ratio, double length)
     {
         var tyres = driveline.DrivingTyres ?? new("tyres", null, null);
         var rolling = tyres.RollingCircumference is { } fitted ? fitted.Value * (length / fitted.Value.Value) : length;
@@ -35,8 +35,13 @@ public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<d
             (driveline.DrivingAxle ?? new("axle", null)) with { Ratio = new(ratio, Source.TeethCounted) },
             tyres with { RollingCircumference = new(rolling, Source.Measured), FrontPair = null });
         return Asked.SelectMany(check => check.Look(whole, goals)).Where(finding => finding is { Verdict: not Verdict.Open, LimitIsVerified: true })
-            .Select(finding => finding.Verdict).DefaultIfEmpty(Verdict.Open).Min();
+            .Select(finding => finding.Verdict).Concat(OfTyre(driveline, goals, length)).DefaultIfEmpty(Verdict.Open).Min();
     }
+
+    // A circumference has no marking; what the limit of diameter leaves of it says whether such a tyre can stand there.
+    private static IEnumerable<Verdict> OfTyre(Driveline driveline, OwnersGoals goals, double length)
+        => SoughtWindows.Circumference(driveline, goals) is not { } limit ? []
+            : [!limit.Window.Contains(length) ? Verdict.Clash : limit.SureWindow?.Contains(length) == true ? Verdict.Fits : Verdict.Watch];
 
     private static List<double> Steps(Window range, int count)
         => [.. Enumerable.Range(0, count).Select(k => range.Low + (k * (range.High - range.Low) / (count - 1)))];

@@ -1,6 +1,8 @@
 using System.Globalization;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tyres;
 
@@ -9,12 +11,13 @@ namespace BuildLog.Gearing.Options;
 /// <summary>What is merely sold somewhere: ratios that are listed, in the axle that is fitted, gearboxes, overdrive units, and tyre sizes on the wheels that are fitted.</summary>
 /// <remarks>
 /// Axle ratios: <see cref="ListedRatios"/>. Gearboxes: <see cref="ListedGears"/>. Overdrive ratios: those that units are commonly sold with, from memory; a listed
-/// part is a candidate and decides no finding. Sizes: metric ones, and flotation ones (<see cref="ListedFlotations"/>), of the fitted rim's diameter that suit its
-/// width, within a quarter of the tyre that is fitted; the owner's limits sort them further.
+/// part is a candidate and decides no finding. Sizes: metric ones, and flotation ones (<see cref="ListedFlotations"/>), of the fitted rim's diameter. Those that do not
+/// suit the rim's width, or lie too far from the tyre that is fitted where the owner sets no limit, are barred and say why.
 /// </remarks>
 public static class ListedParts
 {
-    private const double FurthestFromFitted = 0.25;
+    // What a body, its arches and its speedometer take without another thought; common practice, no source. Whoever wants more sets a limit.
+    private const double FurthestFromFitted = 0.15;
     private const double HighestWall = 0.215;
     private const string Says = "listed";
 
@@ -37,12 +40,16 @@ public static class ListedParts
                 listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed))];
 
     /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
-    public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted)
-        => fitted is { Size: { } size, RollingCircumference: { } now }
-            ? [.. Sizes(size.RimDiameter).Where(other => Suits(other, fitted.Wheel) && other.Designation != size.Designation)
+    public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted, OwnersGoals goals)
+        => fitted is { Size: { } size, RollingCircumference.Value.Value: var now }
+            ? [.. Sizes(size.RimDiameter).Where(other => other.Designation != size.Designation)
                 .Select(other => (Size: other, Rolling: other.RollingCircumference))
-                .Where(other => Math.Abs((other.Rolling.Value / now.Value.Value) - 1) <= FurthestFromFitted)
-                .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed))]
+                .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed)
+                {
+                    Barred = OffTheRim(other.Size, size, fitted.Wheel)
+                        ?? TooFar("width", other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
+                        ?? TooFar("height", other.Rolling.Value / now, goals.TyreDiameter),
+                })]
             : [];
 
     private static TyreSet On(TyreSet fitted, TyreSize size, Measured rolling)
@@ -67,6 +74,17 @@ public static class ListedParts
         }
     }
 
-    private static bool Suits(TyreSize size, RunningGear.Wheel? wheel)
-        => wheel?.RimWidth is not { } width || (width.Value.Value / 0.0254) is var inches && inches >= size.RimWidth.Low - 1e-6 && inches <= size.RimWidth.High + 1e-6;
+    // A rim that nobody has measured is taken as the one on which the fitted tyre sits best.
+    private static string? OffTheRim(TyreSize size, TyreSize fitted, RunningGear.Wheel? wheel)
+    {
+        var inches = wheel?.RimWidth is { } width ? width.Value.Value / 0.0254 : fitted.RimWidth.Measuring;
+        return inches >= size.RimWidth.Low - 1e-6 && inches <= size.RimWidth.High + 1e-6 ? null
+            : $"listed tyre not made for a rim of {Rounded.Fixed(inches, 1)} in{(wheel?.RimWidth is null ? " (best for the one fitted; not measured)" : "")}";
+    }
+
+    // The owner's limit bounds it above where there is one.
+    private static string? TooFar(string how, double share, LengthLimit? limit)
+        => share < 1 - FurthestFromFitted || (limit is null && share > 1 + FurthestFromFitted)
+            ? FormattableString.Invariant($"listed tyre over {FurthestFromFitted * 100:0} % off the {how} of the one fitted{(limit is null ? " (no limit is set)" : "")}")
+            : null;
 }

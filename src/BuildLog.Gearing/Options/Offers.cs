@@ -7,35 +7,68 @@ namespace BuildLog.Gearing.Options;
 /// <summary>What can be said of a part on the spot, before the money is spent.</summary>
 /// <param name="Verdict">Fits, watch or clash; what cannot be said yet is a watch.</param>
 /// <param name="Reason">The sentence of the finding that decides.</param>
-/// <param name="Findings">Every finding that the part takes part in, the worst first.</param>
-public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<Finding> Findings);
+/// <param name="Findings">Every finding that is the part's doing, the worst first.</param>
+/// <param name="Standing">Clashes that stand without it.</param>
+public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<Finding> Findings, IReadOnlyList<StandingClash> Standing);
 
-/// <summary>Judges an offered part in the driveline it would go into, by every check it takes part in.</summary>
+/// <summary>A clash that is there with the part and without it, and that another part would have to cure.</summary>
+/// <param name="Finding">What it is with the part.</param>
+/// <param name="IsFurtherOut">The part takes it further from what is wanted.</param>
+public sealed record StandingClash(Finding Finding, bool IsFurtherOut);
+
+/// <summary>Judges an offered part in the driveline it would go into, by what it changes there.</summary>
+/// <remarks>
+/// A finding is the part's doing where it is worse than before, or where it is about a wish that this part can meet: a cure is a number of it, or it names no
+/// number and is about the part, and says something else than before. Any other clash stood already.
+/// </remarks>
 public static class Offers
 {
     private static readonly string WordAlone = new OwnersWordCheck().Id;
 
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
-        => Judge(driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
+        => Judge(driveline, driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
 
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
-        => Judge(driveline with { Transmission = offer.Part }, goals, Position.Transmission);
+        => Judge(driveline, driveline with { Transmission = offer.Part }, goals, Position.Transmission);
 
     /// <summary>Every gear behind it changes what axle and tyres come to, so their findings count too.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Overdrive> offer)
-        => Judge(driveline with { Overdrive = offer.Part }, goals, Position.Overdrive, driveline.DrivingPosition);
+        => Judge(driveline, driveline with { Overdrive = offer.Part }, goals, Position.Overdrive, driveline.DrivingPosition);
 
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<TyreSet> offer)
-        => Judge(driveline with { Tyres = offer.Part }, goals, Position.Tyres);
+        => Judge(driveline, driveline with { Tyres = offer.Part }, goals, Position.Tyres);
 
-    private static OfferJudged Judge(Driveline whole, OwnersGoals goals, params IReadOnlyList<Position> positions)
+    private static OfferJudged Judge(Driveline before, Driveline after, OwnersGoals goals, params IReadOnlyList<Position> positions)
     {
+        var stood = Keyed(before, goals).ToDictionary(each => each.Key, each => each.Finding);
+        List<Finding> doing = [];
+        List<StandingClash> standing = [];
+
         // That an offer is known by a word alone needs no finding: it is counted or measured before it is bought.
-        var concerned = AllChecks.Look(whole, goals)
-            .Where(finding => finding.Check != WordAlone && (finding.Check == "cruise" || finding.Between.Any(positions.Contains)))
-            .ToList();
-        return concerned is [var worst, ..]
-            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, concerned)
-            : new(Verdict.Watch, "No wish and no limit says anything of it yet.", []);
+        foreach (var (key, finding) in Keyed(after, goals).Where(each => each.Finding.Check != WordAlone).OrderBy(each => each.Finding.Verdict))
+        {
+            var was = stood.GetValueOrDefault(key);
+            if (IsItsDoing(finding, was, positions)) doing.Add(finding);
+            else if (finding.Verdict == Verdict.Clash) standing.Add(new(finding, Outside(finding) > Outside(was!)));
+        }
+
+        return doing is [var worst, ..]
+            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing)
+            : new(Verdict.Watch, "No wish and no limit says anything of it yet.", [], standing);
     }
+
+    private static bool IsItsDoing(Finding finding, Finding? was, IReadOnlyList<Position> positions)
+        => was is null || finding.Verdict < was.Verdict
+            || (finding.Windows.Count > 0
+                ? finding.Windows.Any(window => positions.Contains(window.Position))
+                : finding.Between.Any(positions.Contains) && finding.Says != was.Says);
+
+    // One check may find several things at one joint, such as one for each goal; it says them in the same order before and after.
+    private static IEnumerable<((string Check, string Joint, int Place) Key, Finding Finding)> Keyed(Driveline driveline, OwnersGoals goals)
+        => AllChecks.List.SelectMany(check => check.Look(driveline, goals)).GroupBy(finding => (finding.Check, Joint: string.Join(' ', finding.Between)))
+            .SelectMany(group => group.Select((finding, place) => ((group.Key.Check, group.Key.Joint, place), finding)));
+
+    // How far the value lies from what is wanted; none where no number says so.
+    private static double Outside(Finding finding)
+        => finding is { Value.Value: var value, Wanted: { } wanted } ? Math.Max(0, Math.Max(wanted.Low - value, value - wanted.High)) : 0;
 }

@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Options;
 /// <param name="Open">Findings that cannot be said.</param>
 /// <param name="Watch">Findings to watch.</param>
 /// <param name="Cost">In the smallest coin; infinite where it is not known.</param>
-/// <param name="Changes">Parts changed.</param>
+/// <param name="Changes">Parts changed; one that is not free counts a thousandth more.</param>
 /// <param name="Distance">The furthest that a cruise lies from its goal, as a share of the engine speed wanted.</param>
 public readonly record struct OptionScore(double Clash, double Open, double Watch, double Cost, double Changes, double Distance) : IComparable<OptionScore>
 {

@@ -6,12 +6,14 @@ namespace BuildLog.Gearing.Options;
 
 /// <summary>The checks whose answer for a combination follows from the answers for its parts, so that millions are judged at once.</summary>
 /// <remarks>
-/// Cruise: n is a product of one factor a part. Overall low: gearbox and axle. Top speed by gear, hill and hill start: read off a curve over axle against
+/// Cruise and speedometer: the number is a product of one factor a part. Overall low: gearbox and axle. Top speed by gear, hill and hill start: read off a curve over axle against
 /// tyre, one for each gearbox and overdrive (<see cref="PullCurve"/>). The tyres' own, load and speed and size: tyres alone. All others wait for the survivors.
 /// </remarks>
 public static class SeparableChecks
 {
     public static readonly ICheck Cruise = new CruiseCheck();
+
+    public static readonly ICheck Speedometer = new SpeedometerCheck();
 
     public static readonly ICheck OverallLow = new OverallLowCheck();
 
@@ -23,7 +25,7 @@ public static class SeparableChecks
 
     /// <summary>What they say of one driveline, asked one by one.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. ((IEnumerable<ICheck>)[Cruise, OverallLow, .. OfPull, .. OfTyres]).SelectMany(check => check.Look(driveline, goals))];
+        => [.. ((IEnumerable<ICheck>)[Cruise, Speedometer, OverallLow, .. OfPull, .. OfTyres]).SelectMany(check => check.Look(driveline, goals))];
 
     /// <summary>How far a cruise lies from what is wanted, as a share of it; below an "at most" it is no distance.</summary>
     public static double Distance(double engineSpeed, CruiseGoal goal)

@@ -3,6 +3,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Speedometers;
 
 namespace BuildLog.Gearing.Options;
 
@@ -24,6 +25,7 @@ internal sealed class SeparableSearch
     private readonly CandidateParts parts;
     private readonly TyreColumns tyres;
     private readonly CruiseTerm?[][] boxes;
+    private readonly CruiseTerm? dial;
     private readonly VerdictCounts[][] low;
     private readonly PullRange range;
     private readonly PullCurve[] pulls;
@@ -50,6 +52,7 @@ internal sealed class SeparableSearch
             boxes[k] = [.. goals.Cruise.Select(goal => Term(CruiseCheck.EngineSpeed(bare, goal), goal, ref freedom))];
         }
 
+        dial = Dial(ref freedom);
         foreach (var axle in parts.Axles) freedom = Math.Min(freedom, axle.Part!.Ratio!.Value.DegreesOfFreedom);
         mostFactor = StudentT.Factor95(freedom);
         low = Low();
@@ -107,15 +110,18 @@ internal sealed class SeparableSearch
         var (gearbox, overdrive) = (box / parts.Overdrives.Count, box % parts.Overdrives.Count);
         var ratio = parts.Axles[axle].Part!.Ratio!.Value;
         var axleSpread = ratio.RelativeUncertainty * ratio.RelativeUncertainty;
-        Span<CruiseTerm> terms = stackalloc CruiseTerm[boxes[box].Length];
+        Span<CruiseTerm> terms = stackalloc CruiseTerm[boxes[box].Length + 1];
         var said = 0;
         foreach (var known in boxes[box])
         {
             if (known is { } term) terms[said++] = term with { Pace = term.Pace * ratio.Value, Spread = term.Spread + axleSpread };
         }
 
-        // A cruise that cannot be said is open, and so is the wish for one where there is none.
-        var open = low[gearbox][axle].Open + (goals.Cruise.Count == 0 ? 1 : goals.Cruise.Count - said);
+        var judged = said;
+        if (dial is { } driven) terms[judged++] = TurnsWithAxle ? driven with { Pace = driven.Pace * ratio.Value, Spread = driven.Spread + axleSpread } : driven;
+
+        // A cruise that cannot be said is open, and so is the wish for one where there is none; and a speedometer of which too little is known.
+        var open = low[gearbox][axle].Open + (goals.Cruise.Count == 0 ? 1 : goals.Cruise.Count - said) + (driveline.Speedometer is not null && dial is null ? 1 : 0);
         // Where all tyres leave the pull as it is, it belongs to the row.
         var (pull, place) = (pulls[box], range.StepOf(ratio.Value));
         var throughout = pull.Throughout(place + tyres.LeastPullSteps, place + tyres.MostPullSteps);
@@ -125,7 +131,7 @@ internal sealed class SeparableSearch
             parts.Gearboxes[gearbox].Cost(currency) + parts.Overdrives[overdrive].Cost(currency) + parts.Axles[axle].Cost(currency),
             parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
             said < goals.Cruise.Count ? double.PositiveInfinity : 0);
-        var judge = new CruiseRow(tyres, terms[..said], row, StudentT.Normal975, mostFactor, throughout is null ? new PullRow(pull.Steps, place) : default);
+        var judge = new CruiseRow(tyres, terms[..judged], row, StudentT.Normal975, mostFactor, throughout is null ? new PullRow(pull.Steps, place) : default);
         for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
         {
             var lanes = judge.Judge(start);
@@ -153,6 +159,17 @@ internal sealed class SeparableSearch
     private VerdictCounts[][] Low()
         => [.. parts.Gearboxes.Select(box => parts.Axles.Select(axle =>
             goals.OverallLow is null ? default : VerdictCounts.Of(SeparableChecks.OverallLow.Look(driveline.With(box.Part, null, axle.Part, null), goals))).ToArray())];
+
+    private bool TurnsWithAxle => driveline.Speedometer?.Drive?.Pickup != Pickup.Wheel;
+
+    // No gearbox or overdrive has a say in it: what it is driven by turns with the propshaft or a wheel. It is right or wrong, and nothing is nearer to a goal for it.
+    private CruiseTerm? Dial(ref double freedom)
+    {
+        if (SpeedometerCheck.Computed(Bare(0))?.Share is not { } share) return null;
+
+        freedom = Math.Min(freedom, share.DegreesOfFreedom);
+        return new(share.Value, share.RelativeUncertainty * share.RelativeUncertainty, SpeedometerCheck.Lawful, double.PositiveInfinity, 0);
+    }
 
     private Driveline Bare(int box)
         => driveline.With(parts.Gearboxes[box / parts.Overdrives.Count].Part, parts.Overdrives[box % parts.Overdrives.Count].Part, One, OneMetre);

@@ -41,7 +41,7 @@ internal static class Sorting
     {
         if (candidates.Count == 0) throw new RefusedException("empty-pool", $"There is no {what} to choose from.", "owned,listed");
 
-        var judged = candidates.Select(candidate => (Candidate: candidate, Why: reason(candidate))).ToList();
+        var judged = candidates.Select(candidate => (Candidate: candidate, Why: candidate.Barred ?? reason(candidate))).ToList();
         var thrown = judged.Where(entry => entry.Why is not null).GroupBy(entry => entry.Why!).ToList();
         if (thrown.Sum(group => group.Count()) == candidates.Count)
             throw new RefusedException("nothing-left", $"No {what} is left to choose from: {string.Join(", ", thrown.Select(group => group.Key))}.", "");

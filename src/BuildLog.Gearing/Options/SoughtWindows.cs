@@ -33,8 +33,9 @@ internal static class SoughtWindows
             : null;
     }
 
-    // D / C_rolling = 1/(π k), and tyres of one marking leave D by the label's spread.
-    private static PartWindow? Circumference(Driveline driveline, OwnersGoals goals)
+    /// <summary>What the limit of diameter leaves of the rolling circumference; null without a limit, or where the marking of the tyres is not known.</summary>
+    /// <remarks>D / C_rolling = 1/(π k), and tyres of one marking leave D by the label's spread.</remarks>
+    public static PartWindow? Circumference(Driveline driveline, OwnersGoals goals)
     {
         if (goals.TyreDiameter is not { } limit || driveline.Tyres?.Size is not { } size) return null;
 

@@ -32,7 +32,7 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
         if (wanted.Contradiction is { } says) throw new RefusedException("window", $"No tyres can do: {says}", "");
 
         var fitted = driveline.DrivingTyres;
-        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), SymbolFor(goals));
+        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), SymbolFor(goals));
     }
 
     /// <summary>Which distances mean yes and which no.</summary>
@@ -41,9 +41,9 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
     public RollEdges Edges(bool loaded, int turns = Turns) => RollEdges.Of(Wanted.Window, Wanted.SureWindow, turns, new(loaded, Construction));
 
     // Where there are more than a card has room for, those in the middle of the window stay.
-    private static IReadOnlyList<string> Within(Window window, TyreSet fitted)
+    private static IReadOnlyList<string> Within(Window window, TyreSet fitted, OwnersGoals goals)
     {
-        var sizes = ListedParts.Tyres(fitted).Select(size => (size.Name, Rolling: size.Part!.RollingCircumference!.Value.Value)).Where(size => window.Contains(size.Rolling)).OrderBy(size => size.Rolling).ToList();
+        var sizes = ListedParts.Tyres(fitted, goals).Where(size => size.Barred is null).Select(size => (size.Name, Rolling: size.Part!.RollingCircumference!.Value.Value)).Where(size => window.Contains(size.Rolling)).OrderBy(size => size.Rolling).ToList();
         return [.. sizes.Skip(Math.Max(0, sizes.Count - MostSizes) / 2).Take(MostSizes).Select(size => size.Name)];
     }
 

@@ -11,7 +11,7 @@ internal static class RegionDrawing
     private const double RowHeight = 11;
     private const double Heads = 34;
     private const double Below = 26;
-    private const string Key = "F fits    w watch    x clash    ? cannot be said    + what is fitted now";
+    private const string Key = "F every wish is met    w too near a limit to tell    x a wish is missed    ? cannot be said    + what is fitted now";
 
     public static double HeightOf(RegionMap map) => (map.Cells.Count * RowHeight) + Below;
 

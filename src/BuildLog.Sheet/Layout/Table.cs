@@ -1,5 +1,4 @@
 using BuildLog.Sheet.Drawing;
-using BuildLog.Sheet.Paper;
 
 namespace BuildLog.Sheet.Layout;
 
@@ -46,5 +45,5 @@ internal sealed class Table(IReadOnlyList<Column> columns, IReadOnlyList<IReadOn
     }
 
     private List<CellLines> HeadLines(TablePlaces places) =>
-        [.. columns.Select((column, c) => CellLines.OfHead(column.Head, TypeScale.TableHead, places.Columns[c].TextWidth))];
+        [.. columns.Select((column, c) => CellLines.OfHead(column.Head, look.Head, places.Columns[c].TextWidth))];
 }

@@ -1,3 +1,6 @@
+using BuildLog.Sheet.Drawing;
+using BuildLog.Sheet.Paper;
+
 namespace BuildLog.Sheet.Layout;
 
 /// <summary>What tells one kind of table from another.</summary>
@@ -8,6 +11,8 @@ internal sealed record TableLook
     public double PadY { get; init; } = 2.1;
 
     public bool ShowsHead { get; init; } = true;
+
+    public TextStyle Head { get; init; } = TypeScale.TableHead;
 
     /// <summary>The first cell of each row is the head of its row.</summary>
     public bool FirstColumnNamesRow { get; init; } = true;

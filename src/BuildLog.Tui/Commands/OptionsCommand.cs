@@ -50,9 +50,8 @@ internal sealed class OptionsCommand : Command
         var changing = chosen.Select(position => position == Position.RearAxle ? bench.Driveline.DrivingPosition : position).ToHashSet();
         using var search = new SearchOnTerminal(edge, parse);
         var found = Reading.Blaming(pool.Name, () => WaysOut.Of(bench, new PartsToTry(shop, bench, pools, changing, edge.Today), search.Progress, search.Cancel));
-        found = found with { Answer = found.Answer with { Options = [.. found.Answer.Options.Take(most)] } };
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
-        return new(ToJson(found, region), [.. ToText(bench, found, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
+        return new(ToJson(found, most, region), [.. ToText(bench, found, most, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
     }
 
     private static Parsed<int> ReadTop(string text)
@@ -69,7 +68,7 @@ internal sealed class OptionsCommand : Command
             : throw Reading.Wrong(option.Name, new Refusal("choice", $"'{word}' is not one of {string.Join(", ", words.Keys)}.", string.Join(',', words.Keys.Take(2)))))];
     }
 
-    private static JsonObject ToJson(WaysOut found, MapWords? region) => new()
+    private static JsonObject ToJson(WaysOut found, int most, MapWords? region) => new()
     {
         ["tried"] = found.Answer.Tried,
         ["elapsedMs"] = found.Answer.Elapsed.TotalMilliseconds,
@@ -87,42 +86,49 @@ internal sealed class OptionsCommand : Command
         ["thrownOut"] = Json.Array(found.Answer.Exclusions, entry => new JsonObject { ["combinations"] = entry.Combinations, ["reason"] = entry.Reason }),
         ["unclearOffers"] = Json.Array(found.Unclear, name => name),
         ["map"] = Json.Map(region),
-        ["options"] = Json.Array(found.Answer.Options, option => new JsonObject
-        {
-            ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
-            ["transmission"] = option.Gearbox.Name,
-            ["tyre"] = option.Tyres.Name,
-            ["overdrive"] = option.Overdrive.Part?.Name,
-            ["changes"] = option.Changes,
-            ["costMinor"] = option.CostMinor,
-            ["currency"] = found.Currency,
-            ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
-            ["clash"] = (int)option.Score.Clash,
-            ["watch"] = (int)option.Score.Watch,
-            ["open"] = (int)option.Score.Open,
-            ["parts"] = Json.Array(OptionWords.Parts(option), part => part),
-            ["robustness"] = option.Robustness,
-        }),
+        ["uncured"] = Json.Array(found.Uncured, clash => new JsonObject { ["check"] = clash.Check, ["says"] = clash.Says, ["cures"] = Json.Array(clash.Cures, cure => cure) }),
+        ["options"] = Json.Array(OptionRows.Shown(found, most).OrderBy(each => each.Option.Score), each => ToJson(found, each.Option, each.Place)),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found, UnitSystem units)
+    private static JsonObject ToJson(WaysOut found, Gearing.Options.Option option, int place) => new()
+    {
+        ["place"] = place,
+        ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
+        ["transmission"] = option.Gearbox.Name,
+        ["tyre"] = option.Tyres.Name,
+        ["overdrive"] = option.Overdrive.Part?.Name,
+        ["changes"] = option.Changes,
+        ["costMinor"] = option.CostMinor,
+        ["currency"] = found.Currency,
+        ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["clash"] = (int)option.Score.Clash,
+        ["watch"] = (int)option.Score.Watch,
+        ["open"] = (int)option.Score.Open,
+        ["parts"] = Json.Array(OptionWords.Parts(option), part => part),
+        ["robustness"] = option.Robustness,
+        ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
+    };
+
+    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found, int most, UnitSystem units)
     {
         var answer = found.Answer;
         yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
+        yield return OptionWords.AsItIs(bench);
+        foreach (var clash in OptionWords.Clashes(found, units)) yield return clash;
         if (found.Windows.Count > 0) yield return WindowWords.Heading;
         foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
         if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";
-        var places = answer.Options.Index().ToDictionary(entry => entry.Item, entry => entry.Index + 1);
-        foreach (var group in answer.ByChanges)
+        foreach (var group in OptionRows.Shown(found, most).GroupBy(each => each.Option.Changes))
         {
             yield return OptionWords.Heading(group.Key);
-            foreach (var option in group)
+            foreach (var (option, place) in group)
             {
-                yield return $"{places[option],3}  {string.Join(" + ", OptionWords.Parts(option))}";
+                yield return $"{place,3}  {string.Join(" + ", OptionWords.Parts(option))}";
                 yield return $"     {OptionWords.Figures(option, found.Currency)}";
             }
         }
 
+        if (answer.Options.Count - most is > 0 and var more) yield return string.Create(CultureInfo.InvariantCulture, $"{more} more: --top {answer.Options.Count}");
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
         if (found.Unclear.Count > 0) yield return $"Not searched, since the claim says no number: {string.Join(", ", found.Unclear)}";
     }

@@ -77,7 +77,7 @@ internal sealed class RecordOptions
     private List<string> InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, DateOnly on, Func<TComponent, Vehicle?, Session> make)
         where TComponent : Component, new()
     {
-        Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.Read(typed, shop.Workshop().Bare)) : null;
+        Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
         var claim = Reading.Blaming(wanted.Name, () => YardCount.Keep(shop, hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
         var offer = shop.Add(new Offer(hunted) { What = parse.GetValue(offered) ?? YardCount.NameOf(hunted), Claimed = claim, Price = asked, Seen = on });
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);

@@ -181,7 +181,7 @@ internal sealed class FormScreen : Popup
 
         // What could not be saved comes first: on a small screen the rest may have no room.
         echoLines = state.FormMessage.Length == 0 ? [] : [.. TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash))];
-        echoLines.AddRange(state.Echo.Take(8).SelectMany(line => TextFit.Width(line) <= width ? [line] : TextFit.Wrap(line, width)).Select(line => TextLine.Of(line, Tone.Strong)));
+        echoLines.AddRange(state.Echo.SelectMany(line => TextFit.Width(line) <= width ? [line] : TextFit.Wrap(line, width, 2)).Take(8).Select(line => TextLine.Of(line, Tone.Strong)));
         echo.Show(echoLines);
     }
 

@@ -8,14 +8,17 @@ using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Hunting;
 
-/// <summary>Whether an offered part would do, before the money is spent: its claim against the windows that are hunted, and in the driveline it would go into.</summary>
+/// <summary>Whether an offered part would do, before the money is spent: its claim against the windows that are hunted, and what it changes in the driveline it would go into.</summary>
 /// <param name="Verdict">The worse of the two; a claim that says nothing is a watch.</param>
 /// <param name="Reason">The sentence that decides.</param>
 /// <param name="IsTooDear">It costs more than it may.</param>
 internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDear)
 {
-    /// <summary><c>~ watch: no number is claimed; count it. Over the price it may have.</c></summary>
-    public string InWords => $"{Verdict.InWords()}: {Reason}{(IsTooDear ? " It costs more than it may." : "")}";
+    /// <summary>Clashes that stand without it, as a sentence; empty where there are none.</summary>
+    public string Standing { get; private init; } = "";
+
+    /// <summary><c>watch: no number is claimed; count it. It costs more than it may.</c></summary>
+    public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? "It costs more than it may." : "", Standing]).Where(words => words.Length > 0));
 
     public static JudgedOffer Of(VehicleOnBench bench, WantedPart wanted, string claimed, Money? price)
     {
@@ -24,14 +27,18 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         var window = judged.Windows.Where(each => each.Claimed is not null).MinBy(each => each.Verdict);
         if (window is null && inPlace is null) return new(Verdict.Watch, claimed.Trim().Length == 0 ? "no number is claimed; count or measure it." : $"nothing can be made of '{claimed}'; count or measure it.", judged.IsTooDear);
 
-        // What is open was open before: the offer is not to blame for it, but it is said.
+        // What is open is no verdict on the offer, but it is said.
         var worst = inPlace?.Findings.Where(finding => finding.Verdict != Verdict.Open).MinBy(finding => finding.Verdict);
         var open = inPlace?.Findings.Count(finding => finding.Verdict == Verdict.Open) ?? 0;
         var stillOpen = open == 0 ? "" : FormattableString.Invariant($" Still open about it: {open}.");
-        if (window is not null && (worst is null || window.Verdict <= worst.Verdict)) return new(window.Verdict, InWindow(window) + stillOpen, judged.IsTooDear);
+        var standing = inPlace is null ? "" : StandsAlready(inPlace.Standing);
+        if (window is not null && (worst is null || window.Verdict <= worst.Verdict)) return new(window.Verdict, InWindow(window) + stillOpen, judged.IsTooDear) { Standing = standing };
 
-        return worst is null ? new(Verdict.Watch, inPlace!.Reason, judged.IsTooDear) : new(worst.Verdict, worst.Says + stillOpen, judged.IsTooDear);
+        return (worst is null ? new JudgedOffer(Verdict.Watch, inPlace!.Reason, judged.IsTooDear) : new(worst.Verdict, worst.Says + stillOpen, judged.IsTooDear)) with { Standing = standing };
     }
+
+    private static string StandsAlready(IReadOnlyList<StandingClash> clashes)
+        => clashes.Count == 0 ? "" : $"Stands already, not the offer's doing: {string.Join(", ", clashes.Select(clash => $"{clash.Finding.Title}{(clash.IsFurtherOut ? " (further out with it)" : "")}"))}.";
 
     private static string InWindow(WindowJudgement window)
     {

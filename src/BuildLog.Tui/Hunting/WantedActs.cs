@@ -19,6 +19,8 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>What the keys of the wanted page do to the record.</summary>
 internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
 {
+    private const string Bought = "bought";
+    private const string Again = "again";
     private const string Found = "found";
     private const string Dropped = "dropped";
     private const string OfferGone = "gone";
@@ -40,9 +42,15 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         var kind = view.Choose($"Hunt what for {bench.Vehicle.Name}?", [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
         if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
 
-        var proposed = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
-        WantedPart Made() => new(bench.Vehicle, chosen) { Title = $"{chosen.InWords()} for {bench.Vehicle.Name}", Windows = proposed is null ? [] : [proposed] };
+        var (proposed, of) = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
+            .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
+        var such = of is null ? [] : WouldDo.Of(bench.Driveline, bench.Goals, of);
+        WantedPart Made() => new(bench.Vehicle, chosen)
+        {
+            Title = $"{chosen.InWords()} for {bench.Vehicle.Name}",
+            Windows = proposed is null ? [] : [proposed],
+            Notes = such.Count == 0 ? "" : $"Such as {string.Join(", ", such)}.",
+        };
         WantedPart? added = null;
         return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? $"Hunted now: {added!.Title}." : null;
     }
@@ -50,6 +58,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
+        if (row.OfferId is { } id)
+        {
+            var offer = shop.Offers(wanted).First(each => each.Id == id);
+            return view.Fill(OfferForm.For(Bench(vehicleId), wanted, Bare, Today, edit => shop.Change(offer, edit), offer)) ? $"Changed: {row.What}." : null;
+        }
+
         return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
     }
 
@@ -83,9 +97,13 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
-        ChoiceOption[] ways = [new(Found, "found: hunted no more"), new(Dropped, "wanted no more, for a reason"), .. row.OfferId is null ? Array.Empty<ChoiceOption>() : [new(OfferGone, "this offer is gone")]];
-        switch (view.Choose(row.What, ways))
+        switch (view.Choose(row.What, [.. WaysToClose(wanted, row)]))
         {
+            case Bought:
+                return Buy(view, wanted, row);
+            case Again:
+                shop.Change(wanted, edited => edited.State = WantedState.Hunting);
+                return $"Hunted again: {wanted.Title}.";
             case Found:
                 shop.Change(wanted, edited => edited.State = WantedState.Found);
                 return $"Found: {wanted.Title}.";
@@ -97,6 +115,36 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
             default:
                 return null;
         }
+    }
+
+    private static IEnumerable<ChoiceOption> WaysToClose(WantedPart wanted, WantedRow row)
+    {
+        if (wanted.State == WantedState.Hunting)
+        {
+            yield return new(Bought, $"bought{(row.OfferId is null ? "" : " this one")}: it joins the shop with its cost");
+            yield return new(Found, "found: hunted no more, nothing else noted");
+        }
+        else
+        {
+            yield return new(Again, "hunt it again");
+        }
+
+        if (wanted.State != WantedState.Dropped) yield return new(Dropped, "wanted no more, for a reason");
+        if (row.OfferId is not null) yield return new(OfferGone, "this offer is gone");
+    }
+
+    private string? Buy(IWorkbenchView view, WantedPart wanted, WantedRow row)
+    {
+        var offer = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        Purchase? bought = null;
+        var form = BoughtForm.For(wanted, offer, BoughtPart.Counted(shop, wanted, offer), Bare, Today, purchase =>
+        {
+            shop.Buy(wanted, purchase);
+            bought = purchase;
+        });
+        return view.Fill(form) && bought is not null
+            ? $"Bought: {bought.What}{(bought.Part is null ? "" : ", on the shelf now")}{(bought.Paid is { } paid ? $"; {paid} noted" : "; no cost noted")}."
+            : null;
     }
 
     private static T Filled<T>(T session, Action<T> edit)
@@ -123,7 +171,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), claimed)) && kept is not null
+        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), new(wanted) { Claimed = claimed })) && kept is not null
             ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }

@@ -28,7 +28,7 @@ internal static class WantedForm
                 new TextEntry("low", "From") { Initial = window.Low, Hint = "empty: open on this side" },
                 new TextEntry("high", "To") { Initial = window.High, Hint = "empty: open on this side" },
                 new LinesEntry("musts", "Must have", 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = "one a line, such as bolt circle: 5 × 114.3", Check = values => Musts(values).Refusal?.Sentence },
-                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.Read(text, bare)) },
+                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.ReadPrice(text, bare)) },
                 new TextEntry("deadline", "Needed by") { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = "a date, or empty", Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
                 new TextEntry("notes", "Notes") { Initial = wanted.Notes },
             ],

@@ -40,8 +40,12 @@ internal static class WantedWindows
     {
         (0, _) => $"at most {window.High}",
         (_, 0) => $"at least {window.Low}",
-        _ => $"{window.Low} to {window.High}",
+        _ => $"{WithoutUnit(window.Low, window.High)} to {window.High}",
     };
+
+    // "1.862 m to 2.057 m" names its unit once.
+    private static string WithoutUnit(string low, string high)
+        => low.LastIndexOf(' ') is > 0 and var at && high.EndsWith(low[at..], StringComparison.Ordinal) ? low[..at] : low;
 
     private static WantedWindow? Typed(WindowOf quantity, Window window)
     {

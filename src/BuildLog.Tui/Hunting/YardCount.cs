@@ -9,6 +9,11 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>What was counted in the yard on a part that is not the shop's: it is kept as a part with its session, and says what an offer of it claims.</summary>
 internal static class YardCount
 {
+    private const string NotBought = "Not bought: ";
+
+    /// <summary>It stands in the record for its count alone.</summary>
+    public static bool IsNotBought(Component part) => part.Notes.StartsWith(NotBought, StringComparison.Ordinal);
+
     /// <param name="shop">The record.</param>
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="part">The one that was looked at, new.</param>
@@ -21,7 +26,7 @@ internal static class YardCount
     {
         session(part).Check();
         part.Name = NameOf(wanted);
-        part.Notes = $"Not bought: counted for {wanted.Title}.";
+        part.Notes = $"{NotBought}counted for {wanted.Title}.";
         return Claim(shop.Add(session(shop.Add(part))));
     }
 

@@ -55,7 +55,7 @@ internal static class ComparisonWords
     // A cell that is too long goes on below itself.
     private static IEnumerable<string> Lines(string matter, IReadOnlyList<string> cells, int each)
     {
-        List<List<string>> wrapped = [[.. TextFit.Wrap(matter, MatterWidth)], .. cells.Select(cell => TextFit.Wrap(cell, each).ToList())];
+        List<List<string>> wrapped = [[.. TextFit.Wrap(matter, MatterWidth - 2)], .. cells.Select(cell => TextFit.Wrap(cell, each).ToList())];
         for (var k = 0; k < wrapped.Max(lines => lines.Count); k++)
             yield return string.Join("  ", wrapped.Select((lines, column) => TextFit.Exactly(lines.ElementAtOrDefault(k) ?? "", column == 0 ? MatterWidth - 2 : each))).TrimEnd();
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -15,41 +16,56 @@ namespace BuildLog.Tui.Options;
 /// <param name="Cells">A letter a pair, a text a row.</param>
 internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
-    public const string Key = "F fits  w watch  x clash  ? cannot be said  + what is fitted now";
+    /// <summary>What the letters mean.</summary>
+    public static readonly IReadOnlyList<string> Key = ["F  every wish is met     w  too near a limit to tell     ?  cannot be said", "x  a wish is missed      +  what is fitted now"];
 
     private const int Ratios = 13;
-    private const double AxleReach = 1.35;
-    private const double TyreReach = 1.15;
-    private const double Room = 1.05;
-    private const int Head = 6;
+    private const double AxleReach = 1.08;
+    private const double TyreReach = 1.12;
+    private const double FurthestTyre = 1.3;
+    private const double Margin = 0.3;
+    private const int Head = 7;
+
+    /// <summary>What is fitted now, and what it comes to there.</summary>
+    public string Now { get; private init; } = "";
 
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units of the circumference.</param>
-    /// <param name="columns">Circumferences across; odd, so that the one fitted is in the middle.</param>
+    /// <param name="columns">Circumferences across.</param>
     /// <exception cref="RefusedException">Axle ratio or circumference is not known.</exception>
     public static MapWords Of(VehicleOnBench bench, UnitSystem units, int columns = 41)
     {
-        var driveline = bench.Driveline;
-        if (driveline is not { DrivingAxle.Ratio.Value: { } axle, DrivingTyres.RollingCircumference.Value: { } tyre })
+        var (driveline, goals) = (bench.Driveline, bench.Goals);
+        if (driveline is not { DrivingAxle.Ratio.Value.Value: var axle, DrivingTyres.RollingCircumference.Value.Value: var tyre })
             throw new RefusedException("map", "The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first.", "");
 
-        var (ratios, lengths) = (Reaching(Around(axle.Value, AxleReach), DrivelineWindows.OfAxle(driveline, bench.Goals)?.Window), Around(tyre.Value, TyreReach));
-        var region = FeasibleRegion.Of(driveline, bench.Goals, ratios, lengths, Ratios, columns);
+        var windows = DrivelineWindows.Of(driveline, goals, bench.Findings);
+        Window? Wanted(Position position) => windows.FirstOrDefault(window => window.Position == position)?.Window;
+        var ratios = OnTheMiddle(Span(axle, AxleReach, double.PositiveInfinity, Wanted(driveline.DrivingPosition)), Wanted(driveline.DrivingPosition));
+        var lengths = Span(tyre, TyreReach, FurthestTyre, Wanted(Position.Tyres));
+        var region = FeasibleRegion.Of(driveline, goals, ratios, lengths, Ratios, columns);
         var cells = region.Verdicts.Select(row => row.Select(Letter).ToArray()).ToList();
-        cells[NearestTo(region.Axles, axle.Value)][NearestTo(region.Tyres, tyre.Value)] = '+';
+        cells[NearestTo(region.Axles, axle)][NearestTo(region.Tyres, tyre)] = '+';
         return new(
             [.. region.Axles.Reverse().Select(ratio => ratio.ToString("0.00", CultureInfo.InvariantCulture))],
             Length(lengths.Low, units), Length(lengths.High, units),
-            [.. Enumerable.Reverse(cells).Select(row => new string(row))]);
+            [.. Enumerable.Reverse(cells).Select(row => new string(row))])
+        {
+            Now = $"+  is axle {axle.ToString("0.00", CultureInfo.InvariantCulture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}.",
+        };
     }
 
-    /// <summary>The map for a terminal.</summary>
+    /// <summary>The map for a terminal: what lies where, the letters, and what they mean.</summary>
     public IReadOnlyList<string> Lines =>
     [
-        "axle ratio (down) against rolling circumference (across)",
-        .. Rows.Zip(Cells, (row, cells) => $"{row.PadLeft(Head - 1)} {cells}"),
-        new string(' ', Head) + Left + Right.PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length)),
-        Key,
+        $"{"axle".PadRight(Head)}rolling circumference of the tyres",
+        $"{"ratio".PadRight(Head)}{Left}{$"{Right}".PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length))}",
+        $"{new string(' ', Head)}{(Cells[0].Length > 1 ? $"|{new string(' ', Cells[0].Length - 2)}|" : "|")}",
+        .. Rows.Zip(Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
+        "",
+        .. Key,
+        Now,
+        .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])["No axle and tyre of this map meet every wish: another gear or overdrive, or another wish."],
     ];
 
     /// <summary>The map for paper.</summary>
@@ -59,13 +75,31 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     public static MapWords? IfKnown(VehicleOnBench bench, UnitSystem units)
         => bench.Goals.Cruise.Count > 0 && Parsed.From(() => Of(bench, units)).Understood(out var map) ? map : null;
 
-    private static Window Around(double value, double reach) => new(value / reach, value * reach);
+    // From what is fitted to what would do, and a margin around both; what would do is left out where it lies further than anything that is made.
+    private static Window Span(double fitted, double reach, double furthest, Window? wanted)
+    {
+        var (low, high) = (fitted / reach, fitted * reach);
+        if (wanted is not { IsEmpty: false } window) return new(low, high);
 
-    // As far as what would do, where that lies further.
-    private static Window Reaching(Window around, Window? wanted)
-        => wanted is { IsEmpty: false } window
-            ? new(double.IsFinite(window.Low) ? Math.Min(around.Low, window.Low / Room) : around.Low, double.IsFinite(window.High) ? Math.Max(around.High, window.High * Room) : around.High)
-            : around;
+        bool IsNear(double side) => double.IsFinite(side) && side >= fitted / furthest && side <= fitted * furthest;
+        var sides = ((double[])[window.Low, window.High]).Where(IsNear).ToList();
+        if (sides.Count == 0) return new(low, high);
+
+        var (from, to) = (Math.Min(fitted, sides.Min()), Math.Max(fitted, sides.Max()));
+        var margin = Margin * (to - from);
+        return new(Math.Min(low, from - margin), Math.Max(high, to + margin));
+    }
+
+    // One row lies in the middle of what would do, however narrow that is.
+    private static Window OnTheMiddle(Window span, Window? wanted)
+    {
+        if (wanted is not { IsEmpty: false } window || !double.IsFinite(window.Low) || !double.IsFinite(window.High)) return span;
+
+        var step = (span.High - span.Low) / (Ratios - 1);
+        var middle = (window.Low + window.High) / 2;
+        var low = middle - (Math.Round((middle - span.Low) / step) * step);
+        return new(low, low + (step * (Ratios - 1)));
+    }
 
     private static int NearestTo(IReadOnlyList<double> steps, double value) => Enumerable.Range(0, steps.Count).MinBy(k => Math.Abs(steps[k] - value));
 
@@ -76,6 +110,14 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         Verdict.Clash => 'x',
         Verdict.Open => '?',
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Not a verdict."),
+    };
+
+    private static string Says(Verdict verdict) => verdict switch
+    {
+        Verdict.Fits => "every wish is met",
+        Verdict.Watch => "too near a limit to tell",
+        Verdict.Clash => "a wish is missed",
+        _ => "cannot be said",
     };
 
     private static string Length(double metres, UnitSystem units)

@@ -14,12 +14,22 @@ internal static class OptionRows
 
     public static OptionsModel Of(WaysOut found, UnitSystem units)
     {
-        var rows = found.Answer.Options.Take(MostRows).Select((option, k) => Row(option, k + 1, found.Currency, units)).OrderBy(row => row.Changes).ThenBy(row => row.Place);
+        var rows = Shown(found, MostRows).Select(each => Row(each.Option, each.Place, found.Currency, units));
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
-            Nothing);
+            [OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            Nothing)
+        {
+            Clashes = [.. OptionWords.Clashes(found, units)],
+        };
+    }
+
+    /// <summary>The best options with the numbers they have in the whole list.</summary>
+    public static IEnumerable<(Option Option, int Place)> Shown(WaysOut found, int most)
+    {
+        var best = found.Answer.Options.Take(most).ToHashSet(ReferenceEqualityComparer.Instance);
+        return found.InOrder.Select((option, k) => (option, k + 1)).Where(each => best.Contains(each.option));
     }
 
     private static OptionRow Row(Option option, int place, string? currency, UnitSystem units)

@@ -16,6 +16,7 @@ internal static class OptionText
         };
         lines.AddRange(row.Parts.Select(part => TextLine.Of($"  {part}", Tone.Strong)));
         lines.AddRange(row.Says.Select(says => TextLine.Of(new TextRun($"{says.Verdict.Sign()} {says.Verdict.InWords()}  ", says.Verdict.Tone()), new TextRun(says.Sentence))));
+        lines.AddRange(model.Clashes.Select(clash => TextLine.Of(clash, Tone.Strong)));
         lines.Add(TextLine.Of(model.Summary, Tone.Quiet));
         lines.AddRange((model.Notes ?? []).Select(note => TextLine.Of(note, Tone.Quiet)));
         return lines;

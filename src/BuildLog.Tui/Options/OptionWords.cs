@@ -1,13 +1,17 @@
-using BuildLog.Gearing.Drivelines;
 using System.Globalization;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Options;
 
 /// <summary>A way out in words.</summary>
 internal static class OptionWords
 {
+    private const int MostCures = 2;
+
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [
@@ -24,14 +28,14 @@ internal static class OptionWords
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
         null => "price not known",
-        0 => "costs nothing",
+        0 => Takes(option) is { Count: > 0 } vehicles ? $"from {string.Join(" and ", vehicles)}" : IsFree(option) ? "costs nothing" : "inspect first",
         { } minor => PriceWords.Of(minor, currency),
     };
 
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)
         => option is { Score.Clash: 0, Robustness: { } share }
-            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)} %{(option.Score.Open > 0 ? ", what is open apart" : "")}")
+            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? ", what is open apart" : "")}")
             : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
@@ -42,7 +46,35 @@ internal static class OptionWords
     public static string Tried(SearchAnswer answer)
         => string.Create(CultureInfo.InvariantCulture, $"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
 
+    /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
+    public static string AsItIs(VehicleOnBench bench)
+    {
+        var n = bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
+        var counts = Gearing.Options.VerdictCounts.Of(bench.Findings);
+        return FormattableString.Invariant($"As it is: {n}{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch.");
+    }
+
+    /// <summary>Of each clash of today that none of the ways out cures, what would; and of any other what cures it without one of them.</summary>
+    public static IEnumerable<string> Clashes(WaysOut found, UnitSystem units)
+    {
+        var uncured = found.Uncured;
+        foreach (var clash in found.Bench.Findings.Where(finding => finding.Verdict == Verdict.Clash))
+        {
+            var about = $"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}";
+            if (uncured.Contains(clash)) yield return $"{(found.Answer.Options.Count == 0 ? "No part that was searched" : "None of these")} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}";
+            else if (clash.Advice.Count > 0) yield return $"Not searched, but it cures {about} too: {string.Join("; or ", clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.";
+        }
+    }
+
+    private static string Would(IReadOnlyList<string> cures, string says) => cures.Count == 0 ? says : $"What would: {string.Join("; or ", cures.Take(MostCures))}.";
+
     public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
+
+    /// <summary>The vehicles that parts would have to come off.</summary>
+    public static IReadOnlyList<string> Takes(Option option)
+        => [.. ((string?[])[option.Gearbox.FittedTo, option.Overdrive.FittedTo, option.Axle.FittedTo, option.Tyres.FittedTo]).OfType<string>().Distinct()];
+
+    private static bool IsFree(Option option) => option is { Gearbox.IsFree: true, Overdrive.IsFree: true, Axle.IsFree: true, Tyres.IsFree: true };
 
     private static string? Name<T>(Candidate<T> candidate)
         where T : class
@@ -55,6 +87,7 @@ internal static class OptionWords
 
         var where = candidate.FittedTo is { } vehicle ? $"owned, on {vehicle}" : candidate.Pool.InWords();
         if (candidate is { Pool: Pool.Offered, Price: { } price }) where = $"{where} at {PriceWords.Of(price.Minor, price.Currency)}";
+        if (candidate.Told is { } told) where = $"{where}; {told}";
         yield return candidate.Part is null ? candidate.Name : $"{NamedPart.InWords(what, candidate.Name)} ({where})";
     }
 }

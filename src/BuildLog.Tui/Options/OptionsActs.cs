@@ -61,16 +61,26 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (ChosenPart(view, place, "Hunt which part?") is not { } part) return null;
 
         var (option, position) = part;
-        var window = Windows(option, position).Select(WantedWindows.Of).OfType<WantedWindow>().FirstOrDefault();
+        var (window, of) = Windows(option, position).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
         var wanted = new WantedPart(bench!.Vehicle, WantedWindows.Kind(position)!.Value)
         {
-            Title = $"{position.InWords()} for {bench.Vehicle.Name}: {NameAt(option, position)}",
+            Title = $"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}",
             Windows = window is null ? [] : [window],
+            Notes = string.Join(' ', Hunted(option, position, of)),
         };
         shop.Add(wanted);
         return window is null
             ? $"Hunted now, see the page Wanted: {wanted.Title}. No window could be said."
             : $"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.";
+    }
+
+    // The window is of the other parts as this way out has them.
+    private IEnumerable<string> Hunted(Option option, Position position, WindowOfPart? window)
+    {
+        string[] named = [NameAt(option, position), .. window is null ? [] : WouldDo.Of(option.Driveline, bench!.Goals, window)];
+        yield return $"Such as {string.Join(", ", named.Distinct())}.";
+        var others = Changed(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}").ToList();
+        if (others.Count > 0) yield return $"Together with {string.Join(", ", others)}.";
     }
 
     public string? Card(IWorkbenchView view, int place)
@@ -102,7 +112,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         try
         {
-            return SideBySide(view, about, NamedChanges.Beside(about, changes, () => found?.Answer.Options ?? []));
+            return SideBySide(view, about, NamedChanges.Beside(about, changes, () => found?.InOrder ?? []));
         }
         catch (RefusedException refused)
         {
@@ -137,7 +147,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         return view.Fill(form) ? said : null;
     }
 
-    private Option? At(int place) => found?.Answer.Options.ElementAtOrDefault(place - 1);
+    private Option? At(int place) => found?.InOrder.ElementAtOrDefault(place - 1);
 
     // Asks which one where several would be changed.
     private (Option Option, Position Position)? ChosenPart(IWorkbenchView view, int place, string title)
@@ -167,6 +177,14 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (!option.Tyres.IsInPlace) yield return Position.Tyres;
     }
 
+    private static Pool PoolAt(Option option, Position position) => position switch
+    {
+        Position.Transmission => option.Gearbox.Pool,
+        Position.Overdrive => option.Overdrive.Pool,
+        Position.Tyres => option.Tyres.Pool,
+        _ => option.Axle.Pool,
+    };
+
     private static string NameAt(Option option, Position position) => position switch
     {
         Position.Transmission => option.Gearbox.Name,
@@ -178,7 +196,9 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     // A part of the shop by itself; anything else by the number that makes it.
     private PlannedChange Change(Option option, Position position)
     {
-        var owned = shop.Parts().Select(part => part.Component).FirstOrDefault(part => part.Positions.Contains(position) && part.Name == NameAt(option, position));
+        var owned = PoolAt(option, position) == Pool.Owned
+            ? shop.Parts().Select(part => part.Component).FirstOrDefault(part => part.Positions.Contains(position) && part.Name == NameAt(option, position))
+            : null;
         return owned is not null ? new(position, owned) : new(position, Number(option, position));
     }
 

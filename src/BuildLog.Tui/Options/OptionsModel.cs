@@ -8,11 +8,14 @@ namespace BuildLog.Tui.Options;
 /// <param name="Missing">Said instead of a list where there is none.</param>
 internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summary = "", IReadOnlyList<string>? Notes = null, string Missing = "")
 {
+    /// <summary>Which clashes no way out cures, what would, and what else cures one: said before what was searched.</summary>
+    public IReadOnlyList<string> Clashes { get; init; } = [];
+
     public static OptionsModel None { get; } = new([]);
 }
 
 /// <summary>One way out.</summary>
-/// <param name="Place">Its place in the ranking, from 1.</param>
+/// <param name="Place">Its number in the list, from 1.</param>
 /// <param name="Changes">Parts changed.</param>
 /// <param name="Worst">The worst of its findings.</param>
 /// <param name="Counts">The findings that do not fit, in words.</param>

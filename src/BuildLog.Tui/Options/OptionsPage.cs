@@ -119,18 +119,22 @@ internal sealed class OptionsPage : ListPage
     private void Put(OptionsModel newModel, bool fromTop)
     {
         model = newModel;
-        WhenEmpty = string.Join("\n", [model.Missing, .. model.Notes ?? []]);
+        WhenEmpty = string.Join("\n", [model.Missing, .. model.Clashes, .. model.Notes ?? []]);
         Show(
-            [new("", 1), new("parts", 5), new("way out"), new("cruise", 18, Right: true, FromWidth: 76), new("findings", 16, FromWidth: 60), new("cost", 15, Right: true)],
+            [new("no.", 4, Right: true), new("parts", 5, Right: true), new("way out"), new("cruise", 18, Right: true, FromWidth: 76), new("worst", 9), new("besides", 14, FromWidth: 90), new("cost", 15, Right: true)],
             model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
         SetNeedsDraw();
     }
 
     private TextRun[] Cells(OptionRow row) =>
     [
-        new(marked.Contains(row.Place) ? "*" : " ", Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, Tone.Strong), new(row.Cruise),
-        new($"{row.Worst.Sign()} {row.Counts}", row.Worst.Tone()), new(row.Cost),
+        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, Tone.Strong), new(row.Cruise),
+        new($"{row.Worst.Sign()} {Counted(row)[0]}", row.Worst.Tone()), new(Counted(row)[1]), new(row.Cost),
     ];
+
+    // "1 clash 3 open 1 watch" as the worst and the rest.
+    private static string[] Counted(OptionRow row)
+        => row.Counts.Split(' ') is { Length: > 2 } words ? [string.Join(' ', words[..2]), string.Join(' ', words[2..])] : [row.Counts, ""];
 
     private sealed class Told(Action<double> tell) : IProgress<double>
     {

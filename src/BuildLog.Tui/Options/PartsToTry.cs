@@ -5,6 +5,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Options;
 
@@ -18,7 +19,9 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
 {
     public static readonly IReadOnlySet<Pool> EveryPool = Enum.GetValues<Pool>().ToHashSet();
 
-    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? shop.Parts() : [];
+    // What was only counted in a yard is in the record for its count, and is nobody's to fit.
+    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => !YardCount.IsNotBought(place.Component))] : [];
+    private readonly IReadOnlyDictionary<long, Fitment> cameOff = pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
     private readonly OfferedParts offered = new(pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
 
@@ -37,7 +40,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
             [.. here.Gearboxes, .. Owned<TransmissionComponent, Transmission>(Position.Transmission, tried => tried.Transmission), .. Offered(Position.Transmission, offered.Gearboxes), .. Listed(Position.Transmission, () => ListedParts.Gearboxes(driveline.Transmission!))],
             [.. here.Overdrives, .. Without(), .. Owned<OverdriveComponent, Overdrive>(Position.Overdrive, tried => tried.Overdrive), .. Offered(Position.Overdrive, offered.Overdrives), .. Listed(Position.Overdrive, ListedParts.Overdrives)],
             [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Offered(driveline.DrivingPosition, offered.Axles), .. Listed(driveline.DrivingPosition, () => ListedParts.Axles(driveline.DrivingAxle!))],
-            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!))]);
+            [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!, bench.Goals))]);
         return parts.Count > 1
             ? parts
             : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");
@@ -52,7 +55,14 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
         var inPlace = bench.Fitted.At(position)?.Id;
         var places = owned.Where(place => place.Component is TComponent && place.Component.Id != inPlace).ToList();
         return shop.Trying(driveline, position, [.. places.Select(place => place.Component)])
-            .Zip(places, (tried, place) => new Candidate<TPart>(place.Component.Name, part(tried), Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name });
+            .Zip(places, (tried, place) => Owned(place, part(tried)));
+    }
+
+    private Candidate<TPart> Owned<TPart>(PartPlace place, TPart? part)
+        where TPart : class
+    {
+        var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
+        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful };
     }
 
     private IEnumerable<Candidate<Overdrive>> Without()

@@ -1,4 +1,5 @@
 using BuildLog.Data;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Tui.Bench;
 
@@ -11,6 +12,19 @@ namespace BuildLog.Tui.Options;
 /// <param name="Unclear">Offers whose claim says too little to be searched.</param>
 internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<string> Unclear)
 {
+    /// <summary>What is fitted, for comparison.</summary>
+    public required VehicleOnBench Bench { get; init; }
+
+    /// <summary>The options as they are shown and numbered from one on: fewest parts first, then the best.</summary>
+    public IReadOnlyList<Option> InOrder { get; } = [.. Answer.ByChanges.SelectMany(group => group)];
+
+    /// <summary>The clashes of today that every option still has.</summary>
+    public IReadOnlyList<Finding> Uncured =>
+    [
+        .. Bench.Findings.Where(finding => finding.Verdict == Verdict.Clash
+            && Answer.Options.All(option => option.Findings.Any(other => other.Verdict == Verdict.Clash && other.Check == finding.Check && other.Between.SequenceEqual(finding.Between)))),
+    ];
+
     /// <summary>From every pool, whatever may change.</summary>
     /// <exception cref="Gearing.Quantities.RefusedException">There is nothing to search.</exception>
     public static WaysOut Of(Shop shop, VehicleOnBench bench, DateOnly day)
@@ -27,6 +41,6 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)
     {
         var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts, progress, cancel: cancel);
-        return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear);
+        return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear) { Bench = bench };
     }
 }

@@ -20,12 +20,12 @@ internal static class WhatIfForm
     private static readonly IReadOnlyList<(Position Position, string Hint)> Asked =
     [
         (Position.Engine, "redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm"),
-        (Position.Transmission, "all gears such as 3.32 2.05 1.38 1.00 0.81, or the top one alone"),
+        (Position.Transmission, "all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone"),
         (Position.Overdrive, "such as 0.78, or none"),
         (Position.TransferCase, "high range, such as 1.00, or none"),
         (Position.RearAxle, "ratio such as 3.36, or teeth such as 37/11"),
         (Position.FrontAxle, "ratio such as 3.36, or teeth such as 37/11"),
-        (Position.Tyres, "size such as 205/65R15, or rolling circumference such as 2.05 m"),
+        (Position.Tyres, "size 205/65R15, or rolling circumference 2.05 m"),
     ];
 
     private static readonly IReadOnlyList<(Wish Wish, string Caption, string Hint)> Wished =
@@ -45,7 +45,7 @@ internal static class WhatIfForm
     /// <param name="put">Takes the changes and wishes; none where nothing was typed.</param>
     public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put) => new()
     {
-        Title = $"What if: {bench.Vehicle.Name}",
+        Title = $"What if: {bench.Vehicle.Name} (empty: as it is)",
         HelpPage = "Plans",
         SaveCaption = "Try",
         Entries =
@@ -53,7 +53,7 @@ internal static class WhatIfForm
             .. Asked.Where(asked => asked.Position != Position.FrontAxle || bench.Driveline.FrontAxle is not null).Select(asked => new TextEntry(asked.Position.ToString(), Caption(asked.Position))
             {
                 Initial = tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed ?? "",
-                Hint = $"{asked.Hint}; empty: as it is",
+                Hint = asked.Hint,
                 Check = values => values.IsEmpty(asked.Position.ToString()) ? null : PlannedDriveline.Read(bench.Driveline, asked.Position, values[asked.Position.ToString()]).Refusal?.Sentence,
             }),
             .. Wished.Select(asked => new TextEntry(asked.Wish.ToString(), asked.Caption)

@@ -92,7 +92,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     private YardCard OfTyres(TyreCard tyres, YardCard card) => card with
     {
         Ways = TyreCardWords.Ways(tyres),
-        Notes = [.. TyreCardWords.Notes(tyres)],
+        Notes = [.. TyreCardWords.Notes(tyres, Bench.Driveline)],
         Blanks = Blanks(TyreCardWords.Blanks(tyres, Bench.Driveline)),
         Cautions = TyreCardWords.Cautions,
     };
@@ -102,8 +102,16 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {
         yield return $"wanted: {window.InWords()}";
-        if (window.Lowest is { } lowest) yield return $"  not lower: {lowest.InWords}";
-        if (window.Highest is { } highest) yield return $"  not higher: {highest.InWords}";
+        if (window.Lowest is { } both && both.InWords == window.Highest?.InWords)
+        {
+            yield return $"  for {both.InWords}";
+        }
+        else
+        {
+            if (window.Lowest is { } lowest) yield return $"  not lower: {lowest.InWords}";
+            if (window.Highest is { } highest) yield return $"  not higher: {highest.InWords}";
+        }
+
         if (window.SureWindow is null) yield return $"  no count means a sure yes yet: {window.OpenedBy ?? "too little is known of the other parts"}.";
     }
 }

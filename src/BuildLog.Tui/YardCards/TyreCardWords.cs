@@ -18,11 +18,12 @@ internal static class TyreCardWords
     public static IReadOnlyList<CardWay> Ways(TyreCard card)
         => [Way(card, "Standing under a vehicle", loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, "A loose wheel", loaded: false, TyreCard.Turns)];
 
-    public static IEnumerable<string> Notes(TyreCard card)
+    public static IEnumerable<string> Notes(TyreCard card, Driveline driveline)
     {
         yield return "At its pressure: chalk tread and ground, roll straight, tape from mark to mark.";
         yield return "A loose wheel says less: where it says neither yes nor no, roll it under a vehicle.";
         if (card.Sizes.Count > 0) yield return $"Markings that would do, new: {string.Join(" ", card.Sizes)}";
+        else if (driveline.DrivingTyres?.Size is not null) yield return "No listed marking near the fitted one lies in there: another axle or gear is the likelier cure.";
         yield return "A marking is hearsay too: tyres of one marking differ, and wear takes twice its depth off. Roll them.";
     }
 

@@ -19,7 +19,7 @@ public sealed class AFileThatCannotBeUsed : IDisposable
     public void A_missing_folder_is_named()
         => Refused(
             Path.Combine(test.Folder, "gone", "shop.db"), Fault.NoFolder,
-            $"The folder {Path.Combine(test.Folder, "gone")} does not exist. Create it first, or name another file with --database.");
+            $"The folder {Path.Combine(test.Folder, "gone")} does not exist. Create it first: mkdir -p \"{Path.Combine(test.Folder, "gone")}\"; or name another file with --database.");
 
     [Fact]
     public void An_empty_file_is_not_taken_for_a_new_shop()

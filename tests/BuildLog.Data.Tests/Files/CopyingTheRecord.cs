@@ -97,7 +97,7 @@ public sealed class CopyingTheRecord : IDisposable
     {
         Refused(test.Folder, overwrite: false, Fault.Folder, $"{test.Folder} is a folder. Name the file in it, such as {Path.Combine(test.Folder, "shop-backup.db")}.");
         var gone = Path.Combine(test.Folder, "gone");
-        Refused(Path.Combine(gone, "x.db"), overwrite: false, Fault.NoFolder, $"The folder {gone} does not exist. Create it first, or name another place.");
+        Refused(Path.Combine(gone, "x.db"), overwrite: false, Fault.NoFolder, $"The folder {gone} does not exist. Create it first: {NewFolder.Command(gone)}; or name another place.");
     }
 
     [Fact]

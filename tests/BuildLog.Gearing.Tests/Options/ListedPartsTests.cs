@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -30,7 +31,35 @@ public sealed class ListedPartsTests
         Assert.Equal(ListedGears.Automatic.Count, ListedParts.Gearboxes(automatic).Count);
     }
 
-    // By hand: 31 in less half an inch, 30.5 in, is 774.7 mm; within a quarter of 235/75R15, 733.5 mm. A rim of 4 in suits none of these widths.
+    // By hand: 0.85 and 1.15 times 195 mm are 166 and 224 mm; 195/65R15 sits best on 6 in, from memory, and 325 mm asks for 11 in or more.
+    [Fact]
+    public void Sizes_stay_near_the_fitted_one_and_say_what_bars_them()
+    {
+        var size = TyreSizeText.Read("195/65R15").OrRefuse();
+        var listed = ListedParts.Tyres(new("ours", new(size.RollingCircumference, Source.MakersData), size), new([])).ToDictionary(tyres => tyres.Name);
+
+        Assert.Null(listed["205/60R15"].Barred);
+        Assert.Null(listed["185/65R15"].Barred);
+        Assert.StartsWith("listed tyre not made for a rim of 6.0 in", listed["325/40R15"].Barred, StringComparison.Ordinal);
+        Assert.Equal("listed tyre over 15 % off the height of the one fitted (no limit is set)", listed["215/85R15"].Barred);
+        Assert.All(listed.Values.Where(tyres => tyres.Barred is null), tyres => Assert.InRange(tyres.Part!.Size!.SectionWidth, 0.166, 0.224));
+    }
+
+    // The owner's limit of width says more than how near to the fitted tyre a size lies: 225 mm is 15.4 % wider.
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData("230 mm", true)]
+    public void A_limit_of_the_owner_takes_the_place_of_nearness(string? limit, bool listed)
+    {
+        var size = TyreSizeText.Read("195/65R15").OrRefuse();
+        var goals = new OwnersGoals([]) { TyreWidth = limit is null ? null : LengthLimit.ReadTyreWidth(limit).OrRefuse() };
+
+        var wide = ListedParts.Tyres(new("ours", new(size.RollingCircumference, Source.MakersData), size), goals).Single(tyres => tyres.Name == "225/60R15");
+
+        Assert.Equal(listed, wide.Barred is null);
+    }
+
+    // By hand: 31 in less half an inch, 30.5 in, is 774.7 mm; within 15 % of 235/75R15, 733.5 mm. A rim of 4 in suits none of these widths.
     [Theory]
     [InlineData(8, true)]
     [InlineData(4, false)]
@@ -39,7 +68,7 @@ public sealed class ListedPartsTests
         var size = TyreSizeText.Read("235/75R15").OrRefuse();
         var fitted = new TyreSet("ours", new(size.RollingCircumference, Source.MakersData), size) { Wheel = new(InventedCar.Exactly(rim * 0.0254)) };
 
-        var names = ListedParts.Tyres(fitted).Select(tyres => tyres.Name).ToList();
+        var names = ListedParts.Tyres(fitted, new([])).Where(tyres => tyres.Barred is null).Select(tyres => tyres.Name).ToList();
 
         Assert.Equal(listed, names.Contains("31x10.50R15LT"));
         Assert.Equal(names.Count, names.Distinct().Count());

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using CsCheck;
@@ -54,6 +55,29 @@ public sealed class OptionSearchPlainLoopsTests
                 Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
             },
             iter: 25);
+
+    // As above with a speedometer that is driven from the propshaft, from a wheel, or of which too little is known.
+    [Fact]
+    public void The_front_is_the_plain_loops_where_a_speedometer_has_its_say_too()
+        => Gen.Int[1, 100_000].Sample(
+            seed =>
+            {
+                var random = new Random(seed);
+                var drive = SpeedometerDrive.Gears(random.Next(7, 11), random.Next(18, 26), random.Next(2) == 0 ? Pickup.Propshaft : Pickup.Wheel);
+                var car = InventedCar.Plain with
+                {
+                    Speedometer = random.Next(4) == 0
+                        ? new("dial", null, drive)
+                        : new("dial", InventedCar.Exactly(InventedCar.Of(0.7, 0.005)), drive),
+                };
+                var parts = RandomShop.Of(seed, 2, 1, 7, 9);
+                var search = new SeparableSearch(car, Goals, parts);
+                var plain = All(parts).Select(search.Plain).ToList();
+                var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
+
+                Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+            },
+            iter: 50);
 
     private static IEnumerable<Combination> All(CandidateParts parts)
         => from box in Enumerable.Range(0, parts.Gearboxes.Count)

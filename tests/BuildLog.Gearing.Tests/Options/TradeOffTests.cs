@@ -4,6 +4,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Options;
@@ -23,6 +24,29 @@ public sealed class TradeOffTests
         Assert.Equal(verdict, judged.Findings.First(finding => finding.Check == "cruise").Verdict);
         if (verdict == Verdict.Clash) Assert.Equal(Verdict.Clash, judged.Verdict);
         if (verdict == Verdict.Clash) Assert.StartsWith("At 108 km/h in top (4) the engine turns 4104", judged.Reason, StringComparison.Ordinal);
+    }
+
+    // 80 N·m at the gearbox's input clash with the 200 N·m of the engine, whichever axle is behind it; 3.30 turns the engine as wanted.
+    [Fact]
+    public void A_clash_that_stands_without_the_offer_is_not_its_doing()
+    {
+        var weak = InventedLoad.WithTorque(200) with { Transmission = InventedCar.Plain.Transmission! with { TorqueRating = InventedCar.Exactly(80) } };
+
+        var judged = Offers.Judge(weak, Goals, new Candidate<Axle>("offer", InventedCar.Axle(3.30), Pool.Offered));
+
+        Assert.NotEqual(Verdict.Clash, judged.Verdict);
+        Assert.DoesNotContain(judged.Findings, finding => finding.Verdict == Verdict.Clash);
+        Assert.Equal(["gearbox-torque"], judged.Standing.Select(standing => standing.Finding.Check));
+    }
+
+    // 15 wheel turns a second: 4.10 turns the engine at 61.5 rev/s, 4.30 at 64.5; 55 is the most that is wanted. The axle could meet it, so it is to blame although it clashed before.
+    [Fact]
+    public void A_wish_that_the_offer_could_meet_and_does_not_is_its_doing()
+    {
+        var judged = Offers.Judge(InventedCar.Plain, Goals, new Candidate<Axle>("offer", InventedCar.Axle(4.30), Pool.Offered));
+
+        Assert.Equal((Verdict.Clash, "cruise"), (judged.Verdict, judged.Findings[0].Check));
+        Assert.Empty(judged.Standing);
     }
 
     // By hand: n = 30 · axle/C. 3.0 on 2.0 m is 45 and fits; 4.0 on 2.0 is 60 and clashes; on 2.4 m 37.5 and 50.

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace BuildLog.Tui.Tests.Commands;
@@ -27,6 +28,41 @@ public sealed class OptionsCommandTests
         Assert.Equal(1, first.GetProperty("changes").GetInt32());
         Assert.Equal(0, first.GetProperty("clash").GetInt32());
         Assert.Contains("the frame's own", first.GetProperty("parts")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    // It came off chipped and whining, and the axle of another vehicle leaves that one standing: neither just costs nothing.
+    [Theory]
+    [InlineData("Brindle", "pinion chipped", "inspect first")]
+    [InlineData("Pellow", "(owned, on Quillon)", "from Quillon")]
+    public void What_speaks_against_a_part_of_the_shop_stands_beside_it(string vehicle, string told, string cost)
+    {
+        var said = string.Join(' ', Said.By("options", vehicle, "--demo", "--pool", "owned", "--change", "axle").Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains(told, said, StringComparison.Ordinal);
+        Assert.Contains(cost, said, StringComparison.Ordinal);
+    }
+
+    // Tansy's speedometer reads low. No gearbox changes that, but smaller tyres do; a driven gear is no part that is searched.
+    [Fact]
+    public void A_clash_that_no_way_out_cures_is_named_with_what_would()
+    {
+        static string InOneLine(string change) => string.Join(' ', Said.By("options", "Tansy", "--demo", "--change", change).Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains("None of these cures the clash of speedometer. What would: a driven gear of 21 teeth: reads 1.8 % high; or", InOneLine("transmission"), StringComparison.Ordinal);
+        var tyres = InOneLine("tyres");
+        Assert.Contains("Not searched, but it cures the clash of speedometer too: a driven gear of 21 teeth", tyres, StringComparison.Ordinal);
+        Assert.Contains("; 0 clash,", tyres, StringComparison.Ordinal);
+    }
+
+    // The text is grouped by parts, the fields are ranked; the number is the same.
+    [Fact]
+    public void Options_are_numbered_in_the_order_they_are_shown_in()
+    {
+        var numbers = Said.By("options", "Brindle", "--demo").Output.Split('\n').Where(line => line.Length > 4 && char.IsAsciiDigit(line[2]) && line.StartsWith("  ", StringComparison.Ordinal) && line[3] == ' ').Select(line => int.Parse(line[..3], CultureInfo.InvariantCulture)).ToList();
+        var places = Said.By("options", "Brindle", "--demo", "--json").Json.GetProperty("options").EnumerateArray().Select(option => option.GetProperty("place").GetInt32()).ToList();
+
+        Assert.Equal(Enumerable.Range(1, numbers.Count), numbers);
+        Assert.Equal(numbers, places.Order());
     }
 
     [Fact]

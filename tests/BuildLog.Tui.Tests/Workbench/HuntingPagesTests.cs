@@ -36,7 +36,7 @@ public sealed class HuntingPagesTests
         using var workbench = Workbench();
         screen.Show(workbench).Press((Key)'1').Type("hcplo").Press(Key.CursorDown).Type("h");
 
-        Assert.Equal(["want 2", "card 2", "plan 2", "map", "trade-off", "want 3"], hunt.Asked);
+        Assert.Equal(["want 1", "card 1", "plan 1", "map", "trade-off", "want 2"], hunt.Asked);
     }
 
     [Fact]
@@ -46,8 +46,8 @@ public sealed class HuntingPagesTests
         using var workbench = Workbench();
         screen.Show(workbench).Press((Key)'1').Type("b").Type("v").Press(Key.End).Type("v").Type("b");
 
-        Assert.Equal(["beside 2", "beside 1 2"], hunt.Asked);
-        Assert.Contains("›*", screen.Text, StringComparison.Ordinal);
+        Assert.Equal(["beside 1", "beside 1 3"], hunt.Asked);
+        Assert.Contains("›  *3     2", screen.Text, StringComparison.Ordinal);
     }
 
     [Fact]

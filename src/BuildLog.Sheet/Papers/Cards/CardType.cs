@@ -13,5 +13,8 @@ internal sealed record CardType(double Size, double BoxHeight, double Gap)
 
     public TextStyle Strong { get; } = new(SheetFonts.SemiBold, Size, Ink.Text, 1.22);
 
+    /// <summary>Of the columns; no larger than what stands below it.</summary>
+    public TextStyle Head { get; } = new(SheetFonts.SemiBold, Size * 0.93, Ink.Accent);
+
     public static CardType For(Content.Paper paper) => paper == Content.Paper.A6 ? new(6.5, 11.5, 3) : new(8.6, 17, 5);
 }

@@ -40,7 +40,7 @@ internal static class YardCardPaper
         [new(way.How, 1.35), new($"Yes: {way.Counted}", 1.1), new("No", 1.35)],
         [.. way.Ranges.Select(range => (IReadOnlyList<Cell>)
             [new(new CellText(range.Turns, type.Body)), new(new CellText(range.Yes ?? NoSureYes, range.Yes is null ? type.Body : type.Strong)), new(new CellText(range.No, type.Body))])],
-        Counts)
+        Counts with { Head = type.Head })
     {
         SpaceBefore = type.Gap,
     };
@@ -49,7 +49,7 @@ internal static class YardCardPaper
         [new("To look at", 1.3), new("To match", 1.1), new("Found", 1.2, Align.Right)],
         [.. blanks.Select(blank => (IReadOnlyList<Cell>)
             [new(new CellText(blank.What, type.Body)), new(new CellText(blank.Must, type.Strong)), new(new CellText(blank.Unit, type.Body))])],
-        new TableLook { PadX = 2, PadY = 1.2, LeastRowHeight = type.BoxHeight, ColumnRules = true })
+        new TableLook { PadX = 2, PadY = 1.2, LeastRowHeight = type.BoxHeight, ColumnRules = true, Head = type.Head })
     {
         SpaceBefore = type.Gap,
     };

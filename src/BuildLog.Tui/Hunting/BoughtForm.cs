@@ -1,0 +1,77 @@
+using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Hunting;
+
+/// <summary>Asks for what a part is called that was hunted and bought, and what was paid; it ends the hunt.</summary>
+internal static class BoughtForm
+{
+    /// <param name="wanted">The part that was hunted.</param>
+    /// <param name="offer">What was taken of the offers; null where it was none of them.</param>
+    /// <param name="counted">The part in the record that it was counted on; null for none.</param>
+    /// <param name="bare">The currency of a bare number: the shop's.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="buy">Stores what was bought.</param>
+    public static Form For(WantedPart wanted, Offer? offer, Component? counted, Currency bare, DateOnly today, Action<Purchase> buy)
+    {
+        var asksClaim = counted is null && BoughtPart.HasClaim(wanted.Kind);
+        return new()
+        {
+            Title = $"Bought: {wanted.Title}",
+            HelpPage = "Wanted",
+            SaveCaption = "Bought",
+            Entries =
+            [
+                new TextEntry("what", "Name") { Initial = offer?.What ?? wanted.Title.Split(':')[0], Hint = "what the shop will call it", Check = Checks.Filled("what", "What will the shop call it?") },
+                new TextEntry("paid", "Paid") { Initial = offer?.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty: no cost is noted", Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
+                DayEntry.Past("day", "Bought on", today),
+                new TextEntry("donor", "From") { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = "yard, seller or donor vehicle" },
+                .. asksClaim
+                    ? [new TextEntry("claimed", "Said of it") { Initial = offer?.Claimed ?? "", Hint = "ratio, gears or size, by somebody's word; empty: count it", Check = Checks.IfTyped("claimed", text => ReadClaim(wanted.Kind, text)) }]
+                    : Array.Empty<Entry>(),
+                new TextEntry("shelf", "Lies where") { Hint = "such as rack B, bottom" },
+            ],
+            Echo = _ =>
+            [
+                counted is null ? "The part, its cost and the end of the hunt are one change; z takes all of it back." : "Its count in the yard stays its evidence. All of it is one change; z takes it back.",
+            ],
+            Save = values => Checks.Try(() => buy(Bought(wanted, offer, counted, values, bare, today))),
+        };
+    }
+
+    private static Purchase Bought(WantedPart wanted, Offer? offer, Component? counted, FormValues values, Currency bare, DateOnly today)
+    {
+        var part = counted ?? BoughtPart.New(wanted.Kind);
+        void Put(Component bought)
+        {
+            (bought.Name, bought.Donor, bought.Shelf, bought.SupplierId) = (values["what"], values["donor"], values["shelf"], offer?.SupplierId);
+            bought.Notes = offer?.Notes ?? "";
+        }
+
+        if (part is { Id: 0 })
+        {
+            Put(part);
+            if (!values.IsEmpty("claimed")) BoughtPart.Put(part, values["claimed"]);
+        }
+
+        return new(values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values.IsEmpty("paid") ? null : MoneyText.ReadPrice(values["paid"], bare).OrRefuse())
+        {
+            Part = part,
+            Edit = Put,
+            SupplierId = offer?.SupplierId,
+        };
+    }
+
+    private static Parsed<Component> ReadClaim(WantedKind kind, string text)
+        => Parsed.From(() =>
+        {
+            var part = BoughtPart.New(kind)!;
+            BoughtPart.Put(part, text);
+            part.Name = "it";
+            part.Check();
+            return part;
+        });
+}
