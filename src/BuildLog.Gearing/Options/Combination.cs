@@ -18,10 +18,10 @@ internal readonly record struct Combination(int Gearbox, int Overdrive, int Axle
 
 internal static class Combining
 {
-    /// <summary>The driveline with other parts in it. No distance was driven with them yet, and all combinations are judged alike.</summary>
+    /// <summary>The driveline with other parts in it.</summary>
     public static Driveline With(this Driveline driveline, Transmission? gearbox, Overdrive? overdrive, Axle? axle, TyreSet? tyres)
     {
-        var changed = driveline with { Transmission = gearbox, Overdrive = overdrive, Tyres = tyres, Driven = null };
+        var changed = driveline with { Transmission = gearbox, Overdrive = overdrive, Tyres = tyres };
         return driveline.DrivingPosition == Position.FrontAxle ? changed with { FrontAxle = axle } : changed with { RearAxle = axle };
     }
 

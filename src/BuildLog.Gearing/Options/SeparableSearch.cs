@@ -132,15 +132,17 @@ internal sealed class SeparableSearch
             parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
             said < goals.Cruise.Count ? double.PositiveInfinity : 0);
         var judge = new CruiseRow(tyres, terms[..judged], row, StudentT.Normal975, mostFactor, throughout is null ? new PullRow(pull.Steps, place) : default);
+        var asked = Driven(gearbox, axle);
         for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
         {
             var lanes = judge.Judge(start);
+            if (asked >= start && asked < start + Vector<double>.Count) sieve.AddUnsure(AtBest(lanes[asked - start]), new(gearbox, overdrive, axle, asked));
             var kept = Vector.OnesComplement(Dominated(lanes, sieve.Sure));
             if (kept == Vector<long>.Zero) continue;
 
             for (var lane = 0; lane < Vector<double>.Count && start + lane < tyres.Count; lane++)
             {
-                if (kept[lane] == 0) continue;
+                if (kept[lane] == 0 || start + lane == asked) continue;
                 var at = new Combination(gearbox, overdrive, axle, start + lane);
                 if (lanes.Unsure[lane] == 0) sieve.Sure.Add(lanes[lane], at);
                 else sieve.AddUnsure(lanes[lane], at);
@@ -159,6 +161,14 @@ internal sealed class SeparableSearch
     private VerdictCounts[][] Low()
         => [.. parts.Gearboxes.Select(box => parts.Axles.Select(axle =>
             goals.OverallLow is null ? default : VerdictCounts.Of(SeparableChecks.OverallLow.Look(driveline.With(box.Part, null, axle.Part, null), goals))).ToArray())];
+
+    // A distance was driven with these parts: what it found counts there, not what the parts come to. Its place among the tyres; less than none where it was not.
+    private int Driven(int gearbox, int axle)
+        => driveline.Driven is not null && parts.Gearboxes[gearbox].IsInPlace && parts.Axles[axle].IsInPlace ? Enumerable.Range(0, parts.Tyres.Count).FirstOrDefault(k => parts.Tyres[k].IsInPlace, -1) : -1;
+
+    // Whatever the speedometer is.
+    private static OptionScore AtBest(in OptionScore score)
+        => score with { Clash = Math.Max(0, score.Clash - 1), Open = Math.Max(0, score.Open - 1), Watch = Math.Max(0, score.Watch - 1) };
 
     private bool TurnsWithAxle => driveline.Speedometer?.Drive?.Pickup != Pickup.Wheel;
 
