@@ -264,10 +264,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (Model.Chosen?.Id != vehicleId) vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
     }
 
+    // A page's keys depend on what is in it.
     private void FillPage()
     {
-        ShowKeys();
         pages.Fill();
+        ShowKeys();
     }
 
     private void GoToVehicle(long vehicleId)

@@ -1,5 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Bench;
 using BuildLog.Tui.Tests.Samples;
@@ -76,9 +77,9 @@ public sealed class RemovingTests : IDisposable
     {
         var fitted = small.Shop.Parts().Single(part => part.Component.Name == "Harrow banjo").Component;
         small.Shop.TakeOff(fitted, new(2026, 5, 10));
-        acts.Remove(view.Pick(FormattableString.Invariant($"part {fitted.Id}")).Agree(true));
-        Assert.Contains("was fitted to Bittern", view.Said[^1], StringComparison.Ordinal);
-        Assert.Contains("strike that fitment first", view.Said[^1], StringComparison.Ordinal);
+        var refused = Assert.Throws<RefusedException>(() => acts.Remove(view.Pick(FormattableString.Invariant($"part {fitted.Id}")).Agree(true)));
+        Assert.Contains("was fitted to Bittern", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("strike that fitment first", refused.Message, StringComparison.Ordinal);
         Assert.Contains(small.Shop.Parts(), part => part.Component.Id == fitted.Id);
     }
 }

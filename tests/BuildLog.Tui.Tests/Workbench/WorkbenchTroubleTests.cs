@@ -1,4 +1,5 @@
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
@@ -80,6 +81,14 @@ public sealed class WorkbenchTroubleTests : IDisposable
         var acts = new RecordingActs(InventedShop.Workbench()) { OnNewVehicle = () => throw new RecordException(Fault.Busy, "Another program holds the record; nothing was changed.") };
         using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
         screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Another program holds the record"), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
+    }
+
+    [Fact]
+    public void What_is_refused_is_said_in_the_status_line()
+    {
+        var acts = new RecordingActs(InventedShop.Workbench()) { OnNewVehicle = () => throw new RefusedException("undo", "Nothing was undone that could be done again.", "") };
+        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Nothing was undone that could be done again."), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
     }
 
     // Otherwise the list would point at one vehicle, and the next key act on another.
