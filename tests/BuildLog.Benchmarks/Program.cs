@@ -10,6 +10,7 @@ using BuildLog.Benchmarks.Workbench;
 switch (args)
 {
     case ["record", var sizes]: return RecordRun.Of([.. sizes.Split(',').Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
+    case ["moves", var sizes]: return MoveRun.Of([.. sizes.Split(',').Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
     case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
