@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using BuildLog.Benchmarks;
 using BuildLog.Benchmarks.Coverage;
 using BuildLog.Benchmarks.Record;
 using BuildLog.Benchmarks.Search;
@@ -14,6 +15,7 @@ switch (args)
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
     case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
+    case ["engine"]: return EngineRun.Of();
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
     case ["workbench", var program]:

@@ -119,7 +119,8 @@ internal sealed class RawRecord(SqliteConnection connection)
         using var zip = new ZipArchive(File.Create(path), ZipArchiveMode.Create);
         foreach (var table in Tables)
         {
-            using var json = new Utf8JsonWriter(zip.CreateEntry(table + ".json").Open(), new JsonWriterOptions { Indented = true });
+            using var entry = zip.CreateEntry(table + ".json").Open();
+            using var json = new Utf8JsonWriter(entry, new JsonWriterOptions { Indented = true });
             using var all = Prepared(connection, $"SELECT * FROM {table}", 0);
             using var row = all.ExecuteReader();
             json.WriteStartArray();
@@ -129,7 +130,10 @@ internal sealed class RawRecord(SqliteConnection connection)
                 for (var k = 0; k < row.FieldCount; k++)
                 {
                     json.WritePropertyName(row.GetName(k));
-                    JsonSerializer.Serialize(json, row.IsDBNull(k) ? null : row.GetValue(k));
+                    if (row.IsDBNull(k)) json.WriteNullValue();
+                    else if (row.GetFieldType(k) == typeof(long)) json.WriteNumberValue(row.GetInt64(k));
+                    else if (row.GetFieldType(k) == typeof(double)) json.WriteNumberValue(row.GetDouble(k));
+                    else json.WriteStringValue(row.GetString(k));
                 }
 
                 json.WriteEndObject();
