@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using BuildLog.Benchmarks;
 using BuildLog.Benchmarks.Coverage;
 using BuildLog.Benchmarks.Record;
 using BuildLog.Benchmarks.Search;
@@ -10,9 +11,11 @@ using BuildLog.Benchmarks.Workbench;
 switch (args)
 {
     case ["record", var sizes]: return RecordRun.Of([.. sizes.Split(',').Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
+    case ["moves", var sizes]: return MoveRun.Of([.. sizes.Split(',').Select(size => int.Parse(size, CultureInfo.InvariantCulture))]);
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
     case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
+    case ["engine"]: return EngineRun.Of();
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();
     case ["start", var program]: return StartRun.Of(program);

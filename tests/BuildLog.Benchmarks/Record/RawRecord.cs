@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.IO.Compression;
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Benchmarks.Record;
@@ -101,6 +103,100 @@ internal sealed class RawRecord(SqliteConnection connection)
     /// <summary>Every fitment of a vehicle with its part, and every reading on any of them.</summary>
     public int WithMeasurements(long vehicle) => Read(Timeline, vehicle, default) + Read(Sessions, vehicle, default);
 
+    /// <summary>The latest fifty that hold the words, with their texts.</summary>
+    public int Search(string words)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT f.* FROM FindableText t JOIN Findables f ON f.Id = t.rowid WHERE FindableText MATCH $words ORDER BY t.rowid DESC LIMIT 50";
+        command.Parameters.AddWithValue("$words", words);
+        using var row = command.ExecuteReader();
+        return Count(row);
+    }
+
+    /// <summary>Every row of the tables that hold something, as JSON in a zip.</summary>
+    public void WriteOut(string path)
+    {
+        using var zip = new ZipArchive(File.Create(path), ZipArchiveMode.Create);
+        foreach (var table in Tables)
+        {
+            using var entry = zip.CreateEntry(table + ".json").Open();
+            using var json = new Utf8JsonWriter(entry, new JsonWriterOptions { Indented = true });
+            using var all = Prepared(connection, $"SELECT * FROM {table}", 0);
+            using var row = all.ExecuteReader();
+            json.WriteStartArray();
+            while (row.Read())
+            {
+                json.WriteStartObject();
+                for (var k = 0; k < row.FieldCount; k++)
+                {
+                    json.WritePropertyName(row.GetName(k));
+                    if (row.IsDBNull(k)) json.WriteNullValue();
+                    else if (row.GetFieldType(k) == typeof(long)) json.WriteNumberValue(row.GetInt64(k));
+                    else if (row.GetFieldType(k) == typeof(double)) json.WriteNumberValue(row.GetDouble(k));
+                    else json.WriteStringValue(row.GetString(k));
+                }
+
+                json.WriteEndObject();
+                if (json.BytesPending > 65536) json.Flush();
+            }
+
+            json.WriteEndArray();
+        }
+    }
+
+    /// <summary>Every row into an empty record, in one transaction with prepared commands, each with a line of the log and one of the search.</summary>
+    public void CopyInto(string path)
+    {
+        using var there = new SqliteConnection($"Data Source={path};Foreign Keys=True;Pooling=False");
+        there.Open();
+        using var transaction = there.BeginTransaction();
+        using var set = Prepared(there, "INSERT INTO ChangeSets (At, Label, Machine, Step) VALUES ('2026-05-03T00:00:00Z', 'copied', 'bench', 'Forward')", 0);
+        set.ExecuteNonQuery();
+        using var log = Prepared(there, "INSERT INTO Changes (ChangeSetId, TableName, RowId, RecordUid, Op, Diff) VALUES (1, $0, $1, $2, 'Insert', $3)", 4);
+        using var found = Prepared(there, "INSERT INTO Findables (RecordUid, Kind, Title, About, Body) VALUES ($0, $1, $2, '', $3)", 4);
+        foreach (var table in Tables)
+        {
+            using var all = Prepared(connection, $"SELECT * FROM {table}", 0);
+            using var row = all.ExecuteReader();
+            using var insert = Prepared(there, $"INSERT INTO {table} VALUES ({string.Join(", ", Enumerable.Range(0, row.FieldCount).Select(k => FormattableString.Invariant($"${k}")))})", row.FieldCount);
+            var values = new object[row.FieldCount];
+            var uid = Enumerable.Range(0, row.FieldCount).FirstOrDefault(k => row.GetName(k) == "Uid", -1);
+            while (row.Read())
+            {
+                row.GetValues(values);
+                Run(insert, values);
+                var said = string.Join(' ', values);
+                Run(log, table, values[0], uid < 0 ? "" : values[uid], JsonSerializer.Serialize(new { After = said }));
+                if (uid >= 0) Run(found, values[uid], table, table, said);
+            }
+        }
+
+        transaction.Commit();
+    }
+
+    private static readonly string[] Tables = ["Vehicles", "Components", "Fitments", "Sessions", "Readings"];
+
+    private static SqliteCommand Prepared(SqliteConnection on, string sql, int values)
+    {
+        var command = on.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own texts come here.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        for (var k = 0; k < values; k++) command.Parameters.Add(new SqliteParameter { ParameterName = FormattableString.Invariant($"${k}") });
+        return command;
+    }
+
+    private static void Run(SqliteCommand command, params object[] values)
+    {
+        for (var k = 0; k < values.Length; k++)
+        {
+            command.Parameters[k].ResetSqliteType();
+            command.Parameters[k].Value = values[k];
+        }
+
+        command.ExecuteNonQuery();
+    }
+
     public void TakeBackLatest() => Write(TakingBack, 0);
 
     public void CopyRowsOf(long vehicle) => Write(Copying, vehicle);
@@ -136,6 +232,11 @@ internal sealed class RawRecord(SqliteConnection connection)
         command.Parameters.AddWithValue("$vehicle", vehicle);
         if (sql.Contains("$day", StringComparison.Ordinal)) command.Parameters.AddWithValue("$day", day);
         using var row = command.ExecuteReader();
+        return Count(row);
+    }
+
+    private static int Count(SqliteDataReader row)
+    {
         var values = new object[row.FieldCount];
         var count = 0;
         while (row.Read()) count += row.GetValues(values) > 0 ? 1 : 0;

@@ -48,6 +48,9 @@ internal sealed class Worker : IDisposable
         if (Console.In.ReadLine() is not { } folder) return 0;
         work.Do(folder, Endless, Say);
         Say(Done);
+
+        // Whoever stops or kills it may come a moment after the work is done, and has to find it.
+        Console.In.ReadLine();
         return 0;
     }
 
