@@ -43,4 +43,23 @@ public sealed class WindowTests
         Assert.True(new Window(3, 2).IsEmpty);
         Assert.False(new Window(2, 2).IsEmpty);
     }
+
+    [Theory]
+    [InlineData(2, true)]
+    [InlineData(3, true)]
+    [InlineData(1.999, false)]
+    [InlineData(3.001, false)]
+    public void Both_ends_belong_to_it(double value, bool inside) => Assert.Equal(inside, new Window(2, 3).Contains(value));
+
+    [Theory]
+    [InlineData(1, 2, true)]
+    [InlineData(3, 4, true)]
+    [InlineData(2.2, 2.8, true)]
+    [InlineData(1, 1.999, false)]
+    [InlineData(3.001, 4, false)]
+    public void Windows_overlap_where_they_have_a_point_in_common(double low, double high, bool overlap)
+    {
+        Assert.Equal(overlap, new Window(2, 3).Overlaps(new(low, high)));
+        Assert.Equal(overlap, new Window(low, high).Overlaps(new(2, 3)));
+    }
 }

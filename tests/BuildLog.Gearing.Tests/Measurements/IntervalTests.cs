@@ -18,4 +18,11 @@ public sealed class IntervalTests
 
     [Fact]
     public void Half_its_width_is_half_its_width() => Assert.Equal(0.5, new Interval(2, 3).HalfWidth);
+
+    [Theory]
+    [InlineData(3, 6, 9)]
+    [InlineData(0.5, 1, 1.5)]
+    [InlineData(0, 0, 0)]
+    public void A_factor_that_is_not_negative_leaves_its_ends_in_place(double factor, double low, double high)
+        => Assert.Equal(new Interval(low, high), new Interval(2, 3).Times(factor));
 }

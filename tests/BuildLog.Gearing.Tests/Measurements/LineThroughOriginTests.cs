@@ -134,4 +134,29 @@ public sealed class LineThroughOriginTests
 
         Assert.Equal(MathNet.Numerics.Fit.LineThroughOrigin([.. points.Select(point => point.X)], [.. points.Select(point => point.Y)]), slope.Value, 1e-12);
     }
+
+    // b = y/x, so ∂b/∂x = −y/x² = −8.2/4 and ∂b/∂y = 1/x: a wheel that went further than it was read makes the ratio smaller.
+    [Fact]
+    public void The_slope_falls_where_x_was_read_too_short()
+    {
+        var (x, y) = (new Input("wheel", 0.01, new Evidence("bench")), new Input("shaft", 0.01, new Evidence("bench")));
+
+        var slope = LineThroughOrigin.Fit([(Measured.From(2, x), Measured.From(8.2, y))], new Evidence("bench")).Slope;
+
+        Assert.Equal(-2.05, slope.SensitivityTo(x), 1e-9);
+        Assert.Equal(0.5, slope.SensitivityTo(y), 1e-9);
+    }
+
+    [Fact]
+    public void A_point_at_the_origin_says_nothing_of_the_slope()
+        => Assert.Equal(4.1, LineThroughOrigin.Fit([(0, 0), (2, 8.2)], new Evidence("bench")).Slope.Value, 1e-12);
+
+    // By hand, both of weight one: (1 · 2 + 1 · 3) / 2.
+    [Fact]
+    public void Where_one_point_states_no_error_all_weigh_alike()
+        => Assert.Equal(2.5, LineThroughOrigin.Fit([(1, 2), (1, Measured.From(3, new Input("tape", 0.1, new Evidence("bench"))))], new Evidence("bench")).Slope.Value, 1e-12);
+
+    [Fact]
+    public void Without_a_stated_error_nothing_is_said_of_scatter_over_it()
+        => Assert.Equal(double.NaN, LineThroughOrigin.Fit([(1, 2), (1, 3)], new Evidence("bench")).BirgeRatio);
 }

@@ -164,4 +164,40 @@ public sealed class MeasuredTests
     }
 
     private static Measured Of(double value, double u, double freedom = double.PositiveInfinity) => Measured.From(value, new Input("input", u, Bench, freedom));
+
+    [Fact]
+    public void An_exact_zero_has_no_relative_uncertainty_either() => Assert.Equal(0, Measured.Exact(0).RelativeUncertainty);
+
+    [Fact]
+    public void A_value_and_its_negative_are_known_alike_and_cancel()
+        => AnyMeasured.Sample(value =>
+        {
+            Assert.Equal(-value.Value, (-value).Value);
+            Assert.Equal(value.RelativeUncertainty, (-value).RelativeUncertainty, 1e-12);
+            Assert.Equal(0, (value + -value).StandardUncertainty);
+        });
+
+    // JCGM 100:2008, 5.1.6: of a power p the relative uncertainty is |p| times as large; of a square root half.
+    [Fact]
+    public void A_square_root_has_half_the_relative_uncertainty()
+        => AnyMeasured.Sample(value => Assert.Equal(value.RelativeUncertainty / 2, value.SquareRoot().RelativeUncertainty, 1e-12));
+
+    // By hand: 0.04 apart with u = √2 · 0.02 is 1.41 u, 0.08 is 2.83 u; 1.96 u is the limit. What both share takes no part.
+    [Fact]
+    public void Two_values_agree_where_their_difference_may_be_nothing()
+    {
+        Assert.True(Of(4.10, 0.02).AgreesWith(Of(4.14, 0.02)));
+        Assert.False(Of(4.10, 0.02).AgreesWith(Of(4.18, 0.02)));
+
+        var shared = Of(0, 1);
+        Assert.False((Of(4.10, 0.02) + shared).AgreesWith(Of(4.18, 0.02) + shared));
+    }
+
+    [Fact]
+    public void What_cancels_but_for_rounding_is_gone_however_large_it_was()
+    {
+        var tyre = Of(2.04, 0.02);
+
+        Assert.Empty(((tyre * 0.1 * 3e7) - (tyre * 0.3e7)).Budget());
+    }
 }

@@ -15,4 +15,12 @@ public sealed class StudentTTests
             Assert.True(StudentT.Factor95(freedom + more) < factor);
             Assert.True(factor > StudentT.Normal975);
         });
+
+    // The standard normal density at zero is 1/√(2π); Student's with one degree of freedom is Cauchy's, 1/π at zero.
+    [Fact]
+    public void The_density_is_the_normal_for_stated_limits_and_cauchys_for_one_degree_of_freedom()
+    {
+        Assert.Equal(-0.5 * Math.Log(2 * Math.PI), StudentT.LogDensity(0, 0, 1, double.PositiveInfinity), 1e-12);
+        Assert.Equal(-Math.Log(Math.PI), StudentT.LogDensity(0, 0, 1, 1), 1e-12);
+    }
 }

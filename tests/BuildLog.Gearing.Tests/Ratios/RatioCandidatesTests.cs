@@ -130,4 +130,28 @@ public sealed class RatioCandidatesTests
 
     private static Measured Of(double ratio, double u, double freedom = double.PositiveInfinity)
         => BuildLog.Gearing.Measurements.Measured.From(ratio, new Input("count", u, new Evidence("count"), freedom));
+
+    // Far from the list the normal density is below what a double can hold; the belief still sums to one and goes to "not listed".
+    [Fact]
+    public void A_gear_far_from_its_list_is_none_of_it_and_one_near_is_listed()
+    {
+        var far = RatioCandidates.ForGear(Of(3.0, 0.001), [2.08]);
+        var near = Assert.Single(RatioCandidates.ForGear(Of(2.081, 0.01), [2.08, 3.4]).Ranked);
+
+        Assert.Equal((0, 1.0), (far.Ranked.Count, far.NotListedProbability));
+        Assert.True(near.IsListed);
+    }
+
+    // Bayes by hand for one listed gear, measured right on it: 0.9 / (u √(2π)) against 0.1 / (x ln(20/0.3)).
+    [Fact]
+    public void Nine_tenths_are_kept_for_the_list_of_a_gearbox()
+    {
+        var (listed, not) = (0.9 / (0.01 * Math.Sqrt(2 * Math.PI)), 0.1 / (2 * Math.Log(20 / 0.3)));
+
+        Assert.Equal(not / (listed + not), RatioCandidates.ForGear(Of(2, 0.01), [2]).NotListedProbability, 1e-9);
+    }
+
+    [Fact]
+    public void A_pair_that_nobody_is_known_to_sell_is_not_called_listed()
+        => Assert.False(RatioCandidates.For(Of(51 / 19.0, 0.0001), [4.10]).Ranked[0].IsListed);
 }

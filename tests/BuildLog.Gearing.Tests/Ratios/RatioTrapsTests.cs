@@ -77,4 +77,18 @@ public sealed class RatioTrapsTests
             "which wheels turned.",
             Assert.Throws<RefusedException>(() => TurnCount.Of([TurnReading.Read("10:239", Wheels.OneHeld).OrRefuse()], new CountPrecision())).Message,
             StringComparison.Ordinal);
+
+    [Fact]
+    public void Teeth_that_make_too_long_an_axle_forgot_no_wheel_either() => Assert.Empty(RatioTraps.OfAxle(1.95, teethCounted: true));
+
+    [Fact]
+    public void Two_gears_alike_are_asked_about() => Assert.Contains("gear 3", Assert.Single(RatioTraps.OfGears([("1", 3.5), ("2", 1.4), ("3", 1.4)])).Asks, StringComparison.Ordinal);
+
+    // One gear alone may be an overdrive, and a lowest gear may be direct.
+    [Fact]
+    public void A_gear_alone_and_a_direct_lowest_gear_are_not_asked_about()
+    {
+        Assert.Empty(RatioTraps.OfGears([("5", 0.82)]));
+        Assert.Empty(RatioTraps.OfGears([("1", 1), ("2", 0.8)]));
+    }
 }

@@ -53,4 +53,25 @@ public sealed class RoadTestTests
     [InlineData(10, 2500, 1, 50)]
     public void What_no_road_test_shows_is_refused(double kmh, double rpm, double speedHalf, double rpmHalf)
         => Assert.Throws<RefusedException>(() => RoadTest.AxleRatio(kmh / 3.6, rpm / 60, 1, 2.05, new(speedHalf / 3.6, rpmHalf / 60)));
+
+    [Theory]
+    [InlineData(0, 2500, "0 km/h and 2500 rev/min")]
+    [InlineData(90, 0, "90 km/h and 0 rev/min")]
+    [InlineData(double.PositiveInfinity, 2500, "2500 rev/min")]
+    [InlineData(90, double.PositiveInfinity, "90 km/h")]
+    public void Standing_or_endless_it_is_no_road_test_and_the_speeds_are_named(double kmh, double rpm, string says)
+    {
+        var refused = Assert.Throws<RefusedException>(() => RoadTest.AxleRatio(kmh / 3.6, rpm / 60, 1, 2.05));
+
+        Assert.Contains("rolling vehicle and a running engine", refused.Message, StringComparison.Ordinal);
+        Assert.Contains(says, refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_instrument_as_coarse_as_what_it_shows_is_refused_and_one_without_error_is_not()
+    {
+        Assert.Contains("not to 36 km/h and 60 rev/min", Assert.Throws<RefusedException>(() => RoadTest.AxleRatio(10, 25, 1, 2, new(10, 1))).Message, StringComparison.Ordinal);
+        Assert.Contains("not to 3.6 km/h and 1500 rev/min", Assert.Throws<RefusedException>(() => RoadTest.AxleRatio(10, 25, 1, 2, new(1, 25))).Message, StringComparison.Ordinal);
+        Assert.True(RoadTest.AxleRatio(10, 25, 1, 2, new(0, 0)).IsExact);
+    }
 }

@@ -40,4 +40,14 @@ public sealed class TagAgainstCountTests
 
         Assert.Equal(0, pair.Difference.StandardUncertainty);
     }
+
+    // 4.10 beside 4.09 ± 0.04; and a number without words of its own is said as a number.
+    [Fact]
+    public void It_says_that_a_tag_agrees_and_a_tag_without_words_by_its_number()
+    {
+        var counted = new Known(Measured.From(4.09, new Input("count", 0.0154, new Evidence("count"))), Source.Measured);
+
+        Assert.Equal("The tag's 4.10 agrees with 4.09 ± 0.04 (measured).", new TagAgainstCount(new(4.10, Source.Tag, "4.10"), counted).Says);
+        Assert.StartsWith("The maker's 4.10 agrees", new TagAgainstCount(new(4.1, Source.MakersData), counted).Says, StringComparison.Ordinal);
+    }
 }

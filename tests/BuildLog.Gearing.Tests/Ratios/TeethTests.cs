@@ -59,4 +59,14 @@ public sealed class TeethTests
         Assert.Equal(ListedRatios.Common.Count, ListedRatios.Common.Select(teeth => teeth.Ratio).Distinct().Count());
         Assert.All(ListedRatios.Common, teeth => Assert.InRange(teeth.Ratio, 2, 9));
     }
+
+    // The fewest and the most teeth that are taken, each with a partner that makes an axle.
+    [Theory]
+    [InlineData(40, 4)]
+    [InlineData(200, 40)]
+    public void The_ends_of_what_a_gear_can_have_belong_to_it(int ring, int pinion) => Assert.Equal((double)ring / pinion, new Teeth(ring, pinion).Ratio);
+
+    [Fact]
+    public void Teeth_that_make_no_axle_are_refused_with_the_ratio_they_make()
+        => Assert.Contains("12.5", Assert.Throws<RefusedException>(() => new Teeth(100, 8)).Message, StringComparison.Ordinal);
 }

@@ -135,4 +135,30 @@ public sealed class TurnCountTests
         Assert.Equal(u, count.Ratio.StandardUncertainty, 1e-9);
         Assert.Equal(double.PositiveInfinity, count.Ratio.DegreesOfFreedom);
     }
+
+    // By hand: both wheels share the turns, so 2.5 times 20 is 25 of each. Two counts are √(Reading + Stop) / √(Reading + Stop/2) = 1.0252 times as good as one: 2 · 10.252
+    // is 21. Where counts scatter by a turn, one over ten is no guide: twice the longest count.
+    [Theory]
+    [InlineData(2.5, "count 25 wheel turns", Wheels.Together, "10:41")]
+    [InlineData(2, "count 21 wheel turns", Wheels.OneHeld, "10:20.5", "10:20.5")]
+    [InlineData(2, "count 40 wheel turns", Wheels.OneHeld, "10:20.5", "20:43", "10:19.5")]
+    public void The_advice_is_one_count_that_is_better_than_the_line_by_the_factor(double factor, string says, Wheels wheels, params string[] turns)
+        => Assert.StartsWith(says, Of(wheels, turns).Ratio.Budget()[0].Input.Evidence.Settle!(factor), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_coarsest_precision_that_is_taken_is_a_turn_and_half_a_turn()
+        => Assert.True(TurnCount.Of([TurnReading.Read("10:20.5", Wheels.OneHeld).OrRefuse()], new CountPrecision(1, 0.5)).Ratio.StandardUncertainty > 0);
+
+    [Fact]
+    public void Without_a_count_the_example_is_one_of_what_was_asked_for()
+    {
+        static string Example(RatioRange range) => Assert.Throws<RefusedException>(() => TurnCount.Of([], new CountPrecision(), range)).Refusal.Example;
+
+        Assert.Equal(CountedEnds.Gearbox.Example, Example(RatioRange.Gear));
+        Assert.Equal(CountedEnds.Axle.Example, Example(RatioRange.Axle));
+    }
+
+    [Fact]
+    public void A_gear_that_no_gearbox_has_is_sent_to_the_end_that_was_turned()
+        => Assert.Contains("which end was turned", Assert.Throws<RefusedException>(() => TurnCount.OfGear([TurnReading.ReadGear("10:900").OrRefuse()], new CountPrecision())).Message, StringComparison.Ordinal);
 }

@@ -70,4 +70,32 @@ public sealed class TurnReadingTests
     [Fact]
     public void A_wheel_read_as_standing_still_is_a_wheel_held()
         => Assert.Equal(Wheels.OneHeld, TurnReading.Read("10,0:20.5", Wheels.Each).OrRefuse().Turned);
+
+    [Theory]
+    [InlineData("10,5:30")]
+    [InlineData("10:30,1")]
+    public void A_gear_has_one_output_and_its_decimals_use_the_point(string text)
+        => Assert.Contains("decimals use the point", TurnReading.ReadGear(text).Refusal!.Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("0.2:1", "half an output turn")]
+    public void Less_than_half_a_turn_of_the_output_is_refused(string text, string says)
+        => Assert.Contains(says, TurnReading.ReadGear(text).Refusal!.Message, StringComparison.Ordinal);
+
+    // Ten thousand is the most, of either wheel as of the shaft.
+    [Theory]
+    [InlineData("4800:10000", Wheels.OneHeld, true)]
+    [InlineData("20000:41", Wheels.OneHeld, false)]
+    [InlineData("20000,-19990:41", Wheels.Each, false)]
+    [InlineData("-19990,20000:41", Wheels.Each, false)]
+    public void Nobody_counts_more_than_ten_thousand_turns_of_anything(string text, Wheels wheels, bool counted)
+        => Assert.Equal(counted, TurnReading.Read(text, wheels).Refusal is null);
+
+    [Theory]
+    [InlineData("axle", "half an axle turn")]
+    [InlineData("engine", "half an engine turn")]
+    [InlineData("input", "half an input turn")]
+    [InlineData("output", "half an output turn")]
+    [InlineData("wheel", "half a wheel turn")]
+    public void Half_a_turn_has_its_article(string end, string says) => Assert.Equal(says, CountedEnds.Half(end));
 }

@@ -81,6 +81,13 @@ public sealed class RollOutTests
     [Fact]
     public void Without_a_roll_there_is_no_circumference() => Assert.Throws<RefusedException>(() => Of(new(Loaded: true)));
 
+    // By hand: one roll over three turns is twice as good over six; where marks scatter, twice the longest.
+    [Theory]
+    [InlineData(2, "roll over 6 turns", "3:6126mm")]
+    [InlineData(2, "roll over 6 turns", "1:2040mm", "2:4200mm", "3:6000mm")]
+    public void The_advice_is_one_roll_that_is_better_than_the_line_by_the_factor(double factor, string says, params string[] rolls)
+        => Assert.StartsWith(says, Of(new(Loaded: true), rolls).Measured.Budget()[0].Input.Evidence.Settle!(factor), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("1:2040mm", 1.0, 2.04)]
     [InlineData("3 : 6.125 m", 3.0, 6.125)]
