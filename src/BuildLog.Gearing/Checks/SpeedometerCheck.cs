@@ -20,10 +20,13 @@ public sealed class SpeedometerCheck : ICheck
 
     private static readonly Window Lawful = SpeedometerLaw.Share();
 
+    /// <inheritdoc/>
     public string Id => "speedometer";
 
+    /// <inheritdoc/>
     public string Title => "Speedometer";
 
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         if (driveline.Speedometer is not { } meter) return [];
