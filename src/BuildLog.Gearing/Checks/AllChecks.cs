@@ -6,6 +6,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>Every check there is, in the order of the driveline.</summary>
 public static class AllChecks
 {
+    /// <summary>The checks themselves, for who wants one of them or their ids; each is without state.</summary>
     public static readonly IReadOnlyList<ICheck> List =
     [
         new CruiseCheck(),

@@ -16,7 +16,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing for an axle without a rating or one that is not driven.</para>
 /// </remarks>
-public sealed class AxleTorqueCheck : ICheck
+internal sealed class AxleTorqueCheck : ICheck
 {
     public string Id => "axle-torque";
 

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The gearbox's bell housing has the bolt pattern of the engine.</summary>
 /// <remarks>The gearbox's pattern is taken with its adapter plate on, where it has one. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class BellHousingCheck : MatingCheck
+internal sealed class BellHousingCheck : MatingCheck
 {
     public override string Id => "bell-housing";
 

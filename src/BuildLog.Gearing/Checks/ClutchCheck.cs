@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// practice from memory and warns. Says nothing until the rating was entered.
 /// </para>
 /// </remarks>
-public sealed class ClutchCheck : ICheck, ILookedAt
+internal sealed class ClutchCheck : ICheck, ILookedAt
 {
     private const double Reserve = 1.2;
 

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>Below it the converter slips on, and the oil gets hot. Says nothing for a clutch, a converter that locks, or without a cruise goal.</para>
 /// <para>Limit: common practice, it warns and never clashes. Slip s: see <see cref="Engines.Converter"/>.</para>
 /// </remarks>
-public sealed class ConverterCheck : ICheck
+internal sealed class ConverterCheck : ICheck
 {
     private const string Practice = "common practice: cruise above the stall speed";
 

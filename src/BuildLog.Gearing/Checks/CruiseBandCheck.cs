@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// wrong. Needs a cruise goal and the engine's torque; says nothing without them.
 /// </para>
 /// </remarks>
-public sealed class CruiseBandCheck : ICheck
+internal sealed class CruiseBandCheck : ICheck
 {
     private const double Low = 0.60;
     private const double High = 0.95;

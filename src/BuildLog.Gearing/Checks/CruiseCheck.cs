@@ -15,10 +15,13 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 public sealed class CruiseCheck : ICheck
 {
+    /// <inheritdoc/>
     public string Id => "cruise";
 
+    /// <inheritdoc/>
     public string Title => "Cruise engine speed";
 
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => goals.Cruise.Count == 0 ? [NoGoal(driveline)] : goals.Cruise.Select(goal => Judge(driveline, goal));
 

@@ -17,8 +17,10 @@ public sealed record Finding
     /// <summary>The trade's name of the matter.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Fits, watch, clash or open.</summary>
     public required Verdict Verdict { get; init; }
 
+    /// <summary>What the verdict rests on.</summary>
     public required Because Because { get; init; }
 
     /// <summary>The parts whose marriage it is about; the joint it hangs at. Empty where it is about the driveline as a whole.</summary>
@@ -37,6 +39,7 @@ public sealed record Finding
     /// <summary>The number that was judged, in the base unit of <see cref="Unit"/>; null where an input is missing.</summary>
     public Measured? Value { get; init; }
 
+    /// <summary>How to show <see cref="Value"/>, <see cref="Wanted"/>; one for a ratio or where nothing was judged in numbers.</summary>
     public Unit Unit { get; init; } = Units.One;
 
     /// <summary>What was wanted, in the same base unit.</summary>

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>A clutch has its flywheel, a converter its flexplate.</summary>
 /// <remarks>What the gearbox needs follows from what is behind it. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class FlywheelCheck : MatingCheck
+internal sealed class FlywheelCheck : MatingCheck
 {
     public override string Id => "flywheel";
 

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// At low speed by the loaded radii, where both are measured; at high speed by the rolling circumferences. Formulas, limits by drive and source see
 /// <see cref="FourWheelMatch"/>. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
 /// </remarks>
-public sealed class FourWheelMatchCheck : ICheck
+internal sealed class FourWheelMatchCheck : ICheck
 {
     private const string Limit = "a transfer case maker's manual, by the kind of drive";
 

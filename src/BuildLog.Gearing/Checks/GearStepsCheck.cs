@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// engine's torque; says nothing without.
 /// </para>
 /// </remarks>
-public sealed class GearStepsCheck : ICheck
+internal sealed class GearStepsCheck : ICheck
 {
     private const double Alike = 1.02;
 

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// never clashes. Says nothing without a rating: what nobody knows is not passed, it is not judged.
 /// </para>
 /// </remarks>
-public sealed class GearboxTorqueCheck : ICheck
+internal sealed class GearboxTorqueCheck : ICheck
 {
     public string Id => "gearbox-torque";
 

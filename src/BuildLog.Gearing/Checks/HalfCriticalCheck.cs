@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>share = v · i_axle / (C · n_c);   outside 0.46 … 0.54 fits, inside it is a watch; beyond 0.75 nothing is said</code>
 /// <para>A matter of a hum and of wear, not of breaking: it never clashes. Source: see <see cref="WorkingShare"/>.</para>
 /// </remarks>
-public sealed class HalfCriticalCheck : ICheck
+internal sealed class HalfCriticalCheck : ICheck
 {
     private const string Limit = "8 % around half the critical speed, a propshaft maker's page";
 

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// Formula: <see cref="Pull.Hill"/>.
 /// </para>
 /// </remarks>
-public sealed class HillCheck : ICheck
+internal sealed class HillCheck : ICheck
 {
     private const double UsualReserve = 0.03;
 

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// Limit: the owner's goal. Formula: <see cref="HillStart"/>; the truck trade's rule is told beside it, see <see cref="Startability"/>. Says nothing without
 /// such a goal.
 /// </remarks>
-public sealed class HillStartCheck : ICheck
+internal sealed class HillStartCheck : ICheck
 {
     public string Id => "hill-start";
 

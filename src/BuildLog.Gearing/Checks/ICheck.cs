@@ -12,5 +12,6 @@ public interface ICheck
     /// <summary>The trade's name of the matter.</summary>
     string Title { get; }
 
+    /// <summary>Judges a driveline; empty where no goal and no part concerns the matter, open where a number is missing. It never throws for want of one.</summary>
     IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals);
 }

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The clutch disc, or the converter, slides on the gearbox's input shaft.</summary>
 /// <remarks>The engine's maker chooses the clutch, the gearbox's maker the spline. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class InputSplineCheck : MatingCheck
+internal sealed class InputSplineCheck : MatingCheck
 {
     public override string Id => "input-spline";
 

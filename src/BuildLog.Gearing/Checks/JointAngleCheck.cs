@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>½° … 3° fits;   above 3° a watch;   above the chart at the fastest turn a clash;   below ½° a watch</code>
 /// <para>Chart and its source see <see cref="JointAngleChart"/>; beyond its last row it may warn, never clash. Angles at ride height.</para>
 /// </remarks>
-public sealed class JointAngleCheck : ICheck
+internal sealed class JointAngleCheck : ICheck
 {
     private const string Limit = "joint angle chart, a propshaft shop's page; ½° and 3°, a shaft maker's manual";
 

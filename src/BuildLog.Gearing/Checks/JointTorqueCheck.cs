@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>Formulas and their source see <see cref="ShaftTorque"/>. What stands on the axle: see <see cref="MassOnAxle"/>; without it the low-gear torque alone is taken, which is the safe side.</para>
 /// <para>A rating is the maker's for continuous torque, not the one at which the joint yields.</para>
 /// </remarks>
-public sealed class JointTorqueCheck : ICheck
+internal sealed class JointTorqueCheck : ICheck
 {
     private const string Limit = "the joint maker's rating against low-gear and wheel-slip torque, a shaft maker's manual";
 

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Nothing is said without a goal that can be computed: then nothing hangs on it. Source: JCGM 100:2008, 5.1.2; half is our own choice.</para>
 /// </remarks>
-public sealed class LabelCheck : ICheck
+internal sealed class LabelCheck : ICheck
 {
     private const double Dominant = 0.5;
 

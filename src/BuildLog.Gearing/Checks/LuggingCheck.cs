@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 /// or where neither the lowest pull nor torque and load are known.
 /// </para>
 /// </remarks>
-public sealed class LuggingCheck : ICheck
+internal sealed class LuggingCheck : ICheck
 {
     private const double ShareOfTorquePeak = 0.5;
     private const double HighLoad = 0.7;

@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 /// spline written in two ways. One end known and the other not is open; nothing is said until somebody has looked at one of the two.
 /// <para>Limit: geometry.</para>
 /// </remarks>
-public abstract class MatingCheck : ICheck, ILookedAt
+internal abstract class MatingCheck : ICheck, ILookedAt
 {
     private const string Limit = "geometry: bolts, splines and bores go together or they do not";
 

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// that is not the one it is taken for. Says nothing where all agree. Source: JCGM 100:2008, G.3; that the latest counts is common practice.
 /// </para>
 /// </remarks>
-public sealed class MeasuredTwiceCheck : ICheck
+internal sealed class MeasuredTwiceCheck : ICheck
 {
     public string Id => "measured-twice";
 

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 /// The checks of joints stay silent until one side of them was looked at, so that a vehicle is not buried in questions. This one names in one breath all that
 /// nobody has looked at, part by part; where all was, it says nothing. The cure of each is to look, and to write it down with the part.
 /// </remarks>
-public sealed class NotLookedAtCheck : ICheck
+internal sealed class NotLookedAtCheck : ICheck
 {
     public string Id => "not-looked-at";
 

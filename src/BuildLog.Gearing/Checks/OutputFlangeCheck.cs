@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>Each propshaft's front end goes to the output before it: flange to flange, or slip yoke on its spline.</summary>
 /// <remarks>The output is that of the last unit in the chain: transfer case, overdrive or gearbox. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class OutputFlangeCheck : MatingCheck
+internal sealed class OutputFlangeCheck : MatingCheck
 {
     public override string Id => "output-flange";
 

@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// tyre are known the crawl is told beside it.
 /// Says nothing without such a goal.
 /// </remarks>
-public sealed class OverallLowCheck : ICheck
+internal sealed class OverallLowCheck : ICheck
 {
     public string Id => "overall-low";
 

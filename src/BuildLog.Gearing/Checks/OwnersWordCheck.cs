@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// naming it and the cheapest way to know better; one fits where there is none. A number that nobody knows is the matter of the check that needs it.
 /// <para>Limit: our own order of trust, common practice.</para>
 /// </remarks>
-public sealed class OwnersWordCheck : ICheck
+internal sealed class OwnersWordCheck : ICheck
 {
     public string Id => "word";
 

@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 /// somebody has looked at one of them.
 /// <para>Limit: without one a vehicle rolls away: physics, and every road law asks for one.</para>
 /// </remarks>
-public sealed class ParkingBrakeCheck : ICheck, ILookedAt
+internal sealed class ParkingBrakeCheck : ICheck, ILookedAt
 {
     private const string Limit = "every road law asks for one";
 

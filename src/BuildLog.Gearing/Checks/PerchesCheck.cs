@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// the two was measured: many an axle has no perches at all.
 /// </para>
 /// </remarks>
-public sealed class PerchesCheck : ICheck
+internal sealed class PerchesCheck : ICheck
 {
     private const double Takes = 2e-3;
     private const double Most = 6e-3;

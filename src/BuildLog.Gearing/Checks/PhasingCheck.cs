@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// Two joints at equal angles cancel only with the inner yokes in one plane; a quarter turn apart they add: β_eq² = β₁² + β₂². A shaft pulled
 /// apart at its spline goes together either way. Source: an industrial shaft maker's catalogue; a few degrees off are tolerable at low speed.
 /// </remarks>
-public sealed class PhasingCheck : ICheck
+internal sealed class PhasingCheck : ICheck
 {
     private const string Limit = "inner yokes in one plane, an industrial shaft maker's catalogue";
 

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// memory, so a watch. Says nothing until one of the two was measured.
 /// </para>
 /// </remarks>
-public sealed class PilotCheck : ICheck, ILookedAt
+internal sealed class PilotCheck : ICheck, ILookedAt
 {
     private const string What = "Whether the spigot runs in the pilot bearing";
     private const string Geometry = "geometry";

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Limit: the two ends within 1°, a shaft maker's manual, for joints that cancel each other.</para>
 /// </remarks>
-public sealed class PinionAngleCheck : ICheck
+internal sealed class PinionAngleCheck : ICheck
 {
     private const string Limit = "both ends within 1°, a shaft maker's manual";
 

@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>Each propshaft's rear end bolts to its axle's pinion.</summary>
 /// <remarks>For a front propshaft, the end at the front axle. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class PinionFlangeCheck : MatingCheck
+internal sealed class PinionFlangeCheck : MatingCheck
 {
     public override string Id => "pinion-flange";
 

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>share = n_max / n_c;   ≤ 0.65 fits, > 0.75 clashes</code>
 /// <para>n_max see <see cref="FastestTurn"/>; n_c of the weakest piece, see <see cref="CriticalSpeed"/>; limits and their sources see <see cref="WorkingShare"/>.</para>
 /// </remarks>
-public sealed class PropshaftSpeedCheck : ICheck
+internal sealed class PropshaftSpeedCheck : ICheck
 {
     private const string Limit = "0.65 of the critical speed, common practice; 0.75, a propshaft maker's page";
 

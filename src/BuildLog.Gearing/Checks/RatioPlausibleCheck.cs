@@ -19,7 +19,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Cures: the questions of <see cref="RatioTraps"/>, each with the ratio it would be. Source: common practice, from memory.</para>
 /// </remarks>
-public sealed class RatioPlausibleCheck : ICheck
+internal sealed class RatioPlausibleCheck : ICheck
 {
     private const int FewestGears = 3;
 

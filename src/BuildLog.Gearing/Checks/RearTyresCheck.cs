@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 /// Open while only a set of the front wheels is fitted: no speed, load or limit can be judged for the other axle, and nothing here guesses that the tyres there
 /// are the same. A matter of entry, so there is no limit.
 /// </remarks>
-public sealed class RearTyresCheck : ICheck
+internal sealed class RearTyresCheck : ICheck
 {
     public string Id => "rear-tyres";
 

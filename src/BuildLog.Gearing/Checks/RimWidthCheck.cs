@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The tyres sit on rims of a width that suits them.</summary>
 /// <remarks>The permitted band is from memory, see <see cref="RimWidth"/>: it may warn, never clash. The tyre maker's data sheet decides.</remarks>
-public sealed class RimWidthCheck : ICheck
+internal sealed class RimWidthCheck : ICheck
 {
     private const string Limit = "rim width rule, from memory; the tyre maker's data sheet decides";
 

@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Checks;
 /// The wrong way round there is one gear forward and a boxful in reverse, and an oil pump that pumps nothing. Seen from in front of the vehicle. Judged as
 /// every <see cref="MatingCheck"/>.
 /// </remarks>
-public sealed class RotationCheck : MatingCheck
+internal sealed class RotationCheck : MatingCheck
 {
     public override string Id => "rotation";
 

@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 public static class Settling
 {
+    /// <summary>What to do at the bench, as a clause after "to settle it,"; null where the dominant evidence names no way.</summary>
     public static string? Of(Measured value, Window wanted)
     {
         if (Dominant(value) is not { Evidence.Settle: { } settle } dominant) return null;

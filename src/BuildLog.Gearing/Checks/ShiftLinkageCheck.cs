@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The driver can reach the gears: the gearbox has its lever or linkage.</summary>
 /// <remarks>A swapped gearbox often comes without. There or not: geometry. Says nothing until somebody has looked.</remarks>
-public sealed class ShiftLinkageCheck : ICheck, ILookedAt
+internal sealed class ShiftLinkageCheck : ICheck, ILookedAt
 {
     private const string Limit = "geometry";
 

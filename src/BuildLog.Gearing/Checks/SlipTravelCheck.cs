@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>Travel see <see cref="SlipTravel"/>: it has no axle arc in it, so a small spare is not yet a pass on a leaf-sprung axle. Bottoming is
 /// geometry and clashes; the 25 mm are from memory and may only warn.</para>
 /// </remarks>
-public sealed class SlipTravelCheck : ICheck
+internal sealed class SlipTravelCheck : ICheck
 {
     private const string Limit = "geometry; 25 mm of spline kept, common practice";
 

@@ -22,10 +22,13 @@ public sealed class SpeedometerCheck : ICheck
     /// <summary>What it may show, as a share of the truth.</summary>
     internal static readonly Window Lawful = SpeedometerLaw.Share();
 
+    /// <inheritdoc/>
     public string Id => "speedometer";
 
+    /// <inheritdoc/>
     public string Title => "Speedometer";
 
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         if (driveline.Speedometer is not { } meter) return [];

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 /// The last unit that somebody looked at counts, a transfer case before the gearbox. A speedometer driven at a wheel needs none. Judged as every
 /// <see cref="MatingCheck"/>.
 /// </remarks>
-public sealed class SpeedometerDriveCheck : MatingCheck
+internal sealed class SpeedometerDriveCheck : MatingCheck
 {
     private const string None = "none";
 

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The bell housing is open for the starter on the side where the engine has room for it.</summary>
 /// <remarks>Sides as seen from the driver's seat. Judged as every <see cref="MatingCheck"/>.</remarks>
-public sealed class StarterCheck : MatingCheck
+internal sealed class StarterCheck : MatingCheck
 {
     public override string Id => "starter";
 

@@ -16,7 +16,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>A gearbox has one finding: the gears that part from what is said of them, or that all agree.</para>
 /// <para>Limit: the tag itself, which nobody has verified. Formula: see <see cref="TagAgainstCount"/>.</para>
 /// </remarks>
-public sealed class TagCheck : ICheck
+internal sealed class TagCheck : ICheck
 {
     public string Id => "tag";
 

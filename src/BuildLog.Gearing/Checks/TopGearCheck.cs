@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>n_P engine speed of peak power. r above 1 in top is under-geared, r below 1 in the gear below top is over-geared: one economy gear is fine, two are not.</para>
 /// <para>Limit: common practice, it warns and never clashes. Says nothing until torque, ratios, tyres and load are known.</para>
 /// </remarks>
-public sealed class TopGearCheck : ICheck
+internal sealed class TopGearCheck : ICheck
 {
     private const double MostInTop = 1.10;
     private const double LeastBelowTop = 0.85;

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>It reaches the owner's top speed on the level.</summary>
 /// <remarks>Limit: the owner's goal. Formula: <see cref="TopSpeed"/>. Says nothing without such a goal.</remarks>
-public sealed class TopSpeedCheck : ICheck
+internal sealed class TopSpeedCheck : ICheck
 {
     public string Id => "top-speed";
 

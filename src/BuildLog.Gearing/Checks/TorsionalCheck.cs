@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>α = β_eq² ω²;   ≤ 300 rad/s² fits, > 400 clashes;   ends more than 1° apart are a watch in any case</code>
 /// <para>At the fastest turn. Formulas and sources see <see cref="EquivalentAngle"/> and <see cref="TorsionalAcceleration"/>; 1°: a shaft maker's manual.</para>
 /// </remarks>
-public sealed class TorsionalCheck : ICheck
+internal sealed class TorsionalCheck : ICheck
 {
     private const string Limit = "300 rad/s², an axle maker's guide; 400, a published table of joint angles";
     private const double EndsApart = Math.PI / 180;

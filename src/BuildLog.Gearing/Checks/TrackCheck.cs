@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The track is no wider than the owner's limit: the wings, or the rule of the country.</summary>
 /// <remarks>Formula see <see cref="WheelPlace"/>. A cure is the offset that would do, and its like as hub faces.</remarks>
-public sealed class TrackCheck : ICheck
+internal sealed class TrackCheck : ICheck
 {
     public string Id => "track";
 

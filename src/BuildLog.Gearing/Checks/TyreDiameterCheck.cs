@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The tyres are no taller than the owner's limit: the arch, or the rule of the country.</summary>
 /// <remarks>The design diameter, which tyres of one marking leave by up to some per cent: u = 1 %, see <see cref="TyreSize"/>.</remarks>
-public sealed class TyreDiameterCheck : ICheck
+internal sealed class TyreDiameterCheck : ICheck
 {
     public string Id => "tyre-diameter";
 

@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Loads, the passenger tyre on a truck and their sources see <see cref="TyreLoad"/>.</para>
 /// </remarks>
-public sealed class TyreLoadCheck : ICheck
+internal sealed class TyreLoadCheck : ICheck
 {
     private const string Limit = "sum of the tyres' load indices, a vehicle maker's manual and the load index table";
 

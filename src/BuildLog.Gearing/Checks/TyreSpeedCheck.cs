@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>v > limit(symbol) clashes;   limit(symbol) &lt; required(v) is a watch</code>
 /// <para>v the highest of the cruise goals and the top speed wanted. Rule, margin and sources see <see cref="TyreSpeed"/>.</para>
 /// </remarks>
-public sealed class TyreSpeedCheck : ICheck
+internal sealed class TyreSpeedCheck : ICheck
 {
     private const string Limit = "speed symbol at least the top speed, Regulation (EU) 3/2014; the margin, one country's rule";
 

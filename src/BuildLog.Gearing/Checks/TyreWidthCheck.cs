@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// Formula, spread and source see <see cref="SectionOnRim"/>. On a rim of unknown width the marked width is taken.
 /// </remarks>
-public sealed class TyreWidthCheck : ICheck
+internal sealed class TyreWidthCheck : ICheck
 {
     public string Id => "tyre-width";
 

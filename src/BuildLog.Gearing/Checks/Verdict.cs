@@ -22,15 +22,20 @@ public enum Verdict
 /// <summary>Why it says so.</summary>
 public enum Because
 {
+    /// <summary>All of the 95 % interval is inside what is wanted.</summary>
     Inside,
+    /// <summary>All of it is outside.</summary>
     Outside,
+    /// <summary>The interval reaches over a limit; a better measurement would decide.</summary>
     Uncertainty,
 
     /// <summary>A limit that may warn, never clash: from memory, or advice short of the limit.</summary>
     UnverifiedLimit,
+    /// <summary>A number or a goal is missing.</summary>
     MissingInput,
 }
 
+/// <summary>Makes verdicts, and says them.</summary>
 public static class Verdicts
 {
     /// <summary>Judges a measured value against a window, the limits included.</summary>
@@ -46,6 +51,7 @@ public static class Verdicts
             : (Verdict.Watch, Because.UnverifiedLimit);
     }
 
+    /// <summary>The word of screens, sheets and JSON, such as <c>clash</c>.</summary>
     public static string InWords(this Verdict verdict) => verdict switch
     {
         Verdict.Clash => "clash",
@@ -55,6 +61,7 @@ public static class Verdicts
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
     };
 
+    /// <summary>Such as <c>missing input</c>.</summary>
     public static string InWords(this Because because) => because switch
     {
         Because.Inside => "inside",

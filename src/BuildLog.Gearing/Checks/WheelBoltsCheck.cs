@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// near misses such as 112 and 114.3 mm clash once they can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the
 /// nuts, which a ring puts right. Source: geometry.
 /// </remarks>
-public sealed class WheelBoltsCheck : ICheck
+internal sealed class WheelBoltsCheck : ICheck
 {
     private const string Limit = "geometry";
 

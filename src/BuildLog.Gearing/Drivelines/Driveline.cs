@@ -9,29 +9,38 @@ namespace BuildLog.Gearing.Drivelines;
 /// <summary>The parts of one vehicle on one day, read as a chain from engine to tyres; null where nothing is fitted.</summary>
 public sealed record Driveline
 {
+    /// <summary>The engine.</summary>
     public Engine? Engine { get; init; }
 
+    /// <summary>The gearbox, with its clutch or converter.</summary>
     public Transmission? Transmission { get; init; }
 
+    /// <summary>A unit of its own behind the gearbox; an overdrive gear inside the box is one of its gears.</summary>
     public Overdrive? Overdrive { get; init; }
 
+    /// <summary>The transfer case of a four-wheel drive.</summary>
     public TransferCase? TransferCase { get; init; }
 
     /// <summary>To the rear axle.</summary>
     public Propshaft? Propshaft { get; init; }
 
+    /// <summary>To the front axle.</summary>
     public Propshaft? FrontPropshaft { get; init; }
 
+    /// <summary>The rear axle, driven or dead.</summary>
     public Axle? RearAxle { get; init; }
 
+    /// <summary>A driven front axle.</summary>
     public Axle? FrontAxle { get; init; }
 
+    /// <summary>The wheels and tyres of all axles; front ones that differ are its <see cref="TyreSet.FrontPair"/>.</summary>
     public TyreSet? Tyres { get; init; }
 
     /// <summary>A set for the front wheels alone while nothing is known of the rear ones; beside a rear set it is that set's <see cref="TyreSet.FrontPair"/>.</summary>
     /// <remarks>Nothing is computed with it: the tyres of the other axle may be any.</remarks>
     public TyreSet? LoneFrontTyres { get; init; }
 
+    /// <summary>The speedometer and what feeds it.</summary>
     public Speedometer? Speedometer { get; init; }
 
     /// <summary>The latest measured distance over which the odometer was watched; null where there was none.</summary>
@@ -46,6 +55,7 @@ public sealed record Driveline
     /// <summary>Where the chassis hangs its rear axle.</summary>
     public Hanging RearHanging { get; init; } = new();
 
+    /// <summary>Where the chassis hangs its front axle.</summary>
     public Hanging FrontHanging { get; init; } = new();
 
     /// <summary>What it has to move; null where nothing is known of it.</summary>
@@ -54,8 +64,10 @@ public sealed record Driveline
     /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
     public bool DrivesInFront { get; init; }
 
+    /// <summary>The axle that road speeds are computed through.</summary>
     public Position DrivingPosition => RearAxle is null && FrontAxle is not null || DrivesInFront ? Position.FrontAxle : Position.RearAxle;
 
+    /// <summary>The axle there; null where none is fitted.</summary>
     public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
 
     /// <summary>The pair of tyres on the driving axle.</summary>

@@ -5,8 +5,10 @@ namespace BuildLog.Gearing.Drivelines;
 /// <summary>What an engine turns towards its gearbox; null where nobody looked. Patterns are in the shop's own words.</summary>
 public sealed record EngineRear
 {
+    /// <summary>The bolt pattern at the back of the block, in the shop's words.</summary>
     public string? BellHousing { get; init; }
 
+    /// <summary>What is bolted to the crankshaft.</summary>
     public Plate? Plate { get; init; }
 
     /// <summary>Of the pilot bearing or bush in the crankshaft, metres.</summary>
@@ -15,6 +17,7 @@ public sealed record EngineRear
     /// <summary>Where the block leaves room for the starter.</summary>
     public StarterSide? Starter { get; init; }
 
+    /// <summary>The way the crankshaft turns.</summary>
     public Sense? Turns { get; init; }
 }
 
@@ -27,6 +30,7 @@ public sealed record GearboxFront
     /// <summary>Of the input shaft's or the converter's spigot, metres.</summary>
     public Known? Spigot { get; init; }
 
+    /// <summary>The gearbox's input shaft: number of splines and size, in the shop's words.</summary>
     public string? InputSpline { get; init; }
 
     /// <summary>The spline of the clutch disc, or of the converter's turbine.</summary>
@@ -45,36 +49,47 @@ public sealed record GearboxFront
 /// <summary>What sits on the crankshaft: a clutch needs the one, a converter the other.</summary>
 public enum Plate
 {
+    /// <summary>A flywheel, for a clutch.</summary>
     Flywheel,
+    /// <summary>A flexplate, for a converter.</summary>
     Flexplate,
 }
 
 /// <summary>Seen from the driver's seat.</summary>
 public enum StarterSide
 {
+    /// <summary>On the driver's left hand, whichever side he sits on.</summary>
     Left,
+    /// <summary>On his right hand.</summary>
     Right,
 }
 
 /// <summary>Seen from in front of the vehicle.</summary>
 public enum Sense
 {
+    /// <summary>With the clock, as most engines turn.</summary>
     Clockwise,
+    /// <summary>Against the clock.</summary>
     Anticlockwise,
 }
 
 /// <summary>What a gearbox or transfer case has for a speedometer.</summary>
 public enum SpeedometerFeed
 {
+    /// <summary>Nothing to drive a speedometer with.</summary>
     None,
+    /// <summary>A cable drive.</summary>
     Cable,
+    /// <summary>A sender of electrical pulses.</summary>
     Pulses,
 }
 
 /// <summary>Whether a part that has to be somewhere is here.</summary>
 public enum Presence
 {
+    /// <summary>It is here.</summary>
     Fitted,
+    /// <summary>Somebody looked, and it is missing.</summary>
     Absent,
 }
 

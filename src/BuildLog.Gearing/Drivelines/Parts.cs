@@ -9,8 +9,10 @@ namespace BuildLog.Gearing.Drivelines;
 /// <exception cref="Quantities.RefusedException">An engine speed that is not above zero.</exception>
 public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
 {
+    /// <summary>Idle speed, rev/s.</summary>
     public Known? Idle { get; init => field = value.AboveZero("An idle speed", "800 rev/min"); } = Idle.AboveZero("An idle speed", "800 rev/min");
 
+    /// <summary>The fastest it may turn, rev/s.</summary>
     public Known? Redline { get; init => field = value.AboveZero("A redline", "5000 rev/min"); } = Redline.AboveZero("A redline", "5000 rev/min");
 
     /// <summary>Full-load torque; null where nobody knows.</summary>
@@ -19,11 +21,13 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
     public Known? LowestPull { get; init => field = value.AboveZero("A lowest clean pull", "1200 rev/min"); }
 
+    /// <summary>How it gets its air.</summary>
     public Induction Induction { get; init; }
 
     /// <summary>Up to where a charger keeps the pressure, metres above sea level; null where nobody knows.</summary>
     public Known? CriticalAltitude { get; init; }
 
+    /// <summary>What it turns towards the gearbox.</summary>
     public EngineRear Rear { get; init; } = new();
 }
 
@@ -31,6 +35,7 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
 /// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Gear(string Name, Known Ratio)
 {
+    /// <summary>Input turns per output turn; above one is a reduction.</summary>
     public Known Ratio { get; init => field = value.AboveZero("A gear ratio", "0.82"); } = Ratio.AboveZero("A gear ratio", "0.82");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
@@ -49,16 +54,19 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
     /// <summary>What is said of reverse, as a plain number; null where nobody said it.</summary>
     public Known? Reverse { get; init => field = value.AboveZero("A reverse ratio", "2.20"); }
 
+    /// <summary>What it turns towards the engine.</summary>
     public GearboxFront Front { get; init; } = new();
 
     /// <summary>Flange or spline behind it, in the shop's words.</summary>
     public string? Output { get; init; }
 
+    /// <summary>What it has for a speedometer; null where nobody looked.</summary>
     public SpeedometerFeed? SpeedometerFeed { get; init; }
 
     /// <summary>A brake on its output.</summary>
     public Presence? ParkingBrake { get; init; }
 
+    /// <summary>The linkage from the lever to the box; null where nobody looked.</summary>
     public Presence? ShiftLinkage { get; init; }
 }
 
@@ -79,8 +87,10 @@ public sealed record Overdrive(string Name, Known? Ratio)
 /// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record TransferCase(string Name, Known? High, Known? Low)
 {
+    /// <summary>Ratio for the road, turns in per turn out.</summary>
     public Known? High { get; init => field = value.AboveZero("A transfer case ratio", "1.00"); } = High.AboveZero("A transfer case ratio", "1.00");
 
+    /// <summary>Ratio off the road, turns in per turn out.</summary>
     public Known? Low { get; init => field = value.AboveZero("A transfer case ratio", "2.72"); } = Low.AboveZero("A transfer case ratio", "2.72");
 
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
@@ -89,6 +99,7 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
     /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
     public string? Output { get; init; }
 
+    /// <summary>Flange or spline towards the front axle, in the shop's words.</summary>
     public string? FrontOutput { get; init; }
 
     public SpeedometerFeed? SpeedometerFeed { get; init; }
@@ -142,6 +153,7 @@ public sealed record Axle(string Name, Known? Ratio)
 /// <exception cref="Quantities.RefusedException">A length that is not above zero.</exception>
 public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize? Size)
 {
+    /// <summary>Metres a turn under load.</summary>
     public Known? RollingCircumference { get; init => field = value.AboveZero("A rolling circumference", "2.04 m"); } = RollingCircumference.AboveZero("A rolling circumference", "2.04 m");
 
     /// <summary>Axle to ground, metres; null where it was not measured.</summary>

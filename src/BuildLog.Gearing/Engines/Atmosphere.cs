@@ -17,6 +17,7 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     private const double Lapse = 0.0065;
     private const double EarthRadius = 6_356_766;
 
+    /// <summary>15 °C and 1013.25 hPa.</summary>
     public static readonly Atmosphere SeaLevel = new(288.15, 101_325);
 
     public double Temperature { get; init => field = value.AboveZero("An air temperature, K,", "288"); } = Temperature.AboveZero("An air temperature, K,", "288");

@@ -30,6 +30,7 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>
     public Measured CruiseSlip => LocksUp ? 0 : UsualSlip;
 
+    /// <summary>Turbine torque over engine torque at stall: the known one, or 2.1 ± 0.6.</summary>
     public Measured TorqueRatio => StallTorqueRatio?.Value ?? UsualTorqueRatio;
 
     /// <summary>The stall speed behind another engine, rev/s.</summary>

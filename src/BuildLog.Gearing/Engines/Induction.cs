@@ -3,6 +3,7 @@ namespace BuildLog.Gearing.Engines;
 /// <summary>How the engine gets its air.</summary>
 public enum Induction
 {
+    /// <summary>No charger: it breathes what air there is.</summary>
     NaturallyAspirated,
 
     /// <summary>A turbocharger or a supercharger that keeps the pressure up.</summary>

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Engines;
 /// <para>The highest and the lowest value are therefore those of points. Not defined outside the points.</para>
 /// <para>Source: F. N. Fritsch and R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238–246.</para>
 /// </remarks>
-public sealed class MonotoneCubic
+internal sealed class MonotoneCubic
 {
     private readonly double[] x;
     private readonly double[] y;

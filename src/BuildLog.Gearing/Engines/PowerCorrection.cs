@@ -11,8 +11,10 @@ namespace BuildLog.Gearing.Engines;
 /// </remarks>
 public static class PowerCorrection
 {
+    /// <summary>Below this the air was too unlike the standard day for the correction.</summary>
     public const double LowestTrusted = 0.93;
 
+    /// <summary>Above this, likewise.</summary>
     public const double HighestTrusted = 1.07;
 
     /// <param name="dryPressure">Pascals.</param>
@@ -27,5 +29,6 @@ public static class PowerCorrection
         return (1.18 * (99e3 / dryPressure) * Math.Sqrt((inletCelsius + 273) / 298)) - 0.18;
     }
 
+    /// <summary>Whether a correction factor is one that the standard lets stand.</summary>
     public static bool IsTrusted(double factor) => factor is >= LowestTrusted and <= HighestTrusted;
 }

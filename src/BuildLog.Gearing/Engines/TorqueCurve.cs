@@ -35,8 +35,10 @@ public sealed class TorqueCurve
         MostPowerful = mostPowerful ?? Peak();
     }
 
+    /// <summary>The points it goes through, by rising engine speed.</summary>
     public IReadOnlyList<TorquePoint> Points { get; }
 
+    /// <summary>How they are known; assumed for a drawn curve.</summary>
     public Source Source { get; }
 
     /// <summary>Lowest engine speed it knows, rev/s.</summary>
@@ -68,6 +70,7 @@ public sealed class TorqueCurve
     internal static TorqueCurve Drawn(IReadOnlyList<TorquePoint> points, TorquePoint mostPowerful, double spread)
         => new(Ordered(points), Source.Assumed, spread, mostPowerful);
 
+    /// <summary>Whether an engine speed, rev/s, lies between its first and last point.</summary>
     public bool Reaches(double engineSpeed) => curve.Reaches(engineSpeed);
 
     /// <summary>N·m at an engine speed in rev/s, without its uncertainty.</summary>

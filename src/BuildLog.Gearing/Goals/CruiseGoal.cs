@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.Goals;
 /// <exception cref="RefusedException">A speed outside its range, or a window that nothing is in.</exception>
 public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, string? Gear)
 {
+    /// <summary>What to type for a tolerance that has no lower limit.</summary>
     public const string AtMost = "at most";
 
     /// <summary>What is allowed when nothing is said.</summary>
@@ -44,10 +45,13 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
             ? Read(speed, turns).In(text)
             : new Refusal("cruise", $"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed.", "110 km/h at 2400 rpm");
 
+    /// <summary>Reads a road speed with its unit: more than 0, at most 500 km/h.</summary>
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
 
+    /// <summary>Reads an engine speed, a bare number as rev/min: more than 0, at most 20 000.</summary>
     public static Parsed<Typed> ReadEngineSpeed(string text) => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then(Turning);
 
+    /// <summary>Reads a tolerance about an engine speed; the window is in rev/s.</summary>
     public static Parsed<Window> ReadTolerance(string text, Typed engineSpeed) => Tolerated(text.Trim(), engineSpeed.Value);
 
     private static Parsed<Typed> Cruising(Typed typed) => typed.Value is > 0 and <= FastestRoadSpeed

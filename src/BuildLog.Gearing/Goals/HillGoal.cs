@@ -13,6 +13,7 @@ public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
 
     public Typed Speed { get; init => field = value.AboveZero("A road speed, m/s,", "100 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero("A road speed, m/s,", "100 km/h", CruiseGoal.FastestRoadSpeed);
 
+    /// <summary>This gradient or a steeper one, rise over run.</summary>
     public Window Wanted => Window.AtLeast(Gradient.Value);
 
     /// <param name="gradient">Such as <c>6 %</c>; a bare number is per cent.</param>

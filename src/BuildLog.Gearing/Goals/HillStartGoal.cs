@@ -9,6 +9,7 @@ public sealed record HillStartGoal(Typed Gradient)
 {
     public Typed Gradient { get; init => field = value.AboveZero("A hill to want, rise over run,", "20 %", 1); } = Gradient.AboveZero("A hill to want, rise over run,", "20 %", 1);
 
+    /// <summary>This gradient or a steeper one, rise over run.</summary>
     public Window Wanted => Window.AtLeast(Gradient.Value);
 
     /// <param name="gradient">Such as <c>25 %</c>; a bare number is per cent.</param>

@@ -12,6 +12,7 @@ public sealed record OverallLowGoal(Typed Ratio)
 
     public Typed Ratio { get; init => field = value.AboveZero("An overall low ratio", "40", Highest); } = Ratio.AboveZero("An overall low ratio", "40", Highest);
 
+    /// <summary>This ratio or a lower gearing, which is the greater number.</summary>
     public Window Wanted => Window.AtLeast(Ratio.Value);
 
     /// <param name="ratio">Such as <c>40</c>.</param>

@@ -9,6 +9,7 @@ public sealed record TopSpeedGoal(Typed Speed)
 {
     public Typed Speed { get; init => field = value.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed);
 
+    /// <summary>This speed or a higher one, m/s.</summary>
     public Window Wanted => Window.AtLeast(Speed.Value);
 
     /// <param name="speed">Such as <c>150 km/h</c>.</param>

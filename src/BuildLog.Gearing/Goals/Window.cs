@@ -6,18 +6,25 @@ namespace BuildLog.Gearing.Goals;
 /// <summary>What values are wanted, the limits included; a side without a limit is infinite.</summary>
 public readonly record struct Window(double Low, double High)
 {
+    /// <summary>Everything up to a limit.</summary>
     public static Window AtMost(double high) => new(double.NegativeInfinity, high);
 
+    /// <summary>Everything from a limit on.</summary>
     public static Window AtLeast(double low) => new(low, double.PositiveInfinity);
 
+    /// <summary>Whether nothing is in it: the lower limit is above the upper one.</summary>
     public bool IsEmpty => !(Low <= High);
 
+    /// <summary>Whether a value is in it.</summary>
     public bool Contains(double value) => Low <= value && value <= High;
 
+    /// <summary>Whether all of an interval is in it.</summary>
     public bool Contains(Interval interval) => Low <= interval.Low && interval.High <= High;
 
+    /// <summary>Whether some value is in both.</summary>
     public bool Overlaps(Window other) => Low <= other.High && other.Low <= High;
 
+    /// <summary>Whether nothing of an interval is in it.</summary>
     public bool Misses(Interval interval) => interval.High < Low || interval.Low > High;
 
     /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>

@@ -27,12 +27,16 @@ public sealed class Input
         Order = Interlocked.Increment(ref made);
     }
 
+    /// <summary>What it is, as a budget line says it.</summary>
     public string Name { get; }
 
+    /// <summary>u, in the unit of its quantity.</summary>
     public double StandardUncertainty { get; }
 
+    /// <summary>ν; infinite for stated limits.</summary>
     public double DegreesOfFreedom { get; }
 
+    /// <summary>The measurement it is part of.</summary>
     public Evidence Evidence { get; }
 
     /// <summary>What a Monte Carlo draws it from.</summary>
@@ -45,5 +49,6 @@ public sealed class Input
     public static Input Rectangular(string name, double halfWidth, Evidence evidence)
         => new(name, halfWidth / Math.Sqrt(3), evidence) { Spread = Spread.Rectangular };
 
+    /// <inheritdoc/>
     public override string ToString() => Name;
 }

@@ -23,6 +23,7 @@ public sealed class LineThroughOrigin
 
     private LineThroughOrigin(Measured slope, double birgeRatio) => (Slope, BirgeRatio) = (slope, birgeRatio);
 
+    /// <summary>b with its uncertainty, in the unit of y over that of x.</summary>
     public Measured Slope { get; }
 
     /// <summary>R = √(χ²/(n−1)): scatter seen over scatter stated; NaN with fewer than two points or no stated error.</summary>

@@ -34,6 +34,7 @@ public sealed class Measured
         public double Contribution => Sensitivity * Input.StandardUncertainty;
     }
 
+    /// <summary>The best value, in its unit.</summary>
     public double Value { get; }
 
     internal Origin Origin { get; }
@@ -47,6 +48,7 @@ public sealed class Measured
     /// <summary>u / |value|; zero for an exact zero.</summary>
     public double RelativeUncertainty => Variance == 0 ? 0 : StandardUncertainty / Math.Abs(Value);
 
+    /// <summary>ν_eff by Welch and Satterthwaite; infinite where no input's is finite.</summary>
     public double DegreesOfFreedom
     {
         get
@@ -63,6 +65,7 @@ public sealed class Measured
     /// <summary>Half the width of the 95 % interval.</summary>
     public double Expanded95 => Variance == 0 ? 0 : CoverageFactor * StandardUncertainty;
 
+    /// <summary>y ± t₀.₉₇₅(ν_eff) · u, in the unit of the value.</summary>
     public Interval Interval95
     {
         get
@@ -72,6 +75,7 @@ public sealed class Measured
         }
     }
 
+    /// <summary>Whether it has no uncertainty: teeth, a definition, a choice.</summary>
     public bool IsExact => Variance == 0;
 
     // Exact at first order is not yet constant: x² at x = 0.
@@ -87,6 +91,7 @@ public sealed class Measured
         }
     }
 
+    /// <summary>A value without uncertainty.</summary>
     public static Measured Exact(double value) => new(value, [], default);
 
     /// <summary>A value whose error is one unit of the input for one unit of the value.</summary>
@@ -100,16 +105,22 @@ public sealed class Measured
         return sum;
     }
 
+    /// <inheritdoc cref="Exact"/>
     public static implicit operator Measured(double exact) => Exact(exact);
 
+    /// <summary>The sum; what both share adds up.</summary>
     public static Measured operator +(Measured a, Measured b) => Combine(a.Value + b.Value, a, 1, b, 1, Operation.Sum);
 
+    /// <summary>The difference; what both share cancels.</summary>
     public static Measured operator -(Measured a, Measured b) => Combine(a.Value - b.Value, a, 1, b, -1, Operation.Difference);
 
+    /// <summary>The same value with the other sign, sharing all its inputs.</summary>
     public static Measured operator -(Measured a) => Scale(-a.Value, a, -1, new(Operation.Difference, Zero, a));
 
+    /// <summary>The product, first order.</summary>
     public static Measured operator *(Measured a, Measured b) => Combine(a.Value * b.Value, a, b.Value, b, a.Value, Operation.Product);
 
+    /// <summary>The quotient, first order; what scales both alike cancels.</summary>
     public static Measured operator /(Measured a, Measured b)
         => Combine(a.Value / b.Value, a, 1 / b.Value, b, -a.Value / (b.Value * b.Value), Operation.Quotient);
 
@@ -155,6 +166,7 @@ public sealed class Measured
     public static double Covariance(Measured a, Measured b)
         => a.parts.Sum(part => part.Contribution * b.SensitivityTo(part.Input) * part.Input.StandardUncertainty);
 
+    /// <summary>Six figures and u, for a debugger; people get <see cref="Quantities.Rounded"/>.</summary>
     public override string ToString() => FormattableString.Invariant($"{Value:G6} (u {StandardUncertainty:G2})");
 
     private static Measured Scale(double value, Measured a, double da, Origin origin)

@@ -23,13 +23,16 @@ public sealed class MonteCarlo
         Interval95 = Middle(sorted);
     }
 
+    /// <summary>How often it was drawn.</summary>
     public int Trials => sorted.Length;
 
     /// <summary>False where the tolerance was not reached in a million trials.</summary>
     public bool Settled { get; }
 
+    /// <summary>Mean of the draws.</summary>
     public double Mean { get; }
 
+    /// <summary>Standard deviation of the draws.</summary>
     public double StandardUncertainty { get; }
 
     /// <summary>The interval with as many draws below it as above.</summary>

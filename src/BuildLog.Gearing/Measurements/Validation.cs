@@ -13,6 +13,7 @@ public sealed record Validation(Interval FirstOrder, MonteCarlo? Drawn, double T
 {
     private const double Fineness = 5;
 
+    /// <summary>Whether both ends of the two intervals lie within the tolerance; false where a draw left the formula's domain.</summary>
     public bool Agrees => Drawn is { } drawn
         && Math.Abs(FirstOrder.Low - drawn.Interval95.Low) <= Tolerance
         && Math.Abs(FirstOrder.High - drawn.Interval95.High) <= Tolerance;

@@ -18,6 +18,7 @@ public static class Alternatives
     /// <exception cref="RefusedException">The marking is not known, or has no such neighbour.</exception>
     public static (string Name, Driveline Driveline) TyreSizeUp(Driveline driveline) => Beside(driveline, 1);
 
+    /// <summary>The next narrower size; else as <see cref="TyreSizeUp"/>.</summary>
     public static (string Name, Driveline Driveline) TyreSizeDown(Driveline driveline) => Beside(driveline, -1);
 
     /// <summary>The listed overdrive ratio that comes nearest to the cruise.</summary>

@@ -11,6 +11,7 @@ namespace BuildLog.Gearing.Options;
 /// </remarks>
 public static class DrivelineWindows
 {
+    /// <summary>What each part may be, all checks looked at first.</summary>
     public static IReadOnlyList<WindowOfPart> Of(Driveline driveline, OwnersGoals goals) => Of(driveline, goals, AllChecks.Look(driveline, goals));
 
     /// <param name="driveline">The parts.</param>

@@ -13,6 +13,7 @@ public static class ListedGears
         "2.97 2.07 1.43 1.00 0.80 0.62", "2.66 1.78 1.30 1.00 0.74 0.50",
     ];
 
+    /// <summary>Three to six gears behind a converter.</summary>
     public static readonly IReadOnlyList<string> Automatic =
     [
         "2.45 1.45 1.00", "2.48 1.48 1.00",

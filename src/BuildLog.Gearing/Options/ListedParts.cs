@@ -23,12 +23,14 @@ public static class ListedParts
 
     private static readonly IReadOnlyList<double> OverdriveRatios = [0.70, 0.75, 0.78, 0.80, 0.82];
 
+    /// <summary>The fitted axle with each listed pair of gears, its hub reduction kept.</summary>
     public static IReadOnlyList<Candidate<Axle>> Axles(Axle fitted)
         => [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(
             string.Create(CultureInfo.InvariantCulture, $"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
             fitted with { Ratio = new((fitted.HubReduction?.Value ?? 1) * teeth.ToMeasured(), Source.MakersData, Says), Quoted = null },
             Pool.Listed))];
 
+    /// <summary>Units of 0.70 to 0.82.</summary>
     public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
         => [.. OverdriveRatios.Select(ratio => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} unit"))
             .Select(name => new Candidate<Overdrive>(name, ToldPart.Overdrive(name.Split(' ')[0], name).OrRefuse(), Pool.Listed))];

@@ -25,9 +25,11 @@ public static class Offers
 {
     private static readonly string WordAlone = new OwnersWordCheck().Id;
 
+    /// <summary>An axle, in place of the driving one.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
         => Judge(driveline, driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
 
+    /// <summary>A gearbox.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
         => Judge(driveline, driveline with { Transmission = offer.Part }, goals, Position.Transmission);
 
@@ -35,6 +37,7 @@ public static class Offers
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Overdrive> offer)
         => Judge(driveline, driveline with { Overdrive = offer.Part }, goals, Position.Overdrive, driveline.DrivingPosition);
 
+    /// <summary>A set of wheels and tyres.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<TyreSet> offer)
         => Judge(driveline, driveline with { Tyres = offer.Part }, goals, Position.Tyres);
 

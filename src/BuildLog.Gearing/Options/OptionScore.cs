@@ -12,6 +12,7 @@ public readonly record struct OptionScore(double Clash, double Open, double Watc
     /// <summary>No worse in anything and better in something.</summary>
     public bool Dominates(in OptionScore other) => NoWorseThan(other) && this != other;
 
+    /// <summary>Verdicts before money, money before work, work before distance; the better one comes first.</summary>
     public int CompareTo(OptionScore other)
     {
         var order = Clash.CompareTo(other.Clash);
@@ -22,12 +23,16 @@ public readonly record struct OptionScore(double Clash, double Open, double Watc
         return order == 0 ? Distance.CompareTo(other.Distance) : order;
     }
 
+    /// <summary>Comes before.</summary>
     public static bool operator <(OptionScore left, OptionScore right) => left.CompareTo(right) < 0;
 
+    /// <summary>Comes after.</summary>
     public static bool operator >(OptionScore left, OptionScore right) => left.CompareTo(right) > 0;
 
+    /// <summary>Does not come after.</summary>
     public static bool operator <=(OptionScore left, OptionScore right) => left.CompareTo(right) <= 0;
 
+    /// <summary>Does not come before.</summary>
     public static bool operator >=(OptionScore left, OptionScore right) => left.CompareTo(right) >= 0;
 
     private bool NoWorseThan(in OptionScore other)

@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.Options;
 public sealed record Option(
     Candidate<Transmission> Gearbox, Candidate<Overdrive> Overdrive, Candidate<Axle> Axle, Candidate<TyreSet> Tyres, Driveline Driveline, OptionScore Score)
 {
+    /// <summary>What all checks say of it, the worst first.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
     /// <summary>The engine speed at the first cruise goal, rev/s; null where it cannot be said.</summary>
@@ -18,6 +19,7 @@ public sealed record Option(
     /// <summary>In what share of the uncertainty it still fits.</summary>
     public double? Robustness => Options.Robustness.Of(Findings);
 
+    /// <summary>How many parts are not those in place.</summary>
     public int Changes => (int)Score.Changes;
 
     /// <summary>The cost in the smallest coin; null where a price is not known.</summary>

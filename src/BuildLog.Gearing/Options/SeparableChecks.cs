@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Options;
 /// Cruise and speedometer: the number is a product of one factor a part. Overall low: gearbox and axle. Top speed by gear, hill and hill start: read off a curve over axle against
 /// tyre, one for each gearbox and overdrive (<see cref="PullCurve"/>). The tyres' own, load and speed and size: tyres alone. All others wait for the survivors.
 /// </remarks>
-public static class SeparableChecks
+internal static class SeparableChecks
 {
     public static readonly ICheck Cruise = new CruiseCheck();
 

@@ -5,6 +5,7 @@ namespace BuildLog.Gearing.Options;
 /// <summary>How many findings of each verdict.</summary>
 public readonly record struct VerdictCounts(int Clash, int Open, int Watch, int Fits)
 {
+    /// <summary>Counts them.</summary>
     public static VerdictCounts Of(IEnumerable<Finding> findings)
     {
         var counts = default(VerdictCounts);

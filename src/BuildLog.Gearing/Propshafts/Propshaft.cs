@@ -15,6 +15,7 @@ public sealed record Propshaft
         (Name, Pieces) = (name, pieces);
     }
 
+    /// <summary>What the shop calls it.</summary>
     public string Name { get; }
 
     /// <summary>From the front; more than one where a centre bearing carries the shaft.</summary>
@@ -33,11 +34,13 @@ public sealed record Propshaft
     /// <summary>What the weakest joint may carry for long, N·m.</summary>
     public Known? JointRating { get; init; }
 
+    /// <summary>The joint that lets it change its length.</summary>
     public SlipJoint? Slip { get; init; }
 
     /// <summary>Flange or slip yoke's spline, in the shop's words.</summary>
     public string? FrontEnd { get; init; }
 
+    /// <summary>Flange towards the axle, in the shop's words.</summary>
     public string? RearEnd { get; init; }
 
     /// <summary>The working angles of the joints; null while the line or a part of it is not measured.</summary>
@@ -58,12 +61,16 @@ public sealed record ShaftPiece
         if (outer is not null && wall is not null && length is not null) Tube = new(outer.Value, wall.Value, length.Value);
     }
 
+    /// <summary>Outer diameter, metres.</summary>
     public Known? Outer { get; }
 
+    /// <summary>Wall thickness, metres.</summary>
     public Known? Wall { get; }
 
+    /// <summary>Joint centre to joint centre, or to the centre bearing, metres.</summary>
     public Known? Length { get; }
 
+    /// <summary>How its two yokes stand to each other.</summary>
     public Yokes? Yokes { get; }
 
     /// <summary>The tube; null while a measure is missing.</summary>

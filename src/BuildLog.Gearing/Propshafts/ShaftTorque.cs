@@ -19,12 +19,16 @@ namespace BuildLog.Gearing.Propshafts;
 /// </remarks>
 public static class ShaftTorque
 {
+    /// <summary>η of a manual gearbox in low gear.</summary>
     public const double ManualEfficiency = 0.85;
 
+    /// <summary>η of an automatic in low gear.</summary>
     public const double AutomaticEfficiency = 0.80;
 
+    /// <summary>η of a transfer case in low.</summary>
     public const double TransferEfficiency = 0.95;
 
+    /// <summary>η of an axle.</summary>
     public const double AxleEfficiency = 0.95;
 
     /// <summary>Of tyres that begin to slip on a dry road.</summary>

@@ -21,8 +21,10 @@ public sealed record SlipTravel(Measured Out, Measured In)
     /// <summary>Where a slip joint should stand at ride height, as a share of its stroke. Source: a shaft maker's catalogue.</summary>
     public const double UsualShareOut = 1.0 / 3;
 
+    /// <summary>Metres between the longest and the shortest.</summary>
     public Measured Total => Out + In;
 
+    /// <summary>From the length at ride height, m, the shaft's inclination, rad, and how far the pinion drops and rises, m.</summary>
     public static SlipTravel Of(Measured length, Measured inclination, Measured droop, Measured bump)
     {
         var level = length * inclination.Map(Math.Cos, -Math.Sin(inclination.Value));

@@ -13,10 +13,13 @@ namespace BuildLog.Gearing.Propshafts;
 /// </remarks>
 public static class TorsionalAcceleration
 {
+    /// <summary>rad/s²; up to this it fits.</summary>
     public const double Good = 300;
 
+    /// <summary>rad/s²; beyond this it clashes.</summary>
     public const double Limit = 400;
 
+    /// <summary>α, rad/s², from β_eq² in rad² and the shaft speed in rev/s.</summary>
     public static Measured Of(Measured equivalentAngleSquared, Measured shaftSpeed)
         => equivalentAngleSquared * shaftSpeed * shaftSpeed * (4 * Math.PI * Math.PI);
 }

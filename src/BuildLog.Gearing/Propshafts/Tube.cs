@@ -24,11 +24,15 @@ public sealed record Tube
         (Outer, Wall, Length) = (outer, wall, length);
     }
 
+    /// <summary>D, metres.</summary>
     public Measured Outer { get; }
 
+    /// <summary>Wall thickness, metres.</summary>
     public Measured Wall { get; }
 
+    /// <summary>L, metres.</summary>
     public Measured Length { get; }
 
+    /// <summary>d = D − 2 · wall, metres.</summary>
     public Measured Inner => Outer - (2 * Wall);
 }

@@ -10,8 +10,10 @@ namespace BuildLog.Gearing.Propshafts;
 /// </remarks>
 public static class WorkingShare
 {
+    /// <summary>Up to this share of the critical speed it fits; from memory.</summary>
     public const double Good = 0.65;
 
+    /// <summary>Beyond this share it clashes.</summary>
     public const double Limit = 0.75;
 
     private const double HalfBand = 0.08;

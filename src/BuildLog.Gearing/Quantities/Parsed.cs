@@ -10,8 +10,10 @@ public readonly record struct Parsed<T>
 
     private Parsed(T? value, Refusal? refusal) => (this.value, Refusal) = (value, refusal);
 
+    /// <summary>Why it was refused; null where it was understood.</summary>
     public Refusal? Refusal { get; }
 
+    /// <summary>Whether it was understood, and the value if so.</summary>
     public bool Understood([NotNullWhen(true)] out T? understood)
     {
         understood = value;
@@ -21,6 +23,7 @@ public readonly record struct Parsed<T>
     /// <summary>The value, or the refusal as an exception for whoever cannot ask again.</summary>
     public T OrRefuse() => Refusal is null ? value! : throw new RefusedException(Refusal);
 
+    /// <summary>Goes on with the value; a refusal stays what it is.</summary>
     public Parsed<TNext> Then<TNext>(Func<T, Parsed<TNext>> next)
         where TNext : notnull
         => Refusal is null ? next(value!) : Refusal;
@@ -28,11 +31,14 @@ public readonly record struct Parsed<T>
     /// <summary>The same with a refusal that names the whole text it is of, see <see cref="Refusal.In"/>.</summary>
     public Parsed<T> In(string whole) => Refusal is null ? this : Refusal.In(whole);
 
+    /// <summary>A value that was understood.</summary>
     public static implicit operator Parsed<T>(T value) => new(value, null);
 
+    /// <summary>A refusal.</summary>
     public static implicit operator Parsed<T>(Refusal refusal) => new(default, refusal);
 }
 
+/// <summary>Makes outcomes of reading from what throws.</summary>
 public static class Parsed
 {
     /// <summary>What is made, or why it was refused.</summary>

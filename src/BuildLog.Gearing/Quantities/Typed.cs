@@ -15,6 +15,7 @@ public sealed record Typed(double Value, Unit Unit, string Text, double Standard
     /// <summary>The value in the unit that was typed.</summary>
     public double InUnit => Unit.FromBase(Value);
 
+    /// <summary>The value with its typed ± as the one input, named so in a budget; exact where none was typed.</summary>
     public Measured ToMeasured(string name)
         => StandardUncertainty == 0
             ? Value

@@ -50,17 +50,24 @@ public enum Kind
 /// <param name="spellings">Other ways it is typed.</param>
 public sealed class Unit(Kind kind, string symbol, double factor, params string[] spellings)
 {
+    /// <summary>What it measures.</summary>
     public Kind Kind { get; } = kind;
 
+    /// <summary>How it is printed; empty for one.</summary>
     public string Symbol { get; } = symbol;
 
+    /// <summary>One of it in the base unit of its kind.</summary>
     public double Factor { get; } = factor;
 
+    /// <summary>Other ways it is typed.</summary>
     public IReadOnlyList<string> Spellings { get; } = spellings;
 
+    /// <summary>From this unit to the base unit.</summary>
     public double ToBase(double value) => value * Factor;
 
+    /// <summary>From the base unit to this one.</summary>
     public double FromBase(double value) => value / Factor;
 
+    /// <inheritdoc/>
     public override string ToString() => Symbol;
 }

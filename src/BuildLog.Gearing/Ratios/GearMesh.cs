@@ -23,10 +23,13 @@ public readonly record struct GearMesh
         (Driven, Driver) = (driven, driver);
     }
 
+    /// <summary>Teeth of the driven gear.</summary>
     public int Driven { get; }
 
+    /// <summary>Teeth of the driving gear.</summary>
     public int Driver { get; }
 
+    /// <summary>Driver turns per turn of the driven gear.</summary>
     public double Ratio => (double)Driven / Driver;
 
     /// <summary>Reads <c>29/19</c>, the driven gear first.</summary>
@@ -41,5 +44,6 @@ public readonly record struct GearMesh
         return Parsed.From(() => new GearMesh(driven, driver)).In(text);
     }
 
+    /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Driven}/{Driver}");
 }

@@ -26,8 +26,10 @@ public sealed record Planetary
         (Ring, Sun) = (ring, sun);
     }
 
+    /// <summary>R, teeth of the ring.</summary>
     public int Ring { get; }
 
+    /// <summary>S, teeth of the sun.</summary>
     public int Sun { get; }
 
     /// <summary>Sun drives carrier, ring held: 1 + R/S. Low range of a transfer case, a hub reduction.</summary>
@@ -54,5 +56,6 @@ public sealed record Planetary
         return Parsed.From(() => new Planetary(ring, sun)).In(text);
     }
 
+    /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"ring {Ring}, sun {Sun}");
 }

@@ -20,8 +20,10 @@ public sealed record SimpsonTrain(Planetary Input, Planetary Output)
 
     private double B => (double)Output.Sun / Output.Ring;
 
+    /// <summary>i₁, input turns per output turn.</summary>
     public double First => 1 + A + (A / B);
 
+    /// <summary>i₂.</summary>
     public double Second => Input.SunHeld;
 
     /// <summary>Negative: it turns backwards.</summary>

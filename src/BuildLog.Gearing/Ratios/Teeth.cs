@@ -24,15 +24,19 @@ public readonly record struct Teeth
         else throw new RefusedException(RatioRange.Axle.Refuse((double)ring / pinion) with { Example = Right });
     }
 
+    /// <summary>Teeth of the ring gear.</summary>
     public int Ring { get; }
 
+    /// <summary>Teeth of the pinion.</summary>
     public int Pinion { get; }
 
+    /// <summary>Pinion turns per turn of the ring gear.</summary>
     public double Ratio => (double)Ring / Pinion;
 
     /// <summary>Hunting teeth: every tooth meets every other, as makers prefer.</summary>
     public bool IsCoprime => GreatestCommonDivisor(Ring, Pinion) == 1;
 
+    /// <summary>The ratio, without uncertainty.</summary>
     public Measured ToMeasured() => Ratio;
 
     /// <summary>Reads <c>41/10</c>, ring first.</summary>
@@ -47,6 +51,7 @@ public readonly record struct Teeth
         return Parsed.From(() => new Teeth(ring, pinion)).In(text);
     }
 
+    /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Ring}/{Pinion}");
 
     private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);

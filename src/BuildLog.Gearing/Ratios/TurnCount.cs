@@ -19,13 +19,16 @@ public sealed class TurnCount
     private TurnCount(IReadOnlyList<TurnReading> readings, Measured ratio, IReadOnlyList<SuspectReading> suspects, CountPrecision how)
         => (Readings, Ratio, Suspects, How) = (readings, ratio, suspects, how);
 
+    /// <summary>The counts it was made of, as typed.</summary>
     public IReadOnlyList<TurnReading> Readings { get; }
 
     /// <summary>Propshaft turns per wheel turn.</summary>
     public Measured Ratio { get; }
 
+    /// <summary>Counts that the others do not support; they stay in the ratio until their owner drops them.</summary>
     public IReadOnlyList<SuspectReading> Suspects { get; }
 
+    /// <summary>How finely they were read.</summary>
     public CountPrecision How { get; }
 
     /// <summary>What was compared: wheel and propshaft, or output and input.</summary>

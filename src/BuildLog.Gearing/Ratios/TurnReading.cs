@@ -34,12 +34,16 @@ public sealed record TurnReading
         (Left, Right, Propshaft, Wheels, Text) = (left, right, propshaft, wheels, text);
     }
 
+    /// <summary>Turns of the left wheel, positive forwards.</summary>
     public double Left { get; }
 
+    /// <summary>Turns of the right wheel, positive forwards.</summary>
     public double Right { get; }
 
+    /// <summary>Turns of the propshaft, or of a gearbox's input.</summary>
     public double Propshaft { get; }
 
+    /// <summary>Which wheels turned.</summary>
     public Wheels Wheels { get; }
 
     /// <summary>The reading as typed.</summary>

@@ -27,8 +27,10 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
     /// <summary>From memory: it may ask, never decide.</summary>
     public static readonly Window UsualStep = new(1.33, 1.45);
 
+    /// <summary>The low ratio, propshaft turns per wheel turn.</summary>
     public Measured Low => High * Step;
 
+    /// <summary>From counted teeth: exact.</summary>
     public static TwoSpeedAxle Of(Teeth teeth, Planetary planetary) => new(teeth.ToMeasured(), planetary.SunHeld);
 
     /// <summary>Both counted: the step is their quotient, and what the counts share cancels in it.</summary>

@@ -29,12 +29,16 @@ public sealed class Pull
         HighestEngineSpeed = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.To ? redline.Value : torque.To;
     }
 
+    /// <summary>The driveline it is of.</summary>
     public Driveline Driveline { get; }
 
+    /// <summary>The engine's full-load torque.</summary>
     public TorqueCurve Torque { get; }
 
+    /// <summary>What the road takes.</summary>
     public DrivingResistance Resistance { get; }
 
+    /// <summary>What the driver can select, from the lowest gear up.</summary>
     public IReadOnlyList<DriveStep> Steps => Driveline.Steps;
 
     /// <summary>The redline, or the end of the torque curve where that comes first, rev/s.</summary>

@@ -6,10 +6,15 @@ namespace BuildLog.Gearing.Speeds;
 /// <summary>The one of five that is left out and wanted.</summary>
 public enum Unknown
 {
+    /// <summary>v, m/s.</summary>
     RoadSpeed,
+    /// <summary>n, rev/s.</summary>
     EngineSpeed,
+    /// <summary>i_gear.</summary>
     Gear,
+    /// <summary>i_axle.</summary>
     Axle,
+    /// <summary>C, metres.</summary>
     Circumference,
 }
 
@@ -29,17 +34,22 @@ public sealed record SpeedRelation
     /// <summary>Revolutions per second.</summary>
     public Measured? EngineSpeed { get; init; }
 
+    /// <summary>Gearbox ratio, input turns per output turn.</summary>
     public Measured? Gear { get; init; }
 
+    /// <summary>Propshaft turns per turn of the half-shafts.</summary>
     public Measured? Axle { get; init; }
 
     /// <summary>Rolling circumference, metres.</summary>
     public Measured? Circumference { get; init; }
 
+    /// <summary>Ratio of a separate overdrive unit; one where there is none or it is out.</summary>
     public Measured Overdrive { get; init; } = 1;
 
+    /// <summary>Transfer case ratio; one where there is none.</summary>
     public Measured Transfer { get; init; } = 1;
 
+    /// <summary>Hub reduction; one where there is none.</summary>
     public Measured Hub { get; init; } = 1;
 
     /// <summary>Converter slip as a share of engine speed, below one.</summary>

@@ -5,7 +5,9 @@ namespace BuildLog.Gearing.Tyres;
 /// <summary>How the tyre's cords lie.</summary>
 public enum Construction
 {
+    /// <summary>Cords straight across, from bead to bead.</summary>
     Radial,
+    /// <summary>Cords crossed at an angle.</summary>
     Bias,
 }
 
@@ -28,5 +30,6 @@ public static class LoadedFactor
 
     private static readonly Measured Bias = Measured.From(0.952, new Input("loaded factor, bias tyre", 0.015, Unloaded));
 
+    /// <summary>k of a construction, with the error all its tyres share.</summary>
     public static Measured For(Construction construction) => construction == Construction.Radial ? Radial : Bias;
 }

@@ -21,8 +21,10 @@ public sealed class RollOut
 {
     private RollOut(IReadOnlyList<RollReading> readings, RollOutPrecision how, Measured measured) => (Readings, How, Measured) = (readings, how, measured);
 
+    /// <summary>The marks it was made of, as typed.</summary>
     public IReadOnlyList<RollReading> Readings { get; }
 
+    /// <summary>How it was rolled.</summary>
     public RollOutPrecision How { get; }
 
     /// <summary>Metres a turn, as rolled.</summary>

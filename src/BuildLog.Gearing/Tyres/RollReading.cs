@@ -23,10 +23,13 @@ public sealed record RollReading
         (Turns, Distance, Text) = (turns, distance, text);
     }
 
+    /// <summary>Turns of the wheel.</summary>
     public double Turns { get; }
 
+    /// <summary>Metres from the start line.</summary>
     public double Distance { get; }
 
+    /// <summary>The reading as typed.</summary>
     public string Text { get; }
 
     /// <summary>Reads <c>3:6125mm</c>: wheel turns, a colon, the distance with its unit.</summary>

@@ -17,6 +17,7 @@ public sealed record TyreSize
     // Beside the record, not in it: two readings of one marking are equal, and still two sets of tyres.
     private static readonly ConditionalWeakTable<TyreSize, Measured> LabelErrors = [];
 
+    /// <summary>The marking as it is written, such as <c>205/65R15</c>.</summary>
     public required string Designation { get; init; }
 
     /// <summary><c>metric</c>, <c>flotation</c>, <c>numeric</c> or <c>alpha-numeric</c>.</summary>
@@ -28,6 +29,7 @@ public sealed record TyreSize
     /// <summary>Section height over section width; null where the marking does not carry it.</summary>
     public double? AspectRatio { get; init; }
 
+    /// <summary>How its cords lie.</summary>
     public required Construction Construction { get; init; }
 
     /// <summary>Not a passenger tyre: LT, C, and the sizes that are only made for vans and trucks.</summary>
@@ -42,24 +44,31 @@ public sealed record TyreSize
     /// <summary>What rims it may sit on.</summary>
     public required RimWidth RimWidth { get; init; }
 
+    /// <summary>Load index of a single tyre; null where the marking has none.</summary>
     public int? LoadIndex { get; init; }
 
+    /// <summary>Load index on twin wheels.</summary>
     public int? LoadIndexDual { get; init; }
 
+    /// <summary>Such as <c>H</c>; null where the marking has none.</summary>
     public string? SpeedSymbol { get; init; }
 
     /// <summary>Tread worn off, in metres.</summary>
     public double Worn { get; init => field = Within(value, 0, 0.05, "wear"); }
 
+    /// <summary>What one tyre carries, kilograms.</summary>
     public double? LoadCapacityKg => LoadIndex is { } index ? Tyres.LoadIndex.CapacityKg(index) : null;
 
+    /// <summary>What one of twin tyres carries, kilograms.</summary>
     public double? LoadCapacityDualKg => LoadIndexDual is { } index ? Tyres.LoadIndex.CapacityKg(index) : null;
 
+    /// <summary>The fastest it is made for, km/h.</summary>
     public int? SpeedLimitKmh => SpeedSymbol is { } symbol ? Tyres.SpeedSymbol.LimitKmh(symbol) : null;
 
     /// <summary>Overall diameter in metres; wear takes twice its depth off.</summary>
     public double OverallDiameter => Dimensions.Diameter - (2 * Worn);
 
+    /// <summary>π times the free diameter, metres, without uncertainty.</summary>
     public double FreeCircumference => Math.PI * OverallDiameter;
 
     /// <summary>Free circumference in metres, with what tyres of one marking differ by.</summary>

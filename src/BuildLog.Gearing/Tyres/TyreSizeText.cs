@@ -17,6 +17,7 @@ public static class TyreSizeText
     /// <summary>The commonest first.</summary>
     private static readonly ITyreNotation[] Notations = [new Metric(), new MetricWithoutAspect(), new Flotation(), new Numeric(), new AlphaNumeric()];
 
+    /// <summary>Reads a marking of up to 60 signs; a refusal says what was understood and where reading stopped.</summary>
     public static Parsed<TyreSize> Read(string text)
     {
         if (text.Trim().Length is 0 or > Longest) return new Marking(text).Stop("a tyre size") with { Example = Notations[0].Example };
