@@ -1,7 +1,7 @@
-using BuildLog.Gearing.Drivelines;
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Search;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Commands;
