@@ -78,7 +78,7 @@ internal sealed class AxleCommand : Command
         var how = new CountPrecision();
         how = new(parse.ReadNumber(readTo, how.ReadTo), parse.ReadNumber(align, how.Align));
         var which = WheelsOf(parse, counts);
-        var readings = counts.Select(text => Reading.Of(turns.Name, text, typed => TypedCount.Pointed(typed, CountedEnds.Axle).Then(pointed => TurnReading.Read(pointed, which)))).ToList();
+        var readings = counts.Select(text => Reading.Of(turns.Name, text, typed => TypedCount.OfAxle(typed, which))).ToList();
         var count = Reading.Blaming(() => TurnCount.Of(readings, how), turns, ("read-to", readTo), ("align", align));
         var diff = count.Ratio / Hub(parse);
         var candidates = RatioCandidates.For(diff, Listed(parse));
@@ -104,7 +104,7 @@ internal sealed class AxleCommand : Command
         if (parse.GetValue(twoSpeed) is not null) throw Reading.Wrong(twoSpeed.Name, new Refusal("both", "Give the step or the turns in low, not both.", ""));
         if (record.IsAsked(parse)) throw Reading.Wrong(lowTurns.Name, new Refusal("not-kept", "The record keeps the step on the axle's form, under Two-speed, and counts in high: leave --low-turns out here.", ""));
 
-        var readings = counts.Select(text => Reading.Of(lowTurns.Name, text, typed => TypedCount.Pointed(typed, CountedEnds.Axle).Then(pointed => TurnReading.Read(pointed, which)))).ToList();
+        var readings = counts.Select(text => Reading.Of(lowTurns.Name, text, typed => TypedCount.OfAxle(typed, which))).ToList();
         var low = Reading.Blaming(() => TurnCount.Of(readings, how, name: "turn count in low"), lowTurns);
         return low.Ratio.Value > high.Ratio.Value
             ? TwoSpeedAxle.Counted(high.Ratio, low.Ratio)

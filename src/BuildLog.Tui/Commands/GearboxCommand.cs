@@ -57,7 +57,7 @@ internal sealed class GearboxCommand : Command
 
         var usual = new CountPrecision();
         var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
-        var readings = texts.Select(text => Reading.Of(turns.Name, text, typed => TypedCount.Pointed(typed, CountedEnds.Gearbox).Then(TurnReading.ReadGear))).ToList();
+        var readings = texts.Select(text => Reading.Of(turns.Name, text, TypedCount.OfGear)).ToList();
         var count = Reading.Blaming(() => TurnCount.OfGear(readings, how), turns, ("read-to", readTo), ("align", align));
         var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
