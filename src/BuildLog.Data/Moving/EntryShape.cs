@@ -42,6 +42,9 @@ internal sealed class EntryShape
     /// <summary>A row lies within what it belongs to, and need not name it. Some rows may belong to either of two.</summary>
     public static bool IsToOwner(IReadOnlyForeignKey key) => key.PrincipalToDependent is not null;
 
+    /// <summary>A note or a paper: about an entry of any kind.</summary>
+    public static bool IsAbout(IReadOnlyEntityType root) => root.FindProperty("AboutUid") is not null;
+
     private static bool IsCarried(IProperty property)
         => property.PropertyInfo is { } info
             && !property.IsPrimaryKey()

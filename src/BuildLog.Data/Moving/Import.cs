@@ -107,7 +107,7 @@ internal sealed class Import
 
     private void CheckSubjects(ExportedKind kind)
     {
-        if (kind.Root.FindProperty("AboutUid") is null) return;
+        if (!EntryShape.IsAbout(kind.Root)) return;
         foreach (var row in here.After(kind, lasts[kind])) References.Check(db, Enum.Parse<Matter>((string)row["About"]!), Guid.Parse((string)row["AboutUid"]!));
     }
 

@@ -23,7 +23,7 @@ internal sealed class NamedEntries(ShopContext db, StoredEntries record)
             }
         }
 
-        if (!IsAbout(entry.Root)) yield break;
+        if (!EntryShape.IsAbout(entry.Root)) yield break;
         var about = db.Model.FindEntityType(Matters.TypeOf(Enum.Parse<Matter>((string)row["About"]!)))!.GetRootType();
         if (record.IdOf(about, Guid.Parse((string)row["AboutUid"]!)) is { } id) yield return (new(about, id), true);
     }
@@ -40,7 +40,7 @@ internal sealed class NamedEntries(ShopContext db, StoredEntries record)
             }
         }
 
-        foreach (var kind in record.Kinds.Where(kind => IsAbout(kind.Root)))
+        foreach (var kind in record.Kinds.Where(kind => EntryShape.IsAbout(kind.Root)))
         {
             foreach (var row in record.With(kind.Root.GetTableName()!, "AboutUid", record.UidOf(entry)!)) yield return new(kind.Root, (long)row["Id"]!);
         }
@@ -66,6 +66,4 @@ internal sealed class NamedEntries(ShopContext db, StoredEntries record)
 
     private IEntityType ClassOf(IEntityType root, StoredRow row)
         => kinds[root].Classes[root.FindDiscriminatorProperty() is { } kind ? (string)row[kind.GetColumnName()]! : ""];
-
-    private static bool IsAbout(IEntityType root) => root.FindProperty("AboutUid") is not null;
 }

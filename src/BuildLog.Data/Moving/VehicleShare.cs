@@ -4,6 +4,7 @@ using BuildLog.Data.Plans;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
 using BuildLog.Data.Workshops;
+using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Moving;
 
@@ -76,5 +77,5 @@ internal sealed class VehicleShare
 
     private static bool Is<T>(EntryPlace entry) => Is<T>(entry.Root);
 
-    private static bool Is<T>(Microsoft.EntityFrameworkCore.Metadata.IEntityType root) => root.ClrType == typeof(T);
+    private static bool Is<T>(IEntityType root) => root.ClrType == typeof(T);
 }

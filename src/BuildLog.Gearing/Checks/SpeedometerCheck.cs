@@ -33,8 +33,9 @@ public sealed class SpeedometerCheck : ICheck
     {
         if (driveline.Speedometer is not { } meter) return [];
 
-        return (Driven(driveline) is { } driven ? new Reading(driven.Value) : Computed(driveline)) is { } reading
-            ? [Judge(driveline, meter.Drive, reading)]
+        var driven = Driven(driveline);
+        return (driven is not null ? new Reading(driven.Value) : Computed(driveline)) is { } reading
+            ? [Judge(driveline, meter.Drive, reading, driven is null ? "" : $" So found by the {driven.Says}.")]
             : [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", Lacking(driveline, meter), Limit)];
     }
 
@@ -54,13 +55,13 @@ public sealed class SpeedometerCheck : ICheck
 
     private static Known? Driven(Driveline driveline) => driveline.Driven is { } driven && driven.HoldsFor(driveline) ? driven.Share : null;
 
-    private Finding Judge(Driveline driveline, SpeedometerDrive? drive, Reading reading)
+    private Finding Judge(Driveline driveline, SpeedometerDrive? drive, Reading reading, string found)
     {
         var error = reading.OdometerError;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
             $"At a true {AtRound((v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound((v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(Allowed)}. "
-                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{Found(driveline)}{InLow(driveline, drive, reading)}",
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{found}{InLow(driveline, drive, reading)}",
             Limit)
         {
             Cures = [.. Gears(drive, reading)],
@@ -78,8 +79,6 @@ public sealed class SpeedometerCheck : ICheck
         var law = SpeedometerLaw.Shown(kmh.FromBase(roadSpeed));
         return Said.Between(kmh.ToBase(law.Low), kmh.ToBase(law.High), unit, 0);
     }
-
-    private static string Found(Driveline driveline) => Driven(driveline) is { } driven ? $" So found by the {driven.Says}." : "";
 
     // What is driven before the axle turns faster in its low, and a wheel does not.
     private static Sentence InLow(Driveline driveline, SpeedometerDrive? drive, Reading reading)

@@ -25,14 +25,16 @@ public static class ToldPart
     public static Parsed<Overdrive> Overdrive(string text, string name)
         => QuotedRatio.ReadMeasured(text, RatioRange.Overdrive, "overdrive ratio").Then<Overdrive>(ratio => new Overdrive(name, Told(ratio, text)));
 
+    /// <summary>The gears of <c>3.32 2.05 1.38</c>, whatever stands between them.</summary>
+    public static IReadOnlyList<string> EachGear(string text) => text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
     /// <param name="text">All forward gears from the lowest to the top, such as <c>3.32 2.05 1.38 1.00 0.81</c>, or the top gear alone where a gearbox is fitted.</param>
     /// <param name="name">What to call it.</param>
     /// <param name="fitted">The gearbox in its place now; null for none.</param>
     public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted)
     {
-        var words = text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var gears = new List<Gear>();
-        foreach (var word in words)
+        foreach (var word in EachGear(text))
         {
             if (!QuotedRatio.ReadMeasured(word, RatioRange.Gear, "gear ratio").Understood(out var ratio)) return QuotedRatio.Read(word, RatioRange.Gear).Refusal!;
             gears.Add(new((gears.Count + 1).ToString(CultureInfo.InvariantCulture), Told(ratio, word)));

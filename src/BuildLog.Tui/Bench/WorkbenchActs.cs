@@ -103,7 +103,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (!Enum.TryParse<Position>(position, out var chosen)) return;
 
         var said = new FitActs(shop, vehicle, chosen, Today).Run(view);
-        if (said is not null) ShowAndSayNext(view, vehicle.Id, said);
+        if (said is not null) ShowAndSay(view, vehicle.Id, said, withNext: true);
     }
 
     public void CountTurns(IWorkbenchView view)
@@ -113,7 +113,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Which<AxleComponent>(view, vehicle, "Count which axle?", none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
 
         if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
-            ShowAndSayNext(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.");
+            ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.", withNext: true);
     }
 
     public void RollOut(IWorkbenchView view)
@@ -136,7 +136,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var gears = shop.DrivelineOn(vehicle, Today).Driveline.Steps.Select(step => step.Name).ToList();
-        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSayNext(view, vehicle.Id, said);
+        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSay(view, vehicle.Id, said, withNext: true);
     }
 
     public void WriteSheet(IWorkbenchView view)
@@ -181,18 +181,11 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         return vehicle;
     }
 
-    private void ShowAndSay(IWorkbenchView view, long? vehicleId, string message)
+    private void ShowAndSay(IWorkbenchView view, long? vehicleId, string message, bool withNext = false)
     {
         revision++;
         view.Show(Model(vehicleId));
-        view.Say(message);
-    }
-
-    private void ShowAndSayNext(IWorkbenchView view, long vehicleId, string message)
-    {
-        revision++;
-        view.Show(Model(vehicleId));
-        view.Say(onBench is not null && NextStep.Of(onBench) is { } next ? $"{message} {next}" : message);
+        view.Say(withNext && onBench is not null && NextStep.Of(onBench) is { } next ? $"{message} {next}" : message);
     }
 
     // Only the chosen vehicle is judged here; the others come from the walk beside the screen.

@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tyres;
@@ -11,8 +12,6 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>A part as it comes home: of the kind that was hunted, with what was claimed of it, which is somebody's word until it is counted or measured.</summary>
 internal static class BoughtPart
 {
-    private static readonly char[] BetweenGears = [' ', '\t', ';', '\n'];
-
     /// <returns>Null for what is no part with a history.</returns>
     public static Component? New(WantedKind kind) => kind switch
     {
@@ -44,7 +43,7 @@ internal static class BoughtPart
                 unit.OverdriveRatio = Noted.Overdrive(claimed, Source.OwnersWord);
                 break;
             case TransmissionComponent box:
-                box.Gears = TransmissionComponent.GearsFrom(Source.OwnersWord, claimed.Split(BetweenGears, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+                box.Gears = TransmissionComponent.GearsFrom(Source.OwnersWord, [.. ToldPart.EachGear(claimed)]);
                 break;
             case WheelSetComponent wheels when QuantityText.Read(claimed, Kind.Length).Understood(out _):
                 wheels.StatedCircumference = Noted.Length(claimed, Source.OwnersWord);

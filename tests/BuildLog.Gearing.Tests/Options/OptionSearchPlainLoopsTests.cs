@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Speedometers;
@@ -10,28 +11,10 @@ namespace BuildLog.Gearing.Tests.Options;
 
 public sealed class OptionSearchPlainLoopsTests
 {
-    private static readonly OwnersGoals Goals = new([InventedCar.Goal("110 km/h", "2400 rpm")])
-    {
-        OverallLow = OverallLowGoal.Read("11").OrRefuse(),
-        TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse(),
-    };
-
     // The oracle: every combination through the public checks one by one, and every pair of options compared.
     [Fact]
     public void The_front_is_the_plain_loops_on_random_shops()
-        => Gen.Int[1, 100_000].Sample(
-            seed =>
-            {
-                var parts = RandomShop.Of(seed, 3, 2, 7, 9);
-                var search = new SeparableSearch(InventedCar.Plain, Goals, parts);
-                var plain = All(parts).Select(at => (Score: search.Plain(at), At: at)).ToList();
-                var expected = plain.Where(option => !plain.Any(other => other.Score.Dominates(option.Score))).Select(option => option.Score).Distinct();
-
-                var found = search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score).ToList();
-
-                Assert.Equal(Words(expected), Words(found));
-            },
-            iter: 50);
+        => Gen.Int[1, 100_000].Sample(seed => AreThePlainLoops(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 7, 9)), iter: 50);
 
     // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
     [Fact]
@@ -41,18 +24,13 @@ public sealed class OptionSearchPlainLoopsTests
             {
                 var random = new Random(seed);
                 var car = InventedLoad.WithTorque(random.Next(120, 260)) with { Tyres = InventedCar.Rolling(2) };
-                var goals = Goals with
+                var goals = RandomShop.Wishes with
                 {
                     TopSpeed = TopSpeedGoal.Read(FormattableString.Invariant($"{random.Next(100, 190)} km/h")).OrRefuse(),
                     Hill = random.Next(3) == 0 ? null : HillGoal.Read(FormattableString.Invariant($"{random.Next(1, 12)} %"), "90 km/h").OrRefuse(),
                     HillStart = HillStartGoal.Read(FormattableString.Invariant($"{random.Next(15, 45)} %")).OrRefuse(),
                 };
-                var parts = RandomShop.Of(seed, 2, 1, 6, 8);
-                var search = new SeparableSearch(car, goals, parts);
-                var plain = All(parts).Select(search.Plain).ToList();
-                var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
-
-                Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+                AreThePlainLoops(car, goals, RandomShop.Of(seed, 2, 1, 6, 8));
             },
             iter: 25);
 
@@ -71,14 +49,18 @@ public sealed class OptionSearchPlainLoopsTests
                         : new("dial", InventedCar.Exactly(InventedCar.Of(0.7, 0.005)), drive),
                 };
                 if (random.Next(3) == 0) car = car with { Driven = new(InventedCar.Exactly(InventedCar.Of(0.97 + (0.2 * random.NextDouble()), 0.01)), car) };
-                var parts = RandomShop.Of(seed, 2, 1, 7, 9);
-                var search = new SeparableSearch(car, Goals, parts);
-                var plain = All(parts).Select(search.Plain).ToList();
-                var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
-
-                Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+                AreThePlainLoops(car, RandomShop.Wishes, RandomShop.Of(seed, 2, 1, 7, 9));
             },
             iter: 50);
+
+    private static void AreThePlainLoops(Driveline car, OwnersGoals goals, CandidateParts parts)
+    {
+        var search = new SeparableSearch(car, goals, parts);
+        var plain = All(parts).Select(search.Plain).ToList();
+        var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
+
+        Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
+    }
 
     private static IEnumerable<Combination> All(CandidateParts parts)
         => from box in Enumerable.Range(0, parts.Gearboxes.Count)

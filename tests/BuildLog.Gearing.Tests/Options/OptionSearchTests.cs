@@ -12,12 +12,6 @@ namespace BuildLog.Gearing.Tests.Options;
 
 public sealed class OptionSearchTests
 {
-    private static readonly OwnersGoals Goals = new([InventedCar.Goal("110 km/h", "2400 rpm")])
-    {
-        OverallLow = OverallLowGoal.Read("11").OrRefuse(),
-        TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse(),
-    };
-
     // By hand: 200 N·m · 0.95 · π · i on 2.00 m, less 136 N of drag at 60 km/h, on 1500 kg: 15.7 %, 14.9 % and 20.2 % less 1.4 % rolling. Only 5.2 holds 17 %,
     // although it is the furthest from the cruise.
     [Fact]
@@ -35,7 +29,7 @@ public sealed class OptionSearchTests
     [Fact]
     public void No_option_dominates_another()
     {
-        var answer = Run(Goals, RandomShop.Of(7, 3, 2, 30, 40));
+        var answer = Run(RandomShop.Wishes, RandomShop.Of(7, 3, 2, 30, 40));
 
         Assert.NotEmpty(answer.Options);
         Assert.All(answer.Options, option => Assert.DoesNotContain(answer.Options, other => other.Score.Dominates(option.Score)));
@@ -49,7 +43,7 @@ public sealed class OptionSearchTests
         var here = CandidateParts.InPlace(InventedCar.Plain);
         var parts = here with { Axles = [.. here.Axles, Candidate("shelf 2.62", 2.62), Candidate("shelf 3.08", 3.08)] };
 
-        var answer = Run(new([Goals.Cruise[0]]), parts);
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
 
         var best = Assert.Single(answer.Options);
         Assert.Equal("shelf 2.62", best.Axle.Name);
@@ -67,7 +61,7 @@ public sealed class OptionSearchTests
         var here = CandidateParts.InPlace(InventedCar.Plain);
         var parts = here with { Axles = [.. here.Axles, Candidate("not free", 2.62) with { FittedTo = fittedTo, IsDoubtful = isDoubtful }, Candidate("free", 2.63)] };
 
-        var answer = Run(new([Goals.Cruise[0]]), parts);
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
 
         Assert.Equal(["free", "not free"], answer.Options.Select(option => option.Axle.Name));
         Assert.All(answer.Options, option => Assert.Equal(1, option.Changes));
@@ -80,7 +74,7 @@ public sealed class OptionSearchTests
         var here = CandidateParts.InPlace(InventedCar.Plain);
         var parts = here with { Axles = [.. here.Axles, Candidate("other", 3.08)], Tyres = [.. here.Tyres, Tyre("195/65R15"), Tyre("235/85R16"), Tyre("285/75R16")] };
 
-        var answer = Run(Goals, parts);
+        var answer = Run(RandomShop.Wishes, parts);
 
         var thrown = Assert.Single(answer.Exclusions);
         Assert.Equal("4 thrown out: Tyre diameter over the limit", thrown.InWords);
@@ -90,7 +84,7 @@ public sealed class OptionSearchTests
     [Fact]
     public void An_empty_list_is_a_sentence()
     {
-        var refused = Assert.Throws<RefusedException>(() => Run(Goals, CandidateParts.InPlace(InventedCar.Plain) with { Axles = [] }));
+        var refused = Assert.Throws<RefusedException>(() => Run(RandomShop.Wishes, CandidateParts.InPlace(InventedCar.Plain) with { Axles = [] }));
 
         Assert.Equal("There is no axle to choose from.", refused.Message);
     }
@@ -106,7 +100,7 @@ public sealed class OptionSearchTests
             if (share > 0.5) cancel.Cancel();
         });
 
-        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, Goals, RandomShop.Of(5, 20, 4, 60, 5), progress, cores: 1, cancel.Token));
+        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(5, 20, 4, 60, 5), progress, cores: 1, cancel.Token));
 
         Assert.Equal(said.Order(), said);
         Assert.InRange(said[^1], 0.5, 0.99);
@@ -123,7 +117,7 @@ public sealed class OptionSearchTests
         using var cancel = new CancellationTokenSource();
         cancel.Cancel();
 
-        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, Goals, RandomShop.Of(1, 2, 1, 3, 3), cancel: cancel.Token));
+        Assert.Throws<OperationCanceledException>(() => OptionSearch.Run(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(1, 2, 1, 3, 3), cancel: cancel.Token));
     }
 
     private static SearchAnswer Run(OwnersGoals goals, CandidateParts parts)

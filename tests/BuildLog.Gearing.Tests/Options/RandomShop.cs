@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -8,6 +9,13 @@ namespace BuildLog.Gearing.Tests.Options;
 /// <summary>What stands in the plain car and so many other parts, of any number a shop may have.</summary>
 internal static class RandomShop
 {
+    /// <summary>What some of its parts meet and some do not.</summary>
+    public static readonly OwnersGoals Wishes = new([InventedCar.Goal("110 km/h", "2400 rpm")])
+    {
+        OverallLow = OverallLowGoal.Read("11").OrRefuse(),
+        TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse(),
+    };
+
     public static CandidateParts Of(int seed, int boxes, int overdrives, int axles, int tyres)
     {
         var random = new Random(seed);
