@@ -32,7 +32,7 @@ public sealed class GoalsAsTyped : IDisposable
 
     [Theory]
     [InlineData("110", "2400", "", "'110' has no unit: add km/h, mph, m/s.")]
-    [InlineData("110 km/h", "0 rpm", "", "'0 rpm' is no engine speed: more than 0, at most 20 000 rev/min.")]
+    [InlineData("110 km/h", "0 rpm", "", "'0 rpm' is no engine speed: at least 50, at most 20 000 rev/min.")]
     [InlineData("110 km/h", "2400", "wide", "'wide' is not an engine speed: reading stopped at 'wide'.")]
     public void That_mean_nothing_are_refused(string speed, string engineSpeed, string tolerance, string sentence)
     {

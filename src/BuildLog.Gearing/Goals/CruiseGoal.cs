@@ -21,6 +21,9 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     internal const double FastestRoadSpeed = 500 / 3.6;
     private const double FastestEngine = 20_000 / 60.0;
 
+    // Slower than any starter motor turns it: "2.300" is meant as a thousand.
+    private const double SlowestEngine = 50 / 60.0;
+
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
 
     public Typed EngineSpeed { get; init; } = Turning(EngineSpeed).OrRefuse();
@@ -48,7 +51,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     /// <summary>Reads a road speed with its unit: more than 0, at most 500 km/h.</summary>
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
 
-    /// <summary>Reads an engine speed, a bare number as rev/min: more than 0, at most 20 000.</summary>
+    /// <summary>Reads an engine speed, a bare number as rev/min: from 50 to 20 000.</summary>
     public static Parsed<Typed> ReadEngineSpeed(string text) => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then(Turning);
 
     /// <summary>Reads a tolerance about an engine speed; the window is in rev/s.</summary>
@@ -58,9 +61,9 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         ? typed
         : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h");
 
-    private static Parsed<Typed> Turning(Typed typed) => typed.Value is > 0 and <= FastestEngine
+    private static Parsed<Typed> Turning(Typed typed) => typed.Value is >= SlowestEngine and <= FastestEngine
         ? typed
-        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: more than 0, at most 20 000 rev/min.", "2400 rev/min");
+        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: at least 50, at most 20 000 rev/min.", "2400 rev/min");
 
     private static Parsed<Window> Tolerated(string text, double n)
     {

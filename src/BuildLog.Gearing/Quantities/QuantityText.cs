@@ -15,6 +15,7 @@ public static class QuantityText
 
     private const int LongestText = 200;
     private const string NotANumber = "not-a-number";
+    private const string Ambiguous = "ambiguous";
     private const string PerMinute = "1/min";
 
     /// <param name="text">What was typed.</param>
@@ -87,7 +88,7 @@ public static class QuantityText
         {
             var start = position;
             var read = Number(body, ref position, text);
-            if (!read.Understood(out var number)) return read.Refusal is { Code: not NotANumber } known ? known : WrongNumber(body[start..], kind, text);
+            if (!read.Understood(out var number)) return read.Refusal is { Code: not NotANumber } known ? InItsUnit(known, body[start..]) : WrongNumber(body[start..], kind, text);
 
             var unitText = UnitAt(body, ref position);
             var unit = unitText.Length == 0 ? unitIfNone : Units.Spelt(unitText);
@@ -99,6 +100,8 @@ public static class QuantityText
                     : new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for {kind.WithArticle()} use {Choices(kind)}.", kind.Example());
             if (unit.Kind != kind)
                 return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and {kind.WithArticle()} is wanted.", kind.Example());
+            if (previous is not null && kind == Kind.Number)
+                return new Refusal("several", $"{shown} is more than one number: the second begins at {Shown.Quoted(body[start..].Trim())}.", kind.Example());
             if (previous is not null && unit.Factor >= previous.Factor)
                 return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
 
@@ -177,6 +180,15 @@ public static class QuantityText
         return whole + (above / below);
     }
 
+    // A length without its unit would be refused in its turn.
+    private static Refusal InItsUnit(Refusal known, string digitsAndUnit)
+    {
+        var at = 0;
+        return known.Code == Ambiguous && Digits(digitsAndUnit, ref at, out _) && UnitAt(digitsAndUnit, ref at) is { Length: > 0 } unit && Units.Spelt(unit) is not null
+            ? known with { Example = known.Example + unit }
+            : known;
+    }
+
     private static bool Digits(string body, ref int at, out string digits)
     {
         var start = at;
@@ -193,7 +205,7 @@ public static class QuantityText
         if (point < 0 && comma > 0 && digits[0] != '0' && digits.IndexOf(',', StringComparison.Ordinal) == comma && Joined(digits) is { } joined)
         {
             var pointed = digits.Replace(',', '.');
-            return new Refusal("ambiguous", $"{Shown.Quoted(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
+            return new Refusal(Ambiguous, $"{Shown.Quoted(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
         }
 
         var last = Math.Max(comma, point);

@@ -19,11 +19,12 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
     private const string Right = "29/19 31/14 25/18 1";
     private const int MostGears = 20;
 
+    /// <summary>Reads the constant mesh and each gear's pair, or two planetary sets; refused are teeth that cannot be, a ratio that no gear has, and gears out of order.</summary>
     public static Parsed<GearTrain> Read(string text)
     {
-        var tokens = text.Replace(';', ' ').Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
+        var tokens = text.Replace(';', ' ').Replace(',', ' ').Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
         return tokens is [PlanetarySets, .. var sets] ? Automatic(text, sets)
-            : tokens is [var mesh, _, ..] ? Parsed.From(() => new GearTrain([.. tokens.Skip(1).Take(MostGears).Select(own => Gear(mesh, own))])).In(text).Then(train => Ordered(train, text))
+            : tokens is [var mesh, _, ..] ? Parsed.From(() => Layshaft(mesh, tokens.Skip(1).Take(MostGears))).In(text).Then(train => Ordered(train, text))
             : new Refusal("teeth", $"{Shown.Quoted(text)} is no gearbox: write the constant mesh, then each gear's own pair.", Right);
     }
 
@@ -36,14 +37,21 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
             }))
             : new Refusal("teeth", $"{Shown.Quoted(text)}: an automatic of this kind has two planetary sets, ring over sun of each.", "planetary 75/30 75/33");
 
-    private static TrainGear Gear(string mesh, string own)
+    // The constant mesh is read before its gears: a slip in it is not each gear's.
+    private static GearTrain Layshaft(string mesh, IEnumerable<string> gears)
+    {
+        GearMesh? constant = mesh == Direct ? null : Pair(mesh);
+        return new([.. gears.Select(own => Gear(constant, own))]);
+    }
+
+    private static TrainGear Gear(GearMesh? mesh, string own)
     {
         if (own == Direct) return new(1, "direct");
 
         var pair = Pair(own);
-        if (mesh == Direct) return new(RatioRange.Gear.Checked(pair.Ratio), pair.ToString());
+        if (mesh is null) return new(RatioRange.Gear.Checked(pair.Ratio), pair.ToString());
 
-        var gear = new TwoStageGear(Pair(mesh), pair);
+        var gear = new TwoStageGear(mesh.Value, pair);
         return new(gear.Ratio, gear.ToString());
     }
 

@@ -4,12 +4,13 @@ namespace BuildLog.Gearing.Ratios;
 
 /// <summary>The slips that turn a right count into a wrong ratio, as questions; the answer is the owner's.</summary>
 /// <remarks>
-/// <code>factor of two: 2 i or i / 2;   reciprocal: 1 / i;   hub reduction: i = i_diff · i_hub</code>
+/// <code>factor of two: 2 i or i / 2;   reciprocal: 1 / i, with one wheel held 4 / i;   hub reduction: i = i_diff · i_hub</code>
 /// <para>
 /// An open differential with one wheel held shows half the ratio, so a forgotten wheel halves or doubles. From 2.2 to 3.6 and from 4.4 to 7.2 both
 /// readings would be an axle that is sold: there no number betrays the slip, only the note of how the wheels turned.
 /// </para>
-/// <para>Usual ratios: axles of light vehicles 2.2 to 7.2, from memory. So it may ask, never refuse.</para>
+/// <para>One wheel held: i = 2 p / w, so the count turned round makes 2 w / p = 4 / i.</para>
+/// <para>Usual ratios: axles of light vehicles 2.2 to 7.2, longest gears 0.5, from memory. So it may ask, never refuse.</para>
 /// <para>Not for: heavy vehicles. Source: kinematics of the bevel differential; common practice.</para>
 /// </remarks>
 public static class RatioTraps
@@ -17,21 +18,41 @@ public static class RatioTraps
     /// <summary>Axle ratios of light vehicles without a hub reduction; from memory.</summary>
     public static readonly Window UsualAxle = new(2.2, 7.2);
 
+    /// <summary>The longest gear that light vehicles usually have; from memory.</summary>
+    private const double LongestGear = 0.5;
+
+    /// <summary>What to ask before an axle's ratio is believed; nothing where it is a usual one.</summary>
     /// <param name="ratio">Propshaft turns per wheel turn, as counted or told.</param>
     /// <param name="teethCounted">Nobody turned a wheel, so no wheel can have been forgotten.</param>
-    public static IEnumerable<RatioQuestion> OfAxle(double ratio, bool teethCounted = false)
+    /// <param name="oneHeld">It was counted with one wheel held.</param>
+    public static IEnumerable<RatioQuestion> OfAxle(double ratio, bool teethCounted = false, bool oneHeld = false)
     {
         if (UsualAxle.Contains(ratio)) yield break;
 
         var why = FormattableString.Invariant($"axles of light vehicles usually have {UsualAxle.Low} to {UsualAxle.High}");
-        if (UsualAxle.Contains(1 / ratio))
-            yield return new("Were the turns written the other way round, propshaft first?", why, 1 / ratio);
+        var turnedRound = (oneHeld ? 4 : 1) / ratio;
+        if (ratio < UsualAxle.Low && UsualAxle.Contains(turnedRound))
+            yield return new("Were the turns written the other way round, propshaft first?", why, turnedRound);
         if (!teethCounted && ratio < UsualAxle.Low && UsualAxle.Contains(ratio * 2))
             yield return new("Did one wheel stand still, though the count says that both turned?", why, ratio * 2);
         if (!teethCounted && ratio > UsualAxle.High && UsualAxle.Contains(ratio / 2))
             yield return new("Did both wheels turn, though the count says that one was held?", why, ratio / 2);
         if (ratio > UsualAxle.High)
             yield return new("Is there a reduction in the hubs? Enter it with the axle.", why, null);
+    }
+
+    /// <summary>A gear's count that turned round would be a ratio known for the gearbox, or that is longer than gears usually are.</summary>
+    /// <param name="ratio">Input turns per output turn, as counted.</param>
+    /// <param name="known">Ratios known for the gearbox; may be none.</param>
+    public static RatioQuestion? OfGear(double ratio, IReadOnlyList<double> known)
+    {
+        const string Asks = "Were the turns written the other way round, input first?";
+        if (ratio < LongestGear) return new(Asks, FormattableString.Invariant($"gears are seldom longer than {LongestGear}"), 1 / ratio);
+        return known.Count > 0 && !known.Any(one => Alike(one, ratio)) && known.Any(one => Alike(one, 1 / ratio))
+            ? new(Asks, "it would be a ratio known for the gearbox", 1 / ratio)
+            : null;
+
+        static bool Alike(double one, double other) => Math.Abs((one / other) - 1) < 0.02;
     }
 
     /// <summary>A gear whose ratio is not below that of the gear before it, though turned round it would be.</summary>

@@ -65,7 +65,7 @@ public sealed class TurnCount
         var evidence = new Evidence(name, factor => count!.Advice(factor, name));
         var points = Points(readings, how, evidence, roundAlike: true);
         var line = LineThroughOrigin.Fit([.. points.Select(point => (point.WheelSum, point.TwicePropshaft))], evidence);
-        if (!range.Accepts(line.Slope.Value)) throw new RefusedException(Refuse(line.Slope.Value, range, ends));
+        if (!range.Accepts(line.Slope.Value)) throw new RefusedException(Refuse(line.Slope.Value, range, readings[0]));
 
         var apart = Points(readings, how, evidence, roundAlike: false);
         return count = new(readings, line.Slope, SuspectReading.Among(readings, apart), how);
@@ -115,13 +115,13 @@ public sealed class TurnCount
     }
 
     // A slip that would make it an axle after all is named.
-    private static Refusal Refuse(double ratio, RatioRange range, CountedEnds ends)
+    private static Refusal Refuse(double ratio, RatioRange range, TurnReading first)
     {
-        var hint = ends == CountedEnds.Axle
-            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
+        var hint = first.Ends == CountedEnds.Axle
+            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio, oneHeld: first.Turned == Wheels.OneHeld).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
             : "Look at the readings and at which end was turned.";
         var refusal = range.Refuse(ratio);
-        return refusal with { Message = $"{refusal.Message} {hint}", Example = ends.Example };
+        return refusal with { Message = $"{refusal.Message} {hint}", Example = first.Ends.Example };
     }
 
     // For the ratio, counts over the same W share their rounding. Between each other they may still fall a step apart, so a suspect is judged without that.

@@ -45,6 +45,7 @@ internal sealed record AxleAnswer(
         if (Count is not null)
         {
             foreach (var line in TurnCountWords.Doubts(Count)) yield return line;
+            foreach (var line in TurnCountWords.Questions(Count, DiffRatio.Value)) yield return line;
             foreach (var line in CountWords.Candidates(Candidates, NotListed)) yield return line;
             foreach (var line in TurnCountWords.WhyNotTheNearest(Candidates, DiffRatio)) yield return line;
         }

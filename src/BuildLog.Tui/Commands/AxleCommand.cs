@@ -56,6 +56,8 @@ internal sealed class AxleCommand : Command
             if (InLow(parse).Length > 0) throw Reading.Wrong(lowTurns.Name, new Refusal("both", "The teeth of ring gear and pinion make high: give low with --two-speed.", ""));
             if (counts.Length > 0)
                 throw Reading.Wrong(teeth.Name, new Refusal("both", "Give the teeth or the turns, not both: teeth are exact.", "41/10"));
+            if (record.IsAsked(parse))
+                throw Reading.Wrong(teeth.Name, new Refusal("not-kept", "The record keeps teeth on the axle's form: only counted turns are kept with --record.", ""));
             return FromTeeth(parse, Reading.Of(teeth.Name, pair, Teeth.Read));
         }
 

@@ -59,9 +59,10 @@ internal sealed class GearboxCommand : Command
         var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
         var readings = texts.Select(text => Reading.Of(turns.Name, text, TypedCount.OfGear)).ToList();
         var count = Reading.Blaming(() => TurnCount.OfGear(readings, how), turns, ("read-to", readTo), ("align", align));
-        var candidates = RatioCandidates.ForGear(count.Ratio, Listed(parse));
+        var known = Listed(parse);
+        var candidates = RatioCandidates.ForGear(count.Ratio, known);
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
-        return new(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted), .. Keep(edge, parse, texts, how)]);
+        return new(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted, known), .. Keep(edge, parse, texts, how)]);
     }
 
     private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
@@ -70,8 +71,11 @@ internal sealed class GearboxCommand : Command
             throw Reading.Wrong(whole.Name, new Refusal("both", "Teeth and typed ratios are of all gears, a count is of one: ask for them apart. The record keeps teeth on the gearbox's form.", ""));
 
         var train = parse.Read(teeth, GearTrain.Read);
-        IReadOnlyList<QuotedRatio> typed = parse.GetValue(ratios) is { } text ? [.. text.Split(',').Select(one => Reading.Of(ratios.Name, one, each => QuotedRatio.Read(each, RatioRange.Gear)))] : [];
+        List<QuotedRatio> typed = [.. ListedRatios.Parted(parse, ratios).Select(one => Reading.Of(ratios.Name, one, each => QuotedRatio.Read(each, RatioRange.Gear)))];
+        FirstToTop(typed);
         var back = parse.Read(reverse, text => QuotedRatio.Read(text, RatioRange.Gear));
+        if (train is { Reverse: null } && back is not null)
+            throw Reading.Wrong(reverse.Name, new Refusal("not-needed", "These teeth say nothing of reverse, so there is nothing to hold its ratio against: leave it out.", ""));
         if (train is not null && typed.Count > 0 && typed.Count != train.Gears.Count)
             throw Reading.Wrong(ratios.Name, new Refusal("ratios", $"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear.", string.Join(',', train.Gears.Select(each => Rounded.Fixed(each.Ratio, 2)))));
         if (train is null && (typed.Count != 3 || back is null))
@@ -79,8 +83,19 @@ internal sealed class GearboxCommand : Command
         return new GearboxTeethAnswer(train, typed, back).Answer();
     }
 
+    private void FirstToTop(List<QuotedRatio> typed)
+    {
+        for (var k = 1; k < typed.Count; k++)
+        {
+            if (typed[k].Ratio > typed[k - 1].Ratio)
+                throw Reading.Wrong(ratios.Name, new Refusal("ratios", $"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first.", string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Exact(one.Ratio)))));
+        }
+    }
+
     private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
     {
+        if (!record.IsAsked(parse) && parse.GetValue(gear) is not null)
+            throw Reading.Wrong(gear.Name, new Refusal("not-kept", "Which gear it was is only kept with --record: name the vehicle, or leave this out.", ""));
         if (record.IsAsked(parse) && string.IsNullOrWhiteSpace(parse.GetValue(gear)))
             throw Reading.Wrong(gear.Name, new Refusal("missing", "Say which gear was counted, as the knob names it.", "3"));
 
@@ -100,10 +115,11 @@ internal sealed class GearboxCommand : Command
 
     private List<double> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Gear);
 
-    private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted)
+    private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted, List<double> known)
     {
         yield return $"Gear ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), from {CountWords.Counts(count.Readings.Count)}.";
         foreach (var line in TurnCountWords.Doubts(count)) yield return line;
+        foreach (var line in GearCountWords.Questions(count, known)) yield return line;
         if (candidates.Ranked.Count > 0)
         {
             foreach (var line in CountWords.Candidates(candidates.Ranked, candidates.NotListedProbability)) yield return line;

@@ -55,6 +55,7 @@ internal sealed class RecordOptions
     public IEnumerable<string> Save<TComponent>(Edge edge, ParseResult parse, Func<TComponent, Vehicle?, Session> make)
         where TComponent : Component, new()
     {
+        NothingInVain(parse);
         if (parse.GetValue(vehicle) is not { } name) return [];
 
         using var shop = edge.OpenShop(parse);
@@ -71,6 +72,19 @@ internal sealed class RecordOptions
         var session = make(component, found);
         shop.Add(Dated(parse, session, on));
         return [$"Kept as a session of {component.Name} on {found.Name}."];
+    }
+
+    // What would not be kept is refused rather than passed over: its writer believes that it is.
+    private void NothingInVain(ParseResult parse)
+    {
+        RefuseWithout(vehicle, [day, helper, part, wanted]);
+        RefuseWithout(wanted, [offered, price]);
+
+        void RefuseWithout(Option<string?> needed, Option<string?>[] useless)
+        {
+            if (parse.GetValue(needed) is not null || Array.Find(useless, option => parse.GetValue(option) is not null) is not { } vain) return;
+            throw Reading.Wrong(vain.Name, new Refusal("not-kept", $"Without {needed.Name} it would not be kept: add {needed.Name}, or leave it out.", ""));
+        }
     }
 
     // Nothing of the vehicle was counted: the part is another's, and may be bought.

@@ -13,6 +13,9 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog speed</c>: leave out one of speed, engine speed, gear, axle ratio and tyre; it is solved for.</summary>
 internal sealed class SpeedCommand : Command
 {
+    // Rolling circumference, m.
+    private const double SmallestTyre = 0.8, LargestTyre = 6;
+
     private readonly Option<string?> rpm = new("--rpm") { Description = "Engine speed; a bare number is rev/min.", HelpName = "SPEED" };
     private readonly Option<string?> speed = new("--speed") { Description = "Road speed with its unit.", HelpName = "SPEED" };
     private readonly Option<string?> gear = new("--gear") { Description = "Gear ratio; 1 for direct.", HelpName = "RATIO" };
@@ -92,9 +95,24 @@ internal sealed class SpeedCommand : Command
             Unknown.Axle => $"Axle ratio {Solved(solved.Axle!, Units.One)}",
             _ => $"Rolling circumference {Solved(solved.Circumference!, units.Length)}",
         };
+        if (Unheard(solved, unknown) is { } unheard) yield return unheard;
         yield return $"  at {Plain(solved.RoadSpeed!, units.Speed, 1)}, {Plain(solved.EngineSpeed!, Units.RevolutionPerMinute, 0)}, "
             + $"gear {Plain(solved.Gear!, Units.One, 3)}, axle {Plain(solved.Axle!, Units.One, 3)}, {Plain(solved.Circumference!, units.Length, units == UnitSystem.Metric ? 3 : 1)} a turn";
         yield return $"  overall {Plain(solved.OverallRatio, Units.One, 3)}, wheels {Plain(solved.WheelSpeed, Units.RevolutionPerMinute, 0)}";
+    }
+
+    // It follows from what was given, but nobody can buy it: then one of those is mistyped, or asks too much.
+    private static string? Unheard(SpeedRelation solved, Unknown unknown)
+    {
+        var (what, value, low, high, unit) = unknown switch
+        {
+            Unknown.Gear => ("gear ratio", solved.Gear!.Value, RatioRange.Gear.Low, RatioRange.Gear.High, ""),
+            Unknown.Axle => ("axle ratio", solved.Axle!.Value, RatioRange.Axle.Low, RatioRange.Axle.High, ""),
+            Unknown.Circumference => ("tyre", solved.Circumference!.Value, SmallestTyre, LargestTyre, " m"),
+            Unknown.EngineSpeed => ("engine speed", solved.EngineSpeed!.Value * 60, 0, 20_000, " rev/min"),
+            _ => ("road speed", solved.RoadSpeed!.Value * 3.6, 0, 500, " km/h"),
+        };
+        return value >= low && value <= high ? null : FormattableString.Invariant($"  There is no such {what}: {low} to {high}{unit}. Look at what was given.");
     }
 
     // Exact inputs give an exact result; two places of it are plenty for a person.
@@ -122,8 +140,11 @@ internal sealed class SpeedCommand : Command
         if (given.Count > 1)
             throw new WrongInputException(new Refusal("tyre-twice", $"Give the tyre once: {given[0].Name} or {given[1].Name}.", "--circumference 2.04m"), given[1].Name);
 
+        if (parse.GetValue(construction) is not null && parse.GetValue(diameter) is null)
+            throw Reading.Wrong(construction.Name, new Refusal("not-needed", "The construction goes with --diameter: a circumference is taken as it is, and a size names its own.", ""));
+
         var factor = parse.Read(loadedFactor, LoadedFactorOf)?.ToMeasured("loaded factor");
-        if (parse.Read(circumference, Tyre(0.8, 6)) is { } rolling)
+        if (parse.Read(circumference, Tyre(SmallestTyre, LargestTyre)) is { } rolling)
         {
             return factor is null ? rolling.ToMeasured("rolling circumference") : throw new WrongInputException(
                 new Refusal("not-needed", "A circumference is taken as it is; a loaded factor goes with --diameter or --tyre.", "--diameter \"27 in\" --loaded-factor 1"), loadedFactor.Name);

@@ -7,5 +7,9 @@ namespace BuildLog.Tui.Measurements;
 public static class GearCountWords
 {
     public static IReadOnlyList<string> Live(TurnCount count)
-        => [$"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %).", .. TurnCountWords.Doubts(count)];
+        => [$"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %).", .. TurnCountWords.Doubts(count), .. Questions(count, [])];
+
+    /// <summary>The slip that would make an unusual gear a usual one.</summary>
+    internal static IEnumerable<string> Questions(TurnCount count, IReadOnlyList<double> known)
+        => RatioTraps.OfGear(count.Ratio.Value, known) is { } question ? [question.InWords()] : [];
 }

@@ -15,6 +15,7 @@ public static class TurnCountWords
         [
             $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). {MayBe(candidates)}",
             .. Doubts(count),
+            .. Questions(count, count.Ratio.Value),
             .. Settling(count, candidates.Ranked),
         ];
     }
@@ -39,6 +40,12 @@ public static class TurnCountWords
             yield return $"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
         if (count.NeedsThirdCount) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
     }
+
+    /// <summary>The slips that would make an unusual axle a usual one.</summary>
+    /// <param name="count">How the wheels turned.</param>
+    /// <param name="diffRatio">Without a hub reduction.</param>
+    internal static IEnumerable<string> Questions(TurnCount count, double diffRatio)
+        => RatioTraps.OfAxle(diffRatio, oneHeld: count.Readings[0].Turned == Wheels.OneHeld).Select(question => question.InWords());
 
     /// <summary>Nothing where a third count is what settles it, or no two ratios are left to tell.</summary>
     internal static IEnumerable<string> Settling(TurnCount? count, IReadOnlyList<RatioCandidate> candidates)

@@ -26,6 +26,17 @@ public sealed class RatioTrapsTests
         Assert.EndsWith(FormattableString.Invariant($"Then it is {otherwise:0.00}."), question.InWords(), StringComparison.Ordinal);
     }
 
+    // One held: 10 wheel and 23.7 propshaft turns are 2 · 23.7 / 10 = 4.74; turned round 2 · 10 / 23.7 = 0.8439, and 4 / 0.8439 = 4.74.
+    [Fact]
+    public void With_one_wheel_held_a_count_turned_round_is_four_over_the_ratio()
+        => Assert.Equal(4.74, RatioTraps.OfAxle(0.8438818565, oneHeld: true).First().Otherwise!.Value, 1e-6);
+
+    [Theory]
+    [InlineData(0.50)]
+    [InlineData(0.78)]
+    [InlineData(3.01)]
+    public void A_gear_is_asked_about_only_below_one_half(double ratio) => Assert.Null(RatioTraps.OfGear(ratio, []));
+
     // Worked: 3.90 through a hub reduction of 2.00 is 7.80; it is asked for, not called a slip of the pen.
     [Fact]
     public void An_axle_above_the_usual_is_asked_for_its_hub_reduction()

@@ -39,6 +39,28 @@ public sealed class GearboxCommandTests
         Assert.Equal(["3.01", "2.99"], json.GetProperty("turnsToSettle").GetProperty("between").EnumerateArray().Select(name => name.GetString()));
     }
 
+    // By hand: 30.1 output to 10 input turns make 0.332; turned round 3.01. 15:10 is 0.667, a usual overdrive, but 1.50 is known and 0.667 is not.
+    [Theory]
+    [InlineData("30.1:10", "2.97,3.01", "Then it is 3.01.")]
+    [InlineData("15:10", "1.50,2.10", "Then it is 1.50.")]
+    public void A_count_written_input_first_is_asked_about(string count, string listed, string asks)
+        => Assert.Contains(asks, Said.By("gearbox", "--turns", count, "--listed", listed).Output, StringComparison.Ordinal);
+
+    [Fact]
+    public void An_overdrive_is_not_asked_about()
+        => Assert.DoesNotContain("other way round", Said.By("gearbox", "--turns", "10:7.8").Output, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("3,38 2,12 1", 0)]
+    [InlineData("3.38,2.12,1", 0)]
+    [InlineData("1,2.12,3.38", 2)]
+    public void Typed_ratios_are_parted_like_listed_ones_and_stand_first_to_top(string ratios, int exitCode)
+        => Assert.Equal(exitCode, Said.By("gearbox", "--teeth", "29/19 31/14 25/18 1", "--ratios", ratios).ExitCode);
+
+    [Fact]
+    public void Reverse_is_not_held_against_teeth_that_say_nothing_of_it()
+        => Assert.Contains("say nothing of reverse", Said.By("gearbox", "--teeth", "29/19 31/14 25/18 1", "--reverse", "3").Errors, StringComparison.Ordinal);
+
     [Fact]
     public void An_overdrive_gear_is_counted_alike() => Assert.Equal(0.82, Said.By("gearbox", "--turns", "10:8.2", "--json").Number("ratio"), 12);
 

@@ -53,4 +53,10 @@ public sealed class SpeedCommandTests
         Assert.Equal(3, said.Number("overallRatio"), 12);
         Assert.Equal(950, said.Number("wheelRpm"), 9);
     }
+
+    // By hand: 800 rev/min at 300 km/h: 83.3 m/s over 13.3 rev/s is 6.25 m an engine turn, and a wheel of 2.09 m would turn three times as fast as the engine.
+    [Theory]
+    [InlineData("There is no such axle ratio", "--speed", "300km/h", "--rpm", "800", "--gear", "1", "--diameter", "27in")]
+    [InlineData("There is no such tyre", "--speed", "110km/h", "--rpm", "200", "--gear", "1", "--axle", "4.08")]
+    public void What_nobody_can_buy_is_said_to_be_so(string says, params string[] given) => Assert.Contains(says, Said.By(["speed", .. given]).Output, StringComparison.Ordinal);
 }

@@ -28,6 +28,7 @@ internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, st
             {
                 if (!marking.Number(out var second)) return marking.Stop("the second load index");
                 if (!IsLoadIndex(second, out dual)) return marking.Wrong($"{second:0.##} is no load index (0 to {Tyres.LoadIndex.Highest})");
+                if (dual > single) return marking.Wrong($"the load index of single fitment stands first, and {single} is below {dual} of dual fitment");
             }
 
             symbol = marking.Symbol();
@@ -41,7 +42,14 @@ internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, st
 
         if (bracket && !marking.Take(")")) return marking.Stop("')'");
         SkipRemarks(marking);
-        if (!marking.AtEnd) return marking.Stop("nothing more");
+        if (!marking.AtEnd)
+        {
+            var nothingMore = marking.Stop("nothing more");
+            return single is null && marking.Symbol() is { } alone && marking.AtEnd && Tyres.SpeedSymbol.LimitKmh(alone) is not null
+                ? marking.Wrong($"before the speed symbol {alone} a load index such as 94 is expected")
+                : nothingMore;
+        }
+
 
         if (symbol is not null && Above(rated) is { } least && Tyres.SpeedSymbol.LimitKmh(symbol) < least)
             return marking.Wrong($"{rated}R is above {least} km/h, which '{symbol}' is not");
