@@ -74,6 +74,7 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 /// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Overdrive(string Name, Known? Ratio)
 {
+    /// <summary>Input turns per output turn when engaged, below 1; null where nobody knows.</summary>
     public Known? Ratio { get; init => field = value.AboveZero("An overdrive ratio", "0.78"); } = Ratio.AboveZero("An overdrive ratio", "0.78");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
@@ -102,8 +103,10 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
     /// <summary>Flange or spline towards the front axle, in the shop's words.</summary>
     public string? FrontOutput { get; init; }
 
+    /// <summary>Cable or pulses that it gives a speedometer; null where nobody looked.</summary>
     public SpeedometerFeed? SpeedometerFeed { get; init; }
 
+    /// <summary>Whether a brake on its output shaft holds the vehicle; null where nobody looked.</summary>
     public Presence? ParkingBrake { get; init; }
 }
 
@@ -111,6 +114,7 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
 /// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
 public sealed record Axle(string Name, Known? Ratio)
 {
+    /// <summary>Propshaft turns per wheel turn, a hub reduction inside; null where nobody knows.</summary>
     public Known? Ratio { get; init => field = value.AboveZero("An axle ratio", "4.10"); } = Ratio.AboveZero("An axle ratio", "4.10");
 
     /// <summary>What wheels are bolted to; null where it was never asked for.</summary>
@@ -143,6 +147,7 @@ public sealed record Axle(string Name, Known? Ratio)
     /// <summary>The pinion against the perches, radians, positive where its front is higher.</summary>
     public Known? PinionToPerch { get; init; }
 
+    /// <summary>Whether it has one of its own; null where nobody looked.</summary>
     public Presence? ParkingBrake { get; init; }
 }
 

@@ -20,8 +20,10 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     /// <summary>15 °C and 1013.25 hPa.</summary>
     public static readonly Atmosphere SeaLevel = new(288.15, 101_325);
 
+    /// <summary>T, kelvin; above zero.</summary>
     public double Temperature { get; init => field = value.AboveZero("An air temperature, K,", "288"); } = Temperature.AboveZero("An air temperature, K,", "288");
 
+    /// <summary>p, pascals; above zero.</summary>
     public double Pressure { get; init => field = value.AboveZero("An air pressure, Pa,", "101325"); } = Pressure.AboveZero("An air pressure, Pa,", "101325");
 
     /// <summary>Kilograms per cubic metre.</summary>

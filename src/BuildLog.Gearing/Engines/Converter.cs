@@ -23,8 +23,10 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
 
     private static readonly Measured UsualTorqueRatio = Measured.From(2.1, Input.Rectangular("converter torque ratio", 0.6, new Evidence("converter torque ratio")));
 
+    /// <summary>n₁, rev/s, at full throttle with the car held; above zero, null where nobody knows.</summary>
     public Known? StallSpeed { get; init => field = value.AboveZero("A stall speed", "2100 rev/min"); } = StallSpeed.AboveZero("A stall speed", "2100 rev/min");
 
+    /// <summary>Turbine torque over engine torque at stall; above zero, null for the usual one.</summary>
     public Known? StallTorqueRatio { get; init => field = value.AboveZero("A stall torque ratio", "2.1"); } = StallTorqueRatio.AboveZero("A stall torque ratio", "2.1");
 
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>

@@ -13,8 +13,10 @@ public sealed record TorquePoint(double EngineSpeed, double Torque, string Text 
     private const string Right = "1500:180 Nm";
     private const double Strongest = 5000;
 
+    /// <summary>n, rev/s; above zero.</summary>
     public double EngineSpeed { get; init => field = AboveZero(value, "engine speed"); } = AboveZero(EngineSpeed, "engine speed");
 
+    /// <summary>T, N·m at the flywheel; above zero.</summary>
     public double Torque { get; init => field = AboveZero(value, "torque"); } = AboveZero(Torque, "torque");
 
     /// <summary>Watts.</summary>

@@ -24,10 +24,13 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     // Slower than any starter motor turns it: "2.300" is meant as a thousand.
     private const double SlowestEngine = 50 / 60.0;
 
+    /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
 
+    /// <summary>n, rev/s: from 50 to 20 000 rev/min.</summary>
     public Typed EngineSpeed { get; init; } = Turning(EngineSpeed).OrRefuse();
 
+    /// <summary>Engine speeds that will do, rev/s.</summary>
     public Window Wanted { get; init; } = Wanted.IsEmpty
         ? throw new RefusedException("tolerance", "No engine speed is wanted: the lower limit has to be at most the upper one.", Tolerances)
         : Wanted;

@@ -7,6 +7,7 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="Gradient">Rise over run as typed.</param>
 public sealed record HillStartGoal(Typed Gradient)
 {
+    /// <summary>Rise over run: above 0, at most 1.</summary>
     public Typed Gradient { get; init => field = value.AboveZero("A hill to want, rise over run,", "20 %", 1); } = Gradient.AboveZero("A hill to want, rise over run,", "20 %", 1);
 
     /// <summary>This gradient or a steeper one, rise over run.</summary>

@@ -10,6 +10,7 @@ public sealed record OverallLowGoal(Typed Ratio)
     private const double Lowest = 2;
     private const double Highest = 1000;
 
+    /// <summary>Engine turns per wheel turn: above 0, at most 1000; typed, from 2.</summary>
     public Typed Ratio { get; init => field = value.AboveZero("An overall low ratio", "40", Highest); } = Ratio.AboveZero("An overall low ratio", "40", Highest);
 
     /// <summary>This ratio or a lower gearing, which is the greater number.</summary>

@@ -7,6 +7,7 @@ namespace BuildLog.Gearing.Goals;
 /// <param name="Speed">As typed; base unit m/s.</param>
 public sealed record TopSpeedGoal(Typed Speed)
 {
+    /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
     public Typed Speed { get; init => field = value.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero("A road speed, m/s,", "150 km/h", CruiseGoal.FastestRoadSpeed);
 
     /// <summary>This speed or a higher one, m/s.</summary>

@@ -5,8 +5,13 @@ namespace BuildLog.Gearing.Propshafts;
 /// <summary>A member of a shaft line whose angle can be read.</summary>
 public enum Member
 {
+    /// <summary>The shaft out of the gearbox, overdrive or transfer case.</summary>
     Output,
+
+    /// <summary>The propshaft itself.</summary>
     Shaft,
+
+    /// <summary>The pinion shaft of the axle.</summary>
     Pinion,
 }
 
@@ -47,5 +52,6 @@ public sealed record AngleReading(Member Of, Seen From, Typed Angle, string Text
     public static string Beginning(Member member, Seen from)
         => $"{member switch { Member.Output => "output", Member.Shaft => "shaft", _ => "pinion" }} {(from == Seen.Side ? "side" : "above")}";
 
+    /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;
 }

@@ -19,9 +19,12 @@ public sealed record Refusal(string Code, string Message, string Example)
 /// <summary>Thrown where the impossible is asked for; the message is a sentence for the person at the bench.</summary>
 public sealed class RefusedException : Exception
 {
+    /// <summary>Thrown with what was wrong and an example of right.</summary>
     public RefusedException(Refusal refusal) : base(refusal.Message) => Refusal = refusal;
 
+    /// <summary>The same, its refusal put together from the three.</summary>
     public RefusedException(string code, string message, string example) : this(new Refusal(code, message, example)) { }
 
+    /// <summary>What was wrong, and an example of right; its message is the exception's.</summary>
     public Refusal Refusal { get; }
 }

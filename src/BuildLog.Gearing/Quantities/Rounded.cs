@@ -92,6 +92,7 @@ public static class Rounded
         };
     }
 
+    /// <summary>A number that is already rounded with its unit: <c>2.04 m</c>, <c>3.5°</c>; a plain ratio stays bare.</summary>
     public static string WithUnit(string number, Unit unit) => unit.Symbol switch
     {
         "" => number,
@@ -103,6 +104,7 @@ public static class Rounded
     public static string Exact(double value)
         => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture));
 
+    /// <summary>So many places behind the point, zeros kept: <c>4.10</c>. Below zero they count to the left of it: −2 rounds to hundreds.</summary>
     public static string Fixed(double value, int places)
     {
         // Above the decimal point, places count from the point to the left.

@@ -24,20 +24,26 @@ public sealed class Sentence : ISaid
 {
     private readonly List<(string Text, ISaid? Said)> parts;
 
+    /// <summary>Called by the compiler where an interpolated text is given.</summary>
     public Sentence(int literalLength, int formattedCount) => parts = new(2 * formattedCount + Math.Min(literalLength, 1));
 
     private Sentence(string text) => parts = [(text, null)];
 
+    /// <summary>A text without numbers, the same in all units.</summary>
     public static implicit operator Sentence(string text) => new(text);
 
+    /// <summary>Called by the compiler: a piece that is the same in all units.</summary>
     public void AppendLiteral(string text) => parts.Add((text, null));
 
+    /// <summary>Called by the compiler: a number that knows its unit is kept as one, anything else as text, whatever the machine's culture.</summary>
     public void AppendFormatted<T>(T value)
         => parts.Add(value is ISaid said ? ("", said) : (string.Create(CultureInfo.InvariantCulture, $"{value}"), null));
 
+    /// <summary>Called by the compiler: a value in a fixed format, the same in all units.</summary>
     public void AppendFormatted<T>(T value, string? format) where T : IFormattable
         => AppendLiteral(value.ToString(format, CultureInfo.InvariantCulture));
 
+    /// <summary>The sentence with each number in the unit that is to be shown for its own.</summary>
     public string In(Func<Unit, Unit> shown) => string.Concat(parts.Select(part => part.Said?.In(shown) ?? part.Text));
 
     /// <summary>In the units it was worded in.</summary>

@@ -14,34 +14,57 @@ public static class Units
     /// <summary>One pound-force in newtons.</summary>
     public const double PoundForce = 0.45359237 * Gravity;
 
+    /// <summary>A plain number, such as a ratio.</summary>
     public static readonly Unit One = new(Kind.Number, "", 1, ":1");
 
+    /// <summary>The base unit of length.</summary>
     public static readonly Unit Metre = new(Kind.Length, "m", 1, "metre", "metres", "meter", "meters");
+    /// <summary>10⁻³ m.</summary>
     public static readonly Unit Millimetre = new(Kind.Length, "mm", 1e-3, "millimetre", "millimetres", "millimeter", "millimeters");
+    /// <summary>25.4 mm.</summary>
     public static readonly Unit Inch = new(Kind.Length, "in", 0.0254, "\"", "inch", "inches");
+    /// <summary>12 in, 0.3048 m.</summary>
     public static readonly Unit Foot = new(Kind.Length, "ft", 0.3048, "'", "foot", "feet");
+    /// <summary>5280 ft, 1609.344 m.</summary>
     public static readonly Unit Mile = new(Kind.Length, "mi", 1609.344, "mile", "miles");
+    /// <summary>1000 m.</summary>
     public static readonly Unit Kilometre = new(Kind.Length, "km", 1000, "kilometre", "kilometres", "kilometer", "kilometers");
 
+    /// <summary>1/3.6 m/s; m/s is the base unit.</summary>
     public static readonly Unit KilometrePerHour = new(Kind.Speed, "km/h", 1 / 3.6, "kph", "kmh", "kmph");
+    /// <summary>0.44704 m/s.</summary>
     public static readonly Unit MilePerHour = new(Kind.Speed, "mph", 0.44704, "mi/h");
 
+    /// <summary>1/60 rev/s; rev/s is the base unit, never rad/s.</summary>
     public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, "rev/min", 1 / 60.0, "rpm", "r/min", "1/min");
 
+    /// <summary>The base unit of mass.</summary>
     public static readonly Unit Kilogram = new(Kind.Mass, "kg", 1);
+    /// <summary>0.45359237 kg.</summary>
     public static readonly Unit Pound = new(Kind.Mass, "lb", 0.45359237, "lbs");
+    /// <summary>100 kPa; the pascal is the base unit.</summary>
     public static readonly Unit Bar = new(Kind.Pressure, "bar", 1e5);
+    /// <summary>One hundredth: shares and gradients.</summary>
     public static readonly Unit PercentUnit = new(Kind.Share, "%", 0.01, "percent", "per cent");
 
+    /// <summary>The base unit of torque.</summary>
     public static readonly Unit NewtonMetre = new(Kind.Torque, "N·m", 1, "Nm", "N m", "N-m");
+    /// <summary>A pound-force a foot out, 1.3558 N·m.</summary>
     public static readonly Unit PoundFoot = new(Kind.Torque, "lb·ft", PoundForce * 0.3048, "lb-ft", "lb ft", "lbft", "lbf-ft", "ft-lb", "ft lb", "ftlb");
+    /// <summary>1000 W; the watt is the base unit.</summary>
     public static readonly Unit Kilowatt = new(Kind.Power, "kW", 1e3);
+    /// <summary>550 foot-pounds a second, 745.70 W.</summary>
     public static readonly Unit Horsepower = new(Kind.Power, "hp", 550 * PoundForce * 0.3048, "bhp");
+    /// <summary>PS, 75 kilogram-force metres a second, 735.50 W.</summary>
     public static readonly Unit MetricHorsepower = new(Kind.Power, "PS", 75 * Gravity);
+    /// <summary>The base unit of area.</summary>
     public static readonly Unit SquareMetre = new(Kind.Area, "m²", 1, "m2", "sq m");
+    /// <summary>The base unit of force.</summary>
     public static readonly Unit Newton = new(Kind.Force, "N", 1);
 
+    /// <summary>π/180 rad; the radian is the base unit.</summary>
     public static readonly Unit Degree = new(Kind.Angle, "°", Math.PI / 180, "deg", "degree", "degrees");
+    /// <summary>The base unit of angular acceleration.</summary>
     public static readonly Unit RadianPerSecondSquared = new(Kind.AngularAcceleration, "rad/s²", 1);
 
     /// <summary>All units, the one to show as an example first within each kind.</summary>
@@ -59,6 +82,7 @@ public static class Units
         Degree, new(Kind.Angle, "rad", 1), RadianPerSecondSquared,
     ];
 
+    /// <summary>The units of a kind, the one to show as an example first.</summary>
     public static IEnumerable<Unit> Of(Kind kind) => All.Where(unit => unit.Kind == kind);
 
     /// <summary>The unit of this spelling, whatever its kind; letters may be large or small.</summary>
@@ -76,6 +100,7 @@ public static class Units
         return null;
     }
 
+    /// <summary>What a person calls the kind: <c>length</c>, <c>engine speed</c>.</summary>
     public static string InWords(this Kind kind) => kind switch
     {
         Kind.Number => "number",

@@ -15,9 +15,12 @@ public static class UnitsNetDoors
     /// <summary>The value as an engine speed; right for values held in revolutions per second.</summary>
     public static RotationalSpeed ToEngineSpeed(this Measured measured) => RotationalSpeed.FromRevolutionsPerSecond(measured.Value);
 
+    /// <summary>Metres, taken as exact.</summary>
     public static Measured ToMeasured(this Length length) => length.Meters;
 
+    /// <summary>Metres per second, taken as exact.</summary>
     public static Measured ToMeasured(this Speed speed) => speed.MetersPerSecond;
 
+    /// <summary>Revolutions per second, taken as exact.</summary>
     public static Measured ToMeasured(this RotationalSpeed speed) => speed.RevolutionsPerSecond;
 }

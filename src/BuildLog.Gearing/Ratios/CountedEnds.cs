@@ -6,8 +6,10 @@ namespace BuildLog.Gearing.Ratios;
 /// <param name="Example">A count written right.</param>
 public sealed record CountedEnds(string Driven, string Driving, string Example)
 {
+    /// <summary>Wheel turns first, then the propshaft's.</summary>
     public static readonly CountedEnds Axle = new("wheel", "propshaft", "10:20.5");
 
+    /// <summary>Output turns first, then the input's.</summary>
     public static readonly CountedEnds Gearbox = new("output", "input", "10:30.1");
 
     /// <summary><c>half a propshaft turn</c>, <c>half an input turn</c>.</summary>

@@ -12,10 +12,13 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text)
 {
+    /// <summary>i as quoted; above zero.</summary>
     public double Ratio { get; init => field = value.AboveZero("A ratio", "4.10"); } = Ratio.AboveZero("A ratio", "4.10");
 
+    /// <summary>Half-width of the rectangle the rounding leaves; 0 where the ratio is exact.</summary>
     public double HalfLastDigit { get; init => field = Rounding(value); } = Rounding(HalfLastDigit);
 
+    /// <summary>Reads <c>4.10</c>, <c>41/10</c>, <c>4.08±0.03</c>; a ratio outside the range is refused.</summary>
     public static Parsed<QuotedRatio> Read(string text, RatioRange range)
         => range.Read(text).Then<QuotedRatio>(typed =>
             new QuotedRatio(typed.Value, typed.StandardUncertainty > 0 ? typed.StandardUncertainty * Math.Sqrt(3) : HalfOfLast(text), text.Trim()));
@@ -25,8 +28,10 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
         => range.Read(text).Then(typed =>
             typed.StandardUncertainty > 0 ? typed.ToMeasured(name) : Read(text, range).Then<Measured>(quoted => quoted.ToMeasured(name)));
 
+    /// <summary>u = half the last digit / √3.</summary>
     public double StandardUncertainty => HalfLastDigit / Math.Sqrt(3);
 
+    /// <summary>The ratio with its rounding as one input of that name; exact where there is none.</summary>
     public Measured ToMeasured(string name)
         => HalfLastDigit == 0
             ? Ratio

@@ -47,6 +47,7 @@ public sealed class RatioCandidates
     /// <summary>Those above one in a thousand, the most probable first.</summary>
     public IReadOnlyList<RatioCandidate> Ranked { get; }
 
+    /// <summary>Posterior probability that it is none of the tooth pairs and none of the ratios listed, 0 to 1.</summary>
     public double NotListedProbability { get; }
 
     /// <param name="measured">The differential's ratio, without a hub reduction.</param>

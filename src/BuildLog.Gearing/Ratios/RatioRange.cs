@@ -6,15 +6,19 @@ namespace BuildLog.Gearing.Ratios;
 /// <remarks>Wide on purpose: light vehicles' axles lie between 2.2 and 7.2 (common practice, no source), hub reduction and trucks beyond.</remarks>
 public sealed record RatioRange(string Part, double Low, double High, string Example)
 {
+    /// <summary>Propshaft turns per wheel turn, a hub reduction inside.</summary>
     public static readonly RatioRange Axle = new("axle", 1.5, 12, "4.10");
 
     /// <summary>From a long overdrive to a crawler gear.</summary>
     public static readonly RatioRange Gear = new("gear", 0.3, 20, "0.82");
 
+    /// <summary>Of an overdrive unit, engaged; 1 is direct.</summary>
     public static readonly RatioRange Overdrive = new("overdrive", 0.4, 1, "0.78");
 
+    /// <summary>Of a transfer case, in high or low.</summary>
     public static readonly RatioRange Transfer = new("transfer case", 0.5, 6, "1.00");
 
+    /// <summary>Of a reduction in the hubs; 1 is none.</summary>
     public static readonly RatioRange Hub = new("hub reduction", 1, 6, "1.00");
 
     /// <summary>Low over high of a two-speed axle.</summary>
@@ -23,8 +27,10 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
     /// <exception cref="RefusedException">The ratio is outside the range.</exception>
     public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
 
+    /// <summary>Reads a ratio, a fraction or one with its ±; outside the range, and what is no number, is refused.</summary>
     public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(Shown.Quoted(text)));
 
+    /// <summary>Says that no such part has the ratio, and what it can be.</summary>
     public Refusal Refuse(double ratio)
         => Refuse(FormattableString.Invariant($"A ratio of {ratio:G6}"));
 

@@ -14,8 +14,10 @@ namespace BuildLog.Gearing.Ratios;
 /// </remarks>
 public sealed record TagAgainstCount(Known Tag, Known Counted)
 {
+    /// <summary>i_counted − i_tag; what both share cancels.</summary>
     public Measured Difference => Counted.Value - Tag.Value;
 
+    /// <summary>Both can be true: the difference's 95 % interval holds zero.</summary>
     public bool Agrees => Math.Abs(Difference.Value) <= (Counted.Value.CoverageFactor * Difference.StandardUncertainty) + 1e-12;
 
     /// <summary>Such as <c>The tag's 3.90 does not agree with 4.74 ± 0.04 (measured).</c></summary>

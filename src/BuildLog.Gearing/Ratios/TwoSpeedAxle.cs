@@ -18,8 +18,10 @@ namespace BuildLog.Gearing.Ratios;
 /// <param name="Step">Low over high.</param>
 public sealed record TwoSpeedAxle(Measured High, Measured Step)
 {
+    /// <summary>i_ring, propshaft turns per wheel turn; above zero.</summary>
     public Measured High { get; init => field = value.AboveZero("An axle ratio", "6.50"); } = High.AboveZero("An axle ratio", "6.50");
 
+    /// <summary>1 + S/R, low over high; above zero.</summary>
     public Measured Step { get; init => field = value.AboveZero("A two-speed axle's step", "1.39"); } = Step.AboveZero("A two-speed axle's step", "1.39");
 
     private const string PlanetarySet = "planetary";

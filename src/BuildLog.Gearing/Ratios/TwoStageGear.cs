@@ -19,8 +19,10 @@ public sealed record TwoStageGear(GearMesh ConstantMesh, GearMesh Own)
 {
     private const string Right = "29/19 x 31/14";
 
+    /// <summary>i, input turns per output turn; exact.</summary>
     public double Ratio => RatioRange.Gear.Checked(ConstantMesh.Ratio * Own.Ratio);
 
+    /// <summary>The ratio without uncertainty, since teeth were counted.</summary>
     public Measured ToMeasured() => Ratio;
 
     /// <summary>Reads <c>29/19 x 31/14</c>: constant mesh, then the gear's own pair, driven first in each.</summary>
@@ -38,6 +40,7 @@ public sealed record TwoStageGear(GearMesh ConstantMesh, GearMesh Own)
         })));
     }
 
+    /// <summary>As it is read: <c>29/19 x 31/14</c>.</summary>
     public override string ToString() => $"{ConstantMesh} x {Own}";
 
     private static Parsed<GearMesh> Pair(string pair, string whole)

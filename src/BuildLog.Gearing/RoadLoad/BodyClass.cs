@@ -14,6 +14,7 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record BodyClass(string Name, double CoefficientLow, double CoefficientHigh, double AreaLow, double AreaHigh)
 {
+    /// <summary>The kinds to choose from.</summary>
     public static readonly IReadOnlyList<BodyClass> All =
     [
         new("saloon, 1945–60", 0.48, 0.60, 2.0, 2.4),

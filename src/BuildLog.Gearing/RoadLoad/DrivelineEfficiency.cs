@@ -20,6 +20,7 @@ public static class DrivelineEfficiency
 
     private static readonly Measured Spread = Measured.From(0, new Input("driveline efficiency", 0.02, new Evidence("driveline efficiency")));
 
+    /// <summary>η from the engine to the driven wheels in a gear, 0 to 1, ± 0.02 standard uncertainty.</summary>
     public static Measured Of(Driveline driveline, DriveStep step)
         => Stage(step.Gear) * (driveline.TransferCase is null ? 1 : Stage(step.Transfer)) * RightAngle + Spread;
 

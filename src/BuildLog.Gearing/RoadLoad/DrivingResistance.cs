@@ -19,12 +19,16 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record DrivingResistance(Measured Mass, Measured RollingResistance, Measured DragArea, Measured AirDensity)
 {
+    /// <summary>m, kg; above zero.</summary>
     public Measured Mass { get; init => field = value.AboveZero("A mass", "1500 kg"); } = Mass.AboveZero("A mass", "1500 kg");
 
+    /// <summary>Crr, force over weight; not below zero.</summary>
     public Measured RollingResistance { get; init => field = value.NotBelowZero("A rolling resistance", "0.014"); } = RollingResistance.NotBelowZero("A rolling resistance", "0.014");
 
+    /// <summary>Cd·A, m²; not below zero.</summary>
     public Measured DragArea { get; init => field = value.NotBelowZero("A drag area", "0.8 m²"); } = DragArea.NotBelowZero("A drag area", "0.8 m²");
 
+    /// <summary>ρ, kg/m³; not below zero.</summary>
     public Measured AirDensity { get; init => field = value.NotBelowZero("An air density", "1.2"); } = AirDensity.NotBelowZero("An air density", "1.2");
 
     /// <summary>Newtons.</summary>
@@ -36,6 +40,7 @@ public sealed record DrivingResistance(Measured Mass, Measured RollingResistance
             ? new(mass.Value, rolling.Value, area.Value, load.Air.Density)
             : null;
 
+    /// <summary>½ ρ Cd A v², newtons, at a speed in m/s through still air.</summary>
     public Measured Drag(Measured speed) => AirDensity * DragArea * speed * speed * 0.5;
 
     /// <summary>Newtons at a speed in m/s, on the level.</summary>

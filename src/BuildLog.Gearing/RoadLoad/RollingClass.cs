@@ -12,6 +12,7 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record RollingClass(string Name, double Low, double High)
 {
+    /// <summary>The kinds to choose from.</summary>
     public static readonly IReadOnlyList<RollingClass> All =
     [
         new("modern radial", 0.009, 0.013),

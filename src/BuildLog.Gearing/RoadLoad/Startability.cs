@@ -14,9 +14,9 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public static class Startability
 {
-    public const double Highway = 0.16;
-    public const double Moderate = 0.25;
-    public const double Severe = 0.30;
+    internal const double Highway = 0.16;
+    internal const double Moderate = 0.25;
+    internal const double Severe = 0.30;
 
     private const double PrintedConstant = 10.7;
 

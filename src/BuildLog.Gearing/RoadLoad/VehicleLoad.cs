@@ -34,20 +34,26 @@ public sealed record VehicleLoad
     /// <summary>Metres above sea level where it is driven.</summary>
     public double Altitude { get; init; }
 
+    /// <summary>The standard air at that altitude.</summary>
     public Atmosphere Air => Atmosphere.At(Altitude);
 
+    /// <summary>Reads a mass, kg: 100 kg to 60 t.</summary>
     public static Parsed<Typed> ReadMass(string text)
         => Within(QuantityText.Read(text, Kind.Mass), 100, 60_000, "a road vehicle weighs 100 kg to 60 t", "1450 kg");
 
+    /// <summary>Reads Cd·A, a bare number as m²: 0.2 to 12 m².</summary>
     public static Parsed<Typed> ReadDragArea(string text)
         => Within(QuantityText.Read(text, Kind.Area, Units.SquareMetre), 0.2, 12, "a road vehicle's drag area is 0.2 to 12 m²", "0.85 m²");
 
+    /// <summary>Reads Crr: 0.003 to 0.4.</summary>
     public static Parsed<Typed> ReadRollingResistance(string text)
         => Within(QuantityText.Read(text, Kind.Number), 0.003, 0.4, "rolling resistance is 0.003 (steel-hard tyre) to 0.4 (deep sand) of the weight", "0.014");
 
+    /// <summary>Reads the share of the mass on driven wheels, a bare number as per cent: 5 to 100 %.</summary>
     public static Parsed<Typed> ReadDrivenShare(string text)
         => Within(QuantityText.Read(text, Kind.Share, Units.PercentUnit), 0.05, 1, "driven wheels carry 5 to 100 % of the mass", "52 %");
 
+    /// <summary>Reads metres above sea level, a bare number as metres: −500 to 6000 m.</summary>
     public static Parsed<Typed> ReadAltitude(string text)
         => Within(QuantityText.ReadPlain(text, Kind.Length, Units.Metre), -500, 6000, "roads lie between −500 and 6000 m", "1500 m");
 

@@ -8,8 +8,10 @@ namespace BuildLog.Gearing.RunningGear;
 /// <exception cref="RefusedException">A mass that is not above zero.</exception>
 public sealed record AxleMasses(Known? Front = null, Known? Rear = null)
 {
+    /// <summary>Kilograms; above zero.</summary>
     public Known? Front { get; init => field = value.AboveZero("An axle's mass", "700 kg"); } = Front.AboveZero("An axle's mass", "700 kg");
 
+    /// <summary>Kilograms; above zero.</summary>
     public Known? Rear { get; init => field = value.AboveZero("An axle's mass", "750 kg"); } = Rear.AboveZero("An axle's mass", "750 kg");
 }
 

@@ -6,6 +6,7 @@ namespace BuildLog.Gearing.RunningGear;
 /// <summary>Which two studs a chord was measured between.</summary>
 public enum Chord
 {
+    /// <summary>Next to each other: k = 1.</summary>
     Adjacent,
 
     /// <summary>With one stud between them; on four studs that is straight across.</summary>

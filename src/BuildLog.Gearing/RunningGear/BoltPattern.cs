@@ -15,6 +15,7 @@ public sealed record BoltPattern(int Studs, double PitchCircle, string Name);
 /// </remarks>
 public static class BoltPatterns
 {
+    /// <summary>The patterns of road wheels with 4 to 8 studs; from memory.</summary>
     public static readonly IReadOnlyList<BoltPattern> Common =
     [
         Metric(4, 98), Metric(4, 100), Inches(4, 4), Metric(4, 108), Inches(4, 4.5),

@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.RunningGear;
 /// </remarks>
 public static class TyreLoad
 {
+    /// <summary>What the load of a passenger tyre is divided by on a truck or multi-purpose vehicle (FMVSS 120, S5.1.2).</summary>
     public const double PassengerOnTruck = 1.10;
 
     /// <summary>Kilograms an axle; null where the marking has no load index for it.</summary>

@@ -6,8 +6,13 @@ namespace BuildLog.Gearing.RunningGear;
 /// <summary>What stood on the plate.</summary>
 public enum OnThePlate
 {
+    /// <summary>The front axle.</summary>
     Front,
+
+    /// <summary>The rear axle.</summary>
     Rear,
+
+    /// <summary>All of the vehicle.</summary>
     Whole,
 }
 
@@ -28,6 +33,7 @@ public sealed record WeighReading(OnThePlate On, Typed Mass, string Text)
         return (on == OnThePlate.Whole ? VehicleLoad.ReadMass(mass) : ReadAxle(mass)).Then<WeighReading>(typed => new WeighReading(on, typed, text.Trim()));
     }
 
+    /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;
 
     private static Parsed<Typed> ReadAxle(string text)

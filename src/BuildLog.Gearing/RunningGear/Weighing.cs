@@ -16,13 +16,16 @@ public sealed class Weighing
 
     private Weighing(IReadOnlyList<WeighReading> readings, double step) => (this.readings, this.step) = (readings.ToLookup(reading => reading.On), step);
 
+    /// <summary>Kilograms on the front axle; null where it was not weighed.</summary>
     public Measured? Front => Mean(OnThePlate.Front);
 
+    /// <summary>Kilograms on the rear axle; null where it was not weighed.</summary>
     public Measured? Rear => Mean(OnThePlate.Rear);
 
     /// <summary>As weighed in one; where that was not done, the sum of both axles.</summary>
     public Measured? Whole => Mean(OnThePlate.Whole) ?? Sum;
 
+    /// <summary>m front + m rear, kilograms; null where one was not weighed.</summary>
     public Measured? Sum => Front is { } front && Rear is { } rear ? front + rear : null;
 
     /// <summary>How far the whole is from the sum of the axles; null where one of the three was not weighed.</summary>
@@ -53,8 +56,10 @@ public sealed class Weighing
     }
 }
 
+/// <summary>What stood on the plate, in words.</summary>
 public static class OnThePlateWords
 {
+    /// <summary><c>front axle</c>, <c>whole vehicle</c>.</summary>
     public static string InWords(this OnThePlate on) => on switch
     {
         OnThePlate.Front => "front axle",

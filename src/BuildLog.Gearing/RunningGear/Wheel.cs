@@ -6,8 +6,13 @@ namespace BuildLog.Gearing.RunningGear;
 /// <summary>How a nut or bolt centres itself on the wheel.</summary>
 public enum Seat
 {
+    /// <summary>A taper, usually of 60°.</summary>
     Cone,
+
+    /// <summary>A part of a sphere.</summary>
     Ball,
+
+    /// <summary>A washer or shank; the bore or the shank centres the wheel.</summary>
     Flat,
 }
 
@@ -20,10 +25,13 @@ public enum Seat
 /// <exception cref="Quantities.RefusedException">A number of studs that no wheel has, or a length that is not above zero.</exception>
 public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known? Bore = null, string? Thread = null, Seat? Seat = null)
 {
+    /// <summary>3 to 10; null where nobody knows.</summary>
     public int? Studs { get; init => field = BoltCircle.CheckedStuds(value); } = BoltCircle.CheckedStuds(Studs);
 
+    /// <summary>Metres; above zero.</summary>
     public Known? PitchCircle { get; init => field = value.AboveZero("A bolt circle", "114.3 mm"); } = PitchCircle.AboveZero("A bolt circle", "114.3 mm");
 
+    /// <summary>Metres; above zero.</summary>
     public Known? Bore { get; init => field = value.AboveZero("A centre bore", "66.1 mm"); } = Bore.AboveZero("A centre bore", "66.1 mm");
 }
 
@@ -34,5 +42,6 @@ public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known
 /// <exception cref="Quantities.RefusedException">A width that is not above zero.</exception>
 public sealed record Wheel(Known? RimWidth = null, Known? Offset = null, Bolting? Bolting = null)
 {
+    /// <summary>Metres; above zero.</summary>
     public Known? RimWidth { get; init => field = value.AboveZero("A rim width", "6 in"); } = RimWidth.AboveZero("A rim width", "6 in");
 }

@@ -19,6 +19,7 @@ public static class WheelPlace
     /// <summary>Mounting face to the inner edge of the rim.</summary>
     public static Measured Backspace(Measured rimWidth, Measured offset) => ((rimWidth + Flanges) * 0.5) + offset;
 
+    /// <summary>ET, metres, positive where the mounting face is outboard of the rim's middle.</summary>
     public static Measured OffsetFromBackspace(Measured rimWidth, Measured backspace) => backspace - ((rimWidth + Flanges) * 0.5);
 
     /// <summary>Tyre middle to tyre middle.</summary>
@@ -26,6 +27,7 @@ public static class WheelPlace
     /// <param name="offset">Of the wheels.</param>
     public static Measured Track(Measured hubFaces, Measured offset) => hubFaces - (2 * offset);
 
+    /// <summary>Metres that the track grows by; negative where it gets narrower.</summary>
     public static Measured TrackChange(Measured oldOffset, Measured newOffset, Measured oldHubFaces, Measured newHubFaces)
         => (2 * (oldOffset - newOffset)) + (newHubFaces - oldHubFaces);
 

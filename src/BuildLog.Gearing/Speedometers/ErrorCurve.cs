@@ -6,8 +6,10 @@ namespace BuildLog.Gearing.Speedometers;
 /// <summary>One point of the error curve; km/h.</summary>
 public sealed record ErrorPoint(double Real, Measured Shown)
 {
+    /// <summary>V₁ − V₂, km/h; positive where it reads high.</summary>
     public Measured Error => Shown - Real;
 
+    /// <summary>Within <see cref="SpeedometerLaw"/>, by its value.</summary>
     public bool Lawful => SpeedometerLaw.Shown(Real).Contains(Shown.Value);
 }
 

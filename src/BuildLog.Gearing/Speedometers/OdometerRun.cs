@@ -20,8 +20,10 @@ public sealed record RunReading(double Real, double Shown, string Text)
             : new Refusal("distance", "Both distances must be more than zero.", Right))).In(text);
     }
 
+    /// <summary>Reads a distance with its unit, without a ±.</summary>
     public static Parsed<Typed> ReadDistance(string text) => QuantityText.ReadPlain(text, Kind.Length);
 
+    /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;
 }
 

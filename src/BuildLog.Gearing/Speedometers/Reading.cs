@@ -13,6 +13,7 @@ namespace BuildLog.Gearing.Speedometers;
 /// </remarks>
 public sealed record Reading(Measured Share)
 {
+    /// <summary>From its drive: N gets over W wants, cable turns or pulses a metre.</summary>
     public static Reading Of(Measured perMetre, Measured wanted) => new(perMetre / wanted);
 
     /// <summary>From a drive past a satellite receiver or a measured mile, both speeds in one unit.</summary>
@@ -21,6 +22,7 @@ public sealed record Reading(Measured Share)
     /// <summary>From distances, better over ten kilometres or more.</summary>
     public static Reading OdometerObserved(Measured shown, Measured real) => new(shown / real);
 
+    /// <summary>q − 1; positive where it counts too much.</summary>
     public Measured OdometerError => Share - 1;
 
     /// <summary>What is shown at a true speed, in its unit.</summary>

@@ -32,6 +32,7 @@ public sealed record SpeedometerDrive
 {
     private SpeedometerDrive(Pickup pickup, Measured perTurn) => (Pickup, PerTurn) = (pickup, perTurn);
 
+    /// <summary>The shaft whose turns it takes.</summary>
     public Pickup Pickup { get; }
 
     /// <summary>Cable turns or pulses per turn of the shaft.</summary>
@@ -40,6 +41,7 @@ public sealed record SpeedometerDrive
     /// <summary>Teeth of the worm or gear on the shaft; null where there are none.</summary>
     public int? DriveTeeth { get; private init; }
 
+    /// <summary>Teeth of the gear on the cable; null where there are none.</summary>
     public int? DrivenTeeth { get; private init; }
 
     /// <summary>Cable turns out per turn in of a correction box, or the factor of a pulse corrector; one where there is none.</summary>

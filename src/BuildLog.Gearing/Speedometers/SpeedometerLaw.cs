@@ -13,6 +13,7 @@ public static class SpeedometerLaw
     /// <summary>The curve is looked at between these, km/h.</summary>
     public const double From = 30;
 
+    /// <summary>The upper end, km/h.</summary>
     public const double To = 130;
 
     /// <summary>What may be shown at a true speed, km/h.</summary>

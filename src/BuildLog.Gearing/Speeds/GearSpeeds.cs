@@ -13,6 +13,7 @@ public sealed class GearSpeeds
     private GearSpeeds(IReadOnlyList<DriveStep> steps, Measured axle, Measured circumference)
         => (Steps, this.axle, this.circumference) = (steps, axle, circumference);
 
+    /// <summary>The gears, from the lowest to the top, overdrive included.</summary>
     public IReadOnlyList<DriveStep> Steps { get; }
 
     /// <summary>Null where gears, axle ratio or circumference are not known.</summary>

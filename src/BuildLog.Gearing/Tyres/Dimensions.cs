@@ -17,12 +17,14 @@ public enum DimensionsFrom
 /// <param name="Spread">Relative standard uncertainty: what tyres of one marking differ by, more where the source is weaker.</param>
 public sealed record Dimensions(double Diameter, DimensionsFrom From, string Source, double Spread)
 {
-    public static Dimensions ByFormula(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Formula, source, spread);
+    internal static Dimensions ByFormula(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Formula, source, spread);
 
-    public static Dimensions ByTable(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Table, source, spread);
+    internal static Dimensions ByTable(double diameter, string source, double spread) => new(diameter, DimensionsFrom.Table, source, spread);
 }
 
+/// <summary>How a diameter is known, in words.</summary>
 public static class DimensionsWords
 {
+    /// <summary><c>formula</c> or <c>table</c>.</summary>
     public static string InWords(this DimensionsFrom from) => from == DimensionsFrom.Table ? "table" : "formula";
 }

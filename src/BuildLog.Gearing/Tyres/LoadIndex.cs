@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Tyres;
 /// </remarks>
 public static class LoadIndex
 {
-    public const int Highest = 200;
+    internal const int Highest = 200;
 
     private static readonly double[] Kilograms =
     [

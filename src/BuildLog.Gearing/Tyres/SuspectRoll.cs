@@ -13,6 +13,7 @@ namespace BuildLog.Gearing.Tyres;
 /// </remarks>
 public sealed record SuspectRoll(int Index, string Says)
 {
+    /// <summary>The marks of a roll-out to doubt; none where all agree, or where there is one.</summary>
     public static IReadOnlyList<SuspectRoll> Among(RollOut roll)
     {
         if (roll.Readings.Count < 2) return [];

@@ -9,6 +9,7 @@ namespace BuildLog.Gearing.YardCards;
 /// <param name="Gears">What the ratio of each gear that matters has to be.</param>
 public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
 {
+    /// <summary>Output turns to count first.</summary>
     public const int OutputTurns = 10;
 
     /// <summary>Where ten do not settle it.</summary>
