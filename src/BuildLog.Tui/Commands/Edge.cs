@@ -25,7 +25,7 @@ namespace BuildLog.Tui.Commands;
 internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWriter> errors, TimeProvider clock) : IDisposable
 {
     // Both fit 80 columns beside what else stands in their lines.
-    private const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
+    internal const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
     private const string DemoWelcome = "Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.";
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

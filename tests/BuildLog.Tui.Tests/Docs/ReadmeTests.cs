@@ -44,7 +44,7 @@ public sealed class ReadmeTests
     public void Its_screen_is_one_that_is_tested()
     {
         var text = Pages.Read(Page);
-        var screen = Pages.Read("tests/BuildLog.Tui.Tests/Screens/findings-80x24.txt").TrimEnd('\n');
+        var screen = Pages.Read("tests/BuildLog.Tui.Tests/Screens/demo-80x24.txt").TrimEnd('\n');
         var shown = text.Split("```text\n")[1].Split("\n```")[0];
         Pages.AreInStep(Page, text.Replace(shown, screen, StringComparison.Ordinal));
     }
