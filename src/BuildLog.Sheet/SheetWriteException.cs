@@ -16,4 +16,7 @@ public sealed class SheetWriteException : Exception
         : base(message, innerException)
     {
     }
+
+    /// <summary>Only because a file of that name is there, which may be replaced if that is asked for.</summary>
+    public bool AlreadyThere { get; init; }
 }

@@ -85,7 +85,7 @@ internal sealed class WholeFile
     }
 
     private static SheetWriteException Exists(string path) =>
-        new($"{path} is already there; give another name or allow it to be overwritten.");
+        new($"{path} is already there; give another name or allow it to be overwritten.") { AlreadyThere = true };
 
     /// <summary>Nothing to say when the temporary file is gone; otherwise where it is.</summary>
     private static string Removed(string temporary)

@@ -133,7 +133,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         }
         catch (SheetWriteException sheet)
         {
-            return Refuse(new("sheet", sheet.Message, ""), "--out", json, ExitCodes.RecordFailed);
+            return Refuse(new("sheet", sheet.Message, sheet.AlreadyThere ? "--overwrite" : ""), "--out", json, ExitCodes.RecordFailed);
         }
 #pragma warning disable CA1031 // The last line of defence: a person gets a sentence, the log gets the rest.
         catch (Exception error)

@@ -19,4 +19,24 @@ public sealed class SheetFileTests : IDisposable
         Assert.Contains("does not end in .pdf", said.Errors, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(record));
     }
+
+    [Theory]
+    [InlineData("there.pdf", "sheet", "Brindle")]
+    [InlineData("there.pdf", "card", "Brindle")]
+    [InlineData("there.pdf", "paper", "order", "Ottery")]
+    [InlineData("there.pdf", "paper", "labels")]
+    [InlineData("there.csv", "paper", "time", "Brindle")]
+    [InlineData("there.csv", "csv", "costs")]
+    [InlineData("there.zip", "handover", "Tansy")]
+    public void A_file_that_is_there_stays_and_the_option_that_replaces_it_is_named(string name, params string[] command)
+    {
+        var file = Path.Combine(folder, name);
+        File.WriteAllText(file, "mine");
+
+        var said = Said.By([.. command, "--demo", "--out", file]);
+
+        Assert.Equal(3, said.ExitCode);
+        Assert.Contains("--overwrite", said.Errors, StringComparison.Ordinal);
+        Assert.Equal("mine", File.ReadAllText(file));
+    }
 }
