@@ -37,7 +37,7 @@ internal static class PullCurves
     /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>
     public static CurveChart Reserve(RoadLoad.Pull pull, UnitSystem units)
     {
-        var unit = Units.Of(Kind.Force).First(each => each.Symbol == (units.Speed == Units.MilePerHour ? "lbf" : "kN"));
+        var unit = units.Force;
         return new()
         {
             Title = "Force left on the level in each gear",

@@ -15,6 +15,9 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
 
     public Unit Power => IsImperial ? Units.Horsepower : Units.Kilowatt;
 
+    /// <summary>What pulls at the wheels.</summary>
+    public Unit Force => Units.Spelt(IsImperial ? "lbf" : "kN")!;
+
     /// <summary>A round road speed to speak of.</summary>
     public double RoundSpeed => IsImperial ? 60 : 100;
 
@@ -28,6 +31,7 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
         Kind.Mass => Mass,
         Kind.Torque => Torque,
         Kind.Power => Power,
+        Kind.Force => Force,
         _ => unit,
     };
 }

@@ -43,26 +43,24 @@ internal static class PullOfVehicle
     private static CurveChart Effort(RoadLoad.Pull pull, UnitSystem units)
     {
         var effort = RoadLoad.TractiveEffort.Of(pull, HillsDrawn, Points);
-        IReadOnlyList<CurvePoint> Drawn(IEnumerable<RoadLoad.EffortPoint> points) => [.. points.Select(point => new CurvePoint(units.Speed.FromBase(point.Speed), Kilonewtons(point.Force)))];
+        IReadOnlyList<CurvePoint> Drawn(IEnumerable<RoadLoad.EffortPoint> points) => [.. points.Select(point => new CurvePoint(units.Speed.FromBase(point.Speed), units.Force.FromBase(point.Force)))];
 
         var fastest = effort.Gears.Max(gear => gear.Points[^1].Speed);
         return new()
         {
             Title = "Force at the wheels against hills",
             Across = $"road speed, {units.Speed}",
-            Up = "force, kN",
+            Up = $"force, {units.Force}",
             Curves =
             [
                 .. effort.Gears.Select(gear => new Curve(gear.Gear, CurveKind.Does, Drawn(gear.Points))),
                 .. effort.Gradients.Select(hill => new Curve(Rounded.WithUnit(Rounded.Fixed(Units.PercentUnit.FromBase(hill.Gradient), 0), Units.PercentUnit), CurveKind.Needs, Drawn(hill.Points))),
                 .. effort.SlipCap is { } cap
-                    ? [PullCurves.WheelsSpin(Kilonewtons(cap), units.Speed.FromBase(fastest))]
+                    ? [PullCurves.WheelsSpin(units.Force.FromBase(cap), units.Speed.FromBase(fastest))]
                     : Array.Empty<Curve>(),
             ],
         };
     }
-
-    private static double Kilonewtons(double newtons) => newtons / 1000;
 
     private static string Note(RoadLoad.Pull pull, UnitSystem units)
     {

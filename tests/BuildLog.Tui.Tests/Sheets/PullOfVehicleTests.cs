@@ -64,6 +64,16 @@ public sealed class PullOfVehicleTests
         Assert.DoesNotContain(PullOfVehicle.Of(Car, UnitSystem.Metric)!.Effort!.Curves, curve => curve.Kind == CurveKind.Limit);
     }
 
+    // By hand: 205.94 N / 4.4482216 N a pound-force = 46.30 lbf.
+    [Fact]
+    public void In_imperial_units_the_force_is_in_pounds()
+    {
+        var effort = PullOfVehicle.Of(Car, UnitSystem.Imperial)!.Effort!;
+
+        Assert.Equal("force, lbf", effort.Up);
+        Assert.Equal(46.30, effort.Curves.Single(curve => curve.Name == "0 %").Points[0].Y, 0.05);
+    }
+
     private static Curve Curve(string name) => PullOfVehicle.Of(Car, UnitSystem.Metric)!.Power.Curves.Single(curve => curve.Name == name);
 
     private static Known Exactly(double value) => new(value, Source.Measured);
