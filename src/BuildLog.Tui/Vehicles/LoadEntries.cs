@@ -1,6 +1,7 @@
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Parts;
@@ -28,6 +29,23 @@ internal static class LoadEntries
         new(Spec.RearSprings, "Rear springs", "such as 1020 mm", v => v.RearSprings, (v, n) => v.RearSprings = n),
         new(Spec.RearPad, "  lie at", "such as 0 deg", v => v.RearPad, (v, n) => v.RearPad = n),
     ];
+
+    // Laden, an axle pair carries the vehicle and its load; nothing on wheels carries twice itself. A tenth is for what was driven lighter than weighed.
+    private const double LeastLaden = 0.9, MostLaden = 3;
+
+    /// <summary>That axles and vehicle were weighed apart by more than any load; null where they go together, or one was not typed.</summary>
+    public static string? Contradiction(FormValues values)
+    {
+        if (Kilograms(values, Spec.Mass) is not { } mass || Kilograms(values, Spec.FrontAxleMass) is not { } front || Kilograms(values, Spec.RearAxleMass) is not { } rear) return null;
+
+        var laden = (front + rear) / mass;
+        return laden is >= LeastLaden and <= MostLaden
+            ? null
+            : $"The axles carry {Rounded.Exact(front + rear)} kg, and the vehicle has a mass of {Rounded.Exact(mass)} kg: laden, they carry that and its load. Example: 1450 kg, on the axles 700 kg and 850 kg";
+    }
+
+    private static double? Kilograms(FormValues values, Spec line)
+        => QuantityText.Read(values[$"{line}"], Kind.Mass, Units.Kilogram).Understood(out var typed) ? typed.Value : null;
 
     public static IEnumerable<Entry> Entries(Vehicle vehicle) =>
     [

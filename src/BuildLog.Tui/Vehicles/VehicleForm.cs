@@ -1,3 +1,4 @@
+using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 
@@ -24,7 +25,7 @@ public static class VehicleForm
             .. LoadEntries.Entries(vehicle),
             new LinesEntry("notes", "Notes", 3) { Initial = vehicle.Notes },
         ],
-        Save = values => Forms.Checks.Try(() => save(edited =>
+        Save = values => LoadEntries.Contradiction(values) is { } contradiction ? SaveOutcome.Refuse(nameof(Spec.RearAxleMass), contradiction) : Forms.Checks.Try(() => save(edited =>
         {
             edited.Name = values["name"];
             edited.State = Enum.Parse<VehicleState>(values["state"]);
