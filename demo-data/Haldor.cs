@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Jobs;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -86,6 +87,9 @@ internal static class Haldor
             Conditions = "transfer case in two-wheel drive, front on stands",
             Readings = ["10:20 1/2", "20:41"],
         });
+        var shaft = shop.Add(new Job(vehicle) { Title = "front propshaft", State = JobState.UnderWay });
+        var balancing = shop.Suppliers().First(supplier => supplier.Name == "Ambery Balancing");
+        shop.Add(new OutsideWork(shaft, balancing) { What = "new joints and balancing", Sent = new(2024, 10, 7) });
     }
 
     private static AxleComponent Axle(Shop shop, string name, string serial, string donor, Teeth teeth, string shelf)

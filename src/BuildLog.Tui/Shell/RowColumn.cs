@@ -4,4 +4,5 @@ namespace BuildLog.Tui.Shell;
 /// <param name="Width">Cells; 0 takes what the others leave.</param>
 /// <param name="Right">Numbers stand at the right.</param>
 /// <param name="FromWidth">Left out while the list is narrower than this.</param>
-internal sealed record RowColumn(string Heading, int Width = 0, bool Right = false, int FromWidth = 0);
+/// <param name="BelowWidth">Left out from this width on, where a roomier one stands in its place.</param>
+internal sealed record RowColumn(string Heading, int Width = 0, bool Right = false, int FromWidth = 0, int BelowWidth = int.MaxValue);

@@ -54,7 +54,7 @@ internal sealed class RowList : View
     {
         KeepRowInView();
         var width = Viewport.Width;
-        var shown = columns.Select((column, index) => (column, index)).Where(c => width >= c.column.FromWidth).ToList();
+        var shown = columns.Select((column, index) => (column, index)).Where(c => width >= c.column.FromWidth && width < c.column.BelowWidth).ToList();
         var widths = Widths(shown.ConvertAll(c => c.column), width);
 
         if (FirstRow == 1)

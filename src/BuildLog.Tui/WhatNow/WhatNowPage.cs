@@ -110,7 +110,7 @@ internal sealed class WhatNowPage : View
         var at = fromTop ? 0 : Math.Max(0, shown.ToList().FindIndex(row => row.VehicleId == chosen));
         content.Show(
             [
-                new("vehicle", 16), new("state", 11), new("findings", 16), new("most pressing"),
+                new("vehicle", 16), new("state", 11), new("findings", 16, BelowWidth: 130), new("findings", 22, FromWidth: 130), new("most pressing"),
                 new("cruise", 22, FromWidth: 110), new("idle", 15, FromWidth: 130), new("worked", 9, Right: true, FromWidth: 130), new("spent", 14, Right: true, FromWidth: 130),
             ],
             [.. shown.Select(Cells)],
@@ -133,6 +133,7 @@ internal sealed class WhatNowPage : View
         new(row.Name, Tone.Strong),
         new(row.State),
         new(row.Counts.Summary(16), row.Counts.Worst?.Tone() ?? Tone.Quiet),
+        new(row.Counts.Summary(22), row.Counts.Worst?.Tone() ?? Tone.Quiet),
         new((row.Late.Count > 0 ? "late: " : "") + row.Pressing, row.Late.Count > 0 ? Tone.Clash : Tone.Plain),
         new(row.Cruise),
         new(WhatNowText.Idle(row)),

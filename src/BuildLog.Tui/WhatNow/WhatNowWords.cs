@@ -27,9 +27,9 @@ public static class WhatNowWords
             Cruise = cruise is null ? "" : Rounded.WithInterval(cruise, Units.RevolutionPerMinute),
             CruiseWanted = goal is null ? "" : goal.Wanted.InWords(Units.RevolutionPerMinute),
             Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
-            NextJob = Next(open)?.Title ?? "",
+            NextJob = Next(open, away)?.Title ?? "",
             Late = [.. Dated(open, away, due).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
-            WaitsFor = [.. Waits(open), .. Dated([], away, due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says), .. Undated(away)],
+            WaitsFor = [.. Waits(open), .. Away(open, away.Where(work => work.Promised is not { } day || day >= today)), .. Dated([], [], due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
             IdleDays = LastTouched(shop, vehicle, hours) is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : null,
             Spent = string.Join(" + ", shop.Spent(vehicle)),
             Hours = hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
@@ -37,9 +37,12 @@ public static class WhatNowWords
         };
     }
 
-    // What is under way goes on; else the first that nothing blocks.
-    private static Job? Next(List<Job> open)
-        => open.Find(job => job.State == JobState.UnderWay && !job.IsBlocked) ?? open.Find(job => !job.IsBlocked) ?? open.FirstOrDefault();
+    // What is under way goes on; else the first that nothing blocks. What is sent out blocks its job as a missing part does.
+    private static Job? Next(List<Job> open, List<OutsideWork> away)
+    {
+        var free = open.Where(job => !job.IsBlocked && !away.Exists(work => work.JobId == job.Id)).ToList();
+        return free.Find(job => job.State == JobState.UnderWay) ?? free.FirstOrDefault() ?? open.FirstOrDefault();
+    }
 
     private static IEnumerable<(DateOnly Day, string Says)> Dated(IEnumerable<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
     [
@@ -51,8 +54,17 @@ public static class WhatNowWords
     private static IEnumerable<string> Waits(List<Job> open)
         => open.Where(job => job.IsBlocked).Select(job => $"{job.Title}: waits for {(job.BlockedBy.Length > 0 ? job.BlockedBy : $"a part, the {job.WaitsFor!.Title}")}");
 
-    private static IEnumerable<string> Undated(List<OutsideWork> away)
-        => away.Where(work => work.Promised is null).Select(work => $"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}");
+    private static IEnumerable<string> Away(List<Job> open, IEnumerable<OutsideWork> away) =>
+        from work in away
+        orderby work.Promised ?? DateOnly.MaxValue
+        let job = open.Find(job => job.Id == work.JobId)
+        select (job, work.Promised) switch
+        {
+            (null, null) => $"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}",
+            (null, { } day) => $"at {work.Supplier.Name}, promised {DayText.InShort(day)}: {work.What}",
+            (_, null) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}",
+            (_, { } day) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}",
+        };
 
     private static DateOnly? LastTouched(Shop shop, Vehicle vehicle, IReadOnlyList<WorkEntry> hours)
     {

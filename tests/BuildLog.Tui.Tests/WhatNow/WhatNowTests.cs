@@ -15,10 +15,21 @@ public sealed class WhatNowTests
 
         Assert.Equal(["job due 10 May 2026: Rebuild the brake cylinders", "at Tolland machine shop, promised 15 May 2026: balance"], row.Late);
         Assert.Equal(["Fit the axle: waits for the paint to dry", "by 1 Jun 2026: test station, second look"], row.WaitsFor);
-        Assert.Equal("Balance the propshaft", row.NextJob);
+        Assert.Equal("Rebuild the brake cylinders", row.NextJob); // the propshaft is away
         Assert.Equal("2:30 h", row.Hours);
         Assert.Equal("165.50 EUR", row.Spent); // 45.50 + 120.00
         Assert.Equal(2, row.IdleDays);         // worked on 18 May, asked on 20 May
+    }
+
+    [Fact]
+    public void What_is_sent_out_blocks_its_job_and_another_comes_next()
+    {
+        using var small = new SmallShop().WithWork();
+
+        var row = WhatNowWords.Of(small.Shop, small.Bittern, small.Shop.Deadlines(), new(2026, 5, 5));
+
+        Assert.Contains("Balance the propshaft: waits for balance, at Tolland machine shop, promised 15 May 2026", row.WaitsFor);
+        Assert.Equal("Rebuild the brake cylinders", row.NextJob);
     }
 
     [Fact]
