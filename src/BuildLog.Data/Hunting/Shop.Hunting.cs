@@ -51,6 +51,11 @@ public sealed partial class Shop
     public IReadOnlyList<Supplier> Suppliers()
         => store.Read(db => db.Set<Supplier>().AsEnumerable().OrderBy(supplier => supplier.Name, StringComparer.InvariantCultureIgnoreCase).ThenBy(supplier => supplier.Id).ToList());
 
+    /// <summary>The supplier of this name, large or small letters; one who is new is entered.</summary>
+    /// <exception cref="RefusedException">It is no name.</exception>
+    public Supplier SupplierCalled(string name)
+        => Suppliers().FirstOrDefault(supplier => supplier.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) ?? Add(new Supplier { Name = name });
+
     /// <summary>All donors by name.</summary>
     public IReadOnlyList<Donor> Donors()
         => store.Read(db => db.Set<Donor>().AsEnumerable().OrderBy(donor => donor.Name, StringComparer.InvariantCultureIgnoreCase).ThenBy(donor => donor.Id).ToList());

@@ -14,9 +14,11 @@ namespace BuildLog.Gearing.Engines;
 /// converter guide): 2.1 ± 0.6 where not known. Stall speed follows the square root of the engine's torque (a pump takes torque by the square of its speed).
 /// </para>
 /// </remarks>
-/// <exception cref="Quantities.RefusedException">A stall speed or a torque ratio that is not above zero.</exception>
+/// <exception cref="Quantities.RefusedException">A stall speed or a torque ratio that is not above zero, or a slip that is none.</exception>
 public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? StallTorqueRatio = null)
 {
+    private const double MostSlip = 0.5;
+
     private static readonly Evidence Data = new("converter", _ => "compare engine speed and road speed at a steady cruise");
 
     private static readonly Measured UsualSlip = Measured.From(0.055, Input.Rectangular("converter slip at cruise", 0.025, Data));
@@ -29,8 +31,17 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
     /// <summary>Turbine torque over engine torque at stall; above zero, null for the usual one.</summary>
     public Known? StallTorqueRatio { get; init => field = value.AboveZero("A stall torque ratio", "2.1"); } = StallTorqueRatio.AboveZero("A stall torque ratio", "2.1");
 
+    /// <summary>s at a steady cruise, where somebody compared engine speed and road speed: from 0 to below 0.5; null for the usual one.</summary>
+    public Known? Slip
+    {
+        get;
+        init => field = value is null or { Value.Value: >= 0 and < MostSlip }
+            ? value
+            : throw new Quantities.RefusedException("out-of-range", FormattableString.Invariant($"A converter slips by 0 to {MostSlip * 100} % at a cruise, not {value.Value.Value * 100:0.##} %."), "3 %");
+    }
+
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>
-    public Measured CruiseSlip => LocksUp ? 0 : UsualSlip;
+    public Measured CruiseSlip => Slip?.Value ?? (LocksUp ? 0 : UsualSlip);
 
     /// <summary>Turbine torque over engine torque at stall: the known one, or 2.1 ± 0.6.</summary>
     public Measured TorqueRatio => StallTorqueRatio?.Value ?? UsualTorqueRatio;

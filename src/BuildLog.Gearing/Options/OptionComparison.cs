@@ -11,17 +11,24 @@ namespace BuildLog.Gearing.Options;
 /// <summary>One figure of every driveline compared; null where it cannot be said.</summary>
 public sealed record ComparedFigure(string What, Unit Unit, IReadOnlyList<Measured?> Values);
 
+/// <summary>One of the drivelines compared.</summary>
+/// <param name="Name">The head of its column.</param>
+/// <param name="Driveline">What is judged.</param>
+/// <param name="Cost">What its parts cost, in words; null where nobody named a price.</param>
+public sealed record ComparedDriveline(string Name, Driveline Driveline, string? Cost = null);
+
 /// <summary>Two to four drivelines side by side, such as now, one tyre size up, an overdrive, another axle.</summary>
 /// <param name="Names">The columns.</param>
 /// <param name="Figures">The rows.</param>
+/// <param name="Costs">What each column costs, in words; null where it is not known.</param>
 /// <param name="Counts">The verdicts of each column.</param>
-public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList<ComparedFigure> Figures, IReadOnlyList<VerdictCounts> Counts)
+public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList<ComparedFigure> Figures, IReadOnlyList<string?> Costs, IReadOnlyList<VerdictCounts> Counts)
 {
     private const int Fewest = 2;
     private const int Most = 4;
 
     /// <exception cref="RefusedException">Fewer than two or more than four.</exception>
-    public static OptionComparison Of(OwnersGoals goals, params IReadOnlyList<(string Name, Driveline Driveline)> columns)
+    public static OptionComparison Of(OwnersGoals goals, params IReadOnlyList<ComparedDriveline> columns)
     {
         if (columns.Count is < Fewest or > Most)
             throw new RefusedException("compare", FormattableString.Invariant($"{Fewest} to {Most} options are compared side by side, not {columns.Count}."), "");
@@ -38,6 +45,7 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
                 Row("steepest start", Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
                 Row("top speed", Units.KilometrePerHour, driveline => Pull.Of(driveline) is { } pull ? TopSpeed.Of(pull)?.Speed : null),
             ],
+            [.. columns.Select(column => column.Cost)],
             [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
     }
 

@@ -36,7 +36,7 @@ internal sealed class ComparePaperCommand : Command
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         var changes = parse.GetValue(with) ?? NamedChanges.Usual;
-        var compared = Reading.Blaming(with.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today).InOrder));
+        var compared = Reading.Blaming(with.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today)));
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, units)) : null;
 
         var json = ToJson(compared, region);
@@ -57,6 +57,7 @@ internal sealed class ComparePaperCommand : Command
             ["values"] = Json.Array(figure.Values, value => value is null ? null : figure.Unit.FromBase(value.Value)),
             ["intervals95"] = Json.Array(figure.Values, value => value is null ? null : Json.Interval95(value, figure.Unit)),
         }),
+        ["costs"] = Json.Array(compared.Costs, cost => cost),
         ["counts"] = Json.Array(compared.Counts, counts => new JsonObject { ["clash"] = counts.Clash, ["open"] = counts.Open, ["watch"] = counts.Watch, ["fits"] = counts.Fits }),
         ["map"] = Json.Map(region),
     };

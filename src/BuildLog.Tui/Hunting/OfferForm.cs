@@ -1,3 +1,4 @@
+using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Tui.Bench;
@@ -10,34 +11,58 @@ internal static class OfferForm
 {
     /// <param name="bench">The vehicle it would go on.</param>
     /// <param name="wanted">The part that is hunted.</param>
-    /// <param name="bare">The currency of a bare number: the shop's.</param>
+    /// <param name="shop">The record: its currency is that of a bare number, and it knows the suppliers.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores an offer with the edit applied.</param>
     /// <param name="offer">What is known of it already, such as a count; of one in the record everything.</param>
-    public static Form For(VehicleOnBench bench, WantedPart wanted, Currency bare, DateOnly today, Action<Action<Offer>> save, Offer offer) => new()
+    public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>> save, Offer offer)
     {
-        Title = $"Offer for {wanted.Title}",
-        HelpPage = "Wanted",
-        Entries =
-        [
-            new TextEntry("what", "What") { Initial = offer.What, Hint = "such as axle from a late pickup, cover off", Check = Checks.Filled("what", "What is offered?") },
-            new TextEntry("claimed", "Claimed") { Initial = offer.Claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
-            new TextEntry("price", "Price") { Initial = offer.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
-            new TextEntry("place", "Where") { Initial = offer.Place, Hint = "advert, yard and row, friend" },
-            new TextEntry("contact", "Contact") { Initial = offer.Contact, Hint = "number, name, when to call" },
-            new TextEntry("seen", "Seen") { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
-            new TextEntry("expires", "Runs out") { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = "a date; empty if nobody said", Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
-            new TextEntry("notes", "Notes") { Initial = offer.Notes },
-        ],
-        Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
-        Save = values => Checks.Try(() => save(offer =>
+        var bare = shop.Workshop().Bare;
+        return new()
+        {
+            Title = $"Offer for {wanted.Title}",
+            HelpPage = "Wanted",
+            Entries =
+            [
+                new TextEntry("what", "What") { Initial = offer.What, Hint = "such as axle from a late pickup, cover off", Check = Checks.Filled("what", "What is offered?") },
+                new TextEntry("claimed", "Claimed") { Initial = offer.Claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
+                new TextEntry("price", "Price") { Initial = offer.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
+                new TextEntry("place", "Where") { Initial = offer.Place, Hint = "advert, yard and row, friend" },
+                new TextEntry("supplier", "Supplier") { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
+                new TextEntry("contact", "Contact") { Initial = offer.Contact, Hint = "number, name, when to call" },
+                new TextEntry("seen", "Seen") { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
+                new TextEntry("expires", "Runs out") { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = "a date; empty if nobody said", Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
+                new TextEntry("notes", "Notes") { Initial = offer.Notes },
+            ],
+            Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
+            Save = values => Checks.Try(() => Store(values, wanted, bare, today, shop, save)),
+        };
+    }
+
+    // Looked at as a whole first, so that a refused offer enters no supplier either.
+    private static void Store(FormValues values, WantedPart wanted, Currency bare, DateOnly today, Shop shop, Action<Action<Offer>> save)
+    {
+        void Put(Offer offer)
         {
             (offer.What, offer.Claimed, offer.Place, offer.Contact, offer.Notes) = (values["what"], values["claimed"], values["place"], values["contact"], values["notes"]);
             offer.Price = Price(values, bare);
             offer.Seen = DayText.ReadPast(values["seen"], today).OrRefuse();
             offer.Expires = values.IsEmpty("expires") ? null : DayText.Read(values["expires"], today).OrRefuse();
-        })),
-    };
+        }
+
+        var trial = new Offer(wanted);
+        Put(trial);
+        trial.Check();
+        var supplier = values.IsEmpty("supplier") ? null : shop.SupplierCalled(values["supplier"]);
+        save(offer =>
+        {
+            Put(offer);
+            offer.SupplierId = supplier?.Id;
+        });
+    }
+
+    private static string KnownSuppliers(Shop shop)
+        => shop.Suppliers() is [var first, ..] ? $"such as {first.Name}; a new name is entered; empty for none" : "whoever sells for a living; a new name is entered; empty for none";
 
     private static Money? Price(FormValues values, Currency bare)
         => !values.IsEmpty("price") && MoneyText.Read(values["price"], bare).Understood(out var money) ? money : null;

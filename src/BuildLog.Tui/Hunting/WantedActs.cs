@@ -61,7 +61,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         if (row.OfferId is { } id)
         {
             var offer = shop.Offers(wanted).First(each => each.Id == id);
-            return view.Fill(OfferForm.For(Bench(vehicleId), wanted, Bare, Today, edit => shop.Change(offer, edit), offer)) ? $"Changed: {row.What}." : null;
+            return view.Fill(OfferForm.For(Bench(vehicleId), wanted, shop, Today, edit => shop.Change(offer, edit), offer)) ? $"Changed: {row.What}." : null;
         }
 
         return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
@@ -171,7 +171,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, Bare, Today, edit => kept = shop.Add(new Offer(wanted), edit), new(wanted) { Claimed = claimed })) && kept is not null
+        return view.Fill(OfferForm.For(bench, wanted, shop, Today, edit => kept = shop.Add(new Offer(wanted), edit), new(wanted) { Claimed = claimed })) && kept is not null
             ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }

@@ -2,7 +2,6 @@ using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Deadlines;
 using BuildLog.Data.Jobs;
-using BuildLog.Data.Suppliers;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Jobs;
@@ -68,12 +67,7 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
         if (shop.OutsideWork(shop.FindVehicle(vehicleId)).FirstOrDefault(work => work.JobId == job.Id && work.Back is null) is { } away)
             return Filled(host, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), $"Back: {away.What}.");
 
-        var suppliers = shop.Suppliers();
-        var form = OutsideWorkForm.New(job, [.. suppliers.Select(supplier => supplier.Name)], Today, (name, edit) =>
-        {
-            var to = suppliers.FirstOrDefault(supplier => supplier.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? shop.Add(new Supplier { Name = name });
-            shop.Add(new OutsideWork(job, to), edit);
-        });
+        var form = OutsideWorkForm.New(job, [.. shop.Suppliers().Select(supplier => supplier.Name)], Today, (name, edit) => shop.Add(new OutsideWork(job, shop.SupplierCalled(name)), edit));
         return Filled(host, form, $"Given out for {job.Title}.");
     }
 

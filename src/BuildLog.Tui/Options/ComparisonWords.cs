@@ -16,6 +16,7 @@ internal static class ComparisonWords
     public static IReadOnlyList<ComparedRow> Rows(OptionComparison compared, UnitSystem units) =>
     [
         .. compared.Figures.Select(row => new ComparedRow(row.What, [.. row.Values.Select(value => value is null ? null : Rounded.Converted(value, row.Unit, units.Shown(row.Unit)))])),
+        new("cost", compared.Costs),
         new("clash", Counts(compared, counts => counts.Clash)),
         new("open", Counts(compared, counts => counts.Open)),
         new("watch", Counts(compared, counts => counts.Watch)),

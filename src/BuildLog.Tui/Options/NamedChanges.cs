@@ -19,34 +19,47 @@ internal static class NamedChanges
     /// <param name="text">The changes, a comma between them.</param>
     /// <param name="ways">The options that a number is the place of; asked for only then.</param>
     /// <exception cref="RefusedException">A word names no change, a change cannot be made, or there are too many.</exception>
-    public static OptionComparison Beside(VehicleOnBench bench, string text, Func<IReadOnlyList<Option>> ways)
+    public static OptionComparison Beside(VehicleOnBench bench, string text, Func<WaysOut?> ways)
     {
-        var asked = new Lazy<IReadOnlyList<Option>>(ways);
+        var asked = new Lazy<WaysOut?>(ways);
         var changes = text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return Beside(bench, [.. changes.Select(change => Changed(bench, change, asked))]);
     }
 
-    /// <summary>What is fitted beside drivelines that have a name already.</summary>
-    public static OptionComparison Beside(VehicleOnBench bench, IReadOnlyList<(string Name, Driveline Driveline)> others)
-        => OptionComparison.Of(bench.Goals, [(AsItIs, bench.Driveline), .. others]);
+    /// <summary>What is fitted beside ways out.</summary>
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="others">The ways out.</param>
+    /// <param name="currency">What their prices are in.</param>
+    public static OptionComparison Beside(VehicleOnBench bench, IEnumerable<Option> others, string? currency) => Beside(bench, [.. others.Select(option => Column(option, currency))]);
 
-    private static (string Name, Driveline Driveline) Changed(VehicleOnBench bench, string change, Lazy<IReadOnlyList<Option>> ways) => change switch
+    private static OptionComparison Beside(VehicleOnBench bench, IReadOnlyList<ComparedDriveline> others)
+        => OptionComparison.Of(bench.Goals, [new(AsItIs, bench.Driveline, "nothing to buy"), .. others]);
+
+    private static ComparedDriveline Column(Option option, string? currency)
+        => new(OptionWords.Short(option), option.Driveline, option.CostMinor is null ? null : OptionWords.Cost(option, currency));
+
+    private static ComparedDriveline Changed(VehicleOnBench bench, string change, Lazy<WaysOut?> ways)
+        => Alternative(bench, change) is { } listed ? new(listed.Name, listed.Driveline) : Place(change, ways);
+
+    // Parts that are merely listed, so nobody has named a price.
+    private static (string Name, Driveline Driveline)? Alternative(VehicleOnBench bench, string change) => change switch
     {
         "tyre-up" => Alternatives.TyreSizeUp(bench.Driveline),
         "tyre-down" => Alternatives.TyreSizeDown(bench.Driveline),
         "overdrive" => Alternatives.Overdrive(bench.Driveline, bench.Goals),
         "axle" => Alternatives.AxleForCruise(bench.Driveline, bench.Goals),
         "launch" => Alternatives.AxleForLaunch(bench.Driveline, bench.Goals),
-        _ => Place(change, ways),
+        _ => null,
     };
 
-    private static (string Name, Driveline Driveline) Place(string change, Lazy<IReadOnlyList<Option>> ways)
+    private static ComparedDriveline Place(string change, Lazy<WaysOut?> ways)
     {
         if (!int.TryParse(change, out var place))
             throw new RefusedException("change", $"'{change}' is no change: tyre-up, tyre-down, overdrive, axle, launch, or a place in the list of options.", "tyre-up,axle");
 
-        return place >= 1 && place <= ways.Value.Count
-            ? (OptionWords.Short(ways.Value[place - 1]), ways.Value[place - 1].Driveline)
-            : throw new RefusedException("change", $"There is no option {place}: the list has {ways.Value.Count}.", "1,2");
+        var options = ways.Value?.InOrder ?? [];
+        return place >= 1 && place <= options.Count
+            ? Column(options[place - 1], ways.Value!.Currency)
+            : throw new RefusedException("change", $"There is no option {place}: the list has {options.Count}.", "1,2");
     }
 }

@@ -103,7 +103,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     public string? Beside(IWorkbenchView view, IReadOnlyList<int> places)
         => bench is null
             ? null
-            : SideBySide(view, bench, NamedChanges.Beside(bench, [.. places.Select(At).OfType<Option>().Select(option => (OptionWords.Short(option), option.Driveline))]));
+            : SideBySide(view, bench, NamedChanges.Beside(bench, places.Select(At).OfType<Option>(), found?.Currency));
 
     public string? TradeOff(IWorkbenchView view, long vehicleId)
     {
@@ -112,7 +112,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         try
         {
-            return SideBySide(view, about, NamedChanges.Beside(about, changes, () => found?.InOrder ?? []));
+            return SideBySide(view, about, NamedChanges.Beside(about, changes, () => found));
         }
         catch (RefusedException refused)
         {

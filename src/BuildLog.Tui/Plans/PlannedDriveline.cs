@@ -20,7 +20,6 @@ internal static class PlannedDriveline
     public const string None = "none";
 
     private const string Name = "what if";
-    private const char Between = ';';
 
     /// <summary>The vehicle with the changes made and judged again.</summary>
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
@@ -44,15 +43,18 @@ internal static class PlannedDriveline
         return position switch
         {
             Position.Engine => Engine(driveline.Engine ?? new(Name), text).Then<Driveline>(engine => driveline with { Engine = engine }),
-            Position.Transmission => ToldPart.Gearbox(text, Named(driveline.Transmission?.Name), driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
+            Position.Transmission => TriedGearbox.Read(text, Named(driveline.Transmission?.Name), driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
             Position.Overdrive when none => driveline with { Overdrive = null },
             Position.Overdrive => ToldPart.Overdrive(text, Named(driveline.Overdrive?.Name)).Then<Driveline>(unit => driveline with { Overdrive = unit }),
             Position.TransferCase when none => driveline with { TransferCase = null },
             Position.TransferCase => QuotedRatio.ReadMeasured(text, RatioRange.Transfer, "transfer case high")
                 .Then<Driveline>(high => driveline with { TransferCase = (driveline.TransferCase ?? new(Name, null, null)) with { High = new(high, Source.OwnersWord, text) } }),
+            Position.Propshaft => TriedPropshaft.Read(text, Named(driveline.Propshaft?.Name), driveline.Propshaft).Then<Driveline>(shaft => driveline with { Propshaft = shaft }),
+            Position.FrontPropshaft => TriedPropshaft.Read(text, Named(driveline.FrontPropshaft?.Name), driveline.FrontPropshaft).Then<Driveline>(shaft => driveline with { FrontPropshaft = shaft }),
             Position.RearAxle => ToldPart.Axle(text, Named(driveline.RearAxle?.Name), driveline.RearAxle).Then<Driveline>(axle => driveline with { RearAxle = axle }),
             Position.FrontAxle => ToldPart.Axle(text, Named(driveline.FrontAxle?.Name), driveline.FrontAxle).Then<Driveline>(axle => driveline with { FrontAxle = axle }),
             Position.Tyres => ToldPart.Tyres(text, Named(driveline.Tyres?.Name), driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
+            Position.Speedometer => TriedSpeedometer.Read(text, Named(driveline.Speedometer?.Name), driveline.Speedometer).Then<Driveline>(meter => driveline with { Speedometer = meter }),
             _ => new Refusal("position", $"The {position.InWords()} has no number to try here.", ""),
         };
     }
@@ -60,7 +62,7 @@ internal static class PlannedDriveline
     // A redline, points of a torque curve, or both: what holds a colon is a point, and the air that points were read in belongs to them.
     private static Parsed<Engine> Engine(Engine engine, string text)
     {
-        var parts = text.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var parts = NamedNumbers.Parted(text);
         var torque = parts.Where(part => part.Contains(':', StringComparison.Ordinal) || part.StartsWith("air ", StringComparison.OrdinalIgnoreCase)).ToList();
         var redlines = parts.Except(torque).ToList();
         if (redlines.Count > 1)

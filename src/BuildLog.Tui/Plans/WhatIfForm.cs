@@ -20,12 +20,15 @@ internal static class WhatIfForm
     private static readonly IReadOnlyList<(Position Position, string Hint)> Asked =
     [
         (Position.Engine, "redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm"),
-        (Position.Transmission, "all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone"),
+        (Position.Transmission, "all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; stall 2100 rpm"),
         (Position.Overdrive, "such as 0.78, or none"),
         (Position.TransferCase, "high range, such as 1.00, or none"),
+        (Position.Propshaft, "tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm"),
+        (Position.FrontPropshaft, "tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3"),
         (Position.RearAxle, "ratio such as 3.36, or teeth such as 37/11"),
         (Position.FrontAxle, "ratio such as 3.36, or teeth such as 37/11"),
         (Position.Tyres, "size 205/65R15, or rolling circumference 2.05 m"),
+        (Position.Speedometer, "gears 8/21, or pulses 16; correction 0.917; dial 1000 per km"),
     ];
 
     private static readonly IReadOnlyList<(Wish Wish, string Caption, string Hint)> Wished =
@@ -50,7 +53,7 @@ internal static class WhatIfForm
         SaveCaption = "Try",
         Entries =
         [
-            .. Asked.Where(asked => asked.Position != Position.FrontAxle || bench.Driveline.FrontAxle is not null).Select(asked => new TextEntry(asked.Position.ToString(), Caption(asked.Position))
+            .. Asked.Where(asked => asked.Position is not (Position.FrontAxle or Position.FrontPropshaft) || bench.Driveline.FrontAxle is not null).Select(asked => new TextEntry(asked.Position.ToString(), Caption(asked.Position))
             {
                 Initial = tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed ?? "",
                 Hint = asked.Hint,

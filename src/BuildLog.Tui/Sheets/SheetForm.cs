@@ -74,7 +74,7 @@ public sealed class SheetForm
         var (folder, wishes, printed) = (VehicleFolder.Read(shop, bench.Vehicle), Wishes(values), clock.GetLocalNow());
         if (!values.IsEmpty("beside"))
         {
-            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, clock.Today()).InOrder));
+            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, clock.Today())));
             if (!compared.Understood(out var table)) return SaveOutcome.Refuse("beside", compared.Refusal!.Sentence);
 
             wishes = wishes with { Compared = table };

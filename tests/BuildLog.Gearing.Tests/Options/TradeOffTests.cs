@@ -65,9 +65,10 @@ public sealed class TradeOffTests
     public void An_overdrive_beside_none()
     {
         var compared = OptionComparison.Of(
-            Goals, ("now", InventedCar.Plain), ("overdrive", InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) }));
+            Goals, new ComparedDriveline("now", InventedCar.Plain, "nothing"), new("overdrive", InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) }));
 
         Assert.Equal(["now", "overdrive"], compared.Names);
+        Assert.Equal(["nothing", null], compared.Costs);
         Same([4.10, 3.28], compared, "overall ratio in top");
         Same([61.5, 49.2], compared, "engine at 108 km/h");
         Same([1000 / 60.0 * 2 / 4.1, 1000 / 60.0 * 2 / 3.28], compared, "speed per 1000 rev/min in top");
@@ -79,7 +80,7 @@ public sealed class TradeOffTests
     [Fact]
     public void One_alone_is_no_comparison()
         => Assert.Equal(
-            "2 to 4 options are compared side by side, not 1.", Assert.Throws<RefusedException>(() => OptionComparison.Of(Goals, ("now", InventedCar.Plain))).Message);
+            "2 to 4 options are compared side by side, not 1.", Assert.Throws<RefusedException>(() => OptionComparison.Of(Goals, new ComparedDriveline("now", InventedCar.Plain))).Message);
 
     private static void Same(double[] expected, OptionComparison compared, string what)
     {

@@ -81,6 +81,37 @@ public sealed class HuntingTests : IDisposable
         Assert.Contains(reason, said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void An_offer_knows_its_supplier_who_is_entered_once_and_not_at_all_where_it_is_refused()
+    {
+        var (acts, row) = Hunted();
+        var known = shop.Suppliers().Count;
+
+        acts.Offer(view.Type(("what", "axle, row 9"), ("supplier", "Hedge yard"), ("expires", "1 May 2019")), brindle.Id, row);
+        Assert.NotEmpty(view.Refused);
+        Assert.Equal(known, shop.Suppliers().Count);
+        view.Refused.Clear();
+
+        acts.Offer(view.Type(("what", "axle, row 9"), ("supplier", "Hedge yard")), brindle.Id, row);
+        acts.Offer(view.Type(("what", "axle, row 10"), ("supplier", "hedge yard")), brindle.Id, row);
+        Assert.Equal(known + 1, shop.Suppliers().Count);
+        Assert.Equal(2, shop.Offers(brindle).Count(offer => offer.Supplier?.Name == "Hedge yard"));
+    }
+
+    [Fact]
+    public async Task Beside_each_other_ways_out_say_what_they_cost()
+    {
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
+        var offered = found.Rows.First(row => row.Parts.Any(part => part.Contains("280.00 EUR", StringComparison.Ordinal)));
+
+        acts.Beside(view, [offered.Place]);
+
+        var cost = Assert.Single(view.Told[^1], line => line.StartsWith("cost", StringComparison.Ordinal));
+        Assert.Contains("nothing to buy", cost, StringComparison.Ordinal);
+        Assert.Contains("280.00 EUR", cost, StringComparison.Ordinal);
+    }
+
     // A shop that reckons in pounds means pounds, in every form that asks for money.
     [Fact]
     public void A_bare_price_is_in_the_shops_own_money()
@@ -302,7 +333,11 @@ public sealed class HuntingTests : IDisposable
     [InlineData(nameof(Wish.HillStart), "60 %")]
     [InlineData(nameof(Wish.Cruise), "70 mph at 1900 rpm")]
     [InlineData(nameof(Position.Engine), "5200 rpm; 1500:60 Nm; 3000:70 Nm; 5000:55 Nm")]
-    public void Load_torque_and_wishes_are_tried_too(string entry, string typed)
+    [InlineData(nameof(Position.Transmission), "slip 12 %; stall 3400 rpm")]
+    [InlineData(nameof(Position.Propshaft), "tube 40 mm; wall 1.5 mm; length 2.6 m")]
+    [InlineData(nameof(Position.Propshaft), "angles 3 9 0")]
+    [InlineData(nameof(Position.Speedometer), "gears 8/31; dial 1000 per km")]
+    public void Every_number_of_the_driveline_its_load_and_wishes_are_tried(string entry, string typed)
     {
         var tansy = shop.FindVehicle("Tansy");
         var whole = new Dictionary<string, string>
@@ -342,6 +377,14 @@ public sealed class HuntingTests : IDisposable
     [InlineData(nameof(Wish.Mass), "12 kg")]
     [InlineData(nameof(Position.Engine), "5200 rpm; 4800 rpm")]
     [InlineData(nameof(Position.Engine), "1500:")]
+    [InlineData(nameof(Position.Transmission), "slip 80 %")]
+    [InlineData(nameof(Position.Transmission), "slip 3 %; slip 4 %")]
+    [InlineData(nameof(Position.Propshaft), "1.30 m")]
+    [InlineData(nameof(Position.Propshaft), "angles 3 5")]
+    [InlineData(nameof(Position.Propshaft), "tube 89 mm; wall 60 mm; length 1.3 m")]
+    [InlineData(nameof(Position.Speedometer), "gears 8")]
+    [InlineData(nameof(Position.Speedometer), "gears 8/21; pulses 16")]
+    [InlineData(nameof(Position.Speedometer), "dial 1000")]
     public void What_cannot_be_tried_is_a_sentence(string entry, string typed)
     {
         Plans().Try(view.Type((entry, typed)), brindle.Id);

@@ -1,0 +1,69 @@
+using BuildLog.Data.Specs;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+
+namespace BuildLog.Tui.Plans;
+
+/// <summary>Another tube, other angles, another slip joint: <c>tube 89 mm; wall 2.1 mm; angles 3 5 3</c>.</summary>
+/// <remarks>Tube, wall and length are those of the only piece, or of the rear one; <c>front</c> before them means the piece before the centre bearing.</remarks>
+internal static class TriedPropshaft
+{
+    private const string Example = "tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3";
+    private const string Front = "front ";
+
+    private static readonly char[] BetweenAngles = [' ', '/'];
+
+    private static readonly IReadOnlyList<string> OfOnePiece = ["tube", "wall", "length"];
+
+    private static readonly IReadOnlyList<string> OfTheShaft = ["angles", "joint", "stroke", "out"];
+
+    public static Parsed<Propshaft> Read(string text, string name, Propshaft? fitted)
+    {
+        var shaft = fitted ?? new Propshaft(name, new ShaftPiece());
+        IReadOnlyList<string> words = [.. shaft.Pieces.Count > 1 ? OfOnePiece.Select(word => Front + word) : [], .. OfOnePiece, .. OfTheShaft];
+        return NamedNumbers.Read(text, "the propshaft", words, Example).Then(numbers => Parsed.From(() => With(shaft, name, numbers)));
+    }
+
+    private static Propshaft With(Propshaft shaft, string name, IReadOnlyDictionary<string, string> numbers)
+    {
+        var pieces = shaft.Pieces.ToList();
+        if (pieces.Count > 1) pieces[0] = Piece(pieces[0], Front, numbers);
+        pieces[^1] = Piece(pieces[^1], "", numbers);
+        return new(name, pieces)
+        {
+            Line = numbers.TryGetValue("angles", out var angles) ? Line(shaft, angles) : shaft.Line,
+            JointRating = Known(numbers, "joint", Spec.JointRating.Line()) ?? shaft.JointRating,
+            Slip = Slip(shaft.Slip, Known(numbers, "stroke", Spec.SlipStroke.Line()), Known(numbers, "out", Spec.SlipOut.Line())),
+            FrontEnd = shaft.FrontEnd,
+            RearEnd = shaft.RearEnd,
+        };
+    }
+
+    private static ShaftPiece Piece(ShaftPiece piece, string which, IReadOnlyDictionary<string, string> numbers) => new(
+        Known(numbers, which + "tube", SpecSheet.ShaftOuter) ?? piece.Outer,
+        Known(numbers, which + "wall", SpecSheet.ShaftWall) ?? piece.Wall,
+        Known(numbers, which + "length", SpecSheet.ShaftLength) ?? piece.Length,
+        piece.Yokes);
+
+    private static SlipJoint? Slip(SlipJoint? fitted, Known? stroke, Known? stands)
+        => stroke is null && stands is null ? fitted : new(stroke ?? fitted?.Stroke, stands ?? fitted?.Out);
+
+    // From the side, the gearbox's output first and the pinion last; how they lie seen from above stays.
+    private static List<Inclination> Line(Propshaft shaft, string text)
+    {
+        var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("deg" or "°")).ToList();
+        if (angles.Count != shaft.Pieces.Count + 2)
+            throw new RefusedException("angles", $"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between.", Example);
+        return [.. angles.Select((angle, k) => new Inclination(Told(SpecSheet.ShaftSide, angle), shaft.Line?[k].Plan))];
+    }
+
+    private static Known? Known(IReadOnlyDictionary<string, string> numbers, string word, SpecLine line)
+        => numbers.TryGetValue(word, out var text) ? Told(line, text) : null;
+
+    private static Known Told(SpecLine line, string text)
+    {
+        var typed = line.Read(text).OrRefuse();
+        return new(typed.ToMeasured(line.Words), Source.OwnersWord, typed.Text);
+    }
+}
