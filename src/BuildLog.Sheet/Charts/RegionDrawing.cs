@@ -11,7 +11,7 @@ internal static class RegionDrawing
     private const double RowHeight = 11;
     private const double Heads = 34;
     private const double Below = 26;
-    private const string Key = "F every wish is met    w too near a limit to tell    x a wish is missed    ? cannot be said    + what is fitted now";
+    private const string Apart = "    ";
 
     public static double HeightOf(RegionMap map) => (map.Cells.Count * RowHeight) + Below;
 
@@ -39,7 +39,7 @@ internal static class RegionDrawing
         var half = (box.Width - Heads - 10) / 2;
         pen.Text(box.X + Heads, below, Short($"axle ratio down, rolling circumference across: {map.Left}", half), TypeScale.Axis);
         pen.Text(box.X + Heads, below, Short(map.Right, half), TypeScale.Axis, Align.Right, box.Width - Heads);
-        pen.Text(box.X, below + 11, Key, TypeScale.Axis);
+        pen.Text(box.X, below + 11, string.Join(Apart, RegionMap.Letters), TypeScale.Axis);
     }
 
     private static string Short(string text, double width) => LineBreaker.Shortened(text, TypeScale.Axis, width);

@@ -4,5 +4,10 @@ namespace BuildLog.Sheet.Content;
 /// <param name="Rows">The heads of the rows, axle ratios, from top to bottom.</param>
 /// <param name="Left">What the leftmost column is: "1.80 m".</param>
 /// <param name="Right">What the rightmost column is.</param>
-/// <param name="Cells">A row's cells: F fits, w watch, x clash, ? open, + what is fitted now.</param>
-public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells);
+/// <param name="Cells">A row's cells, a letter each: see <see cref="Letters"/>.</param>
+public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
+{
+    /// <summary>What the letters mean, on paper and in the terminal.</summary>
+    public static IReadOnlyList<string> Letters { get; } =
+        ["F every wish is met", "w too near a limit to tell", "? cannot be said", "x a wish is missed", "+ what is fitted now"];
+}

@@ -16,9 +16,7 @@ namespace BuildLog.Tui.Options;
 /// <param name="Cells">A letter a pair, a text a row.</param>
 internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
-    /// <summary>What the letters mean.</summary>
-    public static readonly IReadOnlyList<string> Key = ["F  every wish is met     w  too near a limit to tell     ?  cannot be said", "x  a wish is missed      +  what is fitted now"];
-
+    private const int LettersALine = 3;
     private const int Ratios = 13;
     private const double AxleReach = 1.08;
     private const double TyreReach = 1.12;
@@ -63,7 +61,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         $"{new string(' ', Head)}{(Cells[0].Length > 1 ? $"|{new string(' ', Cells[0].Length - 2)}|" : "|")}",
         .. Rows.Zip(Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
         "",
-        .. Key,
+        .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
         Now,
         .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])["No axle and tyre of this map meet every wish: another gear or overdrive, or another wish."],
     ];
