@@ -1,6 +1,6 @@
 namespace BuildLog.Data.Components;
 
-/// <summary>Whose a part is, where it is not the shop's own.</summary>
+/// <summary>Whose a part is, where it is not the shop's own to use.</summary>
 public enum Ownership
 {
     Customers,
@@ -10,6 +10,9 @@ public enum Ownership
 
     /// <summary>The old one is owed to the supplier.</summary>
     CoreOwed,
+
+    /// <summary>Sold, scrapped, left with another shop: it stays in the record for what it was.</summary>
+    Gone,
 }
 
 public static class OwnershipWords
@@ -19,6 +22,7 @@ public static class OwnershipWords
         Ownership.Customers => "customer's",
         Ownership.Lent => "lent",
         Ownership.CoreOwed => "core owed",
+        Ownership.Gone => "gone from the shop",
         _ => throw new ArgumentOutOfRangeException(nameof(ownership), ownership, "No such ownership."),
     };
 }

@@ -12,5 +12,6 @@ internal static class KnownMigrations
         "20261126014805_LooseDays",
         "20261126125048_FrontTyresAndLowStep",
         "20261126152312_ReadingsOfEverySession",
+        "20261127015828_PartsThatAreGone",
     ];
 }

@@ -303,7 +303,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2568,7 +2568,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2651,7 +2651,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2723,7 +2723,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2765,7 +2765,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2807,7 +2807,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2894,7 +2894,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -2944,7 +2944,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -3429,7 +3429,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 
@@ -3543,7 +3543,7 @@ namespace BuildLog.Data.Migrations
 
                             t.HasCheckConstraint("CK_Components_Name", "length(trim(\"Name\")) > 0");
 
-                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed')");
+                            t.HasCheckConstraint("CK_Components_Ownership", "\"Ownership\" IN ('Customers', 'Lent', 'CoreOwed', 'Gone')");
 
                             t.HasCheckConstraint("CK_Components_Price", "(\"PriceMinor\" IS NULL) + (\"PriceCurrency\" IS NULL) IN (0, 2)");
 

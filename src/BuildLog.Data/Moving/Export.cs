@@ -6,6 +6,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Components;
 using BuildLog.Data.Changes;
 using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
@@ -55,10 +56,11 @@ internal static class Export
         files?.PutPapers();
         files?.PutAttachments(attachments);
         var handedOver = files is null ? [] : attachments.ToDictionary(attachment => attachment.Uid);
+        var staying = handover is null || vehicle is null ? [] : PartsNotOn(db, vehicle);
         foreach (var kind in record.Kinds)
         {
             var entries = ids is null ? record.Of(kind) : ids.TryGetValue(kind.Root, out var some) ? record.Of(kind, some) : [];
-            var count = AddEntries(zip, kind.File, entries.Select(row => HandedOver(writer.Write(kind, row), row, handedOver)), sums);
+            var count = AddEntries(zip, kind.File, entries.Select(row => HandedOver(writer.Write(kind, row), row, handedOver, staying)), sums);
             if (count > 0) counts[Matters.Of(kind.Root.ClrType)] = count;
         }
 
@@ -76,10 +78,21 @@ internal static class Export
         return [.. all.Where(attachment => some.Contains(attachment.Id))];
     }
 
-    // A photo leaves as a copy, which its entry then speaks of.
-    private static JsonObject HandedOver(JsonObject entry, StoredRow row, Dictionary<Guid, Attachment> copies)
+    private static HashSet<Guid> PartsNotOn(ShopContext db, Vehicle vehicle)
+        => [.. db.Set<Component>().Where(part => !db.Fitments.Any(fitment => fitment.ComponentId == part.Id && fitment.VehicleId == vehicle.Id && fitment.To == null)).Select(part => part.Uid)];
+
+    // A photo leaves as a copy, which its entry then speaks of; a part that is not on the vehicle stays with the shop and goes along for its history alone.
+    private static JsonObject HandedOver(JsonObject entry, StoredRow row, Dictionary<Guid, Attachment> copies, HashSet<Guid> staying)
     {
-        if (copies.Count == 0 || !copies.TryGetValue(Guid.Parse((string)row["Uid"]!), out var copy)) return entry;
+        if (copies.Count == 0 && staying.Count == 0) return entry;
+        var uid = Guid.Parse((string)row["Uid"]!);
+        if (staying.Contains(uid))
+        {
+            entry["ownership"] = nameof(Ownership.Gone);
+            entry["shelf"] = "";
+        }
+
+        if (!copies.TryGetValue(uid, out var copy)) return entry;
         entry["fileName"] = copy.FileName;
         entry["length"] = copy.Length;
         entry["mediaType"] = copy.MediaType;

@@ -21,7 +21,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     public string? Run(IFormHost host)
     {
         var here = shop.DrivelineOn(vehicle, today).At(position);
-        var shelf = shop.Parts().Where(place => place.Component.Positions.Contains(position) && place.Component.Id != here?.Id).ToList();
+        var shelf = shop.Parts().Where(place => place.Component.Positions.Contains(position) && place.Component.Id != here?.Id && place.Component.Ownership != Ownership.Gone).ToList();
         if (here is null && shelf.Count == 0) return New(host);
 
         return host.Choose($"{vehicle.Name}: {position.InWords()}", [.. Options(here, shelf)]) switch

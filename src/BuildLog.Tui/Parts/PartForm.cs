@@ -18,9 +18,13 @@ public static class PartForm
         {
             Title = $"Edit {part.Name}",
             HelpPage = "Parts",
-            Entries = entries.Entries(part),
+            Entries = [.. entries.Entries(part), new ChoiceEntry("owner", "Whose it is", [new("", "the shop's"), .. Enum.GetValues<Ownership>().Select(owner => new ChoiceOption(owner.ToString(), owner.InWords()))]) { Initial = part.Ownership?.ToString() ?? "", Hint = "gone: sold, scrapped or left elsewhere; it is not proposed any more" }],
             Echo = values => [nowOn is null ? "On the shelf." : $"Now on {nowOn}.", .. entries.Said(values, read(), effect)],
-            Save = values => Forms.Checks.Try(() => save(edited => entries.Apply(values, edited))),
+            Save = values => Forms.Checks.Try(() => save(edited =>
+            {
+                entries.Apply(values, edited);
+                edited.Ownership = values.IsEmpty("owner") ? null : Enum.Parse<Ownership>(values["owner"]);
+            })),
         };
     }
 }

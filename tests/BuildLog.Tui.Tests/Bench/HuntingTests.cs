@@ -13,6 +13,7 @@ using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Parts;
 using BuildLog.Tui.Plans;
 using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Workbench;
@@ -96,6 +97,21 @@ public sealed class HuntingTests : IDisposable
         acts.Offer(view.Type(("what", "axle, row 10"), ("supplier", "hedge yard")), brindle.Id, row);
         Assert.Equal(known + 1, shop.Suppliers().Count);
         Assert.Equal(2, shop.Offers(brindle).Count(offer => offer.Supplier?.Name == "Hedge yard"));
+    }
+
+    // The frame's own axle lies in the window of Brindle's goal, so it is proposed while it is there.
+    [Fact]
+    public async Task A_part_that_is_gone_is_neither_proposed_nor_searched()
+    {
+        async Task<bool> IsProposed() => (await Options().Found).Rows.Any(row => row.Parts.Any(part => part.Contains("Harrow axle, the frame's own", StringComparison.Ordinal)));
+        Assert.True(await IsProposed());
+        var axle = shop.Parts().Single(place => place.Component.Name == "Harrow axle, the frame's own").Component;
+
+        view.Type(("owner", nameof(Ownership.Gone)));
+        Assert.True(view.Fill(PartForm.For(axle, null, edit => shop.Change(axle, edit), () => shop.Parts().Single(place => place.Component.Id == axle.Id).Component, _ => [])));
+
+        Assert.Equal(Ownership.Gone, shop.Parts().Single(place => place.Component.Id == axle.Id).Component.Ownership);
+        Assert.False(await IsProposed());
     }
 
     [Fact]

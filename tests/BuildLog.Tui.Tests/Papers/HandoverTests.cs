@@ -2,8 +2,11 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
 using BuildLog.Data.Attachments;
+using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Files;
 using BuildLog.Data.Moving;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Papers;
 using BuildLog.Tui.Sheets;
@@ -91,6 +94,24 @@ public sealed class HandoverTests : IDisposable
         using (var file = AttachmentStore.Beside(next).Open(photo.Sha256)) Assert.Equal(photo.Length, file.Content!.Length);
         Assert.Equal(Sheet(here.Shop.DrivelineOn(here.Brindle, Today).Driveline), Sheet(shop.DrivelineOn(brindle, Today).Driveline));
         Assert.Empty(shop.Import(Zip).Added);
+    }
+
+    // What came off it stayed where it was: the next shop reads its story, and is not told to bolt it on.
+    [Fact]
+    public void Parts_that_are_on_it_no_more_go_along_for_their_history_alone()
+    {
+        var before = here.Shop.Parts().Single(place => place.Fitment?.VehicleId == here.Brindle.Id && place.Component is AxleComponent).Component;
+        here.Shop.Change(before, part => part.Shelf = "rack B");
+        here.Shop.FitSometime(new AxleComponent { Name = "taller axle" }, here.Brindle, Position.RearAxle, LooseDay.On(Today), reason: "longer legs");
+        HandOver();
+
+        using var shop = ShopFile.Open(Path.Combine(here.Folder, "next.db"));
+        shop.Import(Zip);
+
+        var parts = shop.Parts().ToDictionary(place => place.Component.Name, place => place.Component);
+        Assert.Equal((Ownership.Gone, ""), (parts[before.Name].Ownership, parts[before.Name].Shelf));
+        Assert.Null(parts["taller axle"].Ownership);
+        Assert.Null(here.Shop.Parts().Single(place => place.Component.Id == before.Id).Component.Ownership);
     }
 
     [Fact]
