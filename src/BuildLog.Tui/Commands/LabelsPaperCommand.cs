@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuildLog.Data.Components;
 using BuildLog.Sheet.Papers;
 using BuildLog.Tui.Papers;
 
@@ -22,7 +23,7 @@ internal sealed class LabelsPaperCommand : Command
         var path = paper.File(parse);
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
-        var parts = shop.Parts().Where(place => place.Fitment is null || !parse.GetValue(shelf));
+        var parts = shop.Parts().Where(place => place.Fitment is not null ? !parse.GetValue(shelf) : place.Component.Ownership != Ownership.Gone);
         var labels = LabelsOfShop.Content(parts, size, paper.Printed(edge, parse));
         return paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(labels, file, overwrite));
     }

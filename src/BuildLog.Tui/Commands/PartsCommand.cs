@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Drivelines;
 
@@ -23,6 +24,7 @@ internal sealed class PartsCommand : Command
                 ["vehicle"] = place.Fitment?.Vehicle.Name,
                 ["position"] = place.Fitment?.Position.InWords(),
                 ["shelf"] = place.Component.Shelf,
+                ["ownership"] = place.Component.Ownership?.ToString(),
                 ["serialNumber"] = place.Component.SerialNumber,
                 ["donor"] = place.Component.Donor,
                 ["uid"] = place.Component.Uid.ToString(),
@@ -33,6 +35,7 @@ internal sealed class PartsCommand : Command
 
     private static string Where(PartPlace place)
         => place.Fitment is { } fitment ? $"on {fitment.Vehicle.Name}"
+            : place.Component.Ownership == Ownership.Gone ? Ownership.Gone.InWords()
             : place.Component.Shelf.Length > 0 ? $"shelf: {place.Component.Shelf}"
             : "on the shelf";
 }

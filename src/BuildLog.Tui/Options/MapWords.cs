@@ -110,13 +110,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Not a verdict."),
     };
 
-    private static string Says(Verdict verdict) => verdict switch
-    {
-        Verdict.Fits => "every wish is met",
-        Verdict.Watch => "too near a limit to tell",
-        Verdict.Clash => "a wish is missed",
-        _ => "cannot be said",
-    };
+    private static string Says(Verdict verdict) => RegionMap.Letters.First(meaning => meaning[0] == Letter(verdict))[2..];
 
     private static string Length(double metres, UnitSystem units)
         => Rounded.WithUnit(units.Length.FromBase(metres).ToString("0.00", CultureInfo.InvariantCulture), units.Length);

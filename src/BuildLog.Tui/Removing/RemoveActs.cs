@@ -24,7 +24,9 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
             "Remove what, or bring it back?",
             [
                 new(TheVehicle, $"remove the vehicle {vehicle.Name}"),
-                .. shelf.Select(part => new ChoiceOption(IdOf(part), $"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf")),
+                .. shelf.Select(part => new ChoiceOption(IdOf(part), part.Ownership == Ownership.Gone
+                    ? $"the {NamedPart.InWords(part.Kind, part.Name)} is gone: it is here again"
+                    : $"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf")),
                 .. gone.Select(removal => new ChoiceOption(IdOf(removal), $"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}")),
             ]) switch
         {
@@ -38,7 +40,23 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
     private string? Remove(IWorkbenchView view, Component part)
     {
         var name = NamedPart.InWords(part.Kind, part.Name);
+        if (part.Ownership == Ownership.Gone)
+        {
+            shop.Change(part, edited => edited.Ownership = null);
+            return $"Here again: {name}.";
+        }
+
+        if (shop.LastOfLooseParts().Any(fitment => fitment.ComponentId == part.Id)) return SeeOff(view, name, part);
         return IsMeant(view, name, part) ? Removed(name, () => shop.Remove(part, withEverything: true)) : null;
+    }
+
+    // Its story belongs to the vehicle it was on, so it cannot be taken out; but it need not be here.
+    private string? SeeOff(IWorkbenchView view, string name, Component part)
+    {
+        if (!view.Confirm(new($"Is {name} gone?", "It was on a vehicle, so its story stays in the record: strike the fitment first if it never was. If it was sold, scrapped or left elsewhere, it is not proposed any more, and this key brings it back.", "Gone", "Keep"))) return null;
+
+        shop.Change(part, edited => edited.Ownership = Ownership.Gone);
+        return $"Gone from the shop: {name}. z takes that back.";
     }
 
     private bool IsMeant(IWorkbenchView view, string name, Kept record)

@@ -1,6 +1,5 @@
 using BuildLog.Data.Components;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Bench;
 using BuildLog.Tui.Tests.Samples;
@@ -73,13 +72,20 @@ public sealed class RemovingTests : IDisposable
     }
 
     [Fact]
-    public void A_part_that_was_fitted_stays_and_the_sentence_says_why()
+    public void A_part_that_was_fitted_stays_for_its_story_but_may_be_gone_from_the_shop_and_come_back()
     {
         var fitted = small.Shop.Parts().Single(part => part.Component.Name == "Harrow banjo").Component;
         small.Shop.TakeOff(fitted, new(2026, 5, 10));
-        var refused = Assert.Throws<RefusedException>(() => acts.Remove(view.Pick(FormattableString.Invariant($"part {fitted.Id}")).Agree(true)));
-        Assert.Contains("was fitted to Bittern", refused.Message, StringComparison.Ordinal);
-        Assert.Contains("strike that fitment first", refused.Message, StringComparison.Ordinal);
-        Assert.Contains(small.Shop.Parts(), part => part.Component.Id == fitted.Id);
+        var it = FormattableString.Invariant($"part {fitted.Id}");
+        Ownership? Whose() => small.Shop.Parts().Single(part => part.Component.Id == fitted.Id).Component.Ownership;
+
+        acts.Remove(view.Pick(it).Agree(false));
+        Assert.Null(Whose());
+        acts.Remove(view.Pick(it).Agree(true));
+        Assert.Equal("Gone from the shop: axle Harrow banjo. z takes that back.", view.Said[^1]);
+        Assert.Equal(Ownership.Gone, Whose());
+        acts.Remove(view.Pick(it));
+        Assert.Equal("Here again: axle Harrow banjo.", view.Said[^1]);
+        Assert.Null(Whose());
     }
 }
