@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Tui.Commands;
@@ -8,10 +9,16 @@ internal static class ListedRatios
 {
     public static List<double> Of(ParseResult parse, Option<string?> option, RatioRange range)
     {
-        var parted = Parted(parse, option);
-        return [.. parted.Select(one => Reading.Of(option.Name, one, text => range.Read(text) is { Refusal: { Code: "out-of-range" } refusal } && IsPartOfMore(parse.GetValue(option)!, one)
+        var whole = parse.GetValue(option);
+        return [.. Parted(parse, option).Select(one => Reading.Of(option.Name, one, text => Read(text, range, whole!)).Value)];
+    }
+
+    private static Parsed<Typed> Read(string one, RatioRange range, string whole)
+    {
+        var read = range.Read(one);
+        return read.Refusal is { Code: "out-of-range" } refusal && whole.Contains(',', StringComparison.Ordinal) && !one.Contains('.', StringComparison.Ordinal)
             ? refusal with { Message = $"{refusal.Message} A comma parts the ratios: write decimals with a point, or part by blanks.", Example = "3.90,4.10" }
-            : range.Read(text)).Value)];
+            : read;
     }
 
     /// <summary>The texts of the ratios; none where the option was not given.</summary>
@@ -23,6 +30,4 @@ internal static class ListedRatios
         var parted = text.Split([' ', ';'], Bare);
         return parted.Length > 1 ? [.. parted.Select(one => one.Trim(','))] : text.Split(',', Bare);
     }
-
-    private static bool IsPartOfMore(string text, string one) => text.Contains(',', StringComparison.Ordinal) && !one.Contains('.', StringComparison.Ordinal);
 }

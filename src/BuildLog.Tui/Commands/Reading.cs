@@ -13,11 +13,7 @@ internal static class Reading
 
     /// <summary>The option's number, or <paramref name="otherwise"/> if it was not given.</summary>
     public static double ReadNumber(this ParseResult parse, Option<string?> option, double otherwise)
-        => parse.GetValue(option) is { } text ? Of(option.Name, text, typed => QuantityText.ReadNumber(typed) is { Refusal: { } refusal } ? refusal with { Example = Rounded.Exact(otherwise) } : QuantityText.ReadNumber(typed)) : otherwise;
-
-    /// <summary>A length, with an example of that size: a tape is not good to two metres.</summary>
-    public static Parsed<Typed> Length(string text, string example)
-        => QuantityText.Read(text, Kind.Length) is { Refusal: { } refusal } ? refusal with { Example = example } : QuantityText.Read(text, Kind.Length);
+        => parse.GetValue(option) is { } text ? Of(option.Name, text, typed => QuantityText.ReadNumber(typed).Showing(Rounded.Exact(otherwise))) : otherwise;
 
     public static T Of<T>(string option, string text, Func<string, Parsed<T>> read)
         where T : notnull

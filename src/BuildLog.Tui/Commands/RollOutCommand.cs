@@ -40,7 +40,7 @@ internal sealed class RollOutCommand : Command
         var how = new RollOutPrecision(Loaded(parse), TyreWords.Construction(parse, construction));
         how = how with
         {
-            Tape = parse.Read(tape, text => Reading.Length(text, "2 mm"))?.Value ?? how.Tape,
+            Tape = parse.Read(tape, text => QuantityText.Read(text, Kind.Length).Showing("2 mm"))?.Value ?? how.Tape,
             Align = parse.ReadNumber(align, how.Align),
         };
         _ = parse.Read(pressure, text => QuantityText.Read(text, Kind.Pressure));

@@ -22,7 +22,7 @@ internal sealed class TyreCommand : Command
     private Answer Answer(Edge edge, ParseResult parse)
     {
         var tyre = TyreSizeText.Read(parse.GetRequiredValue(size)).OrRefuse();
-        if (parse.Read(worn, text => Reading.Length(text, "4 mm")) is { } depth)
+        if (parse.Read(worn, text => QuantityText.Read(text, Kind.Length).Showing("4 mm")) is { } depth)
             tyre = Reading.Of(worn.Name, depth.Text, _ => tyre.WornBy(depth));
         return new(ToJson(tyre), [.. ToText(tyre, edge.Common.UnitsOf(parse))]);
     }
