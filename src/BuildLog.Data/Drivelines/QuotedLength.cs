@@ -18,11 +18,12 @@ internal static partial class QuotedLength
         return Gearing.Measurements.Measured.From(typed.Value, Input.Rectangular($"{name}, last digit of {stated.Text}", LastDigit(stated.Text, typed.Unit) / 2, evidence));
     }
 
-    /// <summary>One of the last digit, in base units; the 2 of <c>m2</c> is none.</summary>
+    /// <summary>One of the last digit, in base units; the 2 of <c>m2</c> is none. A bare number is in the unit that was taken for granted.</summary>
     internal static double LastDigit(string text, Unit first)
     {
         var last = LastNumber().Match(text);
-        var unit = Units.Spelt(last.Groups["unit"].Value.Trim()) ?? first;
+        var spelt = last.Groups["unit"].Value.Trim();
+        var unit = spelt.Length == 0 ? first : Units.Spelt(spelt) ?? first;
         if (last.Groups["parts"].Success) return unit.ToBase(1 / double.Parse(last.Groups["parts"].Value, CultureInfo.InvariantCulture));
         return unit.ToBase(Math.Pow(10, -last.Groups["decimals"].Length));
     }

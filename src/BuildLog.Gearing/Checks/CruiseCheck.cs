@@ -86,13 +86,17 @@ public sealed class CruiseCheck : ICheck
         if (step is not null && axle is not null)
             windows.Add(PartWindow.Inverse(Position.Tyres, "tyre rolling circumference", Units.Metre, v * step.Ratio * axle, goal.Wanted));
         if (step is not null && axle is not null && tyre is not null)
-            windows.Add(PartWindow.Proportional(Position.Transmission, $"ratio of {GearName(driveline, goal)}", Units.One, v * step.Transfer * axle / tyre, goal.Wanted));
+            windows.Add(PartWindow.Proportional(Position.Transmission, $"ratio of {GearOfTheBox(driveline, goal, step)}", Units.One, v * step.Transfer * step.Overdrive * axle / tyre, goal.Wanted));
         return windows;
     }
 
     // The road speed that the gearbox would drive it at without slip.
     private static Measured Driven(Driveline driveline, CruiseGoal goal)
         => goal.Speed.ToMeasured("road speed") / (1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0));
+
+    // What the box itself has to give; a unit behind it stays.
+    private static string GearOfTheBox(Driveline driveline, CruiseGoal goal, DriveStep step)
+        => step.Overdrive.Value == 1 ? GearName(driveline, goal) : $"gear {driveline.Transmission!.Gears[^1].Name}, without the overdrive";
 
     internal static string GearName(Driveline driveline, CruiseGoal goal)
         => goal.Gear is null ? $"top ({driveline.Step(null)?.InWords})" : $"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}";

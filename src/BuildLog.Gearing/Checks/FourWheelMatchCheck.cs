@@ -40,15 +40,15 @@ internal sealed class FourWheelMatchCheck : ICheck
         }
 
         var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, "at speed", high, limits => limits.High, frontRatio.Value);
+        yield return Judge(joint, box.FrontDrive, "at speed", high, limits => limits.High, frontRatio.Value, rearRatio.Value);
         if (same || (ahead.LoadedRadius is null || tyres.LoadedRadius is null)) yield break;
 
         var low = FourWheelMatch.LowSpeed(ahead.LoadedRadius.Value, tyres.LoadedRadius.Value, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, "crawling", low, limits => limits.Low, frontRatio.Value);
+        yield return Judge(joint, box.FrontDrive, "crawling", low, limits => limits.Low, frontRatio.Value, rearRatio.Value);
     }
 
     private Finding Judge(
-        IReadOnlyList<Position> joint, FrontDrive? drive, string when, Measured mismatch, Func<(double Low, double High), double> pick, Measured frontRatio)
+        IReadOnlyList<Position> joint, FrontDrive? drive, string when, Measured mismatch, Func<(double Low, double High), double> pick, Measured frontRatio, Measured rearRatio)
     {
         var limit = pick(FourWheelMatch.Limits(drive ?? FrontDrive.ThroughShaft));
         var wanted = new Window(-limit, limit);
@@ -60,15 +60,20 @@ internal sealed class FourWheelMatchCheck : ICheck
                 [new("how the front axle is joined is not known", "say whether the front axle is always joined, engaged by hand, or behind a centre differential")], Limit);
         }
 
-        // Front = 1 − q · i_front; the ratio that would make it zero, and the window around it.
-        var q = (1 - mismatch) / frontRatio;
+        // mismatch = 1 − q · i_front / i_rear: either axle may be the one that is changed.
+        var share = 1 - mismatch;
+        var matching = new Window(1 - limit, 1 + limit);
         return this.Judged(new(
             joint, mismatch, Units.PercentUnit, wanted,
             $"In a turn of the transfer case the front wheels go {Further(mismatch)} than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
             Limit)
         {
             ByLimits = judged,
-            Windows = [PartWindow.Proportional(Position.FrontAxle, "front axle ratio", Units.One, q, new(1 - limit, 1 + limit))],
+            Windows =
+            [
+                PartWindow.Proportional(Position.FrontAxle, $"{Position.FrontAxle.InWords()} ratio", Units.One, share / frontRatio, matching),
+                PartWindow.Inverse(Position.RearAxle, $"{Position.RearAxle.InWords()} ratio", Units.One, share * rearRatio, matching),
+            ],
         });
     }
 

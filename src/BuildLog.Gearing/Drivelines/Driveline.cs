@@ -82,7 +82,11 @@ public sealed record Driveline
 
             var steps = box.Gears.Select(gear => new DriveStep(gear.Name, gear.Ratio.Value, TransferHigh)).ToList();
             if (Overdrive?.Ratio is { } overdrive)
-                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh) { InWords = $"{box.Gears[^1].Name} with overdrive" });
+                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh)
+                {
+                    InWords = $"{box.Gears[^1].Name} with overdrive",
+                    Overdrive = overdrive.Value,
+                });
             return steps;
         }
     }
@@ -106,6 +110,9 @@ public sealed record DriveStep(string Name, Measured Gear, Measured Transfer)
 {
     /// <summary>The name in a sentence: <c>3</c> or <c>4 with overdrive</c>.</summary>
     public string InWords { get; init; } = Name;
+
+    /// <summary>The part of <see cref="Gear"/> that a unit behind the gearbox makes; one where none is engaged.</summary>
+    public Measured Overdrive { get; init; } = 1;
 
     /// <summary>Engine turns per propshaft turn.</summary>
     public Measured Ratio => Gear * Transfer;

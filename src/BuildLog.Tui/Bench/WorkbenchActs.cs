@@ -71,9 +71,9 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
         => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.FindVehicle(vehicleId), position, Today, units) : [];
 
-    public void Undo(IWorkbenchView view) => GoThrough(view, shop.Undo);
+    public void Undo(IWorkbenchView view) => GoThrough(view, () => Told("Taken back", shop.Undo()));
 
-    public void Redo(IWorkbenchView view) => GoThrough(view, shop.Redo);
+    public void Redo(IWorkbenchView view) => GoThrough(view, () => Told("Done again", shop.Redo()));
 
     public void SwitchUnits(IWorkbenchView view)
     {
@@ -171,6 +171,8 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (step() is { } said) ShowAgain(view, said);
     }
+
+    private static string? Told(string how, string? change) => change is null ? null : $"{how}: {change}.";
 
     private static string NothingChosen => "No vehicle is chosen: make one with n.";
 

@@ -20,7 +20,7 @@ internal sealed class OptionsCommand : Command
     private readonly Option<string?> pool = new("--pool") { Description = "Where parts may come from (all).", HelpName = "owned,offered,listed" };
     private readonly Option<string?> change = new("--change") { Description = "What may change (all).", HelpName = "axle,tyres,transmission,overdrive" };
     private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
-    private readonly Option<string?> top = new("--top") { Description = "How many to show (20).", HelpName = "NUMBER" };
+    private readonly Option<string?> top = new("--top") { Description = "How many of the best to show (20), by clash, open, watch and cost; their numbers are those of the whole list.", HelpName = "NUMBER" };
 
     public OptionsCommand(Edge edge) : base("options", "Search gearbox, overdrive, axle and tyres for what would work.")
     {

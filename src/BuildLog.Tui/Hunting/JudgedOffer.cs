@@ -9,7 +9,7 @@ using BuildLog.Tui.Bench;
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>Whether an offered part would do, before the money is spent: its claim against the windows that are hunted, and what it changes in the driveline it would go into.</summary>
-/// <param name="Verdict">The worse of the two; a claim that says nothing is a watch.</param>
+/// <param name="Verdict">The worse of the two; a claim that says nothing is a watch, and so is what fits and costs too much.</param>
 /// <param name="Reason">The sentence that decides.</param>
 /// <param name="IsTooDear">It costs more than it may.</param>
 internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDear)
@@ -21,6 +21,9 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? "It costs more than it may." : "", Standing]).Where(words => words.Length > 0));
 
     public static JudgedOffer Of(VehicleOnBench bench, WantedPart wanted, string claimed, Money? price)
+        => OfTheClaim(bench, wanted, claimed, price) is var judged && judged is { IsTooDear: true, Verdict: Verdict.Fits } ? judged with { Verdict = Verdict.Watch } : judged;
+
+    private static JudgedOffer OfTheClaim(VehicleOnBench bench, WantedPart wanted, string claimed, Money? price)
     {
         var judged = OfferJudgement.Of(wanted, claimed, price);
         var inPlace = InPlace(bench, wanted.Kind, claimed);

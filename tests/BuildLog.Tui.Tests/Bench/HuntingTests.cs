@@ -82,6 +82,16 @@ public sealed class HuntingTests : IDisposable
         Assert.Contains(reason, said, StringComparison.Ordinal);
     }
 
+    // The demo's wish may cost 350 EUR.
+    [Fact]
+    public void What_fits_and_costs_more_than_it_may_is_watched()
+    {
+        var (acts, row) = Hunted();
+
+        Assert.Contains("watch: ", acts.Offer(view.Type(("what", "axle, row 9"), ("claimed", "3.36"), ("price", "9000 EUR")), brindle.Id, row), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Watch, acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9").Verdict);
+    }
+
     [Fact]
     public void An_offer_knows_its_supplier_who_is_entered_once_and_not_at_all_where_it_is_refused()
     {
