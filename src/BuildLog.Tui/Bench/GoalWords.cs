@@ -10,8 +10,19 @@ public static class GoalWords
 {
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
-            [.. goals.Cruise.Select(InWords)],
-            [.. findings.SelectMany(finding => finding.Windows).Select(window => Follows(window, units.Shown(window.Unit)))]);
+            [.. goals.Cruise.Select(InWords), .. Others(goals)],
+            [.. findings.SelectMany(finding => finding.Windows.Select(window => $"{finding.Title}: {Follows(window, units.Shown(window.Unit))}"))]);
+
+    private static IEnumerable<string> Others(OwnersGoals goals)
+    {
+        if (goals.Hill is { } hill) yield return $"Hold a hill of {hill.Gradient.Text} at {hill.Speed.Text} in {(hill.Gear is null ? "top gear" : $"gear {hill.Gear}")}.";
+        if (goals.HillStart is { } start) yield return $"Start on a hill of {start.Gradient.Text}.";
+        if (goals.TopSpeed is { } top) yield return $"Top speed of {top.Speed.Text} or more.";
+        if (goals.OverallLow is { } low) yield return $"Overall low ratio of {low.Ratio.Text} or more.";
+        if (goals.TyreDiameter is { } diameter) yield return $"Tyres of {diameter.Most.Text} across or less.";
+        if (goals.TyreWidth is { } width) yield return $"Tyres of {width.Most.Text} width or less.";
+        if (goals.Track is { } track) yield return $"Track of {track.Most.Text} or less.";
+    }
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2400 rev/min; 2280 to 2520 rev/min will do.</c></summary>
     public static string InWords(CruiseGoal goal)
