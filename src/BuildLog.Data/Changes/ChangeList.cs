@@ -19,7 +19,7 @@ internal static class ChangeList
         }
 
         if (before is not null) sets = sets.Where(set => set.Id < before.Id);
-        return [.. sets.OrderByDescending(set => set.Id).Take(most).Include(set => set.Rows)];
+        return Whole(db, sets.OrderByDescending(set => set.Id).Take(most).Include(set => set.Rows));
     }
 
     /// <summary>What was taken out and has not come back.</summary>
@@ -33,10 +33,15 @@ internal static class ChangeList
         ];
 
     public static IReadOnlyList<ChangeSet> Of(ShopContext db, Kept record)
-        => [
-            .. db.Changes
-                .Where(set => set.Rows.Any(row => row.RecordUid == record.Uid))
-                .OrderByDescending(set => set.Id)
-                .Include(set => set.Rows.Where(row => row.RecordUid == record.Uid)),
-        ];
+        => Whole(db, db.Changes
+            .Where(set => set.Rows.Any(row => row.RecordUid == record.Uid))
+            .OrderByDescending(set => set.Id)
+            .Include(set => set.Rows.Where(row => row.RecordUid == record.Uid)));
+
+    private static List<ChangeSet> Whole(ShopContext db, IQueryable<ChangeSet> asked)
+    {
+        var sets = asked.ToList();
+        AmountColumns.Complete(db, sets.SelectMany(set => set.Rows));
+        return sets;
+    }
 }

@@ -18,6 +18,7 @@ internal static class ChangeMapping
         set.HasMany(s => s.Rows).WithOne().HasForeignKey(row => row.ChangeSetId).OnDelete(DeleteBehavior.Restrict);
 
         var row = model.Entity<ChangeRow>().ToTable("Changes");
+        row.Ignore(r => r.Stayed);
         row.HasIndex(r => r.RecordUid);
         row.HasIndex(r => new { r.TableName, r.RowId });
         row.HasIndex(r => r.VehicleId);

@@ -30,6 +30,9 @@ internal sealed class ChangeRow
     /// <summary>Column by column <c>{"Name":["Brindel","Brindle"]}</c>, exactly as they are stored: see <see cref="RowDiff"/>.</summary>
     public required string Diff { get; init; }
 
+    /// <summary>What stayed of an amount of which one half changed, by column; filled by <see cref="AmountColumns"/> where the log is read.</summary>
+    public Dictionary<string, object?> Stayed { get; } = [];
+
     /// <summary>What turns it round.</summary>
     public ChangeRow Inverse(string diff) => new()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Data.Costs;
 
 namespace BuildLog.Data.Changes;
 
@@ -15,8 +16,23 @@ public sealed record FieldChange(string Field, string? Before, string? After)
     {
         var columns = RowDiff.Parse(row.Diff).Columns;
         var typed = columns.Where(change => change.Column.EndsWith(Text, StringComparison.Ordinal)).Select(change => change.Column[..^Text.Length]).ToHashSet();
-        return columns.Where(change => IsTyped(change.Column, typed)).Select(change => new FieldChange(Words(change.Column), Shown(change.Before), Shown(change.After)));
+        return columns.Where(change => IsTyped(change.Column, typed)).Select(change => Amount(row, columns, change.Column) ?? new FieldChange(Words(change.Column), Shown(change.Before), Shown(change.After)))
+            .Distinct();
     }
+
+    // Both halves of an amount give the same line.
+    private static FieldChange? Amount(ChangeRow row, IReadOnlyList<(string Column, object? Before, object? After)> columns, string column)
+    {
+        if ((AmountColumns.NameIn(column, AmountColumns.Minor) ?? AmountColumns.NameIn(column, AmountColumns.Currency)) is not { } name) return null;
+
+        var (minor, currency) = (Half(name + AmountColumns.Minor), Half(name + AmountColumns.Currency));
+        return new(Words(name), Money(minor.Before, currency.Before), Money(minor.After, currency.After));
+
+        (object? Before, object? After) Half(string half)
+            => row.Stayed.TryGetValue(half, out var stayed) ? (stayed, stayed) : columns.Where(change => change.Column == half).Select(change => (change.Before, change.After)).FirstOrDefault();
+    }
+
+    private static string? Money(object? minor, object? currency) => minor is long amount && currency is string code ? new Money(amount, code).ToString() : null;
 
     private static bool IsTyped(string column, HashSet<string> typed)
         => column is not ("Id" or "Uid" or StoredRow.Version or "NameKey" or "Ordinal")

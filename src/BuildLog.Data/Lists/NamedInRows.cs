@@ -55,4 +55,7 @@ internal sealed class NamedInRows(ShopContext db, Vehicle? only)
     }
 
     public Money? Money(string text) => text.Trim().Length == 0 ? null : MoneyText.Read(text, Currency).OrRefuse();
+
+    /// <summary><c>60.00 EUR</c> for <c>60 €</c>; what is no money stays as it is.</summary>
+    public string Spelt(string money) => MoneyText.Read(money, Currency).Understood(out var amount) ? amount.ToString() : money.Trim();
 }

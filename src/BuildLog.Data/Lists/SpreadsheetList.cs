@@ -32,13 +32,13 @@ internal abstract class SpreadsheetList
     /// <summary>Stores the rows that are not in the record yet, all of them or none, and says how many those were.</summary>
     public int Take(ShopContext db, Vehicle? vehicle, TextReader input)
     {
-        var here = Rows(db, vehicle).Select(Key).ToHashSet(StringComparer.Ordinal);
         var named = new NamedInRows(db, vehicle);
+        var here = Rows(db, vehicle).Select(cells => Meaning(named, cells)).ToHashSet(StringComparer.Ordinal);
         var (number, taken) = (1, 0);
         foreach (var row in CsvTable.Read(input, Columns))
         {
             number++;
-            if (here.Contains(Key(Columns.Select(column => row[column])))) continue;
+            if (here.Contains(Meaning(named, Columns.Select(column => row[column])))) continue;
             try
             {
                 Entries.Add(db, Entry(named, row));
@@ -51,7 +51,7 @@ internal abstract class SpreadsheetList
             }
         }
 
-        db.Journal.Label = FormattableString.Invariant($"took in {taken} rows of a list");
+        db.Journal.Label = FormattableString.Invariant($"took in {taken} {(taken == 1 ? "row" : "rows")} of a list");
         return taken;
     }
 
@@ -62,5 +62,11 @@ internal abstract class SpreadsheetList
             : DateOnly.TryParseExact(text.Trim(), Day, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
             : throw new RefusedException("date", $"{Shown.Quoted(text)} is no date of the form year-month-day.", "2026-05-03");
 
-    private static string Key(IEnumerable<string> cells) => string.Join('\u001f', cells.Select(cell => cell.Trim()));
+    /// <summary>The same for two rows that say the same, however a spreadsheet or a hand spelt them.</summary>
+    private string Meaning(NamedInRows named, IEnumerable<string> cells) => string.Join('\u001f', Columns.Zip(cells, (column, cell) => column switch
+    {
+        "price" or "amount" => named.Spelt(cell),
+        "vehicle" or "kind" or "wanted" or "supplier" or "job" => cell.Trim().ToUpperInvariant(),
+        _ => cell.Trim().ReplaceLineEndings("\n"),
+    }));
 }

@@ -35,7 +35,7 @@ internal static class BenchPages
         new DecisionsPage(new DecisionsActs(shop, clock)),
         new ChangesPage(new ChangesActs(shop, clock)),
         new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric)),
-        new WantedPage(new WantedActs(shop, clock)),
+        new WantedPage(new WantedActs(shop, clock, units ?? UnitSystem.Metric)),
         new PlansPage(new PlansActs(shop, clock, whatIf ?? new())),
     ];
 

@@ -32,7 +32,7 @@ internal sealed class CardCommand : Command
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted));
+        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted, edge.Common.UnitsOf(parse)));
         var content = Reading.Blaming("VEHICLE", () => card.Content(size, paper.Printed(edge, parse)));
         return path is null
             ? new(ToJson(card), CardText.Of(content))

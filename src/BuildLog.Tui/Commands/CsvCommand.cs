@@ -36,7 +36,7 @@ internal sealed class CsvCommand : Command
         {
             using var reader = Open(Reading.Of(input.Name, from, CopyFile.Read));
             var added = Reading.Blaming(input.Name, () => shop.ReadList(what, reader, only));
-            return new(new JsonObject { ["added"] = added }, [FormattableString.Invariant($"{added} rows were added; those that were here already were left alone.")]);
+            return new(new JsonObject { ["added"] = added }, [FormattableString.Invariant($"{added} {(added == 1 ? "row was" : "rows were")} added; those that were here already were left alone.")]);
         }
 
         using var text = new StringWriter(CultureInfo.InvariantCulture);

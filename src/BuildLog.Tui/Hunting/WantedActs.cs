@@ -17,7 +17,7 @@ using BuildLog.Tui.YardCards;
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the keys of the wanted page do to the record.</summary>
-internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
+internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units) : IWantedActs
 {
     private const string Bought = "bought";
     private const string Again = "again";
@@ -79,7 +79,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
             WantedKind.Transmission when TopGear(bench) is var gear
                 => GearCountForm.For(row.What, gear, Today, edit => claim = YardCount.Keep(shop, wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
-                => RollOutForm.For(wheels, Today, UnitSystem.Metric, edit => claim = YardCount.Keep(shop, wanted, wheels, set => Filled(new RollOutSession(set), edit))),
+                => RollOutForm.For(wheels, Today, units, edit => claim = YardCount.Keep(shop, wanted, wheels, set => Filled(new RollOutSession(set), edit))),
             _ => null,
         };
         if (form is null)
@@ -92,7 +92,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock) : IWantedActs
         return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {claim}. No offer was entered.";
     }
 
-    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock, units).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
     {

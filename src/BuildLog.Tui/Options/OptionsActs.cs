@@ -89,7 +89,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         var (option, position) = part;
         var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
-        return new CardActs(shop, clock).Run(view, rest, WantedWindows.Kind(position)!.Value);
+        return new CardActs(shop, clock, units).Run(view, rest, WantedWindows.Kind(position)!.Value);
     }
 
     public string? Plan(IWorkbenchView view, int place)

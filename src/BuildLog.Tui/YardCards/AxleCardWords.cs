@@ -4,6 +4,7 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.YardCards;
 
@@ -26,18 +27,19 @@ internal static class AxleCardWords
         yield return "Tags and stampings are hearsay: count.";
     }
 
-    public static IEnumerable<CardBlank> Blanks(Driveline driveline)
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
     {
         var ours = driveline.DrivingAxle;
         var hanging = driveline.DrivingPosition == Position.FrontAxle ? driveline.FrontHanging : driveline.RearHanging;
         var shaft = FittedShaft.Of(driveline).FirstOrDefault(shaft => shaft.AxlePosition == driveline.DrivingPosition)?.Shaft;
+        var length = CardBlanks.OfLength(units).Symbol;
         return
         [
             new("counted, wheel : propshaft"),
             new("teeth, ring / pinion"),
-            new("flange to flange (track)", "mm", CardBlanks.Matching(("ours", CardBlanks.Millimetres(ours?.HubFaces)))),
-            new("perch to perch", "mm", CardBlanks.Matching(("springs", CardBlanks.Millimetres(hanging.Springs)), ("ours", CardBlanks.Millimetres(ours?.Perches)))),
-            new("bolt circle", "mm", CardBlanks.Matching(("wheels", CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting)), ("ours", CardBlanks.Circle(ours?.Hub)))),
+            new("flange to flange (track)", length, CardBlanks.Matching(("ours", CardBlanks.Length(ours?.HubFaces, units)))),
+            new("perch to perch", length, CardBlanks.Matching(("springs", CardBlanks.Length(hanging.Springs, units)), ("ours", CardBlanks.Length(ours?.Perches, units)))),
+            new("bolt circle", length, CardBlanks.Matching(("wheels", CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), ("ours", CardBlanks.Circle(ours?.Hub, units)))),
             new("pinion flange or spline", "", CardBlanks.Matching(("propshaft", shaft?.RearEnd), ("ours", ours?.PinionFlange))),
             new("parking brake: cable / drum / none"),
         ];

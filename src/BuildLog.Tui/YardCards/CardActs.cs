@@ -12,7 +12,7 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.YardCards;
 
 /// <summary>Shows the yard card of a part, and puts it on paper where that is asked for.</summary>
-internal sealed class CardActs(Shop shop, TimeProvider clock)
+internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
 {
     /// <returns>What was written, or null if nothing was.</returns>
     public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind)
@@ -25,7 +25,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock)
 
         try
         {
-            var card = CardOfVehicle.Read(shop, bench, part);
+            var card = CardOfVehicle.Read(shop, bench, part, units);
             var text = CardText.Of(card.Content(Paper.A6, clock.GetLocalNow()));
             string? said = null;
             return view.TellOrPrint($"Yard card: {part.InWords()}", text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;

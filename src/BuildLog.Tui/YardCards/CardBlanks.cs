@@ -3,6 +3,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.YardCards;
 
@@ -16,11 +17,21 @@ internal static class CardBlanks
     public static string Matching(params IEnumerable<(string Whose, string? Words)> neighbours)
         => neighbours.Where(each => each.Words is not null).Select(each => $"{each.Whose} {each.Words}").FirstOrDefault() ?? "";
 
-    public static string? Millimetres(Known? length) => length is null ? null : Rounded.Value(length.Value, Units.Millimetre);
+    /// <summary>What a length of a part is written down in.</summary>
+    public static Unit OfLength(UnitSystem units) => units.Shown(Units.Millimetre);
+
+    /// <summary><c>1070 mm</c>, or the inches of it.</summary>
+    public static string? Length(Known? length, UnitSystem units)
+    {
+        if (length is null) return null;
+
+        var shown = OfLength(units);
+        return length.Value.IsExact && shown != Units.Millimetre ? Rounded.InFigures(length.Value, shown) : Rounded.Value(length.Value, shown);
+    }
 
     /// <summary><c>5 x 114.3 mm</c>.</summary>
-    public static string? Circle(Bolting? bolting)
-        => bolting is { Studs: { } studs, PitchCircle: { } circle } ? FormattableString.Invariant($"{studs} x {Millimetres(circle)}") : null;
+    public static string? Circle(Bolting? bolting, UnitSystem units)
+        => bolting is { Studs: { } studs, PitchCircle: { } circle } ? FormattableString.Invariant($"{studs} x {Length(circle, units)}") : null;
 
     /// <summary>What the hunted part must have stands at the line it is about, or on one of its own.</summary>
     public static IReadOnlyList<CardBlank> With(IEnumerable<CardBlank> blanks, IEnumerable<MustHave> musts)

@@ -13,12 +13,13 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>What to take to the yard for one part of a vehicle: the windows of today, what the hunted part must have, and what it has to match.</summary>
 /// <param name="Bench">The vehicle.</param>
 /// <param name="Part">What is looked for.</param>
-/// <param name="Windows">What the part may be; one, or one for each gear that matters.</param>
+/// <param name="Windows">What the part may be, in the units to show; one, or one for each gear that matters.</param>
 /// <param name="Musts">What every hunted part of this kind must have.</param>
-internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts)
+/// <param name="Units">The units to show.</param>
+internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts, UnitSystem Units)
 {
     /// <exception cref="RefusedException">Nothing wanted depends on the part, or too little is known.</exception>
-    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part)
+    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units)
     {
         var position = part switch
         {
@@ -27,7 +28,8 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
             CardPart.Tyres => Position.Tyres,
             _ => bench.Driveline.DrivingPosition,
         };
-        var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Where(window => window.Position == position).ToList();
+        var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
+            .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) }).ToList();
         if (windows.Count == 0)
         {
             throw new RefusedException(
@@ -35,7 +37,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         }
 
         var hunted = shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
-        return new(bench, part, windows, [.. hunted.SelectMany(wanted => wanted.MustHaves)]);
+        return new(bench, part, windows, [.. hunted.SelectMany(wanted => wanted.MustHaves)], units);
     }
 
     public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
@@ -68,7 +70,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     {
         Ways = AxleCardWords.Ways(axle),
         Notes = [.. AxleCardWords.Notes(axle)],
-        Blanks = Blanks(AxleCardWords.Blanks(Bench.Driveline)),
+        Blanks = Blanks(AxleCardWords.Blanks(Bench.Driveline, Units)),
         Cautions = AxleCardWords.Cautions,
     };
 
@@ -76,7 +78,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     {
         Ways = GearboxCardWords.Ways(gearbox),
         Notes = GearboxCardWords.Notes,
-        Blanks = Blanks(GearboxCardWords.Blanks(Bench.Driveline)),
+        Blanks = Blanks(GearboxCardWords.Blanks(Bench.Driveline, Units)),
         Cautions = GearboxCardWords.Cautions,
     };
 
@@ -85,15 +87,15 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     {
         Ways = GearboxCardWords.Ways(unit),
         Notes = OverdriveCardWords.Notes,
-        Blanks = Blanks(OverdriveCardWords.Blanks(Bench.Driveline)),
+        Blanks = Blanks(OverdriveCardWords.Blanks(Bench.Driveline, Units)),
         Cautions = OverdriveCardWords.Cautions,
     };
 
     private YardCard OfTyres(TyreCard tyres, YardCard card) => card with
     {
-        Ways = TyreCardWords.Ways(tyres),
+        Ways = TyreCardWords.Ways(tyres, Units.Length),
         Notes = [.. TyreCardWords.Notes(tyres, Bench.Driveline)],
-        Blanks = Blanks(TyreCardWords.Blanks(tyres, Bench.Driveline)),
+        Blanks = Blanks(TyreCardWords.Blanks(tyres, Bench.Driveline, Units)),
         Cautions = TyreCardWords.Cautions,
     };
 

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Papers.Cards;
 
 namespace BuildLog.Tui.YardCards;
@@ -7,34 +8,48 @@ namespace BuildLog.Tui.YardCards;
 /// <remarks>Yes is rounded inwards and no outwards, to what can be read there, so that neither says too much.</remarks>
 internal static class CardRanges
 {
-    private const int PartsOfATurn = 4;
-    private const int PartsOfAMetre = 100;
+    private static readonly Reading QuarterTurns = new(4, 2, "");
+    private static readonly Reading Centimetres = new(100, 2, " m");
+    private static readonly Reading HalfInches = new(2, 1, " in");
 
     /// <summary>Turns, to a quarter.</summary>
-    public static CardRange OfTurns(string counted, Window? yes, Window possible) => Of(counted, yes, possible, PartsOfATurn, "");
+    public static CardRange OfTurns(string counted, Window? yes, Window possible) => Of(counted, yes, possible, QuarterTurns);
 
-    /// <summary>Metres, to a centimetre.</summary>
-    public static CardRange OfMetres(string counted, Window? yes, Window possible) => Of(counted, yes, possible, PartsOfAMetre, " m");
+    /// <summary>Metres to a centimetre, inches to a half.</summary>
+    public static CardRange OfLength(string counted, Unit unit, Window? yes, Window possible)
+        => Of(counted, yes is { } sure ? In(unit, sure) : null, In(unit, possible), unit == Units.Inch ? HalfInches : Centimetres);
 
-    private static CardRange Of(string counted, Window? yes, Window possible, int parts, string unit)
+    private static Window In(Unit unit, Window window) => new(unit.FromBase(window.Low), unit.FromBase(window.High));
+
+    private static CardRange Of(string counted, Window? yes, Window possible, Reading read)
     {
-        var outer = new Window(Math.Floor(possible.Low * parts) / parts, Math.Ceiling(possible.High * parts) / parts);
-        var inner = yes is { } sure ? new Window(Math.Ceiling(sure.Low * parts) / parts, Math.Floor(sure.High * parts) / parts) : (Window?)null;
-        return new(counted, inner is { IsEmpty: false } window ? Inside(window, unit) : null, Outside(outer, unit));
+        var outer = new Window(read.Down(possible.Low), read.Up(possible.High));
+        var inner = yes is { } sure ? new Window(read.Up(sure.Low), read.Down(sure.High)) : (Window?)null;
+        return new(counted, inner is { IsEmpty: false } window ? Inside(window, read) : null, Outside(outer, read));
     }
 
-    private static string Inside(Window window, string unit) => (double.IsFinite(window.Low), double.IsFinite(window.High)) switch
+    private static string Inside(Window window, Reading read) => (double.IsFinite(window.Low), double.IsFinite(window.High)) switch
     {
-        (true, true) when window.Low == window.High => FormattableString.Invariant($"{window.Low:0.00}{unit}"),
-        (true, true) => FormattableString.Invariant($"{window.Low:0.00} to {window.High:0.00}{unit}"),
-        (true, false) => FormattableString.Invariant($"{window.Low:0.00}{unit} or more"),
-        _ => FormattableString.Invariant($"{window.High:0.00}{unit} or less"),
+        (true, true) when window.Low == window.High => $"{read.Of(window.Low)}{read.Unit}",
+        (true, true) => $"{read.Of(window.Low)} to {read.Of(window.High)}{read.Unit}",
+        (true, false) => $"{read.Of(window.Low)}{read.Unit} or more",
+        _ => $"{read.Of(window.High)}{read.Unit} or less",
     };
 
-    private static string Outside(Window window, string unit) => (double.IsFinite(window.Low) && window.Low > 0, double.IsFinite(window.High)) switch
+    private static string Outside(Window window, Reading read) => (double.IsFinite(window.Low) && window.Low > 0, double.IsFinite(window.High)) switch
     {
-        (true, true) => FormattableString.Invariant($"under {window.Low:0.00}, over {window.High:0.00}{unit}"),
-        (true, false) => FormattableString.Invariant($"under {window.Low:0.00}{unit}"),
-        _ => FormattableString.Invariant($"over {window.High:0.00}{unit}"),
+        (true, true) => $"under {read.Of(window.Low)}, over {read.Of(window.High)}{read.Unit}",
+        (true, false) => $"under {read.Of(window.Low)}{read.Unit}",
+        _ => $"over {read.Of(window.High)}{read.Unit}",
     };
+
+    /// <summary>How finely a count is read, and how that is written.</summary>
+    private sealed record Reading(int Parts, int Places, string Unit)
+    {
+        public double Down(double value) => Math.Floor(value * Parts) / Parts;
+
+        public double Up(double value) => Math.Ceiling(value * Parts) / Parts;
+
+        public string Of(double value) => Rounded.Fixed(value, Places);
+    }
 }

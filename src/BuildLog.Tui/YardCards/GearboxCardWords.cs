@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.YardCards;
 
@@ -23,19 +24,20 @@ internal static class GearboxCardWords
         "Tags and casting numbers are hearsay: count.",
     ];
 
-    public static IEnumerable<CardBlank> Blanks(Driveline driveline)
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
     {
         var (ours, engine) = (driveline.Transmission, driveline.Engine?.Rear);
+        var length = CardBlanks.OfLength(units).Symbol;
         return
         [
             new("counted, output : input"),
             new("other gears"),
             new("bell housing, bolt pattern", "", CardBlanks.Matching(("engine", engine?.BellHousing), ("ours", ours?.Front.BellHousing))),
             new("input spline", "", CardBlanks.Matching(("disc", ours?.Front.DiscSpline), ("ours", ours?.Front.InputSpline))),
-            new("input spigot", "mm", CardBlanks.Matching(("pilot", CardBlanks.Millimetres(engine?.PilotBore)), ("ours", CardBlanks.Millimetres(ours?.Front.Spigot)))),
+            new("input spigot", length, CardBlanks.Matching(("pilot", CardBlanks.Length(engine?.PilotBore, units)), ("ours", CardBlanks.Length(ours?.Front.Spigot, units)))),
             new("output flange or spline", "", CardBlanks.Matching(("ours", ours?.Output))),
-            new("length, bell face to output", "mm"),
-            new("bell face to mount", "mm"),
+            new("length, bell face to output", length),
+            new("bell face to mount", length),
             new("speedometer: cable / sensor / none"),
         ];
     }

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.YardCards;
 
@@ -20,15 +21,19 @@ internal static class OverdriveCardWords
         "Tags and casting numbers are hearsay: count.",
     ];
 
-    public static IEnumerable<CardBlank> Blanks(Driveline driveline) =>
-    [
-        new("counted, output : input"),
-        new("teeth: annulus, sun"),
-        new("input flange or spline", "", CardBlanks.Matching(("gearbox", driveline.Transmission?.Output), ("ours", driveline.Overdrive?.Output))),
-        new("output flange or spline", "", CardBlanks.Matching(("ours", driveline.Overdrive?.Output ?? driveline.Transmission?.Output))),
-        new("length, face to face", "mm"),
-        new("mount: face to hole", "mm"),
-        new("engages by: switch / lever / cable"),
-        new("speedometer: cable / sensor / none"),
-    ];
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
+    {
+        var length = CardBlanks.OfLength(units).Symbol;
+        return
+        [
+            new("counted, output : input"),
+            new("teeth: annulus, sun"),
+            new("input flange or spline", "", CardBlanks.Matching(("gearbox", driveline.Transmission?.Output), ("ours", driveline.Overdrive?.Output))),
+            new("output flange or spline", "", CardBlanks.Matching(("ours", driveline.Overdrive?.Output ?? driveline.Transmission?.Output))),
+            new("length, face to face", length),
+            new("mount: face to hole", length),
+            new("engages by: switch / lever / cable"),
+            new("speedometer: cable / sensor / none"),
+        ];
+    }
 }

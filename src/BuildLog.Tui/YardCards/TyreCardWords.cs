@@ -3,6 +3,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.YardCards;
 
@@ -15,8 +16,8 @@ internal static class TyreCardWords
         "A cut, cracked or unknown tyre is not pumped up. Age: over ten years is no (common practice).",
     ];
 
-    public static IReadOnlyList<CardWay> Ways(TyreCard card)
-        => [Way(card, "Standing under a vehicle", loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, "A loose wheel", loaded: false, TyreCard.Turns)];
+    public static IReadOnlyList<CardWay> Ways(TyreCard card, Unit length)
+        => [Way(card, length, "Standing under a vehicle", loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, length, "A loose wheel", loaded: false, TyreCard.Turns)];
 
     public static IEnumerable<string> Notes(TyreCard card, Driveline driveline)
     {
@@ -27,9 +28,10 @@ internal static class TyreCardWords
         yield return "A marking is hearsay too: tyres of one marking differ, and wear takes twice its depth off. Roll them.";
     }
 
-    public static IEnumerable<CardBlank> Blanks(TyreCard card, Driveline driveline)
+    public static IEnumerable<CardBlank> Blanks(TyreCard card, Driveline driveline, UnitSystem units)
     {
         var (ours, hub) = (driveline.DrivingTyres, driveline.DrivingAxle?.Hub);
+        var length = CardBlanks.OfLength(units).Symbol;
         return
         [
             new("rolled, turns : distance"),
@@ -37,19 +39,19 @@ internal static class TyreCardWords
             new("load index, single", "", CardBlanks.Matching(("at least", card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
             new("speed symbol", "", CardBlanks.Matching(("at least", card.SlowestSymbol))),
             new("week and year of making"),
-            new("tread left", "mm"),
+            new("tread left", length),
             new("rim width", "in", CardBlanks.Matching(("ours", ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
-            new("offset", "mm", CardBlanks.Matching(("ours", CardBlanks.Millimetres(ours?.Wheel?.Offset)))),
-            new("bolt circle", "mm", CardBlanks.Matching(("hubs", CardBlanks.Circle(hub)), ("ours", CardBlanks.Circle(ours?.Wheel?.Bolting)))),
+            new("offset", length, CardBlanks.Matching(("ours", CardBlanks.Length(ours?.Wheel?.Offset, units)))),
+            new("bolt circle", length, CardBlanks.Matching(("hubs", CardBlanks.Circle(hub, units)), ("ours", CardBlanks.Circle(ours?.Wheel?.Bolting, units)))),
         ];
     }
 
-    private static CardWay Way(TyreCard card, string how, bool loaded, params IReadOnlyList<int> counts) => new(how, "distance",
+    private static CardWay Way(TyreCard card, Unit length, string how, bool loaded, params IReadOnlyList<int> counts) => new(how, "distance",
     [
         .. counts.Select(turns =>
         {
             var edges = card.Edges(loaded, turns);
-            return CardRanges.OfMetres(FormattableString.Invariant($"{turns} wheel turns"), edges.Yes, edges.Possible);
+            return CardRanges.OfLength(FormattableString.Invariant($"{turns} wheel turns"), length, edges.Yes, edges.Possible);
         }),
     ]);
 }

@@ -1,4 +1,5 @@
 using BuildLog.Data.Changes;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
@@ -27,6 +28,29 @@ public sealed class TheLogOfChanges : IDisposable
         Assert.Equal(new DateTimeOffset(2026, 5, 3, 19, 4, 0, TimeSpan.Zero), last.When);
         Assert.Equal(Environment.MachineName, last.Machine);
         Assert.Equal([("name", "Brindel", "Brindle"), ("owner", "Agnes", null)], last.Fields.Select(field => (field.Field, field.Before, field.After)).OrderBy(field => field.Field, StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Tells_an_amount_as_money_also_where_only_half_of_it_changed()
+    {
+        var axle = test.Axle("Harrow axle");
+        axle = test.Shop.Change(axle, part => part.Price = Money.Of(12000, Currency.Euro));
+        Assert.Equal(("price", null, "120.00 EUR"), Price());
+        axle = test.Shop.Change(axle, part => part.Price = Money.Of(1234500, Currency.Euro));
+        Assert.Equal(("price", "120.00 EUR", "12345.00 EUR"), Price());
+        axle = test.Shop.Change(axle, part => part.Price = Money.Of(1234500, Currency.Find("JPY")!));
+        Assert.Equal(("price", "12345.00 EUR", "1234500 JPY"), Price());
+        test.Shop.Undo();
+        Assert.Equal(("price", "1234500 JPY", "12345.00 EUR"), Price());
+        test.Shop.Change(test.Shop.Parts().Single().Component, part => part.Price = null);
+        Assert.Equal(("price", "12345.00 EUR", null), Price());
+        Assert.Equal(("price", "12345.00 EUR", null), Price(test.Shop.ChangesOf(axle)[0]));
+
+        (string, string?, string?) Price(ChangeSet? of = null)
+        {
+            var field = Assert.Single((of ?? test.Shop.Changes()[0]).Fields, field => field.Field.StartsWith("price", StringComparison.Ordinal));
+            return (field.Field, field.Before, field.After);
+        }
     }
 
     [Theory]

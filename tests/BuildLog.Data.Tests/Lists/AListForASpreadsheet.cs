@@ -74,6 +74,23 @@ public sealed class AListForASpreadsheet : IDisposable
         Assert.Equal([1200, 4860], there.Shop.Costs(there.Shop.FindVehicle("Brindle")).Select(cost => cost.Amount!.Minor));
     }
 
+    // The stored row says 280.00 EUR.
+    [Theory]
+    [InlineData("280 EUR", 0)]
+    [InlineData("€280.00", 0)]
+    [InlineData(" 280,- ", 0)]
+    [InlineData("280 USD", 1)]
+    [InlineData("281 EUR", 1)]
+    [InlineData("", 1)]
+    public void Takes_no_offer_twice_however_its_price_is_spelt(string price, int added)
+    {
+        var vehicle = there.Vehicle("Brindle");
+        there.Shop.Add(new WantedPart(vehicle, WantedKind.Axle) { Title = "longer axle" });
+        Read(ListOf.Offers, Written(ListOf.Offers));
+        Assert.Equal("took in 1 row of a list", there.Shop.Changes()[0].Label);
+        Assert.Equal(added, Read(ListOf.Offers, $"wanted;what;claimed;price;seen\nLonger axle;yard axle;3.36;{price};2026-05-04\n"));
+    }
+
     [Theory]
     [InlineData("vehicle,date,what,amount\nBrindle,2026-05-03,pads,1\nBrindle,3 May,line,1\n", "row 3 cannot be: '3 May' is no date of the form year-month-day")]
     [InlineData("vehicle,date,what,amount\nBrindle,2026-05-03,pads,lots\n", "row 2 cannot be: 'lots' is no amount of money")]

@@ -143,7 +143,7 @@ public sealed class HuntingTests : IDisposable
     public void A_bare_price_is_in_the_shops_own_money()
     {
         shop.Change(shop.Workshop(), workshop => workshop.Currency = "GBP");
-        var acts = new WantedActs(shop, TimeProvider.System);
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
 
         acts.New(view.Pick(nameof(WantedKind.Axle)).Type(("title", "axle of a saloon"), ("most", "250")), brindle.Id);
         acts.Offer(view.Type(("what", "axle, row 9"), ("price", "180")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "axle of a saloon"));
@@ -184,7 +184,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void A_bought_offer_joins_the_shop_with_its_cost_and_one_undo_takes_all_of_it_back()
     {
-        var acts = new WantedActs(shop, TimeProvider.System);
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
         var (parts, costs, changes) = (shop.Parts().Count, shop.Costs(brindle).Count, shop.Changes(most: 50).Count);
 
         var said = acts.Close(view.Pick("bought").Type(("shelf", "rack D")), brindle.Id, acts.Read(brindle.Id).Rows.First(row => row.Price == "280.00 EUR"));
@@ -257,7 +257,7 @@ public sealed class HuntingTests : IDisposable
     [InlineData("what", "", "What is offered?")]
     public void An_offer_that_cannot_be_is_a_sentence_and_a_wrong_one_is_put_right(string entry, string typed, string sentence)
     {
-        var acts = new WantedActs(shop, TimeProvider.System);
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
         var row = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
 
         Assert.Null(acts.Edit(view.Type((entry, typed)), brindle.Id, row));
@@ -295,7 +295,7 @@ public sealed class HuntingTests : IDisposable
     public void Gearboxes_and_tyres_are_counted_in_the_yard_too(WantedKind kind, string entry, string reading, string claim, string unit)
     {
         var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "another" });
-        var acts = new WantedActs(shop, TimeProvider.System);
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
 
         var said = acts.Count(view.Type((entry, reading)).Type(("what", "row 9")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another"));
 
@@ -463,7 +463,7 @@ public sealed class HuntingTests : IDisposable
 
     private (WantedActs Acts, WantedRow Row) Hunted()
     {
-        var acts = new WantedActs(shop, TimeProvider.System);
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
         return (acts, acts.Read(brindle.Id).Rows.First(row => row.What == "longer axle"));
     }
 }

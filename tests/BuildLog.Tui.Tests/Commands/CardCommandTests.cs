@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BuildLog.Tui.Tests.Commands;
 
 public sealed class CardCommandTests
@@ -49,6 +51,34 @@ public sealed class CardCommandTests
         Assert.Contains(lines, line => line.StartsWith("  yes      ", StringComparison.Ordinal));
         Assert.Contains(lines, line => line.StartsWith("  no       under ", StringComparison.Ordinal));
         Assert.Contains(lines, line => line.StartsWith(match, StringComparison.Ordinal));
+    }
+
+    // 1 in = 25.4 mm, by definition. A half inch is what the edges in inches are rounded to, a centimetre those in metres.
+    [Fact]
+    public void Tells_tyres_in_the_inches_of_who_reads_inches()
+    {
+        var (metric, imperial) = (Edges(), Edges("--units", "imperial"));
+
+        Assert.Equal(metric.Count, imperial.Count);
+        Assert.All(metric.Zip(imperial), both => Assert.Equal(both.First, both.Second * 0.0254, 0.013 + 0.01));
+
+        List<double> Edges(params string[] units)
+        {
+            var lines = Said.By(["card", "Tansy", "--for", "tyres", "--demo", .. units]).Output.ReplaceLineEndings("\n").Split('\n');
+            Assert.All(lines, line => Assert.True(line.TrimEnd().Length <= 40, line));
+            var told = lines.Where(line => line.StartsWith("  yes ", StringComparison.Ordinal) || line.StartsWith("  no ", StringComparison.Ordinal)).ToList();
+            Assert.All(told, line => Assert.EndsWith(units.Length == 0 ? " m" : " in", line.TrimEnd(), StringComparison.Ordinal));
+            return [.. told.SelectMany(line => line.Split(' ', ',')).Select(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var edge) ? edge : double.NaN).Where(double.IsFinite)];
+        }
+    }
+
+    [Fact]
+    public void Tells_what_has_to_match_in_inches_too()
+    {
+        var text = Said.By("card", "Brindle", "--demo", "--units", "imperial").Output;
+
+        Assert.Contains("perch to perch ____ in (springs 42.1", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", text, StringComparison.Ordinal);
     }
 
     [Theory]
