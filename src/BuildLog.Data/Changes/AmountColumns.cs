@@ -19,7 +19,8 @@ internal static class AmountColumns
     /// <summary>Tells each row what stayed of an amount of which it changed one half.</summary>
     public static void Complete(ShopContext db, IEnumerable<ChangeRow> rows)
     {
-        foreach (var row in rows)
+        // What was added or taken out is told whole.
+        foreach (var row in rows.Where(row => row.Op == RowOp.Update))
         {
             var columns = RowDiff.Parse(row.Diff).Columns.Select(change => change.Column).ToHashSet();
             foreach (var partner in columns.Select(PartnerOf).OfType<string>().Where(partner => !columns.Contains(partner))) row.Stayed[partner] = Before(db, row, partner);

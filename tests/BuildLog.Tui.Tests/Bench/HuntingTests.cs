@@ -288,6 +288,21 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(found.Rows.Select(row => row.Changes).Order(), found.Rows.Select(row => row.Changes));
     }
 
+    [Theory]
+    [InlineData("m")]
+    [InlineData("in")]
+    public void The_card_of_a_hunted_tyre_is_in_the_units_of_the_workbench(string unit)
+    {
+        shop.Add(new WantedPart(brindle, WantedKind.Tyres) { Title = "another" });
+        var acts = new WantedActs(shop, TimeProvider.System, unit == "in" ? UnitSystem.Imperial : UnitSystem.Metric);
+
+        acts.Card(view, brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another"));
+
+        var told = view.Told[^1].Where(line => line.StartsWith("  yes ", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(told);
+        Assert.All(told, line => Assert.EndsWith($" {unit}", line, StringComparison.Ordinal));
+    }
+
     // A tyre of 2.05 m and a top gear of 0.82: by the roll-out and the count of the yard.
     [Theory]
     [InlineData(WantedKind.Tyres, "rolls", "3:6150 mm", "2.050±", " m")]

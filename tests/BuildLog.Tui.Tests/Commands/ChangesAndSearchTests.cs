@@ -1,3 +1,4 @@
+using BuildLog.Data.Costs;
 using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Tui.Tests.Commands;
@@ -27,6 +28,19 @@ public sealed class ChangesAndSearchTests : IDisposable
         var changes = Said.By("changes", "brin", "--database", file, "--json").Json.GetProperty("changes");
         Assert.Equal(["did again: added vehicle Brindle", "undid: added vehicle Brindle", "added vehicle Brindle"], changes.EnumerateArray().Select(change => change.GetProperty("did").GetString()));
         Assert.Equal(changes[1].GetProperty("id").GetInt64(), changes[0].GetProperty("undoes").GetInt64());
+    }
+
+    [Fact]
+    public void A_row_taken_in_is_one_row_and_a_price_that_changed_is_money()
+    {
+        var (file, list) = (Path.Combine(folder, "shop.db"), Path.Combine(folder, "parts.csv"));
+        File.WriteAllText(list, "kind,name,price\naxle,Harrow axle,120 EUR\n");
+
+        Assert.StartsWith("1 row was added; ", Said.By("csv", "parts", "--in", list, "--database", file).Output, StringComparison.Ordinal);
+        Assert.StartsWith("0 rows were added; ", Said.By("csv", "parts", "--in", list, "--database", file).Output, StringComparison.Ordinal);
+
+        using (var shop = BuildLog.Data.Files.ShopFile.Open(file)) shop.Change(shop.Parts().Single().Component, part => part.Price = Money.Of(1234500, Currency.Euro));
+        Assert.Contains("  price: 120.00 EUR -> 12345.00 EUR", Said.By("changes", "--database", file).Output, StringComparison.Ordinal);
     }
 
     [Fact]
