@@ -100,6 +100,7 @@ internal sealed class OptionsCommand : Command
         ["changes"] = option.Changes,
         ["costMinor"] = option.CostMinor,
         ["currency"] = found.Currency,
+        ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer),
         ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
         ["clash"] = (int)option.Score.Clash,
         ["watch"] = (int)option.Score.Watch,
@@ -130,6 +131,7 @@ internal sealed class OptionsCommand : Command
 
         if (answer.Options.Count - most is > 0 and var more) yield return string.Create(CultureInfo.InvariantCulture, $"{more} more: --top {answer.Options.Count}");
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
+        if (OptionWords.PassedOver(found) is { Length: > 0 } passed) yield return passed;
         if (found.Unclear.Count > 0) yield return $"Not searched, since the claim says no number: {string.Join(", ", found.Unclear)}";
     }
 }

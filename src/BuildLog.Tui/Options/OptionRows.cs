@@ -18,7 +18,7 @@ internal static class OptionRows
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            [OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
             Nothing)
         {
             Clashes = [.. OptionWords.Clashes(found, units)],

@@ -12,6 +12,10 @@ internal static class OptionWords
 {
     private const int MostCures = 2;
 
+    /// <summary>The offers that are among none of the ways out; empty where all are.</summary>
+    public static string PassedOver(WaysOut found)
+        => found.PassedOver.Count == 0 ? "" : $"On offer, but in none of these, as something here is at least as good or they do not do: {string.Join("; ", found.PassedOver)}.";
+
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [

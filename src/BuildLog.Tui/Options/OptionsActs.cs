@@ -62,7 +62,11 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         var (option, position) = part;
         var (window, of) = Windows(option, position).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
-        var wanted = new WantedPart(bench!.Vehicle, WantedWindows.Kind(position)!.Value)
+        var kind = WantedWindows.Kind(position)!.Value;
+        if (window is not null && shop.Wanted(bench!.Vehicle).FirstOrDefault(each => each.State == WantedState.Hunting && each.Kind == kind && each.Windows.Contains(window)) is { } already)
+            return $"Hunted already, see the page Wanted: {already.Title}.";
+
+        var wanted = new WantedPart(bench!.Vehicle, kind)
         {
             Title = $"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}",
             Windows = window is null ? [] : [window],

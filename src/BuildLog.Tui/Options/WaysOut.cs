@@ -18,6 +18,9 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     /// <summary>The options as they are shown and numbered from one on: fewest parts first, then the best.</summary>
     public IReadOnlyList<Option> InOrder { get; } = [.. Answer.ByChanges.SelectMany(group => group)];
 
+    /// <summary>Offers that were searched and stand in none of the options: something among them is at least as good in every respect, or they clash.</summary>
+    public IReadOnlyList<string> PassedOver { get; private init; } = [];
+
     /// <summary>The clashes of today that every option still has.</summary>
     public IReadOnlyList<Finding> Uncured =>
     [
@@ -41,6 +44,18 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)
     {
         var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts, progress, cancel: cancel);
-        return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear) { Bench = bench };
+        return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear)
+        {
+            Bench = bench,
+            PassedOver =
+            [
+                .. Offered(parts.Gearboxes).Except(Offered(answer.Options.Select(option => option.Gearbox))), .. Offered(parts.Overdrives).Except(Offered(answer.Options.Select(option => option.Overdrive))),
+                .. Offered(parts.Axles).Except(Offered(answer.Options.Select(option => option.Axle))), .. Offered(parts.Tyres).Except(Offered(answer.Options.Select(option => option.Tyres))),
+            ],
+        };
     }
+
+    private static IEnumerable<string> Offered<T>(IEnumerable<Candidate<T>> candidates)
+        where T : class
+        => candidates.Where(candidate => candidate.Pool == Pool.Offered).Select(candidate => candidate.Name);
 }

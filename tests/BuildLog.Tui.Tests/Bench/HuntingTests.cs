@@ -58,6 +58,7 @@ public sealed class HuntingTests : IDisposable
     {
         var (acts, found) = Options();
         var axle = (await found).Rows.First(row => row.Changes == 1 && row.Parts[0].StartsWith("axle", StringComparison.Ordinal));
+        shop.Change(shop.Wanted(brindle).Single(each => each.Title == "longer axle"), given => (given.State, given.DroppedFor) = (WantedState.Dropped, "to hunt it anew"));
 
         Assert.StartsWith("Hunted now, see the page Wanted: axle", acts.Want(view, axle.Place), StringComparison.Ordinal);
 
@@ -80,6 +81,30 @@ public sealed class HuntingTests : IDisposable
         var offer = acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
         if (verdict != Verdict.Fits) Assert.Equal(verdict, offer.Verdict);
         Assert.Contains(reason, said, StringComparison.Ordinal);
+    }
+
+    // A second advert of the same ratio that costs more is dominated by the first; the list says that it was looked at.
+    [Fact]
+    public async Task An_offer_that_is_in_no_way_out_is_named()
+    {
+        var (acts, row) = Hunted();
+        acts.Offer(view.Type(("what", "a dear twin"), ("claimed", "3.36"), ("price", "340 EUR")), brindle.Id, row);
+
+        var found = await Options().Found;
+
+        Assert.DoesNotContain(found.Rows, way => way.Parts.Any(part => part.Contains("a dear twin", StringComparison.Ordinal)));
+        Assert.Contains(found.Notes!, line => line.Contains("in none of these", StringComparison.Ordinal) && line.Contains("a dear twin", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_is_hunted_already_is_not_hunted_twice()
+    {
+        var (acts, found) = Options();
+        var axle = (await found).Rows.First(row => row.Changes == 1 && row.Parts[0].StartsWith("axle", StringComparison.Ordinal));
+        var hunted = shop.Wanted(brindle).Count;
+
+        Assert.StartsWith("Hunted already, see the page Wanted: ", acts.Want(view, axle.Place), StringComparison.Ordinal);
+        Assert.Equal(hunted, shop.Wanted(brindle).Count);
     }
 
     // The demo's wish may cost 350 EUR.
