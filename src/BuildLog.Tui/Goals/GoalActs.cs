@@ -20,7 +20,7 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
         {
             null => null,
             Cruise => Set(host, goals.OfType<CruiseGoalEntry>().FirstOrDefault(), () => new CruiseGoalEntry(vehicle), (goal, save) => GoalForm.For(goal, gears, save)),
-            Hill => Set(host, goals.OfType<HillGoalEntry>().FirstOrDefault(), () => new HillGoalEntry(vehicle), HillForm.For),
+            Hill => Set(host, goals.OfType<HillGoalEntry>().FirstOrDefault(), () => new HillGoalEntry(vehicle), (goal, save) => HillForm.For(goal, gears, save)),
             var limit when Enum.TryParse<Limited>(limit, out var limited) => Set(
                 host, goals.OfType<LimitGoalEntry>().FirstOrDefault(goal => goal.Limited == limited), () => new LimitGoalEntry(vehicle, limited), LimitForm.For),
             var taken => TakeOut(goals.First(goal => IdOf(goal) == taken)),

@@ -8,8 +8,6 @@ namespace BuildLog.Tui.Goals;
 /// <summary>Asks for a cruise goal: an engine speed at a road speed.</summary>
 public static class GoalForm
 {
-    private const string Top = "top";
-
     /// <param name="goal">A new goal, or one to be changed.</param>
     /// <param name="gears">What the driver can select, as the choice of gear; empty while no gearbox is fitted.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
@@ -27,18 +25,12 @@ public static class GoalForm
                 Hint = $"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}",
                 Check = values => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) ? CruiseGoal.ReadTolerance(values["tolerance"], n).Refusal?.Sentence : null,
             },
-            new ChoiceEntry("gear", "In gear", [new(Top, "top gear"), .. GearsToChoose(goal, gears).Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = goal.Gear.Length == 0 ? Top : goal.Gear },
+            GearEntry.Of(goal.Gear, gears),
         ],
-        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], GearOf(values)).Understood(out var understood)
+        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)).Understood(out var understood)
             ? [GoalWords.InWords(understood)]
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], GearOf(values)))),
+            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)))),
     };
-
-    private static string GearOf(FormValues values) => values["gear"] == Top ? "" : values["gear"];
-
-    // The goal's gear stays choosable although the gearbox that had it is out.
-    private static IEnumerable<string> GearsToChoose(CruiseGoalEntry goal, IReadOnlyList<string> gears)
-        => goal.Gear.Length == 0 || gears.Contains(goal.Gear, StringComparer.OrdinalIgnoreCase) ? gears : [.. gears, goal.Gear];
 }

@@ -7,7 +7,10 @@ namespace BuildLog.Tui.Goals;
 /// <summary>Asks for a hill to hold a road speed on.</summary>
 public static class HillForm
 {
-    public static Form For(HillGoalEntry goal, Action<Action<HillGoalEntry>> save) => new()
+    /// <param name="goal">A new goal, or one to be changed.</param>
+    /// <param name="gears">What the driver can select; empty while no gearbox is fitted.</param>
+    /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
+    public static Form For(HillGoalEntry goal, IReadOnlyList<string> gears, Action<Action<HillGoalEntry>> save) => new()
     {
         Title = "Hill to hold",
         HelpPage = "Goal",
@@ -15,8 +18,8 @@ public static class HillForm
         [
             new TextEntry("gradient", "Gradient") { Initial = goal.Gradient, Hint = "such as 6 %", Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
             new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 90 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("gear", "In gear") { Initial = goal.Gear, Hint = "its name; empty for the top one" },
+            GearEntry.Of(goal.Gear, gears),
         ],
-        Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], values["gear"]))),
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], GearEntry.In(values)))),
     };
 }
