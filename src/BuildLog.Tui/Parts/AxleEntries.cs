@@ -56,16 +56,16 @@ internal sealed class AxleEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var axle = (AxleComponent)part;
         axle.Teeth = values.IsEmpty("teeth") ? null : Teeth.Read(values["teeth"]).OrRefuse();
-        foreach (var field in Numbers) field.Apply(values, axle, source);
+        foreach (var field in Numbers) field.Apply(values, axle, told);
         Flange.Apply(values, axle);
         axle.ParkingBrake = Chosen<Presence>(values["brake"]);
-        BoltingEntries.Apply(values, axle, source);
-        axle.StatedRatio = Note(axle.StatedRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Axle, source));
-        axle.HubReduction = Note(axle.HubReduction, values["hub"], text => Noted.Ratio(text, RatioRange.Hub, source));
+        BoltingEntries.Apply(values, axle, told);
+        axle.StatedRatio = told.Of(axle.StatedRatio, values["ratio"], text => Noted.Ratio(text, RatioRange.Axle, told));
+        axle.HubReduction = told.Of(axle.HubReduction, values["hub"], text => Noted.Ratio(text, RatioRange.Hub, told));
     }
 
     protected override Source? SourceOf(Component part) => part is AxleComponent axle ? (axle.StatedRatio ?? axle.HubReduction)?.Source : null;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using BuildLog.Data.Components;
 using BuildLog.Data.Specs;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Tui.Forms;
@@ -25,10 +24,10 @@ internal static class BoltingEntries
         new ChoiceEntry("seat", "Nuts seat", [new("", "not said"), new(nameof(Seat.Cone), "on a cone"), new(nameof(Seat.Ball), "on a ball"), new(nameof(Seat.Flat), "flat")]) { Initial = part.Seat?.ToString() ?? "" },
     ];
 
-    public static void Apply(FormValues values, BoltedComponent part, Source source)
+    public static void Apply(FormValues values, BoltedComponent part, Telling told)
     {
         part.Studs = values.IsEmpty("studs") ? null : ReadStuds(values["studs"]).OrRefuse();
-        foreach (var field in Numbers) field.Apply(values, part, source);
+        foreach (var field in Numbers) field.Apply(values, part, told);
         part.Thread = values.IsEmpty("thread") ? null : values["thread"];
         part.Seat = Enum.TryParse<Seat>(values["seat"], out var seat) ? seat : null;
     }

@@ -53,17 +53,17 @@ internal sealed class EngineEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var engine = (EngineComponent)part;
-        foreach (var field in Peaks.Concat(Others)) field.Apply(values, engine, source);
+        foreach (var field in Peaks.Concat(Others)) field.Apply(values, engine, told);
         BellHousing.Apply(values, engine);
         engine.Plate = Chosen<Plate>(values["plate"]);
         engine.Starter = Chosen<StarterSide>(values["starter"]);
         engine.Turns = Chosen<Sense>(values["turns"]);
         engine.Induction = Chosen<Induction>(values["induction"]);
-        engine.Idle = Note(engine.Idle, values["idle"], text => Noted.EngineSpeed(text, source));
-        engine.Redline = Note(engine.Redline, values["redline"], text => Noted.EngineSpeed(text, source));
+        engine.Idle = told.Of(engine.Idle, values["idle"], text => Noted.EngineSpeed(text, told));
+        engine.Redline = told.Of(engine.Redline, values["redline"], text => Noted.EngineSpeed(text, told));
     }
 
     protected override Source? SourceOf(Component part) => part is EngineComponent engine ? (engine.Redline ?? engine.Idle)?.Source : null;

@@ -37,10 +37,10 @@ internal sealed class OverdriveEntries : PartEntries
             Output.Entry((OverdriveComponent)part),
         ];
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var unit = (OverdriveComponent)part;
-        unit.OverdriveRatio = Note(unit.OverdriveRatio, values["ratio"], text => Noted.Overdrive(text, source));
+        unit.OverdriveRatio = told.Of(unit.OverdriveRatio, values["ratio"], text => Noted.Overdrive(text, told));
         unit.Teeth = values.IsEmpty("teeth") ? null : ReadTeeth(values["teeth"]).OrRefuse();
         Output.Apply(values, unit);
     }

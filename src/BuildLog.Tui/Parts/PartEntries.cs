@@ -48,7 +48,7 @@ public abstract class PartEntries
         part.Name = values["part"];
         part.SerialNumber = values["serial"];
         part.Donor = values["donor"];
-        ApplySpec(values, part, Enum.Parse<Source>(values[SourceId]));
+        ApplySpec(values, part, new(Enum.Parse<Source>(values[SourceId]), SourceOf(part)));
     }
 
     /// <summary>What is said of the part as typed so far; nothing while that is no part yet.</summary>
@@ -69,14 +69,10 @@ public abstract class PartEntries
 
     protected abstract IEnumerable<Entry> SpecEntries(Component part);
 
-    protected abstract void ApplySpec(FormValues values, Component part, Source source);
+    protected abstract void ApplySpec(FormValues values, Component part, Telling told);
 
     /// <summary>The source of the part's first number.</summary>
     protected abstract Source? SourceOf(Component part);
-
-    /// <summary>A number, or null where nothing was typed; one that was not touched keeps the source it had.</summary>
-    protected static Noted? Note(Noted? known, string text, Func<string, Noted> read)
-        => text.Length == 0 ? null : known?.Text == text ? known : read(text);
 
     /// <summary>A choice that may stay open.</summary>
     protected static ChoiceEntry Choice<TWords>(string id, string caption, string notSaid, TWords? now, params (TWords Value, string Words)[] options)

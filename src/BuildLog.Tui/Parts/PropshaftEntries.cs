@@ -45,12 +45,12 @@ internal sealed class PropshaftEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var shaft = (PropshaftComponent)part;
         var pieces = shaft.Pieces;
-        shaft.Pieces = [.. Places.Take(values["pieces"] == "2" ? 2 : 1).Select((place, k) => Piece(values, place.Id, k < pieces.Count ? pieces[k] : new StatedPiece(), source))];
-        foreach (var field in Numbers) field.Apply(values, shaft, source);
+        shaft.Pieces = [.. Places.Take(values["pieces"] == "2" ? 2 : 1).Select((place, k) => Piece(values, place.Id, k < pieces.Count ? pieces[k] : new StatedPiece(), told))];
+        foreach (var field in Numbers) field.Apply(values, shaft, told);
         foreach (var field in Ends) field.Apply(values, shaft);
     }
 
@@ -82,11 +82,11 @@ internal sealed class PropshaftEntries : PartEntries
         };
     }
 
-    private static StatedPiece Piece(FormValues values, string id, StatedPiece known, Source source) => new(
-        Note(known.Outer, values[$"{id}-outer"], text => Noted.Of(SpecSheet.ShaftOuter, text, source)),
-        Note(known.Wall, values[$"{id}-wall"], text => Noted.Of(SpecSheet.ShaftWall, text, source)),
-        Note(known.Length, values[$"{id}-length"], text => Noted.Of(SpecSheet.ShaftLength, text, source)),
+    private static StatedPiece Piece(FormValues values, string id, StatedPiece known, Telling told) => new(
+        told.Of(known.Outer, values[$"{id}-outer"], text => Noted.Of(SpecSheet.ShaftOuter, text, told)),
+        told.Of(known.Wall, values[$"{id}-wall"], text => Noted.Of(SpecSheet.ShaftWall, text, told)),
+        told.Of(known.Length, values[$"{id}-length"], text => Noted.Of(SpecSheet.ShaftLength, text, told)),
         Chosen<Yokes>(values[$"{id}-yokes"]),
-        Note(known.Side, values[$"{id}-side"], text => Noted.Of(SpecSheet.ShaftSide, text, source)),
-        Note(known.Plan, values[$"{id}-plan"], text => Noted.Of(SpecSheet.ShaftPlan, text, source)));
+        told.Of(known.Side, values[$"{id}-side"], text => Noted.Of(SpecSheet.ShaftSide, text, told)),
+        told.Of(known.Plan, values[$"{id}-plan"], text => Noted.Of(SpecSheet.ShaftPlan, text, told)));
 }

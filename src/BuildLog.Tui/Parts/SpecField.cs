@@ -1,6 +1,5 @@
 using BuildLog.Data;
 using BuildLog.Data.Specs;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Parts;
@@ -27,11 +26,10 @@ internal sealed record SpecField<T>(SpecLine Line, string Id, string Caption, st
         ShownWhen = ShownWhen,
     };
 
-    /// <summary>A number that was not touched keeps the source it had.</summary>
-    public void Apply(FormValues values, T part, Source source)
+    /// <summary>A number that was not touched keeps the source it had, unless the form says otherwise of it.</summary>
+    public void Apply(FormValues values, T part, Telling told)
     {
-        var known = Get(part);
-        if (known?.Text == values[Id]) return;
-        Set(part, values.IsEmpty(Id) ? null : Noted.Of(Line, values[Id], source));
+        if (told.Leaves(Get(part), values[Id])) return;
+        Set(part, values.IsEmpty(Id) ? null : Noted.Of(Line, values[Id], told));
     }
 }

@@ -46,10 +46,10 @@ internal sealed class SpeedometerEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var dial = (SpeedometerComponent)part;
-        foreach (var field in new[] { Turns, Pulses, Correction }) field.Apply(values, dial, source);
+        foreach (var field in new[] { Turns, Pulses, Correction }) field.Apply(values, dial, told);
         dial.Per = Chosen<OdometerUnit>(values["per"]);
         dial.SpeedometerFeed = Chosen<SpeedometerFeed>(values["takes"]);
         dial.Pickup = Chosen<Pickup>(values["pickup"]);

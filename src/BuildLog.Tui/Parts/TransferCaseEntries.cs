@@ -37,15 +37,15 @@ internal sealed class TransferCaseEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var box = (TransferCaseComponent)part;
         box.FrontDrive = Chosen<FrontDrive>(values["front"]);
         foreach (var field in Outputs) field.Apply(values, box);
         box.SpeedometerFeed = Chosen<SpeedometerFeed>(values["feed"]);
         box.ParkingBrake = Chosen<Presence>(values["brake"]);
-        box.High = Note(box.High, values["high"], text => Noted.Ratio(text, RatioRange.Transfer, source));
-        box.Low = Note(box.Low, values["low"], text => Noted.TransferLow(text, source));
+        box.High = told.Of(box.High, values["high"], text => Noted.Ratio(text, RatioRange.Transfer, told));
+        box.Low = told.Of(box.Low, values["low"], text => Noted.TransferLow(text, told));
     }
 
     protected override Source? SourceOf(Component part) => part is TransferCaseComponent box ? (box.High ?? box.Low)?.Source : null;

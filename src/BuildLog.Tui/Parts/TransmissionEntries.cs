@@ -75,11 +75,11 @@ internal sealed class TransmissionEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var transmission = (TransmissionComponent)part;
         transmission.ConverterLocksUp = values["converter"] switch { Locks => true, Slips => false, _ => null };
-        foreach (var field in Numbers.Prepend(Reverse)) field.Apply(values, transmission, source);
+        foreach (var field in Numbers.Prepend(Reverse)) field.Apply(values, transmission, told);
         foreach (var field in Ends) field.Apply(values, transmission);
         transmission.Starter = Chosen<StarterSide>(values["starter"]);
         transmission.Turns = Chosen<Sense>(values["turns"]);
@@ -91,8 +91,8 @@ internal sealed class TransmissionEntries : PartEntries
         var ratios = Ratios(values);
 
         // Unchanged ratios keep the names their gears were given.
-        if (ratios.SequenceEqual(transmission.Gears.Select(gear => gear.Ratio.Text)) && SourceOf(part) == source) return;
-        transmission.Gears = TransmissionComponent.GearsFrom(source, ratios);
+        if (ratios.SequenceEqual(transmission.Gears.Select(gear => gear.Ratio.Text)) && SourceOf(part) == told.Now) return;
+        transmission.Gears = TransmissionComponent.GearsFrom(told, ratios);
     }
 
     protected override Source? SourceOf(Component part) => ((TransmissionComponent)part).Gears.Select(gear => (Source?)gear.Ratio.Source).FirstOrDefault();

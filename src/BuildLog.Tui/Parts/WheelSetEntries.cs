@@ -49,16 +49,16 @@ internal sealed class WheelSetEntries : PartEntries
         ];
     }
 
-    protected override void ApplySpec(FormValues values, Component part, Source source)
+    protected override void ApplySpec(FormValues values, Component part, Telling told)
     {
         var wheels = (WheelSetComponent)part;
         wheels.SizeText = values["size"];
-        foreach (var field in Numbers) field.Apply(values, wheels, source);
-        BoltingEntries.Apply(values, wheels, source);
+        foreach (var field in Numbers) field.Apply(values, wheels, told);
+        BoltingEntries.Apply(values, wheels, told);
         wheels.PassengerOnTruck = values.IsYes("truck");
         wheels.TwinRear = values.IsYes("twin");
-        wheels.Worn = Note(wheels.Worn, values["worn"], text => Noted.Length(text, source, Units.Millimetre));
-        wheels.StatedCircumference = Note(wheels.StatedCircumference, values["circumference"], text => Noted.Length(text, source));
+        wheels.Worn = told.Of(wheels.Worn, values["worn"], text => Noted.Length(text, told, Units.Millimetre));
+        wheels.StatedCircumference = told.Of(wheels.StatedCircumference, values["circumference"], text => Noted.Length(text, told));
 
         // A marking says how the cords lie; without one the person does.
         wheels.Construction = TyreSizeText.Read(wheels.SizeText).Understood(out var size) ? size.Construction

@@ -1,0 +1,20 @@
+using BuildLog.Data;
+using BuildLog.Gearing.Measurements;
+
+namespace BuildLog.Tui.Parts;
+
+/// <summary>How a form says that its numbers are known.</summary>
+/// <param name="Now">What is chosen: it holds for whatever is typed.</param>
+/// <param name="Was">What the form said before somebody chose otherwise: numbers known that way are known the new way, untouched as they are. Null for a first telling.</param>
+public readonly record struct Telling(Source Now, Source? Was = null)
+{
+    public static implicit operator Source(Telling telling) => telling.Now;
+
+    public static implicit operator Telling(Source source) => new(source);
+
+    /// <summary>Nothing is to be noted anew: the text stands as it was, and nobody says that it is known otherwise. A number of another source keeps that.</summary>
+    public bool Leaves(Noted? known, string text) => known?.Text == text && (Was is null || Was == Now || known.Source != Was);
+
+    /// <summary>A number, or null where nothing was typed.</summary>
+    public Noted? Of(Noted? known, string text, Func<string, Noted> read) => text.Length == 0 ? null : Leaves(known, text) ? known : read(text);
+}
