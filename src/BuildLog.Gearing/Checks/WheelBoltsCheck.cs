@@ -35,12 +35,22 @@ internal sealed class WheelBoltsCheck : ICheck
         var missing = Lacking(hub, wheel, axle).ToList();
         if (missing.Count > 0) yield return this.Open(joint, $"Whether the wheels go on the {axle}", missing, Limit);
 
+        var others = Others(joint, axle, hub, wheel);
         if (hub.Studs is { } studs && wheel.Studs is { } holes && studs != holes)
         {
-            yield return this.Plain(joint, Verdict.Clash, Because.Outside, $"The {axle} has {studs} studs, the wheels {holes} holes.", Limit, $"wheels with {studs} holes", $"hubs with {holes} studs");
-            yield break;
+            yield return this.Plain(
+                joint, Verdict.Clash, Because.Outside, $"The {axle} has {studs} studs, the wheels {holes} holes.", Limit,
+                $"wheels with {studs} holes{On(hub.PitchCircle)}", $"hubs with {holes} studs{On(wheel.PitchCircle)}");
+
+            // Whoever looks for other wheels needs what else is wrong; what would fit does not count on these.
+            others = others.Where(finding => finding.Verdict != Verdict.Fits);
         }
 
+        foreach (var finding in others) yield return finding;
+    }
+
+    private IEnumerable<Finding> Others(IReadOnlyList<Position> joint, string axle, Bolting hub, Bolting wheel)
+    {
         if (hub.PitchCircle is { } hubCircle && wheel.PitchCircle is { } wheelCircle) yield return Circles(joint, axle, hub.Studs, hubCircle.Value, wheelCircle.Value);
         if (hub.Bore is { } spigot && wheel.Bore is { } bore) yield return Bores(joint, axle, spigot.Value, bore.Value);
         if (hub.Thread is { } thread && wheel.Thread is { } nut && !Spelling.IsSame(thread, nut))
@@ -77,11 +87,13 @@ internal sealed class WheelBoltsCheck : ICheck
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = play.Value < 0
-                ? [$"wheels bored to {Said.OrMore(spigot.Value, Units.Millimetre, 1)}"]
+            Cures = play.Value < 0 ? [$"wheels bored to {Said.OrMore(spigot.Value, Units.Millimetre, 1)}"]
+                : play.Value <= Loose ? ["a wheel tried on by hand before they are bought"]
                 : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
         });
     }
+
+    private static string On(Known? circle) => circle is null ? "" : $" on {Said.Number(circle.Value, Units.Millimetre, 2)}";
 
     private static IEnumerable<Missing> Lacking(Bolting hub, Bolting wheel, string axle)
     {

@@ -25,7 +25,28 @@ public sealed class WheelBoltsCheckTests
     }
 
     [Fact]
-    public void Another_number_of_studs_says_all() => Assert.Equal("The axle has 5 studs, the wheels 4 holes.", Assert.Single(Find(Hub, Of(4, 114.3, 70))).Says);
+    public void Another_number_of_studs_leaves_nothing_that_fits()
+    {
+        var finding = Assert.Single(Find(Hub, Of(4, 114.3, 70)));
+
+        Assert.Equal("The axle has 5 studs, the wheels 4 holes.", finding.Says);
+        Assert.Equal(["wheels with 5 holes on 114.30 mm", "hubs with 4 studs on 114.30 mm"], finding.Cures);
+    }
+
+    [Fact]
+    public void What_else_is_wrong_with_such_wheels_is_told_at_once()
+        => Assert.Equal(
+            ["The axle has 5 studs, the wheels 4 holes.", "The axle's bolt circle is 114.30 mm, the wheels' 100.00 mm.", "The axle's spigot is 70.0 mm, the wheels' bore 60.0 mm.", "The axle's nuts seat on a cone, the wheels have a ball."],
+            Find(Hub, Of(4, 100, 60, "1/2-20", Seat.Ball)).Select(finding => finding.Says));
+
+    // Bore and spigot as measured may be one: no ring is bought for nothing.
+    [Fact]
+    public void A_bore_that_may_be_the_spigots_is_tried_on()
+    {
+        var measured = Hub with { Bore = InventedShaft.Known(InventedCar.Of(0.07, 0.0001, "caliper", _ => "measure closer")) };
+
+        Assert.Equal(["a wheel tried on by hand before they are bought"], Find(measured, Hub)[1].Cures);
+    }
 
     // ± 1.4 mm at 95 %: 113.1 may be 112 or 114.3.
     [Fact]
