@@ -49,7 +49,7 @@ internal sealed class SlipTravelCheck : ICheck
         var limits = new TwoLimits(Window.AtLeast(SlipTravel.Engaged), Window.AtLeast(0));
         yield return this.Judged(new(
             shaft.Joint, spareOut, Units.Millimetre, limits.Good,
-            $"At full droop the {shaft.Position.InWords()} lengthens by {Said.Number(travel.Out, Units.Millimetre, 0)}, and {Said.Number(spareOut, Units.Millimetre, 0)} of spline stays engaged.",
+            $"At full droop the {shaft.Position.InWords()} lengthens by {Said.Number(travel.Out, Units.Millimetre, 0)}, and {(spareOut.Value < 0 ? Said.As($"the spline comes apart, {Said.Number(-spareOut, Units.Millimetre, 0)} too short") : Said.As($"{Said.Number(spareOut, Units.Millimetre, 0)} of spline stays engaged"))}.",
             Limit)
         {
             ByLimits = limits.Judge(spareOut),

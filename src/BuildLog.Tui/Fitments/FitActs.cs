@@ -20,7 +20,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     /// <returns>What happened, or null if nothing did.</returns>
     public string? Run(IFormHost host)
     {
-        var here = shop.DrivelineOn(vehicle, today).At(position);
+        var here = Here();
         var shelf = shop.Parts().Where(place => place.Component.Positions.Contains(position) && place.Component.Id != here?.Id && place.Component.Ownership != Ownership.Gone).ToList();
         if (here is null && shelf.Count == 0) return New(host);
 
@@ -71,7 +71,9 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
 
     private string? EditHere(IFormHost host, Component here)
-        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit), () => shop.DrivelineOn(vehicle, today).At(position) ?? here, Effect)) ? $"Corrected: {here.Name}." : null;
+        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit), () => Here() ?? here, Effect)) ? $"Corrected: {(Here() ?? here).Name}." : null;
+
+    private Component? Here() => shop.DrivelineOn(vehicle, today).At(position);
 
     private string? TakeOff(IFormHost host, Component here)
         => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))

@@ -22,7 +22,7 @@ public sealed class SlipTravelCheckTests
     {
         var finding = Find(40, 30)[1];
 
-        Assert.Equal("At full droop the propshaft lengthens by 15 mm, and -5 mm of spline stays engaged.", finding.Says);
+        Assert.Equal("At full droop the propshaft lengthens by 15 mm, and the spline comes apart, 5 mm too short.", finding.Says);
         Assert.Equal(["a slip joint that stands 6 mm or more out at ride height, of a stroke of 46 mm or more"], finding.Cures);
     }
 
