@@ -43,7 +43,7 @@ internal sealed class ConverterCheck : ICheck
                 Practice)
             {
                 LimitIsVerified = false,
-                Cures = ["a gearbox whose converter locks", FormattableString.Invariant($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Value) / 50) * 50:0} rev/min or less")],
+                Cures = ["a gearbox whose converter locks", FormattableString.Invariant($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Interval95.Low) / 50) * 50:0} rev/min or less")],
                 Windows = CruiseCheck.Windows(driveline, goal with { Wanted = wanted }),
             });
         }

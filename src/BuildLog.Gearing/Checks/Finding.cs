@@ -67,6 +67,10 @@ public sealed record Finding
     /// <param name="shown">The unit to show for the one the check words its windows in.</param>
     public IReadOnlyList<string> CuresIn(Func<Unit, Unit> shown)
     {
+        // What is inside already, though not surely, is cured by what would be sure, not by what is there.
+        if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
+            return [.. Advised(shown), .. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
+
         string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.InWords(shown(window.Unit)))];
         return Verdict switch
         {

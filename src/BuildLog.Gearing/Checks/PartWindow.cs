@@ -51,6 +51,10 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     /// <summary>The same in another unit of the same kind.</summary>
     public string InWords(Unit unit) => $"{Quantity} {Window.InWords(unit)}";
 
+    /// <summary>What would be sure with today's uncertainties; null where nothing is.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string? SureInWords(Unit unit) => SureWindow is { } sure ? $"{Quantity} {sure.InWords(unit)}" : null;
+
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty
             ? new(position, quantity, unit, window, null, Settling.BestStep(others))

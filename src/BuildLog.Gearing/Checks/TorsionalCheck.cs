@@ -48,16 +48,32 @@ internal sealed class TorsionalCheck : ICheck
         });
     }
 
-    // The others taken as they are, what the last joint may be: β² within 300/ω² of what they leave.
     private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
     {
-        if (yokes.Any(piece => piece == Propshafts.Yokes.QuarterTurn)) return ["yokes in line on every piece of the shaft"];
+        if (yokes.All(piece => piece == Propshafts.Yokes.InLine)) return [Angles(joints, yokes, turns)];
 
+        IReadOnlyList<Yokes> inLine = [.. yokes.Select(_ => Propshafts.Yokes.InLine)];
+        const string turned = "yokes in line on every piece of the shaft";
+        return IsCured(joints, inLine, turns) ? [turned] : [$"{turned}, and {Angles(joints, inLine, turns)}"];
+    }
+
+    // The others taken as they are, what the last joint may be: β² within 300/ω² of what they leave. Where it would add to them, small angles all along.
+    private static Sentence Angles(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
+    {
         var room = TorsionalAcceleration.Good / Math.Pow(2 * Math.PI * turns, 2);
         var left = EquivalentAngle.Squared([.. joints.SkipLast(1)], [.. yokes.SkipLast(1)]).Value;
         var (low, high) = (Math.Sqrt(Math.Max(0, left - room)), Math.Sqrt(left + room));
-        return [$"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount"];
+        return IsCured([.. joints.SkipLast(1), Opened(joints[^1], (low + high) / 2)], yokes, turns)
+            ? $"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount"
+            : $"joint angles of {Said.OrLess(Math.Sqrt(room / ((joints.Count + 1) / 2)), Units.Degree, 1)} all along: bring gearbox, centre bearing and pinion closer to one line";
     }
+
+    private static bool IsCured(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
+        => TorsionalAcceleration.Of(EquivalentAngle.Squared(joints, yokes), turns).Value <= TorsionalAcceleration.Good;
+
+    /// <summary>The joint at another angle in the plane it works in.</summary>
+    private static JointAngle Opened(JointAngle joint, double angle)
+        => joint.Compound.Value == 0 ? new(angle, 0) : new(joint.Side.Value * angle / joint.Compound.Value, joint.Plan.Value * angle / joint.Compound.Value);
 
     private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {

@@ -38,6 +38,20 @@ public sealed class TorsionalCheckTests
         Assert.Equal(["yokes in line on every piece of the shaft"], finding.Cures);
     }
 
+    // 7° and 1° in line still leave 49 − 1 = 48 square degrees, and 9.978 are good.
+    [Fact]
+    public void Where_the_yokes_alone_do_not_do_it_the_angle_is_named_too()
+        => Assert.Equal(
+            ["yokes in line on every piece of the shaft, and a rear joint angle of 6.3 to 7.6°: turn the pinion, or raise or lower the gearbox's mount"],
+            Find(new("shaft", Piece(Yokes.QuarterTurn)) { Line = InventedShaft.Line(3, 10, 9) }).Cures);
+
+    // Two pieces, 8°, 2° and 1°: 64 − 4, and the last joint adds to that. With three joints of a, at most 2 a² is left: √(9.978 / 2) = 2.23.
+    [Fact]
+    public void Where_the_last_joint_can_take_nothing_back_all_angles_have_to_be_small()
+        => Assert.Equal(
+            ["joint angles of 2.2° or less all along: bring gearbox, centre bearing and pinion closer to one line"],
+            Find(new("shaft", Piece(Yokes.InLine), Piece(Yokes.InLine)) { Line = InventedShaft.Line(3, 11, 13, 14) }).Cures);
+
     [Fact]
     public void What_was_not_looked_at_is_asked_for()
     {
