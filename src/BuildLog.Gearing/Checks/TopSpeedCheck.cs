@@ -48,7 +48,7 @@ internal sealed class TopSpeedCheck : ICheck
         if (goal.Wanted.Contains(top.Speed.Value)) yield break;
 
         var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
-        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}";
+        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}{(top.Limit == TopSpeedLimit.Gear ? ", and one of the ratios or tyres here as well" : "")}";
         else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
     }
 

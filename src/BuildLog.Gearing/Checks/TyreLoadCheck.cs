@@ -59,7 +59,7 @@ internal sealed class TyreLoadCheck : ICheck
 
         var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
         var carried = down ? front + moved : rear + moved;
-        return Said.As($" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)}.");
+        return Said.As($" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)} while that lasts; judged is the load on the level.");
     }
 
     private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)

@@ -34,6 +34,16 @@ public sealed class TopSpeedCheckTests
         Assert.Equal("an engine of 32.1 kW", Assert.Single(finding.Cures));
     }
 
+    // The gear ends it at 146 km/h; 300 km/h take more than the engine has, too.
+    [Fact]
+    public void Where_both_are_wanting_neither_is_called_enough()
+    {
+        var cures = Find(InventedLoad.Car, "300 km/h").Cures;
+
+        Assert.StartsWith("an engine of ", cures[0], StringComparison.Ordinal);
+        Assert.EndsWith(", and one of the ratios or tyres here as well", cures[0], StringComparison.Ordinal);
+    }
+
     // 31.4 kW are enough for 125 km/h (28.9 kW), but top is too tall to reach them.
     [Fact]
     public void Where_the_power_is_there_but_out_of_reach_a_gear_is_the_cure()

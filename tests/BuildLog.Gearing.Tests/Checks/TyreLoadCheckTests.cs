@@ -55,8 +55,8 @@ public sealed class TyreLoadCheckTests
         };
         var findings = CheckCase.Look(new TyreLoadCheck(), car, OwnersGoals.None with { HillStart = HillStartGoal.Read("20 %").OrRefuse() });
 
-        Assert.EndsWith(" Up a hill of 20 % it carries 1088 kg.", findings[1].Says, StringComparison.Ordinal);
-        Assert.EndsWith(" Down a hill of 20 % it carries 888 kg.", findings[0].Says, StringComparison.Ordinal);
+        Assert.EndsWith(" Up a hill of 20 % it carries 1088 kg while that lasts; judged is the load on the level.", findings[1].Says, StringComparison.Ordinal);
+        Assert.EndsWith(" Down a hill of 20 % it carries 888 kg while that lasts; judged is the load on the level.", findings[0].Says, StringComparison.Ordinal);
     }
 
     [Fact]
