@@ -1,5 +1,4 @@
 using System.CommandLine;
-using BuildLog.Data.Components;
 using BuildLog.Sheet.Papers;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Papers;
@@ -24,7 +23,7 @@ internal sealed class LabelsPaperCommand : Command
         var path = paper.File(parse);
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
-        var parts = shop.Parts().Where(place => place.Fitment is not null ? !parse.GetValue(shelf) : place.Component.Ownership != Ownership.Gone && !YardCount.IsNotBought(place.Component));
+        var parts = shop.Parts().Where(place => place.Fitment is not null ? !parse.GetValue(shelf) : YardCount.IsAtHand(place.Component));
         var labels = LabelsOfShop.Content(parts, size, paper.Printed(edge, parse));
         return paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(labels, file, overwrite));
     }

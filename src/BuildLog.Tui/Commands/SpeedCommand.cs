@@ -13,9 +13,6 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog speed</c>: leave out one of speed, engine speed, gear, axle ratio and tyre; it is solved for.</summary>
 internal sealed class SpeedCommand : Command
 {
-    // Rolling circumference, m.
-    private const double SmallestTyre = 0.8, LargestTyre = 6;
-
     private readonly Option<string?> rpm = new("--rpm") { Description = "Engine speed; a bare number is rev/min.", HelpName = "SPEED" };
     private readonly Option<string?> speed = new("--speed") { Description = "Road speed with its unit.", HelpName = "SPEED" };
     private readonly Option<string?> gear = new("--gear") { Description = "Gear ratio; 1 for direct.", HelpName = "RATIO" };
@@ -108,7 +105,7 @@ internal sealed class SpeedCommand : Command
         {
             Unknown.Gear => ("gear ratio", solved.Gear!.Value, RatioRange.Gear.Low, RatioRange.Gear.High, ""),
             Unknown.Axle => ("axle ratio", solved.Axle!.Value, RatioRange.Axle.Low, RatioRange.Axle.High, ""),
-            Unknown.Circumference => ("tyre", solved.Circumference!.Value, SmallestTyre, LargestTyre, " m"),
+            Unknown.Circumference => ("tyre", solved.Circumference!.Value, RollReading.Smallest, RollReading.Largest, " m"),
             Unknown.EngineSpeed => ("engine speed", solved.EngineSpeed!.Value * 60, 0, 20_000, " rev/min"),
             _ => ("road speed", solved.RoadSpeed!.Value * 3.6, 0, 500, " km/h"),
         };
@@ -144,7 +141,7 @@ internal sealed class SpeedCommand : Command
             throw Reading.Wrong(construction.Name, new Refusal("not-needed", "The construction goes with --diameter: a circumference is taken as it is, and a size names its own.", ""));
 
         var factor = parse.Read(loadedFactor, LoadedFactorOf)?.ToMeasured("loaded factor");
-        if (parse.Read(circumference, Tyre(SmallestTyre, LargestTyre)) is { } rolling)
+        if (parse.Read(circumference, Tyre(RollReading.Smallest, RollReading.Largest)) is { } rolling)
         {
             return factor is null ? rolling.ToMeasured("rolling circumference") : throw new WrongInputException(
                 new Refusal("not-needed", "A circumference is taken as it is; a loaded factor goes with --diameter or --tyre.", "--diameter \"27 in\" --loaded-factor 1"), loadedFactor.Name);

@@ -14,6 +14,9 @@ internal static class YardCount
     /// <summary>It stands in the record for its count alone.</summary>
     public static bool IsNotBought(Component part) => part.Notes.StartsWith(NotBought, StringComparison.Ordinal);
 
+    /// <summary>It is the shop's to use: neither looked at only for its count, nor gone.</summary>
+    public static bool IsAtHand(Component part) => part.Ownership != Ownership.Gone && !IsNotBought(part);
+
     /// <param name="shop">The record.</param>
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="part">The one that was looked at, new.</param>

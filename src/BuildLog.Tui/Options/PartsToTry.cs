@@ -20,7 +20,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
     public static readonly IReadOnlySet<Pool> EveryPool = Enum.GetValues<Pool>().ToHashSet();
 
     // What was only counted in a yard is in the record for its count, what is gone for what it was: neither is there to fit.
-    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => place.Component.Ownership != Ownership.Gone && !YardCount.IsNotBought(place.Component))] : [];
+    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardCount.IsAtHand(place.Component))] : [];
     private readonly IReadOnlyDictionary<long, Fitment> cameOff = pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
     private readonly OfferedParts offered = new(pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;

@@ -72,7 +72,7 @@ internal static class PlannedDriveline
         {
             var read = QuantityText.ReadPlain(top, Kind.Rotation, Units.RevolutionPerMinute);
             if (!read.Understood(out var redline)) return read.Refusal!;
-            engine = engine with { Redline = new(redline.ToMeasured("redline"), Source.OwnersWord, top) };
+            engine = engine with { Redline = redline.Told("redline") };
         }
 
         return torque.Count == 0

@@ -1,7 +1,6 @@
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
@@ -32,11 +31,9 @@ internal static class TriedGearbox
         var converter = box.Converter ?? new Converter(LocksUp: false);
         return Parsed.From(() =>
         {
-            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = Told(QuantityText.Read(slip, Kind.Share).OrRefuse(), "converter slip") };
-            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Told(Spec.StallSpeed.Line().Read(stall).OrRefuse(), "stall speed") };
+            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = QuantityText.Read(slip, Kind.Share).OrRefuse().Told("converter slip") };
+            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Read(stall).OrRefuse().Told("stall speed") };
             return box with { Converter = converter };
         });
     }
-
-    private static Known Told(Typed typed, string what) => new(typed.ToMeasured(what), Source.OwnersWord, typed.Text);
 }

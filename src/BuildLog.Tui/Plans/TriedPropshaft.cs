@@ -61,9 +61,5 @@ internal static class TriedPropshaft
     private static Known? Known(IReadOnlyDictionary<string, string> numbers, string word, SpecLine line)
         => numbers.TryGetValue(word, out var text) ? Told(line, text) : null;
 
-    private static Known Told(SpecLine line, string text)
-    {
-        var typed = line.Read(text).OrRefuse();
-        return new(typed.ToMeasured(line.Words), Source.OwnersWord, typed.Text);
-    }
+    private static Known Told(SpecLine line, string text) => line.Read(text).OrRefuse().Told(line.Words);
 }

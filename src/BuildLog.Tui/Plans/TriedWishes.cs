@@ -1,7 +1,6 @@
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Tui.Bench;
@@ -30,8 +29,8 @@ internal sealed class TriedWishes(IReadOnlyList<PlannedWish> wishes)
         if (AreNone) return bench;
 
         var (load, goals) = (bench.Driveline.Load ?? new VehicleLoad(), bench.Goals);
-        if (this[Wish.Mass] is { } mass) load = load with { Mass = Told(VehicleLoad.ReadMass(mass).OrRefuse(), "mass") };
-        if (this[Wish.DragArea] is { } drag) load = load with { DragArea = Told(VehicleLoad.ReadDragArea(drag).OrRefuse(), "drag area") };
+        if (this[Wish.Mass] is { } mass) load = load with { Mass = VehicleLoad.ReadMass(mass).OrRefuse().Told("mass") };
+        if (this[Wish.DragArea] is { } drag) load = load with { DragArea = VehicleLoad.ReadDragArea(drag).OrRefuse().Told("drag area") };
         if (this[Wish.Cruise] is { } cruise) goals = goals with { Cruise = [CruiseGoal.ReadLine(cruise).OrRefuse(), .. goals.Cruise.Skip(1)] };
         if (this[Wish.TopSpeed] is { } top) goals = goals with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() };
         if (this[Wish.HillStart] is { } hill) goals = goals with { HillStart = HillStartGoal.Read(hill).OrRefuse() };
@@ -39,6 +38,4 @@ internal sealed class TriedWishes(IReadOnlyList<PlannedWish> wishes)
         var driveline = bench.Driveline with { Load = load };
         return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Goals = goals, Findings = AllChecks.Look(driveline, goals) };
     }
-
-    private static Known Told(Typed typed, string what) => new(typed.ToMeasured(what), Source.OwnersWord, typed.Text);
 }
