@@ -56,7 +56,7 @@ internal sealed class FourWheelMatchCheck : ICheck
         if (drive is null && judged.Verdict != Verdict.Fits)
         {
             return this.Open(
-                joint, $"Whether a front axle that goes {Further(mismatch)} {when} is allowed",
+                joint, $"Whether rear wheels that go {Further(mismatch)} than the front ones {when} are allowed",
                 [new("how the front axle is joined is not known", "say whether the front axle is always joined, engaged by hand, or behind a centre differential")], Limit);
         }
 
@@ -65,7 +65,7 @@ internal sealed class FourWheelMatchCheck : ICheck
         var matching = new Window(1 - limit, 1 + limit);
         return this.Judged(new(
             joint, mismatch, Units.PercentUnit, wanted,
-            $"In a turn of the transfer case the front wheels go {Further(mismatch)} than the rear ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
+            $"In a turn of the transfer case the rear wheels go {Further(mismatch)} than the front ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
             Limit)
         {
             ByLimits = judged,
@@ -77,8 +77,9 @@ internal sealed class FourWheelMatchCheck : ICheck
         });
     }
 
+    // The mismatch is a share of the front wheels' way, so it is the rear ones that are told.
     private static string Further(Measured mismatch)
-        => mismatch.Value < 0 ? $"{Said.Number(-mismatch, Units.PercentUnit, 1)} less far" : $"{Said.Number(mismatch, Units.PercentUnit, 1)} further";
+        => mismatch.Value < 0 ? $"{Said.Number(-mismatch, Units.PercentUnit, 1)} further" : $"{Said.Number(mismatch, Units.PercentUnit, 1)} less far";
 
     private static IEnumerable<Missing> Lacking(Axle front, Axle rear)
     {

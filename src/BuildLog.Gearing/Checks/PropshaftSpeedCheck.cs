@@ -13,6 +13,9 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class PropshaftSpeedCheck : ICheck
 {
+    // The thickest tube that propshafts of light vehicles are made of, metres: common practice, no source.
+    private const double ThickestMade = 0.13;
+
     private const string Limit = "0.65 of the critical speed, common practice; 0.75, a propshaft maker's page";
 
     public string Id => "propshaft-speed";
@@ -33,6 +36,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
         var share = fastest.Speed / critical;
         var limits = new TwoLimits(Window.AtMost(WorkingShare.Good), Window.AtMost(WorkingShare.Limit));
         var wanted = fastest.Speed.Value / WorkingShare.Good;
+        var thinnest = CriticalSpeed.ThinnestFor(weakest, wanted);
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, limits.Good,
             $"{Said.Capital(shaft.Named(tubes.IndexOf(weakest)))} turns {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At}, "
@@ -43,7 +47,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
             Reaches = limits.Straddled(share),
             Cures = [
                 $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
-                $"a tube of {Said.OrMore(CriticalSpeed.ThinnestFor(weakest, wanted), Units.Millimetre, 1)} across with the same wall",
+                .. thinnest <= ThickestMade ? [$"a tube of {Said.OrMore(thinnest, Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
             ],
         });
     }

@@ -8,9 +8,10 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The wheels go on the studs of the axle, over its spigot, with its nuts.</summary>
 /// <remarks>
-/// Studs, thread and seat are the same or they are not. Bolt circles within 0.05 mm are one; what two measurements cannot tell apart is a watch, and
-/// near misses such as 112 and 114.3 mm clash once they can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the
-/// nuts, which a ring puts right. Source: geometry.
+/// Studs, thread and seat are the same or they are not. Bolt circles within 0.05 mm are one, and so are two measured ones where each can only be the
+/// same one of the patterns wheels are sold by; what else cannot be told apart is a watch, and near misses such as 112 and 114.3 mm clash once they
+/// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the
+/// nuts, which a ring puts right. Source: geometry; the patterns from memory.
 /// </remarks>
 internal sealed class WheelBoltsCheck : ICheck
 {
@@ -64,14 +65,17 @@ internal sealed class WheelBoltsCheck : ICheck
         var apart = wheel - hub;
         var wanted = new Window(-Same - 1e-9, Same + 1e-9);
         var judged = Verdicts.Judge(apart, wanted);
-        var could = studs is { } n && judged.Verdict == Verdict.Watch ? BoltPatterns.Matching(n, hub) : [];
+        var (could, theirs) = studs is { } n && judged.Verdict == Verdict.Watch ? (BoltPatterns.Matching(n, hub), BoltPatterns.Matching(n, wheel)) : ([], []);
+        var isOne = could.Count == 1 && theirs.Count == 1 && could[0] == theirs[0];
         return this.Judged(new(
             joint, apart, Units.Millimetre, wanted,
             $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}"
-                + $"{(could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(pattern => pattern.Name))}" : "")}.",
-            Limit)
+                + $"{(isOne ? $"; of the patterns wheels are sold by, both can only be {could[0].Name}"
+                    : could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(pattern => pattern.Name))}" : "")}.",
+            isOne ? "geometry; the patterns from memory" : Limit)
         {
-            ByLimits = judged,
+            ByLimits = isOne ? (Verdict.Fits, Because.Inside) : judged,
+            LimitIsVerified = !isOne,
             Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? ", tried on by hand before they are bought" : "")}"],
         });
     }

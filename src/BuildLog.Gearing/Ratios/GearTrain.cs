@@ -14,6 +14,9 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
     /// <summary>Of two planetary sets, as a plain number; null where the text says nothing of it.</summary>
     public double? Reverse { get; private init; }
 
+    /// <summary>The pair that turns the layshaft; null where there is none.</summary>
+    public GearMesh? ConstantMesh { get; private init; }
+
     private const string Direct = "1";
     private const string PlanetarySets = "planetary";
     private const string Right = "29/19 31/14 25/18 1";
@@ -41,7 +44,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
     private static GearTrain Layshaft(string mesh, IEnumerable<string> gears)
     {
         GearMesh? constant = mesh == Direct ? null : Pair(mesh);
-        return new([.. gears.Select(own => Gear(constant, own))]);
+        return new([.. gears.Select(own => Gear(constant, own))]) { ConstantMesh = constant };
     }
 
     private static TrainGear Gear(GearMesh? mesh, string own)

@@ -70,6 +70,12 @@ public static class RatioTraps
         }
     }
 
+    /// <summary>A constant mesh that would turn the layshaft faster than the input; common practice, no source: it turns slower.</summary>
+    public static RatioQuestion? OfConstantMesh(GearTrain train)
+        => train.ConstantMesh is { Ratio: < 1 } mesh
+            ? new($"Was the constant mesh {mesh} written driver first?", "a layshaft turns slower than the input", 1 / mesh.Ratio)
+            : null;
+
     /// <summary>Two-wheel counts between which no number decides: half or twice the ratio is as usual as the ratio itself.</summary>
     public static bool IsAmbiguous(double ratio) => UsualAxle.Contains(ratio) && (UsualAxle.Contains(ratio / 2) || UsualAxle.Contains(ratio * 2));
 }

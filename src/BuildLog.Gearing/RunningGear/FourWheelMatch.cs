@@ -18,7 +18,7 @@ public enum FrontDrive
     ClutchPack,
 }
 
-/// <summary>How far the front wheels want to go further than the rear ones in a turn of the transfer case.</summary>
+/// <summary>How far the rear wheels fall short of the front ones in a turn of the transfer case, as a share of the front ones' way.</summary>
 /// <remarks>
 /// <code>low speed:  (r_F · i_R − r_R · i_F) / (r_F · i_R)        high speed:  (M_R · i_R − M_F · i_F) / (M_R · i_R)</code>
 /// <para>r loaded radius; M turns per distance; i axle ratios; F front, R rear. Positive: the front pulls, which is preferred.</para>

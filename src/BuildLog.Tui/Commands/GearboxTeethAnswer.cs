@@ -48,6 +48,7 @@ internal sealed record GearboxTeethAnswer(GearTrain? Train, IReadOnlyList<Quoted
             yield return "From the teeth, exact:";
             for (var k = 0; k < Gears; k++)
                 yield return $"  {Name(k),-8}{Rounded.Fixed(Train.Gears[k].Ratio, 3),7}  {Train.Gears[k].Says}{(k < Typed.Count ? Beside(Typed[k], Train.Gears[k].Ratio) : "")}";
+            if (RatioTraps.OfConstantMesh(Train) is { } question) yield return question.InWords();
             if (Train.Reverse is { } reverse) yield return $"  {"reverse",-8}{Rounded.Fixed(reverse, 3),7}{(Reverse is null ? "" : $" {Beside(Reverse, reverse).TrimStart(';')}")}";
         }
 

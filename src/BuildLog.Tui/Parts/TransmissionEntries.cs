@@ -59,7 +59,7 @@ internal sealed class TransmissionEntries : PartEntries
                 Initial = box.GearTeeth ?? "",
                 Hint = "constant mesh, then each gear's pair: 29/19 31/14 25/18 1",
                 Check = Forms.Checks.IfTyped("teeth", GearTrain.Read),
-                Echo = values => GearTrain.Read(values["teeth"]).Understood(out var train) ? $"{string.Join(' ', train.Gears.Select(gear => Rounded.Fixed(gear.Ratio, 3)))}{ReverseOf(train)}, exact{Apart(train, Ratios(values))}{ReverseApart(train, values)}" : null,
+                Echo = values => GearTrain.Read(values["teeth"]).Understood(out var train) ? $"{string.Join(' ', train.Gears.Select(gear => Rounded.Fixed(gear.Ratio, 3)))}{ReverseOf(train)}, exact{MeshTurned(train)}{Apart(train, Ratios(values))}{ReverseApart(train, values)}" : null,
             },
             new ChoiceEntry("converter", "Behind it", [new(Clutch, "clutch"), new(Locks, "converter that locks up"), new(Slips, "converter without lock-up")])
             {
@@ -106,6 +106,8 @@ internal sealed class TransmissionEntries : PartEntries
         var apart = ratios.Select((text, k) => (Text: text, Gear: k + 1, Agrees: QuotedRatio.Read(text, RatioRange.Gear) is var read && read.Understood(out var quoted) && quoted.Agrees(train.Gears[k].Ratio))).FirstOrDefault(gear => !gear.Agrees);
         return apart.Text is null ? ", as typed" : FormattableString.Invariant($"; is gear {apart.Gear} really {apart.Text}?");
     }
+
+    private static string MeshTurned(GearTrain train) => RatioTraps.OfConstantMesh(train) is { } question ? $"; {char.ToLowerInvariant(question.Asks[0])}{question.Asks[1..]}" : "";
 
     private static string ReverseOf(GearTrain train) => train.Reverse is { } reverse ? $", reverse {Rounded.Fixed(reverse, 3)}" : "";
 

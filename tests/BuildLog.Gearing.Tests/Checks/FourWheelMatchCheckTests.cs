@@ -25,7 +25,7 @@ public sealed class FourWheelMatchCheckTests
         var finding = Find(4.10, 4.00, FrontDrive.ThroughShaft);
 
         Assert.Equal(["front axle ratio 3.94 to 4.06", "axle ratio 4.04 to 4.16"], finding.Cures);
-        Assert.Equal("In a turn of the transfer case the front wheels go 2.5 % less far than the rear ones at speed; wanted -1.5 to 1.5 %.", finding.Says);
+        Assert.Equal("In a turn of the transfer case the rear wheels go 2.5 % further than the front ones at speed; wanted -1.5 to 1.5 %.", finding.Says);
     }
 
     [Fact]

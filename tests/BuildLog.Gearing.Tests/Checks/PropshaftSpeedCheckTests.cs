@@ -28,6 +28,11 @@ public sealed class PropshaftSpeedCheckTests
         Assert.Equal([Position.Propshaft, Position.RearAxle], finding.Between);
     }
 
+    // As above with 8000 rev/min: s = 4.1273 in · 8000 / 3505.9 = 9.418 in, a tube of 6.7 in.
+    [Fact]
+    public void A_tube_that_nobody_makes_is_no_cure()
+        => Assert.EndsWith("a centre bearing divides a shaft", Assert.Single(Find(InventedShaft.Car(8000)).Cures), StringComparison.Ordinal);
+
     // 100 km/h · 4.10 / 2.00 m = 56.94 rev/s = 3417 rev/min.
     [Fact]
     public void A_top_speed_below_the_redline_is_what_counts()

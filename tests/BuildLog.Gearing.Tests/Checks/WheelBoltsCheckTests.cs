@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -60,6 +61,21 @@ public sealed class WheelBoltsCheckTests
         Assert.StartsWith("measure across more studs", finding.SettledBy, StringComparison.Ordinal);
     }
 
+    // Both to ± 0.3 mm: a caliper does not get nearer, and no other pattern of five holes is near.
+    [Fact]
+    public void Two_measured_circles_that_can_only_be_one_pattern_fit()
+    {
+        var finding = Find(Hub with { PitchCircle = Circle(0.1142) }, Hub with { PitchCircle = Circle(0.1144) }).First();
+
+        Assert.Equal(Verdict.Fits, finding.Verdict);
+        Assert.EndsWith("of the patterns wheels are sold by, both can only be 5×114.3 mm (4.5 in).", finding.Says, StringComparison.Ordinal);
+        Assert.False(finding.LimitIsVerified);
+    }
+
+    [Fact]
+    public void Two_measured_circles_of_patterns_half_a_millimetre_apart_stay_a_watch()
+        => Assert.Equal(Verdict.Watch, Find(Hub with { PitchCircle = Circle(0.1202) }, Hub with { PitchCircle = Circle(0.1205) }).First().Verdict);
+
     [Theory]
     [InlineData(69, Verdict.Clash, "wheels bored to 70.0 mm or more")]
     [InlineData(72.6, Verdict.Watch, "rings of 72.6 mm outside and 70.0 mm inside")]
@@ -86,6 +102,8 @@ public sealed class WheelBoltsCheckTests
     [Fact]
     public void A_hub_nobody_asked_for_says_nothing()
         => Assert.Empty(new WheelBoltsCheck().Look(InventedCar.Plain with { Tyres = InventedCar.Rolling(2) with { Wheel = new(Bolting: Hub) } }, OwnersGoals.None));
+
+    private static Known Circle(double metres) => InventedShaft.Known(InventedCar.Of(metres, 0.00015, "chord", _ => "measure across more studs"));
 
     private static Bolting Of(int studs, double circle, double bore, string? thread = null, Seat? seat = null)
         => new(studs, InventedShaft.Known(circle / 1000), InventedShaft.Known(bore / 1000), thread, seat);

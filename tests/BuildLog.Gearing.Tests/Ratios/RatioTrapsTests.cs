@@ -57,6 +57,14 @@ public sealed class RatioTrapsTests
     public void Between_two_usual_axles_no_number_decides(double ratio, bool ambiguous) => Assert.Equal(ambiguous, RatioTraps.IsAmbiguous(ratio));
 
     [Fact]
+    public void A_layshaft_that_would_turn_faster_than_the_input_is_asked_about()
+    {
+        Assert.Null(RatioTraps.OfConstantMesh(GearTrain.Read("29/19 31/14 25/18 1").OrRefuse()));
+        Assert.Null(RatioTraps.OfConstantMesh(GearTrain.Read("1 31/14 25/18").OrRefuse()));
+        Assert.Equal("Was the constant mesh 19/29 written driver first? Then it is 1.53.", RatioTraps.OfConstantMesh(GearTrain.Read("19/29 40/9 31/14 1").OrRefuse())!.InWords());
+    }
+
+    [Fact]
     public void A_gear_that_is_not_faster_than_the_one_before_is_asked_about()
     {
         var question = Assert.Single(RatioTraps.OfGears([("1", 3.5), ("2", 2.1), ("3", 1.4), ("4", 1), ("5", 1.22)]));
