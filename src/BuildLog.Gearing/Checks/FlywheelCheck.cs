@@ -16,7 +16,7 @@ internal sealed class FlywheelCheck : MatingCheck
 
         yield return new(
             new(Position.Engine, "plate on the crankshaft", engine.Rear.Plate is { } plate ? Word(plate) : null, "look through the starter's opening: thick and heavy is a flywheel, thin sheet a flexplate"),
-            new(Position.Transmission, "need", Word(box.Converter is null ? Plate.Flywheel : Plate.Flexplate), "") { IsImplied = true },
+            new(Position.Transmission, "plate", Word(box.Converter is null ? Plate.Flywheel : Plate.Flexplate), "") { IsImplied = true, IsNeed = true },
             (_, needs) => [$"{needs} for this engine, with the ring gear its starter wants"]);
     }
 

@@ -12,12 +12,15 @@ internal sealed record MatingEnd(Position Part, string Thing, string? Words, str
     /// <summary>It follows from what else is known of the part, so nobody needs to have looked.</summary>
     public bool IsImplied { get; init; }
 
+    /// <summary>Not an end of the part, but what has to be at the other one.</summary>
+    public bool IsNeed { get; init; }
+
     public bool IsLookedAt => Words is not null && !IsImplied;
 
     public bool IsUnlooked => Words is null;
 
     /// <summary>Such as <c>engine's bell-housing pattern</c>.</summary>
-    public string Name => $"{Part.InWords()}'s {Thing}";
+    public string Name => IsNeed ? $"{Thing} the {Part.InWords()} needs" : $"{Part.InWords()}'s {Thing}";
 }
 
 /// <summary>Two ends that go together if they are called the same.</summary>

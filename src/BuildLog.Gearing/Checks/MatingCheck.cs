@@ -37,7 +37,7 @@ internal abstract class MatingCheck : ICheck, ILookedAt
 
         if (Spelling.IsSame(here, there)) return this.Plain(mating.Between, Verdict.Fits, Because.Inside, $"The {one.Name} and the {other.Name} are both {here}.", Limit);
 
-        var says = $"The {one.Name} is {here}, the {other.Name} {there}";
+        var says = $"The {one.Name} is {here}, the {other.Name} is {there}";
         return mating.CountDecides && Spelling.FirstNumber(here) is { } count && count == Spelling.FirstNumber(there)
             ? this.Plain(mating.Between, Verdict.Watch, Because.UnverifiedLimit, $"{says}: as many, but written otherwise.", Limit, "try the two on each other by hand, and write both alike")
             : this.Plain(mating.Between, Verdict.Clash, Because.Outside, $"{says}.", Limit, [.. mating.Cures(here, there)]);

@@ -22,7 +22,7 @@ internal sealed class SpeedometerDriveCheck : MatingCheck
 
         yield return new(
             new(unit, "speedometer drive", Word(feed), $"look at the {unit.InWords()}'s tail for a cable's nut or a sender's plug"),
-            new(Position.Speedometer, "need", Word(dial.Takes ?? Implied(dial.Drive)), "look behind the dial for a cable's nut or a plug") { IsImplied = dial.Takes is null },
+            new(Position.Speedometer, "drive", Word(dial.Takes ?? Implied(dial.Drive)), "look behind the dial for a cable's nut or a plug") { IsImplied = dial.Takes is null, IsNeed = true },
             (has, needs) => has == None
                 ? [$"a drive for {needs} at the {unit.InWords()}'s tail", "a sender at the propshaft or a wheel"]
                 : [$"a converter from {has} to {needs}", $"a speedometer for {has}"]);

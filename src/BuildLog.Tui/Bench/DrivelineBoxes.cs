@@ -47,7 +47,7 @@ public static class DrivelineBoxes
         Source.Measured => "measured",
         Source.MakersData => "maker",
         Source.Tag => "tag",
-        Source.OwnersWord => "hearsay",
+        Source.OwnersWord => "owner",
         _ => "assumed",
     };
 }

@@ -15,7 +15,7 @@ public sealed class BellHousingCheckTests
         var finding = CheckCase.Find(new BellHousingCheck(), Other);
 
         Assert.Equal((Verdict.Clash, Because.Outside), (finding.Verdict, finding.Because));
-        Assert.Equal("The engine's bell-housing pattern is Corvane six, the gearbox's bell-housing pattern Delmere light.", finding.Says);
+        Assert.Equal("The engine's bell-housing pattern is Corvane six, the gearbox's bell-housing pattern is Delmere light.", finding.Says);
         Assert.Equal(["an adapter plate from Corvane six to Delmere light", "a bell housing of the pattern Corvane six"], finding.Cures);
         Assert.Equal([Position.Engine, Position.Transmission], finding.Between);
     }
