@@ -92,7 +92,11 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {claim}. No offer was entered.";
     }
 
-    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock, units).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var wanted = Wanted(vehicleId, row);
+        return new CardActs(shop, clock, units).Run(view, Bench(vehicleId), wanted.Kind, wanted);
+    }
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
     {
