@@ -9,6 +9,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
@@ -150,9 +151,29 @@ public sealed class HuntingTests : IDisposable
     }
 
     [Fact]
+    public async Task Only_what_was_chosen_is_searched_until_the_program_ends()
+    {
+        var wish = new SearchWish();
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, wish);
+
+        Assert.NotNull(acts.Choose(view.Type((nameof(Pool.Offered), "no"), (nameof(Pool.Listed), "no"), (nameof(Position.Tyres), "no"))));
+
+        var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
+        Assert.Equal("Searched: what is owned, for gearbox, overdrive or axle.", found.Notes![0]);
+        Assert.NotEmpty(found.Rows);
+        Assert.All(found.Rows.SelectMany(row => row.Parts), part => Assert.Contains("(owned", part, StringComparison.Ordinal));
+        Assert.DoesNotContain(found.Rows.SelectMany(row => row.Parts), part => part.StartsWith("tyres", StringComparison.Ordinal));
+
+        view.Refused.Clear();
+        acts.Choose(view.Type((nameof(Pool.Owned), "no")));
+        Assert.Contains("say yes", Assert.Single(view.Refused), StringComparison.Ordinal);
+        Assert.Equal([Pool.Owned], wish.Pools);
+    }
+
+    [Fact]
     public async Task Beside_each_other_ways_out_say_what_they_cost()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
         var offered = found.Rows.First(row => row.Parts.Any(part => part.Contains("280.00 EUR", StringComparison.Ordinal)));
 
@@ -460,7 +481,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void The_usual_questions_are_answered_side_by_side()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         foreach (var question in Tui.Options.TradeOff.All)
         {
             view.Agree(false);
@@ -474,7 +495,7 @@ public sealed class HuntingTests : IDisposable
     public async Task A_search_around_nothing_is_a_sentence()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bare" });
-        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
+        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new()).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
     }
 
     [Fact]
@@ -495,7 +516,7 @@ public sealed class HuntingTests : IDisposable
 
     private (OptionsActs Acts, Task<OptionsModel> Found) Options()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         return (acts, acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken));
     }
 
