@@ -1,11 +1,11 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
+using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
-using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Options;
 
@@ -17,7 +17,7 @@ namespace BuildLog.Tui.Options;
 internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wish, DateOnly day)
 {
     // What was only counted in a yard is in the record for its count, what is gone for what it was: neither is there to fit.
-    private readonly IReadOnlyList<PartPlace> owned = wish.Pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardCount.IsAtHand(place.Component))] : [];
+    private readonly IReadOnlyList<PartPlace> owned = wish.Pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardPart.IsAtHand(place.Component))] : [];
     private readonly IReadOnlyDictionary<long, Fitment> cameOff = wish.Pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
     private readonly OfferedParts offered = new(wish.Pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
@@ -56,8 +56,13 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         where TPart : class
     {
         var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
-        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful };
+        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) };
     }
+
+    // Where it is fitted, or was fitted last, counts before what it is called.
+    private string? Elsewhere(PartPlace place) => place.Component is AxleComponent axle
+        ? AxlePlace.Barred((place.Fitment ?? cameOff.GetValueOrDefault(axle.Id))?.Position ?? AxlePlace.Said(axle.Name), driveline.DrivingPosition)
+        : null;
 
     private IEnumerable<Candidate<Overdrive>> Without()
         => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new("no overdrive", null, Pool.Owned)] : [];
