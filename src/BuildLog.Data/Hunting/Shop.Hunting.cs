@@ -1,6 +1,7 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Donors;
 using BuildLog.Data.Hunting;
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
@@ -32,6 +33,38 @@ public sealed partial class Shop
         }
     }
 
+    /// <summary>Enters an offer; a supplier whom nobody knew, and what was counted on the part, are entered with it in one change.</summary>
+    /// <param name="offer">The offer, filled in.</param>
+    /// <param name="supplier">Who sells it; empty for nobody.</param>
+    /// <param name="counted">What was counted on it in the yard; null for nothing.</param>
+    /// <exception cref="RefusedException">Something of it cannot be; nothing is stored.</exception>
+    public Offer Enter(Offer offer, string supplier = "", YardFind? counted = null)
+    {
+        try
+        {
+            return Whole(counted, db => Offering.Enter(db, offer, supplier, counted));
+        }
+        catch
+        {
+            // It is not stored, whatever number it had.
+            offer.Id = 0;
+            throw;
+        }
+    }
+
+    /// <summary>Alters an offer; its supplier and what was counted on it since are entered with it in one change.</summary>
+    /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
+    public Offer Change(Offer asRead, string supplier, Action<Offer> edit, YardFind? counted = null)
+        => Whole(counted, db => Offering.Change(db, asRead, supplier, edit, counted));
+
+    /// <summary>Keeps what was counted in the yard for a hunt: the part that was looked at, and the session on it, in one change.</summary>
+    /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
+    public Session BringBack(YardFind found) => Whole(found, db => Offering.BringBack(db, found));
+
+    /// <summary>Alters a hunt; what was counted for it in the yard follows its name.</summary>
+    /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
+    public WantedPart Change(WantedPart asRead, Action<WantedPart> edit) => store.Write(db => Offering.Change(db, asRead, edit));
+
     /// <summary>What was offered for a wanted part, the latest first.</summary>
     public IReadOnlyList<Offer> Offers(WantedPart wanted)
         => store.Read(db => db.Set<Offer>().Where(offer => offer.WantedPartId == wanted.Id).OrderByDescending(offer => offer.Seen).ThenByDescending(offer => offer.Id).ToList());
@@ -55,6 +88,20 @@ public sealed partial class Shop
     /// <exception cref="RefusedException">It is no name.</exception>
     public Supplier SupplierCalled(string name)
         => Suppliers().FirstOrDefault(supplier => supplier.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) ?? Add(new Supplier { Name = name });
+
+    // A part that was not stored has no number, whatever it had.
+    private T Whole<T>(YardFind? found, Func<ShopContext, T> write)
+    {
+        try
+        {
+            return store.Write(write);
+        }
+        catch when (found is not null)
+        {
+            found.Part.Id = 0;
+            throw;
+        }
+    }
 
     /// <summary>All donors by name.</summary>
     public IReadOnlyList<Donor> Donors()

@@ -19,10 +19,14 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     private const string Tolerances = "5 %, 150 rpm, -100/+200 rpm";
 
     internal const double FastestRoadSpeed = 500 / 3.6;
+    private const double SlowestRoad = 20 / 3.6;
+    private const double FastestRoad = 250 / 3.6;
     private const double FastestEngine = 20_000 / 60.0;
 
     // Slower than any starter motor turns it: "2.300" is meant as a thousand.
     private const double SlowestEngine = 50 / 60.0;
+    private const double SlowestIdle = 450 / 60.0;
+    private const double FastestCruise = 7000 / 60.0;
 
     /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
@@ -34,6 +38,15 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     public Window Wanted { get; init; } = Wanted.IsEmpty
         ? throw new RefusedException("tolerance", "No engine speed is wanted: the lower limit has to be at most the upper one.", Tolerances)
         : Wanted;
+
+    /// <summary>Asks whether it is meant, where no road engine idles so slowly or cruises so fast, or no road car cruises so; null for nothing to ask. Common practice, no source.</summary>
+    public string? Question
+        => EngineSpeed.Value < SlowestIdle ? $"Is {Turns} meant? Hardly an engine idles so slowly."
+            : EngineSpeed.Value > FastestCruise ? $"Is {Turns} meant? Hardly an engine cruises so fast."
+            : Speed.Value is < SlowestRoad or > FastestRoad ? $"Is {Speed.Text} meant? Few cruise so {(Speed.Value < SlowestRoad ? "slowly" : "fast")}."
+            : null;
+
+    private string Turns => Rounded.WithUnit(Rounded.Exact(Units.RevolutionPerMinute.FromBase(EngineSpeed.Value)), Units.RevolutionPerMinute);
 
     /// <param name="speed">Such as <c>110 km/h</c>.</param>
     /// <param name="engineSpeed">Such as <c>2400 rpm</c>; a bare number is rev/min.</param>

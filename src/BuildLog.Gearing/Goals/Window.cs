@@ -30,6 +30,17 @@ public readonly record struct Window(double Low, double High)
     /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>
     public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), Places(unit), unit);
 
+    /// <summary>The ends in a unit as <see cref="InWords"/> writes them; an open side is empty.</summary>
+    public (string Low, string High) Written(Unit unit)
+    {
+        var (from, to, places) = Rounded.Inwards(unit.FromBase(Low), unit.FromBase(High), Places(unit));
+        string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Fixed(side, places);
+        return (Text(from), Text(to));
+    }
+
+    /// <summary>What is in both.</summary>
+    public Window And(Window other) => new(Math.Max(Low, other.Low), Math.Min(High, other.High));
+
     /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
     public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
 

@@ -26,6 +26,23 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
             + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}."
         : null;
 
+    /// <summary>The same with its ends as they are written down, rounded inwards.</summary>
+    public WindowOfPart Written(Window written)
+        => this with { Window = Window.And(written), SureWindow = SureWindow?.And(written) is { IsEmpty: false } sure ? sure : null };
+
+    /// <summary>The same where no more than this will do either.</summary>
+    /// <param name="limits">What else limits it, in base units.</param>
+    /// <param name="who">Who says so, in words.</param>
+    public WindowOfPart Within(Window limits, string who)
+    {
+        Demand Told(Window side, double edge) => new("", who, side.InWords(Unit), edge);
+        return Written(limits) with
+        {
+            Lowest = limits.Low > Window.Low ? Told(Window.AtLeast(limits.Low), limits.Low) : Lowest,
+            Highest = limits.High < Window.High ? Told(Window.AtMost(limits.High), limits.High) : Highest,
+        };
+    }
+
     /// <summary><c>axle ratio 2.85 to 3.21</c>, or the contradiction.</summary>
     public string InWords() => Contradiction ?? $"{Quantity} {Window.InWords(Unit)}";
 }

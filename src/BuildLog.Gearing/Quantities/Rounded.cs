@@ -79,17 +79,25 @@ public static class Rounded
     /// <param name="unit">Named after the numbers: <c>2400 to 2600 rev/min</c>, <c>2700 rev/min or less</c>.</param>
     public static string Within(double low, double high, int places, Unit unit)
     {
-        var step = Math.Pow(10, -places);
-        var from = Math.Ceiling((low / step) - 1e-9) * step;
-        var to = Math.Floor((high / step) + 1e-9) * step;
-        if (from > to && places < MostPlaces) return Within(low, high, places + 1, unit);
-
+        (var from, var to, places) = Inwards(low, high, places);
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
             (true, true) => WithUnit($"{Fixed(from, places)} to {Fixed(to, places)}", unit),
             (true, false) => $"{WithUnit(Fixed(from, places), unit)} or more",
             _ => $"{WithUnit(Fixed(to, places), unit)} or less",
         };
+    }
+
+    /// <summary>The ends as <see cref="Within"/> prints them, and to how many places.</summary>
+    /// <param name="low">The lower end; negative infinity for none.</param>
+    /// <param name="high">The upper end; infinity for none.</param>
+    /// <param name="places">Decimal places, as many more as a narrow window needs.</param>
+    public static (double From, double To, int Places) Inwards(double low, double high, int places)
+    {
+        var step = Math.Pow(10, -places);
+        var from = Math.Ceiling((low / step) - 1e-9) * step;
+        var to = Math.Floor((high / step) + 1e-9) * step;
+        return from > to && places < MostPlaces ? Inwards(low, high, places + 1) : (from, to, places);
     }
 
     /// <summary>A number that is already rounded with its unit: <c>2.04 m</c>, <c>3.5°</c>; a plain ratio stays bare.</summary>

@@ -35,11 +35,11 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
         return new(wanted, [.. PairsWithin(differential).Take(MostPairs)], hub);
     }
 
-    /// <summary>The window in propshaft turns, as if turns could be read exactly.</summary>
-    public Window Turns(Wheels wheels, int wheelTurns = WheelTurns)
+    /// <summary>A window in propshaft turns, as if turns could be read exactly.</summary>
+    public static Window Turns(Window window, Wheels wheels, int wheelTurns = WheelTurns)
     {
         var each = wheels == Wheels.OneHeld ? wheelTurns / 2.0 : wheelTurns;
-        return new(Wanted.Window.Low * each, Wanted.Window.High * each);
+        return new(window.Low * each, window.High * each);
     }
 
     /// <summary>Which counts mean yes and which no.</summary>

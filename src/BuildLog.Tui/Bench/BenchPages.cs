@@ -23,7 +23,8 @@ internal static class BenchPages
     /// <param name="units">The units to show; null for metric ones.</param>
     /// <param name="whatIf">What is tried on the bench, shared with its acts; null where nothing is tried.</param>
     /// <param name="speeds">What the table of speeds shows, shared with the acts of the bench.</param>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null, SpeedsWish? speeds = null) =>
+    /// <param name="search">What the page of options searches, shared with the sheet that names its ways out.</param>
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null, SpeedsWish? speeds = null, SearchWish? search = null) =>
     [
         new FindingsPage(),
         new SpeedsPage(new(shop, clock, units ?? UnitSystem.Metric, speeds ?? new())),
@@ -34,7 +35,7 @@ internal static class BenchPages
         new PapersPage(new PapersActs(shop)),
         new DecisionsPage(new DecisionsActs(shop, clock)),
         new ChangesPage(new ChangesActs(shop, clock)),
-        new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric)),
+        new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric, search ?? new())),
         new WantedPage(new WantedActs(shop, clock, units ?? UnitSystem.Metric)),
         new PlansPage(new PlansActs(shop, clock, whatIf ?? new())),
     ];

@@ -10,7 +10,7 @@ public static class GoalWords
 {
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
-            [.. goals.Cruise.Select(InWords), .. Others(goals)],
+            [.. goals.Cruise.SelectMany(WithQuestion), .. Others(goals)],
             [.. findings.SelectMany(finding => finding.Windows.Select(window => $"{finding.Title}: {Follows(window, units.Shown(window.Unit))}"))]);
 
     private static IEnumerable<string> Others(OwnersGoals goals)
@@ -31,6 +31,9 @@ public static class GoalWords
         var wish = double.IsFinite(goal.Wanted.Low) ? $"{Rounded.WithUnit(Rounded.Exact(rpm.FromBase(goal.EngineSpeed.Value)), rpm)}; {goal.Wanted.InWords(rpm)} will do" : goal.Wanted.InWords(rpm);
         return $"Cruise at {goal.Speed.Text} in {gear} with {wish}.";
     }
+
+    /// <summary>The same, and whether it is meant where that is doubtful.</summary>
+    public static IReadOnlyList<string> WithQuestion(CruiseGoal goal) => goal.Question is { } question ? [InWords(goal), $"? {question}"] : [InWords(goal)];
 
     private static string Follows(PartWindow window, Unit unit)
         => window switch

@@ -10,6 +10,7 @@ using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Plans;
 using BuildLog.Tui.Removing;
 using BuildLog.Tui.Search;
@@ -28,7 +29,8 @@ namespace BuildLog.Tui.Bench;
 /// <param name="pad">Where unsaved counts are kept.</param>
 /// <param name="whatIf">What is tried on the bench without being stored.</param>
 /// <param name="speeds">What the table of speeds shows.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null, SpeedsWish? speeds = null) : IWorkbenchActs
+/// <param name="search">What the page of options searches.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null, SpeedsWish? speeds = null, SearchWish? search = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
@@ -144,7 +146,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(shop, bench, units, clock, view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(shop, bench, units, clock, search ?? new(), view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     public void Remove(IWorkbenchView view)

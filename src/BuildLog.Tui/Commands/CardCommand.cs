@@ -32,7 +32,7 @@ internal sealed class CardCommand : Command
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted, edge.Common.UnitsOf(parse)));
+        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted, edge.Common.UnitsOf(parse), CardOfVehicle.Hunted(shop, bench, wanted).ToList() is [var only] ? only : null));
         var content = Reading.Blaming("VEHICLE", () => card.Content(size, paper.Printed(edge, parse)));
         return path is null
             ? new(ToJson(card), CardText.Of(content))
@@ -42,40 +42,43 @@ internal sealed class CardCommand : Command
     private static JsonObject ToJson(CardOfVehicle card)
     {
         var json = new JsonObject { ["wanted"] = card.Part.InWords(), ["vehicle"] = card.Bench.Vehicle.Name };
-        if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card.Gearbox());
-        else if (card.Part == CardPart.Tyres) AddTyres(json, card.Tyres());
-        else AddAxle(json, card.Axle());
+        if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card);
+        else if (card.Part == CardPart.Tyres) AddTyres(json, card);
+        else AddAxle(json, card);
         json["mustHaves"] = Json.Array(card.Musts, must => new JsonObject { ["what"] = must.What, ["text"] = must.Text });
         return json;
     }
 
-    private static void AddAxle(JsonObject json, AxleCard card)
+    private static void AddAxle(JsonObject json, CardOfVehicle asked)
     {
-        AddWindows(json, card.Wanted);
+        var card = asked.Axle();
+        AddWindows(json, asked.Allowed[0], asked.Windows[0]);
         json["perWheelTurns"] = AxleCard.WheelTurns;
-        json["oneHeld"] = Ends(card.Turns(Wheels.OneHeld));
-        json["together"] = Ends(card.Turns(Wheels.Together));
+        json["oneHeld"] = Ends(AxleCard.Turns(asked.Allowed[0].Window, Wheels.OneHeld));
+        json["together"] = Ends(AxleCard.Turns(asked.Allowed[0].Window, Wheels.Together));
         AddEdges(json, "oneHeld", card.Edges(Wheels.OneHeld).Yes, card.Edges(Wheels.OneHeld).Possible);
         AddEdges(json, "together", card.Edges(Wheels.Together).Yes, card.Edges(Wheels.Together).Possible);
         json["hubReduction"] = card.Hub;
         json["teeth"] = Json.Array(card.Teeth, teeth => teeth.ToString());
     }
 
-    private static void AddGearbox(JsonObject json, GearboxCard card)
+    private static void AddGearbox(JsonObject json, CardOfVehicle asked)
     {
         json["perOutputTurns"] = GearboxCard.OutputTurns;
-        json["gears"] = Json.Array(card.Gears, gear =>
+        json["gears"] = Json.Array(asked.Allowed.Zip(asked.Gearbox().Gears), each =>
         {
+            var (allowed, gear) = each;
             var of = new JsonObject { ["quantity"] = gear.Quantity };
-            AddWindows(of, gear);
+            AddWindows(of, allowed, gear);
             AddEdges(of, "input", GearboxCard.Edges(gear).Yes, GearboxCard.Edges(gear).Possible);
             return of;
         });
     }
 
-    private static void AddTyres(JsonObject json, TyreCard card)
+    private static void AddTyres(JsonObject json, CardOfVehicle asked)
     {
-        AddWindows(json, card.Wanted);
+        var card = asked.Tyres();
+        AddWindows(json, asked.Allowed[0], asked.Windows[0]);
         json["unit"] = Units.Metre.Symbol;
         json["perWheelTurns"] = TyreCard.Turns;
         AddEdges(json, "standing", card.Edges(loaded: true).Yes, card.Edges(loaded: true).Possible);
@@ -85,11 +88,13 @@ internal sealed class CardCommand : Command
         json["slowestSpeedSymbol"] = card.SlowestSymbol;
     }
 
-    private static void AddWindows(JsonObject json, WindowOfPart wanted)
+    // The windows of the goals, unrounded; and what yes and no are held against: the same as written down, within what is hunted.
+    private static void AddWindows(JsonObject json, WindowOfPart allowed, WindowOfPart judged)
     {
-        json["window"] = Ends(wanted.Window);
-        json["sureWindow"] = wanted.SureWindow is { } sure ? Ends(sure) : null;
-        json["openedBy"] = wanted.OpenedBy;
+        json["window"] = Ends(allowed.Window);
+        json["sureWindow"] = allowed.SureWindow is { } sure ? Ends(sure) : null;
+        json["openedBy"] = allowed.OpenedBy;
+        json["judgedBy"] = Ends(judged.Window);
     }
 
     private static void AddEdges(JsonObject json, string way, Window? yes, Window possible)

@@ -36,7 +36,7 @@ internal sealed class ComparePaperCommand : Command
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         var changes = parse.GetValue(with) ?? NamedChanges.Usual;
-        var compared = Reading.Blaming(with.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today)));
+        var compared = Reading.Blaming(with.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, new(), edge.Today)));
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, units)) : null;
 
         var json = ToJson(compared, region);

@@ -1,6 +1,6 @@
 using System.CommandLine;
+using BuildLog.Data.Hunting;
 using BuildLog.Sheet.Papers;
-using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Papers;
 
 namespace BuildLog.Tui.Commands;
@@ -23,7 +23,7 @@ internal sealed class LabelsPaperCommand : Command
         var path = paper.File(parse);
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
-        var parts = shop.Parts().Where(place => place.Fitment is not null ? !parse.GetValue(shelf) : YardCount.IsAtHand(place.Component));
+        var parts = shop.Parts().Where(place => place.Fitment is not null ? !parse.GetValue(shelf) : YardPart.IsAtHand(place.Component));
         var labels = LabelsOfShop.Content(parts, size, paper.Printed(edge, parse));
         return paper.Write(parse, path, (file, overwrite) => PaperWriter.WriteFile(labels, file, overwrite));
     }

@@ -42,16 +42,15 @@ internal sealed class OptionsCommand : Command
             ["transmission"] = Position.Transmission,
             ["overdrive"] = Position.Overdrive,
         };
-        var chosen = Chosen(parse, change, positions);
+        var wish = new SearchWish { Pools = pools, Changing = Chosen(parse, change, positions) };
         var most = parse.GetValue(top) is { } wished ? Reading.Of(top.Name, wished, ReadTop) : UsualTop;
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var changing = chosen.Select(position => position == Position.RearAxle ? bench.Driveline.DrivingPosition : position).ToHashSet();
         using var search = new SearchOnTerminal(edge, parse);
-        var found = Reading.Blaming(pool.Name, () => WaysOut.Of(bench, new PartsToTry(shop, bench, pools, changing, edge.Today), search.Progress, search.Cancel));
+        var found = Reading.Blaming(pool.Name, () => WaysOut.Of(shop, bench, wish, edge.Today, search.Progress, search.Cancel));
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
-        return new(ToJson(found, most, region), [.. ToText(bench, found, most, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
+        return new(ToJson(found, most, region), [.. ToText(bench, wish, found, most, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
     }
 
     private static Parsed<int> ReadTop(string text)
@@ -87,7 +86,7 @@ internal sealed class OptionsCommand : Command
         ["unclearOffers"] = Json.Array(found.Unclear, name => name),
         ["map"] = Json.Map(region),
         ["uncured"] = Json.Array(found.Uncured, clash => new JsonObject { ["check"] = clash.Check, ["says"] = clash.Says, ["cures"] = Json.Array(clash.Cures, cure => cure) }),
-        ["options"] = Json.Array(OptionRows.Shown(found, most).OrderBy(each => each.Option.Score), each => ToJson(found, each.Option, each.Place)),
+        ["options"] = Json.Array(OptionRows.Shown(found, most), each => ToJson(found, each.Option, each.Place)),
     };
 
     private static JsonObject ToJson(WaysOut found, Gearing.Options.Option option, int place) => new()
@@ -110,15 +109,16 @@ internal sealed class OptionsCommand : Command
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench bench, WaysOut found, int most, UnitSystem units)
+    private static IEnumerable<string> ToText(VehicleOnBench bench, SearchWish wish, WaysOut found, int most, UnitSystem units)
     {
         var answer = found.Answer;
         yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
+        yield return wish.InWords;
         yield return OptionWords.AsItIs(bench);
         foreach (var clash in OptionWords.Clashes(found, units)) yield return clash;
         if (found.Windows.Count > 0) yield return WindowWords.Heading;
         foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
-        if (answer.Options.Count == 0) yield return "No part on these lists makes it better than it is.";
+        if (answer.Options.Count == 0) yield return "Nothing that was searched makes it better than it is.";
         foreach (var group in OptionRows.Shown(found, most).GroupBy(each => each.Option.Changes))
         {
             yield return OptionWords.Heading(group.Key);

@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
+using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Commands;
 
@@ -36,7 +36,7 @@ internal sealed class PartsCommand : Command
 
     private static string Where(PartPlace place)
         => place.Fitment is { } fitment ? $"on {fitment.Vehicle.Name}"
-            : YardCount.IsNotBought(place.Component) ? "not bought, counted in the yard"
+            : YardPart.IsNotBought(place.Component) ? "not bought, counted in the yard"
             : place.Component.Ownership == Ownership.Gone ? Ownership.Gone.InWords()
             : place.Component.Shelf.Length > 0 ? $"shelf: {place.Component.Shelf}"
             : "on the shelf";

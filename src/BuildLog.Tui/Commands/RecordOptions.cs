@@ -22,6 +22,7 @@ internal sealed class RecordOptions
     private readonly Option<string?> part = new("--part") { Description = "Which axle, with --record on a vehicle with two.", HelpName = "front|rear" };
     private readonly Option<string?> wanted = new("--wanted") { Description = "With --record: it was counted in the yard on a part for this wanted one; kept with it, and as an offer that is judged.", HelpName = "TITLE" };
     private readonly Option<string?> offered = new("--offer") { Description = "With --wanted: what is offered, and where.", HelpName = "TEXT" };
+    private readonly Option<string?> supplier = new("--supplier") { Description = "With --wanted: who sells it; a new name is entered.", HelpName = "NAME" };
     private readonly Option<string?> price = new("--price") { Description = "With --wanted: what is asked for it, such as 180 EUR.", HelpName = "MONEY" };
     private readonly Position? place;
 
@@ -42,6 +43,7 @@ internal sealed class RecordOptions
         if (place is null) command.Options.Add(part);
         command.Options.Add(wanted);
         command.Options.Add(offered);
+        command.Options.Add(supplier);
         command.Options.Add(price);
     }
 
@@ -78,7 +80,7 @@ internal sealed class RecordOptions
     private void NothingInVain(ParseResult parse)
     {
         RefuseWithout(vehicle, [day, helper, part, wanted]);
-        RefuseWithout(wanted, [offered, price]);
+        RefuseWithout(wanted, [offered, supplier, price]);
 
         void RefuseWithout(Option<string?> needed, Option<string?>[] useless)
         {
@@ -92,8 +94,9 @@ internal sealed class RecordOptions
         where TComponent : Component, new()
     {
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
-        var claim = Reading.Blaming(wanted.Name, () => YardCount.Keep(shop, hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
-        var offer = shop.Add(new Offer(hunted) { What = parse.GetValue(offered) ?? YardCount.NameOf(hunted), Claimed = claim, Price = asked, Seen = on });
+        var (found, claim) = Reading.Blaming(wanted.Name, () => YardCount.Found(hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
+        var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
+            new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
         return [$"Kept as an offer for {hunted.Title}: {offer.What}, {claim}.", JudgedOffer.Of(bench, hunted, claim, asked).InWords];
     }

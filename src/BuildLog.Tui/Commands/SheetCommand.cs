@@ -62,7 +62,7 @@ internal sealed class SheetCommand : Command
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
         if (parse.GetValue(beside) is { } changes)
-            wishes = wishes with { Compared = Reading.Blaming(beside.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, edge.Today))) };
+            wishes = wishes with { Compared = Reading.Blaming(beside.Name, () => NamedChanges.Beside(bench, changes, () => WaysOut.Of(shop, bench, new(), edge.Today))) };
         var content = SheetOfVehicle.Content(bench, VehicleFolder.Read(shop, bench.Vehicle), wishes, edge.Common.UnitsOf(parse), paper.Printed(edge, parse));
         return content with { TitlePhoto = title ?? content.TitlePhoto, Photos = [.. content.Photos, .. photos] };
     }

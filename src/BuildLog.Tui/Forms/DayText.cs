@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
 
@@ -7,9 +8,9 @@ namespace BuildLog.Tui.Forms;
 /// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>, <c>3 May</c>.</summary>
 /// <remarks>
 /// Without its year a day is the nearest one; of what has been done the latest that has been, of what is due the next to come.
-/// 03/05/2026 is March to some and May to others: it is refused, never guessed.
+/// 03/05/2026 is March to some and May to others: it is refused, never guessed. 31.12.2026 is one day only.
 /// </remarks>
-public static class DayText
+public static partial class DayText
 {
     private const string Right = "3 May 2026";
     private const int MostYears = 8;
@@ -33,6 +34,8 @@ public static class DayText
         if (InOtherYears(typed, today) is { Count: > 0 } days) return choose(days);
         if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
         {
+            if (InNumbers().Match(typed) is { Success: true } numbers && Definite(numbers) is { } definite) return definite;
+            if (Beyond(typed) is { } beyond) return beyond;
             if (LooseDayText.Read(typed).Understood(out _)) return new Refusal("day", $"'{typed}' is no single day; one is needed here, as near as you know it.", Right);
             return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
                 ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
@@ -56,6 +59,52 @@ public static class DayText
             ? day
             : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today").In(text));
     }
+
+    // 31.12.2026 can be read in one way only, as there is no month 31.
+    private static Parsed<DateOnly>? Definite(Match typed)
+    {
+        var (first, second, year) = (Number(typed, 1), Number(typed, 2), Number(typed, 3));
+        var (day, month) = first > second ? (first, second) : (second, first);
+        if (day <= 12 || month is < 1 or > 12) return null;
+
+        return Beyond(typed.Value, day, month, year) is { } beyond ? beyond : new DateOnly(year, month, day);
+    }
+
+    // 31 February: the month is there, the day is not.
+    private static Refusal? Beyond(string typed)
+    {
+        if (YearFirst().Match(typed) is { Success: true } iso) return Beyond(typed, Number(iso, 3), Number(iso, 2), Number(iso, 1));
+        var match = DayFirst().Match(typed) is { Success: true } first ? first : MonthFirst().Match(typed);
+        if (!match.Success) return null;
+
+        var year = match.Groups["year"].Success ? int.Parse(match.Groups["year"].Value, CultureInfo.InvariantCulture) : 0;
+        return DateOnly.TryParseExact($"1 {match.Groups["month"].Value} 2000", Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var month)
+            ? Beyond(typed, int.Parse(match.Groups["day"].Value, CultureInfo.InvariantCulture), month.Month, year)
+            : null;
+    }
+
+    // In a year that is not named February may have 29 days.
+    private static Refusal? Beyond(string typed, int day, int month, int year)
+    {
+        if (month is < 1 or > 12 || year > 2200) return null;
+
+        var (name, days) = (CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month), DateTime.DaysInMonth(year == 0 ? 2000 : year, month));
+        return day > days ? new Refusal("day", FormattableString.Invariant($"{Shown.Quoted(typed)}: {name}{(year == 0 ? "" : $" {year}")} has {days} days."), Right) : null;
+    }
+
+    private static int Number(Match match, int group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(\d{1,2})[./](\d{1,2})[./]((?:19|20|21)\d\d)$")]
+    private static partial Regex InNumbers();
+
+    [GeneratedRegex(@"^((?:19|20|21)\d\d)-(\d{1,2})-(\d{1,2})$")]
+    private static partial Regex YearFirst();
+
+    [GeneratedRegex(@"^(?<day>\d{1,2})\.?\s+(?<month>[A-Za-z]+)(\s+(?<year>(?:19|20|21)\d\d))?$")]
+    private static partial Regex DayFirst();
+
+    [GeneratedRegex(@"^(?<month>[A-Za-z]+)\s+(?<day>\d{1,2}),?(\s+(?<year>(?:19|20|21)\d\d))?$")]
+    private static partial Regex MonthFirst();
 
     // A day without its year, in the years around this one; a leap day may be four or eight years away.
     private static List<DateOnly> InOtherYears(string typed, DateOnly today) =>

@@ -28,7 +28,7 @@ public static class GoalForm
             GearEntry.Of(goal.Gear, gears),
         ],
         Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)).Understood(out var understood)
-            ? [GoalWords.InWords(understood)]
+            ? GoalWords.WithQuestion(understood)
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)))),

@@ -56,8 +56,5 @@ internal static class BoughtPart
 
     /// <summary>The part that an offer was counted on in the yard, which is in the record for that count already; null where there is none.</summary>
     public static Component? Counted(Shop shop, WantedPart wanted, Offer? offer)
-        => offer is null ? null
-            : shop.Parts().Select(place => place.Component)
-                .Where(part => YardCount.IsNotBought(part) && part.Name == YardCount.NameOf(wanted))
-                .FirstOrDefault(part => shop.Sessions(part).Any(session => YardCount.Claim(session) == offer.Claimed));
+        => offer is null ? null : YardCount.Of(shop, wanted).FirstOrDefault(count => count.Claimed == offer.Claimed)?.Part;
 }

@@ -13,9 +13,10 @@ internal static class OfferForm
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="shop">The record: its currency is that of a bare number, and it knows the suppliers.</param>
     /// <param name="today">The day it is.</param>
-    /// <param name="save">Stores an offer with the edit applied.</param>
+    /// <param name="save">Stores an offer with the edit applied, and who sells it; empty for nobody.</param>
     /// <param name="offer">What is known of it already, such as a count; of one in the record everything.</param>
-    public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>> save, Offer offer)
+    /// <param name="counted">What was counted on it since, as a claim; null for nothing.</param>
+    public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
     {
         var bare = shop.Workshop().Bare;
         return new()
@@ -25,7 +26,7 @@ internal static class OfferForm
             Entries =
             [
                 new TextEntry("what", "What") { Initial = offer.What, Hint = "such as axle from a late pickup, cover off", Check = Checks.Filled("what", "What is offered?") },
-                new TextEntry("claimed", "Claimed") { Initial = offer.Claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
+                new TextEntry("claimed", "Claimed") { Initial = counted ?? offer.Claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
                 new TextEntry("price", "Price") { Initial = offer.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
                 new TextEntry("place", "Where") { Initial = offer.Place, Hint = "advert, yard and row, friend" },
                 new TextEntry("supplier", "Supplier") { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
@@ -35,30 +36,16 @@ internal static class OfferForm
                 new TextEntry("notes", "Notes") { Initial = offer.Notes },
             ],
             Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
-            Save = values => Checks.Try(() => Store(values, wanted, bare, today, shop, save)),
+            Save = values => Checks.Try(() => save(
+                edited =>
+                {
+                    (edited.What, edited.Claimed, edited.Place, edited.Contact, edited.Notes) = (values["what"], values["claimed"], values["place"], values["contact"], values["notes"]);
+                    edited.Price = Price(values, bare);
+                    edited.Seen = DayText.ReadPast(values["seen"], today).OrRefuse();
+                    edited.Expires = values.IsEmpty("expires") ? null : DayText.Read(values["expires"], today).OrRefuse();
+                },
+                values["supplier"])),
         };
-    }
-
-    // Looked at as a whole first, so that a refused offer enters no supplier either.
-    private static void Store(FormValues values, WantedPart wanted, Currency bare, DateOnly today, Shop shop, Action<Action<Offer>> save)
-    {
-        void Put(Offer offer)
-        {
-            (offer.What, offer.Claimed, offer.Place, offer.Contact, offer.Notes) = (values["what"], values["claimed"], values["place"], values["contact"], values["notes"]);
-            offer.Price = Price(values, bare);
-            offer.Seen = DayText.ReadPast(values["seen"], today).OrRefuse();
-            offer.Expires = values.IsEmpty("expires") ? null : DayText.Read(values["expires"], today).OrRefuse();
-        }
-
-        var trial = new Offer(wanted);
-        Put(trial);
-        trial.Check();
-        var supplier = values.IsEmpty("supplier") ? null : shop.SupplierCalled(values["supplier"]);
-        save(offer =>
-        {
-            Put(offer);
-            offer.SupplierId = supplier?.Id;
-        });
     }
 
     private static string KnownSuppliers(Shop shop)

@@ -24,6 +24,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     private const string Found = "found";
     private const string Dropped = "dropped";
     private const string OfferGone = "gone";
+    private const string CountGone = "uncounted";
 
     private DateOnly Today => clock.Today();
 
@@ -33,7 +34,19 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public WantedModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => (IEnumerable<WantedRow>)[WantedRows.Part(wanted), .. shop.Offers(wanted).Select(offer => WantedRows.Offer(bench, wanted, offer, Today))])]);
+        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => Rows(bench, wanted))]);
+    }
+
+    // A count that is an offer's claim is told with the offer.
+    private IEnumerable<WantedRow> Rows(VehicleOnBench bench, WantedPart wanted)
+    {
+        var (offers, counts) = (shop.Offers(wanted), YardCount.Of(shop, wanted));
+        return
+        [
+            WantedRows.Part(wanted),
+            .. offers.Select(offer => WantedRows.Offer(bench, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), Today)),
+            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, wanted, count)),
+        ];
     }
 
     public string? New(IWorkbenchView view, long vehicleId)
@@ -58,28 +71,25 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
-        if (row.OfferId is { } id)
-        {
-            var offer = shop.Offers(wanted).First(each => each.Id == id);
-            return view.Fill(OfferForm.For(Bench(vehicleId), wanted, shop, Today, edit => shop.Change(offer, edit), offer)) ? $"Changed: {row.What}." : null;
-        }
+        if (row.OfferId is not null || row.CountedId is not null) return Offer(view, Bench(vehicleId), wanted, row);
 
         return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
     }
 
-    public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row) => Offer(view, Bench(vehicleId), Wanted(vehicleId, row), "");
+    public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row)
+        => Offer(view, Bench(vehicleId), Wanted(vehicleId, row), row.CountedId is null ? row with { OfferId = null } : row);
 
     public string? Count(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
-        string? claim = null;
+        (YardFind Find, string Claimed)? found = null;
         Form? form = wanted.Kind switch
         {
-            WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => claim = YardCount.Keep(shop, wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
+            WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => found = YardCount.Found(wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
             WantedKind.Transmission when TopGear(bench) is var gear
-                => GearCountForm.For(row.What, gear, Today, edit => claim = YardCount.Keep(shop, wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
+                => GearCountForm.For(row.What, gear, Today, edit => found = YardCount.Found(wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
-                => RollOutForm.For(wheels, Today, units, edit => claim = YardCount.Keep(shop, wanted, wheels, set => Filled(new RollOutSession(set), edit))),
+                => RollOutForm.For(wheels, Today, units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
             _ => null,
         };
         if (form is null)
@@ -88,11 +98,18 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             return null;
         }
 
-        if (!view.Fill(form) || claim is null) return null;
-        return Offer(view, bench, wanted, claim) ?? $"Kept: the count, {claim}. No offer was entered.";
+        if (!view.Fill(form) || found is not { } counted) return null;
+        if (Offer(view, bench, wanted, row, counted) is { } said) return said;
+
+        shop.BringBack(counted.Find);
+        return $"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}.";
     }
 
-    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row) => new CardActs(shop, clock, units).Run(view, Bench(vehicleId), Wanted(vehicleId, row).Kind);
+    public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var wanted = Wanted(vehicleId, row);
+        return new CardActs(shop, clock, units).Run(view, Bench(vehicleId), wanted.Kind, wanted);
+    }
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
     {
@@ -107,6 +124,9 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             case Found:
                 shop.Change(wanted, edited => edited.State = WantedState.Found);
                 return $"Found: {wanted.Title}.";
+            case CountGone:
+                shop.Remove(shop.Parts().First(place => place.Component.Id == row.CountedId).Component, withEverything: true);
+                return $"Taken out: {row.What}.";
             case OfferGone:
                 shop.Remove(shop.Offers(wanted).First(offer => offer.Id == row.OfferId));
                 return $"No longer on offer: {row.What}.";
@@ -121,7 +141,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     {
         if (wanted.State == WantedState.Hunting)
         {
-            yield return new(Bought, $"bought{(row.OfferId is null ? "" : " this one")}: it joins the shop with its cost");
+            yield return new(Bought, $"bought{(row is { OfferId: null, CountedId: null } ? "" : " this one")}: it joins the shop with its cost");
             yield return new(Found, "found: hunted no more, nothing else noted");
         }
         else
@@ -131,13 +151,14 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
 
         if (wanted.State != WantedState.Dropped) yield return new(Dropped, "wanted no more, for a reason");
         if (row.OfferId is not null) yield return new(OfferGone, "this offer is gone");
+        if (row.CountedId is not null) yield return new(CountGone, "this count is of no use: take it out");
     }
 
     private string? Buy(IWorkbenchView view, WantedPart wanted, WantedRow row)
     {
         var offer = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
         Purchase? bought = null;
-        var form = BoughtForm.For(wanted, offer, BoughtPart.Counted(shop, wanted, offer), Bare, Today, purchase =>
+        var form = BoughtForm.For(wanted, offer, Counted(wanted, row) ?? BoughtPart.Counted(shop, wanted, offer), Bare, Today, purchase =>
         {
             shop.Buy(wanted, purchase);
             bought = purchase;
@@ -168,13 +189,22 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         Save = values => Checks.Try(() => shop.Change(wanted, edited => (edited.State, edited.DroppedFor) = (WantedState.Dropped, values["why"]))),
     };
 
-    private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, string claimed)
+    // A new offer, or the one of the row; with what was counted on the part it is one change.
+    private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, WantedRow row, (YardFind Find, string Claimed)? counted = null)
     {
         Offer? kept = null;
-        return view.Fill(OfferForm.For(bench, wanted, shop, Today, edit => kept = shop.Add(new Offer(wanted), edit), new(wanted) { Claimed = claimed })) && kept is not null
-            ? $"Kept: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
+        var known = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        var form = OfferForm.For(
+            bench, wanted, shop, Today,
+            (edit, supplier) => kept = known is null ? shop.Enter(Filled(new Offer(wanted), edit), supplier, counted?.Find) : shop.Change(known, supplier, edit, counted?.Find),
+            known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
+            counted?.Claimed);
+        return view.Fill(form) && kept is not null
+            ? $"{(known is null ? "Kept" : "Changed")}: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }
+
+    private Component? Counted(WantedPart wanted, WantedRow row) => YardCount.Of(shop, wanted).FirstOrDefault(count => count.Part.Id == row.CountedId)?.Part;
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

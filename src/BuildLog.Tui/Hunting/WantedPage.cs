@@ -37,7 +37,7 @@ internal sealed class WantedPage : ListPage
 
     private static TextRun[] Cells(WantedRow row) =>
     [
-        row.OfferId is null ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
+        row is { OfferId: null, CountedId: null } ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
         row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, Tone.Quiet),
     ];
 

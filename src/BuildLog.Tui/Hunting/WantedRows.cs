@@ -18,7 +18,12 @@ internal static class WantedRows
             .. Line("wanted no more, because", wanted.DroppedFor), .. Line("", wanted.Notes),
         ]);
 
-    public static WantedRow Offer(VehicleOnBench bench, WantedPart wanted, Offer offer, DateOnly today)
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="wanted">What is hunted.</param>
+    /// <param name="offer">What is offered for it.</param>
+    /// <param name="counted">What was counted on it; null for nothing.</param>
+    /// <param name="today">The day it is.</param>
+    public static WantedRow Offer(VehicleOnBench bench, WantedPart wanted, Offer offer, YardCount? counted, DateOnly today)
     {
         var judged = JudgedOffer.Of(bench, wanted, offer.Claimed, offer.Price);
         var isOver = offer.Expires < today;
@@ -26,11 +31,25 @@ internal static class WantedRows
             wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? "ran out" : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line("claimed", offer.Claimed), .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place), .. Line("contact", offer.Contact),
+                .. Line("claimed", offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place), .. Line("contact", offer.Contact),
                 $"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? "ran out" : "runs out")} {DayText.InWords(last)}" : "")}",
                 .. Line("", offer.Notes),
             ]);
     }
+
+    /// <summary>A count that nobody offers the part of yet.</summary>
+    public static WantedRow Counted(VehicleOnBench bench, WantedPart wanted, YardCount count)
+    {
+        var judged = JudgedOffer.Of(bench, wanted, count.Claimed, null);
+        return new(
+            wanted.Id, null, $"counted in the yard {DayText.InShort(count.Session.Date)}", count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
+            [judged.InWords, Read(count), "No offer of it yet: o enters one, d buys it or takes the count out."])
+        {
+            CountedId = count.Part.Id,
+        };
+    }
+
+    private static string Read(YardCount count) => $"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.Readings)}";
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

@@ -1,16 +1,14 @@
-using System.Globalization;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the windows of a driveline are as windows of a part that is hunted.</summary>
 internal static class WantedWindows
 {
-    private const int Thousandths = 3;
-
     /// <summary>The kind that is hunted for a place in the driveline; null where none is.</summary>
     public static WantedKind? Kind(Position position) => position switch
     {
@@ -21,19 +19,19 @@ internal static class WantedWindows
         _ => null,
     };
 
-    /// <summary>The window rounded inwards, as it would be typed; null for what no wanted part is limited by, or where nothing is left.</summary>
-    public static WantedWindow? Of(WindowOfPart part)
+    /// <summary>What of a wanted part such a window limits; null for nothing that is hunted by a number.</summary>
+    public static WindowOf? Quantity(WindowOfPart part) => part.Position switch
     {
-        WindowOf? quantity = part.Position switch
-        {
-            Position.RearAxle or Position.FrontAxle => WindowOf.AxleRatio,
-            Position.Overdrive => WindowOf.OverdriveRatio,
-            Position.Transmission when part.Quantity.StartsWith("ratio of", StringComparison.Ordinal) => WindowOf.TopGearRatio,
-            Position.Tyres => WindowOf.Circumference,
-            _ => null,
-        };
-        return quantity is { } of && !part.Window.IsEmpty && Typed(of, part.Window) is { } typed ? typed : null;
-    }
+        Position.RearAxle or Position.FrontAxle => WindowOf.AxleRatio,
+        Position.Overdrive => WindowOf.OverdriveRatio,
+        Position.Transmission when IsOfTheTopGear(part.Quantity) => WindowOf.TopGearRatio,
+        Position.Tyres => WindowOf.Circumference,
+        _ => null,
+    };
+
+    /// <summary>The window rounded inwards, as it would be typed and as it is shown everywhere; null for what no wanted part is limited by, or where nothing is left.</summary>
+    public static WantedWindow? Of(WindowOfPart part)
+        => Quantity(part) is { } of && !part.Window.IsEmpty && Typed(of, part.Window) is { } typed ? typed : null;
 
     /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
     public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
@@ -47,14 +45,17 @@ internal static class WantedWindows
     private static string WithoutUnit(string low, string high)
         => low.LastIndexOf(' ') is > 0 and var at && high.EndsWith(low[at..], StringComparison.Ordinal) ? low[..at] : low;
 
+    private static bool IsOfTheTopGear(string quantity)
+        => quantity.StartsWith("ratio of top", StringComparison.Ordinal) || quantity.EndsWith("without the overdrive", StringComparison.Ordinal);
+
     private static WantedWindow? Typed(WindowOf quantity, Window window)
     {
-        var places = quantity == WindowOf.Circumference ? Thousandths : 2;
-        var step = Math.Pow(10, -places);
-        var (low, high) = (Math.Ceiling(window.Low / step) * step, Math.Floor(window.High / step) * step);
-        if (low > high || (double.IsInfinity(low) && double.IsInfinity(high))) return null;
+        var unit = quantity == WindowOf.Circumference ? Units.Metre : Units.One;
+        var (low, high) = window.Written(unit);
+        if (window.Low <= 0) low = "";
+        if (low.Length == 0 && high.Length == 0) return null;
 
-        string Text(double side) => double.IsInfinity(side) ? "" : side.ToString($"F{places}", CultureInfo.InvariantCulture) + (quantity == WindowOf.Circumference ? " m" : "");
-        return new(quantity, low > 0 ? Text(low) : "", Text(high));
+        string Text(string side) => side.Length == 0 ? "" : Rounded.WithUnit(side, unit);
+        return new WantedWindow(quantity, Text(low), Text(high)) is var typed && typed.Read().IsEmpty ? null : typed;
     }
 }

@@ -6,37 +6,37 @@ using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Tui.Hunting;
 
-/// <summary>What was counted in the yard on a part that is not the shop's: it is kept as a part with its session, and says what an offer of it claims.</summary>
-internal static class YardCount
+/// <summary>What was counted in the yard on a part that is not the shop's, and what an offer of that part claims by it.</summary>
+/// <param name="Part">The part that was looked at.</param>
+/// <param name="Session">What was counted on it last.</param>
+internal sealed record YardCount(Component Part, Session Session)
 {
-    private const string NotBought = "Not bought: ";
+    /// <summary>What an offer of it claims, such as <c>3.350±0.027</c>.</summary>
+    public string Claimed => Claim(Session);
 
-    /// <summary>It stands in the record for its count alone.</summary>
-    public static bool IsNotBought(Component part) => part.Notes.StartsWith(NotBought, StringComparison.Ordinal);
+    /// <summary>What was counted for a wanted part and is not bought, the latest first.</summary>
+    public static IReadOnlyList<YardCount> Of(Shop shop, WantedPart wanted) =>
+    [
+        .. shop.Parts().Select(place => place.Component).Where(part => YardPart.IsOf(wanted, part))
+            .SelectMany(part => shop.Sessions(part).Take(1).Select(session => new YardCount(part, session)))
+            .OrderByDescending(count => count.Session.Date).ThenByDescending(count => count.Session.Id),
+    ];
 
-    /// <summary>It is the shop's to use: neither looked at only for its count, nor gone.</summary>
-    public static bool IsAtHand(Component part) => part.Ownership != Ownership.Gone && !IsNotBought(part);
-
-    /// <param name="shop">The record.</param>
+    /// <summary>A find for the record, tried before there is anything to count on.</summary>
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="part">The one that was looked at, new.</param>
-    /// <param name="session">Its session, filled in; made twice: it is tried before there is anything to count on.</param>
-    /// <returns>The claim of an offer, such as <c>3.350±0.027</c>.</returns>
-    /// <exception cref="Gearing.Quantities.RefusedException">The readings make nothing; nothing is stored.</exception>
-    public static string Keep<TPart, TSession>(Shop shop, WantedPart wanted, TPart part, Func<TPart, TSession> session)
+    /// <param name="session">Its session, filled in.</param>
+    /// <exception cref="Gearing.Quantities.RefusedException">The readings make nothing.</exception>
+    public static (YardFind Find, string Claimed) Found<TPart, TSession>(WantedPart wanted, TPart part, Func<TPart, TSession> session)
         where TPart : Component
         where TSession : Session
     {
-        session(part).Check();
-        part.Name = NameOf(wanted);
-        part.Notes = $"{NotBought}counted for {wanted.Title}.";
-        return Claim(shop.Add(session(shop.Add(part))));
+        var tried = session(part);
+        tried.Check();
+        return (new(wanted, part, stored => session((TPart)stored)), Claim(tried));
     }
 
-    public static string NameOf(WantedPart wanted) => $"{wanted.Title}, counted in the yard";
-
-    /// <summary>What a session makes, as an offer claims it.</summary>
-    public static string Claim(Session session) => session switch
+    private static string Claim(Session session) => session switch
     {
         TurnCountSession count => Claim(count.Result().Ratio, ""),
         GearCountSession count => Claim(count.Result().Ratio, ""),

@@ -8,6 +8,9 @@ internal interface IOptionsActs
     /// <summary>Reads what may be tried, now, and searches it, beside the screen.</summary>
     Task<OptionsModel> Find(long vehicleId, IProgress<double> progress, CancellationToken cancel);
 
+    /// <summary>Asks where parts may come from, and which may change.</summary>
+    string? Choose(IWorkbenchView view);
+
     /// <summary>Makes the part of a way out a wanted one.</summary>
     /// <returns>What happened, or null if nothing did.</returns>
     string? Want(IWorkbenchView view, int place);

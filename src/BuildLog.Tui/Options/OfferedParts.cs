@@ -12,7 +12,7 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
 
     public IReadOnlyList<Candidate<Overdrive>> Overdrives() => Told(IsOverdrive, Overdrive);
 
-    public IReadOnlyList<Candidate<Axle>> Axles() => Told(IsAxle, Axle);
+    public IReadOnlyList<Candidate<Axle>> Axles() => Told(IsAxle, Axle, offer => AxlePlace.Barred(AxlePlace.Said(offer.What) ?? AxlePlace.Said(offer.Wanted.Title), driveline.DrivingPosition));
 
     public IReadOnlyList<Candidate<TyreSet>> Tyres() => Told(AreTyres, Tyres);
 
@@ -39,14 +39,14 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
 
     private Parsed<TyreSet> Tyres(Offer offer) => ToldPart.Tyres(offer.Claimed, offer.What, driveline.Tyres);
 
-    private IReadOnlyList<Candidate<T>> Told<T>(Func<WantedKind, bool> of, Func<Offer, Parsed<T>> read)
+    private IReadOnlyList<Candidate<T>> Told<T>(Func<WantedKind, bool> of, Func<Offer, Parsed<T>> read, Func<Offer, string?>? barred = null)
         where T : class
     {
         var candidates = new List<Candidate<T>>();
         foreach (var offer in offers.Where(offer => of(offer.Wanted.Kind)))
         {
             if (read(offer).Understood(out var part))
-                candidates.Add(new(offer.What, part, Pool.Offered) { Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null });
+                candidates.Add(new(offer.What, part, Pool.Offered) { Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null, Barred = barred?.Invoke(offer) });
         }
 
         return candidates;

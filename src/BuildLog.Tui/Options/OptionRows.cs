@@ -10,15 +10,15 @@ internal static class OptionRows
 {
     private const int MostRows = 60;
     private const int MostFindings = 6;
-    private const string Nothing = "No part on the shelf, on offer or on the lists makes it better than it is.";
+    private const string Nothing = "Nothing that was searched makes it better than it is.";
 
-    public static OptionsModel Of(WaysOut found, UnitSystem units)
+    public static OptionsModel Of(WaysOut found, string searched, UnitSystem units)
     {
         var rows = Shown(found, MostRows).Select(each => Row(each.Option, each.Place, found.Currency, units));
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            [searched, OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
             Nothing)
         {
             Clashes = [.. OptionWords.Clashes(found, units)],

@@ -21,7 +21,8 @@ namespace BuildLog.Tui.Options;
 /// <param name="shop">The record.</param>
 /// <param name="clock">Says which day it is.</param>
 /// <param name="units">The units to show.</param>
-internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem units) : IOptionsActs
+/// <param name="wish">What is searched.</param>
+internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem units, SearchWish wish) : IOptionsActs
 {
     private const int TableWidth = 70;
 
@@ -36,25 +37,28 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         try
         {
             var read = VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
-            var tried = new PartsToTry(shop, read, PartsToTry.EveryPool, PartsToTry.EveryPosition(read.Driveline), Today);
+            var tried = new PartsToTry(shop, read, wish, Today);
             var (parts, unclear) = (tried.All(), tried.Unclear);
+            var searched = wish.InWords;
             return Task.Run(
                 () =>
                 {
-                    var searched = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
+                    var answer = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
                     (bench, found) = (read, null);
-                    if (!searched.Understood(out var ways)) return new OptionsModel([], Missing: searched.Refusal!.Sentence);
+                    if (!answer.Understood(out var ways)) return new OptionsModel([], Notes: [searched], Missing: answer.Refusal!.Sentence);
 
                     found = ways;
-                    return OptionRows.Of(ways, units);
+                    return OptionRows.Of(ways, searched, units);
                 },
                 cancel);
         }
         catch (RefusedException refused)
         {
-            return Task.FromResult(new OptionsModel([], Missing: refused.Refusal.Sentence));
+            return Task.FromResult(new OptionsModel([], Notes: [wish.InWords], Missing: refused.Refusal.Sentence));
         }
     }
+
+    public string? Choose(IWorkbenchView view) => view.Fill(SearchForm.For(wish)) ? $"{wish.InWords} It stays so until you quit." : null;
 
     public string? Want(IWorkbenchView view, int place)
     {

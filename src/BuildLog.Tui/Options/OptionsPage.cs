@@ -29,6 +29,7 @@ internal sealed class OptionsPage : ListPage
             new((Key)'o', "Tyre size, overdrive or axle, cruise or launch: the usual questions", new("o", "trade-offs"), (view, vehicle) => acts.TradeOff(view, vehicle.Id)),
             new((Key)'l', "The map of axle against tyre", new("l", "map"), (view, _) => ShowMap(view)),
             new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
+            new((Key)'d', "Choose where parts come from, and which may change", new("d", "pools"), (view, _) => acts.Choose(view)),
             new((Key)'i', "End the search, or search again", new("i", "stop"), (_, _) => EndOrBegin()),
         ];
     }

@@ -1,33 +1,27 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
+using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
-using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Options;
 
 /// <summary>What a search may combine for one vehicle: the parts in place, and from the pools whatever may change.</summary>
 /// <param name="shop">The record.</param>
 /// <param name="bench">The vehicle.</param>
-/// <param name="pools">Where parts may come from.</param>
-/// <param name="changing">Which positions may change.</param>
+/// <param name="wish">Where parts may come from, and which may change.</param>
 /// <param name="day">Offers that have run out by then are left out.</param>
-internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<Pool> pools, IReadOnlySet<Position> changing, DateOnly day)
+internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wish, DateOnly day)
 {
-    public static readonly IReadOnlySet<Pool> EveryPool = Enum.GetValues<Pool>().ToHashSet();
-
     // What was only counted in a yard is in the record for its count, what is gone for what it was: neither is there to fit.
-    private readonly IReadOnlyList<PartPlace> owned = pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardCount.IsAtHand(place.Component))] : [];
-    private readonly IReadOnlyDictionary<long, Fitment> cameOff = pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
-    private readonly OfferedParts offered = new(pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
+    private readonly IReadOnlyList<PartPlace> owned = wish.Pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardPart.IsAtHand(place.Component))] : [];
+    private readonly IReadOnlyDictionary<long, Fitment> cameOff = wish.Pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
+    private readonly OfferedParts offered = new(wish.Pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
-
-    /// <summary>What the search may change on a vehicle.</summary>
-    public static IReadOnlySet<Position> EveryPosition(Driveline driveline)
-        => new HashSet<Position> { Position.Transmission, Position.Overdrive, driveline.DrivingPosition, Position.Tyres };
+    private readonly IReadOnlySet<Position> changing = wish.On(bench.Driveline);
 
     /// <summary>Offers whose claim says too little to be searched.</summary>
     public IReadOnlyList<string> Unclear => offered.Unclear(changing);
@@ -43,7 +37,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
             [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!, bench.Goals))]);
         return parts.Count > 1
             ? parts
-            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: no such part is {string.Join(" or ", pools.Order().Select(PoolWords.InWords))}.", "owned,listed");
+            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: nothing that is {wish.PoolsInWords} would go in as {wish.ChangingInWords}.", "owned,listed");
     }
 
     private IEnumerable<Candidate<TPart>> Owned<TComponent, TPart>(Position position, Func<Driveline, TPart?> part)
@@ -62,8 +56,13 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
         where TPart : class
     {
         var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
-        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful };
+        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) };
     }
+
+    // Where it is fitted, or was fitted last, counts before what it is called.
+    private string? Elsewhere(PartPlace place) => place.Component is AxleComponent axle
+        ? AxlePlace.Barred((place.Fitment ?? cameOff.GetValueOrDefault(axle.Id))?.Position ?? AxlePlace.Said(axle.Name), driveline.DrivingPosition)
+        : null;
 
     private IEnumerable<Candidate<Overdrive>> Without()
         => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new("no overdrive", null, Pool.Owned)] : [];
@@ -74,5 +73,5 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, IReadOnlySet<P
 
     private IEnumerable<Candidate<TPart>> Listed<TPart>(Position position, Func<IReadOnlyList<Candidate<TPart>>> list)
         where TPart : class
-        => pools.Contains(Pool.Listed) && changing.Contains(position) ? list() : [];
+        => wish.Pools.Contains(Pool.Listed) && changing.Contains(position) ? list() : [];
 }

@@ -28,17 +28,18 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
             && Answer.Options.All(option => option.Findings.Any(other => other.Verdict == Verdict.Clash && other.Check == finding.Check && other.Between.SequenceEqual(finding.Between)))),
     ];
 
-    /// <summary>From every pool, whatever may change.</summary>
-    /// <exception cref="Gearing.Quantities.RefusedException">There is nothing to search.</exception>
-    public static WaysOut Of(Shop shop, VehicleOnBench bench, DateOnly day)
-        => Of(bench, new PartsToTry(shop, bench, PartsToTry.EveryPool, PartsToTry.EveryPosition(bench.Driveline), day));
-
+    /// <param name="shop">The record.</param>
     /// <param name="bench">The vehicle.</param>
-    /// <param name="tried">What may be combined.</param>
+    /// <param name="wish">What to search.</param>
+    /// <param name="day">Offers that have run out by then are left out.</param>
     /// <param name="progress">The share done, now and then.</param>
     /// <param name="cancel">Ends the search.</param>
-    public static WaysOut Of(VehicleOnBench bench, PartsToTry tried, IProgress<double>? progress = null, CancellationToken cancel = default)
-        => Of(bench, tried.All(), tried.Unclear, progress, cancel);
+    /// <exception cref="Gearing.Quantities.RefusedException">There is nothing to search.</exception>
+    public static WaysOut Of(Shop shop, VehicleOnBench bench, SearchWish wish, DateOnly day, IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        var tried = new PartsToTry(shop, bench, wish, day);
+        return Of(bench, tried.All(), tried.Unclear, progress, cancel);
+    }
 
     /// <summary>The same of parts that have been read already: no record is asked, so it may run beside the screen.</summary>
     public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)

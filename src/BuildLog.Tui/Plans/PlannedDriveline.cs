@@ -6,7 +6,6 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
@@ -47,8 +46,7 @@ internal static class PlannedDriveline
             Position.Overdrive when none => driveline with { Overdrive = null },
             Position.Overdrive => ToldPart.Overdrive(text, Named(driveline.Overdrive?.Name)).Then<Driveline>(unit => driveline with { Overdrive = unit }),
             Position.TransferCase when none => driveline with { TransferCase = null },
-            Position.TransferCase => QuotedRatio.ReadMeasured(text, RatioRange.Transfer, "transfer case high")
-                .Then<Driveline>(high => driveline with { TransferCase = (driveline.TransferCase ?? new(Name, null, null)) with { High = new(high, Source.OwnersWord, text) } }),
+            Position.TransferCase => TriedTransferCase.Read(text, Name, driveline.TransferCase).Then<Driveline>(box => driveline with { TransferCase = box }),
             Position.Propshaft => TriedPropshaft.Read(text, Named(driveline.Propshaft?.Name), driveline.Propshaft).Then<Driveline>(shaft => driveline with { Propshaft = shaft }),
             Position.FrontPropshaft => TriedPropshaft.Read(text, Named(driveline.FrontPropshaft?.Name), driveline.FrontPropshaft).Then<Driveline>(shaft => driveline with { FrontPropshaft = shaft }),
             Position.RearAxle => ToldPart.Axle(text, Named(driveline.RearAxle?.Name), driveline.RearAxle).Then<Driveline>(axle => driveline with { RearAxle = axle }),

@@ -79,16 +79,34 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             Entries =
             [
                 new ChoiceEntry("state", "It is", [.. Enum.GetValues<PlanState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = plan.State.ToString() },
+                new TextEntry("kept", "Why")
+                {
+                    Initial = plan.State == PlanState.Kept ? plan.Reason : "",
+                    Hint = "what speaks for it; may stay empty",
+                    ShownWhen = values => values["state"] == nameof(PlanState.Kept),
+                },
                 new TextEntry("reason", "Why")
                 {
-                    Initial = plan.Reason.Length > 0 ? plan.Reason : failed,
-                    Hint = "of a rejected one the rule that failed",
-                    Check = values => values["state"] == nameof(PlanState.Rejected) && values.IsEmpty("reason") ? "Which rule failed? It keeps others from buying it again." : null,
+                    Initial = plan.State == PlanState.Rejected ? plan.Reason : failed,
+                    Hint = "the rule that failed",
+                    ShownWhen = values => values["state"] == nameof(PlanState.Rejected),
+                    Check = values => values.IsEmpty("reason") ? "Which rule failed? It keeps others from buying it again." : null,
                 },
             ],
-            Save = values => Checks.Try(() => shop.Change(plan, edited => (edited.State, edited.Reason) = (Enum.Parse<PlanState>(values["state"]), values["reason"]))),
+            Save = values => Checks.Try(() => Decided(plan, Enum.Parse<PlanState>(values["state"]), values["kept"] + values["reason"])),
         };
-        return view.Fill(form) ? $"Decided: {plan.Name}." : null;
+        if (!view.Fill(form)) return null;
+
+        var decided = Plan(vehicleId, row);
+        if (decided.Version != plan.Version) return $"Decided: {plan.Name} is {decided.State.InWords()}.";
+
+        view.Say($"{plan.Name} stays {plan.State.InWords()}: nothing was changed.");
+        return null;
+    }
+
+    private void Decided(Plan plan, PlanState state, string reason)
+    {
+        if ((plan.State, plan.Reason) != (state, reason)) shop.Change(plan, edited => (edited.State, edited.Reason) = (state, reason));
     }
 
     private string InWords(IReadOnlyList<PlannedChange> changes, TriedWishes wishes)

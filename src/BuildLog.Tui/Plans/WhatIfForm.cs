@@ -22,7 +22,7 @@ internal static class WhatIfForm
         (Position.Engine, "redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm"),
         (Position.Transmission, "all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; stall 2100 rpm"),
         (Position.Overdrive, "such as 0.78, or none"),
-        (Position.TransferCase, "high range, such as 1.00, or none"),
+        (Position.TransferCase, "high 1.00; low 2.48, or none"),
         (Position.Propshaft, "tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm"),
         (Position.FrontPropshaft, "tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3"),
         (Position.RearAxle, "ratio such as 3.36, or teeth such as 37/11"),
@@ -46,33 +46,45 @@ internal static class WhatIfForm
     /// <param name="tried">What is tried already.</param>
     /// <param name="wished">Which load and wishes are.</param>
     /// <param name="put">Takes the changes and wishes; none where nothing was typed.</param>
-    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put) => new()
+    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put)
     {
-        Title = $"What if: {bench.Vehicle.Name} (empty: as it is)",
-        HelpPage = "Plans",
-        SaveCaption = "Try",
-        Entries =
-        [
-            .. Asked.Where(asked => asked.Position is not (Position.FrontAxle or Position.FrontPropshaft) || bench.Driveline.FrontAxle is not null).Select(asked => new TextEntry(asked.Position.ToString(), Caption(asked.Position))
+        var understood = Says(bench, bench);
+        return new()
+        {
+            Title = $"What if: {bench.Vehicle.Name} (empty: as it is)",
+            HelpPage = "Plans",
+            SaveCaption = "Try",
+            Entries =
+            [
+                .. Asked.Where(asked => asked.Position is not (Position.FrontAxle or Position.FrontPropshaft) || bench.Driveline.FrontAxle is not null)
+                    .Select(asked => Entry(
+                        asked.Position.ToString(), Caption(asked.Position), asked.Hint, tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed,
+                        text => PlannedDriveline.Read(bench.Driveline, asked.Position, text).Refusal?.Sentence)),
+                .. Wished.Select(asked => Entry(asked.Wish.ToString(), asked.Caption, asked.Hint, wished[asked.Wish], text => asked.Wish.Refuses(text)?.Sentence)),
+            ],
+
+            // What was understood last stays in view while a value is half typed.
+            Echo = values =>
             {
-                Initial = tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed ?? "",
-                Hint = asked.Hint,
-                Check = values => values.IsEmpty(asked.Position.ToString()) ? null : PlannedDriveline.Read(bench.Driveline, asked.Position, values[asked.Position.ToString()]).Refusal?.Sentence,
-            }),
-            .. Wished.Select(asked => new TextEntry(asked.Wish.ToString(), asked.Caption)
-            {
-                Initial = wished[asked.Wish] ?? "",
-                Hint = asked.Hint,
-                Check = values => values.IsEmpty(asked.Wish.ToString()) ? null : asked.Wish.Refuses(values[asked.Wish.ToString()])?.Sentence,
-            }),
-        ],
-        Echo = values => Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried)))).Understood(out var whole) ? Says(bench, whole) : [],
-        Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values))),
-    };
+                var read = Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried))));
+                if (!read.Understood(out var whole)) return ["Not understood yet; so far:", .. understood];
+
+                return understood = Says(bench, whole);
+            },
+            Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values))),
+        };
+    }
 
     /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
     public static string Cruise(VehicleOnBench bench)
         => bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
+
+    // What is wrong with it is said below it at every key, not only when it is left.
+    private static TextEntry Entry(string id, string caption, string hint, string? typed, Func<string, string?> wrong)
+    {
+        string? Wrong(FormValues values) => values.IsEmpty(id) ? null : wrong(values[id]);
+        return new(id, caption) { Initial = typed ?? "", Hint = hint, Check = Wrong, Echo = values => Wrong(values) is { } sentence ? $"! {sentence}" : null };
+    }
 
     private static string Caption(Position position) => string.Concat(position.InWords()[..1].ToUpperInvariant(), position.InWords()[1..]);
 
@@ -88,7 +100,7 @@ internal static class WhatIfForm
 
     private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after)
     {
-        var lines = new List<string>();
+        var lines = after.Goals.Cruise.Select(goal => goal.Question).OfType<string>().Select(question => $"? {question}").ToList();
         if (Cruise(after) is { Length: > 0 } cruise) lines.Add(Cruise(before) is { Length: > 0 } was && was != cruise ? $"Cruise {was} becomes {cruise}." : $"Cruise {cruise}.");
         if (GearSpeeds.Of(after.Driveline) is { } speeds)
             lines.Add($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}");

@@ -18,11 +18,12 @@ public sealed class SheetForm
     private readonly VehicleOnBench bench;
     private readonly UnitSystem units;
     private readonly TimeProvider clock;
+    private readonly SearchWish search;
     private readonly IFormHost host;
     private readonly Action<string> said;
 
-    private SheetForm(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said)
-        => (this.shop, this.bench, this.units, this.clock, this.host, this.said) = (shop, bench, units, clock, host, said);
+    private SheetForm(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, SearchWish search, IFormHost host, Action<string> said)
+        => (this.shop, this.bench, this.units, this.clock, this.search, this.host, this.said) = (shop, bench, units, clock, search, host, said);
 
     private Form Asked => new()
     {
@@ -37,7 +38,7 @@ public sealed class SheetForm
             new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", "With hours") { Initial = "no", Hint = "yes: the work and its hours; the shop's own file always has them" },
             new YesNoEntry("costs", "With costs") { Initial = "no", Hint = "yes: what was paid; the shop's own file always has it" },
-            new TextEntry("beside", "Options beside") { Hint = $"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", "the number of a way out", StringComparison.Ordinal)}; empty: none" },
+            new TextEntry("beside", "Options beside") { Hint = $"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", "the number of a way out on the page Options", StringComparison.Ordinal)}; empty: none" },
             new YesNoEntry("read", "Read it first") { Initial = "no", Hint = "yes: its text, page by page, before it is written" },
             new YesNoEntry("open", "Open it then") { Initial = "no", Hint = "yes: in the system's viewer" },
         ],
@@ -48,10 +49,11 @@ public sealed class SheetForm
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units to print.</param>
     /// <param name="clock">The time that stands on it.</param>
+    /// <param name="search">What the page of options searches: its numbers are meant here.</param>
     /// <param name="host">Asks before a file is replaced and shows the text beforehand.</param>
     /// <param name="said">Hears what came of it.</param>
-    public static Form For(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, IFormHost host, Action<string> said)
-        => new SheetForm(shop, bench, units, clock, host, said).Asked;
+    public static Form For(Shop shop, VehicleOnBench bench, UnitSystem units, TimeProvider clock, SearchWish search, IFormHost host, Action<string> said)
+        => new SheetForm(shop, bench, units, clock, search, host, said).Asked;
 
     /// <summary>What was written, and what could not be printed.</summary>
     public static string InWords(string path, SheetResult result)
@@ -74,7 +76,7 @@ public sealed class SheetForm
         var (folder, wishes, printed) = (VehicleFolder.Read(shop, bench.Vehicle), Wishes(values), clock.GetLocalNow());
         if (!values.IsEmpty("beside"))
         {
-            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, clock.Today())));
+            var compared = Parsed.From(() => NamedChanges.Beside(bench, values["beside"], () => WaysOut.Of(shop, bench, search, clock.Today())));
             if (!compared.Understood(out var table)) return SaveOutcome.Refuse("beside", compared.Refusal!.Sentence);
 
             wishes = wishes with { Compared = table };

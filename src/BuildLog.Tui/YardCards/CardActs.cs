@@ -14,8 +14,12 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>Shows the yard card of a part, and puts it on paper where that is asked for.</summary>
 internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
 {
+    /// <param name="view">Shows and asks.</param>
+    /// <param name="bench">The vehicle, as it would be around the part.</param>
+    /// <param name="kind">What is looked for.</param>
+    /// <param name="hunted">The wanted part it is for; null where none is hunted yet.</param>
     /// <returns>What was written, or null if nothing was.</returns>
-    public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind)
+    public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind, WantedPart? hunted = null)
     {
         if (Enum.GetValues<CardPart>().Where(each => each.IsFor(kind)).ToList() is not [var part])
         {
@@ -25,7 +29,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
 
         try
         {
-            var card = CardOfVehicle.Read(shop, bench, part, units);
+            var card = CardOfVehicle.Read(shop, bench, part, units, hunted);
             var text = CardText.Of(card.Content(Paper.A6, clock.GetLocalNow()));
             string? said = null;
             return view.TellOrPrint($"Yard card: {part.InWords()}", text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;

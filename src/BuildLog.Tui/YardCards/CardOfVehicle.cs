@@ -7,19 +7,26 @@ using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.YardCards;
 
 /// <summary>What to take to the yard for one part of a vehicle: the windows of today, what the hunted part must have, and what it has to match.</summary>
 /// <param name="Bench">The vehicle.</param>
 /// <param name="Part">What is looked for.</param>
-/// <param name="Windows">What the part may be, in the units to show; one, or one for each gear that matters.</param>
+/// <param name="Allowed">What today's goals allow the part, in the units to show; one window, or one for each gear that matters.</param>
+/// <param name="Windows">The same as it is written down and hunted: what a count brought back is judged by.</param>
 /// <param name="Musts">What every hunted part of this kind must have.</param>
 /// <param name="Units">The units to show.</param>
-internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts, UnitSystem Units)
+internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Allowed, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts, UnitSystem Units)
 {
+    /// <param name="shop">The record.</param>
+    /// <param name="bench">The vehicle.</param>
+    /// <param name="part">What is looked for.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="hunted">The wanted part whose windows count too; null for none.</param>
     /// <exception cref="RefusedException">Nothing wanted depends on the part, or too little is known.</exception>
-    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units)
+    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units, WantedPart? hunted)
     {
         var position = part switch
         {
@@ -36,8 +43,21 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
                 "window", $"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them.", "");
         }
 
-        var hunted = shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
-        return new(bench, part, windows, [.. hunted.SelectMany(wanted => wanted.MustHaves)], units);
+        var musts = (hunted is null ? Hunted(shop, bench, part) : [hunted]).SelectMany(wanted => wanted.MustHaves);
+        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. musts], units);
+    }
+
+    /// <summary>What is hunted of the kind.</summary>
+    public static IEnumerable<WantedPart> Hunted(Shop shop, VehicleOnBench bench, CardPart part)
+        => shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
+
+    // An offer is held against the numbers that are written down, so the card's edges are made of these.
+    private static WindowOfPart AsJudged(WindowOfPart window, WantedPart? hunted)
+    {
+        if (WantedWindows.Of(window) is not { } written) return window;
+
+        var judged = window.Written(written.Read());
+        return hunted?.Windows.FirstOrDefault(each => each.Quantity == written.Quantity) is { } limits ? judged.Within(limits.Read(), hunted.Title) : judged;
     }
 
     public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
@@ -114,6 +134,6 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
             if (window.Highest is { } highest) yield return $"  not higher: {highest.InWords}";
         }
 
-        if (window.SureWindow is null) yield return $"  no count means a sure yes yet: {window.OpenedBy ?? "too little is known of the other parts"}.";
+        if (window.SureWindow is null) yield return $"  no count means a sure yes yet: {window.OpenedBy ?? "it is too narrow for what is known of the other parts"}.";
     }
 }

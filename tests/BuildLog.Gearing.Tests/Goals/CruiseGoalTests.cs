@@ -34,6 +34,17 @@ public sealed class CruiseGoalTests
     }
 
     [Theory]
+    [InlineData("110 km/h", "200 rpm", "200 rev/min")]
+    [InlineData("110 km/h", "12000 rpm", "12000 rev/min")]
+    [InlineData("8 km/h", "2400 rpm", "8 km/h")]
+    [InlineData("300 km/h", "2400 rpm", "300 km/h")]
+    public void What_hardly_anybody_means_is_taken_and_questioned(string speed, string engine, string named)
+        => Assert.StartsWith($"Is {named} meant?", Read(speed, engine, "").Question, StringComparison.Ordinal);
+
+    [Fact]
+    public void An_ordinary_cruise_is_not_questioned() => Assert.Null(Read("110 km/h", "2400 rpm", "").Question);
+
+    [Theory]
     [InlineData("100 %")]
     [InlineData("2400 rpm")]
     [InlineData("-5 %")]

@@ -18,8 +18,8 @@ public sealed class AxleCardTests
     public void Ten_wheel_turns_are_five_or_ten_times_the_ratio()
     {
         var card = AxleCard.Of(Wanted);
-        Assert.Equal((14.25, 16.05), Rounded(card.Turns(Wheels.OneHeld)));
-        Assert.Equal((28.5, 32.1), Rounded(card.Turns(Wheels.Together)));
+        Assert.Equal((14.25, 16.05), Rounded(AxleCard.Turns(card.Wanted.Window, Wheels.OneHeld)));
+        Assert.Equal((28.5, 32.1), Rounded(AxleCard.Turns(card.Wanted.Window, Wheels.Together)));
     }
 
     [Theory]
@@ -62,7 +62,7 @@ public sealed class AxleCardTests
         var portal = AxleCard.Of(Wanted with { Window = new(5.70, 6.42), SureWindow = new(5.72, 6.40) }, hub: 2);
 
         Assert.Equal(AxleCard.Of(Wanted).Teeth, portal.Teeth);
-        Assert.Equal((28.5, 32.1), Rounded(portal.Turns(Wheels.OneHeld)));
+        Assert.Equal((28.5, 32.1), Rounded(AxleCard.Turns(portal.Wanted.Window, Wheels.OneHeld)));
     }
 
     [Fact]

@@ -9,6 +9,8 @@ using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
@@ -150,9 +152,29 @@ public sealed class HuntingTests : IDisposable
     }
 
     [Fact]
+    public async Task Only_what_was_chosen_is_searched_until_the_program_ends()
+    {
+        var wish = new SearchWish();
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, wish);
+
+        Assert.NotNull(acts.Choose(view.Type((nameof(Pool.Offered), "no"), (nameof(Pool.Listed), "no"), (nameof(Position.Tyres), "no"))));
+
+        var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
+        Assert.Equal("Searched: what is owned, for gearbox, overdrive or axle.", found.Notes![0]);
+        Assert.NotEmpty(found.Rows);
+        Assert.All(found.Rows.SelectMany(row => row.Parts), part => Assert.Contains("(owned", part, StringComparison.Ordinal));
+        Assert.DoesNotContain(found.Rows.SelectMany(row => row.Parts), part => part.StartsWith("tyres", StringComparison.Ordinal));
+
+        view.Refused.Clear();
+        acts.Choose(view.Type((nameof(Pool.Owned), "no")));
+        Assert.Contains("say yes", Assert.Single(view.Refused), StringComparison.Ordinal);
+        Assert.Equal([Pool.Owned], wish.Pools);
+    }
+
+    [Fact]
     public async Task Beside_each_other_ways_out_say_what_they_cost()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
         var offered = found.Rows.First(row => row.Parts.Any(part => part.Contains("280.00 EUR", StringComparison.Ordinal)));
 
@@ -193,6 +215,88 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(["10:16 3/4"], Assert.IsType<TurnCountSession>(Assert.Single(shop.Sessions(counted))).Readings);
         Assert.StartsWith("3.350±", shop.Offers(shop.Wanted(brindle).First(wanted => wanted.Id == row.WantedId)).Single(offer => offer.What == "axle, row 9").Claimed, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_count_brought_back_is_one_change_with_its_offer_and_a_supplier_nobody_knew()
+    {
+        var (acts, row) = Hunted();
+        var (parts, suppliers, changes) = (shop.Parts().Count, shop.Suppliers().Count, shop.Changes(most: 50).Count);
+
+        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(("what", "axle, row 9"), ("supplier", "Marsh lane breaker")), brindle.Id, row);
+
+        Assert.Empty(view.Refused);
+        Assert.Equal("Marsh lane breaker", shop.Offers(brindle).Single(offer => offer.What == "axle, row 9").Supplier!.Name);
+        Assert.Contains(acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9").Lines, line => line.EndsWith("10:16 3/4", StringComparison.Ordinal));
+        Assert.Equal(changes + 1, shop.Changes(most: 51).Count);
+        Assert.Equal("counted in the yard and offered for longer axle: axle, row 9", shop.Undo());
+        Assert.Equal((parts, suppliers), (shop.Parts().Count, shop.Suppliers().Count));
+        Assert.DoesNotContain(shop.Offers(brindle), offer => offer.What == "axle, row 9");
+    }
+
+    [Fact]
+    public void A_count_that_nobody_offers_stands_below_what_is_hunted_until_it_is_offered_or_taken_out()
+    {
+        var (acts, row) = Hunted();
+        var changes = shop.Changes(most: 50).Count;
+
+        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(("what", "")), brindle.Id, row);
+
+        view.Refused.Clear(); // no offer without a name
+        Assert.Equal(changes + 1, shop.Changes(most: 51).Count);
+        WantedRow Counted() => acts.Read(brindle.Id).Rows.Single(each => each.CountedId is not null);
+        Assert.Equal((Verdict.Fits, row.WantedId), (Counted().Verdict, Counted().WantedId));
+        Assert.StartsWith("3.350±", Counted().Says, StringComparison.Ordinal);
+
+        // It follows the name of what is hunted.
+        acts.Edit(view.Type(("title", "axle for the motorway")), brindle.Id, acts.Read(brindle.Id).Rows.First(each => each.WantedId == row.WantedId));
+        Assert.Equal(row.WantedId, Counted().WantedId);
+
+        acts.Edit(view.Type(("what", "axle, row 9")), brindle.Id, Counted());
+        var offered = acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
+        Assert.DoesNotContain(acts.Read(brindle.Id).Rows, each => each.CountedId is not null);
+
+        acts.Close(view.Pick("gone"), brindle.Id, offered);
+        acts.Close(view.Pick("uncounted"), brindle.Id, Counted());
+        Assert.DoesNotContain(acts.Read(brindle.Id).Rows, each => each.CountedId is not null);
+        Assert.DoesNotContain(shop.Parts(), place => YardPart.IsNotBought(place.Component));
+    }
+
+    // The advert says 3.36; the count of 10:16 3/4 says 3.35 of the same axle.
+    [Fact]
+    public void A_count_on_what_is_offered_already_becomes_its_claim()
+    {
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var offered = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
+        var offers = shop.Offers(brindle).Count;
+
+        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(), brindle.Id, offered);
+
+        Assert.Equal(offers, shop.Offers(brindle).Count);
+        Assert.StartsWith("3.350±", acts.Read(brindle.Id).Rows.Single(each => each.OfferId == offered.OfferId).Says, StringComparison.Ordinal);
+    }
+
+    // A front axle steers: neither where it was fitted as one, nor where its name or its advert says so, does it go in at the rear.
+    [Fact]
+    public async Task A_front_axle_is_not_proposed_for_the_rear()
+    {
+        shop.Add(new AxleComponent { Name = "Marle front axle", StatedRatio = Noted.Ratio("3.36", RatioRange.Axle, Source.OwnersWord) });
+        shop.Add(new Offer(shop.Wanted(brindle).Single(wanted => wanted.Title == "longer axle")) { What = "axle, front, of a van", Claimed = "3.36", Seen = new(2026, 5, 1) });
+
+        var found = await Options().Found;
+
+        Assert.DoesNotContain(found.Rows.SelectMany(row => row.Parts), part => part.Contains("front", StringComparison.OrdinalIgnoreCase));
+        Assert.Contains(found.Notes!, note => note.EndsWith("thrown out: front axle, not for the rear", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Harrow heavy front 4.56", null)]
+    [InlineData("Marle front axle", Position.FrontAxle)]
+    [InlineData("front drive axle of a van", Position.FrontAxle)]
+    [InlineData("axle (front)", Position.FrontAxle)]
+    [InlineData("rear axle from a late pickup", Position.RearAxle)]
+    [InlineData("axle, row 2, front springs beside it", null)]
+    [InlineData("front and rear axle together", null)]
+    public void A_name_says_which_end_an_axle_is_for_or_nothing(string name, Position? end) => Assert.Equal(end, AxlePlace.Said(name));
 
     // 3.35 lies in the window, so it would be the best there is, were it the shop's.
     [Fact]
@@ -242,7 +346,7 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(parts, shop.Parts().Count);
         var axle = shop.Parts().Single(place => place.Component.Name == "axle, row 9").Component;
         Assert.Single(shop.Sessions(axle));
-        Assert.False(YardCount.IsNotBought(axle));
+        Assert.False(YardPart.IsNotBought(axle));
         Assert.Equal("150.00 EUR", Assert.Single(shop.LifeOf(axle).Costs).Amount!.ToString());
     }
 
@@ -394,6 +498,46 @@ public sealed class HuntingTests : IDisposable
         Assert.DoesNotContain("WHAT IF", Judged().Facts, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_plan_that_stays_what_it_is_was_not_decided()
+    {
+        Plans().Try(view.Type((nameof(Position.RearAxle), "5.13")), brindle.Id);
+        Plans().Keep(view.Type(("name", "short axle")), brindle.Id);
+        var changes = shop.Changes(most: 50).Count;
+
+        Assert.Null(Plans().Decide(view.Type(), brindle.Id, Plans().Read(brindle.Id).Rows.Single(row => row.Name == "short axle")));
+
+        Assert.Equal("short axle stays open: nothing was changed.", view.Said[^1]);
+        Assert.Equal(changes, shop.Changes(most: 50).Count);
+        Assert.Equal("", shop.Plans(brindle).Single(each => each.Name == "short axle").Reason);
+    }
+
+    [Fact]
+    public void What_was_understood_last_stays_in_view_while_a_value_is_half_typed()
+    {
+        Plans().Try(view.Look((nameof(Position.RearAxle), "three")), brindle.Id);
+
+        Assert.Equal("Not understood yet; so far:", view.Echoes[0]);
+        Assert.Contains(view.Echoes, line => line.StartsWith("Findings:", StringComparison.Ordinal));
+    }
+
+    // Haldor's case has a low range; 2.00 instead of it is another crawl.
+    [Theory]
+    [InlineData("low 2.00", 1.0, 2.0)]
+    [InlineData("high 1.10; low 2.00", 1.1, 2.0)]
+    [InlineData("1.10; low 30/20 40/30", 1.1, 2.0)]
+    public void Both_ranges_of_a_transfer_case_are_tried(string typed, double high, double low)
+    {
+        var haldor = shop.FindVehicle("Haldor");
+
+        Plans().Try(view.Type((nameof(Position.TransferCase), typed)), haldor.Id);
+
+        Assert.Empty(view.Refused);
+        var box = whatIf.On(VehicleOnBench.Read(shop, haldor, new(2026, 5, 20)), shop).Driveline.TransferCase!;
+        Assert.Equal(high, box.High!.Value.Value, 1e-9);
+        Assert.Equal(low, box.Low!.Value.Value, 1e-9);
+    }
+
     [Theory]
     [InlineData(nameof(Wish.Mass), "2600 kg")]
     [InlineData(nameof(Wish.HillStart), "60 %")]
@@ -445,6 +589,9 @@ public sealed class HuntingTests : IDisposable
     [InlineData(nameof(Position.Engine), "1500:")]
     [InlineData(nameof(Position.Transmission), "slip 80 %")]
     [InlineData(nameof(Position.Transmission), "slip 3 %; slip 4 %")]
+    [InlineData(nameof(Position.TransferCase), "high 2.00; low 1.50")]
+    [InlineData(nameof(Position.TransferCase), "2.00; 1.50")]
+    [InlineData(nameof(Position.TransferCase), "slow 2.00")]
     [InlineData(nameof(Position.Propshaft), "1.30 m")]
     [InlineData(nameof(Position.Propshaft), "angles 3 5")]
     [InlineData(nameof(Position.Propshaft), "tube 89 mm; wall 60 mm; length 1.3 m")]
@@ -460,7 +607,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void The_usual_questions_are_answered_side_by_side()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         foreach (var question in Tui.Options.TradeOff.All)
         {
             view.Agree(false);
@@ -474,7 +621,7 @@ public sealed class HuntingTests : IDisposable
     public async Task A_search_around_nothing_is_a_sentence()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bare" });
-        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
+        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new()).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
     }
 
     [Fact]
@@ -495,7 +642,7 @@ public sealed class HuntingTests : IDisposable
 
     private (OptionsActs Acts, Task<OptionsModel> Found) Options()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
         return (acts, acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken));
     }
 

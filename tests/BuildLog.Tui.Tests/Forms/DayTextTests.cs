@@ -46,6 +46,25 @@ public sealed class DayTextTests
     [InlineData("soon")]
     public void Nonsense_is_refused(string typed) => Assert.NotNull(DayText.Read(typed, Today).Refusal);
 
+    [Theory]
+    [InlineData("31.2.2026", "February 2026 has 28 days")]
+    [InlineData("2026-02-29", "February 2026 has 28 days")]
+    [InlineData("31 April", "April has 30 days")]
+    [InlineData("June 31, 2026", "June 2026 has 30 days")]
+    [InlineData("30 February", "February has 29 days")]
+    [InlineData("03/05/2026", "day-month or month-day")]
+    public void What_is_wrong_with_a_date_is_said(string typed, string sentence)
+        => Assert.Contains(sentence, DayText.Read(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("31.12.2025")]
+    [InlineData("12/31/2025")]
+    public void Numbers_that_can_mean_one_day_only_are_that_day(string typed)
+    {
+        Assert.True(DayText.Read(typed, Today).Understood(out var day));
+        Assert.Equal(new DateOnly(2025, 12, 31), day);
+    }
+
     [Fact]
     public void Only_what_was_read_into_a_text_is_echoed()
     {

@@ -17,7 +17,7 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
             new(3, 2, Verdict.Open, "1 open", ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %, what is open apart", []),
         ],
         "12,480 combinations tried, 23 of them judged by every check.",
-        ["3,120 thrown out: Tyre diameter over the limit"]);
+        ["Searched: what is owned, offered or listed, for gearbox, overdrive, axle or tyres.", "3,120 thrown out: Tyre diameter over the limit"]);
 
     public static WantedModel Wanted { get; } = new(
     [
@@ -49,6 +49,8 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
         (Progress, Cancel) = (progress, cancel);
         return IsSlow ? Endless(cancel) : Task.FromResult(Options);
     }
+
+    public string? Choose(IWorkbenchView view) => Note("choose");
 
     public string? Want(IWorkbenchView view, int place) => Note($"want {place}");
 

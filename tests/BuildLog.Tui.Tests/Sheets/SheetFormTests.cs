@@ -101,7 +101,7 @@ public sealed class SheetFormTests : IDisposable
         using var shop = ShopFile.Open(record);
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle("Tansy"), new DateOnly(2026, 11, 25));
         var said = "";
-        var form = SheetForm.For(shop, bench, UnitSystem.Metric, TimeProvider.System, host, words => said = words);
+        var form = SheetForm.For(shop, bench, UnitSystem.Metric, TimeProvider.System, new(), host, words => said = words);
         var values = form.Entries.ToDictionary(entry => entry.Id, entry => entry.Initial);
         values["file"] = Target;
         foreach (var (id, text) in typed) values[id] = text;

@@ -1,0 +1,44 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Tui.Forms;
+
+namespace BuildLog.Tui.Options;
+
+/// <summary>Asks where the parts of a search may come from, and which parts may change.</summary>
+internal static class SearchForm
+{
+    private const string Yes = "yes";
+    private const string No = "no";
+
+    private static readonly IReadOnlyList<(Pool Pool, string Caption, string Hint)> Pools =
+    [
+        (Pool.Owned, "Owned parts", "on the shelf, or on another vehicle"),
+        (Pool.Offered, "Offered parts", "what the page Wanted has on offer"),
+        (Pool.Listed, "Listed parts", "gear sets, ratios and sizes that are sold somewhere"),
+    ];
+
+    /// <param name="wish">What is searched now, and takes what is wanted.</param>
+    public static Form For(SearchWish wish) => new()
+    {
+        Title = "What to search",
+        HelpPage = "Options",
+        SaveCaption = "Search",
+        Entries =
+        [
+            .. Pools.Select(asked => Asked(asked.Pool.ToString(), asked.Caption, wish.Pools.Contains(asked.Pool)) with { Hint = asked.Hint }),
+            .. SearchWish.Searched.Select(position => Asked(position.ToString(), $"May change: {position.InWords()}", wish.Changing.Contains(position))),
+        ],
+        Save = values =>
+        {
+            var pools = Enum.GetValues<Pool>().Where(pool => values.IsYes(pool.ToString())).ToHashSet();
+            var changing = SearchWish.Searched.Where(position => values.IsYes(position.ToString())).ToHashSet();
+            if (pools.Count == 0) return SaveOutcome.Refuse("Parts come from nowhere so: say yes to owned, offered or listed ones.");
+            if (changing.Count == 0) return SaveOutcome.Refuse("Nothing may change so: say yes to at least one part, such as the axle.");
+
+            (wish.Pools, wish.Changing) = (pools, changing);
+            return SaveOutcome.Done;
+        },
+    };
+
+    private static YesNoEntry Asked(string id, string caption, bool isWanted) => new(id, caption) { Initial = isWanted ? Yes : No };
+}
