@@ -76,6 +76,21 @@ public sealed class CriticalSpeedTests
         Assert.Equal(11751, 21762 * WorkingShare.HalfCritical.High, 0.6);
     }
 
+    // A solid bar 300 mm thick is no shaft anybody fits, but a tube it is; at 4 m a tube is still a shaft.
+    [Fact]
+    public void The_thickest_tube_the_thickest_wall_and_the_longest_shaft_can_be()
+    {
+        Assert.Equal(0, new Tube(0.3, 0.15, 4).Inner.Value, 1e-12);
+        Assert.Throws<RefusedException>(() => new Tube(0.3001, 0.1, 4));
+        Assert.Throws<RefusedException>(() => new Tube(0.3, 0.1501, 4));
+        Assert.Throws<RefusedException>(() => new Tube(0.3, 0.15, 4.001));
+    }
+
+    // A speed that any tube of that wall has leaves the wall alone: no thickness solves it.
+    [Fact]
+    public void Where_any_tube_would_do_the_thinnest_is_its_own_wall()
+        => Assert.Equal(0.01, CriticalSpeed.ThinnestFor(new(0.05, 0.01, 0.4), 1), 1e-12);
+
     [Theory]
     [InlineData(0, 0.002, 1)]
     [InlineData(0.4, 0.002, 1)]
