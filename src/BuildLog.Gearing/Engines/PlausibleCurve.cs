@@ -60,7 +60,6 @@ public static class PlausibleCurve
             [
                 .. speeds.Select(n => new TorquePoint(n,
                     n <= atTorque ? peakTorque * (1 - (LowEndDrop * Math.Pow(1 - (n / atTorque), 2)))
-                    : n <= fallFrom ? peakTorque
                     : n < atPower ? Falling(n)
                     : peakPower * (1 - (3 * Math.Pow((n / atPower) - 1, 2))) / (2 * Math.PI * n))),
             ],

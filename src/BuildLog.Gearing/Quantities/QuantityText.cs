@@ -255,7 +255,7 @@ public static class QuantityText
         while (position < body.Length && body[position] == ' ') position++;
     }
 
-    private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol.Length == 0 ? "none" : unit.Symbol));
+    private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol));
 
     // Typographic marks people paste become the plain ones; ½ becomes " 1/2".
     private static string Tidy(string text)

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.Measurements;
 using CsCheck;
 using Xunit;
 
@@ -43,6 +44,17 @@ public sealed class CriticalSpeedTests
     [Fact]
     public void The_length_counts_twice_in_the_uncertainty()
         => Assert.Equal(0.01, CriticalSpeed.Of(new(0.0762, 0.0021, InventedCar.Of(1.5, 0.0075))).RelativeUncertainty, 1e-12);
+
+    // Two shafts told alone share the doubt of the constant; their proportion has none of it.
+    [Fact]
+    public void The_constant_is_one_for_all_shafts()
+    {
+        Tube small = new(0.0762, 0.0021, 1.5), large = new(0.0889, 0.0021, 1.3);
+
+        Assert.True((CriticalSpeed.Alone(small) / CriticalSpeed.Alone(large)).IsExact);
+        SmallDifferences.Agree(x => CriticalSpeed.Of(new(x, 0.0021, 1.3)), 0.0762);
+        SmallDifferences.Agree(x => CriticalSpeed.Of(new(0.0762, x, 1.3)), 0.0021);
+    }
 
     // 2 %/√3 of the constant beside an exact tube.
     [Fact]

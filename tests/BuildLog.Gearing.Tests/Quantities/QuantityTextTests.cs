@@ -76,6 +76,9 @@ public sealed class QuantityTextTests
         { "1,2345 m", Kind.Length, 1.2345 },
         { "12,34 m", Kind.Length, 12.34 },
         { ".5 m", Kind.Length, 0.5 },
+        { "2 040", Kind.Number, 2040 },
+        { "- 2.5", Kind.Number, -2.5 },
+        { "123,456,789 mm", Kind.Length, 123_456.789 },
         { ",500 m", Kind.Length, 0.5 },
         { "5. m", Kind.Length, 5 },
         { "3 m 20 mm", Kind.Length, 3.02 },
@@ -119,6 +122,15 @@ public sealed class QuantityTextTests
     [InlineData("in", Kind.Length, "not-a-number", "in")]
     [InlineData("abc", Kind.Number, "not-a-number", "abc")]
     [InlineData("27", Kind.Length, "no-unit", "27")]
+    [InlineData("20 50", Kind.Number, "several", "begins at '50'")]
+    [InlineData("2 x04", Kind.Length, "unknown-unit", "'x'")]
+    [InlineData("27 -3 in", Kind.Length, "unknown-unit", "'-'")]
+    [InlineData("4.10:", Kind.Number, "unknown-unit", "':'")]
+    [InlineData("6 ft-2 in", Kind.Length, "not-a-number", "'-2 in'")]
+    [InlineData("6\"-ft", Kind.Length, "not-a-number", "'-ft'")]
+    [InlineData("100 lb-", Kind.Mass, "not-a-number", "'-'")]
+    [InlineData("± 5", Kind.Number, "not-a-number", "reading stopped at '± 5'")]
+    [InlineData("4.08 ± ", Kind.Number, "not-a-number", "stops where a number is expected")]
     [InlineData("6 ft 2", Kind.Length, "no-unit", "6 ft 2")]
     [InlineData("2 040 1/2 mm", Kind.Length, "no-unit", "2 040")]
     [InlineData("20 5", Kind.Number, "several", "begins at '5'")]
@@ -238,6 +250,9 @@ public sealed class QuantityTextTests
     public void Whether_a_unit_was_typed_is_remembered(string text, bool bare) => Assert.Equal(bare, QuantityText.Read(text, Kind.Rotation).OrRefuse().IsBare);
 
     [Fact]
+    public void A_ratio_with_its_uncertainty_has_no_unit_either() => Assert.True(QuantityText.Read("4.08 ± 0.03", Kind.Number).OrRefuse().IsBare);
+
+    [Fact]
     public void Two_hundred_signs_are_read()
         => Assert.Equal(1, QuantityText.Read(new string(' ', 99) + "1" + new string(' ', 100), Kind.Number).OrRefuse().Value);
 
@@ -246,10 +261,9 @@ public sealed class QuantityTextTests
     [InlineData("1,234 mm", "1.234mm")]
     [InlineData("1,234", "1.234")]
     [InlineData("1,234 foo", "1.234")]
+    [InlineData("6' 1,250\"", "1.250\"")]
     public void The_example_of_an_ambiguous_comma_has_its_unit(string text, string example)
-    {
-        Assert.Equal(example, Refused(text, Kind.Length).Example);
-    }
+        => Assert.Equal(example, Refused(text, Kind.Length).Example);
 
     [Fact]
     public void A_plain_number_carries_no_uncertainty()

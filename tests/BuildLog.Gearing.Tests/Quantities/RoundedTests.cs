@@ -147,6 +147,20 @@ public sealed class RoundedTests
         Assert.Equal("2.929 m or more", Rounded.Within(2.9285, double.PositiveInfinity, 3, Units.Metre));
     }
 
+    [Theory]
+    [InlineData(2, "2")]
+    [InlineData(1.99, "2.0")]
+    [InlineData(0.2, "0.2")]
+    [InlineData(0.1, "0.10")]
+    [InlineData(0.11, "0.11")]
+    [InlineData(1000, "1000")]
+    [InlineData(0.03, "0.03")]
+    public void A_half_width_that_starts_with_one_has_two_figures(double half, string shown) => Assert.Equal(shown, Rounded.HalfWidth(half));
+
+    // One value alone is a window too.
+    [Fact]
+    public void A_window_of_one_value_needs_no_more_places() => Assert.Equal("3.10 to 3.10", Rounded.Within(3.1, 3.1, 2, Units.One));
+
     // 3.001 to 3.009 has no number of two places inside.
     [Theory]
     [InlineData(3.001, 3.009, "3.001 to 3.009")]

@@ -111,9 +111,12 @@ public sealed class TopSpeedTests
     {
         var top = TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 2);
 
-        Assert.Equal([1000 / 60.0 * 2 / 4.10, 5000 / 60.0 * 2 / 4.10], top.Gears[3].Points.Select(point => Math.Round(point.Speed, 6)), (one, other) => Math.Abs(one - other) < 1e-5);
+        Assert.Equal([Top(1000), Top(5000)], top.Gears[3].Points.Select(point => point.Speed), (one, other) => Math.Abs(one - other) < 1e-5);
         Assert.Equal([0, top.Gears[3].Points[1].Speed], top.Gradients[0].Points.Select(point => point.Speed));
+        Assert.Equal(Top(3000), TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 3).Gears[3].Points[1].Speed, 1e-9);
         Assert.Throws<ArgumentOutOfRangeException>(() => TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 1));
+
+        static double Top(double rpm) => rpm / 60 * 2 / 4.10;
     }
 
     // The weight of 14 710 N · (0.014 cos θ + sin θ) on 10 %, θ = 5.7106°: 1668.6 N standing still.

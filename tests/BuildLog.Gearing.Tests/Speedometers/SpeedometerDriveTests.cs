@@ -35,6 +35,16 @@ public sealed class SpeedometerDriveTests
     public void The_lawful_gears_are_those_with_too_few_teeth_but_not_far_too_few()
         => Assert.Equal([23, 22, 21], DrivenGear.Within(23.2752, SpeedometerLaw.Share()).Select(gear => gear.Teeth));
 
+    // The limits of the window belong to it: 22 over 20 is 1.1, 23 over 23 is 1; from 1.05 to 1.12 only 22 and 21 teeth read.
+    [Fact]
+    public void A_gear_inside_a_window_reads_what_it_reads()
+    {
+        Assert.Equal([22, 21, 20], DrivenGear.Within(22, new(1, 1.1)).Select(gear => gear.Teeth));
+        Assert.Equal(23, DrivenGear.Within(23, new(1, 1.1)).First().Teeth);
+        Assert.Equal([22, 21], DrivenGear.Within(23.2752, new(1.05, 1.12)).Select(gear => gear.Teeth));
+        Assert.Equal(23.2752 / 22, DrivenGear.Within(23.2752, new(1.05, 1.12)).First().Reading.Share.Value, 1e-12);
+    }
+
     [Theory]
     [InlineData(17.59, 17)]
     [InlineData(17.60, 18)]
