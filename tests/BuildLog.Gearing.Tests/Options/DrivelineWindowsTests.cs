@@ -50,6 +50,8 @@ public sealed class DrivelineWindowsTests
         Assert.Equal(
             "overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333.",
             axle.Contradiction);
+        Assert.Equal(axle.Contradiction, axle.InWords());
+        Assert.Null(axle.OpenedBy);
     }
 
     // A lowest clean pull of 60 rev/s would ask for an axle of 4.00 or more; from memory it warns, and warnings narrow nothing.
