@@ -54,13 +54,13 @@ public static class PlausibleCurve
             return Math.Min(cubic, peakPower / (2 * Math.PI * n));
         }
 
+        // Between n_T and n_q the curve is flat, so it needs no point there.
         var speeds = Steps(0.25 * atTorque, atTorque, 4).Concat(fallFrom > atTorque ? [fallFrom] : [])
             .Concat(Steps(fallFrom, atPower, Pieces).Skip(1)).Concat(Steps(atPower, OverRev * atPower, 4).Skip(1));
         return TorqueCurve.Drawn(
             [
                 .. speeds.Select(n => new TorquePoint(n,
                     n <= atTorque ? peakTorque * (1 - (LowEndDrop * Math.Pow(1 - (n / atTorque), 2)))
-                    : n <= fallFrom ? peakTorque
                     : n < atPower ? Falling(n)
                     : peakPower * (1 - (3 * Math.Pow((n / atPower) - 1, 2))) / (2 * Math.PI * n))),
             ],

@@ -4,6 +4,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tyres;
+using BuildLog.Gearing.Tyres.Notations;
 
 namespace BuildLog.Gearing.Options;
 
@@ -82,7 +83,7 @@ public static class Alternatives
         return size.AspectRatio is { } aspect
             ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round((size.SectionWidth + (way * OneSize)) * 1000)}/{Math.Round(aspect * 100)}R{rim}")
             : size.Notation == "flotation"
-                ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(size.OverallDiameter / 0.0254) + way}x{Math.Round(size.SectionWidth / 0.0254, 2):0.00}R{rim}LT")
+                ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round((size.Dimensions.Diameter / 0.0254) + Flotation.BelowMarked) + way}x{Math.Round(size.SectionWidth / 0.0254, 2):0.00}R{rim}LT")
                 : null;
     }
 }

@@ -39,8 +39,7 @@ public sealed record AngleReading(Member Of, Seen From, Typed Angle, string Text
     public static Parsed<AngleReading> Read(string text)
     {
         if (text.Trim().Split((char[]?)null, 3, StringSplitOptions.RemoveEmptyEntries) is not [var member, var view, var angle]
-            || !Enum.TryParse<Member>(member, ignoreCase: true, out var of) || !Enum.IsDefined(of)
-            || !Enum.TryParse<Seen>(view, ignoreCase: true, out var from) || !Enum.IsDefined(from))
+            || !Word.Of<Member>(member, out var of) || !Word.Of<Seen>(view, out var from))
             return new Refusal("angle", $"{Shown.Quoted(text)} is no angle of a shaft line: write output, shaft or pinion, then side or above, then the angle.", Right);
 
         return QuantityText.Read(angle, Kind.Angle, Units.Degree).Then<AngleReading>(typed => Math.Abs(typed.Value) <= Steepest

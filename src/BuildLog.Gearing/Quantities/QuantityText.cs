@@ -13,7 +13,9 @@ public static class QuantityText
     /// <summary>The code of a refusal where nothing was typed.</summary>
     internal const string Empty = "empty";
 
+    /// <summary>Longer than any quantity is written; so short that no number in it is beyond what a double holds.</summary>
     private const int LongestText = 200;
+
     private const string NotANumber = "not-a-number";
     private const string Ambiguous = "ambiguous";
     private const string PerMinute = "1/min";
@@ -111,7 +113,6 @@ public static class QuantityText
             previous = unit;
         }
 
-        if (!double.IsFinite(total)) return new Refusal("too-large", $"{shown} is too large.", kind.Example());
         return new Typed(negative ? -total : total, first, text.Trim()) { IsBare = isBare };
     }
 
@@ -213,7 +214,7 @@ public static class QuantityText
         var whole = last < 0 || twice ? digits : digits[..last];
         var decimals = last < 0 || twice ? "0" : digits[(last + 1)..];
         return Joined(whole) is { } plain
-            && double.TryParse($"{plain}.{decimals}", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+            && double.TryParse($"{plain}.{decimals}", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
             ? value
             : new Refusal(NotANumber, $"{Shown.Quoted(text)}: {Shown.Quoted(digits)} is not a number.", Kind.Number.Example());
     }
@@ -254,7 +255,7 @@ public static class QuantityText
         while (position < body.Length && body[position] == ' ') position++;
     }
 
-    private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol.Length == 0 ? "none" : unit.Symbol));
+    private static string Choices(Kind kind) => string.Join(", ", Units.Of(kind).Select(unit => unit.Symbol));
 
     // Typographic marks people paste become the plain ones; ½ becomes " 1/2".
     private static string Tidy(string text)

@@ -35,10 +35,10 @@ public static class Rounded
         var half = unit.FromBase(measured.Expanded95);
         if (half == 0) return Value(measured, unit);
 
+        // From the printed numbers, so that a value half way between two places goes the same way in both.
         var places = Places(half);
-        var step = Math.Pow(10, -places);
-        var (middle, wide) = (Math.Round(unit.FromBase(measured.Value) / step), Math.Ceiling((half / step) - 1e-9));
-        return WithUnit($"{Fixed((middle - wide) * step, places)} to {Fixed((middle + wide) * step, places)}", unit);
+        var (middle, wide) = (Printed(Fixed(unit.FromBase(measured.Value), places)), Printed(HalfWidth(half)));
+        return WithUnit($"{Fixed(middle - wide, places)} to {Fixed(middle + wide, places)}", unit);
     }
 
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
@@ -132,6 +132,8 @@ public static class Rounded
         var startsWithOne = halfWidth / Math.Pow(10, exponent) < 2 - 1e-9;
         return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, MostPlaces);
     }
+
+    private static double Printed(string number) => double.Parse(number, CultureInfo.InvariantCulture);
 
     // What rounds to nothing has no sign.
     private static string Unsigned(string number)

@@ -27,7 +27,7 @@ public sealed record WeighReading(OnThePlate On, Typed Mass, string Text)
     /// <summary>Reads <c>front 700 kg</c>, <c>rear 750 kg</c>, <c>whole 1450 kg</c>.</summary>
     public static Parsed<WeighReading> Read(string text)
     {
-        if (text.Trim().Split((char[]?)null, 2, StringSplitOptions.RemoveEmptyEntries) is not [var word, var mass] || !Enum.TryParse<OnThePlate>(word, ignoreCase: true, out var on) || !Enum.IsDefined(on))
+        if (text.Trim().Split((char[]?)null, 2, StringSplitOptions.RemoveEmptyEntries) is not [var word, var mass] || !Word.Of<OnThePlate>(word, out var on))
             return new Refusal("weighing", $"{Shown.Quoted(text)} is no weighing: write front, rear or whole, then what the display shows.", Right);
 
         return (on == OnThePlate.Whole ? VehicleLoad.ReadMass(mass) : ReadAxle(mass)).Then<WeighReading>(typed => new WeighReading(on, typed, text.Trim()));

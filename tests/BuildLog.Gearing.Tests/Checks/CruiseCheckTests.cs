@@ -44,6 +44,35 @@ public sealed class CruiseCheckTests
         Assert.Equal(42 * 2 / 30.0, finding.Windows[0].Window.High, 1e-9);
     }
 
+    // 60 km/h in third, 1.4, behind a case of 1.25: n = 16.667 · 1.4 · 1.25 · 4.10/2.00 = 59.79 rev/s; 45 to 55 are wanted. Axle n C/(v · 1.75), gear n C/(v · 1.25 · 4.10),
+    // tyre v · 1.75 · 4.10/n.
+    [Fact]
+    public void What_stands_between_engine_and_axle_is_in_every_window()
+    {
+        var car = InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1.25), null) };
+        var windows = Find(car, InventedCar.Goal("60 km/h", "3000", "10 %", "3")).Windows.ToDictionary(window => window.Position, window => window.Window);
+
+        Same(45 * 2 / (60 / 3.6 * 1.75), 55 * 2 / (60 / 3.6 * 1.75), windows[Position.RearAxle]);
+        Same(45 * 2 / (60 / 3.6 * 1.25 * 4.10), 55 * 2 / (60 / 3.6 * 1.25 * 4.10), windows[Position.Transmission]);
+        Same(60 / 3.6 * 1.75 * 4.10 / 55, 60 / 3.6 * 1.75 * 4.10 / 45, windows[Position.Tyres]);
+
+        static void Same(double low, double high, Window window)
+        {
+            Assert.Equal(low, window.Low, 1e-9);
+            Assert.Equal(high, window.High, 1e-9);
+        }
+    }
+
+    // An overdrive of 0.8: the gear of the box behind it may be as much longer.
+    [Fact]
+    public void Before_an_overdrive_the_top_gear_has_a_window_of_its_own()
+    {
+        var finding = Find(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) }, InventedCar.Goal("108 km/h", "2400"));
+
+        Assert.Equal(38 * 2 / (30 * 0.8 * 4.10), finding.Windows.Single(window => window.Position == Position.Transmission).Window.Low, 1e-9);
+        Assert.Contains("ratio of gear 4, without the overdrive 0.78 to 0.85", finding.Cures);
+    }
+
     // The tyre to 1 % (95 %: 1.96 %): sure axle 38 · 2 / 30 / (1 − 0.0196) … 42 · 2 / 30 / (1 + 0.0196).
     [Fact]
     public void A_sure_window_is_narrower_by_what_is_not_known_of_the_others()

@@ -47,6 +47,17 @@ public sealed class GearStepsCheckTests
     public void An_overdrive_unit_is_the_last_step()
         => Assert.Contains("from 4 to 4 with overdrive", Assert.Single(Look(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.6)) })).Says, StringComparison.Ordinal);
 
+    // Three gears have one progression, two gears a drop of their own: 3.6 over 1.0 at 5000 lands at 1389.
+    [Fact]
+    public void Three_gears_have_a_progression_and_two_a_drop()
+    {
+        var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
+
+        Assert.Equal("The step from 2 to 3 is 2.00, the one below it, from 1 to 2, 1.50; the upper should not be larger.", Assert.Single(Look(Box(3, 2, 1))).Says);
+        Assert.Equal(5000 / 3.6, Assert.Single(Look(Box(3.6, 1) with { Engine = new("four") { Torque = torque } })).Value!.Value * 60, 1e-6);
+        Assert.Contains("from 2 to 3", Look(Box(3.4, 2.4, 1.0) with { Engine = new("four") { Torque = torque } })[1].Says, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Two_gears_have_no_progression() => Assert.Empty(Look(Box(1.8, 1.0)));
 

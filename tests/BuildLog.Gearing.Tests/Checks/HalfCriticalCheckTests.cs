@@ -33,6 +33,40 @@ public sealed class HalfCriticalCheckTests
         Assert.Empty(new HalfCriticalCheck().Look(InventedShaft.Car(5000), new([InventedCar.Goal("119 km/h", "2700")])));
     }
 
+    // 45 in of the same tube whip at 5393.67 · (60/45)² = 9588.7 rev/min; at 80 km/h the shaft's 2733 are half of what the long piece bears.
+    [Theory]
+    [InlineData(0, 1, "piece 1 of the propshaft")]
+    [InlineData(1, 0, "piece 2 of the propshaft")]
+    public void Of_two_pieces_the_one_nearest_to_half_is_told(int first, int second, string named)
+    {
+        ShaftPiece[] pieces = [InventedShaft.Piece, new(InventedShaft.Piece.Outer, InventedShaft.Piece.Wall, InventedShaft.Known(45 * 0.0254))];
+        var finding = Assert.Single(new HalfCriticalCheck().Look(InventedShaft.Car(5000, new("shaft", pieces[first], pieces[second])), new([InventedCar.Goal("80 km/h", "2700")])));
+
+        Assert.StartsWith($"At 80 km/h {named} turns 2733 rev/min, 51 % of its critical", finding.Says, StringComparison.Ordinal);
+        Assert.Empty(new HalfCriticalCheck().Look(InventedShaft.Car(5000, new("shaft", pieces[first], new ShaftPiece())), new([InventedCar.Goal("80 km/h", "2700")])));
+    }
+
+    // The side that is nearer is the one to get to: 0.46 from below half, 0.54 from above.
+    [Theory]
+    [InlineData("77 km/h", double.NegativeInfinity, 0.46)]
+    [InlineData("80 km/h", 0.54, double.PositiveInfinity)]
+    public void The_nearer_side_of_the_band_is_wanted(string speed, double low, double high)
+    {
+        var wanted = Find(speed).Wanted!.Value;
+
+        Assert.Equal((low, high), (Math.Round(wanted.Low, 9), Math.Round(wanted.High, 9)));
+    }
+
+    // ± 2 % of a tyre at 72 km/h: 0.456 may be 0.465.
+    [Fact]
+    public void A_tyre_not_known_well_enough_may_be_in_the_band()
+    {
+        var car = InventedShaft.Car(5000) with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 0.02, "tyre", _ => "roll it out")) };
+        var finding = Assert.Single(new HalfCriticalCheck().Look(car, new([InventedCar.Goal("72 km/h", "2700")])));
+
+        Assert.Equal((Verdict.Watch, Because.Uncertainty), (finding.Verdict, finding.Because));
+    }
+
     [Fact]
     public void It_warns_and_never_clashes() => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (Find("79 km/h").Verdict, Find("79 km/h").Because));
 

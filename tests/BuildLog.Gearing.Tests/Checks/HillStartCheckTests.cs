@@ -27,6 +27,16 @@ public sealed class HillStartCheckTests
         Assert.StartsWith("no load on the driven wheels is enough", Find(InventedLoad.Car, "90 %").Cures[0], StringComparison.Ordinal);
     }
 
+    // Gravity at 0.6 m over 2.4 m: a hill of 52 % puts 0.25 · 0.52 of it onto the rear, (0.52 + 0.014)/0.8 − 0.13 = 53.75 % have to stand there on the level.
+    [Fact]
+    public void What_a_hill_moves_onto_driven_wheels_need_not_stand_there()
+    {
+        var tall = InventedLoad.WithTorque(400) with { Load = InventedLoad.Exact with { GravityHeight = InventedCar.Exactly(0.6), Wheelbase = InventedCar.Exactly(2.4) } };
+
+        Assert.Equal("53.75 % of the mass on driven wheels", Assert.Single(Find(tall, "52 %").Cures));
+        Assert.Contains("where the engine gives up first", Find(InventedLoad.WithTorque(100), "35 %").Says, StringComparison.Ordinal);
+    }
+
     // 35 %: θ = 0.33667; 14709.98 · (0.014 · 0.94386 + 0.33035) = 5053.8 N against 4154.5: 14.35 · 1.2165 = 17.5.
     [Fact]
     public void Where_the_engine_gives_up_a_lower_ratio_is_the_cure()

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
 
@@ -30,6 +31,23 @@ public sealed class JointAngleCheckTests
         Assert.Equal("The front joint of the propshaft works at 4.0°; with 3000 rev/min at the redline in 4 it may go to 5.8°, and runs best at 0.5 to 3.0°.", front.Says);
         Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more"], front.Cures);
     }
+
+    [Theory]
+    [InlineData(1, "front rear")]
+    [InlineData(2, "front middle rear")]
+    [InlineData(3, "front second third rear")]
+    public void The_joints_are_named_from_the_front(int pieces, string names)
+    {
+        var shaft = new Propshaft("shaft", [.. Enumerable.Repeat(InventedShaft.Piece, pieces)]) { Line = InventedShaft.Line([.. Enumerable.Range(0, pieces + 2).Select(k => k % 2 == 0 ? 3.0 : 7)]) };
+        var says = new JointAngleCheck().Look(InventedShaft.Car(3000, shaft), OwnersGoals.None).Select(finding => finding.Says.Split(' ')[1]);
+
+        Assert.Equal(names.Split(' '), says);
+    }
+
+    // 0.2° is 0.3 short of half a degree; between, where it runs best, nothing is to be turned.
+    [Fact]
+    public void A_joint_that_lies_too_straight_is_turned_the_other_way()
+        => Assert.EndsWith(": turn or shim one of its two members by 0.3° or more", Assert.Single(Find(0.2, 3000)[0].Cures), StringComparison.Ordinal);
 
     [Fact]
     public void An_angle_gauge_that_is_too_coarse_is_what_settles_it()

@@ -29,6 +29,30 @@ public sealed class JointTorqueCheckTests
         Assert.Equal(["joints rated for 456 N·m or more"], finding.Cures);
     }
 
+    [Fact]
+    public void Where_the_tyres_hold_more_low_gear_is_what_is_asked_for()
+    {
+        Assert.StartsWith(
+            "The propshaft is asked for 595 N·m (low gear; the tyres would hold 683 N·m); its joints are rated for 590 N·m.",
+            Find(Car(590) with { AxleMasses = new(null, InventedShaft.Known(1200)) }).Says, StringComparison.Ordinal);
+        Assert.StartsWith("The propshaft is asked for 595 N·m (low gear); ", Find(Car(590)).Says, StringComparison.Ordinal);
+    }
+
+    // A case whose low nobody knows is asked in high, through its own losses: 595 · 0.95 = 565 N·m; without an engine the tyres alone ask.
+    [Fact]
+    public void Either_of_the_two_is_enough_to_judge_by()
+    {
+        Assert.Contains("565 N·m", Find(Car(590) with { TransferCase = new("case", InventedCar.Exactly(1), null) }).Says, StringComparison.Ordinal);
+        Assert.StartsWith("The propshaft is asked for 455 N·m (the tyres slip)", Find(Car(590) with { Engine = null, AxleMasses = new(null, InventedShaft.Known(800)) }).Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_missing_is_asked_for_where_it_can_be_had()
+    {
+        Assert.Contains("enter the engine's torque", Find(Car(460) with { Engine = null }).Cures);
+        Assert.Contains("enter the gear ratios", Find(Car(460) with { Transmission = null }).Cures);
+    }
+
     // Low range 2.5: 595 · 2.5 · 0.95 = 1413 N·m, which a wedged wheel can ask for.
     [Fact]
     public void With_a_low_range_less_than_the_low_gear_torque_is_a_watch()

@@ -1,7 +1,10 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
 
@@ -72,8 +75,68 @@ public sealed class OwnersWordCheckTests
 
         Assert.Equal("Nothing but somebody's word for the vehicle: mass, front axle mass (owner's word).", vehicle.Says);
         Assert.Empty(vehicle.Between);
-        Assert.Equal([Position.Propshaft], Assert.Single(Look(new Driveline { Propshaft = new("shaft", new Gearing.Propshafts.ShaftPiece()) { JointRating = told } })).Between);
+        Assert.Equal([Position.Propshaft], Assert.Single(Look(new Driveline { Propshaft = new("shaft", new ShaftPiece()) { JointRating = told } })).Between);
         Assert.Equal([Position.Speedometer], Assert.Single(Look(new Driveline { Speedometer = new("dial", told) })).Between);
+    }
+
+    // A vehicle of which everything is somebody's word: each number is named under its part.
+    [Fact]
+    public void No_number_is_forgotten()
+    {
+        static Known Told(double value) => new(value, Source.OwnersWord);
+        Bolting bolting = new(5, Told(0.1143), Told(0.07));
+        var car = new Driveline
+        {
+            Engine = new("engine", Told(13), Told(75))
+            {
+                Torque = TorqueCurve.Of([new(20, 180), new(60, 200)], Source.OwnersWord),
+                LowestPull = Told(20),
+                CriticalAltitude = Told(2000),
+                Rear = new() { PilotBore = Told(0.015) },
+            },
+            Transmission = new("box", [new("1", Told(3.5))])
+            {
+                Converter = new(true, Told(35), Told(2)),
+                TorqueRating = Told(300),
+                Front = new() { ClutchRating = Told(300), Spigot = Told(0.015) },
+            },
+            Overdrive = new("unit", Told(0.8)),
+            TransferCase = new("case", Told(1), Told(2.7)),
+            RearAxle = new("axle", Told(4.1))
+            {
+                TorqueRating = Told(3000),
+                Hub = bolting,
+                HubFaces = Told(1.5),
+                Travel = new(Told(0.1), Told(0.08)),
+                Perches = Told(1.1),
+                PinionToPerch = Told(0.1),
+            },
+            Propshaft = new("shaft", new ShaftPiece(Told(0.0762), Told(0.0021), Told(1.3)))
+            {
+                Line = [new(Told(0.05)), new(Told(0.1)), new(Told(0.05))],
+                JointRating = Told(1200),
+                Slip = new(Told(0.1), Told(0.035)),
+            },
+            Tyres = new("tyres", Told(2), null) { LoadedRadius = Told(0.3), Wheel = new(Told(0.15), Told(0.02), bolting) },
+            Speedometer = new("dial", Told(0.6)),
+            Load = new() { Mass = Told(1500), DragArea = Told(0.8), RollingResistance = Told(0.014), GravityHeight = Told(0.6), Wheelbase = Told(2.5) },
+            AxleMasses = new(Told(700), Told(800)),
+            RearHanging = new(Told(1.1), Told(0.02)),
+        };
+
+        Assert.Equal(
+            [
+                "engine: idle, redline, torque, lowest clean pull, charger's critical altitude, pilot bore",
+                "gearbox: gear 1, stall speed, stall torque ratio, torque rating, clutch rating, spigot",
+                "overdrive: ratio",
+                "transfer case: high ratio, low ratio",
+                "axle: ratio, torque rating, bolt circle, spigot, hub faces, droop, bump, perches apart, pinion against the perches",
+                "propshaft: tube diameter, tube wall, length, angle, angle, angle, joint rating, slip stroke, slip standing out",
+                "tyres: circumference, loaded radius, rim width, offset, wheels' bolt circle, wheels' bore",
+                "speedometer: turns the dial wants",
+                "vehicle: mass, front axle mass, rear axle mass, drag area, rolling resistance, height of the centre of gravity, wheelbase, springs apart, springs' angle",
+            ],
+            Look(car).Select(finding => finding.Says.Replace("Nothing but somebody's word for the ", "", StringComparison.Ordinal).Replace(" (owner's word).", "", StringComparison.Ordinal)));
     }
 
     [Fact]

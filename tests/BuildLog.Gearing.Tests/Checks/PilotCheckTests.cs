@@ -19,6 +19,24 @@ public sealed class PilotCheckTests
     public void A_bearing_that_takes_the_spigot_is_the_cure()
         => Assert.Equal(["a pilot bearing with a bore of 15.00 mm"], CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Cures);
 
+    // Half a hundredth is two calipers that show the same; play of more than 0.15 mm is a bush's matter.
+    [Theory]
+    [InlineData(14.996, Verdict.Fits)]
+    [InlineData(14.99, Verdict.Clash)]
+    [InlineData(15.14, Verdict.Fits)]
+    [InlineData(15.16, Verdict.Watch)]
+    public void The_play_may_be_so_much(double bore, Verdict verdict) => Assert.Equal(verdict, CheckCase.Find(new PilotCheck(), Car(bore, 15)).Verdict);
+
+    [Fact]
+    public void Too_much_play_is_cured_by_a_bush_and_rests_on_practice()
+    {
+        var loose = CheckCase.Find(new PilotCheck(), Car(15.3, 15));
+
+        Assert.Equal(["a pilot bush with a bore of 15.00 mm and a running fit"], loose.Cures);
+        Assert.Equal("common practice for the play of a pilot bush", loose.Source);
+        Assert.Equal("geometry", CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Source);
+    }
+
     [Fact]
     public void A_joint_half_measured_asks_for_the_rest()
     {

@@ -64,6 +64,19 @@ public sealed class RatioPlausibleCheckTests
     }
 
     [Fact]
+    public void A_ratio_is_said_to_be_usual_or_not_surely_so_and_counted_once_more()
+    {
+        var edge = At(InventedCar.Plain with { RearAxle = InventedCar.Axle(InventedCar.Of(7.1, 0.1)) }, Position.RearAxle);
+        var wide = At(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(InventedCar.Of(0.9, 0.05))) }, Position.Overdrive);
+
+        Assert.Equal("The axle ratio 4.10 is a usual one: 2.20 to 7.20.", At(InventedCar.Plain, Position.RearAxle).Says);
+        Assert.StartsWith("The axle ratio 7.10 ± 0.20 is not surely a usual one: ", edge.Says, StringComparison.Ordinal);
+        Assert.Contains("count it once more: twenty wheel turns, and note how the other wheel turned", edge.Cures);
+        Assert.Contains("count it once more: ten output turns", wide.Cures);
+        Assert.Empty(At(InventedCar.Plain, Position.RearAxle).Cures);
+    }
+
+    [Fact]
     public void Both_axles_of_a_four_by_four_are_judged()
         => Assert.Equal(2, Look(InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.10) }).Count(finding => finding.Between[0] is Position.RearAxle or Position.FrontAxle));
 

@@ -32,6 +32,18 @@ public sealed class SpeedometerCheckTests
             finding.Cures);
     }
 
+    // 27 teeth behind a box of 0.9: 0.9 · 26.393/27 = 0.8798 is shown, so the box has to be 0.9/0.8798 = 1.0230 to 1.1308 times that, as without one.
+    [Fact]
+    public void A_correction_box_that_is_there_is_replaced_not_added_to()
+    {
+        var boxed = Find(InventedCar.Plain with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(8, 27, correction: 0.9)) });
+        var window = Assert.Single(boxed.Windows).Window;
+
+        Assert.Equal(27 / 26.393, window.Low, 1e-4);
+        Assert.Equal(Assert.Single(Find(27).Windows).Window.High, window.High, 1e-9);
+        Assert.EndsWith("The odometer runs 12.0 % behind.", boxed.Says, StringComparison.Ordinal);
+    }
+
     // A tyre known to 1 % cannot make 1.5 % high a sure thing.
     [Fact]
     public void A_tyre_that_is_not_known_well_enough_is_what_settles_it()

@@ -24,6 +24,19 @@ public sealed class TagCheckTests
         Assert.Equal(Verdict.Fits, Assert.Single(new TagCheck().Look(new Driveline { Transmission = new("box", [fourth]) }, OwnersGoals.None)).Verdict);
     }
 
+    // A count is doubtful where teeth are not: it is done again. What was said without a word of evidence is called by its number.
+    [Fact]
+    public void A_gear_that_was_only_counted_is_counted_again()
+    {
+        var counted = new Gear("1", new(InventedCar.Of(3.40, 0.01, "count"), Source.Measured)) { Quoted = new(3.32, Source.MakersData) };
+        var teeth = counted with { Ratio = new(3.40, Source.TeethCounted) };
+
+        Assert.Equal(["count gear 1 again over ten output turns, or its teeth"], Cures(counted));
+        Assert.Equal(["strike the 3.32 of gear 1 off: the teeth are exact"], Cures(teeth));
+
+        static IEnumerable<string> Cures(Gear gear) => Assert.Single(new TagCheck().Look(new Driveline { Transmission = new("box", [gear]) }, OwnersGoals.None)).Cures;
+    }
+
     // R 78, S 22: 78/100 = 0.78.
     [Fact]
     public void An_overdrive_is_held_against_its_teeth()

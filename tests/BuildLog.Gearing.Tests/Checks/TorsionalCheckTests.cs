@@ -26,6 +26,18 @@ public sealed class TorsionalCheckTests
     public void The_rear_angle_that_would_do_is_named()
         => Assert.Equal(["a rear joint angle of 6.3 to 7.6°: turn the pinion, or raise or lower the gearbox's mount"], Find(7, 5).Cures);
 
+    // The page turned by 45°: side and plan are alike, and so is what would do. A rear joint that lies straight is opened in the side view.
+    [Fact]
+    public void The_rear_angle_is_named_in_the_plane_the_joints_work_in()
+    {
+        var line = new[] { 3.0, 10, 5 }.Select(slope => new Inclination(Turned(slope), Turned(slope))).ToArray();
+
+        Assert.Equal(Find(7, 5).Cures, Find(InventedShaft.Plain with { Line = line }).Cures);
+        Assert.Equal(Find(7, 5).Cures, Find(7, 0).Cures);
+
+        static Gearing.Measurements.Known Turned(double slope) => InventedShaft.Known(slope / Math.Sqrt(2) * InventedShaft.Degree);
+    }
+
     // 3° and 3° a quarter turn apart: 18 square degrees · ω² = 541 rad/s².
     [Fact]
     public void Yokes_out_of_line_are_cured_by_the_yokes()

@@ -39,6 +39,50 @@ public sealed class TyreLoadCheckTests
         Assert.Equal(Verdict.Clash, Find(twins, 2700, 5100)[1].Verdict);
     }
 
+    // 5100 kg on four are 1275 a tyre: LI 117 (1285), the second figure.
+    [Fact]
+    public void The_index_of_twins_is_the_second_figure()
+    {
+        var rear = Find(Set("LT235/85R16 120/116Q") with { TwinRear = true }, 2700, 5100)[1];
+
+        Assert.Equal(["tyres of load index 117 or more, the second figure", "an axle load of 5000 kg or less"], rear.Cures);
+        Assert.StartsWith("The rear axle carries 5100 kg", rear.Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Passenger_tyres_on_a_truck_are_called_so()
+        => Assert.Contains(" may carry 1218 kg, as passenger tyres on a truck.", Find(Tyres with { PassengerOnTruck = true }, 800, 1340)[1].Says, StringComparison.Ordinal);
+
+    // A marking with one figure says nothing of twins; one with none nothing at all.
+    [Fact]
+    public void What_the_marking_does_not_say_is_read_off_the_side_wall()
+    {
+        var twin = Find(Tyres with { TwinRear = true }, 800, 1340)[1];
+
+        Assert.Equal(Verdict.Open, twin.Verdict);
+        Assert.Equal(["read the figures behind the size on the side wall, such as 94H"], twin.Cures);
+        Assert.Contains("the load index for twin tyres is not known", twin.Says, StringComparison.Ordinal);
+        Assert.Contains("the load index is not known", Find(Set("205/65R15"), 800, 800)[1].Says, StringComparison.Ordinal);
+        Assert.Contains("the front axle was not weighed", Find(Tyres, null, 800)[0].Says, StringComparison.Ordinal);
+    }
+
+    // Without a start on one, the hill to hold is the hill: sin(atan 0.10) = 0.0995; 1800 · 0.0995 · 0.25 = 44.8 kg.
+    [Fact]
+    public void The_hill_to_hold_is_told_where_none_is_to_start_on()
+    {
+        var car = InventedCar.Plain with
+        {
+            Tyres = Tyres,
+            AxleMasses = new(Kilograms(800), Kilograms(1000)),
+            Load = new() { GravityHeight = InventedCar.Exactly(0.6), Wheelbase = InventedCar.Exactly(2.4) },
+        };
+        string Rear(OwnersGoals goals) => CheckCase.Look(new TyreLoadCheck(), car, goals)[1].Says;
+        var hill = OwnersGoals.None with { Hill = HillGoal.Read("10 %", "60 km/h").OrRefuse() };
+
+        Assert.Contains(" Up a hill of 10 % it carries 1045 kg", Rear(hill), StringComparison.Ordinal);
+        Assert.Contains(" Up a hill of 20 % it carries 1088 kg", Rear(hill with { HillStart = HillStartGoal.Read("20 %").OrRefuse() }), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Each_axle_has_its_own_pair()
         => Assert.Equal([Verdict.Clash, Verdict.Fits], Find(Tyres with { FrontPair = Set("155/80R13 79S") }, 900, 900).Select(finding => finding.Verdict));

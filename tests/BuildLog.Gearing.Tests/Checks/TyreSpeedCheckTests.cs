@@ -16,6 +16,30 @@ public sealed class TyreSpeedCheckTests
     [InlineData("185 km/h", Verdict.Clash)]
     public void The_symbol_against_the_top_speed(string top, Verdict verdict) => Assert.Equal(verdict, Find("205/65R15 94S", top).Verdict);
 
+    // P is 150: (150 − 3.5)/1.03 = 142.2 km/h. Q is 160: (160 − 6.5)/1.01 = 151.98, T 190: 181.7.
+    [Theory]
+    [InlineData("205/65R15 94P", "142 km/h", Verdict.Fits)]
+    [InlineData("205/65R15 94P", "143 km/h", Verdict.Watch)]
+    [InlineData("205/65R15 94Q", "151 km/h", Verdict.Fits)]
+    [InlineData("205/65R15 94Q", "153 km/h", Verdict.Watch)]
+    [InlineData("205/65R15 94T", "181 km/h", Verdict.Fits)]
+    [InlineData("205/65R15 94T", "182 km/h", Verdict.Watch)]
+    public void The_usual_margin_has_two_branches(string size, string top, Verdict verdict) => Assert.Equal(verdict, Find(size, top).Verdict);
+
+    // The slower pair counts, whichever axle it is on; one whose symbol nobody read is asked for.
+    [Fact]
+    public void Of_two_pairs_the_slower_one_counts()
+    {
+        Assert.Equal(Verdict.Clash, Both("205/65R15 94S", "205/65R15 94P"));
+        Assert.Equal(Verdict.Clash, Both("205/65R15 94P", "205/65R15 94S"));
+        Assert.Equal(Verdict.Open, Both("205/65R15 94S", "205/65R15"));
+        Assert.Equal(Verdict.Open, Both("205/65R15", "205/65R15 94S"));
+
+        static Verdict Both(string rear, string front)
+            => Assert.Single(new TyreSpeedCheck().Look(
+                Car(rear) with { Tyres = Car(rear).Tyres! with { FrontPair = Car(front).Tyres } }, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("170 km/h").OrRefuse() })).Verdict;
+    }
+
     // 1.01 · 185 + 6.5 = 193.4: U (200).
     [Fact]
     public void The_symbol_that_would_do_is_named()

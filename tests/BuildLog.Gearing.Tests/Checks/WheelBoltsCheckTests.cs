@@ -100,6 +100,39 @@ public sealed class WheelBoltsCheckTests
         => Assert.Equal([Verdict.Open, Verdict.Fits], Find(Hub with { Bore = null }, Of(5, 114.3, 70)).Select(finding => finding.Verdict));
 
     [Fact]
+    public void All_that_was_not_measured_is_asked_for_in_turn()
+        => Assert.Equal(
+            [
+                "count the axle's studs", "count the wheels' holes", "measure between two of the axle's studs, centre to centre",
+                "measure between two holes of a wheel, edge to the same edge", "measure the axle's spigot across with a caliper", "measure the wheel's centre bore with a caliper",
+            ],
+            Assert.Single(Find(new(), new())).Cures);
+
+    // Circles of which nobody knows the size are not named in the cure.
+    [Fact]
+    public void Studs_alone_clash_with_holes_alone()
+        => Assert.Equal(["wheels with 5 holes", "hubs with 4 studs"], Find(new(5), new(4))[1].Cures);
+
+    // A twentieth of a millimetre is the last figure such numbers are written with.
+    [Theory]
+    [InlineData(114.35, Verdict.Fits)]
+    [InlineData(114.25, Verdict.Fits)]
+    [InlineData(114.36, Verdict.Clash)]
+    public void Circles_that_are_written_alike_are_one(double circle, Verdict verdict) => Assert.Equal(verdict, Find(Hub, Of(5, circle, 70)).First().Verdict);
+
+    // ± 0.8 mm about 114.2: only 114.3 is sold so near, and the wheels' 114.6 may be it.
+    [Fact]
+    public void A_measured_circle_that_can_only_be_one_pattern_names_none()
+    {
+        var measured = Hub with { PitchCircle = InventedShaft.Known(InventedCar.Of(0.1142, 0.0003)) };
+        var finding = Find(measured, Of(5, 114.6, 70)).First();
+
+        Assert.Equal(Verdict.Watch, finding.Verdict);
+        Assert.DoesNotContain("may be", finding.Says, StringComparison.Ordinal);
+        Assert.EndsWith(", tried on by hand before they are bought", Assert.Single(finding.Cures), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_hub_nobody_asked_for_says_nothing()
         => Assert.Empty(new WheelBoltsCheck().Look(InventedCar.Plain with { Tyres = InventedCar.Rolling(2) with { Wheel = new(Bolting: Hub) } }, OwnersGoals.None));
 

@@ -1,5 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
 using Xunit;
 
@@ -23,7 +25,42 @@ public sealed class DrivelineTests
 
         Assert.Equal("4+OD", step.Name);
         Assert.Equal(0.8, step.Ratio.Value, 1e-12);
+        Assert.Equal(("4 with overdrive", 0.8), (step.InWords, step.Overdrive.Value));
+        Assert.Equal(("3", 1.0), (InventedCar.Plain.Step("3")!.InWords, InventedCar.Plain.Step("3")!.Overdrive.Value));
     }
+
+    // The unit sits behind a case in high too: 1 · 0.8 · 1.25.
+    [Fact]
+    public void An_overdrive_and_a_transfer_case_are_both_in_the_top_step()
+        => Assert.Equal(1, (InventedCar.Plain with { Overdrive = Overdrive, TransferCase = new("case", InventedCar.Exactly(1.25), null) }).Step(null)!.Ratio.Value, 1e-12);
+
+    [Fact]
+    public void Front_tyres_that_differ_are_the_front_axles_and_else_all_are_alike()
+    {
+        var (rear, front) = (InventedCar.Rolling(2.0), InventedCar.Rolling(2.2));
+
+        Assert.Same(front, (rear with { FrontPair = front }).On(Position.FrontAxle));
+        Assert.Equal(2.0, (rear with { FrontPair = front }).On(Position.RearAxle).RollingCircumference!.Value.Value);
+        Assert.Same(rear, rear.On(Position.FrontAxle));
+        Assert.Null((InventedCar.Plain with { Tyres = null }).DrivingTyres);
+    }
+
+    // Two measurements 0.03 apart, each ± 0.02 at 95 %: √2 · 0.02 = 0.028 is less.
+    [Theory]
+    [InlineData(4.10, 4.13, false)]
+    [InlineData(4.10, 4.12, true)]
+    public void Two_measurements_of_one_number_agree_within_what_both_leave(double used, double other, bool agree)
+    {
+        Known Count(double value) => InventedCar.Exactly(InventedCar.Of(value, 0.02 / 1.959964));
+
+        Assert.Equal(agree, new MeasuredAgain(Position.RearAxle, "ratio", Units.One, Count(used), Count(other)).Agrees);
+    }
+
+    [Fact]
+    public void Every_position_is_called_as_the_trade_calls_it()
+        => Assert.Equal(
+            ["engine", "gearbox", "overdrive", "transfer case", "propshaft", "front propshaft", "axle", "front axle", "tyres", "front tyres", "speedometer"],
+            Enum.GetValues<Position>().Select(position => position.InWords()));
 
     // The unit is there, so the top step is not the plain fourth; but how long it is nobody knows.
     [Fact]

@@ -13,5 +13,9 @@ public sealed class NamedPartTests
     [InlineData("rear axle", "rear axle 3.08", "rear axle 3.08")]
     [InlineData("axle", "axlewright special", "axle axlewright special")]
     [InlineData("job", "", "job")]
+    [InlineData("axle", "axle", "axle")]
+    [InlineData("rear axle", "axle", "rear axle")]
+    [InlineData("gearbox", "Gearbox, short", "Gearbox, short")]
+    [InlineData("axle", "axle2", "axle axle2")]
     public void The_kind_is_said_once(string kind, string name, string words) => Assert.Equal(words, NamedPart.InWords(kind, name));
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using CsCheck;
 using Xunit;
@@ -54,6 +55,36 @@ public sealed class AirTests
         Assert.Equal("temperature", Assert.Throws<RefusedException>(() => PowerCorrection.J1349(99e3, 298)).Refusal.Code);
     }
 
+    [Fact]
+    public void The_ends_of_a_range_belong_to_it()
+    {
+        Assert.True(PowerCorrection.IsTrusted(0.93) && PowerCorrection.IsTrusted(1.07));
+        Assert.False(PowerCorrection.IsTrusted(0.929) || PowerCorrection.IsTrusted(1.071));
+        Assert.All([(40e3, 25.0), (120e3, 25), (99e3, -50), (99e3, 80)], air => Assert.True(PowerCorrection.J1349(air.Item1, air.Item2) > 0));
+        Assert.All([(39.9e3, 25.0), (120.1e3, 25), (99e3, -50.1), (99e3, 80.1)], air => Assert.Throws<RefusedException>(() => PowerCorrection.J1349(air.Item1, air.Item2)));
+        Assert.True(Atmosphere.At(-2000).Density > Atmosphere.SeaLevel.Density && Atmosphere.At(11_000).Density < Atmosphere.SeaLevel.Density);
+    }
+
+    // ISO 2533 (from memory): at 11 000 m 216.774 K, 22 700 Pa and 0.36480 kg/m³; at 1000 m 281.651 K, 89 876 Pa and 1.1117 kg/m³.
+    [Theory]
+    [InlineData(0, 288.15, 101_325, 1.225)]
+    [InlineData(1000, 281.651, 89_876, 1.1117)]
+    [InlineData(11_000, 216.774, 22_700, 0.36480)]
+    public void The_standard_air_is_the_published_one(double altitude, double kelvin, double pascals, double density)
+    {
+        var air = Atmosphere.At(altitude);
+
+        Assert.Equal(kelvin, air.Temperature, 1e-3);
+        Assert.Equal(pascals, air.Pressure, 0.5);
+        Assert.Equal(density, air.Density, 5e-5);
+        Assert.Equal(density / 1.225, air.DensityRatio, 5e-5);
+    }
+
+    // The critical altitude is the charger's; an engine without one has none.
+    [Fact]
+    public void A_critical_altitude_says_nothing_of_an_engine_without_a_charger()
+        => Assert.Equal(AltitudeLoss.Factor(Induction.NaturallyAspirated, Atmosphere.At(3000)), AltitudeLoss.Factor(Induction.NaturallyAspirated, Atmosphere.At(3000), 2000));
+
     // 1.18 · 99/95 · √(303/298) − 0.18 = 1.05996; at 90 kPa 1.12884, too much to be trusted.
     [Fact]
     public void The_air_of_the_day_is_read_and_an_untrusted_correction_is_all_in_doubt()
@@ -75,5 +106,28 @@ public sealed class AirTests
         Assert.True(new Converter(LocksUp: true).CruiseSlip.IsExact);
         Assert.Equal(0.055, new Converter(LocksUp: false).CruiseSlip.Value, 1e-12);
         Assert.Equal(0.025 / Math.Sqrt(3), new Converter(LocksUp: false).CruiseSlip.StandardUncertainty, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(0.03, true)]
+    [InlineData(0.4999, true)]
+    [InlineData(0.5, false)]
+    [InlineData(-0.01, false)]
+    public void A_slip_somebody_compared_counts_before_the_usual_one(double slip, bool can)
+    {
+        if (can) Assert.Equal(slip, (new Converter(LocksUp: true) { Slip = new(slip, Source.Measured) }).CruiseSlip.Value);
+        else Assert.Equal("out-of-range", Assert.Throws<RefusedException>(() => new Converter(LocksUp: true) { Slip = new(slip, Source.Measured) }).Refusal.Code);
+    }
+
+    // A truck engine maker's guide: 1.5 to 2.8, so 2.1 ± 0.6.
+    [Fact]
+    public void The_usual_torque_ratio_covers_the_published_range()
+    {
+        var usual = new Converter(LocksUp: true).TorqueRatio;
+
+        Assert.Equal(2.1, usual.Value, 1e-12);
+        Assert.Equal(0.6 / Math.Sqrt(3), usual.StandardUncertainty, 1e-12);
+        Assert.Equal(1.9, new Converter(true, null, new(1.9, Source.MakersData)).TorqueRatio.Value);
     }
 }

@@ -68,6 +68,24 @@ public sealed class TorqueCurveTests
         Assert.True((curve.At(20)! / curve.At(40)!).IsExact);
     }
 
+    [Fact]
+    public void It_cancels_between_the_peak_and_any_torque_too()
+    {
+        var curve = Of("1000:180 Nm", "3000:200 Nm");
+
+        Assert.True((curve.PeakTorque / curve.At(40)!).IsExact);
+        Assert.True((curve.PeakPower / curve.PowerAt(40)!).IsExact);
+    }
+
+    // The same line through five points: power peaks at the same 4500 rev/min, between the last two.
+    [Fact]
+    public void More_points_on_one_line_leave_the_peak_of_power_where_it_is()
+        => Assert.Equal(4500, InventedLoad.Curve((1000, 200), (2000, 175), (3000, 150), (4000, 125), (5000, 100)).MostPowerful.EngineSpeed * 60, 3.0);
+
+    [Fact]
+    public void An_engine_of_five_thousand_newton_metres_is_the_strongest()
+        => Assert.Equal(5000, TorquePoint.Read("1500:5000 Nm").OrRefuse().Torque);
+
     // On the straight line of 0.025 N·m a rev/min, 100 rev/min of doubt are 2.5 N·m.
     [Fact]
     public void An_uncertain_engine_speed_makes_the_torque_uncertain_by_the_slope()

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Goals;
@@ -67,6 +68,34 @@ public sealed class CruiseGoalTests
     [InlineData("110 km/h", "2400 km/h")]
     public void A_speed_that_nobody_cruises_at_is_refused(string speed, string engineSpeed)
         => Assert.NotNull(CruiseGoal.Read(speed, engineSpeed).Refusal);
+
+    [Theory]
+    [InlineData("500 km/h", "20000 rpm")]
+    [InlineData("1 km/h", "50 rpm")]
+    public void The_ends_of_both_ranges_can_be_cruised_at(string speed, string engineSpeed) => Assert.Null(CruiseGoal.Read(speed, engineSpeed).Refusal);
+
+    // A decimal point for the thousands: 2.300 is no engine speed, nor is 49.
+    [Theory]
+    [InlineData("2.300")]
+    [InlineData("49 rpm")]
+    public void An_engine_does_not_turn_so_slowly(string engineSpeed) => Assert.Equal("out-of-range", CruiseGoal.ReadEngineSpeed(engineSpeed).Refusal?.Code);
+
+    [Theory]
+    [InlineData("110 km/h at 2400 rpm", null)]
+    [InlineData("110 km/h", "cruise")]
+    [InlineData("110 km/h at 2400 rpm at 3", "cruise")]
+    [InlineData("110 at 2400", "no-unit")]
+    public void Both_are_read_in_one_line(string text, string? code) => Assert.Equal(code, CruiseGoal.ReadLine(text).Refusal?.Code);
+
+    // A window that only one engine speed is in wants that one; the goal's own is always in it.
+    [Fact]
+    public void A_window_of_one_engine_speed_is_a_wish_and_an_empty_one_is_none()
+    {
+        var goal = Read("110 km/h", "2400 rpm");
+
+        Assert.Equal(new Window(40, 40), (goal with { Wanted = new(40, 40) }).Wanted);
+        Assert.Equal("tolerance", Assert.Throws<RefusedException>(() => new CruiseGoal(goal.Speed, goal.EngineSpeed, new(41, 40), null)).Refusal.Code);
+    }
 
     // A ± on the engine speed would be lost: what is allowed is the tolerance.
     [Fact]

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Goals;
@@ -36,6 +37,17 @@ public sealed class OtherGoalsTests
         Assert.Equal(HillStartGoal.Read(text).Refusal, HillGoal.Read(text, "100 km/h").Refusal);
     }
 
+    [Fact]
+    public void The_steepest_hill_and_the_ends_of_an_overall_low_can_be_wanted()
+    {
+        Assert.Equal(1, HillStartGoal.Read("100 %").OrRefuse().Gradient.Value, 1e-12);
+        Assert.Equal(2, OverallLowGoal.Read("2").OrRefuse().Ratio.Value);
+        Assert.Equal(1000, OverallLowGoal.Read("1000").OrRefuse().Ratio.Value);
+        Assert.Equal(500 / 3.6, TopSpeedGoal.Read("500 km/h").OrRefuse().Speed.Value, 1e-9);
+        Assert.NotNull(OverallLowGoal.Read("1.99").Refusal);
+        Assert.NotNull(HillStartGoal.Read("100.1 %").Refusal);
+    }
+
     [Theory]
     [InlineData("1.5")]
     [InlineData("1001")]
@@ -44,7 +56,7 @@ public sealed class OtherGoalsTests
 
     [Fact]
     public void Six_and_a_half_per_cent_are_shown_as_such()
-        => Assert.Equal("6.5 % or more", HillStartGoal.Read("6.5").OrRefuse().Wanted.InWords(Gearing.Quantities.Units.PercentUnit));
+        => Assert.Equal("6.5 % or more", HillStartGoal.Read("6.5").OrRefuse().Wanted.InWords(Units.PercentUnit));
 
     [Fact]
     public void Nothing_is_wanted_by_an_owner_without_goals()

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Goals;
@@ -36,6 +37,18 @@ public sealed class WindowTests
         Assert.Equal(3, Window.AtMost(3).NearestLimit(-5));
         Assert.Equal(2, Window.AtLeast(2).NearestLimit(50));
     }
+
+    // Ratios to two places, shares and angles to one, metres to three, millimetres and inches to one, counted units whole; rounded inwards.
+    [Theory]
+    [InlineData(2.851, 3.209, "", "2.86 to 3.20")]
+    [InlineData(0.0601, 0.0709, "%", "6.1 to 7.0 %")]
+    [InlineData(1.9231, 1.9819, "m", "1.924 to 1.981 m")]
+    [InlineData(1.9231, 1.9819, "mm", "1923.1 to 1981.9 mm")]
+    [InlineData(1.9231, 1.9819, "in", "75.8 to 78.0 in")]
+    [InlineData(40.01, 43.32, "rev/min", "2401 to 2599 rev/min")]
+    [InlineData(0.0174, 0.0349, "°", "1.0 to 1.9°")]
+    public void It_is_told_in_the_places_of_its_unit(double low, double high, string unit, string words)
+        => Assert.Equal(words, new Window(low, high).InWords(Units.Spelt(unit)!));
 
     [Fact]
     public void It_is_empty_where_its_ends_have_passed_each_other()

@@ -4,6 +4,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
 
@@ -49,6 +50,8 @@ public sealed class DrivelineWindowsTests
         Assert.Equal(
             "overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333.",
             axle.Contradiction);
+        Assert.Equal(axle.Contradiction, axle.InWords());
+        Assert.Null(axle.OpenedBy);
     }
 
     // A lowest clean pull of 60 rev/s would ask for an axle of 4.00 or more; from memory it warns, and warnings narrow nothing.
@@ -78,6 +81,29 @@ public sealed class DrivelineWindowsTests
 
             Assert.Equal(place is > 0 and < 1, verdicts.All(verdict => verdict == Verdict.Fits));
         });
+
+    // 700 mm at most on 205/65R15: π · 0.7 · 0.971 = 2.1353 m; the sure window leaves room for tyres of one marking.
+    [Fact]
+    public void A_limit_of_diameter_leaves_a_window_of_the_circumference()
+    {
+        var car = InventedCar.Plain with { Tyres = new("tyres", InventedCar.Exactly(1.975), TyreSizeText.Read("205/65R15").OrRefuse()) };
+        var tyres = Of(DrivelineWindows.Of(car, OwnersGoals.None with { TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse() }), Position.Tyres);
+
+        Assert.Equal(0.7 * Math.PI * 0.971, tyres.Window.High, 1e-9);
+        Assert.Equal(double.NegativeInfinity, tyres.Window.Low);
+        Assert.InRange(tyres.SureWindow!.Value.High, 0.96 * tyres.Window.High, 0.98 * tyres.Window.High);
+        Assert.Equal(("tyre-diameter", null), (tyres.Highest!.Check, tyres.Lowest));
+    }
+
+    // An overdrive is engaged in top: a cruise in third asks for none, and the unit that is fitted takes no part in what it has to be.
+    [Fact]
+    public void The_overdrive_that_is_sought_does_not_depend_on_the_one_that_is_fitted()
+    {
+        var fitted = InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) };
+
+        Same(3 / 4.1, 55 / 15.0 / 4.1, Of(DrivelineWindows.Of(fitted, new([Cruise])), Position.Overdrive));
+        Assert.DoesNotContain(DrivelineWindows.Of(InventedCar.Plain, new([InventedCar.Goal("60 km/h", "3000 rpm", "10 %", "3")])), window => window.Position == Position.Overdrive);
+    }
 
     [Fact]
     public void An_uncertain_tyre_that_leaves_nothing_sure_is_what_to_measure()

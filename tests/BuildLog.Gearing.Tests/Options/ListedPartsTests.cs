@@ -3,6 +3,7 @@ using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 using Xunit;
@@ -43,6 +44,45 @@ public sealed class ListedPartsTests
         Assert.StartsWith("listed tyre not made for a rim of 6.0 in", listed["325/40R15"].Barred, StringComparison.Ordinal);
         Assert.Equal("listed tyre over 15 % off the height of the one fitted (no limit is set)", listed["215/85R15"].Barred);
         Assert.All(listed.Values.Where(tyres => tyres.Barred is null), tyres => Assert.InRange(tyres.Part!.Size!.SectionWidth, 0.166, 0.224));
+    }
+
+    // 205/65R15 sits on rims of 5.5 to 7.5 in, from memory; both ends are its rims.
+    [Theory]
+    [InlineData(5.5, true)]
+    [InlineData(7.5, true)]
+    [InlineData(5.4, false)]
+    [InlineData(7.6, false)]
+    public void A_size_is_listed_on_the_rims_it_may_sit_on(double rim, bool listed)
+    {
+        var size = TyreSizeText.Read("215/65R15").OrRefuse();
+        var fitted = new TyreSet("ours", new(size.RollingCircumference, Source.MakersData), size) { Wheel = new(InventedCar.Exactly(rim * 0.0254)) };
+
+        Assert.Equal(listed, ListedParts.Tyres(fitted, new([])).Single(tyres => tyres.Name == "205/65R15").Barred is null);
+    }
+
+    // 43/13 behind hubs of 2.00 is 6.615 over all; the tag of the old gears says nothing of new ones.
+    [Fact]
+    public void Listed_gears_go_into_the_axle_that_is_fitted_with_its_hubs()
+    {
+        var portal = InventedCar.Axle(8.2) with { HubReduction = InventedCar.Exactly(2), Quoted = InventedCar.Exactly(8) };
+        var listed = ListedParts.Axles(portal);
+
+        Assert.Equal(ListedRatios.Common.Select(teeth => 2 * teeth.Ratio), listed.Select(axle => axle.Part!.Ratio!.Value.Value), (one, other) => Math.Abs(one - other) < 1e-12);
+        Assert.All(listed, axle => Assert.Equal((null, 2.0), (axle.Part!.Quoted, axle.Part.HubReduction!.Value.Value)));
+        Assert.Equal([0.70, 0.75, 0.78, 0.80, 0.82], ListedParts.Overdrives().Select(unit => unit.Part!.Ratio!.Value.Value));
+        Assert.Empty(ListedParts.Tyres(InventedCar.Rolling(2), new([])));
+    }
+
+    // No wall higher than 215 mm is sold, from memory; the height of 345/65 would be 224.
+    [Fact]
+    public void No_wall_is_higher_than_any_that_is_sold()
+    {
+        var size = TyreSizeText.Read("205/65R15").OrRefuse();
+        var walls = ListedParts.Tyres(new("ours", new(size.RollingCircumference, Source.MakersData), size), new([])).Where(tyres => tyres.Part!.Size!.Notation == "metric")
+            .Select(tyres => (tyres.Part!.Size!.OverallDiameter - tyres.Part.Size.RimDiameter) / 2).ToList();
+
+        Assert.InRange(walls.Max(), 0.2, 0.215);
+        Assert.InRange(walls.Min(), 0.04, 0.041);
     }
 
     // The owner's limit of width says more than how near to the fitted tyre a size lies: 225 mm is 15.4 % wider.

@@ -1,6 +1,4 @@
-using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
@@ -11,10 +9,9 @@ namespace BuildLog.Gearing.Tests.Options;
 
 public sealed class OptionSearchPlainLoopsTests
 {
-    // The oracle: every combination through the public checks one by one, and every pair of options compared.
     [Fact]
     public void The_front_is_the_plain_loops_on_random_shops()
-        => Gen.Int[1, 100_000].Sample(seed => AreThePlainLoops(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 7, 9)), iter: 50);
+        => Gen.Int[1, 100_000].Sample(seed => PlainLoops.EndAlike(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 7, 9)), iter: 50);
 
     // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
     [Fact]
@@ -30,7 +27,7 @@ public sealed class OptionSearchPlainLoopsTests
                     Hill = random.Next(3) == 0 ? null : HillGoal.Read(FormattableString.Invariant($"{random.Next(1, 12)} %"), "90 km/h").OrRefuse(),
                     HillStart = HillStartGoal.Read(FormattableString.Invariant($"{random.Next(15, 45)} %")).OrRefuse(),
                 };
-                AreThePlainLoops(car, goals, RandomShop.Of(seed, 2, 1, 6, 8));
+                PlainLoops.EndAlike(car, goals, RandomShop.Of(seed, 2, 1, 6, 8));
             },
             iter: 25);
 
@@ -49,27 +46,7 @@ public sealed class OptionSearchPlainLoopsTests
                         : new("dial", InventedCar.Exactly(InventedCar.Of(0.7, 0.005)), drive),
                 };
                 if (random.Next(3) == 0) car = car with { Driven = new(InventedCar.Exactly(InventedCar.Of(0.97 + (0.2 * random.NextDouble()), 0.01)), car) };
-                AreThePlainLoops(car, RandomShop.Wishes, RandomShop.Of(seed, 2, 1, 7, 9));
+                PlainLoops.EndAlike(car, RandomShop.Wishes, RandomShop.Of(seed, 2, 1, 7, 9));
             },
             iter: 50);
-
-    private static void AreThePlainLoops(Driveline car, OwnersGoals goals, CandidateParts parts)
-    {
-        var search = new SeparableSearch(car, goals, parts);
-        var plain = All(parts).Select(search.Plain).ToList();
-        var expected = plain.Where(score => !plain.Any(other => other.Dominates(score)));
-
-        Assert.Equal(Words(expected), Words(search.Run(null, 2, CancellationToken.None).Members.Select(member => member.Score)));
-    }
-
-    private static IEnumerable<Combination> All(CandidateParts parts)
-        => from box in Enumerable.Range(0, parts.Gearboxes.Count)
-           from overdrive in Enumerable.Range(0, parts.Overdrives.Count)
-           from axle in Enumerable.Range(0, parts.Axles.Count)
-           from tyres in Enumerable.Range(0, parts.Tyres.Count)
-           select new Combination(box, overdrive, axle, tyres);
-
-    // Distances of the two routes differ in the last bits.
-    private static List<string> Words(IEnumerable<OptionScore> scores)
-        => [.. scores.Select(score => FormattableString.Invariant($"{score.Clash} {score.Open} {score.Watch} {score.Cost} {score.Changes} {score.Distance:0.00000000}")).Distinct().Order(StringComparer.Ordinal)];
 }

@@ -81,6 +81,50 @@ public sealed class OptionSearchTests
         Assert.Equal(4, answer.Tried);
     }
 
+    // What has no number cannot be combined, and says so; where nothing else is left that is the answer.
+    [Fact]
+    public void A_part_without_its_number_is_thrown_out_and_a_list_of_such_is_a_sentence()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var unknown = here with
+        {
+            Gearboxes = [.. here.Gearboxes, new("box", new("box", []), Pool.Owned)],
+            Overdrives = [.. here.Overdrives, new("unit", new("unit", null), Pool.Owned)],
+            Axles = [.. here.Axles, new("axle", new("axle", null), Pool.Owned)],
+            Tyres = [.. here.Tyres, new("set", new("set", null, null), Pool.Owned), new("barred", InventedCar.Rolling(2), Pool.Listed) { Barred = "not for this rim" }],
+        };
+
+        var answer = Run(RandomShop.Wishes, unknown);
+
+        Assert.Equal(
+            ["12 thrown out: gear ratios not known", "6 thrown out: overdrive ratio not known", "3 thrown out: axle ratio not known", "1 thrown out: tyre circumference not known", "1 thrown out: not for this rim"],
+            answer.Exclusions.Select(exclusion => exclusion.InWords));
+        Assert.Equal((1L, 0), (answer.Tried, answer.Options.Count));
+        Assert.Equal(
+            "No axle is left to choose from: axle ratio not known.",
+            Assert.Throws<RefusedException>(() => Run(RandomShop.Wishes, here with { Axles = [new("axle", new("axle", null), Pool.Owned)] })).Message);
+    }
+
+    // One axle costs 100 and needs another set of tyres for 50: three options with one part or two changed, each with its cost.
+    [Fact]
+    public void Options_stand_by_the_number_of_parts_changed_with_their_cost()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with
+        {
+            Axles = [.. here.Axles, Candidate("long", 3.08) with { Price = new(10_000, "EUR") }],
+            Tyres = [.. here.Tyres, new("tall", InventedCar.Rolling(2.2), Pool.Offered) { Price = new(5_000, "EUR") }],
+        };
+
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
+
+        Assert.Equal(answer.Options.Select(option => option.Changes).Distinct().Order(), answer.ByChanges.Select(group => group.Key));
+        Assert.All(answer.Options, option => Assert.Equal(
+            (option.Axle.IsInPlace ? 0 : 10_000) + (option.Tyres.IsInPlace ? 0 : 5_000), option.CostMinor!.Value));
+        Assert.Contains(answer.Options, option => option.Changes == 2);
+        Assert.All(answer.Options, option => Assert.Equal(110 / 3.6 / option.Tyres.Part!.RollingCircumference!.Value.Value * option.Axle.Part!.Ratio!.Value.Value, option.CruiseEngineSpeed!.Value, 1e-9));
+    }
+
     [Fact]
     public void An_empty_list_is_a_sentence()
     {

@@ -35,6 +35,36 @@ public sealed class ToldPartTests
     }
 
     [Theory]
+    [InlineData("0.8 m", true)]
+    [InlineData("6 m", true)]
+    [InlineData("0.79 m", false)]
+    [InlineData("6.01 m", false)]
+    public void The_ends_of_a_circumference_belong_to_it(string text, bool can) => Assert.Equal(can, ToldPart.Tyres(text, "set", null).Refusal is null);
+
+    // What the words leave open is the fitted part's; what they say, and what no longer holds, is not.
+    [Fact]
+    public void A_told_part_is_the_fitted_one_but_for_what_is_told()
+    {
+        var axle = InventedCar.Axle(4.1) with { HubFaces = InventedCar.Exactly(1.5), Quoted = InventedCar.Exactly(3.9) };
+        var tyres = InventedCar.Rolling(2) with { LoadedRadius = InventedCar.Exactly(0.3), FrontPair = InventedCar.Rolling(1.9), TwinRear = true };
+        var told = ToldPart.Axle("3.36", "offer", axle).OrRefuse();
+        var set = ToldPart.Tyres("2.05 m", "set", tyres).OrRefuse();
+
+        Assert.Equal(("offer", 1.5, null), (told.Name, told.HubFaces!.Value.Value, told.Quoted));
+        Assert.Equal(("set", null, null, true), (set.Name, set.LoadedRadius, set.FrontPair, set.TwinRear));
+        Assert.Equal("offer", ToldPart.Axle("3.36", "offer", null).OrRefuse().Name);
+    }
+
+    [Theory]
+    [InlineData("3.32/2.05;1.38 1.00", 4)]
+    [InlineData("2.05 1.00", 2)]
+    public void Whatever_stands_between_gears(string text, int gears) => Assert.Equal(gears, ToldPart.Gearbox(text, "box", null).OrRefuse().Gears.Count);
+
+    [Fact]
+    public void One_ratio_is_no_gearbox_where_no_other_gear_is_known()
+        => Assert.Equal("gears", ToldPart.Gearbox("0.82", "box", new("single", [InventedCar.Gear("1", 2)])).Refusal!.Code);
+
+    [Theory]
     [InlineData("25 m")]
     [InlineData("205/65R")]
     public void Impossible_tyres_are_a_sentence(string text)
@@ -42,6 +72,8 @@ public sealed class ToldPartTests
 
     [Theory]
     [InlineData("1.00 2.05 3.32", "'2.05' cannot follow 1")]
+    [InlineData("3.32 3.32 1.00", "'3.32' cannot follow 3.32")]
+    [InlineData("3.32 1.00 1.38", "'1.38' cannot follow 1")]
     [InlineData("0.82", "write all its forward gears")]
     [InlineData("3.32 fast", "fast")]
     public void An_impossible_box_is_a_sentence(string text, string says)

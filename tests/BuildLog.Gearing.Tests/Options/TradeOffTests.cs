@@ -5,6 +5,7 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
+using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Options;
@@ -24,6 +25,51 @@ public sealed class TradeOffTests
         Assert.Equal(verdict, judged.Findings.First(finding => finding.Check == "cruise").Verdict);
         if (verdict == Verdict.Clash) Assert.Equal(Verdict.Clash, judged.Verdict);
         if (verdict == Verdict.Clash) Assert.StartsWith("At 108 km/h in top (4) the engine turns 4104", judged.Reason, StringComparison.Ordinal);
+    }
+
+    // 61.5 rev/s in a direct top on 2.00 m: a gearbox of 0.8 or a unit of 0.8 makes 49.2, of 0.7 43.05; tyres of 2.40 m make 51.25, of 1.90 m 64.7.
+    [Theory]
+    [InlineData(0.8, Verdict.Fits)]
+    [InlineData(0.7, Verdict.Clash)]
+    public void So_are_a_gearbox_and_an_overdrive_unit(double ratio, Verdict verdict)
+    {
+        var box = new Candidate<Transmission>("offer", new("offer", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", ratio)]), Pool.Offered);
+        var unit = new Candidate<Overdrive>("offer", new("offer", InventedCar.Exactly(ratio)), Pool.Offered);
+
+        Assert.Equal(verdict, Offers.Judge(InventedCar.Plain, Goals, box).Findings.First(finding => finding.Check == "cruise").Verdict);
+        Assert.Equal(verdict, Offers.Judge(InventedCar.Plain, Goals, unit).Findings.First(finding => finding.Check == "cruise").Verdict);
+    }
+
+    [Theory]
+    [InlineData(2.40, Verdict.Fits)]
+    [InlineData(1.90, Verdict.Clash)]
+    public void So_is_a_set_of_tyres(double metres, Verdict verdict)
+        => Assert.Equal(
+            verdict,
+            Offers.Judge(InventedCar.Plain, Goals, new Candidate<TyreSet>("offer", InventedCar.Rolling(metres), Pool.Offered)).Findings.First(finding => finding.Check == "cruise").Verdict);
+
+    // What cannot be said of it yet is no reason to buy and none to leave it.
+    [Fact]
+    public void An_offer_of_which_nothing_is_known_is_a_watch()
+    {
+        var judged = Offers.Judge(InventedCar.Plain, Goals, new Candidate<Axle>("offer", new("offer", null), Pool.Offered));
+
+        Assert.Equal((Verdict.Watch, Verdict.Open), (judged.Verdict, judged.Findings[0].Verdict));
+        Assert.Equal(judged.Findings[0].Says, judged.Reason);
+    }
+
+    // 700 mm at most, 205/65R15: π · 0.7 · 0.971 = 2.1353 m. Tyres of one marking leave 1 % and the loaded factor 1.03 %: a tyre of 2.13 m may be higher.
+    [Fact]
+    public void A_limit_of_diameter_is_on_the_map_too()
+    {
+        var size = TyreSizeText.Read("205/65R15").OrRefuse();
+        var car = InventedCar.Plain with { Tyres = new("tyres", InventedCar.Exactly(2.0), size) };
+        var goals = OwnersGoals.None with { TyreDiameter = LengthLimit.ReadTyreDiameter("700 mm").OrRefuse() };
+        Verdict At(double length) => FeasibleRegion.At(car, goals, 4, length);
+
+        Assert.Equal([Verdict.Fits, Verdict.Watch, Verdict.Clash], [At(1.9), At(2.13), At(2.14)]);
+        Assert.Equal(Verdict.Open, FeasibleRegion.At(car, OwnersGoals.None, 4, 2));
+        Assert.Equal(Verdict.Open, FeasibleRegion.At(InventedCar.Plain, goals, 4, 2));
     }
 
     // 80 N·m at the gearbox's input clash with the 200 N·m of the engine, whichever axle is behind it; 3.30 turns the engine as wanted.

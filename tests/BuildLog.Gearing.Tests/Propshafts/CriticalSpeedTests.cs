@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.Measurements;
 using CsCheck;
 using Xunit;
 
@@ -44,6 +45,17 @@ public sealed class CriticalSpeedTests
     public void The_length_counts_twice_in_the_uncertainty()
         => Assert.Equal(0.01, CriticalSpeed.Of(new(0.0762, 0.0021, InventedCar.Of(1.5, 0.0075))).RelativeUncertainty, 1e-12);
 
+    // Two shafts told alone share the doubt of the constant; their proportion has none of it.
+    [Fact]
+    public void The_constant_is_one_for_all_shafts()
+    {
+        Tube small = new(0.0762, 0.0021, 1.5), large = new(0.0889, 0.0021, 1.3);
+
+        Assert.True((CriticalSpeed.Alone(small) / CriticalSpeed.Alone(large)).IsExact);
+        SmallDifferences.Agree(x => CriticalSpeed.Of(new(x, 0.0021, 1.3)), 0.0762);
+        SmallDifferences.Agree(x => CriticalSpeed.Of(new(0.0762, x, 1.3)), 0.0021);
+    }
+
     // 2 %/√3 of the constant beside an exact tube.
     [Fact]
     public void Told_alone_it_is_no_better_than_its_constant()
@@ -75,6 +87,21 @@ public sealed class CriticalSpeedTests
         Assert.Equal(10010, 21762 * WorkingShare.HalfCritical.Low, 0.6);
         Assert.Equal(11751, 21762 * WorkingShare.HalfCritical.High, 0.6);
     }
+
+    // A solid bar 300 mm thick is no shaft anybody fits, but a tube it is; at 4 m a tube is still a shaft.
+    [Fact]
+    public void The_thickest_tube_the_thickest_wall_and_the_longest_shaft_can_be()
+    {
+        Assert.Equal(0, new Tube(0.3, 0.15, 4).Inner.Value, 1e-12);
+        Assert.Throws<RefusedException>(() => new Tube(0.3001, 0.1, 4));
+        Assert.Throws<RefusedException>(() => new Tube(0.3, 0.1501, 4));
+        Assert.Throws<RefusedException>(() => new Tube(0.3, 0.15, 4.001));
+    }
+
+    // A speed that any tube of that wall has leaves the wall alone: no thickness solves it.
+    [Fact]
+    public void Where_any_tube_would_do_the_thinnest_is_its_own_wall()
+        => Assert.Equal(0.01, CriticalSpeed.ThinnestFor(new(0.05, 0.01, 0.4), 1), 1e-12);
 
     [Theory]
     [InlineData(0, 0.002, 1)]

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.Measurements;
 using CsCheck;
 using Xunit;
 
@@ -64,6 +65,24 @@ public sealed class JointAngleTests
     [Fact]
     public void A_plan_angle_from_two_offsets()
         => Assert.Equal(2.8624, Inclination.PlanFromOffsets(0.08, 0.02, 1.2).Value / Degree, 1e-4);
+
+    [Fact]
+    public void It_moves_with_its_offsets_as_small_differences_say()
+    {
+        SmallDifferences.Agree(x => Inclination.PlanFromOffsets(x, 0.02, 0.3), 0.25);
+        SmallDifferences.Agree(x => Inclination.PlanFromOffsets(0.25, x, 0.3), 0.02);
+        SmallDifferences.Agree(x => Inclination.PlanFromOffsets(0.25, 0.02, x), 0.3);
+    }
+
+    // Output, one piece and pinion: three members have two joints; what was not measured has none.
+    [Fact]
+    public void A_shaft_has_a_joint_between_each_two_members()
+    {
+        var shaft = new Propshaft("shaft", InventedShaft.Piece) { Line = InventedShaft.Line(3, 6, 3) };
+
+        Assert.Equal(2, shaft.Joints!.Count);
+        Assert.Null(new Propshaft("bare", InventedShaft.Piece) { Line = null }.Joints);
+    }
 
     private static Inclination At(double side, double plan) => new(InventedShaft.Known(side * Degree), InventedShaft.Known(plan * Degree));
 }

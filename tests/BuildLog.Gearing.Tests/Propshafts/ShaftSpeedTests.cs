@@ -4,6 +4,7 @@ using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
 using CsCheck;
 using Xunit;
 
@@ -63,6 +64,44 @@ public sealed class ShaftSpeedTests
     {
         Assert.Throws<RefusedException>(() => new Propshaft("none"));
         Assert.Throws<RefusedException>(() => InventedShaft.Plain with { Line = InventedShaft.Line(3, 6) });
+    }
+
+    [Fact]
+    public void Up_to_three_pieces_and_each_named_so_that_it_is_found()
+    {
+        var piece = InventedShaft.Piece;
+        var three = Assert.Single(FittedShaft.Of(InventedShaft.Car(6000, new("long", piece, piece, piece))));
+
+        Assert.Equal(["piece 1 of the propshaft", "piece 3 of the propshaft"], [three.Named(0), three.Named(2)]);
+        Assert.Equal("the propshaft", Assert.Single(FittedShaft.Of(InventedShaft.Car(6000))).Named(0));
+        Assert.Equal([Position.Propshaft, Position.RearAxle], three.Joint);
+        Assert.Throws<RefusedException>(() => new Propshaft("longer", piece, piece, piece, piece));
+    }
+
+    // 200 N·m and a redline of 6000 would turn it at 100 rev/s; the road ends it at 5000 rev/min of the torque curve, 83.3.
+    [Fact]
+    public void Where_nobody_says_how_fast_the_top_speed_is_worked_out()
+    {
+        var car = InventedShaft.Car(6000) with { Engine = new("four", Redline: InventedCar.Exactly(100)) { Torque = InventedLoad.Flat(200) }, Load = InventedLoad.Exact };
+        var shaft = Assert.Single(FittedShaft.Of(car));
+
+        var fastest = FastestTurn.Of(car, OwnersGoals.None, shaft)!;
+
+        Assert.Equal("at its top speed in 4", fastest.At);
+        Assert.Equal(5000 / 60.0, fastest.Speed.Value, 1e-6);
+        Assert.Equal("at 108 km/h", FastestTurn.Of(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("108 km/h").OrRefuse() }, shaft)!.At);
+    }
+
+    [Fact]
+    public void A_tube_is_known_only_by_all_three_of_its_measures()
+    {
+        var (outer, wall, length) = (InventedCar.Exactly(0.0762), InventedCar.Exactly(0.0021), InventedCar.Exactly(1.3));
+
+        Assert.Equal(0.072, new ShaftPiece(outer, wall, length).Tube!.Inner.Value, 1e-12);
+        Assert.Null(new ShaftPiece(outer, wall).Tube);
+        Assert.Null(new ShaftPiece(outer, null, length).Tube);
+        Assert.Null(new ShaftPiece(null, wall, length).Tube);
+        Assert.Null(new Propshaft("not measured", new ShaftPiece()).Joints);
     }
 
     [Fact]

@@ -1,5 +1,7 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.Measurements;
 using CsCheck;
 using Xunit;
 
@@ -36,6 +38,25 @@ public sealed class SlipTravelTests
             Assert.Equal(lengths.Max() - length, travel.Out.Value, 1e-8);
             Assert.Equal(length - lengths.Min(), travel.In.Value, 1e-8);
         }, iter: 100);
+
+    // E11 and E12 together; at both stops, past the level and short of it.
+    [Fact]
+    public void Out_and_in_are_the_whole_travel() => Assert.Equal(14.5315 + 5.70919, SlipTravel.Of(1.2, 6 * Degree, 0.1, 0.08).Total.Value * 1000, 2e-4);
+
+    [Theory]
+    [InlineData(6, 0.1, 0.08)]
+    [InlineData(6, 0.1, 0.2)]
+    [InlineData(-6, 0.05, 0.08)]
+    public void It_moves_with_its_measures_as_small_differences_say(double slope, double droop, double bump)
+    {
+        foreach (var part in (Func<SlipTravel, Measured>[])[travel => travel.Out, travel => travel.In])
+        {
+            SmallDifferences.Agree(x => part(SlipTravel.Of(x, slope * Degree, droop, bump)), 1.2);
+            SmallDifferences.Agree(x => part(SlipTravel.Of(1.2, x, droop, bump)), slope * Degree);
+            SmallDifferences.Agree(x => part(SlipTravel.Of(1.2, slope * Degree, x, bump)), droop);
+            SmallDifferences.Agree(x => part(SlipTravel.Of(1.2, slope * Degree, droop, x)), bump);
+        }
+    }
 
     [Fact]
     public void Without_travel_nothing_slips()

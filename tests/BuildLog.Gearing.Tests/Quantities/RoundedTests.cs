@@ -63,6 +63,73 @@ public sealed class RoundedTests
             Assert.InRange(Math.Abs(Parse(Rounded.Value(value, half)) - value), 0, (lastPlace / 2) + 1e-7);
         });
 
+    // 1.93 ± 0.07 m is 1.86 to 2.00 m; 1.9340 ± 0.0644 is printed as 1.93 ± 0.07 too, 1.925 ± 0.07 (a hair above
+    // 1.925 in binary) as well, and 2.0397 ± 0.0119 as 2.040 ± 0.012.
+    [Theory]
+    [InlineData(1.93, 0.07, "1.86 to 2.00 m")]
+    [InlineData(1.9340, 0.0644, "1.86 to 2.00 m")]
+    [InlineData(2.0397, 0.0119, "2.028 to 2.052 m")]
+    [InlineData(2512.4, 84, "2420 to 2600 m")]
+    [InlineData(1.925, 0.07, "1.86 to 2.00 m")]
+    [InlineData(2.04, 0, "2.04 m")]
+    public void The_ends_are_those_of_what_is_printed(double value, double half, string expected)
+        => Assert.Equal(expected, Rounded.Ends(Of(value, half), Units.Metre));
+
+    [Fact]
+    public void The_printed_ends_hold_the_printed_interval()
+        => Gen.Select(Gen.Double[-50, 50], HalfWidths).Sample((value, half) =>
+        {
+            var ends = Rounded.Ends(Of(value, half), Units.One).Split(" to ").Select(Parse).ToList();
+            var printed = Rounded.WithInterval(Of(value, half), Units.One).Split(" ± ").Select(Parse).ToList();
+
+            Assert.Equal(printed[0] - printed[1], ends[0], 1e-6);
+            Assert.Equal(printed[0] + printed[1], ends[1], 1e-6);
+        });
+
+    // 100 km/h are 62.137 mph, 2.04 m 80.315 in, 0.85 m² 9.1493 sq ft; nobody typed more than two or three figures of them.
+    [Theory]
+    [InlineData(100 / 3.6, "km/h", "mph", "62.14 mph")]
+    [InlineData(100 / 3.6, "km/h", "km/h", "100 km/h")]
+    [InlineData(2.04, "m", "in", "80.31 in")]
+    [InlineData(0.85, "m²", "sq ft", "9.149 sq ft")]
+    [InlineData(-2.04, "m", "in", "-80.31 in")]
+    [InlineData(12_345.6, "m", "mm", "12345600 mm")]
+    [InlineData(0, "km/h", "mph", "0 mph")]
+    [InlineData(25.4, "m", "ft", "83.33 ft")]
+    public void What_is_exact_as_it_was_typed_has_four_figures_in_another_unit(double value, string worded, string shown, string expected)
+        => Assert.Equal(expected, Rounded.Converted(value, Units.Spelt(worded)!, Units.Spelt(shown)!));
+
+    // 2.04 m ± 12 mm, as above.
+    [Fact]
+    public void What_is_not_exact_keeps_its_interval_in_any_unit()
+        => Assert.Equal("80.3 ± 0.5 in", Rounded.Converted(Of(2.04, 0.012), Units.Metre, Units.Inch));
+
+    [Theory]
+    [InlineData("3.5", "°", "3.5°")]
+    [InlineData("2.04", "m", "2.04 m")]
+    [InlineData("4.10", "", "4.10")]
+    public void Only_a_degree_stands_close_to_its_number(string number, string unit, string expected)
+        => Assert.Equal(expected, Rounded.WithUnit(number, Units.Spelt(unit)!));
+
+    [Theory]
+    [InlineData(2549, -2, "2500")]
+    [InlineData(2551, -2, "2600")]
+    [InlineData(-40, -2, "0")]
+    [InlineData(2549.4, 0, "2549")]
+    [InlineData(4.1, 2, "4.10")]
+    [InlineData(-0.001, 2, "0.00")]
+    public void Places_left_of_the_point_are_hundreds_and_what_rounds_to_nothing_has_no_sign(double value, int places, string expected)
+        => Assert.Equal(expected, Rounded.Fixed(value, places));
+
+    // Turns are counted past a hundred, ratios are not.
+    [Theory]
+    [InlineData(99.5, "99.50")]
+    [InlineData(100, "100")]
+    [InlineData(120.5, "120.5")]
+    [InlineData(-4.1, "-4.10")]
+    public void What_is_counted_is_not_shown_like_a_ratio(double value, string expected)
+        => Assert.Equal(expected, Rounded.Value(value, Units.One));
+
     [Theory]
     [InlineData(2.851, 3.209, 2, "2.86 to 3.20")]
     [InlineData(2.85, 3.21, 2, "2.85 to 3.21")]
@@ -79,6 +146,20 @@ public sealed class RoundedTests
         Assert.Equal("3.236 m or less", Rounded.Within(double.NegativeInfinity, 3.2368, 3, Units.Metre));
         Assert.Equal("2.929 m or more", Rounded.Within(2.9285, double.PositiveInfinity, 3, Units.Metre));
     }
+
+    [Theory]
+    [InlineData(2, "2")]
+    [InlineData(1.99, "2.0")]
+    [InlineData(0.2, "0.2")]
+    [InlineData(0.1, "0.10")]
+    [InlineData(0.11, "0.11")]
+    [InlineData(1000, "1000")]
+    [InlineData(0.03, "0.03")]
+    public void A_half_width_that_starts_with_one_has_two_figures(double half, string shown) => Assert.Equal(shown, Rounded.HalfWidth(half));
+
+    // One value alone is a window too.
+    [Fact]
+    public void A_window_of_one_value_needs_no_more_places() => Assert.Equal("3.10 to 3.10", Rounded.Within(3.1, 3.1, 2, Units.One));
 
     // 3.001 to 3.009 has no number of two places inside.
     [Theory]

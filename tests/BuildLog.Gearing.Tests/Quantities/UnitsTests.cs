@@ -81,6 +81,14 @@ public sealed class UnitsTests
             Assert.Null(QuantityText.Read(kind.Example(), kind).Refusal);
         });
 
+    [Theory]
+    [InlineData(Kind.Rotation, "an engine speed")]
+    [InlineData(Kind.Area, "an area")]
+    [InlineData(Kind.Angle, "an angle")]
+    [InlineData(Kind.AngularAcceleration, "an angular acceleration")]
+    [InlineData(Kind.Length, "a length")]
+    public void A_kind_has_its_article(Kind kind, string words) => Assert.Equal(words, kind.WithArticle());
+
     // 2.04 m, 110 km/h and 2400 rev/min through the doors and back.
     [Fact]
     public void The_doors_to_unitsnet_keep_the_quantity()

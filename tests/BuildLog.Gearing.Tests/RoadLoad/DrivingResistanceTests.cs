@@ -96,6 +96,31 @@ public sealed class DrivingResistanceTests
         Assert.Equal(0.52, VehicleLoad.ReadDrivenShare("52").OrRefuse().Value, 1e-12);
     }
 
+    [Fact]
+    public void The_ends_of_what_is_typed_of_a_vehicle_belong_to_their_ranges()
+    {
+        Ends(VehicleLoad.ReadMass, "100 kg", "60 t", "99 kg", "60.1 t");
+        Ends(VehicleLoad.ReadDragArea, "0.2", "12 m²", "0.19", "12.1");
+        Ends(VehicleLoad.ReadRollingResistance, "0.003", "0.4", "0.0029", "0.41");
+        Ends(VehicleLoad.ReadDrivenShare, "5", "100 %", "4.9 %", "100.1");
+        Ends(VehicleLoad.ReadAltitude, "-500", "6 km", "-501", "6001 m");
+        Assert.Equal("0.85 m²", VehicleLoad.ReadDragArea("much").Refusal!.Example);
+    }
+
+    // ½ · 1.225 · 1 m² · (10 m/s)² = 61.25 N, and 0.015 of 1000 kg are 147.1 N; times 10 m/s the power.
+    [Fact]
+    public void The_curve_is_the_road_without_its_uncertainty()
+    {
+        var curve = new DrivingResistance(1000, 0.015, 1, 1.225).Curve;
+
+        Assert.Equal((0, 0.6125), (curve.F1, Math.Round(curve.F2, 12)));
+        Assert.Equal(147.09975 + 61.25, curve.Force(10), 1e-9);
+        Assert.Equal(2083.4975, curve.Power(10), 1e-9);
+        Assert.Equal(1 + 20 + 300, new RoadLoadCurve(1, 2, 3).Force(10), 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => curve.CoastDown(1000, 10, 10));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RoadLoadCurve(0, 1, 0).CoastDown(1000, 10, 0));
+    }
+
     // Second route for the product's uncertainty: relative parts in squares.
     [Fact]
     public void A_body_class_is_an_assumption_as_wide_as_its_band()
@@ -119,6 +144,14 @@ public sealed class DrivingResistanceTests
     {
         Assert.All(RollingClass.All.Take(3), tyre => Assert.InRange(tyre.Coefficient().Value.Value, 0.010, 0.020));
         Assert.Equal(RollingClass.All.OrderBy(rolling => rolling.Low), RollingClass.All);
-        Assert.All(RollingClass.All, rolling => Assert.InRange(rolling.Coefficient().Value.Interval95.HalfWidth, 0, rolling.High));
+        Assert.All(RollingClass.All, rolling => Assert.Equal((rolling.Low + rolling.High) / 2, rolling.Coefficient().Value.Value, 1e-12));
+        Assert.All(RollingClass.All, rolling => Assert.Equal((rolling.High - rolling.Low) / Math.Sqrt(12), rolling.Coefficient().Value.StandardUncertainty, 1e-12));
+        Assert.All(RollingClass.All, rolling => Assert.Null(VehicleLoad.ReadRollingResistance(Rounded.Exact(rolling.Coefficient().Value.Value)).Refusal));
+    }
+
+    private static void Ends(Func<string, Parsed<Typed>> read, string low, string high, string tooLow, string tooHigh)
+    {
+        Assert.All([low, high], text => Assert.Null(read(text).Refusal));
+        Assert.All([tooLow, tooHigh], text => Assert.Equal("out-of-range", read(text).Refusal!.Code));
     }
 }

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using CsCheck;
 using Xunit;
@@ -65,6 +66,50 @@ public sealed class LowGearTests
         Assert.Equal(0.386, HillStart.Of(strong with { TransferCase = Low })!.Gradient.Value, 1e-9);
     }
 
+    // A gravity as high as the wheelbase is long is a typing error, and moves nothing.
+    [Fact]
+    public void Where_the_height_cannot_be_or_is_not_known_a_hill_moves_no_load()
+    {
+        Assert.Equal(0.25, Shift(0.6), 1e-12);
+        Assert.Equal(2.39 / 2.4, Shift(2.39), 1e-12);
+        Assert.Equal(0, Shift(2.4));
+        Assert.Equal(0, HillStart.Shift(InventedLoad.Car).Value);
+        Assert.Equal(0, HillStart.Shift(new Driveline()).Value);
+
+        static double Shift(double height)
+            => HillStart.Shift(InventedLoad.Car with { Load = InventedLoad.Exact with { GravityHeight = InventedCar.Exactly(height), Wheelbase = InventedCar.Exactly(2.4) } }).Value;
+    }
+
+    // On the road a part-time front axle is out: 900 of 1500 kg pull, 0.8 · 0.6 − 0.014; in low range all of it, 0.8 − 0.014.
+    [Fact]
+    public void Grip_on_the_road_is_that_of_the_wheels_driven_there()
+    {
+        var truck = InventedLoad.WithTorque(400) with
+        {
+            FrontAxle = InventedCar.Axle(4.10),
+            TransferCase = Low with { FrontDrive = FrontDrive.Declutch },
+            AxleMasses = new(InventedCar.Exactly(600), InventedCar.Exactly(900)),
+            Load = InventedLoad.Exact with { DrivenShare = null },
+        };
+
+        Assert.Equal(0.466, HillStart.ByGripOnTheRoad(InventedLoad.Pull(truck))!.Value, 1e-9);
+        Assert.Equal(0.786, HillStart.Of(truck)!.Gradient.Value, 1e-9);
+        Assert.Null(HillStart.ByGripOnTheRoad(InventedLoad.Pull(truck with { AxleMasses = null })));
+        Assert.Null(HillStart.Of(InventedLoad.Car with { Load = InventedLoad.Exact with { DrivenShare = null } }));
+        Assert.Null(HillStart.Of(InventedLoad.Car with { Engine = null }));
+        Assert.Null(HillStart.Of(InventedLoad.Car with { Transmission = null }));
+    }
+
+    // First gear at 100 N·m: 100 · 3.5 · 4.10 · 0.96 · 0.96 · 2π/2 N.
+    [Fact]
+    public void It_says_with_which_force_and_gear_it_pulls_away()
+    {
+        var start = HillStart.Of(InventedLoad.WithTorque(100))!;
+
+        Assert.Equal("1", start.Step.Name);
+        Assert.Equal(100 * 3.5 * 4.10 * 0.96 * 0.96 * Math.PI, start.Force.Value, 1e-6);
+    }
+
     // 100 N·m: p = 4154.9/14710 = 0.28245; θ = asin(0.28242) − 0.0139991 = 0.272332; tan = 0.27928.
     [Fact]
     public void The_engine_ends_it_where_it_is_weaker_than_the_grip()
@@ -93,6 +138,25 @@ public sealed class LowGearTests
     // The published rule, 180 lb·ft, 13.055, 800 turns a mile, 4400 lb: 39.93 %.
     [Fact]
     public void The_truck_trades_rule_gives_its_worked_figure() => Assert.Equal(0.399303, Startability.Gradient(180, 13.055, 800, 4400), 1e-6);
+
+    // 200 N·m are 147.5124 lb·ft, 3.5 · 4.10 = 14.35, 1609.344/2 = 804.672 turns a mile, 1500 kg 3306.934 lb: 48.138 %.
+    [Fact]
+    public void The_rule_takes_a_driveline_in_its_own_pounds_and_feet()
+    {
+        Assert.Equal(0.48138, Startability.Of(InventedLoad.Pull(InventedLoad.Car))!.Value, 1e-5);
+        Assert.Null(Startability.Of(InventedLoad.Pull(InventedLoad.Car with { Transmission = InventedLoad.Car.Transmission! with { Converter = new(true) } })));
+        Assert.Null(Startability.Of(InventedLoad.Pull(InventedLoad.Car with { TransferCase = new("case", InventedCar.Exactly(1), null) })));
+    }
+
+    // What is wanted, second-hand from SAE J2469: 16, 25 and 30 %.
+    [Theory]
+    [InlineData(0.159, "too little for the highway")]
+    [InlineData(0.16, "enough for the highway")]
+    [InlineData(0.249, "enough for the highway")]
+    [InlineData(0.25, "enough for moderate going")]
+    [InlineData(0.299, "enough for moderate going")]
+    [InlineData(0.30, "enough for severe going")]
+    public void The_rule_has_three_steps(double gradient, string says) => Assert.Equal(says, Startability.EnoughFor(gradient));
 
     // Statics with the 0.785 that hides in 10.7, no roll: the rule takes the sine for the tangent, which is right on small hills.
     [Fact]

@@ -122,6 +122,21 @@ public sealed class PullTests
         Assert.Equal(30, InventedLoad.Pull(car).RoadSpeed(InventedLoad.Step(car), 61.5 / 0.945).Value, 1e-9);
     }
 
+    // 2000 m, and a converter that slips: the most that arrives is what arrives at the end of a flat curve, where its power peaks.
+    [Fact]
+    public void The_most_power_at_the_wheels_is_what_arrives_there_at_peak_power()
+    {
+        var car = InventedLoad.Car with
+        {
+            Transmission = InventedLoad.Car.Transmission! with { Converter = new(LocksUp: false) },
+            Load = InventedLoad.Exact with { Altitude = 2000 },
+        };
+        var (pull, top) = (InventedLoad.Pull(car), InventedLoad.Step(car));
+
+        Assert.Equal(pull.PowerAtWheels(top, pull.RoadSpeed(top, 5000 / 60.0 * (1 - 1e-12)).Value)!.Value, pull.PeakPowerAtWheels(top).Value, 1e-6 * pull.PeakPowerAtWheels(top).Value);
+        Assert.Equal(104_720 * 0.9504 * 0.945 * 0.7980, pull.PeakPowerAtWheels(top).Value, 10.0);
+    }
+
     [Fact]
     public void Without_one_of_its_numbers_there_is_no_pull()
     {

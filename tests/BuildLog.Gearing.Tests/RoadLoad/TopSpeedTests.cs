@@ -105,6 +105,32 @@ public sealed class TopSpeedTests
         Assert.Equal(0.8 * 0.6 * 1500 * 9.80665, TractiveEffort.Of(InventedLoad.Pull(truck), []).SlipCap!.Value, 1e-6);
     }
 
+    // Two points are a line from the first point of the torque curve to its last; one is none.
+    [Fact]
+    public void A_curve_of_two_points_has_the_ends_of_the_torque_curve()
+    {
+        var top = TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 2);
+
+        Assert.Equal([Top(1000), Top(5000)], top.Gears[3].Points.Select(point => point.Speed), (one, other) => Math.Abs(one - other) < 1e-5);
+        Assert.Equal([0, top.Gears[3].Points[1].Speed], top.Gradients[0].Points.Select(point => point.Speed));
+        Assert.Equal(Top(3000), TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 3).Gears[3].Points[1].Speed, 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0], 1));
+
+        static double Top(double rpm) => rpm / 60 * 2 / 4.10;
+    }
+
+    // The weight of 14 710 N · (0.014 cos θ + sin θ) on 10 %, θ = 5.7106°: 1668.6 N standing still.
+    [Fact]
+    public void A_line_of_the_diagram_is_the_resistance_on_that_gradient()
+    {
+        var line = TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car), [0.1]).Gradients[0];
+
+        Assert.Equal(0.1, line.Gradient);
+        Assert.Equal(1668.6, line.Points[0].Force, 0.1);
+        Assert.All(line.Points, point => Assert.Equal(1668.6 + (0.49 * point.Speed * point.Speed), point.Force, 0.1));
+        Assert.All(line.Points, point => Assert.False(point.CutByGrip));
+    }
+
     [Fact]
     public void Without_the_driven_load_there_is_no_cap()
         => Assert.Null(TractiveEffort.Of(InventedLoad.Pull(InventedLoad.Car with { Load = InventedLoad.Exact with { DrivenShare = null } }), []).SlipCap);

@@ -45,6 +45,37 @@ public sealed class BoltCircleTests
     public void A_circle_no_road_wheel_has_is_refused_with_the_range()
         => Assert.Contains("50 to 400 mm", Assert.Throws<RefusedException>(() => BoltCircle.FromChord(0.01, 5, Chord.Adjacent)).Message, StringComparison.Ordinal);
 
+    [Fact]
+    public void The_smallest_and_the_largest_circle_are_wheels()
+    {
+        Assert.Equal(0.05, BoltCircle.FromChord(0.05, 4, Chord.Across).Value, 1e-12);
+        Assert.Equal(0.4, BoltCircle.FromChord(0.4, 4, Chord.Across).Value, 1e-12);
+        Assert.Throws<RefusedException>(() => BoltCircle.FromChord(0.0499, 4, Chord.Across));
+        Assert.Throws<RefusedException>(() => BoltCircle.FromChord(0.4001, 4, Chord.Across));
+    }
+
+    // Three studs lie at the corners of an equal-sided triangle: circle over side is 2/√3.
+    [Fact]
+    public void Three_studs_and_ten_are_the_fewest_and_the_most()
+    {
+        Assert.Equal(2 / Math.Sqrt(3), BoltCircle.Factor(3, Chord.Adjacent), 1e-12);
+        Assert.Equal(1, BoltCircle.Factor(10, Chord.Across), 1e-12);
+        Assert.Equal(1 / Math.Sin(Math.PI / 4), BoltCircle.Factor(8, Chord.SkipOne), 1e-12);
+    }
+
+    // The nearer one stands first: 120.5 ± 0.8 mm lies nearer to 120.65.
+    [Fact]
+    public void Of_two_that_may_be_the_nearer_one_is_named_first()
+        => Assert.Equal(["5×120.65 mm (4.75 in)", "5×120 mm"], BoltPatterns.Matching(5, InventedCar.Of(0.1205, 0.0004)).Select(pattern => pattern.Name));
+
+    // An exact circle is held to a twentieth of a millimetre.
+    [Fact]
+    public void A_typed_circle_may_be_rounded_to_the_tenth()
+    {
+        Assert.Single(BoltPatterns.Matching(5, 0.11205));
+        Assert.Empty(BoltPatterns.Matching(5, 0.1121));
+    }
+
     // Twins of the trade: each exact circle is one pattern, never its neighbour.
     [Theory]
     [InlineData(4, 100, "4×100 mm")]

@@ -42,6 +42,24 @@ public sealed class DrivenWheelsTests
         Assert.Equal(1, DrivenWheels.ShareInLowRange(Truck(drive))!.Value);
     }
 
+    // 99 % and more is all of it, as somebody writes it who means all wheels.
+    [Theory]
+    [InlineData(0.989, 0.989)]
+    [InlineData(0.99, 0.55)]
+    public void Nearly_all_is_all(double told, double onTheRoad)
+        => Assert.Equal(onTheRoad, DrivenWheels.ShareOnTheRoad(Truck(FrontDrive.Declutch, told) with { AxleMasses = Weighed })!.Value, 1e-12);
+
+    // A transfer case before one axle alone drives that one.
+    [Fact]
+    public void A_case_without_a_second_axle_joins_nothing()
+    {
+        var truck = Truck(FrontDrive.Declutch) with { AxleMasses = Weighed };
+
+        Assert.Equal(0.55, DrivenWheels.ShareInLowRange(truck with { FrontAxle = null })!.Value, 1e-12);
+        Assert.Equal(0.45, DrivenWheels.ShareInLowRange(truck with { RearAxle = null })!.Value, 1e-12);
+        Assert.Equal(0.55, DrivenWheels.ShareInLowRange(truck with { TransferCase = null })!.Value, 1e-12);
+    }
+
     [Fact]
     public void What_nobody_weighed_or_told_is_not_known()
     {

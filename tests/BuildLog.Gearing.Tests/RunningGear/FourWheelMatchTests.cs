@@ -32,6 +32,18 @@ public sealed class FourWheelMatchTests
         Assert.True(FourWheelMatch.HighSpeed(tyre, tyre, 4.10, 4.11).IsExact);
     }
 
+    // A transfer case maker's manual, p. 37: ± 1.0 and 1.5 % through-shaft, 1.5 and 2.0 declutch, 3.0 centre differential; the clutch pack's is the trade press's.
+    [Theory]
+    [InlineData(FrontDrive.ThroughShaft, 0.010, 0.015, true)]
+    [InlineData(FrontDrive.Declutch, 0.015, 0.020, true)]
+    [InlineData(FrontDrive.CentreDifferential, 0.030, 0.030, true)]
+    [InlineData(FrontDrive.ClutchPack, 0.0016, 0.0016, false)]
+    public void The_limits_are_the_manuals(FrontDrive drive, double low, double high, bool read)
+    {
+        Assert.Equal((low, high), FourWheelMatch.Limits(drive));
+        Assert.Equal(read, FourWheelMatch.LimitIsVerified(drive));
+    }
+
     [Fact]
     public void Every_drive_has_a_limit() => Assert.All(Enum.GetValues<FrontDrive>(), drive => Assert.True(FourWheelMatch.Limits(drive).High > 0));
 }

@@ -33,6 +33,28 @@ public sealed class MassOnAxleTests
         Assert.Equal(700, MassOnAxle.Of(Car(null) with { TransferCase = PartTime }, Position.FrontAxle)!.Value, 1e-9);
     }
 
+    // A case that always drives both axles: the share that was told of one axle is the road's of a part-time drive only.
+    [Fact]
+    public void Always_driven_together_each_axle_carries_about_half_whatever_share_was_told()
+        => Assert.Equal(700, MassOnAxle.Of(Car(0.6) with { TransferCase = PartTime with { FrontDrive = FrontDrive.ThroughShaft } }, Position.RearAxle)!.Value, 1e-9);
+
+    [Fact]
+    public void Each_axle_is_its_own_weighing()
+    {
+        var weighed = Car(0.5) with { AxleMasses = new(InventedCar.Exactly(640), InventedCar.Exactly(800)) };
+
+        Assert.Equal(640, MassOnAxle.Of(weighed, Position.FrontAxle)!.Value);
+        Assert.Equal(800, MassOnAxle.Of(weighed, Position.RearAxle)!.Value);
+    }
+
+    // All of it on one driven axle leaves nothing to say of the other.
+    [Fact]
+    public void A_whole_share_of_a_two_wheel_drive_is_the_driven_axles_alone()
+    {
+        Assert.Equal(1400, MassOnAxle.Of(Car(1), Position.RearAxle)!.Value, 1e-9);
+        Assert.Null(MassOnAxle.Of(Car(1), Position.FrontAxle));
+    }
+
     [Fact]
     public void What_nobody_weighed_is_not_guessed()
     {

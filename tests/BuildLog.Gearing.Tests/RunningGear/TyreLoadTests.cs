@@ -42,6 +42,26 @@ public sealed class TyreLoadTests
             if (index > 0) Assert.True(Carries(index - 1) < mass);
         });
 
+    // By the rule as printed: 150 km/h is the last of the lower branch, 1.03 · 150 + 3.5 = 158; above, 1.01 · 200 + 6.5 = 208.5.
+    [Theory]
+    [InlineData(100, 106.5)]
+    [InlineData(150, 158)]
+    [InlineData(200, 208.5)]
+    public void What_a_tyre_must_be_made_for(double topSpeed, double required) => Assert.Equal(required, TyreSpeed.Required(topSpeed), 1e-9);
+
+    // By the table's steps: exactly what a symbol is made for it will do.
+    [Fact]
+    public void Every_symbol_is_the_slowest_for_its_own_speed()
+    {
+        Assert.Equal("Q", TyreSpeed.SymbolFor(160));
+        Assert.Equal("R", TyreSpeed.SymbolFor(160.1));
+        Assert.Equal("A1", TyreSpeed.SymbolFor(1));
+        Assert.Equal("Y", TyreSpeed.SymbolFor(300));
+        Assert.Equal(0, TyreLoad.IndexFor(90));
+        Assert.Equal(200, TyreLoad.IndexFor(28_000));
+        Assert.Equal(5000 / 1.1, TyreLoad.OfAxle(Size("LT235/85R16 120/116Q"), twin: true, passengerOnTruck: true)!.Value, 1e-9);
+    }
+
     // The maker's three examples: Q, S and T or faster.
     [Theory]
     [InlineData(152.85, "Q")]

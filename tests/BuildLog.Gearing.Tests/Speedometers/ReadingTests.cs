@@ -71,5 +71,19 @@ public sealed class ReadingTests
             => Assert.Equal(SpeedometerLaw.Share().Contains(share), ErrorCurve.Of(new(share), 1).All(point => point.Lawful)));
 
     [Fact]
-    public void A_step_of_nothing_is_refused() => Assert.Throws<RefusedException>(() => ErrorCurve.Of(new(1), 0));
+    public void A_step_of_nothing_is_refused_and_one_as_long_as_the_curve_is_not()
+    {
+        Assert.Throws<RefusedException>(() => ErrorCurve.Of(new(1), 0));
+        Assert.Throws<RefusedException>(() => ErrorCurve.Of(new(1), 101));
+        Assert.Equal([30, 130], ErrorCurve.Of(new(1), 100).Select(point => point.Real));
+        Assert.Equal([30, 100], ErrorCurve.Of(new(1), 70).Select(point => point.Real));
+    }
+
+    // 104 shown of 100 driven, by a satellite or by posts alike.
+    [Fact]
+    public void What_was_watched_is_shown_over_real()
+    {
+        Assert.Equal(1.04, Reading.Observed(104, 100).Share.Value, 1e-12);
+        Assert.Equal(0.04, Reading.OdometerObserved(10.4, 10).OdometerError.Value, 1e-12);
+    }
 }

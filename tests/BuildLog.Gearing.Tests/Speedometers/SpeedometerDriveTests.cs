@@ -35,6 +35,16 @@ public sealed class SpeedometerDriveTests
     public void The_lawful_gears_are_those_with_too_few_teeth_but_not_far_too_few()
         => Assert.Equal([23, 22, 21], DrivenGear.Within(23.2752, SpeedometerLaw.Share()).Select(gear => gear.Teeth));
 
+    // The limits of the window belong to it: 22 over 20 is 1.1, 23 over 23 is 1; from 1.05 to 1.12 only 22 and 21 teeth read.
+    [Fact]
+    public void A_gear_inside_a_window_reads_what_it_reads()
+    {
+        Assert.Equal([22, 21, 20], DrivenGear.Within(22, new(1, 1.1)).Select(gear => gear.Teeth));
+        Assert.Equal(23, DrivenGear.Within(23, new(1, 1.1)).First().Teeth);
+        Assert.Equal([22, 21], DrivenGear.Within(23.2752, new(1.05, 1.12)).Select(gear => gear.Teeth));
+        Assert.Equal(23.2752 / 22, DrivenGear.Within(23.2752, new(1.05, 1.12)).First().Reading.Share.Value, 1e-12);
+    }
+
     [Theory]
     [InlineData(17.59, 17)]
     [InlineData(17.60, 18)]
@@ -77,6 +87,49 @@ public sealed class SpeedometerDriveTests
         Assert.Contains("0.01 to 100", Assert.Throws<RefusedException>(() => SpeedometerDrive.Pulses(4, correction: 0)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => DrivenGear.Exactly(SpeedometerDrive.Pulses(4), 4, 1, 2, 1));
     }
+
+    [Fact]
+    public void The_last_gears_pulses_and_corrections_of_a_range_belong_to_it()
+    {
+        Assert.Equal(1 / 99.0, SpeedometerDrive.Gears(1, 99).PerTurn.Value, 1e-12);
+        Assert.Equal(20, SpeedometerDrive.Gears(60, 3).PerTurn.Value, 1e-12);
+        Assert.Equal(1000, SpeedometerDrive.Pulses(1000).PerTurn.Value, 1e-9);
+        Assert.Equal(16 * 0.01, SpeedometerDrive.Pulses(16, correction: 0.01).PerTurn.Value, 1e-12);
+        Assert.Equal(16 * 100, SpeedometerDrive.Pulses(16, correction: 100).PerTurn.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_drive_says_what_it_was_made_of()
+    {
+        var gears = SpeedometerDrive.Gears(8, 21, Pickup.Wheel, 0.9);
+
+        Assert.Equal((8, 21, Pickup.Wheel, 0.9), (gears.DriveTeeth, gears.DrivenTeeth, gears.Pickup, gears.Correction.Value));
+        Assert.Equal((null, 0.9), (SpeedometerDrive.Pulses(4, correction: 0.9).DriveTeeth, SpeedometerDrive.Pulses(4, correction: 0.9).Correction.Value));
+    }
+
+    // Below three teeth there is no gear: 3.5 exactly leaves 3 and 4, 2.5 only 3.
+    [Fact]
+    public void No_gear_has_fewer_than_three_teeth()
+    {
+        Assert.Equal([3, 4], DrivenGear.Beside(3.5).Select(gear => gear.Teeth));
+        Assert.Equal([3], DrivenGear.Beside(2.5).Select(gear => gear.Teeth));
+        Assert.Equal([4, 3], DrivenGear.Within(4, new(1, 2)).Select(gear => gear.Teeth));
+    }
+
+    // A correction box of 0.9 makes ten teeth do the work of nine; on a case of 1.25 the gearbox's own drive turns as much more.
+    [Fact]
+    public void The_exact_gear_follows_the_box_and_the_case()
+    {
+        var plain = DrivenGear.Exactly(SpeedometerDrive.Gears(8, 20), 4, 1.25, 2, 0.6).Value;
+
+        Assert.Equal(plain * 0.9, DrivenGear.Exactly(SpeedometerDrive.Gears(8, 20, correction: 0.9), 4, 1.25, 2, 0.6).Value, 1e-9);
+        Assert.Equal(plain * 1.25, DrivenGear.Exactly(SpeedometerDrive.Gears(8, 20, Pickup.GearboxOutput), 4, 1.25, 2, 0.6).Value, 1e-9);
+    }
+
+    // 52.8 ft pushed and 6.21 turns counted: 1000 times that in ten miles.
+    [Fact]
+    public void A_push_along_the_floor_gives_the_turns_a_metre()
+        => Assert.Equal(621, 1609.344 * CableTurns.Pushed(6.21, 16.09344).Value, 1e-9);
 
     // The tyre is all there is to be unsure of.
     [Fact]

@@ -26,6 +26,47 @@ public sealed class RimAndSectionTests
     public void Each_half_inch_of_rim_is_a_fifth_of_an_inch_of_section(double rim, double section)
         => Assert.Equal(section / 1000, SectionOnRim.Of(Read("205/60R15"), rim * 0.0254).Value, 1e-9);
 
+    // Shares of the section by aspect ratio (driveline note): 0.70 from 75 up, 0.75 to 60, 0.80 to 50, 0.85 at 45, 0.90 below; 254 mm are 10 in.
+    [Theory]
+    [InlineData(0.80, 7)]
+    [InlineData(0.75, 7)]
+    [InlineData(0.74, 7.5)]
+    [InlineData(0.60, 7.5)]
+    [InlineData(0.59, 8)]
+    [InlineData(0.50, 8)]
+    [InlineData(0.49, 8.5)]
+    [InlineData(0.45, 8.5)]
+    [InlineData(0.44, 9)]
+    public void The_lower_a_tyre_the_wider_its_measuring_rim(double aspect, double measuring) => Assert.Equal(measuring, RimWidth.OfMetric(0.254, aspect).Measuring);
+
+    // Rims of 6 and 6½ in below 70 per cent take one and a half inches more, others one; from memory.
+    [Theory]
+    [InlineData(0.205, 0.65, 6, 7.5)]
+    [InlineData(0.215, 0.65, 6.5, 8)]
+    [InlineData(0.205, 0.70, 6, 7)]
+    [InlineData(0.235, 0.65, 7, 8)]
+    [InlineData(0.185, 0.65, 5.5, 6.5)]
+    public void How_much_wider_a_rim_may_be(double section, double aspect, double measuring, double high)
+    {
+        var rims = RimWidth.OfMetric(section, aspect);
+
+        Assert.Equal((measuring - 0.5, measuring, high), (rims.Low, rims.Measuring, rims.High));
+    }
+
+    // 2 and 23 in are 50 and 600 mm or so.
+    [Theory]
+    [InlineData(0.05, true)]
+    [InlineData(0.6, true)]
+    [InlineData(0.0499, false)]
+    [InlineData(0.6001, false)]
+    public void The_narrowest_and_the_widest_rim_are_wheels(double rim, bool can)
+        => Assert.Equal(can, Record.Exception(() => SectionOnRim.Of(Read("205/60R15"), rim)) is null);
+
+    // Up to 4 % over the marking is permitted: u is 2 % of 205 mm, and nothing comes on top on the measuring rim.
+    [Fact]
+    public void A_section_from_the_label_is_off_by_two_per_cent()
+        => Assert.Equal(0.0041, SectionOnRim.Of(Read("205/60R15"), 6 * 0.0254).StandardUncertainty, 1e-9);
+
     [Theory]
     [InlineData(1.5)]
     [InlineData(24)]

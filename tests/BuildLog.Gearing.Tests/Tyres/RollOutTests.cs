@@ -78,6 +78,26 @@ public sealed class RollOutTests
     public void A_tape_or_a_mark_that_nobody_has_is_refused(double tape, double align)
         => Assert.Throws<RefusedException>(() => Of(new(Loaded: true, Tape: tape, Align: align), "3:6126mm"));
 
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0.1, 0.5)]
+    public void The_ends_of_what_a_tape_and_a_mark_may_be_belong_to_it(double tape, double align)
+        => Assert.Equal(2.042, Of(new(Loaded: true, Tape: tape, Align: align), "3:6126mm").Measured.Value, 1e-9);
+
+    // A thousand turns, 0.8 and 6 m a turn are the last that are read.
+    [Theory]
+    [InlineData("1000:2040 m")]
+    [InlineData("1:0.8 m")]
+    [InlineData("1:6 m")]
+    public void The_ends_of_what_a_tyre_may_cover_belong_to_it(string text) => Assert.Null(RollReading.Read(text).Refusal);
+
+    [Theory]
+    [InlineData("1:0.799 m")]
+    [InlineData("1:6.001 m")]
+    [InlineData("1000.5:2040 m")]
+    [InlineData("1:2:3 m")]
+    public void Beyond_them_is_a_slip_of_the_pen(string text) => Assert.Equal("roll", RollReading.Read(text).Refusal!.Code);
+
     [Fact]
     public void Without_a_roll_there_is_no_circumference() => Assert.Throws<RefusedException>(() => Of(new(Loaded: true)));
 

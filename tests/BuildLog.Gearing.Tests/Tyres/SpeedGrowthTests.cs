@@ -39,6 +39,14 @@ public sealed class SpeedGrowthTests
     [InlineData(double.NaN)]
     public void A_speed_beyond_road_tyres_is_refused(double kmh) => Assert.Throws<RefusedException>(() => SpeedGrowth.At(Construction.Bias, kmh / 3.6));
 
+    // 250 km/h in bias is 0.03 · (250/120)² = 13.02 %; beside a radial's 0.005 · (250/160)² = 1.22 %.
+    [Theory]
+    [InlineData(Construction.Bias, 250, 0.130208)]
+    [InlineData(Construction.Radial, 250, 0.012207)]
+    [InlineData(Construction.Bias, 60, 0.0075)]
+    public void It_goes_with_the_square_up_to_the_last_speed(Construction construction, double kmh, double growth)
+        => Assert.Equal(1 + growth, SpeedGrowth.At(construction, kmh / 3.6).Value, 1e-6);
+
     [Fact]
     public void It_says_what_would_be_better()
         => Assert.Contains("satellite", Assert.Single(SpeedGrowth.At(Construction.Bias, 30).Budget()).Input.Evidence.Settle!(2), StringComparison.Ordinal);

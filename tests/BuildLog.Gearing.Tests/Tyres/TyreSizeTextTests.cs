@@ -101,6 +101,70 @@ public sealed class TyreSizeTextTests
     public void What_no_tyre_has_is_refused(string text, string says)
         => Assert.Contains(says, TyreSizeText.Read(text).Refusal!.Message, StringComparison.Ordinal);
 
+    // The first and the last number of each range are sizes.
+    [Theory]
+    [InlineData("95/20R8")]
+    [InlineData("555/110R30")]
+    [InlineData("115R13")]
+    [InlineData("265R13")]
+    [InlineData("22x6R8")]
+    [InlineData("50x20R30")]
+    [InlineData("36x10.50R30")]
+    [InlineData("3-8")]
+    [InlineData("18-30")]
+    [InlineData("205/65R15 0H")]
+    [InlineData("205/65R15 200/200H")]
+    [InlineData("B78-13")]
+    [InlineData("N50-15")]
+    public void The_ends_of_a_range_are_sizes(string text) => Assert.Null(TyreSizeText.Read(text).Refusal);
+
+    [Theory]
+    [InlineData("94/65R15", "94 mm is no section width")]
+    [InlineData("556/65R15", "556 mm is no section width")]
+    [InlineData("205/19R15", "19 is no aspect ratio")]
+    [InlineData("205/111R15", "111 is no aspect ratio")]
+    [InlineData("105R13", "is no tyre size")]
+    [InlineData("160R13", "is no tyre size")]
+    [InlineData("21x6R8", "is no tyre size")]
+    [InlineData("51x12R15", "is no tyre size")]
+    [InlineData("31x5.9R15", "5.9 is no section width in inches")]
+    [InlineData("31x21R15", "21 is no section width in inches")]
+    [InlineData("35.9x10.50R30", "leaves no height over a rim of 30 in")]
+    [InlineData("2.9-16", "is no tyre size")]
+    [InlineData("18.1-16", "is no tyre size")]
+    [InlineData("O78-13", "no tyre size")]
+    public void Just_beyond_them_is_none(string text, string says) => Assert.Contains(says, TyreSizeText.Read(text).Refusal!.Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("205/65R15 H", "before the speed symbol H a load index such as 94 is expected")]
+    [InlineData("205/65R15 94/98H", "the load index of single fitment stands first, and 94 is below 98 of dual fitment")]
+    [InlineData("205/65R15 I", "nothing more is expected, not 'I'")]
+    [InlineData("205/65R15 H blue", "nothing more is expected, not 'H BLUE'")]
+    [InlineData("205/65R15 94H H", "nothing more is expected, not 'H'")]
+    public void What_stands_behind_a_size_has_its_order(string text, string says) => Assert.Contains(says, TyreSizeText.Read(text).Refusal!.Message, StringComparison.Ordinal);
+
+    // A letter before the R is a speed symbol of old (Directive 92/23/EEC, annex I: S 180, T 190, Q 160 km/h); V and Z only say above 210 and 240.
+    [Theory]
+    [InlineData("165SR14", 180)]
+    [InlineData("165 QR 14", 160)]
+    [InlineData("185/70TR13", 190)]
+    [InlineData("205/70VR15", null)]
+    [InlineData("205/70VR15 94V", 240)]
+    [InlineData("225/45ZR17 94W", 270)]
+    public void A_speed_letter_before_the_R_counts_where_none_follows(string text, int? limit) => Assert.Equal(limit, TyreSizeText.Read(text).OrRefuse().SpeedLimitKmh);
+
+    // No marking is longer than a tyre's side wall has room for.
+    [Fact]
+    public void Sixty_signs_are_a_marking_and_sixty_one_are_none()
+    {
+        var sixty = "205/65R15 94H" + string.Concat(Enumerable.Repeat(" XL", 15)) + " T";
+
+        Assert.Equal(60, sixty.Length);
+        Assert.Contains("nothing more is expected", TyreSizeText.Read(sixty).Refusal!.Message, StringComparison.Ordinal);
+        Assert.Contains("should come first", TyreSizeText.Read(sixty + "L").Refusal!.Message, StringComparison.Ordinal);
+        Assert.Null(TyreSizeText.Read(sixty[..^2]).Refusal);
+    }
+
     // 4 mm of tread take 8 mm off the diameter: 205/65R15 is 381 + 266.5 = 647.5 mm new, 639.5 mm worn.
     [Fact]
     public void Wear_takes_twice_its_depth_off()
@@ -110,6 +174,12 @@ public sealed class TyreSizeTextTests
         Assert.Equal(0.6475, size.OverallDiameter, 1e-12);
         Assert.Equal(0.6395, size.WornBy(QuantityText.Read("4mm", Kind.Length).OrRefuse()).OrRefuse().OverallDiameter, 1e-12);
     }
+
+    [Theory]
+    [InlineData("0 mm")]
+    [InlineData("30 mm")]
+    public void A_new_tyre_and_a_bald_one_of_thirty_millimetres_can_be(string depth)
+        => Assert.Null(TyreSizeText.Read("205/65R15").OrRefuse().WornBy(QuantityText.Read(depth, Kind.Length).OrRefuse()).Refusal);
 
     [Theory]
     [InlineData("-1 mm")]

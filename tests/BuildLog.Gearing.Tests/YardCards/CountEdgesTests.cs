@@ -41,6 +41,33 @@ public sealed class CountEdgesTests
     public void Without_a_sure_window_no_count_means_yes()
         => Assert.Null(CountEdges.Of(Wanted, null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0.02)).Yes);
 
+    // A sure window narrower than two edges of the reading: no count is surely inside it. An open side stays open.
+    [Fact]
+    public void A_window_too_narrow_to_be_sure_has_no_yes()
+    {
+        Assert.Null(CountEdges.Of(new(3, 3.04), new Window(3, 3.04), 10, Wheels.OneHeld, new CountPrecision(0.25, 0)).Yes);
+        Assert.NotNull(CountEdges.Of(new(3, 3.06), new Window(3, 3.06), 10, Wheels.OneHeld, new CountPrecision(0.25, 0)).Yes);
+        Assert.Equal(double.PositiveInfinity, CountEdges.Of(Window.AtLeast(3), null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0.02)).Possible.High);
+        Assert.Equal(double.NegativeInfinity, CountEdges.Of(Window.AtMost(3), null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0.02)).Possible.Low);
+    }
+
+    // The interval of a count just touches a limit from outside where no begins, as it does from inside where yes does.
+    [Theory]
+    [InlineData(Wheels.OneHeld)]
+    [InlineData(Wheels.Together)]
+    public void Where_no_begins_the_interval_just_touches_the_window_from_outside(Wheels wheels)
+    {
+        var how = new CountPrecision(0.25, 0.02);
+        var wheelSum = wheels == Wheels.OneHeld ? 10.0 : 20;
+        var edges = CountEdges.Of(Wanted, Wanted, 10, wheels, how);
+        double Ratio(double turns) => turns * 2 / wheelSum;
+        double Half(double turns) => 1.959963984540054 * TurnCount.UncertaintyOver(wheelSum, Ratio(turns), wheels, how);
+
+        Assert.Equal(2.85, Ratio(edges.Possible.Low) + Half(edges.Possible.Low), 1e-9);
+        Assert.Equal(3.21, Ratio(edges.Possible.High) - Half(edges.Possible.High), 1e-9);
+        Assert.Equal(3.21, Ratio(edges.Yes!.Value.High) + Half(edges.Yes.Value.High), 1e-9);
+    }
+
     [Fact]
     public void A_finer_reading_or_a_longer_count_leaves_less_between_yes_and_no()
         => Gen.Select(Gen.Double[2.5, 6], Gen.Double[0.2, 0.6], Gen.Double[0.05, 0.25], Gen.Int[10, 30]).Sample((low, width, readTo, turns) =>

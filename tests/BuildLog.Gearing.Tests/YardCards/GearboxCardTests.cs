@@ -27,6 +27,15 @@ public sealed class GearboxCardTests
     }
 
     [Fact]
+    public void What_is_looked_for_is_named()
+    {
+        var impossible = Top with { Window = new(0.9, 0.8), Lowest = new("cruise", "Cruise engine speed", "2500 rev/min or more", 0.9), Highest = new("top-speed", "Top speed", "160 km/h or more", 0.8) };
+
+        Assert.StartsWith("No overdrive can do: ", Assert.Throws<RefusedException>(() => GearboxCard.Of([impossible], "overdrive")).Message, StringComparison.Ordinal);
+        Assert.Equal([Top, Top], GearboxCard.Of([Top, Top]).Gears);
+    }
+
+    [Fact]
     public void One_gear_that_cannot_be_makes_no_card()
     {
         var impossible = Top with { Quantity = "ratio of 1", Window = new(4, 3), Lowest = new("overall-low", "Overall low", "30 or more", 4), Highest = new("cruise", "Cruise engine speed", "2500 rev/min or less", 3) };

@@ -12,6 +12,9 @@ namespace BuildLog.Gearing.Tyres.Notations;
 /// </remarks>
 internal sealed class Flotation : ITyreNotation
 {
+    /// <summary>What the design diameter is less than the marking, inches.</summary>
+    internal const double BelowMarked = 0.5;
+
     public string Example => "31x10.50R15LT 109Q";
 
     public Parsed<TyreSize> Read(Marking marking)
@@ -36,7 +39,7 @@ internal sealed class Flotation : ITyreNotation
                 Construction = construction,
                 IsCommercial = true,
                 RimDiameter = rim * 0.0254,
-                Dimensions = Dimensions.ByFormula((nominal - 0.5) * 0.0254, "nominal diameter less half an inch (UN R54 annex 5, from memory)", 0.015),
+                Dimensions = Dimensions.ByFormula((nominal - BelowMarked) * 0.0254, "nominal diameter less half an inch (UN R54 annex 5, from memory)", 0.015),
                 RimWidth = RimWidth.OfFlotation(width),
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
