@@ -73,9 +73,17 @@ public sealed class PropshaftComponent : Component
         base.Check();
         if (Rows.Count is 0 or > 3) throw new RefusedException("pieces", $"A propshaft has one to three pieces, not {Rows.Count}.", "1");
         foreach (var piece in Pieces) piece.Check();
-        if (SlipStroke is { } stroke && SlipOut is { } standsOut && standsOut.Si > stroke.Si)
-            throw new RefusedException("slip", $"The spline cannot stand out further ({standsOut}) than its stroke ({stroke}).", "stroke 90 mm, out 35 mm");
+        if (SlipStroke is { } stroke && SlipOut is { } standsOut && PulledApart(stroke.Si, stroke.Text, standsOut.Si, standsOut.Text) is { } refusal) throw new RefusedException(refusal);
     }
+
+    /// <summary>Why a spline cannot stand out so far; null where it can.</summary>
+    /// <param name="stroke">From fully in to fully out, metres.</param>
+    /// <param name="strokeTyped">The same as typed.</param>
+    /// <param name="standsOut">From fully in, metres.</param>
+    /// <param name="standsOutTyped">The same as typed.</param>
+    public static Refusal? PulledApart(double stroke, string strokeTyped, double standsOut, string standsOutTyped) => standsOut > stroke
+        ? new("slip", $"The spline cannot stand out further ({standsOutTyped}) than its stroke ({strokeTyped}).", "stroke 90 mm, out 35 mm")
+        : null;
 }
 
 /// <summary>One piece of a propshaft; null where nobody has measured.</summary>

@@ -12,5 +12,5 @@ public static class LengthReadings
         => RepeatedReadings.Mean([.. readings.Select(text => Read(text).OrRefuse().Value)], Read(tool).OrRefuse().Value, name);
 
     /// <summary>A bare number is in millimetres.</summary>
-    public static Parsed<Typed> Read(string text) => QuantityText.ReadPlain(text, Kind.Length, Units.Millimetre);
+    public static Parsed<Typed> Read(string text) => QuantityText.ReadPlain(text, Kind.Length, Units.Millimetre).Showing("312 mm");
 }

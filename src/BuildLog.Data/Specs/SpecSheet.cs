@@ -112,7 +112,7 @@ public static class SpecSheet
     private static SpecLine EngineSpeed(string words) => new(words, Units.RevolutionPerMinute, 0, 1000, CruiseGoal.ReadEngineSpeed, IsNominal: true);
 
     private static Parsed<Typed> Within(Parsed<Typed> read, string words, Unit unit, (double Low, double High) range, string example)
-        => read.Then<Typed>(typed => typed.Value >= range.Low && typed.Value <= range.High
+        => read.Showing(example).Then<Typed>(typed => typed.Value >= range.Low && typed.Value <= range.High
             ? typed
             : new Refusal("out-of-range", FormattableString.Invariant($"'{typed.Text}' cannot be the {words}: it lies between {unit.FromBase(range.Low):0.####} and {unit.FromBase(range.High):0.####} {unit.Symbol}").TrimEnd() + ".", example));
 }

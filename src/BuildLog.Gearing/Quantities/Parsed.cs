@@ -31,6 +31,9 @@ public readonly record struct Parsed<T>
     /// <summary>The same with a refusal that names the whole text it is of, see <see cref="Refusal.In"/>.</summary>
     public Parsed<T> In(string whole) => Refusal is null ? this : Refusal.In(whole);
 
+    /// <summary>The same with a refusal that shows this example, where a better one is known than by whoever read it.</summary>
+    public Parsed<T> Showing(string example) => Refusal is null ? this : Refusal with { Example = example };
+
     /// <summary>A value that was understood.</summary>
     public static implicit operator Parsed<T>(T value) => new(value, null);
 

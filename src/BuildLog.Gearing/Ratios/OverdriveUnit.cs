@@ -20,7 +20,7 @@ public static class OverdriveUnit
     public static Parsed<QuotedRatio> Read(string text)
         => text.TrimEnd().EndsWith('%')
             ? QuantityText.ReadPlain(text, Kind.Share).Then<QuotedRatio>(share => Named(share.Value, text))
-            : QuotedRatio.Read(text, RatioRange.Overdrive) is { Refusal: not null } && Reciprocal(text) is { } turned ? turned : QuotedRatio.Read(text, RatioRange.Overdrive);
+            : QuotedRatio.Read(text, RatioRange.Overdrive) is { Refusal: not null } && (Reciprocal(text) ?? WithoutItsSign(text)) is { } meant ? meant : QuotedRatio.Read(text, RatioRange.Overdrive);
 
     // The gain of road speed is the ratio turned round.
     private static Refusal? Reciprocal(string text)
@@ -29,6 +29,16 @@ public static class OverdriveUnit
             {
                 Message = $"{Shown.Quoted(typed.Text)} slows down, and an overdrive speeds up. Was it written output over input?",
                 Example = Rounded.Fixed(1 / typed.Value, 2),
+            }
+            : null;
+
+    // As it is sold, its sign of per cent left out.
+    private static Refusal? WithoutItsSign(string text)
+        => QuantityText.Read(text, Kind.Number).Understood(out var typed) && typed.Value > 1 && RatioRange.Overdrive.Accepts(1 - (typed.Value / 100))
+            ? RatioRange.Overdrive.Refuse(typed.Value) with
+            {
+                Message = $"{Shown.Quoted(typed.Text)} is no overdrive ratio. Is it per cent? Then write the sign.",
+                Example = $"{typed.Text} %",
             }
             : null;
 

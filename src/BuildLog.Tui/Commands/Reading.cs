@@ -15,11 +15,6 @@ internal static class Reading
     public static double ReadNumber(this ParseResult parse, Option<string?> option, double otherwise)
         => parse.GetValue(option) is { } text ? Of(option.Name, text, typed => QuantityText.ReadNumber(typed).Showing(Rounded.Exact(otherwise))) : otherwise;
 
-    /// <summary>The same with a refusal that shows this example, where a better one is known than by whoever read it.</summary>
-    public static Parsed<T> Showing<T>(this Parsed<T> read, string example)
-        where T : notnull
-        => read.Refusal is { } refusal ? refusal with { Example = example } : read;
-
     public static T Of<T>(string option, string text, Func<string, Parsed<T>> read)
         where T : notnull
     {

@@ -37,6 +37,6 @@ public static class FitmentForm
     {
         Initial = read ?? "",
         Hint = "such as 84 210; empty if it was not read",
-        Check = Checks.IfTyped(id, text => QuantityText.Read(text, Kind.Length, Units.Kilometre)),
+        Check = Checks.IfTyped(id, text => QuantityText.Read(text, Kind.Length, Units.Kilometre).Showing("84 210")),
     };
 }

@@ -4,7 +4,7 @@ using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Forms;
 
-/// <summary>One of a few, all of them in sight; of many, the chosen one, and Enter opens the list.</summary>
+/// <summary>One of a few, all of them in sight; of many, the chosen one, and Enter opens the list, as it does while none is chosen.</summary>
 /// <remarks>Left, Right and Space choose. Up and Down only pass, so that walking through a form changes nothing in it.</remarks>
 internal class ChoiceBox : View
 {
@@ -52,7 +52,7 @@ internal class ChoiceBox : View
 
     protected override bool OnKeyDown(Key key)
     {
-        if (key == Key.Enter && Places(Viewport.Width) is null && App is { } app)
+        if (key == Key.Enter && (Chosen < 0 || Places(Viewport.Width) is null) && App is { } app)
         {
             if (Chooser.Choose(app, title, options, value) is { } chosen) Take(chosen);
             return true;

@@ -50,6 +50,17 @@ internal sealed class FormBody : View
         ScrollTo(entryId);
     }
 
+    /// <summary>The entry a page further down, or up with a negative step; while a button has the focus, the last one in view.</summary>
+    public string? PageFrom(int step)
+    {
+        var from = placed.FirstOrDefault(entry => entry.Entry.Id == FocusedEntry);
+        var target = from is null ? Viewport.Y + Viewport.Height - 1 : from.Y + (step * Math.Max(1, Viewport.Height - 1));
+        var reached = step > 0
+            ? placed.LastOrDefault(entry => entry.Y <= target && entry.Y > from?.Y) ?? placed.FirstOrDefault(entry => entry.Y > from?.Y)
+            : placed.FirstOrDefault(entry => entry.Y >= target);
+        return (reached ?? (step > 0 ? placed.LastOrDefault() : placed.FirstOrDefault()))?.Entry.Id;
+    }
+
     protected override bool OnDrawingContent(DrawContext? context)
     {
         foreach (var entry in placed)

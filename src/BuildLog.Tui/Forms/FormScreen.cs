@@ -20,6 +20,7 @@ internal sealed class FormScreen : Popup
     private readonly Button save;
     private readonly Button leave = new() { Text = "Leave", ShadowStyle = ShadowStyles.None };
     private bool saved;
+    private bool hasWaited; // for another program that writes to the record
 
     public FormScreen(Form form, Scratchpad? pad = null, IReadOnlyDictionary<string, string>? draft = null)
         : base(form.Title)
@@ -48,6 +49,14 @@ internal sealed class FormScreen : Popup
         AddCommand(Command.Down, () => Move(+1));
         AddCommand(Command.PreviousTabStop, () => Move(-1));
         AddCommand(Command.NextTabStop, () => Move(+1));
+        AddCommand(Command.PageUp, () => Focus(body.PageFrom(-1)));
+        AddCommand(Command.PageDown, () => Focus(body.PageFrom(+1)));
+        AddCommand(Command.Start, () => Focus(state.Shown.FirstOrDefault()?.Id));
+        AddCommand(Command.End, () => Focus(state.Shown.LastOrDefault()?.Id));
+        KeyBindings.Add(Key.PageUp, Command.PageUp);
+        KeyBindings.Add(Key.PageDown, Command.PageDown);
+        KeyBindings.Add(Key.Home, Command.Start);
+        KeyBindings.Add(Key.End, Command.End);
         KeyBindings.Add(Key.Tab, Command.NextTabStop);
         KeyBindings.Add(Key.Tab.WithShift, Command.PreviousTabStop);
         KeyBindings.Add(Key.S.WithCtrl, Command.Save);
@@ -146,14 +155,29 @@ internal sealed class FormScreen : Popup
         return true;
     }
 
+    private bool? Focus(string? entryId)
+    {
+        if (entryId is not null) body.FocusOn(entryId);
+        return true;
+    }
+
     private static void Press(CommandEventArgs e, Action act)
     {
         e.Handled = true;
         act();
     }
 
+    public override void SayMeanwhile(string text)
+    {
+        if (text.Length > 0 && !hasWaited) App?.Invoke(() => hasWaited = false); // when the keys that came meanwhile are through
+        hasWaited |= text.Length > 0;
+        base.SayMeanwhile(text);
+    }
+
+    // A wish to save that was repeated while the first one waited is the same wish: each would wait as long again, and the screen with it.
     private void Save()
     {
+        if (hasWaited) return;
         var (done, firstWrong) = state.TrySave();
         SayMeanwhile(""); // it may have waited for another program
         ShowEcho();

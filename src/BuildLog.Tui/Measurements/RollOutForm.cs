@@ -56,7 +56,7 @@ public static class RollOutForm
 
     private static Parsed<Typed> ReadPressure(string text) => QuantityText.Read(text, Kind.Pressure, Units.Bar);
 
-    private static Parsed<Typed> ReadTape(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre);
+    private static Parsed<Typed> ReadTape(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre).Showing("2 mm");
 
     private static Parsed<List<RollReading>> Readings(FormValues values) => SessionEntries.Lines(values, "rolls", RollReading.Read, "3:6125 mm");
 

@@ -5,6 +5,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Parts;
@@ -13,7 +14,10 @@ internal sealed class EngineEntries : PartEntries
 {
     private static readonly IReadOnlyList<SpecField<EngineComponent>> Peaks =
     [
-        new(Spec.TorquePoints, "Torque points", "1500:180 Nm; 3000:210 Nm; as read: air 95 kPa 30 °C", e => e.TorquePoints, (e, n) => e.TorquePoints = n),
+        new(Spec.TorquePoints, "Torque points", "1500:180 Nm; 3000:210 Nm; as read: air 95 kPa 30 °C", e => e.TorquePoints, (e, n) => e.TorquePoints = n)
+        {
+            Echo = values => TorqueText.Read(values[nameof(Spec.TorquePoints)]).Understood(out _) ? InWords(TorqueText.Curve(values[nameof(Spec.TorquePoints)], Source.MakersData)) : null,
+        },
         new(Spec.PeakTorque, "Peak torque", "such as 210 Nm", e => e.PeakTorque, (e, n) => e.PeakTorque = n),
         new(Spec.PeakTorqueAt, "  at", "such as 2600 rpm", e => e.PeakTorqueAt, (e, n) => e.PeakTorqueAt = n),
         new(Spec.PeakPower, "Peak power", "such as 77 kW or 105 hp", e => e.PeakPower, (e, n) => e.PeakPower = n),
@@ -65,6 +69,14 @@ internal sealed class EngineEntries : PartEntries
         engine.Idle = told.Of(engine.Idle, values["idle"], text => Noted.EngineSpeed(text, told));
         engine.Redline = told.Of(engine.Redline, values["redline"], text => Noted.EngineSpeed(text, told));
     }
+
+    private static string InWords(TorqueCurve curve)
+    {
+        var (peak, most) = (curve.StrongestPoint, curve.MostPowerful);
+        return FormattableString.Invariant($"{curve.Points.Count} points, most {Rounded.WithUnit(Rounded.Fixed(peak.Torque, 0), Units.NewtonMetre)} at {Turning(peak)}, {Rounded.WithUnit(Rounded.Fixed(most.Power / 1000, 0), Units.Kilowatt)} at {Turning(most)}");
+    }
+
+    private static string Turning(TorquePoint point) => Rounded.WithUnit(Rounded.Fixed(Units.RevolutionPerMinute.FromBase(point.EngineSpeed), 0), Units.RevolutionPerMinute);
 
     protected override Source? SourceOf(Component part) => part is EngineComponent engine ? (engine.Redline ?? engine.Idle)?.Source : null;
 }

@@ -14,7 +14,12 @@ internal sealed class PropshaftEntries : PartEntries
     [
         new(Spec.JointRating, "Joint rating", "for long, from the maker's sheet, such as 900 Nm", p => p.JointRating, (p, n) => p.JointRating = n),
         new(Spec.SlipStroke, "Slip stroke", "fully in to fully out, such as 90 mm", p => p.SlipStroke, (p, n) => p.SlipStroke = n),
-        new(Spec.SlipOut, "Slip stands out", "at ride height, such as 35 mm", p => p.SlipOut, (p, n) => p.SlipOut = n),
+        new(Spec.SlipOut, "Slip stands out", "at ride height, such as 35 mm", p => p.SlipOut, (p, n) => p.SlipOut = n)
+        {
+            Against = values => Spec.SlipStroke.Line().Read(values[nameof(Spec.SlipStroke)]).Understood(out var stroke) && Spec.SlipOut.Line().Read(values[nameof(Spec.SlipOut)]).Understood(out var standsOut)
+                ? PropshaftComponent.PulledApart(stroke.Value, stroke.Text, standsOut.Value, standsOut.Text)?.Sentence
+                : null,
+        },
         new(Spec.OutputSide, "Output, side", "gearbox output, front end high is +, such as 3.5 deg", p => p.OutputSide, (p, n) => p.OutputSide = n),
         new(Spec.OutputPlan, "Output, plan", "from above, front end right is +", p => p.OutputPlan, (p, n) => p.OutputPlan = n),
         new(Spec.PinionSide, "Pinion, side", "such as 3 deg", p => p.PinionSide, (p, n) => p.PinionSide = n),
@@ -62,7 +67,7 @@ internal sealed class PropshaftEntries : PartEntries
         return
         [
             Number($"{id}-outer", $"{caption}, tube", "outer diameter, such as 76 mm", piece.Outer, SpecSheet.ShaftOuter),
-            Number($"{id}-wall", "  wall", "such as 2.1 mm", piece.Wall, SpecSheet.ShaftWall),
+            Number($"{id}-wall", "  wall", "such as 2.1 mm", piece.Wall, SpecSheet.ShaftWall, values => TooThick(values[$"{id}-outer"], values[$"{id}-wall"])),
             Number($"{id}-length", "  length", "joint centre to joint centre, such as 1.30 m", piece.Length, SpecSheet.ShaftLength),
             Number($"{id}-side", "  side angle", "front end high is +, such as 4 deg", piece.Side, SpecSheet.ShaftSide),
             Number($"{id}-plan", "  plan angle", "front end right is +", piece.Plan, SpecSheet.ShaftPlan),
@@ -73,14 +78,18 @@ internal sealed class PropshaftEntries : PartEntries
             },
         ];
 
-        TextEntry Number(string entry, string words, string hint, Noted? known, SpecLine line) => new(entry, words)
+        TextEntry Number(string entry, string words, string hint, Noted? known, SpecLine line, Func<FormValues, string?>? against = null) => new(entry, words)
         {
             Initial = known?.Text ?? "",
             Hint = hint,
-            Check = Forms.Checks.IfTyped(entry, line.Read),
+            Check = values => Forms.Checks.IfTyped(entry, line.Read)(values) ?? against?.Invoke(values),
+            Echo = OtherUnits.Of(entry, line.Read),
             ShownWhen = shown,
         };
     }
+
+    private static string? TooThick(string outer, string wall)
+        => SpecSheet.ShaftOuter.Read(outer).Understood(out var tube) && SpecSheet.ShaftWall.Read(wall).Understood(out var thick) ? Tube.TooThick(tube.Value, thick.Value)?.Sentence : null;
 
     private static StatedPiece Piece(FormValues values, string id, StatedPiece known, Telling told) => new(
         told.Of(known.Outer, values[$"{id}-outer"], text => Noted.Of(SpecSheet.ShaftOuter, text, told)),

@@ -17,12 +17,18 @@ internal sealed record SpecField<T>(SpecLine Line, string Id, string Caption, st
 
     public Func<FormValues, bool>? ShownWhen { get; init; }
 
+    /// <summary>The message for a number that cannot be beside the others of the form; null for none, or where it stands alone.</summary>
+    public Func<FormValues, string?>? Against { get; init; }
+
+    /// <summary>What it means; null for what it is in the other units.</summary>
+    public Func<FormValues, string?>? Echo { get; init; }
+
     public Entry Entry(T part) => new TextEntry(Id, Caption)
     {
         Initial = Get(part)?.Text ?? "",
         Hint = Hint,
-        Check = Forms.Checks.IfTyped(Id, Line.Read),
-        Echo = OtherUnits.Of(Id, Line.Read),
+        Check = values => Forms.Checks.IfTyped(Id, Line.Read)(values) ?? Against?.Invoke(values),
+        Echo = Echo ?? OtherUnits.Of(Id, Line.Read),
         ShownWhen = ShownWhen,
     };
 

@@ -35,7 +35,7 @@ internal sealed class WheelSetEntries : PartEntries
                     ? $"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}"
                     : null,
             },
-            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = Forms.Checks.IfTyped("worn", ReadDepth), Echo = OtherUnits.Of("worn", ReadDepth) },
+            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = values => Forms.Checks.IfTyped("worn", ReadDepth)(values) ?? WornTooFar(values["size"], values["worn"]), Echo = OtherUnits.Of("worn", ReadDepth) },
             new TextEntry("circumference", "Circumference") { Initial = wheels.StatedCircumference?.Text ?? "", Hint = "only if stated, such as 2.04 m; a roll-out is better", Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
             new ChoiceEntry("construction", "Construction", [new(nameof(Construction.Radial), "radial"), new(nameof(Construction.Bias), "bias")])
             {
@@ -68,7 +68,10 @@ internal sealed class WheelSetEntries : PartEntries
 
     protected override Source? SourceOf(Component part) => ((WheelSetComponent)part).StatedCircumference?.Source;
 
-    private static Parsed<Typed> ReadDepth(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre);
+    private static string? WornTooFar(string size, string worn)
+        => TyreSizeText.Read(size).Understood(out var marked) && ReadDepth(worn).Understood(out var depth) ? marked.WornBy(depth).Refusal?.Sentence : null;
+
+    private static Parsed<Typed> ReadDepth(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre).Showing("3 mm");
 
     private static Parsed<Typed> ReadLength(string text) => QuantityText.Read(text, Kind.Length);
 }

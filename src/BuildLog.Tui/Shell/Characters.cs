@@ -8,7 +8,7 @@ internal static class Characters
 {
     private const string Asked = "BUILDLOG_CHARACTERS";
     private const string Signs = "·•●…±°²³½×−–—‑‐→←↑↓›»“”‘’√π∞≤≥≠▲▼►◄Σ";
-    private const string InAscii = ".**~~d23/x-----><^v>>\"\"''VpI<>!^v><S";
+    private const string InAscii = ".**.+d23/x-----><^v>>\"\"''VpI<>!^v><S";
 
     private static readonly string[] Locales = ["LC_ALL", "LC_CTYPE", "LANG"];
 
@@ -34,13 +34,16 @@ internal static class Characters
     /// <summary>The text as this terminal can show it, in as many cells.</summary>
     public static string Shown(string text) => AreAscii ? ToAscii(text) : text;
 
+    // What is said in the cells of a sign and the spaces around it. "~" is the sign of a watch and stands for nothing else.
+    private static readonly (string Sign, string Ascii)[] Spaced = [(" ± ", "+/-"), ("± ", "+-"), (" ±", "+-"), (" …", "..")];
+
     /// <summary>Plain ASCII in as many cells: lines become <c>- | +</c>, <c>4.10 ± 0.02</c> becomes <c>4.10+/-0.02</c>, letters lose their marks.</summary>
     public static string ToAscii(string text)
     {
         if (text.All(char.IsAscii)) return text;
 
         var ascii = new StringBuilder(text.Length);
-        var graphemes = StringInfo.GetTextElementEnumerator(text.Replace(" ± ", "+/-", StringComparison.Ordinal));
+        var graphemes = StringInfo.GetTextElementEnumerator(Spaced.Aggregate(text, (said, each) => said.Replace(each.Sign, each.Ascii, StringComparison.Ordinal)));
         while (graphemes.MoveNext())
         {
             var grapheme = graphemes.GetTextElement();
@@ -57,7 +60,8 @@ internal static class Characters
         return sign switch
         {
             '─' or '━' or '═' or '╌' => '-',
-            '│' or '┃' or '║' or '▏' or '▌' or '▐' => '|',
+            '│' or '┃' or '║' or '▏' or '▐' => '|',
+            '▌' => '>', // the box under the cursor
             >= '\u2500' and <= '\u257F' => '+',
             >= '\u2580' and <= '\u259F' => '#',
             >= '\u25A0' and <= '\u25FF' => '*',

@@ -50,7 +50,7 @@ internal class Popup : Runnable
     protected void ShowKeys(params KeyHint[] hints) => keys.Show(hints);
 
     /// <summary>Says something in place of its keys while none of them works; empty when they do again.</summary>
-    public void SayMeanwhile(string text) => keys.SayMeanwhile(text);
+    public virtual void SayMeanwhile(string text) => keys.SayMeanwhile(text);
 
     /// <summary>What Esc does.</summary>
     protected virtual bool? Leave()

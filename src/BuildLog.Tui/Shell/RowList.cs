@@ -8,6 +8,7 @@ internal sealed class RowList : View
 {
     private IReadOnlyList<RowColumn> columns = [];
     private IReadOnlyList<IReadOnlyList<TextRun>> rows = [];
+    private int[] needed = []; // by each column, to cut nothing
     private int top;
 
     public RowList()
@@ -44,8 +45,16 @@ internal sealed class RowList : View
     {
         columns = newColumns;
         rows = newRows;
+        needed = [.. columns.Select((column, c) => rows.Select(cells => TextFit.Width(cells[c].Text)).Append(TextFit.Width(column.Heading)).Max())];
         Choose(row ?? Row);
         SetNeedsDraw();
+    }
+
+    /// <summary>The width in which nothing is cut of the columns that <paramref name="atMost"/> cells show; it may be more than that.</summary>
+    public int WidthWithoutCuts(int atMost)
+    {
+        var shown = Shown(atMost);
+        return Math.Max(1 + shown.Sum(c => Math.Max(c.Column.Width, needed[c.Index]) + 1), shown.Select(c => c.Column.FromWidth).DefaultIfEmpty(0).Max());
     }
 
     protected override bool OnClearingViewport() => true; // every cell is written below
@@ -54,12 +63,12 @@ internal sealed class RowList : View
     {
         KeepRowInView();
         var width = Viewport.Width;
-        var shown = columns.Select((column, index) => (column, index)).Where(c => width >= c.column.FromWidth && width < c.column.BelowWidth).ToList();
-        var widths = Widths(shown.ConvertAll(c => c.column), width);
+        var shown = Shown(width);
+        var widths = Widths(shown, width);
 
         if (FirstRow == 1)
         {
-            var headings = shown.Select((c, i) => TextFit.Exactly(c.column.Heading, widths[i], c.column.Right));
+            var headings = shown.Select((c, i) => TextFit.Exactly(c.Column.Heading, widths[i], c.Column.Right));
             this.Paint(0, 0, TextFit.Exactly(" " + string.Join(' ', headings), width), Tone.Quiet);
         }
 
@@ -76,8 +85,8 @@ internal sealed class RowList : View
             runs.Add(new TextRun(row == Row ? "›" : " "));
             for (var i = 0; i < shown.Count; i++)
             {
-                var cell = rows[row][shown[i].index];
-                runs.Add(cell with { Text = TextFit.Exactly(cell.Text, widths[i], shown[i].column.Right) + " " });
+                var cell = rows[row][shown[i].Index];
+                runs.Add(cell with { Text = TextFit.Exactly(cell.Text, widths[i], shown[i].Column.Right) + " " });
             }
 
             if (row == Row) PaintChosen(y, width, string.Concat(runs.Select(run => run.Text)));
@@ -100,11 +109,27 @@ internal sealed class RowList : View
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => SetNeedsDraw();
 
-    private static int[] Widths(List<RowColumn> shown, int width)
+    private List<(RowColumn Column, int Index)> Shown(int width)
+        => [.. columns.Select((column, index) => (column, index)).Where(c => width >= c.column.FromWidth && width < c.column.BelowWidth)];
+
+    // The column that takes the rest gives of it to those that would be cut: what it does not need, or all above half of the list.
+    private int[] Widths(List<(RowColumn Column, int Index)> shown, int width)
     {
-        var free = width - 1 - shown.Sum(column => column.Width) - shown.Count;
-        var fillers = Math.Max(1, shown.Count(column => column.Width == 0));
-        return [.. shown.Select(column => column.Width > 0 ? column.Width : Math.Max(0, free / fillers))];
+        int[] widths = [.. shown.Select(c => c.Column.Width)];
+        var filler = shown.FindIndex(c => c.Column.Width == 0);
+        if (filler < 0) return widths;
+
+        widths[filler] = Math.Max(0, width - 1 - widths.Sum() - shown.Count);
+        var spare = Math.Max(0, widths[filler] - Math.Min(needed[shown[filler].Index], width / 2));
+        for (var i = 0; i < shown.Count; i++)
+        {
+            var more = i == filler ? 0 : Math.Clamp(needed[shown[i].Index] - widths[i], 0, spare);
+            widths[i] += more;
+            widths[filler] -= more;
+            spare -= more;
+        }
+
+        return widths;
     }
 
     private void PaintChosen(int y, int width, string text) =>

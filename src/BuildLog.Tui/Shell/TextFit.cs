@@ -15,6 +15,8 @@ internal static class TextFit
         return right ? new string(' ', pad) + cut : cut + new string(' ', pad);
     }
 
+    private static string CutSign => Characters.AreAscii ? ".." : "…";
+
     /// <summary>The text in at most <paramref name="width"/> cells; what was cut off shows as an ellipsis.</summary>
     public static string Cut(string text, int width)
     {
@@ -29,12 +31,12 @@ internal static class TextFit
         {
             var grapheme = graphemes.GetTextElement();
             var cells = Width(grapheme);
-            if (used + cells > width - 1) break;
+            if (used + cells > width - CutSign.Length) break;
             kept.Append(grapheme);
             used += cells;
         }
 
-        return kept.ToString().TrimEnd() + "…";
+        return kept.ToString().TrimEnd() + CutSign[..Math.Min(width, CutSign.Length)];
     }
 
     public static int Width(string text) => IsPlain(text) ? text.Length : text.GetColumns();

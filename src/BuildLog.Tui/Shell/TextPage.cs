@@ -71,7 +71,7 @@ internal sealed class TextPage : View
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => SetNeedsDraw();
 
     // Wraps between words; what follows hangs under the text of the first line, past its indent or list mark.
-    private static IEnumerable<TextLine> Wrap(TextLine line, int width)
+    internal static IEnumerable<TextLine> Wrap(TextLine line, int width)
     {
         if (TextFit.Width(line.Text) <= width) return [line];
 

@@ -9,6 +9,10 @@ namespace BuildLog.Tui.WhatNow;
 /// <summary>The first page: all vehicles, the one that needs somebody most at the top; a word typed after / leaves those it occurs in.</summary>
 internal sealed class WhatNowPage : View
 {
+    private const int CardsFrom = 150;
+    private const int CardsInARow = 3;
+    private const int MostCards = 9;
+
     private readonly TextPage heading = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly OneLineField filter = new() { X = 10, Y = 1, Width = Dim.Fill(1), Visible = false };
     private readonly TextPage filterCaption = new() { Y = 1, Width = 10, Height = 1, CanFocus = false, Visible = false };
@@ -114,10 +118,15 @@ internal sealed class WhatNowPage : View
                 new("cruise", 22, FromWidth: 110), new("idle", 15, FromWidth: 130), new("worked", 9, Right: true, FromWidth: 130), new("spent", 14, Right: true, FromWidth: 130),
             ],
             [.. shown.Select(Cells)],
-            (row, _) => WhatNowText.Of(shown[row]),
+            TextOf,
             at);
         ShowHeading();
     }
+
+    // With room, those that follow in the list stand beside the one under the cursor.
+    private IReadOnlyList<TextLine> TextOf(int row, int width) => width < CardsFrom
+        ? WhatNowText.Of(shown[row])
+        : TextColumns.Of([.. shown.Skip(row).Concat(shown.Take(row)).Take(MostCards).Select(WhatNowText.Of)], CardsInARow, width);
 
     private void ShowHeading()
     {

@@ -5,6 +5,10 @@ namespace BuildLog.Tui.WhatNow;
 /// <summary>What the first page says about the chosen vehicle.</summary>
 internal static class WhatNowText
 {
+    private const double DaysInAYear = 365.25;
+    private const double DaysInAMonth = DaysInAYear / 12;
+    private const int MonthsUntil = 15;
+
     public static IReadOnlyList<TextLine> Of(WhatNowRow row)
     {
         var lines = new List<TextLine> { TextLine.Of(new TextRun(row.Name, Tone.Strong), new TextRun($"  {row.State}, {row.Counts.Summary()}", Tone.Quiet)) };
@@ -27,12 +31,17 @@ internal static class WhatNowText
         var (cruise, wanted) => $"{cruise}, wanted {wanted}",
     };
 
+    /// <summary>How long nothing was done on it: in days while that says something, then in months and years.</summary>
     public static string Idle(WhatNowRow row) => row.IdleDays switch
     {
         null => "",
         0 => "worked on today",
         1 => "1 day",
-        { } days => FormattableString.Invariant($"{days} days"),
+        { } days and < 60 => FormattableString.Invariant($"{days} days"),
+        { } days when days < MonthsUntil * DaysInAMonth => FormattableString.Invariant($"{days / DaysInAMonth:0} months"),
+        { } days when days < 2 * DaysInAYear => "over a year",
+        { } days when days % DaysInAYear < 2 * DaysInAMonth => FormattableString.Invariant($"{Math.Floor(days / DaysInAYear):0} years"),
+        { } days => FormattableString.Invariant($"over {Math.Floor(days / DaysInAYear):0} years"),
     };
 
     private static void Add(List<TextLine> lines, string name, string text, Tone tone = Tone.Plain)

@@ -29,7 +29,7 @@ public static class WhatNowWords
             Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
             NextJob = Next(open, away)?.Title ?? "",
             Late = [.. Dated(open, away, due).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
-            WaitsFor = [.. Waits(open), .. Away(open, away.Where(work => work.Promised is not { } day || day >= today)), .. Dated([], [], due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
+            WaitsFor = [.. Waits(open), .. away.Where(work => work.Promised is not { } day || day >= today).OrderBy(work => work.Promised ?? DateOnly.MaxValue).Select(work => Away(open, work)), .. Dated([], [], due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
             IdleDays = LastTouched(shop, vehicle, hours) is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : null,
             Spent = string.Join(" + ", shop.Spent(vehicle)),
             Hours = hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
@@ -44,26 +44,23 @@ public static class WhatNowWords
         return free.Find(job => job.State == JobState.UnderWay) ?? free.FirstOrDefault() ?? open.FirstOrDefault();
     }
 
-    private static IEnumerable<(DateOnly Day, string Says)> Dated(IEnumerable<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
+    private static IEnumerable<(DateOnly Day, string Says)> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
     [
         .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, $"job due {DayText.InShort(job.Due!.Value)}: {job.Title}")),
-        .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, $"at {work.Supplier.Name}, promised {DayText.InShort(work.Promised!.Value)}: {work.What}")),
+        .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, Away(open, work))),
         .. due.Select(deadline => (deadline.Day, $"by {DayText.InShort(deadline.Day)}: {deadline.What}")),
     ];
 
     private static IEnumerable<string> Waits(List<Job> open)
         => open.Where(job => job.IsBlocked).Select(job => $"{job.Title}: waits for {(job.BlockedBy.Length > 0 ? job.BlockedBy : $"a part, the {job.WaitsFor!.Title}")}");
 
-    private static IEnumerable<string> Away(List<Job> open, IEnumerable<OutsideWork> away) =>
-        from work in away
-        orderby work.Promised ?? DateOnly.MaxValue
-        let job = open.Find(job => job.Id == work.JobId)
-        select (job, work.Promised) switch
+    private static string Away(IReadOnlyList<Job> open, OutsideWork work) =>
+        (open.FirstOrDefault(job => job.Id == work.JobId), work.Promised) switch
         {
             (null, null) => $"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}",
             (null, { } day) => $"at {work.Supplier.Name}, promised {DayText.InShort(day)}: {work.What}",
-            (_, null) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}",
-            (_, { } day) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}",
+            ({ } job, null) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}",
+            ({ } job, { } day) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}",
         };
 
     private static DateOnly? LastTouched(Shop shop, Vehicle vehicle, IReadOnlyList<WorkEntry> hours)

@@ -7,6 +7,9 @@ internal static class BoxText
 {
     public const string NothingFitted = "(empty)";
 
+    // Without spaces around it, plain ASCII needs a cell more for it.
+    private static string Tight => Characters.AreAscii ? "+-" : "±";
+
     public static string Part(DrivelineBox box) => box.Part ?? NothingFitted;
 
     /// <summary>The number with its ± in as much room as there is: spaces go first, then the ±, which the card below repeats, and the unit last.</summary>
@@ -15,7 +18,7 @@ internal static class BoxText
         var (value, unit) = Split(box.Number);
         string[] attempts = box.PlusMinus.Length == 0
             ? [box.Number, value]
-            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit}", $"{value}±{box.PlusMinus}{unit.Trim()}", box.Number, value];
+            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}{Tight}{box.PlusMinus}{unit}", $"{value}{Tight}{box.PlusMinus}{unit.Trim()}", box.Number, value];
         return attempts.FirstOrDefault(text => TextFit.Width(text) <= width) ?? TextFit.Cut(box.Number, width);
     }
 
@@ -25,6 +28,13 @@ internal static class BoxText
         var full = Number(box, int.MaxValue);
         var both = $"{full}  {box.Source}";
         return TextFit.Width(both) <= width ? both : Number(box, width);
+    }
+
+    /// <summary>A box in two lines: the source beside the caption, or beside the number where that has the room; an empty position says so instead.</summary>
+    public static (string Caption, string Number) TwoLines(DrivelineBox box, int width)
+    {
+        var both = $"{box.Caption}  {(box.Part is null ? NothingFitted : box.Source)}".TrimEnd();
+        return TextFit.Width(both) <= width ? (both, Number(box, width)) : (box.Caption, NumberAndSource(box, width));
     }
 
     /// <summary>Everything about the box in one line.</summary>

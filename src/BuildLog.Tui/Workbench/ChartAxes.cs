@@ -53,12 +53,16 @@ internal sealed class ChartAxes(int columns, int rows)
         view.Paint(Left, Above + rows, "└" + new string('─', columns), Tone.Quiet);
         var numbers = new string(' ', columns).ToCharArray();
         var step = NiceStep(top, columns / 7.0);
+        var free = 0;
         for (var value = step; value <= top; value += step)
         {
             var number = Number(value, step);
-            var text = value + step > top ? $"{number} {unit}" : number;
+            var isLast = value + step > top;
+            var text = isLast ? $"{number} {unit}" : number;
             var x = Math.Min(X(value / top) - Left - 1 - (number.Length / 2), columns - text.Length);
+            if (isLast && x < free) (text, x) = (unit, columns - unit.Length); // its number would stand on the one before
             text.CopyTo(0, numbers, x, text.Length);
+            free = x + text.Length + 1;
         }
 
         view.Paint(Left + 1, Above + rows + 1, new string(numbers), Tone.Quiet);

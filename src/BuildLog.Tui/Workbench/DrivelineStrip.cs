@@ -10,7 +10,7 @@ namespace BuildLog.Tui.Workbench;
 internal sealed class DrivelineStrip : View
 {
     private DrivelineModel driveline = DrivelineModel.Single();
-    private StripLayout layout = new([], [], Framed: false, 0, 0);
+    private StripLayout layout = new([], [], BoxManner.Plain, 0, 0);
     private int cursor;
 
     public DrivelineStrip()
@@ -51,7 +51,7 @@ internal sealed class DrivelineStrip : View
     {
         var position = Box?.Position;
         driveline = model;
-        layout = driveline.Boxes.Any() ? StripLayout.For(driveline, width, maxHeight) : new StripLayout([], [], Framed: false, 0, 0);
+        layout = driveline.Boxes.Any() ? StripLayout.For(driveline, width, maxHeight) : new StripLayout([], [], BoxManner.Plain, 0, 0);
         var same = layout.Boxes.Select((placed, index) => (placed, index)).Where(p => p.placed.Box.Position == position).ToList();
         cursor = same.Count > 0 ? same[0].index : 0;
         SetNeedsDraw();
@@ -85,8 +85,8 @@ internal sealed class DrivelineStrip : View
 
     private void DrawBox(PlacedBox placed, bool underCursor)
     {
-        if (layout.Framed) DrawFramed(placed, underCursor);
-        else DrawPlain(placed, underCursor);
+        if (layout.Manner == BoxManner.Framed) DrawFramed(placed, underCursor);
+        else DrawBarred(placed, underCursor);
     }
 
     // ┌caption─────┐  the caption and the source sit in the frame, the part and its number inside
@@ -107,18 +107,22 @@ internal sealed class DrivelineStrip : View
     }
 
     // A bar at the left holds the lines of a box together where frames would take the room of the words.
-    private void DrawPlain(PlacedBox placed, bool underCursor)
+    private void DrawBarred(PlacedBox placed, bool underCursor)
     {
-        var box = placed.Box;
         var inner = placed.Width - 2; // the bar, and a space before the next joint
-        var hasSourceLine = layout.RowHeight == 4;
-        DrawText(placed.X + 1, placed.Y, box.Caption, inner, Tone.Quiet, underCursor);
-        DrawText(placed.X + 1, placed.Y + 1, BoxText.Part(box), inner, Tone.Plain, underCursor);
-        var number = hasSourceLine ? BoxText.Number(box, inner) : BoxText.NumberAndSource(box, inner);
-        DrawText(placed.X + 1, placed.Y + 2, number, inner, Tone.Strong, underCursor);
-        if (hasSourceLine) DrawText(placed.X + 1, placed.Y + 3, box.Source, inner, Tone.Quiet, underCursor);
-        for (var y = 0; y < layout.RowHeight; y++) this.Paint(placed.X, placed.Y + y, underCursor ? "▌" : "▏", Tone.Heading);
+        foreach (var (line, y) in Lines(placed.Box, inner).Select((line, y) => (line, placed.Y + y)))
+        {
+            this.Paint(placed.X, y, underCursor ? "▌" : "▏", Tone.Heading);
+            DrawText(placed.X + 1, y, line.Text, inner, line.Tone, underCursor);
+        }
     }
+
+    private TextRun[] Lines(DrivelineBox box, int width) => layout.RowHeight switch
+    {
+        2 when BoxText.TwoLines(box, width) is var (caption, number) => [new(caption, Tone.Quiet), new(number, Tone.Strong)],
+        3 => [new(box.Caption, Tone.Quiet), new(BoxText.Part(box)), new(BoxText.NumberAndSource(box, width), Tone.Strong)],
+        _ => [new(box.Caption, Tone.Quiet), new(BoxText.Part(box)), new(BoxText.Number(box, width), Tone.Strong), new(box.Source, Tone.Quiet)],
+    };
 
     private void DrawText(int x, int y, string text, int width, Tone tone, bool underCursor)
     {
@@ -133,8 +137,9 @@ internal sealed class DrivelineStrip : View
             ? new string('─', joint.Width / 2) + verdict.Sign() + new string('─', joint.Width - 1 - (joint.Width / 2))
             : new string('─', joint.Width);
         if (joint.FromAbove) line = "└" + line[1..];
-        this.Paint(joint.X, joint.Y + 1, line, tone);
-        if (joint.Verdict is { } word) this.Paint(joint.X, joint.Y + 2, TextFit.Exactly(word.InWords(), joint.Width), tone);
+        var y = joint.Y + (layout.Manner == BoxManner.TwoLines ? 0 : 1);
+        this.Paint(joint.X, y, line, tone);
+        if (joint.Verdict is { } word) this.Paint(joint.X, y + 1, TextFit.Exactly(word.InWords(), joint.Width), tone);
     }
 
     private static string Filled(string word, int width)

@@ -3,10 +3,13 @@ using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>A list above (or, with room, beside) the text of its chosen row.</summary>
+/// <summary>A list with the text of its chosen row: beside it where both have room and no column or word of the list is lost by it, else below.</summary>
 internal sealed class ListAndText : View
 {
-    private const int SideBySideFrom = 110;
+    private const int SideBySideFrom = 100;
+    private const int LeastBesideList = 54;
+    private const int Gap = 2;
+    private const int RowsForText = 13;
 
     private readonly TextPage text = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly View rule = new() { Height = 1, Width = Dim.Fill() };
@@ -50,7 +53,11 @@ internal sealed class ListAndText : View
         return true;
     }
 
-    private bool SideBySide => !StaysBelow && Viewport.Width >= SideBySideFrom;
+    private bool SideBySide => !StaysBelow && rows > 0 && Viewport.Width >= SideBySideFrom && List.WidthWithoutCuts(Viewport.Width) <= WidestBeside;
+
+    private int WidestBeside => Viewport.Width - LeastBesideList - Gap;
+
+    private int ListWidth => Math.Max(List.WidthWithoutCuts(Viewport.Width), Viewport.Width * 2 / 5);
 
     private void Arrange()
     {
@@ -58,15 +65,16 @@ internal sealed class ListAndText : View
         text.Visible = rows > 0;
         if (SideBySide)
         {
-            List.Width = Dim.Percent(50);
+            List.Width = ListWidth;
             List.Height = Dim.Fill();
-            text.X = Pos.Right(List) + 2;
+            text.X = ListWidth + Gap;
             text.Y = 0;
             return;
         }
 
-        // The list gets what it needs, but leaves the text at least as much.
-        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, (Viewport.Height - 1) * 2 / 5));
+        // The list gets what it needs, but leaves the text at least as much, or what is enough for it.
+        var most = Math.Max((Viewport.Height - 1) * 2 / 5, Viewport.Height - 1 - RowsForText);
+        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, most));
         List.Width = Dim.Fill();
         List.Height = height;
         rule.Y = height;
@@ -76,7 +84,7 @@ internal sealed class ListAndText : View
 
     private void ShowText()
     {
-        var width = (SideBySide ? Viewport.Width / 2 : Viewport.Width) - 3;
+        var width = SideBySide ? Viewport.Width - ListWidth - Gap - 1 : Viewport.Width - 3;
         text.Show(rows > 0 ? textOfRow(List.Row, width) : []);
     }
 }

@@ -7,26 +7,40 @@ internal sealed record PlacedBox(DrivelineBox Box, int X, int Y, int Width);
 /// <summary>The joint before a box. A branch's first joint leaves the trunk from above.</summary>
 internal sealed record PlacedJoint(Verdict? Verdict, int X, int Y, int Width, bool FromAbove);
 
+/// <summary>How a box is drawn.</summary>
+internal enum BoxManner
+{
+    /// <summary>A frame that holds caption and source, part and number inside.</summary>
+    Framed,
+
+    /// <summary>A bar at the left, the same words.</summary>
+    Plain,
+
+    /// <summary>A bar at the left, caption and source above the number; the line below the strip names the part.</summary>
+    TwoLines,
+}
+
 /// <summary>Where the boxes of a driveline stand in a given space. Plain numbers, so that it can be tested without a terminal.</summary>
-internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList<PlacedJoint> Joints, bool Framed, int RowHeight, int Height)
+internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList<PlacedJoint> Joints, BoxManner Manner, int RowHeight, int Height)
 {
     private const int VerdictJoint = 5; // as wide as the widest verdict word
     private const int PlainJoint = 2;
-    private const int WidestBox = 24;
+    private const int WidestBox = 34;
     private const int NarrowestBox = 11;
+    private const int NarrowestTwoLines = 16; // caption and source side by side
     private const int NarrowestFrame = 14;
     private const int NarrowestThreeLines = 16;
 
-    /// <summary>Tries the roomiest arrangement first: framed boxes in one run, then the same without frames, then more rows.</summary>
+    /// <summary>Tries the roomiest arrangement first: framed boxes in one run, then the same without frames, then more rows, and last of all boxes of two lines.</summary>
     public static StripLayout For(DrivelineModel driveline, int width, int maxHeight)
     {
         var oneRun = OneRun(driveline);
-        var ownRows = OwnRows(driveline, width);
-        return Place(oneRun, width, framed: true, NarrowestFrame, maxHeight)
-            ?? Place(oneRun, width, framed: false, NarrowestBox, maxHeight)
-            ?? Place(ownRows, width, framed: true, NarrowestFrame, maxHeight)
-            ?? Place(ownRows, width, framed: false, NarrowestBox, maxHeight)
-            ?? Place(ownRows, width, framed: false, 0, int.MaxValue)!;
+        var ownRows = OwnRows(driveline, width, NarrowestBox);
+        return Place(oneRun, width, BoxManner.Framed, NarrowestFrame, maxHeight)
+            ?? Place(oneRun, width, BoxManner.Plain, NarrowestBox, maxHeight)
+            ?? Place(ownRows, width, BoxManner.Framed, NarrowestFrame, maxHeight)
+            ?? Place(ownRows, width, BoxManner.Plain, NarrowestBox, maxHeight)
+            ?? Place(OwnRows(driveline, width, NarrowestTwoLines), width, BoxManner.TwoLines, 0, int.MaxValue)!;
     }
 
     // The trunk runs on into the first branch; further branches stand below it, in the same columns.
@@ -37,11 +51,11 @@ internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList
     }
 
     // The trunk and the branches in rows of their own; a chain too long for the width goes on in the next row.
-    private static List<Row> OwnRows(DrivelineModel driveline, int width)
+    private static List<Row> OwnRows(DrivelineModel driveline, int width, int narrowest)
     {
         var isForked = driveline.Branches.Count > 1;
         var trunk = isForked ? driveline.Trunk : OneRun(driveline)[0].Boxes;
-        var perRow = Math.Max(1, (width + VerdictJoint) / (NarrowestBox + VerdictJoint));
+        var perRow = Math.Max(1, (width + VerdictJoint) / (narrowest + VerdictJoint));
         return
         [
             .. Spread(trunk, perRow).Select(boxes => new Row(boxes, 0, 0)),
@@ -56,11 +70,16 @@ internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList
         return chain.Chunk((chain.Count + rows - 1) / rows);
     }
 
-    private static StripLayout? Place(List<Row> rows, int width, bool framed, int narrowest, int maxHeight)
+    private static StripLayout? Place(List<Row> rows, int width, BoxManner manner, int narrowest, int maxHeight)
     {
         var columns = rows.GroupBy(row => row.Group).ToDictionary(group => group.Key, group => Columns.For([.. group], rows[0], width));
         var boxWidth = columns.Values.Min(column => column.BoxWidth);
-        var rowHeight = framed || boxWidth < NarrowestThreeLines ? 4 : 3; // narrow boxes say their source in a line of its own
+        var rowHeight = manner switch
+        {
+            BoxManner.TwoLines => 2,
+            BoxManner.Plain when boxWidth >= NarrowestThreeLines => 3,
+            _ => 4, // a frame, or a source in a line of its own
+        };
         var height = rows.Count * rowHeight;
         if (boxWidth < narrowest || height > maxHeight) return null;
 
@@ -78,7 +97,7 @@ internal sealed record StripLayout(IReadOnlyList<PlacedBox> Boxes, IReadOnlyList
             }
         }
 
-        return new StripLayout(boxes, joints, framed, rowHeight, height);
+        return new StripLayout(boxes, joints, manner, rowHeight, height);
     }
 
     /// <summary>Rows of one group share their columns, so that boxes of one kind stand below each other.</summary>

@@ -15,6 +15,10 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>The main screen: vehicles left, the chosen one's driveline right, its pages below.</summary>
 internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 {
+    private const int SpeedsFromHeight = 46;
+    private const int SpeedsFromWidth = 100;
+    private const int SpeedsRows = 12;
+
     private readonly IWorkbenchActs acts;
     private readonly TopLine topLine = new();
     private readonly VehicleList vehicles = new() { Y = 1, Height = Dim.Fill(2) };
@@ -23,6 +27,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly DrivelineStrip strip = new() { Y = 2, Width = Dim.Fill() };
     private readonly TextPage card = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly VehiclePages pages;
+    private readonly TextPage speedsLine = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
+    private readonly SawtoothChart speeds = new() { Width = Dim.Fill(), CanFocus = false };
     private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
     private readonly WhatNowPage whatNow = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(2), Visible = false };
     private readonly StatusLine status = new();
@@ -43,7 +49,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Model = first ?? acts.Open();
         keys = KeysOf(acts);
 
-        Add(topLine, vehicles, divider, name, strip, card, pages, firstStep, whatNow, status, keyLine, leastSize);
+        Add(topLine, vehicles, divider, name, strip, card, pages, speedsLine, speeds, firstStep, whatNow, status, keyLine, leastSize);
         SubViewLayout += (_, _) => Arrange();
         divider.DrawingContent += (_, e) =>
         {
@@ -60,6 +66,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         strip.CardAsked += (_, _) => Try(ShowWholeCard);
         foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => Try(FillPage);
+        pages.PageShown += (_, _) => SetNeedsLayout();
         foreach (var page in vehiclePages)
         {
             page.ActAsked += (_, act) => Run(act);
@@ -102,6 +109,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         {
             name.Show([TextLine.Of(new TextRun(" " + vehicle.Name, Tone.Strong), new TextRun("  " + vehicle.Facts, Tone.Quiet))]);
             pages.Show(vehicle);
+            speedsLine.Show([TextLine.Of(" " + vehicle.Speeds.Headline, Tone.Quiet)]);
+            speeds.Show(vehicle.Speeds.Chart);
         }
 
         ShowKeys();
@@ -254,6 +263,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         var ofVehicle = !whatNow.Visible && Model.Chosen is not null;
         foreach (var view in new View[] { vehicles, divider }) view.Visible = !whatNow.Visible;
         foreach (var view in new View[] { name, strip, card, pages }) view.Visible = ofVehicle;
+        foreach (var view in new View[] { speedsLine, speeds }) view.Visible &= ofVehicle;
+        SetNeedsLayout();
         firstStep.Visible = !whatNow.Visible && Model.Chosen is null;
     }
 
@@ -361,19 +372,30 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         divider.Visible = !onePane && !whatNow.Visible;
         vehicles.Width = listWidth;
         divider.X = listWidth;
-        foreach (var view in new View[] { name, strip, card, pages }) view.X = left;
+        foreach (var view in new View[] { name, strip, card, pages, speedsLine, speeds }) view.X = left;
         firstStep.X = left + 2;
         strip.X = left + 1;
         strip.Width = Math.Max(0, width - left - 1);
 
         if (Model.Chosen is not { } vehicle || left >= width) return;
-        var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 5);
+        var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 9);
         strip.Height = height;
         card.Y = 2 + height;
         pages.Y = 3 + height;
         pages.Width = Dim.Fill();
-        pages.Height = Dim.Fill(2);
         ShowCard();
+        ArrangeSpeeds(vehicle, width - left);
+    }
+
+    // A large terminal keeps the gears in sight below every page but their own.
+    private void ArrangeSpeeds(VehicleModel vehicle, int width)
+    {
+        var inView = !whatNow.Visible && Viewport.Height >= SpeedsFromHeight && width >= SpeedsFromWidth && vehicle.Speeds.Chart is not null && pages.InView is not SpeedsPage;
+        speedsLine.Visible = speeds.Visible = inView;
+        pages.Height = Dim.Fill(inView ? 2 + SpeedsRows + 1 : 2);
+        speedsLine.Y = Pos.AnchorEnd(2 + SpeedsRows + 1);
+        speeds.Y = Pos.AnchorEnd(2 + SpeedsRows);
+        speeds.Height = SpeedsRows;
     }
 
     // Where one pane is shown at a time, it is the one with the focus.

@@ -39,6 +39,15 @@ public sealed class OverdriveUnitTests
         Assert.Equal("0.78", refusal.Example);
     }
 
+    [Fact]
+    public void A_share_without_its_sign_is_asked_for_the_sign()
+    {
+        var refusal = OverdriveUnit.Read("25").Refusal!;
+
+        Assert.Contains("per cent", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal("25 %", refusal.Example);
+    }
+
     // 1 / 1.28 = 0.78125: sold as 28 % faster, or as a drop of 22 %.
     [Fact]
     public void The_other_meaning_of_a_share_is_asked_about()

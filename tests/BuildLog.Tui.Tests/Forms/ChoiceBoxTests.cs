@@ -33,6 +33,16 @@ public sealed class ChoiceBoxTests : IDisposable
     }
 
     [Fact]
+    public void Enter_passes_no_choice_that_is_still_open_but_offers_it()
+    {
+        using var form = new FormScreen(Asking("", ["one held", "both together"]));
+        screen.Run(
+            form, Steps.Press(Key.Enter), Steps.See("›one held"), Steps.Press(Key.CursorDown), Steps.Press(Key.Enter),
+            Steps.See("( ) one held  (•) both together"), Steps.Press(Key.S.WithCtrl));
+        Assert.Equal("both together", saved!["which"]);
+    }
+
+    [Fact]
     public void A_click_chooses()
     {
         using var form = new FormScreen(Asking("rear", ["rear", "front", "all"]));

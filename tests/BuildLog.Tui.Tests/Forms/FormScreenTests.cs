@@ -53,6 +53,20 @@ public sealed class FormScreenTests : IDisposable
     }
 
     [Fact]
+    public void Page_keys_and_home_and_end_go_through_the_entries_where_the_entry_itself_has_no_use_for_them()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Show(form).Press(Key.PageDown);
+        Assert.Equal("notes", screen.Focused!.Id);
+        screen.Press(Key.PageUp);
+        Assert.Equal("name", screen.Focused!.Id);
+        screen.Press(Key.Tab, Key.End);
+        Assert.Equal("notes", screen.Focused!.Id);
+        screen.Press(Key.PageUp, Key.Tab, Key.Home);
+        Assert.Equal("name", screen.Focused!.Id);
+    }
+
+    [Fact]
     public void Hidden_entries_appear_when_the_choice_asks_for_them()
     {
         using var form = new FormScreen(VehicleForm.With());

@@ -7,8 +7,10 @@ public sealed class CharactersTests
     [Theory]
     [InlineData("┌─┐│└┘", "+-+|++")]
     [InlineData("4.10 ± 0.02", "4.10+/-0.02")]
-    [InlineData("(•) 3.5°, 205 N·m …", "(*) 3.5d, 205 N.m ~")]
+    [InlineData("(•) 3.5°, 205 N·m …", "(*) 3.5d, 205 N.m..")]
     [InlineData("Café ⣿⡀ ", "Cafe *. ")]
+    [InlineData("▌axle ± 0.02", ">axle+/-0.02")]
+    [InlineData("± 0.02, 2.4 ±", "+-0.02, 2.4+-")]
     [InlineData("plain", "plain")]
     [InlineData("漢字", "????")]
     public void Every_cell_has_a_plain_stand_in(string text, string ascii)
@@ -16,6 +18,11 @@ public sealed class CharactersTests
         Assert.Equal(ascii, Characters.ToAscii(text));
         Assert.Equal(TextFit.Width(text), Characters.ToAscii(text).Length);
     }
+
+    // A watch is told by its sign where there are no colours: nothing else may look like it.
+    [Fact]
+    public void The_sign_of_a_watch_stands_for_nothing_else()
+        => Assert.DoesNotContain('~', Characters.ToAscii("4.10±0.02 ± 0.02 … cut… ≈ ‑ – — · • → › × ½ ° ⣿ ▌ ■ ● ╌ ─"));
 
     [Theory]
     [InlineData("xterm-256color", "C.UTF-8", null, false)]

@@ -13,7 +13,7 @@ public sealed class WhatNowTests
 
         var row = WhatNowWords.Of(small.Shop, small.Bittern, small.Shop.Deadlines(), new(2026, 5, 20));
 
-        Assert.Equal(["job due 10 May 2026: Rebuild the brake cylinders", "at Tolland machine shop, promised 15 May 2026: balance"], row.Late);
+        Assert.Equal(["job due 10 May 2026: Rebuild the brake cylinders", "Balance the propshaft: waits for balance, at Tolland machine shop, promised 15 May 2026"], row.Late);
         Assert.Equal(["Fit the axle: waits for the paint to dry", "by 1 Jun 2026: test station, second look"], row.WaitsFor);
         Assert.Equal("Rebuild the brake cylinders", row.NextJob); // the propshaft is away
         Assert.Equal("2:30 h", row.Hours);
@@ -46,6 +46,19 @@ public sealed class WhatNowTests
 
         Assert.Equal(["late", "clash", "open", "idle", "at rest"], WhatNowOrder.Sorted(rows).Select(row => row.Name));
     }
+
+    // 365.25 days a year, a twelfth of that a month: 90 days are 2.96, 456 are 14.98, 741 are 2.03 years.
+    [Theory]
+    [InlineData(0, "worked on today")]
+    [InlineData(1, "1 day")]
+    [InlineData(59, "59 days")]
+    [InlineData(90, "3 months")]
+    [InlineData(456, "15 months")]
+    [InlineData(600, "over a year")]
+    [InlineData(741, "2 years")]
+    [InlineData(1460, "over 3 years")]
+    public void How_long_it_stood_idle_is_said_in_the_unit_that_says_something(int days, string words)
+        => Assert.Equal(words, WhatNowText.Idle(Row("idle") with { IdleDays = days }));
 
     [Fact]
     public void Every_word_typed_has_to_occur_somewhere()

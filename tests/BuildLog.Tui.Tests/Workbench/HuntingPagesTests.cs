@@ -12,7 +12,7 @@ public sealed class HuntingPagesTests
 {
     private readonly InventedHunt hunt = new();
 
-    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 36 } };
+    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 36 }, { 160, 50 } };
 
     [Theory]
     [MemberData(nameof(Sizes))]

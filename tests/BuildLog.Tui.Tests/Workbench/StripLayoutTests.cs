@@ -54,6 +54,27 @@ public sealed class StripLayoutTests
         Assert.All(layout.Boxes, placed => Assert.Equal(0, placed.Y));
     }
 
+    // 80 × 24: beside the vehicles 60 cells, and rows to spare for the page below.
+    [Fact]
+    public void Where_rows_are_few_a_four_by_four_takes_two_for_each_of_its_chains()
+    {
+        var layout = StripLayout.For(InventedShop.Drover.Driveline, 60, 5);
+
+        Assert.Equal((BoxManner.TwoLines, 6), (layout.Manner, layout.Height));
+        Assert.All(layout.Joints.Where(joint => joint.Verdict is not null), joint => Assert.True(joint.Width >= joint.Verdict!.Value.InWords().Length));
+    }
+
+    [Theory]
+    [InlineData(30, "overdrive  counted", "0.778 ± 0.002")]
+    [InlineData(16, "overdrive", "0.778 ± 0.002")]
+    [InlineData(10, "overdrive", "0.778")]
+    public void Two_lines_say_caption_number_and_source_as_they_have_room(int width, string caption, string number)
+        => Assert.Equal((caption, number), BoxText.TwoLines(new("overdrive", "overdrive", "Sorrel unit", "0.778", "0.002", "counted"), width));
+
+    [Fact]
+    public void An_empty_position_says_so_in_two_lines()
+        => Assert.Equal("axle  (empty)", BoxText.TwoLines(new("axle", "axle", null), 16).Caption);
+
     [Fact]
     public void With_room_the_front_branch_goes_on_beside_the_trunk_and_the_rear_stands_below_it()
     {

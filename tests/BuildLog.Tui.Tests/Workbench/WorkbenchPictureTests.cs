@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Tests.Workbench;
 
 public sealed class WorkbenchPictureTests
 {
-    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 36 } };
+    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 36 }, { 160, 50 } };
 
     [Theory]
     [MemberData(nameof(Sizes))]

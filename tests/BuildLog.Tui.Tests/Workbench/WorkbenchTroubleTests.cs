@@ -7,6 +7,7 @@ using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
 
 namespace BuildLog.Tui.Tests.Workbench;
 
@@ -73,6 +74,37 @@ public sealed class WorkbenchTroubleTests : IDisposable
 
         Assert.False(WorkbenchStart.Wait(screen.App, workbench, new("shop.db", TimeSpan.FromSeconds(12))));
         Assert.Contains("Esc leave", screen.Text, StringComparison.Ordinal);
+    }
+
+    // Each would hold the screen for as long again: struck three times in impatience, the program seemed to hang.
+    [Fact]
+    public void Saving_struck_again_while_the_first_one_waits_is_one_wish()
+    {
+        var saves = 0;
+        using var form = new FormScreen(Tests.Forms.VehicleForm.With(_ =>
+        {
+            saves++;
+            ((Popup)screen.App.TopRunnableView!).SayMeanwhile("Waiting, 12 s so far.");
+            return SaveOutcome.Refuse("Another program holds the record.");
+        }));
+        screen.Run(
+            form,
+            Steps.Type("Heron"),
+            s =>
+            {
+                for (var i = 0; i < 3; i++) s.App.InjectKey(Key.S.WithCtrl);
+                return true;
+            },
+            Steps.See("Another program holds the record."),
+            Steps.Check(_ => Assert.Equal(1, saves)),
+            Steps.Press(Key.S.WithCtrl),
+            _ => saves == 2,
+            s =>
+            {
+                s.App.RequestStop(form);
+                return true;
+            });
+        Assert.Equal(2, saves);
     }
 
     [Fact]
