@@ -52,7 +52,7 @@ internal sealed class AxleTorqueCheck : ICheck
             $"At the wheels {what} {Said.Number(least, unit)}, the {position.InWords()} is rated for {Said.Alone(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} at the wheels"],
+            Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels"],
         });
     }
 

@@ -71,7 +71,8 @@ public sealed record Finding
         if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
             return [.. Advised(shown), .. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
 
-        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.InWords(shown(window.Unit)))];
+        // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
+        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit)) ?? window.InWords(shown(window.Unit)))];
         return Verdict switch
         {
             Verdict.Fits => [.. Advised(shown)],

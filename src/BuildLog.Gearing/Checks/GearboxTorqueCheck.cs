@@ -38,7 +38,7 @@ internal sealed class GearboxTorqueCheck : ICheck
             $"The engine gives {Said.Number(torque.PeakTorque, unit)}, the gearbox is rated for {Said.Alone(rating.Value, unit)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a gearbox rated for {Said.AtLeast(torque.PeakTorque.Interval95.High, unit)}"],
+            Cures = [$"a gearbox rated for {Said.AtLeast(torque.PeakTorque.Interval95.High, unit)} or more"],
         });
     }
 }

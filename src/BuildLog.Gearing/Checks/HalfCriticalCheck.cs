@@ -45,7 +45,9 @@ internal sealed class HalfCriticalCheck : ICheck
         var judged = Below.Contains(share.Interval95) || Above.Contains(share.Interval95) ? (Verdict.Fits, Because.Inside)
             : WorkingShare.HalfCritical.Contains(share.Interval95) ? (Verdict.Watch, Because.UnverifiedLimit)
             : (Verdict.Watch, Because.Uncertainty);
+        // So far off the band that the share's uncertainty stays outside too.
         var v = goal.Speed.Value;
+        var (down, up) = (Below.High / share.Interval95.High, Above.Low / share.Interval95.Low);
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, wanted,
             $"At {goal.Speed.Text} {shaft.Named(piece)} turns {Said.Number(turns, Units.RevolutionPerMinute, 0)}, {Said.Number(share, Units.PercentUnit, 0)} of its critical "
@@ -56,8 +58,8 @@ internal sealed class HalfCriticalCheck : ICheck
             // Either side does, so neither is a window that the part has to lie in.
             Cures =
             [
-                $"cruise at {Said.OrLess(v * Below.High / share.Value, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * Above.Low / share.Value, goal.Speed.Unit, 0)}",
-                $"{shaft.AxlePosition.InWords()} ratio {Said.OrLess(axle.Value.Value * Below.High / share.Value, Units.One, 2)}, or {Said.OrMore(axle.Value.Value * Above.Low / share.Value, Units.One, 2)}",
+                $"cruise at {Said.OrLess(v * down, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * up, goal.Speed.Unit, 0)}",
+                $"{shaft.AxlePosition.InWords()} ratio {Said.OrLess(axle.Value.Value * down, Units.One, 2)}, or {Said.OrMore(axle.Value.Value * up, Units.One, 2)}",
             ],
         });
     }

@@ -10,13 +10,14 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>steepest gradient held ≥ the goal's;   with a cruise goal and no hill goal: ≥ 3 % in the cruising gear</code>
 /// <para>
-/// Limit: the owner's goal; the 3 % is common practice for light vehicles, which warns and never clashes, and is only judged where all is known.
+/// Limit: the owner's goal; the 3 % is common practice for light vehicles, which warns and never clashes; where more than one number lacks for it, it says nothing.
 /// Formula: <see cref="Pull.Hill"/>.
 /// </para>
 /// </remarks>
 internal sealed class HillCheck : ICheck
 {
     private const double UsualReserve = 0.03;
+    private const string Usual = "common practice: 3 % in reserve at a cruise";
 
     public string Id => "hill";
 
@@ -31,12 +32,19 @@ internal sealed class HillCheck : ICheck
             yield break;
         }
 
-        if (pull is null) yield break;
+        // One number short of a pull, it is asked for; further off nobody has begun.
+        if (pull is null)
+        {
+            if (goals.Cruise.Count > 0 && Missing.ForPull(driveline).ToList() is [var only])
+                yield return Open(driveline, new(new(UsualReserve, Units.PercentUnit, "3 %"), goals.Cruise[0].Speed, goals.Cruise[0].Gear), [only], Usual);
+            yield break;
+        }
+
         foreach (var cruise in goals.Cruise)
         {
             var wanted = new HillGoal(new(UsualReserve, Units.PercentUnit, "3 %"), cruise.Speed, cruise.Gear);
             if (driveline.Step(cruise.Gear) is { } step && pull.Hill(step, cruise.Speed.ToMeasured("road speed")) is not null)
-                yield return Judge(pull, wanted, "common practice: 3 % in reserve at a cruise", false);
+                yield return Judge(pull, wanted, Usual, false);
         }
     }
 
@@ -81,8 +89,8 @@ internal sealed class HillCheck : ICheck
         return new($"the torque curve does not reach {at}", $"enter the engine's torque at {at}");
     }
 
-    private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing)
-        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, Finding.OwnersGoal);
+    private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing, string source = Finding.OwnersGoal)
+        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, source);
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 }

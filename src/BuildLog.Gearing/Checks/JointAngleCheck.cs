@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>Each universal joint works at an angle that it lasts at.</summary>
 /// <remarks>
 /// <code>½° … 3° fits;   above 3° a watch;   above the chart at the fastest turn a clash;   below ½° a watch</code>
-/// <para>Chart and its source see <see cref="JointAngleChart"/>; beyond its last row it may warn, never clash. Angles at ride height.</para>
+/// <para>Chart and its source see <see cref="JointAngleChart"/>; beyond its last row it may warn, and clashes only where that row would. Angles at ride height.</para>
 /// </remarks>
 internal sealed class JointAngleCheck : ICheck
 {
@@ -36,7 +36,9 @@ internal sealed class JointAngleCheck : ICheck
         var allowed = Window.AtMost(chart.Value);
 
         // Against the chart by the quotient, so that what is not known of the speed counts too.
-        var overChart = Verdicts.Judge(angle / chart, Window.AtMost(1), JointAngleChart.Covers(fastest.Speed));
+        // More speed never allows more angle, so what the chart's last row forbids stays forbidden beyond it.
+        var forbidden = JointAngleChart.Covers(fastest.Speed) || Window.AtMost(JointAngleChart.LastLimit).Misses(angle.Interval95);
+        var overChart = Verdicts.Judge(angle / chart, Window.AtMost(1), forbidden);
         var judged = overChart.Verdict == Verdict.Fits ? new TwoLimits(good, allowed).Judge(angle) : overChart;
         var (named, degree) = (Named(shaft, joint), Units.Degree);
         return this.Judged(new(
@@ -47,9 +49,12 @@ internal sealed class JointAngleCheck : ICheck
         {
             ByLimits = judged,
             Reaches = new TwoLimits(good, allowed).Straddled(angle),
-            Cures = [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}"],
+            Cures = [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}{Alike(shaft)}"],
         });
     }
+
+    // Two joints of one piece turn evenly only where both work alike.
+    private static string Alike(FittedShaft shaft) => shaft.Shaft.Pieces.Count == 1 ? ", and the same at its other joint" : "";
 
     private static string Turn(double angle, Window good)
         => angle > good.High ? $": turn or shim one of its two members by {Said.OrMore(angle - good.High, Units.Degree, 1)}"

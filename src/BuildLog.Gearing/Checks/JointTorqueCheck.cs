@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>asked = min(low-gear torque, wheel-slip torque);   rating ≥ asked fits;   with a low range, less than the low-gear torque is a watch</code>
 /// <para>Formulas and their source see <see cref="ShaftTorque"/>. What stands on the axle: see <see cref="MassOnAxle"/>; without it the low-gear torque alone is taken, which is the safe side.</para>
-/// <para>A rating is the maker's for continuous torque, not the one at which the joint yields.</para>
+/// <para>A rating is the maker's for continuous torque, not the one at which the joint yields; one that is only somebody's word warns and never clashes.</para>
 /// </remarks>
 internal sealed class JointTorqueCheck : ICheck
 {
@@ -34,11 +34,12 @@ internal sealed class JointTorqueCheck : ICheck
             return this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints are strong enough", [.. Lacking(driveline, shaft, asked)], Limit);
 
         var spare = rating.Value / asked;
-        var judged = Verdicts.Judge(spare, Window.AtLeast(1));
+        var judged = Verdicts.Judge(spare, Window.AtLeast(1), rating.Source < Source.OwnersWord);
         var goesOffRoad = driveline.TransferCase?.Low is not null;
-        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value) judged = (Verdict.Watch, Because.UnverifiedLimit);
+        var enough = asked;
+        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value)
+            (judged, enough) = ((Verdict.Watch, Because.UnverifiedLimit), low);
 
-        var enough = judged.Because == Because.UnverifiedLimit ? low! : asked;
         return this.Judged(new(
             shaft.Joint, spare, Units.One, Window.AtLeast(1),
             $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? "the tyres slip" : "low gear")}{Other(low, slip, asked)}); "

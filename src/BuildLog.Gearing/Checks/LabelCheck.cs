@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -10,13 +11,17 @@ namespace BuildLog.Gearing.Checks;
 /// <code>share = Σ variance of the tyre's inputs / variance of the cruise engine speed</code>
 /// <para>
 /// Tyres of one marking differ, and the label knows nothing of load: the circumference is known to one and a half per cent at best. Verdict: watch where that is
-/// more than half of what is uncertain in a cruise goal's engine speed; fits where something else dominates, or where it was rolled out.
+/// more than half of what is uncertain in a cruise goal's engine speed; fits where something else dominates, or where it was rolled out. A roll-out that no
+/// tyre of that marking has, worn or new, is a watch: a turn miscounted changes every speed.
 /// </para>
 /// <para>Nothing is said without a goal that can be computed: then nothing hangs on it. Source: JCGM 100:2008, 5.1.2; half is our own choice.</para>
 /// </remarks>
 internal sealed class LabelCheck : ICheck
 {
     private const double Dominant = 0.5;
+
+    /// <summary>A worn tyre is as much smaller at most: 8 mm of tread on a small wheel, common practice, no source.</summary>
+    private const double MostWear = 0.03;
 
     public string Id => "label";
 
@@ -33,10 +38,23 @@ internal sealed class LabelCheck : ICheck
         }
 
         var shown = Said.Number(circumference.Value, Units.Metre);
-        if (circumference.Source == Source.Measured)
-            yield return Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = circumference.Value, Unit = Units.Metre };
+        if (circumference.Source == Source.Measured) yield return OfRollOut(tyres.Size, circumference.Value, shown);
         if (circumference.Source == Source.Tag && Hardest(driveline, goals, circumference.Value) is var (goal, share))
             yield return Judge(goal, share, circumference.Value, shown);
+    }
+
+    private Finding OfRollOut(TyreSize? size, Measured rolled, SaidNumber shown)
+    {
+        var (low, high) = size?.RollingCircumference.Interval95 is { } marked ? (marked.Low * (1 - MostWear), marked.High) : (0, double.PositiveInfinity);
+        return !new Window(low, high).Misses(rolled.Interval95)
+            ? Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = rolled, Unit = Units.Metre }
+            : this.Judged(new(
+                [Position.Tyres], rolled, Units.Metre, new(low, high), $"The tyres were rolled out: {shown}; tyres marked {size!.Designation} roll {Said.Between(low, high, Units.Metre, 2)}.",
+                "the marking's dimensions, and wear by common practice")
+            {
+                LimitIsVerified = false,
+                Cures = ["count the turns of the roll-out again, and read the marking again"],
+            });
     }
 
     private Finding Judge(CruiseGoal goal, double share, Measured circumference, SaidNumber shown)

@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
     // Wider than anything built for the road; a cure beyond is one of numbers only. Common practice, no source.
-    private static readonly Window AnyAxle = new(2, 12), AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5);
+    private static readonly Window AnyAxle = new(2, 7.5), AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5);
 
     /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
     public bool CanBeHad => Position switch

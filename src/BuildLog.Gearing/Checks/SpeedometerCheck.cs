@@ -89,6 +89,7 @@ public sealed class SpeedometerCheck : ICheck
     private static IEnumerable<string> Gears(SpeedometerDrive? drive, Reading reading)
         => drive?.DrivenTeeth is not { } teeth ? []
             : DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful)
+                .Where(gear => gear.Teeth != teeth)
                 .Take(MostGears)
                 .Select(gear => $"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high");
 

@@ -57,8 +57,9 @@ internal sealed class TyreLoadCheck : ICheck
             || driveline is not { AxleMasses: { Front.Value: { } front, Rear.Value: { } rear }, Load: { GravityHeight.Value: { } height, Wheelbase.Value: { } wheelbase } })
             return "";
 
-        var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, Math.Atan(hill.Value));
-        var carried = down ? front + moved : rear + moved;
+        var slope = Math.Atan(hill.Value);
+        var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, slope);
+        var carried = ((down ? front : rear) * Math.Cos(slope)) + moved;
         return Said.As($" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)} while that lasts; judged is the load on the level.");
     }
 

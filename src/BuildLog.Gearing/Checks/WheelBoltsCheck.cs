@@ -91,7 +91,7 @@ internal sealed class WheelBoltsCheck : ICheck
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = play.Value < 0 ? [$"wheels bored to {Said.OrMore(spigot.Value, Units.Millimetre, 1)}"]
+            Cures = play.Value < 0 ? [$"wheels bored to {Said.OrMore(spigot.Interval95.High, Units.Millimetre, 1)}"]
                 : play.Value <= Loose ? ["a wheel tried on by hand before they are bought"]
                 : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
         });

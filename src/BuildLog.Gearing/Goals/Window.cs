@@ -44,11 +44,12 @@ public readonly record struct Window(double Low, double High)
     /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
     public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
 
-    private static int Places(Unit unit) => unit.Kind switch
+    // Plays of less than a millimetre are told to a hundredth.
+    private int Places(Unit unit) => unit.Kind switch
     {
         Kind.Number => 2,
         Kind.Share => 1,
-        Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : 1,
+        Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : High - Low < 1e-3 ? 2 : 1,
         Kind.Angle => 1,
         _ => 0,
     };

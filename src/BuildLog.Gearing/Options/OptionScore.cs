@@ -9,6 +9,10 @@ namespace BuildLog.Gearing.Options;
 /// <param name="Distance">The furthest that a cruise lies from its goal, as a share of the engine speed wanted.</param>
 public readonly record struct OptionScore(double Clash, double Open, double Watch, double Cost, double Changes, double Distance) : IComparable<OptionScore>
 {
+    /// <summary>The furthest that a cruise lies from its goal, as a share of the engine speed wanted.</summary>
+    // Two ways to one ratio differ in the last bits; that is no shorter distance, and no reason for another part.
+    public double Distance { get; init; } = Math.Round(Distance, 9);
+
     /// <summary>No worse in anything and better in something.</summary>
     public bool Dominates(in OptionScore other) => NoWorseThan(other) && this != other;
 

@@ -24,11 +24,16 @@ public sealed record RatioRange(string Part, double Low, double High, string Exa
     /// <summary>Low over high of a two-speed axle.</summary>
     public static readonly RatioRange AxleStep = new("two-speed axle's low over high", 1.05, 2.5, "1.39");
 
+    // A ± is typed as that of 95 %, so its standard uncertainty is half of it.
+    private const double MostUncertain = 0.25;
+
     /// <exception cref="RefusedException">The ratio is outside the range.</exception>
     public double Checked(double ratio) => Accepts(ratio) ? ratio : throw new RefusedException(Refuse(ratio));
 
     /// <summary>Reads a ratio, a fraction or one with its ±; outside the range, and what is no number, is refused.</summary>
-    public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => Accepts(typed.Value) ? typed : Refuse(Shown.Quoted(text)));
+    public Parsed<Typed> Read(string text) => Number(text).Then<Typed>(typed => !Accepts(typed.Value) ? Refuse(Shown.Quoted(text))
+        : typed.StandardUncertainty > MostUncertain * typed.Value ? new Refusal("uncertainty", $"{Shown.Quoted(text)} says nothing: its ± is more than half of the ratio.", FormattableString.Invariant($"{Example} ± 0.01"))
+        : typed);
 
     /// <summary>Says that no such part has the ratio, and what it can be.</summary>
     public Refusal Refuse(double ratio)

@@ -22,7 +22,7 @@ public sealed class ConverterCheckTests
         var finding = Find(new(false, CheckCase.Known(4500 / 60.0)));
 
         Assert.Equal(Because.UnverifiedLimit, finding.Because);
-        Assert.Equal(["a gearbox whose converter locks", "a converter that stalls at 3750 rev/min or less", "axle ratio 4.73 or more"], finding.Cures.Take(3));
+        Assert.Equal(["a gearbox whose converter locks", "a converter that stalls at 3750 rev/min or less", "axle ratio 4.88 or more"], finding.Cures.Take(3));
     }
 
     // The stall speed's own doubt widens what is judged.

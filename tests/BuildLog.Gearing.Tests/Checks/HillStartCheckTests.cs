@@ -37,10 +37,10 @@ public sealed class HillStartCheckTests
         Assert.Contains("where the engine gives up first", Find(InventedLoad.WithTorque(100), "35 %").Says, StringComparison.Ordinal);
     }
 
-    // 35 %: θ = 0.33667; 14709.98 · (0.014 · 0.94386 + 0.33035) = 5053.8 N against 4154.5: 14.35 · 1.2165 = 17.5.
+    // 35 %: θ = 0.33667; 14709.98 · (0.014 · 0.94386 + 0.33035) = 5053.8 N against 4154.5: 14.35 · 1.2165 = 17.46, and what the tyre and the torque are not known by on top.
     [Fact]
     public void Where_the_engine_gives_up_a_lower_ratio_is_the_cure()
-        => Assert.Equal("an overall low ratio of 17.5", Assert.Single(Find(InventedLoad.WithTorque(100), "35 %").Cures));
+        => Assert.Equal("an overall low ratio of 18.2 or more", Assert.Single(Find(InventedLoad.WithTorque(100), "35 %").Cures));
 
     // 100 N·m is 73.76 lb·ft, 1500 kg 3306.9 lb, 2.00 m 804.7 turns a mile: 73.76 · 14.35 · 804.7/(10.7 · 3306.9) = 24.07.
     [Theory]

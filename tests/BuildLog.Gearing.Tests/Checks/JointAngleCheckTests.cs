@@ -18,10 +18,12 @@ public sealed class JointAngleCheckTests
     public void An_angle_at_a_speed(double angle, double redline, Verdict verdict)
         => Assert.All(Find(angle, redline), finding => Assert.Equal(verdict, finding.Verdict));
 
-    // Beyond the chart's 5000 rev/min the last n·β, 16 250, is held: 2.71° at 6000. It may warn there, not clash.
-    [Fact]
-    public void Beyond_the_chart_it_only_warns()
-        => Assert.All(Find(4, 6000), finding => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because)));
+    // Beyond the chart's 5000 rev/min the last n·β, 16 250, is held: 2.71° at 6000. It may warn there; what 5000 rev/min forbid, 3.25°, is forbidden there too.
+    [Theory]
+    [InlineData(3, Verdict.Watch, Because.UnverifiedLimit)]
+    [InlineData(4, Verdict.Clash, Because.Outside)]
+    public void Beyond_the_chart_it_only_warns_of_what_its_last_row_allows(double angle, Verdict verdict, Because because)
+        => Assert.All(Find(angle, 6000), finding => Assert.Equal((verdict, because), (finding.Verdict, finding.Because)));
 
     [Fact]
     public void Each_joint_is_named_with_its_angle_and_what_to_turn()
@@ -29,7 +31,7 @@ public sealed class JointAngleCheckTests
         var front = Find(4, 3000)[0];
 
         Assert.Equal("The front joint of the propshaft works at 4.0°; with 3000 rev/min at the redline in 4 it may go to 5.8°, and runs best at 0.5 to 3.0°.", front.Says);
-        Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more"], front.Cures);
+        Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more, and the same at its other joint"], front.Cures);
     }
 
     [Theory]
@@ -47,7 +49,7 @@ public sealed class JointAngleCheckTests
     // 0.2° is 0.3 short of half a degree; between, where it runs best, nothing is to be turned.
     [Fact]
     public void A_joint_that_lies_too_straight_is_turned_the_other_way()
-        => Assert.EndsWith(": turn or shim one of its two members by 0.3° or more", Assert.Single(Find(0.2, 3000)[0].Cures), StringComparison.Ordinal);
+        => Assert.EndsWith(": turn or shim one of its two members by 0.3° or more, and the same at its other joint", Assert.Single(Find(0.2, 3000)[0].Cures), StringComparison.Ordinal);
 
     [Fact]
     public void An_angle_gauge_that_is_too_coarse_is_what_settles_it()

@@ -53,6 +53,19 @@ public sealed class LabelCheckTests
     public void Rolled_tyres_fit()
         => Assert.Equal(Verdict.Fits, Find(InventedCar.Plain, OwnersGoals.None).Verdict);
 
+    // A turn of five forgotten: 1.98 m · 5/4 = 2.48 m, which no 205/65R15 has, worn or new. 1.93 m is one with 7 mm worn off.
+    [Theory]
+    [InlineData(2.48, Verdict.Watch)]
+    [InlineData(1.58, Verdict.Watch)]
+    [InlineData(1.93, Verdict.Fits)]
+    public void A_roll_out_that_no_such_tyre_has_is_counted_again(double metres, Verdict verdict)
+    {
+        var finding = Find(InventedCar.Plain with { Tyres = InventedCar.Rolling(metres) with { Size = Size } }, OwnersGoals.None);
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(verdict == Verdict.Fits ? [] : ["count the turns of the roll-out again, and read the marking again"], finding.Cures);
+    }
+
     [Fact]
     public void Where_no_goal_hangs_on_the_label_nothing_is_said()
     {

@@ -13,6 +13,10 @@ public sealed class OptionSearchPlainLoopsTests
     public void The_front_is_the_plain_loops_on_random_shops()
         => Gen.Int[1, 100_000].Sample(seed => PlainLoops.EndAlike(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 7, 9)), iter: 50);
 
+    // Found by the above: an overdrive beside another gear makes the same ratio to the last bit but one, with a part more.
+    [Fact]
+    public void The_last_bits_of_a_distance_are_worth_no_part() => PlainLoops.EndAlike(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(51_706, 3, 2, 7, 9));
+
     // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
     [Fact]
     public void The_front_is_the_plain_loops_where_pull_is_wanted_too()
