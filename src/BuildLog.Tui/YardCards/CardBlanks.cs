@@ -31,8 +31,8 @@ internal static class CardBlanks
             : Rounded.WithUnit(Rounded.Fixed(shown.FromBase(length.Value.Value), Places(shown.FromBase(length.Value.Expanded95))), shown);
     }
 
-    // No ± stands beside it, so its last figure is one that holds.
-    private static int Places(double halfWidth) => Math.Max(0, -(int)Math.Floor(Math.Log10(halfWidth)));
+    // No ± stands beside it, so its last figure is the one that was read: a millimetre leaves half a one on either side.
+    private static int Places(double halfWidth) => Math.Max(0, -(int)Math.Floor(Math.Log10(2 * halfWidth)));
 
     /// <summary><c>5 x 114.3 mm</c>.</summary>
     public static string? Circle(Bolting? bolting, UnitSystem units)

@@ -101,7 +101,7 @@ public sealed class OptionsCommandTests
     [Fact]
     public void An_empty_pool_is_a_sentence()
         => Assert.Contains(
-            "There is nothing else to try on Tansy: nothing that is offered would go in as overdrive.", Said.By("options", "Tansy", "--demo", "--pool", "offered", "--change", "overdrive").Errors, StringComparison.Ordinal);
+            "There is nothing else to try on Tansy: nothing that is offered would go in as overdrive. Search more than that.", Said.By("options", "Tansy", "--demo", "--pool", "offered", "--change", "overdrive").Errors, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed.")]
