@@ -49,7 +49,7 @@ internal sealed class AxleTorqueCheck : ICheck
         var what = least == slip ? "the tyres hold" : "low gear makes";
         return this.Judged(new(
             [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
-            $"At the wheels {what} {Said.Number(least, unit)}, the {position.InWords()} is rated for {Said.Alone(rating.Value, unit)}.", source)
+            $"At the wheels {what} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
             Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels"],

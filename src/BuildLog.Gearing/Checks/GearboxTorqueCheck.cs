@@ -35,7 +35,7 @@ internal sealed class GearboxTorqueCheck : ICheck
         var unit = Units.NewtonMetre;
         yield return this.Judged(new(
             between, torque.PeakTorque - (rating.Value - rating.Value.Value), unit, wanted,
-            $"The engine gives {Said.Number(torque.PeakTorque, unit)}, the gearbox is rated for {Said.Alone(rating.Value, unit)}.", source)
+            $"The engine gives {Said.Number(torque.PeakTorque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
             Cures = [$"a gearbox rated for {Said.AtLeast(torque.PeakTorque.Interval95.High, unit)} or more"],

@@ -28,12 +28,12 @@ public readonly record struct Window(double Low, double High)
     public bool Misses(Interval interval) => interval.High < Low || interval.Low > High;
 
     /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>
-    public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), Places(unit), unit);
+    public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit), unit);
 
     /// <summary>The ends in a unit as <see cref="InWords"/> writes them; an open side is empty.</summary>
     public (string Low, string High) Written(Unit unit)
     {
-        var (from, to, places) = Rounded.Inwards(unit.FromBase(Low), unit.FromBase(High), Places(unit));
+        var (from, to, places) = Rounded.Inwards(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit));
         string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Fixed(side, places);
         return (Text(from), Text(to));
     }
@@ -43,6 +43,13 @@ public readonly record struct Window(double Low, double High)
 
     /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
     public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
+
+    // A limit of 65 % is no more exact for being written 65.0 %.
+    private int PlacesIn(Unit unit)
+    {
+        bool IsWhole(double side) => double.IsInfinity(side) || Math.Abs(side - Math.Round(side)) < 1e-9;
+        return Places(unit) == 1 && IsWhole(unit.FromBase(Low)) && IsWhole(unit.FromBase(High)) ? 0 : Places(unit);
+    }
 
     // Plays of less than a millimetre are told to a hundredth.
     private int Places(Unit unit) => unit.Kind switch

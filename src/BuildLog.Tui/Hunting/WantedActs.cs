@@ -98,7 +98,8 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             return null;
         }
 
-        if (!view.Fill(form) || found is not { } counted) return null;
+        // It was counted in the yard, with the card and its cautions in hand: nothing is turned now.
+        if (!view.Fill(form with { Cautions = [], SetUp = [] }) || found is not { } counted) return null;
         if (Offer(view, bench, wanted, row, counted) is { } said) return said;
 
         shop.BringBack(counted.Find);

@@ -31,7 +31,7 @@ internal static class WantedRows
             wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? "ran out" : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line("claimed", offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place), .. Line("contact", offer.Contact),
+                .. Line("claimed", offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line("contact", offer.Contact),
                 $"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? "ran out" : "runs out")} {DayText.InWords(last)}" : "")}",
                 .. Line("", offer.Notes),
             ]);

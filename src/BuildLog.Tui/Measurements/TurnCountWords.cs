@@ -56,7 +56,7 @@ public static class TurnCountWords
         var counted = count.Readings.Max(reading => reading.WheelSum) / (count.Readings[0].Turned == Wheels.OneHeld ? 1 : 2);
         yield return turns > counted
             ? FormattableString.Invariant($"To tell {pair}: one count over {turns} {count.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn.")
-            : FormattableString.Invariant($"{Rounded.Exact(counted)} {count.Ends.Driven} turns are enough to tell {pair}; what disagrees is the counts. Count once more.");
+            : FormattableString.Invariant($"{Rounded.Exact(counted)} {count.Ends.Driven} turns are enough to tell {pair}{(count.Readings.Count == 1 ? ", but this count lies between the two" : "; what disagrees is the counts")}. Count once more.");
     }
 
     /// <summary>That a pair fits the count better than the likeliest, which is believed more because it is sold.</summary>

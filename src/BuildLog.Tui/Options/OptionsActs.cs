@@ -37,6 +37,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         try
         {
             var read = VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
+            bench ??= read;
             var tried = new PartsToTry(shop, read, wish, Today);
             var (parts, unclear) = (tried.All(), tried.Unclear);
             var searched = wish.InWords;
@@ -45,7 +46,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
                 {
                     var answer = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
                     (bench, found) = (read, null);
-                    if (!answer.Understood(out var ways)) return new OptionsModel([], Notes: [searched], Missing: answer.Refusal!.Sentence);
+                    if (!answer.Understood(out var ways)) return new OptionsModel([], Missing: answer.Refusal!.Message);
 
                     found = ways;
                     return OptionRows.Of(ways, searched, units);
@@ -54,7 +55,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         }
         catch (RefusedException refused)
         {
-            return Task.FromResult(new OptionsModel([], Notes: [wish.InWords], Missing: refused.Refusal.Sentence));
+            return Task.FromResult(new OptionsModel([], Missing: refused.Refusal.Message));
         }
     }
 

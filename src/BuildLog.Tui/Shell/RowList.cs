@@ -139,7 +139,7 @@ internal sealed class RowList : View
     {
         this.PaintEmptyRows(y);
         if (rows.Count > 0) return;
-        foreach (var line in TextFit.Wrap(WhenEmpty, width - 2)) this.Paint(1, y++, width - 1, TextLine.Of(line, Tone.Quiet));
+        foreach (var line in WhenEmpty.Split('\n').SelectMany(each => TextFit.Wrap(each, width - 2))) this.Paint(1, y++, width - 1, TextLine.Of(line, Tone.Quiet));
     }
 
     private bool MoveTo(int row)

@@ -26,8 +26,13 @@ internal static class CardBlanks
         if (length is null) return null;
 
         var shown = OfLength(units);
-        return length.Value.IsExact && shown != Units.Millimetre ? Rounded.InFigures(length.Value, shown) : Rounded.Value(length.Value, shown);
+        return length.Value.IsExact && shown != Units.Millimetre ? Rounded.InFigures(length.Value, shown)
+            : length.Value.IsExact ? Rounded.Value(length.Value, shown)
+            : Rounded.WithUnit(Rounded.Fixed(shown.FromBase(length.Value.Value), Places(shown.FromBase(length.Value.Expanded95))), shown);
     }
+
+    // No ± stands beside it, so its last figure is the one that was read: a millimetre leaves half a one on either side.
+    private static int Places(double halfWidth) => Math.Max(0, -(int)Math.Floor(Math.Log10(2 * halfWidth)));
 
     /// <summary><c>5 x 114.3 mm</c>.</summary>
     public static string? Circle(Bolting? bolting, UnitSystem units)

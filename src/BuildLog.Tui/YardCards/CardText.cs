@@ -21,9 +21,9 @@ internal static class CardText
             foreach (var range in way.Ranges)
             {
                 yield return $"{range.Turns}, {way.Counted}:";
-                if (range.Yes is { } yes) yield return $"  yes      {yes}";
-                yield return $"  no       {range.No}";
-                yield return "  between  count further";
+                if (range.Yes is { } yes) yield return $"  yes     {yes}";
+                yield return $"  no      {range.No}";
+                yield return "  between count further";
             }
         }
 

@@ -621,7 +621,12 @@ public sealed class HuntingTests : IDisposable
     public async Task A_search_around_nothing_is_a_sentence()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bare" });
-        Assert.NotEmpty((await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new()).Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
+        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+
+        Assert.NotEmpty((await acts.Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
+
+        acts.Map(view);
+        Assert.StartsWith("The map needs", view.Said[^1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -4,6 +4,16 @@ public sealed class AxleCommandTests
 {
     // Common practice, no source: one wheel of an open differential held, 10 wheel turns and 23.7 propshaft turns make 2.37, doubled 4.74;
     // the nearest axle sold is 43/9, called 4.77.
+    // 35/10 lies half way between 45/13 = 3.4615 and 46/13 = 3.5385; one count has nothing to disagree with.
+    [Fact]
+    public void One_count_between_two_ratios_is_said_to_lie_between_them()
+    {
+        var said = Said.By("axle", "--turns", "10:17.5", "--wheels", "one-held").Output;
+
+        Assert.Contains("but this count lies between the two. Count once more.", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("disagrees", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void One_wheel_held_doubles_what_was_counted_and_names_the_nearest_axle_sold()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace BuildLog.Tui.Tests.Commands;
 
@@ -48,19 +49,21 @@ public sealed class CardCommandTests
     {
         var lines = Said.By("card", "Brindle", "--for", part, "--demo").Output.Split('\n');
         Assert.All(lines, line => Assert.True(line.TrimEnd().Length <= 40, line));
-        Assert.Contains(lines, line => line.StartsWith("  yes      ", StringComparison.Ordinal));
-        Assert.Contains(lines, line => line.StartsWith("  no       under ", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("  yes     ", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("  no      under ", StringComparison.Ordinal));
         Assert.Contains(lines, line => line.StartsWith(match, StringComparison.Ordinal));
     }
 
-    // 1 in = 25.4 mm, by definition. A half inch is what the edges in inches are rounded to, a centimetre those in metres.
+    // 1 in = 25.4 mm, by definition. An eighth of an inch is what the edges in inches are rounded to, a millimetre those in metres.
     [Fact]
     public void Tells_tyres_in_the_inches_of_who_reads_inches()
     {
         var (metric, imperial) = (Edges(), Edges("--units", "imperial"));
 
         Assert.Equal(metric.Count, imperial.Count);
-        Assert.All(metric.Zip(imperial), both => Assert.Equal(both.First, both.Second * 0.0254, 0.013 + 0.01));
+        Assert.All(metric.Zip(imperial), both => Assert.Equal(both.First, both.Second * 0.0254, 0.0032 + 0.001));
+
+        static double Number(Match edge, string group) => edge.Groups[group].Success ? double.Parse(edge.Groups[group].Value, CultureInfo.InvariantCulture) : 0;
 
         List<double> Edges(params string[] units)
         {
@@ -68,7 +71,7 @@ public sealed class CardCommandTests
             Assert.All(lines, line => Assert.True(line.TrimEnd().Length <= 40, line));
             var told = lines.Where(line => line.StartsWith("  yes ", StringComparison.Ordinal) || line.StartsWith("  no ", StringComparison.Ordinal)).ToList();
             Assert.All(told, line => Assert.EndsWith(units.Length == 0 ? " m" : " in", line.TrimEnd(), StringComparison.Ordinal));
-            return [.. told.SelectMany(line => line.Split(' ', ',')).Select(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var edge) ? edge : double.NaN).Where(double.IsFinite)];
+            return [.. told.SelectMany(line => Regex.Matches(line, @"(?<whole>[0-9.]+)( (?<part>\d)/(?<of>\d))?")).Select(edge => Number(edge, "whole") + (Number(edge, "part") / Math.Max(1, Number(edge, "of"))))];
         }
     }
 
@@ -109,7 +112,7 @@ public sealed class CardCommandTests
     [Fact]
     public void Counts_of_the_card_become_a_session_and_a_judged_offer()
     {
-        var said = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer", "--offer", "axle, row 9", "--price", "180 EUR", "--demo");
+        var said = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer", "--offer", "axle, row 9", "--supplier", "Marsh lane breaker", "--price", "180 EUR", "--demo");
 
         Assert.Equal(0, said.ExitCode);
         Assert.Contains("Kept as an offer for longer axle: axle, row 9, 3.350±", said.Output, StringComparison.Ordinal);

@@ -1,4 +1,6 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.YardCards;
 
 namespace BuildLog.Tui.Tests.YardCards;
@@ -10,6 +12,13 @@ public sealed class CardBlanksTests
     [Fact]
     public void A_must_have_stands_at_the_line_it_is_about()
         => Assert.Equal(new("bolt circle", "mm", "must 5 × 120"), CardBlanks.With(Blanks, [new("Bolt circle", "5 × 120")])[0]);
+
+    // Half a millimetre over √3, and half a hundredth: as it was read.
+    [Theory]
+    [InlineData("1070 mm", 1.07, 0.000289)]
+    [InlineData("15.05 mm", 0.01505, 0.00000289)]
+    public void A_length_to_match_has_the_figures_that_hold(string words, double metres, double uncertainty)
+        => Assert.Equal(words, CardBlanks.Length(new(Measured.From(metres, new Input("length", uncertainty, new("length", _ => "measure it again"))), Source.Measured, words), UnitSystem.Metric));
 
     [Fact]
     public void A_must_have_of_its_own_gets_a_line_of_its_own()
