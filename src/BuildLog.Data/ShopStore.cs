@@ -93,8 +93,11 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
 
         presence.Dispose();
         writers?.Close();
-        if (options is null) return; // the object mapper, whose connections are pooled, was never asked
+        if (options is not null) ClearPool(); // else the object mapper, whose connections are pooled, was never asked
+    }
 
+    private void ClearPool()
+    {
         using var connection = new SqliteConnection(ShopConnection.StringFor(path));
         SqliteConnection.ClearPool(connection);
     }
@@ -128,9 +131,10 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
             Writers.Keep(db);
             return result;
         }
-        catch
+        catch (Exception trouble)
         {
             db.Dispose();
+            if (FileTroubles.Explain(trouble, path) is { Fault: Fault.NotWritable }) ClearPool(); // what was opened while nothing could be written stays so
             throw;
         }
     });

@@ -169,10 +169,12 @@ internal sealed class FormScreen : Popup
 
     public override void SayMeanwhile(string text)
     {
-        if (text.Length > 0 && !hasWaited) App?.Invoke(() => hasWaited = false); // when the keys that came meanwhile are through
+        if (text.Length > 0 && !hasWaited) App?.AddTimeout(TimeSpan.Zero, HaveAllKeys); // comes due when the keys that came meanwhile are through
         hasWaited |= text.Length > 0;
         base.SayMeanwhile(text);
     }
+
+    private bool HaveAllKeys() => hasWaited = false;
 
     // A wish to save that was repeated while the first one waited is the same wish: each would wait as long again, and the screen with it.
     private void Save()

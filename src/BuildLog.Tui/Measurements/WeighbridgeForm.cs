@@ -10,6 +10,7 @@ namespace BuildLog.Tui.Measurements;
 public static class WeighbridgeForm
 {
     private const string Step = "step";
+    private const string NothingYet = "Type what the display showed: of an axle, or of all of it. Example: 700 kg";
 
     private static readonly IReadOnlyList<(OnThePlate On, string Caption, string Hint)> Asked =
     [
@@ -33,7 +34,7 @@ public static class WeighbridgeForm
             {
                 Initial = Typed(known, asked.On),
                 Hint = asked.Hint,
-                Check = Forms.Checks.Needed(Id(asked.On), text => Read(asked.On, text)),
+                Check = values => Asked.All(each => values.IsEmpty(Id(each.On))) ? NothingYet : Forms.Checks.IfTyped(Id(asked.On), text => Read(asked.On, text))(values),
                 Echo = OtherUnits.Of(Id(asked.On), text => Read(asked.On, text)),
             }),
             new TextEntry(Step, "Plate reads to")

@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Shell;
 
 /// <summary>Text to read: wraps to its width and scrolls by keys and wheel.</summary>
-internal sealed class TextPage : View
+internal sealed partial class TextPage : View
 {
     private IReadOnlyList<TextLine> lines = [];
     private List<TextLine> wrapped = [];
@@ -75,9 +76,7 @@ internal sealed class TextPage : View
     {
         if (TextFit.Width(line.Text) <= width) return [line];
 
-        var text = line.Text;
-        var indent = text.Length - text.TrimStart(' ', '·', '-', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.').Length;
-        var pieces = TextFit.Wrap(text, width, Math.Min(indent, width / 2)).ToList();
+        var pieces = TextFit.Wrap(line.Text, width, Math.Min(ListMark().Match(line.Text).Length, width / 2)).ToList();
         if (line.Runs.Count == 1) return pieces.Select(piece => TextLine.Of(piece, line.Runs[0].Tone));
 
         return Retone(line, pieces);
@@ -101,6 +100,10 @@ internal sealed class TextPage : View
             yield return new TextLine(runs);
         }
     }
+
+    // A dot, a dash or a step's number. A number of the text itself, such as 28.29, is none.
+    [GeneratedRegex(@"^ *([·-] +|\d{1,2}\.? +(?=\D))?")]
+    private static partial Regex ListMark();
 
     private bool? ScrollTo(int line)
     {

@@ -76,6 +76,16 @@ public sealed class SmallSessionsTests
         Assert.Equal((700.0, 750.0, 1460.0), (weighing.Front!.Value, weighing.Rear!.Value, weighing.Whole!.Value));
     }
 
+    [Fact]
+    public void One_weighing_will_do_and_none_is_said_in_words_of_the_form()
+    {
+        var form = WeighbridgeForm.For(new Vehicle { Name = "Kestrel" }, Today, _ => { });
+        var entry = form.Entries[0];
+
+        Assert.Null(entry.Check!(new FormValues(new Dictionary<string, string> { ["whole"] = "1450 kg" })));
+        Assert.StartsWith("Type what the display showed", entry.Check(new FormValues(new Dictionary<string, string>())), StringComparison.Ordinal);
+    }
+
     // 5.0 - 3.5 = 1.5 at the front, 3.0 - 5.0 = 2.0 at the rear.
     [Fact]
     public void Shaft_angles_make_the_joints_angles()
