@@ -94,16 +94,16 @@ public static partial class DayText
 
     private static int Number(Match match, int group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(\d{1,2})[./](\d{1,2})[./]((?:19|20|21)\d\d)$")]
+    [GeneratedRegex(@"^([0-9]{1,2})[./]([0-9]{1,2})[./]((?:19|20|21)[0-9]{2})$")]
     private static partial Regex InNumbers();
 
-    [GeneratedRegex(@"^((?:19|20|21)\d\d)-(\d{1,2})-(\d{1,2})$")]
+    [GeneratedRegex(@"^((?:19|20|21)[0-9]{2})-([0-9]{1,2})-([0-9]{1,2})$")]
     private static partial Regex YearFirst();
 
-    [GeneratedRegex(@"^(?<day>\d{1,2})\.?\s+(?<month>[A-Za-z]+)(\s+(?<year>(?:19|20|21)\d\d))?$")]
+    [GeneratedRegex(@"^(?<day>[0-9]{1,2})\.?\s+(?<month>[A-Za-z]+)(\s+(?<year>(?:19|20|21)[0-9]{2}))?$")]
     private static partial Regex DayFirst();
 
-    [GeneratedRegex(@"^(?<month>[A-Za-z]+)\s+(?<day>\d{1,2}),?(\s+(?<year>(?:19|20|21)\d\d))?$")]
+    [GeneratedRegex(@"^(?<month>[A-Za-z]+)\s+(?<day>[0-9]{1,2}),?(\s+(?<year>(?:19|20|21)[0-9]{2}))?$")]
     private static partial Regex MonthFirst();
 
     // A day without its year, in the years around this one; a leap day may be four or eight years away.

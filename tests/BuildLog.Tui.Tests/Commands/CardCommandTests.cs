@@ -41,7 +41,7 @@ public sealed class CardCommandTests
     }
 
     [Theory]
-    [InlineData("axle", "perch to perch ____ mm (springs 1070.0")]
+    [InlineData("axle", "perch to perch ____ mm (springs 1070 mm")]
     [InlineData("gearbox", "input spline ____ (disc 26 × 1 in)")]
     [InlineData("overdrive", "counted, output : input ____")]
     [InlineData("tyres", "marking on the wall ____ (ours 235/75R15")]
