@@ -1,6 +1,6 @@
 using BuildLog.Gearing.Checks;
-using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;

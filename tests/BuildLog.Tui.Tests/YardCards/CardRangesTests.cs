@@ -85,7 +85,7 @@ public sealed class CardRangesTests
         var limits = Numbers(no);
         if (read < limits[0] - 1e-9 || read > limits[1] + 1e-9) return Verdict.Clash;
 
-        return yes is null || Numbers(yes) is not [var from, .. ] sure || read < from - 1e-9 || read > sure[^1] + 1e-9 ? Verdict.Watch : Verdict.Fits;
+        return yes is null || Numbers(yes) is not [var from, ..] sure || read < from - 1e-9 || read > sure[^1] + 1e-9 ? Verdict.Watch : Verdict.Fits;
     }
 
     private static List<double> Numbers(string words)
