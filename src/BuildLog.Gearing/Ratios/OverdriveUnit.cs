@@ -38,7 +38,7 @@ public static class OverdriveUnit
             ? RatioRange.Overdrive.Refuse(typed.Value) with
             {
                 Message = $"{Shown.Quoted(typed.Text)} is no overdrive ratio. Is it per cent? Then write the sign.",
-                Example = $"{typed.Text} %",
+                Example = $"{Rounded.Exact(typed.Value)} %",
             }
             : null;
 

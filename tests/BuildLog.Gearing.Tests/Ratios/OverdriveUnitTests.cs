@@ -46,6 +46,7 @@ public sealed class OverdriveUnitTests
 
         Assert.Contains("per cent", refusal.Message, StringComparison.Ordinal);
         Assert.Equal("25 %", refusal.Example);
+        Assert.Equal("25 %", OverdriveUnit.Read("25 \n ").Refusal!.Example); // one line, however it was typed
     }
 
     // 1 / 1.28 = 0.78125: sold as 28 % faster, or as a drop of 22 %.
