@@ -58,7 +58,7 @@ internal static class Offering
     private static Supplier? Supplier(ShopContext db, string name)
     {
         if (string.IsNullOrWhiteSpace(name)) return null;
-        if (db.Set<Supplier>().AsEnumerable().FirstOrDefault(each => each.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } known) return known;
+        if (db.Set<Supplier>().AsEnumerable().FirstOrDefault(each => each.IsCalled(name)) is { } known) return known;
 
         var added = Entries.Add(db, new Supplier { Name = name });
         db.SaveChanges();

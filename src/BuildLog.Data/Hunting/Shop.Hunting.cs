@@ -19,19 +19,7 @@ public sealed partial class Shop
     /// <returns>The part as it is stored; null where none was bought.</returns>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
     public Component? Buy(WantedPart wanted, Purchase bought)
-    {
-        var fresh = bought.Part is { Id: 0 } part ? part : null;
-        try
-        {
-            return store.Write(db => Buying.Buy(db, wanted, bought));
-        }
-        catch when (fresh is not null)
-        {
-            // It is not stored, whatever number it had.
-            fresh.Id = 0;
-            throw;
-        }
-    }
+        => Whole(db => Buying.Buy(db, wanted, bought), bought.Part is { Id: 0 } fresh ? fresh : null);
 
     /// <summary>Enters an offer; a supplier whom nobody knew, and what was counted on the part, are entered with it in one change.</summary>
     /// <param name="offer">The offer, filled in.</param>
@@ -39,27 +27,16 @@ public sealed partial class Shop
     /// <param name="counted">What was counted on it in the yard; null for nothing.</param>
     /// <exception cref="RefusedException">Something of it cannot be; nothing is stored.</exception>
     public Offer Enter(Offer offer, string supplier = "", YardFind? counted = null)
-    {
-        try
-        {
-            return Whole(counted, db => Offering.Enter(db, offer, supplier, counted));
-        }
-        catch
-        {
-            // It is not stored, whatever number it had.
-            offer.Id = 0;
-            throw;
-        }
-    }
+        => Whole(db => Offering.Enter(db, offer, supplier, counted), offer, counted?.Part);
 
     /// <summary>Alters an offer; its supplier and what was counted on it since are entered with it in one change.</summary>
     /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
     public Offer Change(Offer asRead, string supplier, Action<Offer> edit, YardFind? counted = null)
-        => Whole(counted, db => Offering.Change(db, asRead, supplier, edit, counted));
+        => Whole(db => Offering.Change(db, asRead, supplier, edit, counted), counted?.Part);
 
     /// <summary>Keeps what was counted in the yard for a hunt: the part that was looked at, and the session on it, in one change.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
-    public Session BringBack(YardFind found) => Whole(found, db => Offering.BringBack(db, found));
+    public Session BringBack(YardFind found) => Whole(db => Offering.BringBack(db, found), found.Part);
 
     /// <summary>Alters a hunt; what was counted for it in the yard follows its name.</summary>
     /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
@@ -87,18 +64,18 @@ public sealed partial class Shop
     /// <summary>The supplier of this name, large or small letters; one who is new is entered.</summary>
     /// <exception cref="RefusedException">It is no name.</exception>
     public Supplier SupplierCalled(string name)
-        => Suppliers().FirstOrDefault(supplier => supplier.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) ?? Add(new Supplier { Name = name });
+        => Suppliers().FirstOrDefault(supplier => supplier.IsCalled(name)) ?? Add(new Supplier { Name = name });
 
-    // A part that was not stored has no number, whatever it had.
-    private T Whole<T>(YardFind? found, Func<ShopContext, T> write)
+    // What is refused is not stored, whatever numbers the new entries in it had by then.
+    private T Whole<T>(Func<ShopContext, T> write, params ReadOnlySpan<Entered?> fresh)
     {
         try
         {
             return store.Write(write);
         }
-        catch when (found is not null)
+        catch
         {
-            found.Part.Id = 0;
+            foreach (var entry in fresh) entry?.Id = 0;
             throw;
         }
     }

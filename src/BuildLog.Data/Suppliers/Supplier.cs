@@ -17,6 +17,9 @@ public sealed class Supplier : Entered
 
     public string Notes { get; set; } = "";
 
+    /// <summary>Whether somebody means this one by a name; capitals do not matter.</summary>
+    internal bool IsCalled(string name) => Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase);
+
     public override void Check()
     {
         TextRules.CheckTitle(Name, "name of the supplier", "Tolland yard");

@@ -58,7 +58,7 @@ internal sealed class HillStartCheck : ICheck
         }
 
         var times = pull.Resistance.At(0, gradient) / start.Force;
-        return Said.As($"an overall low ratio of {Said.OrMore(LowRange.OverallRatio(driveline)!.Value * times.Interval95.High, Units.One, 1)}").ToString();
+        return $"an overall low ratio of {Said.OrMore(LowRange.OverallRatio(driveline)!.Value * times.Interval95.High, Units.One, 1)}";
     }
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];

@@ -45,16 +45,22 @@ internal sealed class LabelCheck : ICheck
 
     private Finding OfRollOut(TyreSize? size, Measured rolled, SaidNumber shown)
     {
-        var (low, high) = size?.RollingCircumference.Interval95 is { } marked ? (marked.Low * (1 - MostWear), marked.High) : (0, double.PositiveInfinity);
-        return !new Window(low, high).Misses(rolled.Interval95)
-            ? Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = rolled, Unit = Units.Metre }
-            : this.Judged(new(
-                [Position.Tyres], rolled, Units.Metre, new(low, high), $"The tyres were rolled out: {shown}; tyres marked {size!.Designation} roll {Said.Between(low, high, Units.Metre, 2)}.",
-                "the marking's dimensions, and wear by common practice")
-            {
-                LimitIsVerified = false,
-                Cures = ["count the turns of the roll-out again, and read the marking again"],
-            });
+        if (size is null || WornOrNew(size) is var marked && !marked.Misses(rolled.Interval95))
+            return Say(Verdict.Fits, Because.Inside, $"The tyres were rolled out: {shown}.") with { Value = rolled, Unit = Units.Metre };
+
+        return this.Judged(new(
+            [Position.Tyres], rolled, Units.Metre, marked, $"The tyres were rolled out: {shown}; tyres marked {size.Designation} roll {Said.Between(marked.Low, marked.High, Units.Metre, 2)}.",
+            "the marking's dimensions, and wear by common practice")
+        {
+            LimitIsVerified = false,
+            Cures = ["count the turns of the roll-out again, and read the marking again"],
+        });
+    }
+
+    private static Window WornOrNew(TyreSize size)
+    {
+        var made = size.RollingCircumference.Interval95;
+        return new(made.Low * (1 - MostWear), made.High);
     }
 
     private Finding Judge(CruiseGoal goal, double share, Measured circumference, SaidNumber shown)

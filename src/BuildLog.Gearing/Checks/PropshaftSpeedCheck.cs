@@ -35,8 +35,8 @@ internal sealed class PropshaftSpeedCheck : ICheck
         var critical = CriticalSpeed.Of(weakest);
         var share = fastest.Speed / critical;
         var limits = new TwoLimits(Window.AtMost(WorkingShare.Good), Window.AtMost(WorkingShare.Limit));
-        // With what is uncertain in the share on top, so that what is named would be sure.
-        var wanted = fastest.Speed.Value / WorkingShare.Good * share.Interval95.High / share.Value;
+        // From the upper end of the share, so that what is named would be sure.
+        var wanted = critical.Value * share.Interval95.High / WorkingShare.Good;
         var thinnest = CriticalSpeed.ThinnestFor(weakest, wanted);
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, limits.Good,

@@ -10,8 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// Studs, thread and seat are the same or they are not. Bolt circles within 0.05 mm are one, and so are two measured ones where each can only be the
 /// same one of the patterns wheels are sold by; what else cannot be told apart is a watch, and near misses such as 112 and 114.3 mm clash once they
-/// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the
-/// nuts, which a ring puts right. Source: geometry; the patterns from memory.
+/// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the nuts, which a ring puts right. Source: geometry; the patterns from memory.
 /// </remarks>
 internal sealed class WheelBoltsCheck : ICheck
 {
@@ -66,12 +65,13 @@ internal sealed class WheelBoltsCheck : ICheck
         var wanted = new Window(-Same - 1e-9, Same + 1e-9);
         var judged = Verdicts.Judge(apart, wanted);
         var (could, theirs) = studs is { } n && judged.Verdict == Verdict.Watch ? (BoltPatterns.Matching(n, hub), BoltPatterns.Matching(n, wheel)) : ([], []);
-        var isOne = could.Count == 1 && theirs.Count == 1 && could[0] == theirs[0];
+        var isOne = could is [var only] && theirs is [var other] && only == other;
+        var pattern = isOne ? $"; of the patterns wheels are sold by, both can only be {could[0].Name}"
+            : could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(each => each.Name))}"
+            : "";
         return this.Judged(new(
             joint, apart, Units.Millimetre, wanted,
-            $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}"
-                + $"{(isOne ? $"; of the patterns wheels are sold by, both can only be {could[0].Name}"
-                    : could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(pattern => pattern.Name))}" : "")}.",
+            $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}{pattern}.",
             isOne ? "geometry; the patterns from memory" : Limit)
         {
             ByLimits = isOne ? (Verdict.Fits, Because.Inside) : judged,

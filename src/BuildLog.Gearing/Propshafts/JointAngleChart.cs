@@ -22,13 +22,13 @@ public static class JointAngleChart
     private const double Degree = Math.PI / 180;
 
     private static readonly (double Rpm, double Degrees)[] Chart =
-        [(1500, 11.5), (2000, 8.67), (2500, 7), (3000, 5.83), (3500, 5), (4000, 4.25), (4500, 3.67), (5000, LastLimit / Degree)];
+        [(1500, 11.5), (2000, 8.67), (2500, 7), (3000, 5.83), (3500, 5), (4000, 4.25), (4500, 3.67), (5000, 3.25)];
 
     /// <summary>Whether the chart was read up to this shaft speed, rev/s.</summary>
     public static bool Covers(Measured shaftSpeed) => shaftSpeed.Value * 60 <= Chart[^1].Rpm;
 
     /// <summary>Radians, at the highest speed that was read.</summary>
-    internal const double LastLimit = 3.25 * Degree;
+    internal static double LastLimit => Chart[^1].Degrees * Degree;
 
     /// <summary>Radians, at a shaft speed in revolutions per second.</summary>
     public static Measured Limit(Measured shaftSpeed)

@@ -15,6 +15,11 @@ public static class Checks
         where T : notnull
         => values => values.IsEmpty(id) ? null : read(values[id]).Refusal?.Sentence;
 
+    /// <summary>The same, and then it must be possible beside the other answers of the form.</summary>
+    public static Func<FormValues, string?> IfTyped<T>(string id, Func<string, Parsed<T>> read, Func<FormValues, string?>? beside)
+        where T : notnull
+        => values => IfTyped(id, read)(values) ?? beside?.Invoke(values);
+
     /// <summary>Something must be typed.</summary>
     public static Func<FormValues, string?> Filled(string id, string sentence) => values => values.IsEmpty(id) ? sentence : null;
 

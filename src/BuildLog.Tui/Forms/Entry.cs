@@ -35,8 +35,19 @@ public sealed record LinesEntry(string Id, string Caption, int Height = 4) : Ent
 /// <summary>One of a few.</summary>
 public sealed record ChoiceEntry(string Id, string Caption, IReadOnlyList<ChoiceOption> Options) : Entry(Id, Caption);
 
-/// <summary>Yes or no; the value is "yes" or "no".</summary>
-public sealed record YesNoEntry(string Id, string Caption) : Entry(Id, Caption);
+/// <summary>Yes or no; the value is one of the two words.</summary>
+public sealed record YesNoEntry(string Id, string Caption) : Entry(Id, Caption)
+{
+    internal const string Yes = "yes";
+    internal const string No = "no";
+
+    /// <summary>What stands there when the form opens.</summary>
+    public bool IsYes
+    {
+        get => Initial == Yes;
+        init => Initial = value ? Yes : No;
+    }
+}
 
 /// <summary>One possible answer: the value that is saved and the words that are shown.</summary>
 public sealed record ChoiceOption(string Value, string Words);

@@ -17,7 +17,7 @@ public sealed class FormValues(IReadOnlyDictionary<string, string> texts)
     public IReadOnlyList<string> Lines(string id) =>
         AsTyped(id).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
-    public bool IsYes(string id) => this[id] == "yes";
+    public bool IsYes(string id) => this[id] == YesNoEntry.Yes;
 
     public bool IsEmpty(string id) => this[id].Length == 0;
 }

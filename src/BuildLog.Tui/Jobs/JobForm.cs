@@ -22,7 +22,7 @@ public static class JobForm
             new TextEntry("title", "To be done") { Initial = job.Title, Hint = "such as Rebuild the brake cylinders", Check = Forms.Checks.Filled("title", "A job needs a title, such as Rebuild the brake cylinders.") },
             new ChoiceEntry("state", "State", [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
             OptionalDay.Due("due", "By", job.Due, today),
-            new YesNoEntry("handover", "Before handover") { Initial = job.BeforeHandover ? "yes" : "no", Hint = "yes: no handover while it is open" },
+            new YesNoEntry("handover", "Before handover") { IsYes = job.BeforeHandover, Hint = "yes: no handover while it is open" },
             new TextEntry("blocked", "Waits for") { Initial = job.BlockedBy, Hint = "such as machine shop; empty for nothing" },
             new ChoiceEntry("part", "Or for a part", [new(Nothing, "none"), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
             {

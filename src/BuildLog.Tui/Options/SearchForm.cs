@@ -7,9 +7,6 @@ namespace BuildLog.Tui.Options;
 /// <summary>Asks where the parts of a search may come from, and which parts may change.</summary>
 internal static class SearchForm
 {
-    private const string Yes = "yes";
-    private const string No = "no";
-
     private static readonly IReadOnlyList<(Pool Pool, string Caption, string Hint)> Pools =
     [
         (Pool.Owned, "Owned parts", "on the shelf, or on another vehicle"),
@@ -40,5 +37,5 @@ internal static class SearchForm
         },
     };
 
-    private static YesNoEntry Asked(string id, string caption, bool isWanted) => new(id, caption) { Initial = isWanted ? Yes : No };
+    private static YesNoEntry Asked(string id, string caption, bool isWanted) => new(id, caption) { IsYes = isWanted };
 }

@@ -82,7 +82,7 @@ internal sealed class PropshaftEntries : PartEntries
         {
             Initial = known?.Text ?? "",
             Hint = hint,
-            Check = values => Forms.Checks.IfTyped(entry, line.Read)(values) ?? against?.Invoke(values),
+            Check = Forms.Checks.IfTyped(entry, line.Read, against),
             Echo = OtherUnits.Of(entry, line.Read),
             ShownWhen = shown,
         };

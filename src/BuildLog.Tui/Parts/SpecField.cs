@@ -27,7 +27,7 @@ internal sealed record SpecField<T>(SpecLine Line, string Id, string Caption, st
     {
         Initial = Get(part)?.Text ?? "",
         Hint = Hint,
-        Check = values => Forms.Checks.IfTyped(Id, Line.Read)(values) ?? Against?.Invoke(values),
+        Check = Forms.Checks.IfTyped(Id, Line.Read, Against),
         Echo = Echo ?? OtherUnits.Of(Id, Line.Read),
         ShownWhen = ShownWhen,
     };

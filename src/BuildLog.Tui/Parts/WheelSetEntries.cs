@@ -35,7 +35,7 @@ internal sealed class WheelSetEntries : PartEntries
                     ? $"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}"
                     : null,
             },
-            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = values => Forms.Checks.IfTyped("worn", ReadDepth)(values) ?? WornTooFar(values["size"], values["worn"]), Echo = OtherUnits.Of("worn", ReadDepth) },
+            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = Forms.Checks.IfTyped("worn", ReadDepth, values => WornTooFar(values["size"], values["worn"])), Echo = OtherUnits.Of("worn", ReadDepth) },
             new TextEntry("circumference", "Circumference") { Initial = wheels.StatedCircumference?.Text ?? "", Hint = "only if stated, such as 2.04 m; a roll-out is better", Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
             new ChoiceEntry("construction", "Construction", [new(nameof(Construction.Radial), "radial"), new(nameof(Construction.Bias), "bias")])
             {
@@ -44,8 +44,8 @@ internal sealed class WheelSetEntries : PartEntries
             },
             .. Numbers.Select(field => field.Entry(wheels)),
             .. BoltingEntries.Entries(wheels),
-            new YesNoEntry("truck", "Car tyres on a truck") { Initial = wheels.PassengerOnTruck ? "yes" : "no", Hint = "they carry a tenth less there" },
-            new YesNoEntry("twin", "Twin rear tyres") { Initial = wheels.TwinRear ? "yes" : "no" },
+            new YesNoEntry("truck", "Car tyres on a truck") { IsYes = wheels.PassengerOnTruck, Hint = "they carry a tenth less there" },
+            new YesNoEntry("twin", "Twin rear tyres") { IsYes = wheels.TwinRear },
         ];
     }
 

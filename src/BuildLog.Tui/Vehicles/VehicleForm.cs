@@ -21,7 +21,7 @@ public static class VehicleForm
             new TextEntry("chassis", "Chassis number") { Initial = vehicle.ChassisNumber, Hint = "as stamped" },
             new TextEntry("registration", "Registration") { Initial = vehicle.Registration },
             new ChoiceEntry("odometer", "Odometer counts", [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
-            new YesNoEntry("front", "Driven in front") { Initial = vehicle.DrivesInFront ? "yes" : "no", Hint = "yes: speeds follow the front axle" },
+            new YesNoEntry("front", "Driven in front") { IsYes = vehicle.DrivesInFront, Hint = "yes: speeds follow the front axle" },
             .. LoadEntries.Entries(vehicle),
             new LinesEntry("notes", "Notes", 3) { Initial = vehicle.Notes },
         ],

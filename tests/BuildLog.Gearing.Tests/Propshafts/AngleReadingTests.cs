@@ -25,6 +25,8 @@ public sealed class AngleReadingTests
     [InlineData("shaft side", "angle")]
     [InlineData("1 0 3 deg", "angle")]
     [InlineData("shaft 0 3 deg", "angle")]
+    [InlineData("shaft 5 deg", "angle")]
+    [InlineData("7 side 3 deg", "angle")]
     [InlineData("shaft side 45.1 deg", "out-of-range")]
     [InlineData("shaft side -46 deg", "out-of-range")]
     [InlineData("shaft side 3 mm", "wrong-kind")]
