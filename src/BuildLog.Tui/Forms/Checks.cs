@@ -1,3 +1,4 @@
+using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Forms;
@@ -35,9 +36,9 @@ public static class Checks
         {
             return SaveOutcome.Refuse(refused.Refusal.Sentence);
         }
-        catch (Data.Files.RecordException record)
+        catch (RecordException record)
         {
-            return SaveOutcome.Refuse(record.Message);
+            return record.Fault is Fault.ChangedSince or Fault.Refused ? SaveOutcome.Refuse(record.Message) : SaveOutcome.NotNow(record.Message);
         }
     }
 }

@@ -133,11 +133,8 @@ internal sealed class FormScreen : Popup
 
     protected override bool? Leave()
     {
-        var mayLeave = !state.IsChanged || Ask.Confirm(
-            App!,
-            new Question("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing"));
-        if (!mayLeave) return true;
-        state.ThrowAway();
+        if (state.BeforeLeaving is { } question && !Ask.Confirm(App!, question)) return true;
+        state.Leave();
         return base.Leave();
     }
 

@@ -24,6 +24,9 @@ internal sealed class FormState
     /// <summary>Whether anything differs from what stood there at first.</summary>
     public bool IsChanged => form.Entries.Any(entry => typed[entry.Id] != entry.Initial);
 
+    /// <summary>Whether the record could not take it when it was last to be saved; what was typed then stays for another time.</summary>
+    public bool WaitsForTheRecord { get; private set; }
+
     /// <summary>The entries that matter for the values so far.</summary>
     public IReadOnlyList<Entry> Shown => ShownAndTheirValues().Shown;
 
@@ -47,8 +50,20 @@ internal sealed class FormState
         if (pad.Trouble is { } trouble) FormMessage = trouble;
     }
 
-    /// <summary>Left for good: what was typed is thrown away.</summary>
-    public void ThrowAway() => pad.DropDraft(form.Title);
+    /// <summary>What is asked before it is left; null where there is nothing to lose.</summary>
+    public Question? BeforeLeaving => !IsChanged ? null
+        : !WaitsForTheRecord ? new("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing")
+        : new(
+            "Leave without saving?",
+            $"The record could not take what you typed. It is kept{(pad.Trouble is null ? "" : " until you quit")}, and offered when you come here again.",
+            "Leave it for later",
+            "Keep typing");
+
+    /// <summary>Left: what was typed is thrown away, unless it only waits for the record.</summary>
+    public void Leave()
+    {
+        if (!WaitsForTheRecord) pad.DropDraft(form.Title);
+    }
 
     /// <summary>Says something about the form as a whole.</summary>
     public void Say(string message) => FormMessage = message;
@@ -78,6 +93,7 @@ internal sealed class FormState
     public (bool Saved, string? FirstWrong) TrySave()
     {
         FormMessage = "";
+        WaitsForTheRecord = false;
         var (shown, values) = ShownAndTheirValues();
         messages.Clear();
         foreach (var entry in shown) Check(entry, values);
@@ -93,6 +109,7 @@ internal sealed class FormState
                 return (false, null);
             case RefusedForm refused:
                 FormMessage = refused.Message;
+                WaitsForTheRecord = refused.IsForNow;
                 return (false, null);
             default:
                 pad.DropDraft(form.Title);

@@ -10,10 +10,17 @@ public abstract record SaveOutcome
 
     /// <summary>Refused as a whole, such as a locked record; the form stays as typed.</summary>
     public static SaveOutcome Refuse(string message) => new RefusedForm(message);
+
+    /// <summary>Nothing is wrong with what was typed, but the record cannot take it now: it is locked, read-only, full or damaged.</summary>
+    public static SaveOutcome NotNow(string message) => new RefusedForm(message) { IsForNow = true };
 }
 
 public sealed record Saved : SaveOutcome;
 
 public sealed record RefusedEntry(string EntryId, string Message) : SaveOutcome;
 
-public sealed record RefusedForm(string Message) : SaveOutcome;
+public sealed record RefusedForm(string Message) : SaveOutcome
+{
+    /// <summary>Whether the same text may be taken another time.</summary>
+    public bool IsForNow { get; init; }
+}

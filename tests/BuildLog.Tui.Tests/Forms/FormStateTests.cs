@@ -1,3 +1,4 @@
+using BuildLog.Data.Files;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Tests.Forms;
@@ -87,6 +88,40 @@ public sealed class FormStateTests
         Assert.Equal((false, "name"), state.TrySave());
         Assert.Equal("! There is a Heron already.", state.MessageOf("name"));
         Assert.Equal("blue\nrusty", state.Text("notes"));
+    }
+
+    [Fact]
+    public void What_the_record_could_not_take_is_kept_when_the_form_is_left_and_goes_when_it_was_saved()
+    {
+        var (pad, isLocked) = (new Scratchpad(), true);
+        var form = VehicleForm.With(_ => Checks.Try(() =>
+        {
+            if (isLocked) throw new RecordException(Fault.Busy, "Another program is writing.");
+        }));
+        var state = new FormState(form, pad);
+        state.Set("name", "Heron");
+
+        Assert.Equal((false, null), state.TrySave());
+        Assert.StartsWith("The record could not take what you typed. It is kept, and offered", state.BeforeLeaving!.Text, StringComparison.Ordinal);
+        state.Leave();
+        Assert.Equal("Heron", pad.Draft(form.Title)!["name"]);
+
+        isLocked = false;
+        Assert.Equal((true, null), new FormState(form, pad, pad.Draft(form.Title)).TrySave());
+        Assert.Empty(pad.Left);
+    }
+
+    [Fact]
+    public void What_a_rule_of_the_record_refuses_is_thrown_away_when_the_form_is_left()
+    {
+        var pad = new Scratchpad();
+        var state = new FormState(VehicleForm.With(_ => Checks.Try(() => throw new RecordException(Fault.Refused, "No."))), pad);
+        state.Set("name", "Heron");
+        state.TrySave();
+
+        Assert.Equal("What you typed here has not been saved.", state.BeforeLeaving!.Text);
+        state.Leave();
+        Assert.Empty(pad.Left);
     }
 
     [Fact]
