@@ -50,11 +50,11 @@ internal static class BuildSheet
         var name = PlainText.Line(named.Vehicle);
         return new DocumentInfo
         {
-            Title = $"{name}: build sheet",
+            Title = Spoken($"{name}: build sheet"),
             Author = PlainText.Line(named.Shop),
-            Subject = $"Driveline, gearing and parts history of {name}",
-            Keywords = "build sheet, driveline, gearing, measurement evidence, parts history",
-            Language = "en-GB",
+            Subject = Spoken($"Driveline, gearing and parts history of {name}"),
+            Keywords = Spoken("build sheet, driveline, gearing, measurement evidence, parts history"),
+            Language = Gearing.Languages.Language.Spoken.Tag,
             Creator = "BuildLog",
             Created = sheet.Created,
             Id = sheet.Id,

@@ -14,15 +14,15 @@ internal sealed class WholeFile
     public static WholeFile At(string path, bool overwrite)
     {
         if (string.IsNullOrWhiteSpace(path) || path.Contains('\0', StringComparison.Ordinal))
-            throw new SheetWriteException("No file name was given for the sheet; give one such as kestrel.pdf.");
+            throw new SheetWriteException(Spoken("No file name was given for the sheet; give one such as kestrel.pdf."));
 
         var full = Resolved(path);
         if (Directory.Exists(full) || Path.GetFileName(full).Length == 0)
-            throw new SheetWriteException($"{path} is a folder; give a file name in it, such as {Path.Combine(path, "kestrel.pdf")}.");
+            throw new SheetWriteException(Spoken($"{path} is a folder; give a file name in it, such as {Path.Combine(path, "kestrel.pdf")}."));
 
         var folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
-            throw new SheetWriteException($"There is no folder {folder} to write the sheet into; make it first or choose another.");
+            throw new SheetWriteException(Spoken($"There is no folder {folder} to write the sheet into; make it first or choose another."));
 
         if (File.Exists(full) && !overwrite) throw Exists(full);
 
@@ -67,7 +67,7 @@ internal sealed class WholeFile
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new SheetWriteException($"{path} cannot be reached ({trouble.Message}); choose another place.", trouble);
+            throw new SheetWriteException(Spoken($"{path} cannot be reached ({trouble.Message}); choose another place."), trouble);
         }
     }
 
@@ -77,15 +77,15 @@ internal sealed class WholeFile
 
         var sentence = trouble switch
         {
-            _ when DiskFull.Is(trouble) => $"The disk is full, so {path} was not written; free some space or choose another disk",
-            UnauthorizedAccessException => $"{path} may not be written there; choose a folder you own or ask for the right to write",
-            _ => $"{path} was not written ({reason.TrimEnd('.')}); choose another place",
+            _ when DiskFull.Is(trouble) => Spoken($"The disk is full, so {path} was not written; free some space or choose another disk"),
+            UnauthorizedAccessException => Spoken($"{path} may not be written there; choose a folder you own or ask for the right to write"),
+            _ => Spoken($"{path} was not written ({reason.TrimEnd('.')}); choose another place"),
         };
         return new SheetWriteException($"{sentence}{leftOver}.", trouble);
     }
 
     private static SheetWriteException Exists(string path) =>
-        new($"{path} is already there; give another name or allow it to be overwritten.") { AlreadyThere = true };
+        new(Spoken($"{path} is already there; give another name or allow it to be overwritten.")) { AlreadyThere = true };
 
     /// <summary>Nothing to say when the temporary file is gone; otherwise where it is.</summary>
     private static string Removed(string temporary)
@@ -97,7 +97,7 @@ internal sealed class WholeFile
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            return $" (a part of it is left in {temporary}, which may be deleted)";
+            return Spoken($" (a part of it is left in {temporary}, which may be deleted)");
         }
     }
 }

@@ -20,7 +20,7 @@ internal sealed class AxleTorqueCheck : ICheck
 {
     public string Id => "axle-torque";
 
-    public string Title => "Axle torque";
+    public string Title => Spoken("Axle torque");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -35,7 +35,7 @@ internal sealed class AxleTorqueCheck : ICheck
     {
         var unit = Units.NewtonMetre;
         var wanted = Window.AtMost(rating.Value.Value);
-        var source = $"{position.InWords()}'s torque rating, {rating.Source.InWords()}";
+        var source = Spoken($"{position.InWords()}'s torque rating, {rating.Source.InWords()}");
         var (lowGear, slip) = (AxleTorque.InLowGear(driveline, axle), AtWheelSlip(driveline, position));
         var least = slip is null || lowGear?.Value < slip.Value ? lowGear : slip;
 
@@ -43,10 +43,10 @@ internal sealed class AxleTorqueCheck : ICheck
         if (least is null || ((lowGear is null || slip is null) && !wanted.Contains(least.Interval95)))
         {
             var missing = slip is null ? Missing.Mass(driveline).Concat(Missing.DrivenShare(driveline)).Concat(Missing.Tyres(driveline)) : LowGear(driveline, position, axle);
-            return this.Open([Position.Engine, position], $"Whether the {position.InWords()} holds", missing, unit, wanted, source);
+            return this.Open([Position.Engine, position], Spoken($"Whether the {position.InWords()} holds"), missing, unit, wanted, source);
         }
 
-        var what = least == slip ? "the tyres hold" : "low gear makes";
+        var what = least == slip ? Spoken("the tyres hold") : Spoken("low gear makes");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
             $"At the wheels {what} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.", source)
@@ -64,6 +64,6 @@ internal sealed class AxleTorqueCheck : ICheck
     private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
     {
         foreach (var missing in Missing.Torque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
-        if (axle.Ratio is null) yield return new($"the {position.InWords()} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+        if (axle.Ratio is null) yield return new(Spoken($"the {position.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 }

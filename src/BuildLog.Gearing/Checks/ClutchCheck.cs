@@ -21,17 +21,17 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
 
     public string Id => "clutch";
 
-    public string Title => "Clutch or flexplate torque";
+    public string Title => Spoken("Clutch or flexplate torque");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         if (driveline is not { Engine: { } engine, Transmission: { Front.ClutchRating: { } rating } box }) yield break;
 
         Position[] between = [Position.Engine, Position.Transmission];
-        var part = box.Converter is null ? "clutch" : "flexplate";
+        var part = box.Converter is null ? Spoken("clutch") : Spoken("flexplate");
         if (engine.Torque is not { } torque)
         {
-            yield return this.Open(between, $"Whether the {part} holds", Missing.Torque(driveline), Units.One, Limits.Good, Source(part, rating));
+            yield return this.Open(between, Spoken($"Whether the {part} holds"), Missing.Torque(driveline), Units.One, Limits.Good, Source(part, rating));
             yield break;
         }
 
@@ -40,7 +40,7 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
         yield return this.Judged(new(
             between, spare, Units.One, Limits.Good,
             $"The engine gives {Said.Number(torque.PeakTorque, Units.NewtonMetre, 0)}, the {part} passes on {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
-            judged.Verdict == Verdict.Clash ? Source(part, rating) : "a fifth above the engine's torque, common practice")
+            judged.Verdict == Verdict.Clash ? Source(part, rating) : Spoken("a fifth above the engine's torque, common practice"))
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(spare),
@@ -49,7 +49,7 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.Torque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, $"{(box.Converter is null ? "clutch" : "flexplate")} rating")] : [];
+        => driveline is { Engine.Torque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, Spoken($"{(box.Converter is null ? Spoken("clutch") : Spoken("flexplate"))} rating"))] : [];
 
-    private static string Source(string part, Known rating) => $"{part}'s torque rating, {rating.Source.InWords()}";
+    private static string Source(string part, Known rating) => Spoken($"{part}'s torque rating, {rating.Source.InWords()}");
 }

@@ -12,11 +12,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class ConverterCheck : ICheck
 {
-    private const string Practice = "common practice: cruise above the stall speed";
+    private static string Practice => Spoken("common practice: cruise above the stall speed");
 
     public string Id => "converter-stall";
 
-    public string Title => "Converter stall against cruise";
+    public string Title => Spoken("Converter stall against cruise");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -30,8 +30,8 @@ internal sealed class ConverterCheck : ICheck
             if (converter.StallSpeed is not { } known)
             {
                 yield return this.Open(
-                    between, "Whether the converter slips on at the cruise",
-                    [new("its stall speed is not known", "read the stall speed from the converter's data sheet")], rpm, goal.Wanted, Practice);
+                    between, Spoken("Whether the converter slips on at the cruise"),
+                    [new(Spoken("its stall speed is not known"), Spoken("read the stall speed from the converter's data sheet"))], rpm, goal.Wanted, Practice);
                 continue;
             }
 
@@ -43,7 +43,7 @@ internal sealed class ConverterCheck : ICheck
                 Practice)
             {
                 LimitIsVerified = false,
-                Cures = ["a gearbox whose converter locks", FormattableString.Invariant($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Interval95.Low) / 50) * 50:0} rev/min or less")],
+                Cures = [Spoken("a gearbox whose converter locks"), Spoken($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Interval95.Low) / 50) * 50:0} rev/min or less")],
                 Windows = CruiseCheck.Windows(driveline, goal with { Wanted = wanted }),
             });
         }

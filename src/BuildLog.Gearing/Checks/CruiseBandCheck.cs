@@ -20,7 +20,7 @@ internal sealed class CruiseBandCheck : ICheck
 
     public string Id => "cruise-band";
 
-    public string Title => "Cruise in the torque band";
+    public string Title => Spoken("Cruise in the torque band");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -36,7 +36,7 @@ internal sealed class CruiseBandCheck : ICheck
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, band,
                 $"At {goal.Speed.Text} the engine turns {Rounded.WithInterval(n, rpm)}; its torque peaks at {rpm.FromBase(peak):0} rev/min, and a cruise does best at {band.InWords(rpm)}.",
-                "common practice: 0.60 to 0.95 of the torque peak's engine speed")
+                Spoken("common practice: 0.60 to 0.95 of the torque peak's engine speed"))
             {
                 LimitIsVerified = false,
                 Windows = CruiseCheck.Windows(driveline, goal with { Wanted = band }),

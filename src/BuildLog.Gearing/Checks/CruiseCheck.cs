@@ -19,7 +19,7 @@ public sealed class CruiseCheck : ICheck
     public string Id => "cruise";
 
     /// <inheritdoc/>
-    public string Title => "Cruise engine speed";
+    public string Title => Spoken("Cruise engine speed");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
@@ -36,7 +36,7 @@ public sealed class CruiseCheck : ICheck
         var rpm = Units.RevolutionPerMinute;
         var windows = Windows(driveline, goal);
         if (EngineSpeed(driveline, goal) is not { } n)
-            return this.Open(Joint(driveline), $"The engine speed at {goal.Speed.Text}", Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
+            return this.Open(Joint(driveline), Spoken($"The engine speed at {goal.Speed.Text}"), Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
 
         return this.Judged(new(
             Joint(driveline), n, rpm, goal.Wanted,
@@ -52,12 +52,12 @@ public sealed class CruiseCheck : ICheck
         if (driveline.DrivingTyres?.Size?.Construction != Construction.Bias || goal.Speed.Value > SpeedGrowth.Fastest) return "";
 
         var growth = SpeedGrowth.At(Construction.Bias, goal.Speed.Value);
-        return $" A bias tyre grows by some {Rounded.WithInterval(growth - 1, Units.PercentUnit)} at that speed: then {Rounded.WithInterval(n / growth, Units.RevolutionPerMinute)}.";
+        return Spoken($" A bias tyre grows by some {Rounded.WithInterval(growth - 1, Units.PercentUnit)} at that speed: then {Rounded.WithInterval(n / growth, Units.RevolutionPerMinute)}.");
     }
 
     private Finding NoGoal(Driveline driveline) => this.Plain(
-        Joint(driveline), Verdict.Open, Because.MissingInput, "No cruise goal is set, so no engine speed can be called right or wrong.", Finding.OwnersGoal,
-        "set a cruise goal: a road speed and the engine speed wanted there");
+        Joint(driveline), Verdict.Open, Because.MissingInput, Spoken("No cruise goal is set, so no engine speed can be called right or wrong."), Finding.OwnersGoal,
+        Spoken("set a cruise goal: a road speed and the engine speed wanted there"));
 
     private static IReadOnlyList<Position> Joint(Driveline driveline) => [driveline.DrivingPosition, Position.Tyres];
 
@@ -68,8 +68,8 @@ public sealed class CruiseCheck : ICheck
     {
         if (driveline.Steps is not { Count: > 0 } steps || driveline.Step(goal.Gear) is not null) yield break;
         yield return driveline.Overdrive is { Ratio: null }
-            ? new("the overdrive's ratio is not known", "enter the overdrive's ratio, or name a gear without it in the goal")
-            : new($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}", "correct the goal's gear");
+            ? new(Spoken("the overdrive's ratio is not known"), Spoken("enter the overdrive's ratio, or name a gear without it in the goal"))
+            : new(Spoken($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}"), Spoken("correct the goal's gear"));
     }
 
     // For each part, everything but that part; a part whose companions are unknown gets no window.
@@ -82,22 +82,22 @@ public sealed class CruiseCheck : ICheck
         var windows = new List<PartWindow>();
 
         if (step is not null && tyre is not null)
-            windows.Add(PartWindow.Proportional(driveline.DrivingPosition, $"{driveline.DrivingPosition.InWords()} ratio", Units.One, v * step.Ratio / tyre, goal.Wanted));
+            windows.Add(PartWindow.Proportional(driveline.DrivingPosition, Spoken($"{driveline.DrivingPosition.InWords()} ratio"), Units.One, v * step.Ratio / tyre, goal.Wanted));
         if (step is not null && axle is not null)
-            windows.Add(PartWindow.Inverse(Position.Tyres, "tyre rolling circumference", Units.Metre, v * step.Ratio * axle, goal.Wanted));
+            windows.Add(PartWindow.Inverse(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, v * step.Ratio * axle, goal.Wanted));
         if (step is not null && axle is not null && tyre is not null)
-            windows.Add(PartWindow.Proportional(Position.Transmission, $"ratio of {GearOfTheBox(driveline, goal, step)}", Units.One, v * step.Transfer * step.Overdrive * axle / tyre, goal.Wanted));
+            windows.Add(PartWindow.Proportional(Position.Transmission, Spoken($"ratio of {GearOfTheBox(driveline, goal, step)}"), Units.One, v * step.Transfer * step.Overdrive * axle / tyre, goal.Wanted));
         return windows;
     }
 
     // The road speed that the gearbox would drive it at without slip.
     private static Measured Driven(Driveline driveline, CruiseGoal goal)
-        => goal.Speed.ToMeasured("road speed") / (1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0));
+        => goal.Speed.ToMeasured(Spoken("road speed")) / (1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0));
 
     // What the box itself has to give; a unit behind it stays.
     private static string GearOfTheBox(Driveline driveline, CruiseGoal goal, DriveStep step)
-        => step.Overdrive.Value == 1 ? GearName(driveline, goal) : $"gear {driveline.Transmission!.Gears[^1].Name}, without the overdrive";
+        => step.Overdrive.Value == 1 ? GearName(driveline, goal) : Spoken($"gear {driveline.Transmission!.Gears[^1].Name}, without the overdrive");
 
     internal static string GearName(Driveline driveline, CruiseGoal goal)
-        => goal.Gear is null ? $"top ({driveline.Step(null)?.InWords})" : $"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}";
+        => goal.Gear is null ? Spoken($"top ({driveline.Step(null)?.InWords})") : Spoken($"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}");
 }

@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 public sealed record Finding
 {
     /// <summary>The source of a limit that the owner set.</summary>
-    public const string OwnersGoal = "owner's goal";
+    public static string OwnersGoal => Spoken("owner's goal");
 
     /// <summary>The check's id, such as <c>cruise</c>.</summary>
     public required string Check { get; init; }
@@ -76,8 +76,8 @@ public sealed record Finding
         return Verdict switch
         {
             Verdict.Fits => [.. Advised(shown)],
-            Verdict.Open => [.. Advised(shown), .. windows.Select(window => $"{window} would do")],
-            _ when Windows.Count > 0 && windows.Length == 0 => [.. Advised(shown), "no one part is made that far off: it takes two, or another wish"],
+            Verdict.Open => [.. Advised(shown), .. windows.Select(window => Spoken($"{window} would do"))],
+            _ when Windows.Count > 0 && windows.Length == 0 => [.. Advised(shown), Spoken("no one part is made that far off: it takes two, or another wish")],
             _ => [.. Advised(shown), .. windows],
         };
     }

@@ -50,7 +50,7 @@ internal static class Findings
     {
         var all = missing.ToList();
         return check.Plain(
-            between, Verdict.Open, Because.MissingInput, $"{what} cannot be said: {string.Join(" and ", all.Select(entry => entry.What))}.", source,
+            between, Verdict.Open, Because.MissingInput, $"{what} cannot be said: {string.Join(Spoken(" and "), all.Select(entry => entry.What))}.", source,
             [.. all.Select(entry => entry.Cure)]);
     }
 

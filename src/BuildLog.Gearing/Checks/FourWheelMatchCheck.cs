@@ -13,11 +13,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class FourWheelMatchCheck : ICheck
 {
-    private const string Limit = "a transfer case maker's manual, by the kind of drive";
+    private static string Limit => Spoken("a transfer case maker's manual, by the kind of drive");
 
     public string Id => "four-wheel-match";
 
-    public string Title => "Front against rear axle";
+    public string Title => Spoken("Front against rear axle");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -27,7 +27,7 @@ internal sealed class FourWheelMatchCheck : ICheck
         IReadOnlyList<Position> joint = [Position.FrontAxle, Position.RearAxle];
         if (front.Ratio is not { } frontRatio || rear.Ratio is not { } rearRatio)
         {
-            yield return this.Open(joint, "Whether the axles match", [.. Lacking(front, rear)], Limit);
+            yield return this.Open(joint, Spoken("Whether the axles match"), [.. Lacking(front, rear)], Limit);
             yield break;
         }
 
@@ -35,16 +35,16 @@ internal sealed class FourWheelMatchCheck : ICheck
         var (same, rolls) = (ahead == tyres, (Front: ahead.RollingCircumference?.Value, Rear: tyres.RollingCircumference?.Value));
         if (!same && (rolls.Front is null || rolls.Rear is null))
         {
-            yield return this.Open(joint, "Whether the axles match", [new("not both pairs of tyres are rolled out", "roll out a front and a rear tyre, the vehicle standing on them")], Limit);
+            yield return this.Open(joint, Spoken("Whether the axles match"), [new(Spoken("not both pairs of tyres are rolled out"), Spoken("roll out a front and a rear tyre, the vehicle standing on them"))], Limit);
             yield break;
         }
 
         var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, "at speed", high, limits => limits.High, frontRatio.Value, rearRatio.Value);
+        yield return Judge(joint, box.FrontDrive, Spoken("at speed"), high, limits => limits.High, frontRatio.Value, rearRatio.Value);
         if (same || (ahead.LoadedRadius is null || tyres.LoadedRadius is null)) yield break;
 
         var low = FourWheelMatch.LowSpeed(ahead.LoadedRadius.Value, tyres.LoadedRadius.Value, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, "crawling", low, limits => limits.Low, frontRatio.Value, rearRatio.Value);
+        yield return Judge(joint, box.FrontDrive, Spoken("crawling"), low, limits => limits.Low, frontRatio.Value, rearRatio.Value);
     }
 
     private Finding Judge(
@@ -56,8 +56,8 @@ internal sealed class FourWheelMatchCheck : ICheck
         if (drive is null && judged.Verdict != Verdict.Fits)
         {
             return this.Open(
-                joint, $"Whether rear wheels that go {Further(mismatch)} than the front ones {when} are allowed",
-                [new("how the front axle is joined is not known", "say whether the front axle is always joined, engaged by hand, or behind a centre differential")], Limit);
+                joint, Spoken($"Whether rear wheels that go {Further(mismatch)} than the front ones {when} are allowed"),
+                [new(Spoken("how the front axle is joined is not known"), Spoken("say whether the front axle is always joined, engaged by hand, or behind a centre differential"))], Limit);
         }
 
         // mismatch = 1 − q · i_front / i_rear: either axle may be the one that is changed.
@@ -71,19 +71,19 @@ internal sealed class FourWheelMatchCheck : ICheck
             ByLimits = judged,
             Windows =
             [
-                PartWindow.Proportional(Position.FrontAxle, $"{Position.FrontAxle.InWords()} ratio", Units.One, share / frontRatio, matching),
-                PartWindow.Inverse(Position.RearAxle, $"{Position.RearAxle.InWords()} ratio", Units.One, share * rearRatio, matching),
+                PartWindow.Proportional(Position.FrontAxle, Spoken($"{Position.FrontAxle.InWords()} ratio"), Units.One, share / frontRatio, matching),
+                PartWindow.Inverse(Position.RearAxle, Spoken($"{Position.RearAxle.InWords()} ratio"), Units.One, share * rearRatio, matching),
             ],
         });
     }
 
     // The mismatch is a share of the front wheels' way, so it is the rear ones that are told.
     private static string Further(Measured mismatch)
-        => mismatch.Value < 0 ? $"{Said.Number(-mismatch, Units.PercentUnit, 1)} further" : $"{Said.Number(mismatch, Units.PercentUnit, 1)} less far";
+        => mismatch.Value < 0 ? Spoken($"{Said.Number(-mismatch, Units.PercentUnit, 1)} further") : Spoken($"{Said.Number(mismatch, Units.PercentUnit, 1)} less far");
 
     private static IEnumerable<Missing> Lacking(Axle front, Axle rear)
     {
-        if (front.Ratio is null) yield return new("the front axle ratio is not known", "count the front axle's turns: ten wheel turns, one wheel held, hubs engaged");
-        if (rear.Ratio is null) yield return new("the axle ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+        if (front.Ratio is null) yield return new(Spoken("the front axle ratio is not known"), Spoken("count the front axle's turns: ten wheel turns, one wheel held, hubs engaged"));
+        if (rear.Ratio is null) yield return new(Spoken("the axle ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 }

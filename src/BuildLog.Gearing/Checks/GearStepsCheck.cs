@@ -20,7 +20,7 @@ internal sealed class GearStepsCheck : ICheck
 
     public string Id => "gear-steps";
 
-    public string Title => "Gear steps";
+    public string Title => Spoken("Gear steps");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -39,10 +39,10 @@ internal sealed class GearStepsCheck : ICheck
         return this.Judged(new(
             [Position.Transmission], Growth(k), Units.One, wanted,
             $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}; the upper should not be larger.",
-            "common practice")
+            Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [FormattableString.Invariant($"ratio of gear {middle.Name} {Math.Sqrt((low.Gear * high.Gear).Value):0.00} or less")],
+            Cures = [Spoken($"ratio of gear {middle.Name} {Math.Sqrt((low.Gear * high.Gear).Value):0.00} or less")],
         });
     }
 
@@ -58,10 +58,10 @@ internal sealed class GearStepsCheck : ICheck
         return this.Judged(new(
             [Position.Engine, Position.Transmission], after, rpm, wanted,
             $"Shifted at the power peak, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
-            "common practice")
+            Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [FormattableString.Invariant($"ratio of gear {to.Name} {Math.Ceiling(from.Gear.Value * strongest / power * 100) / 100:0.00} or more")],
+            Cures = [Spoken($"ratio of gear {to.Name} {Math.Ceiling(from.Gear.Value * strongest / power * 100) / 100:0.00} or more")],
         });
     }
 }

@@ -17,7 +17,7 @@ internal sealed class GearboxTorqueCheck : ICheck
 {
     public string Id => "gearbox-torque";
 
-    public string Title => "Gearbox input torque";
+    public string Title => Spoken("Gearbox input torque");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -25,10 +25,10 @@ internal sealed class GearboxTorqueCheck : ICheck
 
         Position[] between = [Position.Engine, Position.Transmission];
         var wanted = Window.AtMost(rating.Value.Value);
-        var source = $"gearbox's torque rating, {rating.Source.InWords()}";
+        var source = Spoken($"gearbox's torque rating, {rating.Source.InWords()}");
         if (engine.Torque is not { } torque)
         {
-            yield return this.Open(between, "Whether the gearbox holds", Missing.Torque(driveline), Units.NewtonMetre, wanted, source);
+            yield return this.Open(between, Spoken("Whether the gearbox holds"), Missing.Torque(driveline), Units.NewtonMetre, wanted, source);
             yield break;
         }
 

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class HalfCriticalCheck : ICheck
 {
-    private const string Limit = "8 % around half the critical speed, a propshaft maker's page";
+    private static string Limit => Spoken("8 % around half the critical speed, a propshaft maker's page");
 
     private static readonly Window Below = Window.AtMost(WorkingShare.HalfCritical.Low);
 
@@ -21,7 +21,7 @@ internal sealed class HalfCriticalCheck : ICheck
 
     public string Id => "propshaft-half-critical";
 
-    public string Title => "Propshaft hum at cruise";
+    public string Title => Spoken("Propshaft hum at cruise");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline)
@@ -36,7 +36,7 @@ internal sealed class HalfCriticalCheck : ICheck
 
         // Of several pieces the one that comes closest to the band.
         var critical = shaft.Shaft.Pieces.Select(piece => CriticalSpeed.Of(piece.Tube!)).ToList();
-        var turns = ShaftSpeed.FromRoad(goal.Speed.ToMeasured("road speed"), axle.Value, tyre.Value);
+        var turns = ShaftSpeed.FromRoad(goal.Speed.ToMeasured(Spoken("road speed")), axle.Value, tyre.Value);
         var piece = Enumerable.Range(0, critical.Count).MinBy(k => Math.Abs((turns.Value / critical[k].Value) - 0.5));
         var share = turns / critical[piece];
         if (share.Value > WorkingShare.Limit) return null; // there it whips, and the check of its speed says so

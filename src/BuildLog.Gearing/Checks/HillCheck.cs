@@ -17,11 +17,11 @@ namespace BuildLog.Gearing.Checks;
 internal sealed class HillCheck : ICheck
 {
     private const double UsualReserve = 0.03;
-    private const string Usual = "common practice: 3 % in reserve at a cruise";
+    private static string Usual => Spoken("common practice: 3 % in reserve at a cruise");
 
     public string Id => "hill";
 
-    public string Title => "Hill held at the cruise";
+    public string Title => Spoken("Hill held at the cruise");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -43,7 +43,7 @@ internal sealed class HillCheck : ICheck
         foreach (var cruise in goals.Cruise)
         {
             var wanted = new HillGoal(new(UsualReserve, Units.PercentUnit, "3 %"), cruise.Speed, cruise.Gear);
-            if (driveline.Step(cruise.Gear) is { } step && pull.Hill(step, cruise.Speed.ToMeasured("road speed")) is not null)
+            if (driveline.Step(cruise.Gear) is { } step && pull.Hill(step, cruise.Speed.ToMeasured(Spoken("road speed"))) is not null)
                 yield return Judge(pull, wanted, Usual, false);
         }
     }
@@ -51,13 +51,13 @@ internal sealed class HillCheck : ICheck
     private Finding Judge(Pull pull, HillGoal goal, string source, bool verified)
     {
         var driveline = pull.Driveline;
-        var v = goal.Speed.ToMeasured("road speed");
+        var v = goal.Speed.ToMeasured(Spoken("road speed"));
         if (driveline.Step(goal.Gear) is not { } step)
-            return Open(driveline, goal, [new($"there is no gear {Shown.Quoted(goal.Gear ?? "of known ratio on top")}", "correct the goal's gear, or enter the overdrive's ratio")]);
+            return Open(driveline, goal, [new(Spoken($"there is no gear {Shown.Quoted(goal.Gear ?? Spoken("of known ratio on top"))}"), Spoken("correct the goal's gear, or enter the overdrive's ratio"))]);
         if (pull.Hill(step, v) is not { } held)
             return Open(driveline, goal, [Beyond(pull, step, v)]);
 
-        var name = goal.Gear is null ? $"top ({step.InWords})" : $"gear {step.InWords}";
+        var name = goal.Gear is null ? Spoken($"top ({step.InWords})") : Spoken($"gear {step.InWords}");
         return this.Judged(new(
             Between(driveline), held, Units.PercentUnit, goal.Wanted,
             $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
@@ -86,11 +86,11 @@ internal sealed class HillCheck : ICheck
     private static Missing Beyond(Pull pull, DriveStep step, Measured v)
     {
         var at = Rounded.Value(pull.EngineSpeed(step, v), Units.RevolutionPerMinute);
-        return new($"the torque curve does not reach {at}", $"enter the engine's torque at {at}");
+        return new(Spoken($"the torque curve does not reach {at}"), $"enter the engine's torque at {at}");
     }
 
-    private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing, string source = Finding.OwnersGoal)
-        => this.Open(Between(driveline), $"The hill held at {goal.Speed.Text}", missing, Units.PercentUnit, goal.Wanted, source);
+    private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing, string? source = null)
+        => this.Open(Between(driveline), Spoken($"The hill held at {goal.Speed.Text}"), missing, Units.PercentUnit, goal.Wanted, source ?? Finding.OwnersGoal);
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 }

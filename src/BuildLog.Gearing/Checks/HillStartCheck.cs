@@ -14,7 +14,7 @@ internal sealed class HillStartCheck : ICheck
 {
     public string Id => "hill-start";
 
-    public string Title => "Hill start";
+    public string Title => Spoken("Hill start");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -23,14 +23,14 @@ internal sealed class HillStartCheck : ICheck
         yield return HillStart.Of(driveline) is { } start
             ? Judge(driveline, start, goal)
             : this.Open(
-                Between(driveline), "The steepest hill it starts on",
+                Between(driveline), Spoken("The steepest hill it starts on"),
                 [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)],
                 Units.PercentUnit, goal.Wanted, Finding.OwnersGoal);
     }
 
     private Finding Judge(Driveline driveline, HillStart start, HillStartGoal goal)
     {
-        var ends = start.EndedByGrip ? "the driven wheels spin first" : "the engine gives up first";
+        var ends = start.EndedByGrip ? Spoken("the driven wheels spin first") : Spoken("the engine gives up first");
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
             $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}",
@@ -45,7 +45,7 @@ internal sealed class HillStartCheck : ICheck
         if (Startability.Of(pull) is not { } gradient) return "";
 
         var rounded = Math.Round(gradient, 2);
-        return $" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)}: {Startability.EnoughFor(rounded)}.";
+        return Spoken($" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)}: {Startability.EnoughFor(rounded)}.");
     }
 
     private static string Cure(Driveline driveline, HillStart start, double gradient)
@@ -54,11 +54,11 @@ internal sealed class HillStartCheck : ICheck
         if (start.EndedByGrip)
         {
             var share = ((pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value) - (HillStart.Shift(driveline) * gradient);
-            return share.Value > 1 ? "no load on the driven wheels is enough: softer, grippier tyres" : $"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels";
+            return share.Value > 1 ? Spoken("no load on the driven wheels is enough: softer, grippier tyres") : Spoken($"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels");
         }
 
         var times = pull.Resistance.At(0, gradient) / start.Force;
-        return $"an overall low ratio of {Said.OrMore(LowRange.OverallRatio(driveline)!.Value * times.Interval95.High, Units.One, 1)}";
+        return Spoken($"an overall low ratio of {Said.OrMore(LowRange.OverallRatio(driveline)!.Value * times.Interval95.High, Units.One, 1)}");
     }
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];

@@ -13,11 +13,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class JointAngleCheck : ICheck
 {
-    private const string Limit = "joint angle chart, a propshaft shop's page; ½° and 3°, a shaft maker's manual";
+    private static string Limit => Spoken("joint angle chart, a propshaft shop's page; ½° and 3°, a shaft maker's manual");
 
     public string Id => "joint-angles";
 
-    public string Title => "Joint angles";
+    public string Title => Spoken("Joint angles");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).SelectMany(shaft => Judge(shaft, FastestTurn.Of(driveline, goals, shaft)));
@@ -26,7 +26,7 @@ internal sealed class JointAngleCheck : ICheck
     {
         if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest));
 
-        return [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints last", [.. Lacking(shaft, fastest)], Limit)];
+        return [this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints last"), [.. Lacking(shaft, fastest)], Limit)];
     }
 
     private Finding Judge(FittedShaft shaft, int joint, Measured angle, FastestTurn fastest)
@@ -54,24 +54,24 @@ internal sealed class JointAngleCheck : ICheck
     }
 
     // Two joints of one piece turn evenly only where both work alike.
-    private static string Alike(FittedShaft shaft) => shaft.Shaft.Pieces.Count == 1 ? ", and the same at its other joint" : "";
+    private static string Alike(FittedShaft shaft) => shaft.Shaft.Pieces.Count == 1 ? Spoken(", and the same at its other joint") : "";
 
     private static string Turn(double angle, Window good)
-        => angle > good.High ? $": turn or shim one of its two members by {Said.OrMore(angle - good.High, Units.Degree, 1)}"
-            : angle < good.Low ? $": turn or shim one of its two members by {Said.OrMore(good.Low - angle, Units.Degree, 1)}"
+        => angle > good.High ? Spoken($": turn or shim one of its two members by {Said.OrMore(angle - good.High, Units.Degree, 1)}")
+            : angle < good.Low ? Spoken($": turn or shim one of its two members by {Said.OrMore(good.Low - angle, Units.Degree, 1)}")
             : "";
 
     private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {
         if (shaft.Shaft.Joints is null)
-            yield return new("not all angles are measured", "lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels");
-        if (fastest is null) yield return new("its fastest turn is not known", "enter the engine's redline, or the top speed wanted");
+            yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
     }
 
     private static string Named(FittedShaft shaft, int joint)
     {
         var last = shaft.Shaft.Pieces.Count;
-        var which = joint == 0 ? "front" : joint == last ? "rear" : last == 2 ? "middle" : $"{(joint == 1 ? "second" : "third")}";
-        return $"the {which} joint of the {shaft.Position.InWords()}";
+        var which = joint == 0 ? Spoken("front") : joint == last ? Spoken("rear") : last == 2 ? Spoken("middle") : $"{(joint == 1 ? Spoken("second") : Spoken("third"))}";
+        return Spoken($"the {which} joint of the {shaft.Position.InWords()}");
     }
 }

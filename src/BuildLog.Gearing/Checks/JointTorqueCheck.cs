@@ -16,11 +16,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class JointTorqueCheck : ICheck
 {
-    private const string Limit = "the joint maker's rating against low-gear and wheel-slip torque, a shaft maker's manual";
+    private static string Limit => Spoken("the joint maker's rating against low-gear and wheel-slip torque, a shaft maker's manual");
 
     public string Id => "joint-torque";
 
-    public string Title => "Joint torque";
+    public string Title => Spoken("Joint torque");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Select(shaft => Judge(driveline, shaft));
@@ -31,7 +31,7 @@ internal sealed class JointTorqueCheck : ICheck
         var slip = WheelSlip(driveline, shaft);
         var asked = low is not null && slip is not null ? (slip.Value < low.Value ? slip : low) : low ?? slip;
         if (asked is null || shaft.Shaft.JointRating is not { } rating)
-            return this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s joints are strong enough", [.. Lacking(driveline, shaft, asked)], Limit);
+            return this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints are strong enough"), [.. Lacking(driveline, shaft, asked)], Limit);
 
         var spare = rating.Value / asked;
         var judged = Verdicts.Judge(spare, Window.AtLeast(1), rating.Source < Source.OwnersWord);
@@ -42,7 +42,7 @@ internal sealed class JointTorqueCheck : ICheck
 
         return this.Judged(new(
             shaft.Joint, spare, Units.One, Window.AtLeast(1),
-            $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? "the tyres slip" : "low gear")}{Other(low, slip, asked)}); "
+            $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? Spoken("the tyres slip") : Spoken("low gear"))}{Other(low, slip, asked)}); "
                 + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
             Limit)
         {
@@ -74,10 +74,10 @@ internal sealed class JointTorqueCheck : ICheck
         if (shaft.Shaft.JointRating is null)
         {
             var enough = asked is null ? "" : Said.As($"; {Said.OrMore(asked.Interval95.High, Units.NewtonMetre, 0)} would do");
-            yield return new("the joints' rating is not known", $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
+            yield return new(Spoken("the joints' rating is not known"), $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
         }
 
         if (asked is null)
-            yield return new("neither the low-gear torque nor the wheel-slip torque is known", driveline.Engine?.Torque is null ? "enter the engine's torque" : "enter the gear ratios");
+            yield return new(Spoken("neither the low-gear torque nor the wheel-slip torque is known"), driveline.Engine?.Torque is null ? Spoken("enter the engine's torque") : Spoken("enter the gear ratios"));
     }
 }

@@ -25,7 +25,7 @@ internal sealed class LabelCheck : ICheck
 
     public string Id => "label";
 
-    public string Title => "Circumference from the label";
+    public string Title => Spoken("Circumference from the label");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -33,7 +33,7 @@ internal sealed class LabelCheck : ICheck
 
         if (tyres.RollingCircumference is not { } circumference)
         {
-            yield return Say(Verdict.Open, Because.MissingInput, "The tyres' circumference is not known.") with { Advice = ["roll the tyres out, or enter their size"] };
+            yield return Say(Verdict.Open, Because.MissingInput, Spoken("The tyres' circumference is not known.")) with { Advice = [Spoken("roll the tyres out, or enter their size")] };
             yield break;
         }
 
@@ -50,10 +50,10 @@ internal sealed class LabelCheck : ICheck
 
         return this.Judged(new(
             [Position.Tyres], rolled, Units.Metre, marked, $"The tyres were rolled out: {shown}; tyres marked {size.Designation} roll {Said.Between(marked.Low, marked.High, Units.Metre, 2)}.",
-            "the marking's dimensions, and wear by common practice")
+            Spoken("the marking's dimensions, and wear by common practice"))
         {
             LimitIsVerified = false,
-            Cures = ["count the turns of the roll-out again, and read the marking again"],
+            Cures = [Spoken("count the turns of the roll-out again, and read the marking again")],
         });
     }
 
@@ -65,16 +65,16 @@ internal sealed class LabelCheck : ICheck
 
     private Finding Judge(CruiseGoal goal, double share, Measured circumference, SaidNumber shown)
     {
-        var percent = FormattableString.Invariant($"{share * 100:0} %");
+        var percent = Spoken($"{share * 100:0} %");
         var dominates = share > Dominant;
         return Say(
             dominates ? Verdict.Watch : Verdict.Fits,
             dominates ? Because.Uncertainty : Because.Inside,
-            $"The circumference {shown} is only from the label; {(dominates ? "it is" : "that is no more than")} {percent} of what is uncertain in the engine speed at {goal.Speed.Text}.") with
+            $"The circumference {shown} is only from the label; {(dominates ? Spoken("it is") : Spoken("that is no more than"))} {percent} of what is uncertain in the engine speed at {goal.Speed.Text}.") with
         {
             Value = circumference,
             Unit = Units.Metre,
-            Advice = dominates ? ["roll the tyres out with the vehicle standing on them, over five turns or more"] : [],
+            Advice = dominates ? [Spoken("roll the tyres out with the vehicle standing on them, over five turns or more")] : [],
             SettledBy = dominates ? Settling.BestStep(circumference) : null,
         };
     }
@@ -91,5 +91,5 @@ internal sealed class LabelCheck : ICheck
     }
 
     private Finding Say(Verdict verdict, Because because, Sentence says)
-        => this.Plain([Position.Tyres], verdict, because, says, "the uncertainty of the cruise goal");
+        => this.Plain([Position.Tyres], verdict, because, says, Spoken("the uncertainty of the cruise goal"));
 }

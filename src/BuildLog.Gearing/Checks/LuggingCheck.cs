@@ -22,7 +22,7 @@ internal sealed class LuggingCheck : ICheck
 
     public string Id => "lugging";
 
-    public string Title => "Lugging at the cruise";
+    public string Title => Spoken("Lugging at the cruise");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -46,14 +46,14 @@ internal sealed class LuggingCheck : ICheck
     private static PullLimit? Limit(Driveline driveline, CruiseGoal goal, Measured n)
     {
         if (driveline.Engine?.LowestPull is { } lowest)
-            return new(lowest.Value.Value, "it pulls cleanly", $"lowest clean pull, {lowest.Source.InWords()}", lowest.Source != Source.Assumed);
+            return new(lowest.Value.Value, Spoken("it pulls cleanly"), Spoken($"lowest clean pull, {lowest.Source.InWords()}"), lowest.Source != Source.Assumed);
         if (Pull.Of(driveline) is not { } pull || driveline.Step(goal.Gear) is not { } step || pull.Force(step, goal.Speed.Value) is not { } most) return null;
 
         var load = pull.Resistance.At(goal.Speed.Value).Value / most.Value;
         var limit = ShareOfTorquePeak * pull.Torque.StrongestPoint.EngineSpeed;
         return load < HighLoad && n.Value < limit
             ? null
-            : new(limit, FormattableString.Invariant($"the level road takes {load * 100:0} % of its torque there, and it pulls well"), "common practice: half the torque peak's engine speed", false);
+            : new(limit, Spoken($"the level road takes {load * 100:0} % of its torque there, and it pulls well"), Spoken("common practice: half the torque peak's engine speed"), false);
     }
 
     private sealed record PullLimit(double EngineSpeed, string Reason, string Source, bool IsVerified);

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal abstract class MatingCheck : ICheck, ILookedAt
 {
-    private const string Limit = "geometry: bolts, splines and bores go together or they do not";
+    private static string Limit => Spoken("geometry: bolts, splines and bores go together or they do not");
 
     public abstract string Id { get; }
 
@@ -31,15 +31,15 @@ internal abstract class MatingCheck : ICheck, ILookedAt
         var (one, other) = (mating.One, mating.Other);
         if (one.Words is not { } here || other.Words is not { } there)
         {
-            var missing = new[] { one, other }.Where(end => end.IsUnlooked).Select(end => new Missing($"the {end.Name} is not known", end.Way));
-            return this.Open(mating.Between, $"Whether the {one.Name} and the {other.Name} go together", missing, Limit);
+            var missing = new[] { one, other }.Where(end => end.IsUnlooked).Select(end => new Missing(Spoken($"the {end.Name} is not known"), end.Way));
+            return this.Open(mating.Between, Spoken($"Whether the {one.Name} and the {other.Name} go together"), missing, Limit);
         }
 
         if (Spelling.IsSame(here, there)) return this.Plain(mating.Between, Verdict.Fits, Because.Inside, $"The {one.Name} and the {other.Name} are both {here}.", Limit);
 
-        var says = $"The {one.Name} is {here}, the {other.Name} is {there}";
+        var says = Spoken($"The {one.Name} is {here}, the {other.Name} is {there}");
         return mating.CountDecides && Spelling.FirstNumber(here) is { } count && count == Spelling.FirstNumber(there)
-            ? this.Plain(mating.Between, Verdict.Watch, Because.UnverifiedLimit, $"{says}: as many, but written otherwise.", Limit, "try the two on each other by hand, and write both alike")
+            ? this.Plain(mating.Between, Verdict.Watch, Because.UnverifiedLimit, $"{says}: as many, but written otherwise.", Limit, Spoken("try the two on each other by hand, and write both alike"))
             : this.Plain(mating.Between, Verdict.Clash, Because.Outside, $"{says}.", Limit, [.. mating.Cures(here, there)]);
     }
 }

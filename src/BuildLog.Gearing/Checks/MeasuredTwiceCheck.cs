@@ -17,7 +17,7 @@ internal sealed class MeasuredTwiceCheck : ICheck
 {
     public string Id => "measured-twice";
 
-    public string Title => "Measured twice";
+    public string Title => Spoken("Measured twice");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => Again(driveline).Where(again => !again.Agrees).GroupBy(again => (again.Position, again.Number)).Select(group => Apart([.. group]));
@@ -32,8 +32,8 @@ internal sealed class MeasuredTwiceCheck : ICheck
         return this.Plain(
             [apart[0].Position], Verdict.Watch, Because.UnverifiedLimit,
             $"The {apart[0].Position.InWords()}'s {apart[0].Number} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.",
-            "what was measured before",
-            "measure it once more, and strike what is wrong from the page Measured") with
+            Spoken("what was measured before"),
+            Spoken("measure it once more, and strike what is wrong from the page Measured")) with
         {
             Value = used.Value,
             Unit = unit,

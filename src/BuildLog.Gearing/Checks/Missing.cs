@@ -9,58 +9,58 @@ internal sealed record Missing(string What, Sentence Cure)
 {
     public static IEnumerable<Missing> Torque(Driveline driveline)
     {
-        if (driveline.Engine is null) yield return new("no engine is fitted", "fit an engine");
-        else if (driveline.Engine.Torque is null) yield return new("the engine's torque is not known", "enter peak torque and peak power with their engine speeds, from a data sheet");
+        if (driveline.Engine is null) yield return new(Spoken("no engine is fitted"), Spoken("fit an engine"));
+        else if (driveline.Engine.Torque is null) yield return new(Spoken("the engine's torque is not known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
     }
 
     public static IEnumerable<Missing> Gears(Driveline driveline)
     {
-        if (driveline.Transmission is null) yield return new("no gearbox is fitted", "fit a gearbox");
-        else if (driveline.Transmission.Gears.Count == 0) yield return new("the gearbox has no ratios", "enter the gear ratios");
+        if (driveline.Transmission is null) yield return new(Spoken("no gearbox is fitted"), Spoken("fit a gearbox"));
+        else if (driveline.Transmission.Gears.Count == 0) yield return new(Spoken("the gearbox has no ratios"), Spoken("enter the gear ratios"));
     }
 
     public static IEnumerable<Missing> HighRange(Driveline driveline)
     {
-        if (driveline.TransferCase is { High: null }) yield return new("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
+        if (driveline.TransferCase is { High: null }) yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
     }
 
     public static IEnumerable<Missing> LowRange(Driveline driveline)
     {
-        if (driveline.TransferCase is { Low: null }) yield return new("the transfer case's low ratio is not known", "count ten output turns of the transfer case in low");
+        if (driveline.TransferCase is { Low: null }) yield return new(Spoken("the transfer case's low ratio is not known"), Spoken("count ten output turns of the transfer case in low"));
     }
 
     public static IEnumerable<Missing> Axle(Driveline driveline)
     {
         var axle = driveline.DrivingPosition.InWords();
-        if (driveline.DrivingAxle is null) yield return new($"no {axle} is fitted", $"fit the {axle}");
-        else if (driveline.DrivingAxle.Ratio is null) yield return new($"the {axle} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+        if (driveline.DrivingAxle is null) yield return new(Spoken($"no {axle} is fitted"), $"fit the {axle}");
+        else if (driveline.DrivingAxle.Ratio is null) yield return new(Spoken($"the {axle} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 
     /// <summary>Only the front wheels have tyres.</summary>
-    public static Missing RearTyres => new("only front tyres are fitted", "fit the rear tyres, or fit this set as tyres if all wheels have it");
+    public static Missing RearTyres => new(Spoken("only front tyres are fitted"), Spoken("fit the rear tyres, or fit this set as tyres if all wheels have it"));
 
     public static IEnumerable<Missing> Tyres(Driveline driveline)
     {
         if (driveline is { Tyres: null, LoneFrontTyres: not null }) yield return RearTyres;
-        else if (driveline.Tyres is null) yield return new("no tyres are fitted", "fit tyres");
-        else if (driveline.DrivingTyres!.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+        else if (driveline.Tyres is null) yield return new(Spoken("no tyres are fitted"), Spoken("fit tyres"));
+        else if (driveline.DrivingTyres!.RollingCircumference is null) yield return new(Spoken("the tyres' circumference is not known"), Spoken("roll the tyres out, or enter their size"));
     }
 
     public static IEnumerable<Missing> Mass(Driveline driveline)
     {
-        if (driveline.Load?.Mass is null) yield return new("the mass is not known", "weigh the vehicle as it is driven, or enter the mass from its papers");
+        if (driveline.Load?.Mass is null) yield return new(Spoken("the mass is not known"), Spoken("weigh the vehicle as it is driven, or enter the mass from its papers"));
     }
 
     public static IEnumerable<Missing> DrivenShare(Driveline driveline)
     {
-        if (DrivenWheels.ShareInLowRange(driveline) is null) yield return new("the load on the driven wheels is not known", "weigh the axles one by one");
+        if (DrivenWheels.ShareInLowRange(driveline) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
     }
 
     public static IEnumerable<Missing> Resistance(Driveline driveline)
     {
         foreach (var mass in Mass(driveline)) yield return mass;
-        if (driveline.Load?.DragArea is null) yield return new("the drag area is not known", "choose the kind of body");
-        if (driveline.Load?.RollingResistance is null) yield return new("the rolling resistance is not known", "choose the kind of tyre");
+        if (driveline.Load?.DragArea is null) yield return new(Spoken("the drag area is not known"), Spoken("choose the kind of body"));
+        if (driveline.Load?.RollingResistance is null) yield return new(Spoken("the rolling resistance is not known"), Spoken("choose the kind of tyre"));
     }
 
     /// <summary>All that pulling on the road needs.</summary>

@@ -12,7 +12,7 @@ internal sealed class NotLookedAtCheck : ICheck
 {
     public string Id => "not-looked-at";
 
-    public string Title => "Joints not looked at";
+    public string Title => Spoken("Joints not looked at");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -21,8 +21,8 @@ internal sealed class NotLookedAtCheck : ICheck
         if (parts.Count == 0) yield break;
 
         yield return this.Plain(
-            [], Verdict.Open, Because.MissingInput, $"Nobody has looked at these yet: {string.Join("; ", parts.Select(Words))}.", "the joints of the marriage",
-            "look at them, and write each down with its part");
+            [], Verdict.Open, Because.MissingInput, $"Nobody has looked at these yet: {string.Join("; ", parts.Select(Words))}.", Spoken("the joints of the marriage"),
+            Spoken("look at them, and write each down with its part"));
     }
 
     private static string Words(IGrouping<Position, string> part) => $"{part.Key.InWords()}: {string.Join(", ", part)}";

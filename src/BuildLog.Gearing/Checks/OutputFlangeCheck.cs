@@ -9,7 +9,7 @@ internal sealed class OutputFlangeCheck : MatingCheck
 {
     public override string Id => "output-flange";
 
-    public override string Title => "Output flange or spline";
+    public override string Title => Spoken("Output flange or spline");
 
     private protected override IEnumerable<Mating> Matings(Driveline driveline)
     {
@@ -18,9 +18,9 @@ internal sealed class OutputFlangeCheck : MatingCheck
             if (Output(driveline, shaft.Position) is not var (unit, thing, words)) continue;
 
             yield return new(
-                new(unit, thing, words, "count the output's bolts or splines and measure across them"),
-                new(shaft.Position, "front end", shaft.Shaft.FrontEnd, "count the front flange's bolts or the yoke's splines and measure across them"),
-                (output, _) => [$"a {shaft.Position.InWords()} whose front end is {output}"])
+                new(unit, thing, words, Spoken("count the output's bolts or splines and measure across them")),
+                new(shaft.Position, Spoken("front end"), shaft.Shaft.FrontEnd, Spoken("count the front flange's bolts or the yoke's splines and measure across them")),
+                (output, _) => [Spoken($"a {shaft.Position.InWords()} whose front end is {output}")])
             {
                 CountDecides = words?.Contains("spline", StringComparison.OrdinalIgnoreCase) == true,
             };
@@ -29,8 +29,8 @@ internal sealed class OutputFlangeCheck : MatingCheck
 
     private static (Position Unit, string Thing, string? Words)? Output(Driveline driveline, Position shaft)
         => driveline.TransferCase is { } transfer
-                ? shaft == Position.FrontPropshaft ? (Position.TransferCase, "front output", transfer.FrontOutput) : (Position.TransferCase, "output", transfer.Output)
-            : driveline.Overdrive is { } overdrive ? (Position.Overdrive, "output", overdrive.Output)
-            : driveline.Transmission is { } box ? (Position.Transmission, "output", box.Output)
+                ? shaft == Position.FrontPropshaft ? (Position.TransferCase, Spoken("front output"), transfer.FrontOutput) : (Position.TransferCase, Spoken("output"), transfer.Output)
+            : driveline.Overdrive is { } overdrive ? (Position.Overdrive, Spoken("output"), overdrive.Output)
+            : driveline.Transmission is { } box ? (Position.Transmission, Spoken("output"), box.Output)
             : null;
 }

@@ -16,7 +16,7 @@ internal sealed class OverallLowCheck : ICheck
 {
     public string Id => "overall-low";
 
-    public string Title => "Overall low ratio";
+    public string Title => Spoken("Overall low ratio");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -32,7 +32,7 @@ internal sealed class OverallLowCheck : ICheck
                 Windows = Windows(driveline, overall, goal.Wanted),
             })
             : this.Open(
-                between, "The overall low ratio", [.. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Axle(driveline)],
+                between, Spoken("The overall low ratio"), [.. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Axle(driveline)],
                 Units.One, goal.Wanted, Finding.OwnersGoal);
     }
 
@@ -46,9 +46,9 @@ internal sealed class OverallLowCheck : ICheck
         var axle = driveline.DrivingPosition;
         return
         [
-            .. driveline.TransferCase?.Low is { } low ? [For(Position.TransferCase, "transfer case low", low.Value)] : Array.Empty<PartWindow>(),
-            For(axle, $"{axle.InWords()} ratio", driveline.DrivingAxle!.Ratio!.Value),
-            For(Position.Transmission, "first gear", driveline.Transmission!.Gears[0].Ratio.Value),
+            .. driveline.TransferCase?.Low is { } low ? [For(Position.TransferCase, Spoken("transfer case low"), low.Value)] : Array.Empty<PartWindow>(),
+            For(axle, Spoken($"{axle.InWords()} ratio"), driveline.DrivingAxle!.Ratio!.Value),
+            For(Position.Transmission, Spoken("first gear"), driveline.Transmission!.Gears[0].Ratio.Value),
         ];
     }
 }

@@ -15,7 +15,7 @@ internal sealed class OwnersWordCheck : ICheck
 {
     public string Id => "word";
 
-    public string Title => "Evidence behind the numbers";
+    public string Title => Spoken("Evidence behind the numbers");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -24,14 +24,14 @@ internal sealed class OwnersWordCheck : ICheck
 
         var told = numbers.Where(number => number.Known!.Source is Source.OwnersWord or Source.Assumed).GroupBy(number => number.Position).ToList();
         return told.Count == 0
-            ? [Say([], Verdict.Fits, Because.Inside, "Every number rests on a count, a measurement, a tag or the maker's data.")]
+            ? [Say([], Verdict.Fits, Because.Inside, Spoken("Every number rests on a count, a measurement, a tag or the maker's data."))]
             : told.Select(Judge);
     }
 
     private Finding Judge(IGrouping<Position?, ToldNumber> part)
     {
         var names = part.GroupBy(number => number.Known!.Source, (source, alike) => $"{string.Join(", ", alike.Select(number => number.Name))} ({source.InWords()})");
-        var where = part.Key?.InWords() ?? "vehicle";
+        var where = part.Key?.InWords() ?? Spoken("vehicle");
         return Say(part.Key is { } position ? [position] : [], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {where}: {string.Join(", ", names)}.") with
         {
             Advice = [.. part.Select(number => number.Cure).Distinct()],
@@ -39,5 +39,5 @@ internal sealed class OwnersWordCheck : ICheck
     }
 
     private Finding Say(IReadOnlyList<Position> between, Verdict verdict, Because because, Sentence says)
-        => this.Plain(between, verdict, because, says, "order of trust in evidence, common practice");
+        => this.Plain(between, verdict, because, says, Spoken("order of trust in evidence, common practice"));
 }

@@ -11,11 +11,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class ParkingBrakeCheck : ICheck, ILookedAt
 {
-    private const string Limit = "every road law asks for one";
+    private static string Limit => Spoken("every road law asks for one");
 
     public string Id => "parking-brake";
 
-    public string Title => "Parking brake";
+    public string Title => Spoken("Parking brake");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -30,21 +30,21 @@ internal sealed class ParkingBrakeCheck : ICheck, ILookedAt
         else if (places.Where(place => place.Brake is null).ToList() is { Count: > 0 } unlooked)
         {
             yield return this.Open(
-                all, "Whether there is a parking brake",
-                [.. unlooked.Select(place => new Missing($"nobody has looked at the {place.Part.InWords()}", $"look at the {place.Part.InWords()} for a lever, a cable or a drum"))], Limit);
+                all, Spoken("Whether there is a parking brake"),
+                [.. unlooked.Select(place => new Missing(Spoken($"nobody has looked at the {place.Part.InWords()}"), $"look at the {place.Part.InWords()} for a lever, a cable or a drum"))], Limit);
         }
         else
         {
             yield return this.Plain(
-                all, Verdict.Clash, Because.Outside, "There is no parking brake in the driveline.", Limit,
-                "an axle with its parking brake and cables", "a brake drum or disc behind the gearbox, with its lever");
+                all, Verdict.Clash, Because.Outside, Spoken("There is no parking brake in the driveline."), Limit,
+                Spoken("an axle with its parking brake and cables"), Spoken("a brake drum or disc behind the gearbox, with its lever"));
         }
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
     {
         var places = Places(driveline).ToList();
-        return places.All(place => place.Brake is null) ? places.Take(1).Select(place => (place.Part, "parking brake")) : [];
+        return places.All(place => place.Brake is null) ? places.Take(1).Select(place => (place.Part, Spoken("parking brake"))) : [];
     }
 
     private static IEnumerable<(Position Part, Presence? Brake)> Places(Driveline driveline)

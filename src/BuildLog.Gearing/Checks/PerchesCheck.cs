@@ -16,13 +16,13 @@ internal sealed class PerchesCheck : ICheck
 {
     private const double Takes = 2e-3;
     private const double Most = 6e-3;
-    private const string Limit = "geometry, with what bushes and centre bolts take";
+    private static string Limit => Spoken("geometry, with what bushes and centre bolts take");
 
     private static readonly TwoLimits Limits = new(new(-Takes, Takes), new(-Most, Most));
 
     public string Id => "perches";
 
-    public string Title => "Axle perches";
+    public string Title => Spoken("Axle perches");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => HungAxle.Of(driveline).Where(hung => (hung.Axle.Perches ?? hung.Hanging.Springs) is not null).Select(Judge);
@@ -32,9 +32,9 @@ internal sealed class PerchesCheck : ICheck
         var axle = hung.Position.InWords();
         if (hung.Axle.Perches?.Value is not { } perches || hung.Hanging.Springs?.Value is not { } springs)
         {
-            return this.Open([hung.Position], $"Whether the {axle}'s perches meet the springs", [hung.Axle.Perches is null
-                ? new($"the {axle}'s perches were not measured", "measure the perches apart, centre hole to centre hole")
-                : new("the chassis's springs were not measured", "measure the springs apart, middle to middle, and enter it with the vehicle")], Units.Millimetre, Limits.Good, Limit);
+            return this.Open([hung.Position], Spoken($"Whether the {axle}'s perches meet the springs"), [hung.Axle.Perches is null
+                ? new(Spoken($"the {axle}'s perches were not measured"), Spoken("measure the perches apart, centre hole to centre hole"))
+                : new(Spoken("the chassis's springs were not measured"), Spoken("measure the springs apart, middle to middle, and enter it with the vehicle"))], Units.Millimetre, Limits.Good, Limit);
         }
 
         var apart = perches - springs;

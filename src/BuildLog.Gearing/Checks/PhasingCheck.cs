@@ -12,11 +12,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class PhasingCheck : ICheck
 {
-    private const string Limit = "inner yokes in one plane, an industrial shaft maker's catalogue";
+    private static string Limit => Spoken("inner yokes in one plane, an industrial shaft maker's catalogue");
 
     public string Id => "phasing";
 
-    public string Title => "Propshaft phasing";
+    public string Title => Spoken("Propshaft phasing");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).SelectMany(shaft => shaft.Shaft.Pieces.Select((piece, k) => Judge(shaft, piece, k)));
@@ -29,16 +29,16 @@ internal sealed class PhasingCheck : ICheck
             $"The yokes of {shaft.Named(k)} are a quarter turn apart: {Effect(shaft, k)}.", Limit,
             $"pull {shaft.Named(k)} apart at its spline and put it together with both yokes in one plane, or have a yoke welded anew"),
         _ => this.Open(
-            shaft.Joint, $"Whether {shaft.Named(k)} is in phase",
-            [new("how its yokes stand is not known", $"look along the tube of {shaft.Named(k)}: are its two yokes in one plane?")], Limit),
+            shaft.Joint, Spoken($"Whether {shaft.Named(k)} is in phase"),
+            [new(Spoken("how its yokes stand is not known"), $"look along the tube of {shaft.Named(k)}: are its two yokes in one plane?")], Limit),
     };
 
     private static string Effect(FittedShaft shaft, int k)
     {
-        if (shaft.Shaft.Joints is not { } joints) return "its joints add up instead of cancelling";
+        if (shaft.Shaft.Joints is not { } joints) return Spoken("its joints add up instead of cancelling");
 
         var one = Math.Max(joints[k].Compound.Value, joints[k + 1].Compound.Value);
         var both = Math.Sqrt(EquivalentAngle.Squared([joints[k], joints[k + 1]], [Yokes.QuarterTurn]).Value);
-        return $"its joints add up to one of {Said.Number(both, Units.Degree, 1)}, and the end it drives swings by {Said.Number(CardanJoint.NonUniformity(Math.Max(one, both)), Units.PercentUnit, 1)} of its speed twice a turn";
+        return Spoken($"its joints add up to one of {Said.Number(both, Units.Degree, 1)}, and the end it drives swings by {Said.Number(CardanJoint.NonUniformity(Math.Max(one, both)), Units.PercentUnit, 1)} of its speed twice a turn");
     }
 }

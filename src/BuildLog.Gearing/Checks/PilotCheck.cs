@@ -15,8 +15,8 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class PilotCheck : ICheck, ILookedAt
 {
-    private const string What = "Whether the spigot runs in the pilot bearing";
-    private const string Geometry = "geometry";
+    private static string What => Spoken("Whether the spigot runs in the pilot bearing");
+    private static string Geometry => Spoken("geometry");
     private const double Loose = 0.15e-3;
 
     // Half a hundredth: two calipers that both show 15.00 mm.
@@ -24,7 +24,7 @@ internal sealed class PilotCheck : ICheck, ILookedAt
 
     public string Id => "pilot";
 
-    public string Title => "Pilot bearing";
+    public string Title => Spoken("Pilot bearing");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -37,16 +37,16 @@ internal sealed class PilotCheck : ICheck, ILookedAt
                 yield return Judge(joint, bore.Value, spigot.Value);
                 break;
             case (null, not null):
-                yield return this.Open(joint, What, [new("the pilot's bore is not known", "measure the pilot bearing's bore with a caliper")], Geometry);
+                yield return this.Open(joint, What, [new(Spoken("the pilot's bore is not known"), Spoken("measure the pilot bearing's bore with a caliper"))], Geometry);
                 break;
             case (not null, null):
-                yield return this.Open(joint, What, [new("the spigot is not known", "measure the input shaft's spigot with a caliper")], Geometry);
+                yield return this.Open(joint, What, [new(Spoken("the spigot is not known"), Spoken("measure the input shaft's spigot with a caliper"))], Geometry);
                 break;
         }
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.Rear.PilotBore: null, Transmission.Front.Spigot: null } ? [(Position.Engine, "pilot bore"), (Position.Transmission, "spigot")] : [];
+        => driveline is { Engine.Rear.PilotBore: null, Transmission.Front.Spigot: null } ? [(Position.Engine, Spoken("pilot bore")), (Position.Transmission, Spoken("spigot"))] : [];
 
     private Finding Judge(IReadOnlyList<Position> joint, Measured bore, Measured spigot)
     {
@@ -56,11 +56,11 @@ internal sealed class PilotCheck : ICheck, ILookedAt
         return this.Judged(new(
             joint, play, Units.Millimetre, limits.Good,
             $"The pilot's bore is {Said.Number(bore, Units.Millimetre, 2)}, the gearbox's spigot {Said.Number(spigot, Units.Millimetre, 2)}.",
-            tight ? Geometry : "common practice for the play of a pilot bush")
+            tight ? Geometry : Spoken("common practice for the play of a pilot bush"))
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = [$"a pilot {(tight ? "bearing" : "bush")} with a bore of {Said.Number(spigot.Value, Units.Millimetre, 2)}{(tight ? "" : " and a running fit")}"],
+            Cures = [$"a pilot {(tight ? Spoken("bearing") : Spoken("bush"))} with a bore of {Said.Number(spigot.Value, Units.Millimetre, 2)}{(tight ? "" : Spoken(" and a running fit"))}"],
         });
     }
 }

@@ -16,14 +16,14 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class PinionAngleCheck : ICheck
 {
-    private const string Limit = "both ends within 1°, a shaft maker's manual";
+    private static string Limit => Spoken("both ends within 1°, a shaft maker's manual");
 
     private static readonly double Degree = Units.Degree.ToBase(1);
     private static readonly Window Parallel = new(-Degree, Degree);
 
     public string Id => "pinion-angle";
 
-    public string Title => "Pinion angle from the perches";
+    public string Title => Spoken("Pinion angle from the perches");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => HungAxle.Of(driveline).Where(hung => hung is { Axle.PinionToPerch: not null, Shaft: not null }).Select(Judge);
@@ -33,7 +33,7 @@ internal sealed class PinionAngleCheck : ICheck
         IReadOnlyList<Position> between = [hung.ShaftPosition, hung.Position];
         var (output, pad) = (hung.Shaft!.Line?[0].Side, hung.Hanging.Pad);
         if (output is null || pad is null)
-            return this.Open(between, $"Where the {hung.Position.InWords()}'s pinion will point", [.. Lacking(output, pad)], Units.Degree, Parallel, Limit);
+            return this.Open(between, Spoken($"Where the {hung.Position.InWords()}'s pinion will point"), [.. Lacking(output, pad)], Units.Degree, Parallel, Limit);
 
         var pinion = pad.Value + hung.Axle.PinionToPerch!.Value;
         var off = pinion - output.Value;
@@ -43,13 +43,13 @@ internal sealed class PinionAngleCheck : ICheck
             $"On its springs the {hung.Position.InWords()}'s pinion will lie at {Said.Number(pinion, Units.Degree, 1)}, the output that drives it at {Said.Number(output.Value, Units.Degree, 1)}.", Limit)
         {
             LimitIsVerified = false,
-            Cures = [$"wedges of {wedge} at the perches that turn the pinion's front end {(off.Value > 0 ? "down" : "up")}"],
+            Cures = [$"wedges of {wedge} at the perches that turn the pinion's front end {(off.Value > 0 ? Spoken("down") : Spoken("up"))}"],
         });
     }
 
     private static IEnumerable<Missing> Lacking(Known? output, Known? pad)
     {
-        if (output is null) yield return new("the output's angle is not known", "lay an angle gauge on the output, from the side");
-        if (pad is null) yield return new("the springs' angle is not known", "lay an angle gauge on the spring at its centre bolt, the vehicle at ride height, and enter it with the vehicle");
+        if (output is null) yield return new(Spoken("the output's angle is not known"), Spoken("lay an angle gauge on the output, from the side"));
+        if (pad is null) yield return new(Spoken("the springs' angle is not known"), Spoken("lay an angle gauge on the spring at its centre bolt, the vehicle at ride height, and enter it with the vehicle"));
     }
 }

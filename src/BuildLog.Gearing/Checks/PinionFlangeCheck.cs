@@ -9,11 +9,11 @@ internal sealed class PinionFlangeCheck : MatingCheck
 {
     public override string Id => "pinion-flange";
 
-    public override string Title => "Pinion flange";
+    public override string Title => Spoken("Pinion flange");
 
     private protected override IEnumerable<Mating> Matings(Driveline driveline)
         => FittedShaft.Of(driveline).Where(shaft => shaft.Axle is not null).Select(shaft => new Mating(
-            new(shaft.Position, "axle end", shaft.Shaft.RearEnd, "count the flange's bolts and measure their circle, or measure the joint's caps"),
-            new(shaft.AxlePosition, "pinion flange", shaft.Axle!.PinionFlange, "count the pinion flange's bolts and measure their circle, or measure the yoke"),
-            (end, pinion) => [$"a {shaft.Position.InWords()} whose axle end is {pinion}", $"a pinion flange that is {end}"]));
+            new(shaft.Position, Spoken("axle end"), shaft.Shaft.RearEnd, Spoken("count the flange's bolts and measure their circle, or measure the joint's caps")),
+            new(shaft.AxlePosition, Spoken("pinion flange"), shaft.Axle!.PinionFlange, Spoken("count the pinion flange's bolts and measure their circle, or measure the yoke")),
+            (end, pinion) => [Spoken($"a {shaft.Position.InWords()} whose axle end is {pinion}"), Spoken($"a pinion flange that is {end}")]));
 }

@@ -16,17 +16,17 @@ internal sealed class PropshaftSpeedCheck : ICheck
     // The thickest tube that propshafts of light vehicles are made of, metres: common practice, no source.
     private const double ThickestMade = 0.13;
 
-    private const string Limit = "0.65 of the critical speed, common practice; 0.75, a propshaft maker's page";
+    private static string Limit => Spoken("0.65 of the critical speed, common practice; 0.75, a propshaft maker's page");
 
     public string Id => "propshaft-speed";
 
-    public string Title => "Propshaft speed";
+    public string Title => Spoken("Propshaft speed");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Select(shaft =>
             FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
                 ? Judge(shaft, fastest)
-                : this.Open(shaft.Joint, $"How close the {shaft.Position.InWords()} comes to its critical speed", [.. Lacking(driveline, goals, shaft)], Limit));
+                : this.Open(shaft.Joint, Spoken($"How close the {shaft.Position.InWords()} comes to its critical speed"), [.. Lacking(driveline, goals, shaft)], Limit));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
     {
@@ -58,11 +58,11 @@ internal sealed class PropshaftSpeedCheck : ICheck
         for (var k = 0; k < shaft.Shaft.Pieces.Count; k++)
         {
             var (piece, name) = (shaft.Shaft.Pieces[k], shaft.Named(k));
-            if (piece.Length is null) yield return new($"the length of {name} is not known", $"measure {name} from joint centre to joint centre");
-            if (piece.Outer is null) yield return new($"the tube diameter of {name} is not known", $"measure the tube of {name} across with a caliper");
-            if (piece.Wall is null) yield return new($"the wall of {name} is not known", $"take the wall of {name} from its maker, or weigh the shaft");
+            if (piece.Length is null) yield return new(Spoken($"the length of {name} is not known"), $"measure {name} from joint centre to joint centre");
+            if (piece.Outer is null) yield return new(Spoken($"the tube diameter of {name} is not known"), $"measure the tube of {name} across with a caliper");
+            if (piece.Wall is null) yield return new(Spoken($"the wall of {name} is not known"), $"take the wall of {name} from its maker, or weigh the shaft");
         }
 
-        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new("its fastest turn is not known", "enter the engine's redline, or the top speed wanted");
+        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
     }
 }

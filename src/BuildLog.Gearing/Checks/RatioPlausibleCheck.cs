@@ -32,7 +32,7 @@ internal sealed class RatioPlausibleCheck : ICheck
 
     public string Id => "ratio";
 
-    public string Title => "Ratio plausible";
+    public string Title => Spoken("Ratio plausible");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -40,8 +40,8 @@ internal sealed class RatioPlausibleCheck : ICheck
         if (driveline.Overdrive is { } unit) yield return Overdrive(unit);
         if (driveline.TransferCase is { } transfer)
         {
-            yield return Part(Position.TransferCase, transfer.High, UsualHigh, "count the transfer case in high: ten output turns", "transfer case's high");
-            if (transfer.Low is { } low) yield return Part(Position.TransferCase, low, UsualLow, "", "transfer case's low");
+            yield return Part(Position.TransferCase, transfer.High, UsualHigh, Spoken("count the transfer case in high: ten output turns"), Spoken("transfer case's high"));
+            if (transfer.Low is { } low) yield return Part(Position.TransferCase, low, UsualLow, "", Spoken("transfer case's low"));
         }
 
         foreach (var finding in Axles(driveline)) yield return finding;
@@ -52,21 +52,21 @@ internal sealed class RatioPlausibleCheck : ICheck
         foreach (var (axle, position) in ((Axle?, Position)[])[(driveline.RearAxle, Position.RearAxle), (driveline.FrontAxle, Position.FrontAxle)])
         {
             if (axle is not null) yield return Axle(axle, position);
-            if (axle?.LowStep is { } step) yield return Part(position, step, TwoSpeedAxle.UsualStep, "", $"{position.InWords()}'s low over high");
+            if (axle?.LowStep is { } step) yield return Part(position, step, TwoSpeedAxle.UsualStep, "", Spoken($"{position.InWords()}'s low over high"));
         }
     }
 
     // A share names the drop of engine speed or the gain of road speed, and nobody says which.
     private Finding Overdrive(Overdrive unit)
     {
-        var finding = Part(Position.Overdrive, unit.Ratio, UsualOverdrive, "enter the overdrive's ratio, or count it: ten output turns");
+        var finding = Part(Position.Overdrive, unit.Ratio, UsualOverdrive, Spoken("enter the overdrive's ratio, or count it: ten output turns"));
         return unit.Ratio is { } ratio && ratio.Says.EndsWith('%')
             ? finding with
             {
                 Verdict = Verdict.Watch,
                 Because = Because.UnverifiedLimit,
                 Sentence = $"{finding.Sentence} It is sold as {ratio.Says}.",
-                Advice = Questions([OverdriveUnit.Ask(1 - ratio.Value.Value)], ["count it: ten output turns"]),
+                Advice = Questions([OverdriveUnit.Ask(1 - ratio.Value.Value)], [Spoken("count it: ten output turns")]),
             }
             : finding;
     }
@@ -74,7 +74,7 @@ internal sealed class RatioPlausibleCheck : ICheck
     private Finding Axle(Axle axle, Position position)
     {
         var differential = axle.Ratio is { } ratio ? ratio with { Value = ratio.Value / (axle.HubReduction?.Value ?? 1) } : null;
-        var finding = Part(position, differential, RatioTraps.UsualAxle, "count the axle's turns: ten wheel turns, one wheel held", axle.HubReduction is null ? null : $"{position.InWords()}'s differential");
+        var finding = Part(position, differential, RatioTraps.UsualAxle, Spoken("count the axle's turns: ten wheel turns, one wheel held"), axle.HubReduction is null ? null : Spoken($"{position.InWords()}'s differential"));
         return finding.Verdict == Verdict.Watch
             ? finding with { Advice = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted), finding.Advice) }
             : finding;
@@ -82,7 +82,7 @@ internal sealed class RatioPlausibleCheck : ICheck
 
     private Finding Gearbox(Transmission box)
     {
-        if (box.Gears.Count == 0) return Open(Position.Transmission, "gearbox", "enter the gear ratios, or count them: ten output turns in each gear");
+        if (box.Gears.Count == 0) return Open(Position.Transmission, Spoken("gearbox"), Spoken("enter the gear ratios, or count them: ten output turns in each gear"));
 
         var traps = RatioTraps.OfGears([.. box.Gears.Select(gear => (gear.Name, gear.Ratio.Value.Value))]).ToList();
         if (FirstRise(box.Gears) is { } rise)
@@ -94,15 +94,15 @@ internal sealed class RatioPlausibleCheck : ICheck
             };
         }
 
-        if (box.Gears.Count < FewestGears) return Say(Position.Transmission, Verdict.Fits, Because.Inside, "Each gear is faster than the one before.");
+        if (box.Gears.Count < FewestGears) return Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("Each gear is faster than the one before."));
 
-        var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", $"gearbox's {box.Gears[0].Name} gear");
-        var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", $"gearbox's {box.Gears[^1].Name} gear");
+        var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", Spoken($"gearbox's {box.Gears[0].Name} gear"));
+        var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", Spoken($"gearbox's {box.Gears[^1].Name} gear"));
         var worse = first.Verdict == Verdict.Watch ? first : top;
         return TwoSets(box) is { } apart ? apart
             : worse.Verdict == Verdict.Watch
             ? worse with { Advice = Questions(traps, worse.Advice) }
-            : Say(Position.Transmission, Verdict.Fits, Because.Inside, "First and top gear are usual ones, and each gear is faster than the one before.");
+            : Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("First and top gear are usual ones, and each gear is faster than the one before."));
     }
 
     // Two planetary sets on one sun shaft leave first gear no choice beside second and reverse.
@@ -119,7 +119,7 @@ internal sealed class RatioPlausibleCheck : ICheck
             {
                 Value = first,
                 Wanted = usual,
-                Advice = ["read both ratios on the data sheet again, with reverse: first = second + (second − 1) · reverse", "count the teeth of its planetary sets"],
+                Advice = [Spoken("read both ratios on the data sheet again, with reverse: first = second + (second − 1) · reverse"), Spoken("count the teeth of its planetary sets")],
             };
     }
 
@@ -137,7 +137,7 @@ internal sealed class RatioPlausibleCheck : ICheck
             Advice =
             [
                 $"read first, second and reverse on the data sheet again: first = {Rounded.WithInterval(expected, Units.One)} would agree, or a reverse of {Rounded.WithInterval((first - second) / (second - 1), Units.One)}",
-                "count the teeth of its planetary sets; a box of another build is not bound so",
+                Spoken("count the teeth of its planetary sets; a box of another build is not bound so"),
             ],
         };
     }
@@ -148,12 +148,12 @@ internal sealed class RatioPlausibleCheck : ICheck
         if (ratio is null) return Open(position, name, cure);
 
         var (verdict, because) = Verdicts.Judge(ratio.Value, usual, limitIsVerified: false);
-        var says = $"The {name} ratio {Rounded.WithInterval(ratio.Value, Units.One)} {(verdict == Verdict.Fits ? "is a usual one" : "is not surely a usual one")}: {usual.InWords(Units.One)}.";
+        var says = Spoken($"The {name} ratio {Rounded.WithInterval(ratio.Value, Units.One)} {(verdict == Verdict.Fits ? Spoken("is a usual one") : Spoken("is not surely a usual one"))}: {usual.InWords(Units.One)}.");
         return Say(position, verdict, because, says) with
         {
             Value = ratio.Value,
             Wanted = usual,
-            Advice = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? "twenty wheel turns, and note how the other wheel turned" : "ten output turns")}"] : [],
+            Advice = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? Spoken("twenty wheel turns, and note how the other wheel turned") : Spoken("ten output turns"))}"] : [],
             SettledBy = because == Because.Uncertainty ? Settling.Of(ratio.Value, usual) : null,
         };
     }
@@ -162,7 +162,7 @@ internal sealed class RatioPlausibleCheck : ICheck
         => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Advice = [cure] };
 
     private Finding Say(Position position, Verdict verdict, Because because, Sentence says)
-        => this.Plain([position], verdict, because, says, "usual ratios of light vehicles, from memory");
+        => this.Plain([position], verdict, because, says, Spoken("usual ratios of light vehicles, from memory"));
 
     private static IReadOnlyList<Sentence> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<Sentence> otherwise)
         => [.. traps.Select(trap => trap.InWords()), .. otherwise];

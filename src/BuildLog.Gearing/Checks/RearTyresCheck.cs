@@ -12,10 +12,10 @@ internal sealed class RearTyresCheck : ICheck
 {
     public string Id => "rear-tyres";
 
-    public string Title => "Rear tyres";
+    public string Title => Spoken("Rear tyres");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => driveline is { Tyres: null, LoneFrontTyres: { } front }
-            ? [this.Open([Position.Tyres, Position.FrontTyres], $"What the vehicle does on {front.Name}", [Missing.RearTyres], "what is fitted")]
+            ? [this.Open([Position.Tyres, Position.FrontTyres], Spoken($"What the vehicle does on {front.Name}"), [Missing.RearTyres], Spoken("what is fitted"))]
             : [];
 }

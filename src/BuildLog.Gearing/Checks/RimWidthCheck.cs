@@ -9,15 +9,15 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>The permitted band is from memory, see <see cref="RimWidth"/>: it may warn, never clash. The tyre maker's data sheet decides.</remarks>
 internal sealed class RimWidthCheck : ICheck
 {
-    private const string Limit = "rim width rule, from memory; the tyre maker's data sheet decides";
+    private static string Limit => Spoken("rim width rule, from memory; the tyre maker's data sheet decides");
 
     public string Id => "rim-width";
 
-    public string Title => "Rim width";
+    public string Title => Spoken("Rim width");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => driveline.Tyres is not { } tyres ? []
-            : tyres.FrontPair is { } front ? [.. Judge(tyres, "rear "), .. Judge(front, "front ")]
+            : tyres.FrontPair is { } front ? [.. Judge(tyres, Spoken("rear ")), .. Judge(front, Spoken("front "))]
             : Judge(tyres, "");
 
     private IEnumerable<Finding> Judge(TyreSet tyres, string where)
@@ -29,8 +29,8 @@ internal sealed class RimWidthCheck : ICheck
         if (wheel.RimWidth is not { } width)
         {
             yield return this.Open(
-                joint, $"Whether the {where}rims suit {size.Designation}",
-                [new("the rim width is not known", $"read it on the wheel, such as 6J, or measure between the bead seats; {Rounded.Exact(band.Low)} to {Rounded.Exact(band.High)} in would do")], Limit);
+                joint, Spoken($"Whether the {where}rims suit {size.Designation}"),
+                [new(Spoken("the rim width is not known"), $"read it on the wheel, such as 6J, or measure between the bead seats; {Rounded.Exact(band.Low)} to {Rounded.Exact(band.High)} in would do")], Limit);
             yield break;
         }
 

@@ -18,7 +18,7 @@ public static class Settling
         var allowed = Math.Abs(value.Value - wanted.NearestLimit(value.Value)) / value.CoverageFactor;
         var others = (value.StandardUncertainty * value.StandardUncertainty) - dominant.Variance;
         var room = (allowed * allowed) - others;
-        if (room <= 0) return $"{settle(2)}; that alone would narrow it, not settle it";
+        if (room <= 0) return Spoken($"{settle(2)}; that alone would narrow it, not settle it");
 
         // A little more than enough, so that the result is not on the edge again.
         return settle(Math.Sqrt(dominant.Variance / room) * 1.05);

@@ -7,23 +7,23 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>A swapped gearbox often comes without. There or not: geometry. Says nothing until somebody has looked.</remarks>
 internal sealed class ShiftLinkageCheck : ICheck, ILookedAt
 {
-    private const string Limit = "geometry";
+    private static string Limit => Spoken("geometry");
 
     public string Id => "shift-linkage";
 
-    public string Title => "Shift linkage";
+    public string Title => Spoken("Shift linkage");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         if (driveline.Transmission?.ShiftLinkage is not { } linkage) yield break;
 
         yield return linkage == Presence.Fitted
-            ? this.Plain([Position.Transmission], Verdict.Fits, Because.Inside, "The gearbox has its shift linkage.", Limit)
+            ? this.Plain([Position.Transmission], Verdict.Fits, Because.Inside, Spoken("The gearbox has its shift linkage."), Limit)
             : this.Plain(
-                [Position.Transmission], Verdict.Clash, Because.Outside, "The gearbox has no shift linkage, so nobody can change gear.", Limit,
-                "the gearbox's own lever or linkage, from its donor", "a linkage made to reach the driver");
+                [Position.Transmission], Verdict.Clash, Because.Outside, Spoken("The gearbox has no shift linkage, so nobody can change gear."), Limit,
+                Spoken("the gearbox's own lever or linkage, from its donor"), Spoken("a linkage made to reach the driver"));
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline.Transmission is { ShiftLinkage: null } ? [(Position.Transmission, "shift linkage")] : [];
+        => driveline.Transmission is { ShiftLinkage: null } ? [(Position.Transmission, Spoken("shift linkage"))] : [];
 }

@@ -14,18 +14,18 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class SlipTravelCheck : ICheck
 {
-    private const string Limit = "geometry; 25 mm of spline kept, common practice";
+    private static string Limit => Spoken("geometry; 25 mm of spline kept, common practice");
 
     public string Id => "slip-travel";
 
-    public string Title => "Slip joint travel";
+    public string Title => Spoken("Slip joint travel");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Where(shaft => shaft.Shaft.Slip is not null).SelectMany(shaft =>
         {
             var missing = Lacking(shaft).ToList();
             return missing.Count > 0
-                ? [this.Open(shaft.Joint, $"Whether the {shaft.Position.InWords()}'s slip joint is long enough", missing, Limit)]
+                ? [this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s slip joint is long enough"), missing, Limit)]
                 : Judge(shaft);
         });
 
@@ -60,11 +60,11 @@ internal sealed class SlipTravelCheck : ICheck
 
     private static IEnumerable<Missing> Lacking(FittedShaft shaft)
     {
-        if (shaft.Shaft.Slip!.Stroke is null) yield return new("the slip joint's stroke is not known", "push the slip joint fully in and pull it fully out, and measure between");
-        if (shaft.Shaft.Slip.Out is null) yield return new("how far it stands out is not known", "measure the free spline at ride height, and again pushed fully in");
-        if (shaft.Shaft.Pieces[^1].Length is null) yield return new("the shaft's length is not known", "measure from joint centre to joint centre");
-        if (shaft.Shaft.Line?[^2].Side is null) yield return new("the shaft's slope is not known", "lay an angle gauge on the tube at ride height");
-        if (shaft.Axle?.Travel?.Droop is null) yield return new("the droop is not known", "lift the frame until the wheels hang, and measure the way");
-        if (shaft.Axle?.Travel?.Bump is null) yield return new("the bump travel is not known", "measure from the axle to its bump stop at ride height");
+        if (shaft.Shaft.Slip!.Stroke is null) yield return new(Spoken("the slip joint's stroke is not known"), Spoken("push the slip joint fully in and pull it fully out, and measure between"));
+        if (shaft.Shaft.Slip.Out is null) yield return new(Spoken("how far it stands out is not known"), Spoken("measure the free spline at ride height, and again pushed fully in"));
+        if (shaft.Shaft.Pieces[^1].Length is null) yield return new(Spoken("the shaft's length is not known"), Spoken("measure from joint centre to joint centre"));
+        if (shaft.Shaft.Line?[^2].Side is null) yield return new(Spoken("the shaft's slope is not known"), Spoken("lay an angle gauge on the tube at ride height"));
+        if (shaft.Axle?.Travel?.Droop is null) yield return new(Spoken("the droop is not known"), Spoken("lift the frame until the wheels hang, and measure the way"));
+        if (shaft.Axle?.Travel?.Bump is null) yield return new(Spoken("the bump travel is not known"), Spoken("measure from the axle to its bump stop at ride height"));
     }
 }

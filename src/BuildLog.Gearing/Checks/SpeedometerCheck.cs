@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 public sealed class SpeedometerCheck : ICheck
 {
-    private const string Limit = "UN Regulation No. 39, par. 5.3";
+    private static string Limit => Spoken("UN Regulation No. 39, par. 5.3");
 
     /// <summary>Gears named as a cure, the truest first.</summary>
     private const int MostGears = 3;
@@ -26,7 +26,7 @@ public sealed class SpeedometerCheck : ICheck
     public string Id => "speedometer";
 
     /// <inheritdoc/>
-    public string Title => "Speedometer";
+    public string Title => Spoken("Speedometer");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
@@ -35,8 +35,8 @@ public sealed class SpeedometerCheck : ICheck
 
         var driven = Driven(driveline);
         return (driven is not null ? new Reading(driven.Value) : Computed(driveline)) is { } reading
-            ? [Judge(driveline, meter.Drive, reading, driven is null ? "" : $" So found by the {driven.Says}.")]
-            : [this.Open([driveline.DrivingPosition, Position.Speedometer], "Whether the speedometer reads right", Lacking(driveline, meter), Limit)];
+            ? [Judge(driveline, meter.Drive, reading, driven is null ? "" : Spoken($" So found by the {driven.Says}."))]
+            : [this.Open([driveline.DrivingPosition, Position.Speedometer], Spoken("Whether the speedometer reads right"), Lacking(driveline, meter), Limit)];
     }
 
     /// <summary>What gears, axle and tyres make it show against the truth; null while a part or a number is missing.</summary>
@@ -50,7 +50,7 @@ public sealed class SpeedometerCheck : ICheck
     /// <summary>What a measured distance found, beside what the parts make it; null where it was not driven with these parts.</summary>
     internal static MeasuredAgain? FoundTwice(Driveline driveline)
         => Driven(driveline) is { } driven && Computed(driveline) is { } computed
-            ? new(Position.Speedometer, "share of the true distance", Units.One, driven, new(computed.Share, Source.Measured, "from its gears, the axle and the tyres"))
+            ? new(Position.Speedometer, Spoken("share of the true distance"), Units.One, driven, new(computed.Share, Source.Measured, Spoken("from its gears, the axle and the tyres")))
             : null;
 
     private static Known? Driven(Driveline driveline) => driveline.Driven is { } driven && driven.HoldsFor(driveline) ? driven.Share : null;
@@ -61,11 +61,11 @@ public sealed class SpeedometerCheck : ICheck
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
             $"At a true {AtRound((v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound((v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(Allowed)}. "
-                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? "behind" : "ahead")}.{found}{InLow(driveline, drive, reading)}",
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? Spoken("behind") : Spoken("ahead"))}.{found}{InLow(driveline, drive, reading)}",
             Limit)
         {
             Cures = [.. Gears(drive, reading)],
-            Windows = [PartWindow.Proportional(Position.Speedometer, "speedometer correction factor", Units.One, reading.Share / (drive?.Correction ?? 1), Lawful)],
+            Windows = [PartWindow.Proportional(Position.Speedometer, Spoken("speedometer correction factor"), Units.One, reading.Share / (drive?.Correction ?? 1), Lawful)],
         });
     }
 
@@ -91,16 +91,16 @@ public sealed class SpeedometerCheck : ICheck
             : DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful)
                 .Where(gear => gear.Teeth != teeth)
                 .Take(MostGears)
-                .Select(gear => $"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high");
+                .Select(gear => Spoken($"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high"));
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, Speedometer meter)
     {
         var atWheel = meter.Drive?.Pickup == Pickup.Wheel;
-        if (meter.Wanted is null) yield return new("what the speedometer wants is not known", "read the small number on its dial: cable turns a mile or a kilometre");
-        if (meter.Drive is null) yield return new("what drives it is not known", "count the teeth of its drive and driven gears, or the cable's turns for a turn of the propshaft");
-        if (!atWheel && driveline.DrivingAxle?.Ratio is null) yield return new($"the {driveline.DrivingPosition.InWords()} ratio is not known", "count the axle's turns: ten wheel turns, one wheel held");
+        if (meter.Wanted is null) yield return new(Spoken("what the speedometer wants is not known"), Spoken("read the small number on its dial: cable turns a mile or a kilometre"));
+        if (meter.Drive is null) yield return new(Spoken("what drives it is not known"), Spoken("count the teeth of its drive and driven gears, or the cable's turns for a turn of the propshaft"));
+        if (!atWheel && driveline.DrivingAxle?.Ratio is null) yield return new(Spoken($"the {driveline.DrivingPosition.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
         if (meter.Drive?.Pickup == Pickup.GearboxOutput && driveline.TransferCase is { High: null })
-            yield return new("the transfer case's high ratio is not known", "enter the transfer case's high ratio");
-        if (driveline.DrivingTyres?.RollingCircumference is null) yield return new("the tyres' circumference is not known", "roll the tyres out, or enter their size");
+            yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
+        if (driveline.DrivingTyres?.RollingCircumference is null) yield return new(Spoken("the tyres' circumference is not known"), Spoken("roll the tyres out, or enter their size"));
     }
 }

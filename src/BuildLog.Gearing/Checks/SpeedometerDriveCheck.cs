@@ -10,22 +10,22 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class SpeedometerDriveCheck : MatingCheck
 {
-    private const string None = "none";
+    private static string None => Spoken("none");
 
     public override string Id => "speedometer-drive";
 
-    public override string Title => "Speedometer drive";
+    public override string Title => Spoken("Speedometer drive");
 
     private protected override IEnumerable<Mating> Matings(Driveline driveline)
     {
         if (driveline.Speedometer is not { } dial || dial.Drive?.Pickup == Pickup.Wheel || Unit(driveline) is not var (unit, feed)) yield break;
 
         yield return new(
-            new(unit, "speedometer drive", Word(feed), $"look at the {unit.InWords()}'s tail for a cable's nut or a sender's plug"),
-            new(Position.Speedometer, "drive", Word(dial.Takes ?? Implied(dial.Drive)), "look behind the dial for a cable's nut or a plug") { IsImplied = dial.Takes is null, IsNeed = true },
+            new(unit, Spoken("speedometer drive"), Word(feed), Spoken($"look at the {unit.InWords()}'s tail for a cable's nut or a sender's plug")),
+            new(Position.Speedometer, Spoken("drive"), Word(dial.Takes ?? Implied(dial.Drive)), Spoken("look behind the dial for a cable's nut or a plug")) { IsImplied = dial.Takes is null, IsNeed = true },
             (has, needs) => has == None
-                ? [$"a drive for {needs} at the {unit.InWords()}'s tail", "a sender at the propshaft or a wheel"]
-                : [$"a converter from {has} to {needs}", $"a speedometer for {has}"]);
+                ? [Spoken($"a drive for {needs} at the {unit.InWords()}'s tail"), Spoken("a sender at the propshaft or a wheel")]
+                : [Spoken($"a converter from {has} to {needs}"), Spoken($"a speedometer for {has}")]);
     }
 
     private static (Position Unit, SpeedometerFeed? Feed)? Unit(Driveline driveline)
@@ -40,8 +40,8 @@ internal sealed class SpeedometerDriveCheck : MatingCheck
     private static string? Word(SpeedometerFeed? feed) => feed switch
     {
         SpeedometerFeed.None => None,
-        SpeedometerFeed.Cable => "a cable",
-        SpeedometerFeed.Pulses => "pulses",
+        SpeedometerFeed.Cable => Spoken("a cable"),
+        SpeedometerFeed.Pulses => Spoken("pulses"),
         _ => null,
     };
 }

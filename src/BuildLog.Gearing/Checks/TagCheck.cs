@@ -20,7 +20,7 @@ internal sealed class TagCheck : ICheck
 {
     public string Id => "tag";
 
-    public string Title => "Tag against count";
+    public string Title => Spoken("Tag against count");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -34,7 +34,7 @@ internal sealed class TagCheck : ICheck
     {
         { Ratio.Source: Source.Tag } => Say(position, Verdict.Open, Because.MissingInput, $"The {position.InWords()} ratio {Words(axle.Ratio)} is only the tag's; nobody has counted it.") with
         {
-            Advice = ["count the axle's turns: ten wheel turns, one wheel held"],
+            Advice = [Spoken("count the axle's turns: ten wheel turns, one wheel held")],
         },
         { Ratio: { } counted, Quoted: { } quoted } => Compare(position, new(quoted, counted)),
         _ => null,
@@ -45,19 +45,19 @@ internal sealed class TagCheck : ICheck
         var pairs = box.Gears.Where(gear => gear.Quoted is not null).Select(gear => (gear.Name, Pair: new TagAgainstCount(gear.Quoted!, gear.Ratio))).ToList();
         var apart = pairs.Where(gear => !gear.Pair.Agrees).ToList();
         return pairs.Count == 0 ? null
-            : apart.Count == 0 ? Say(Position.Transmission, Verdict.Fits, Because.Inside, "Each gear that was counted is what is said of it.")
-            : Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit, string.Join(" ", apart.Select(gear => $"Gear {gear.Name}: {gear.Pair.Says}"))) with
+            : apart.Count == 0 ? Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("Each gear that was counted is what is said of it."))
+            : Say(Position.Transmission, Verdict.Watch, Because.UnverifiedLimit, string.Join(" ", apart.Select(gear => Spoken($"Gear {gear.Name}: {gear.Pair.Says}")))) with
             {
                 Value = apart[0].Pair.Counted.Value,
                 Advice = [.. apart.Select(gear => gear.Pair.Counted.Source == Source.TeethCounted
-                    ? $"strike the {Words(gear.Pair.Tag)} of gear {gear.Name} off: the teeth are exact"
-                    : $"count gear {gear.Name} again over ten output turns, or its teeth")],
+                    ? Spoken($"strike the {Words(gear.Pair.Tag)} of gear {gear.Name} off: the teeth are exact")
+                    : Spoken($"count gear {gear.Name} again over ten output turns, or its teeth"))],
             };
     }
 
     private Finding Compare(Position position, TagAgainstCount pair)
     {
-        var says = pair.Agrees ? pair.Says : $"{pair.Says} The gears may have been changed since, or the count slipped.";
+        var says = pair.Agrees ? pair.Says : Spoken($"{pair.Says} The gears may have been changed since, or the count slipped.");
         return Say(position, pair.Agrees ? Verdict.Fits : Verdict.Watch, pair.Agrees ? Because.Inside : Because.UnverifiedLimit, says) with
         {
             Value = pair.Counted.Value,
@@ -69,16 +69,16 @@ internal sealed class TagCheck : ICheck
     {
         var tag = Words(pair.Tag);
         return pair.Counted.Source == Source.TeethCounted
-            ? [$"strike the {tag} off: the teeth are exact"]
-            : [.. Slip(pair), $"count the teeth: they decide between {tag} and {Rounded.Value(pair.Counted.Value, Units.One)}"];
+            ? [Spoken($"strike the {tag} off: the teeth are exact")]
+            : [.. Slip(pair), Spoken($"count the teeth: they decide between {tag} and {Rounded.Value(pair.Counted.Value, Units.One)}")];
     }
 
     // A count that is twice or half the tag is the forgotten wheel.
     private static IEnumerable<string> Slip(TagAgainstCount pair)
     {
-        foreach (var (factor, asks) in ((double, string)[])[(2, "Did one wheel stand still, though the count says that both turned?"), (0.5, "Did both wheels turn, though the count says that one was held?")])
+        foreach (var (factor, asks) in ((double, string)[])[(2, Spoken("Did one wheel stand still, though the count says that both turned?")), (0.5, Spoken("Did both wheels turn, though the count says that one was held?"))])
         {
-            if (new TagAgainstCount(pair.Tag, pair.Counted with { Value = pair.Counted.Value * factor }).Agrees) yield return $"{asks} Then count and tag agree.";
+            if (new TagAgainstCount(pair.Tag, pair.Counted with { Value = pair.Counted.Value * factor }).Agrees) yield return Spoken($"{asks} Then count and tag agree.");
         }
     }
 
@@ -88,11 +88,11 @@ internal sealed class TagCheck : ICheck
         var (tag, count) = (pair.Tag.Value, pair.Counted.Value);
         var step = (count.Value > tag.Value ? TwoSpeedAxle.Counted(tag, count) : TwoSpeedAxle.Counted(count, tag)).Step;
         if (TwoSpeedAxle.UsualStep.Contains(step.Value))
-            yield return $"Is it a two-speed axle, one told in low and one in high? The step would be {Rounded.Value(step, Units.One)}.";
+            yield return Spoken($"Is it a two-speed axle, one told in low and one in high? The step would be {Rounded.Value(step, Units.One)}.");
     }
 
     private static string Words(Known known) => known.Says.Length > 0 ? known.Says : Rounded.Value(known.Value, Units.One);
 
     private Finding Say(Position position, Verdict verdict, Because because, Sentence says)
-        => this.Plain([position], verdict, because, says, "what is said of it, as far as that can be trusted");
+        => this.Plain([position], verdict, because, says, Spoken("what is said of it, as far as that can be trusted"));
 }

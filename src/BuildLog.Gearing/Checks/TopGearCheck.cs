@@ -19,7 +19,7 @@ internal sealed class TopGearCheck : ICheck
 
     public string Id => "top-gear";
 
-    public string Title => "Over- or under-geared";
+    public string Title => Spoken("Over- or under-geared");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -39,16 +39,16 @@ internal sealed class TopGearCheck : ICheck
     private Finding Judge(Pull pull, DriveStep step, Measured reached, Window wanted)
     {
         var axle = pull.Driveline.DrivingPosition;
-        var (limit, tall) = double.IsFinite(wanted.High) ? ($"more than {MostInTop * 100:0} %", "under-geared") : ($"less than {LeastBelowTop * 100:0} %", "over-geared");
+        var (limit, tall) = double.IsFinite(wanted.High) ? (Spoken($"more than {MostInTop * 100:0} %"), Spoken("under-geared")) : (Spoken($"less than {LeastBelowTop * 100:0} %"), Spoken("over-geared"));
         var v = TopSpeed.ByPeakPower(pull, step);
         var percent = Units.PercentUnit;
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
             $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed, and {limit} would be {tall}.",
-            "common practice")
+            Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Windows = [PartWindow.Proportional(axle, $"{axle.InWords()} ratio", Units.One, reached / pull.Driveline.DrivingAxle!.Ratio!.Value, wanted)],
+            Windows = [PartWindow.Proportional(axle, Spoken($"{axle.InWords()} ratio"), Units.One, reached / pull.Driveline.DrivingAxle!.Ratio!.Value, wanted)],
         });
     }
 }

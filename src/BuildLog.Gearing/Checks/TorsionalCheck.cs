@@ -13,21 +13,21 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class TorsionalCheck : ICheck
 {
-    private const string Limit = "300 rad/s², an axle maker's guide; 400, a published table of joint angles";
+    private static string Limit => Spoken("300 rad/s², an axle maker's guide; 400, a published table of joint angles");
     private const double EndsApart = Math.PI / 180;
 
     private static readonly TwoLimits Limits = new(Window.AtMost(TorsionalAcceleration.Good), Window.AtMost(TorsionalAcceleration.Limit));
 
     public string Id => "torsional-residual";
 
-    public string Title => "Shake left by the joints";
+    public string Title => Spoken("Shake left by the joints");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline)
             .Select(shaft => (Shaft: shaft, Yokes: Yokes(shaft), Fastest: FastestTurn.Of(driveline, goals, shaft)))
             .Select(at => at is { Shaft.Shaft.Joints: { } joints, Yokes: { } yokes, Fastest: { } fastest }
                 ? Judge(at.Shaft, joints, yokes, fastest)
-                : this.Open(at.Shaft.Joint, $"How much the {at.Shaft.Position.InWords()} shakes", [.. Lacking(at.Shaft, at.Fastest)], Limit));
+                : this.Open(at.Shaft.Joint, Spoken($"How much the {at.Shaft.Position.InWords()} shakes"), [.. Lacking(at.Shaft, at.Fastest)], Limit));
 
     private Finding Judge(FittedShaft shaft, IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, FastestTurn fastest)
     {
@@ -53,7 +53,7 @@ internal sealed class TorsionalCheck : ICheck
         if (yokes.All(piece => piece == Propshafts.Yokes.InLine)) return [Angles(joints, yokes, turns)];
 
         IReadOnlyList<Yokes> inLine = [.. yokes.Select(_ => Propshafts.Yokes.InLine)];
-        const string turned = "yokes in line on every piece of the shaft";
+        var turned = Spoken("yokes in line on every piece of the shaft");
         return IsCured(joints, inLine, turns) ? [turned] : [$"{turned}, and {Angles(joints, inLine, turns)}"];
     }
 
@@ -64,8 +64,8 @@ internal sealed class TorsionalCheck : ICheck
         var left = EquivalentAngle.Squared([.. joints.SkipLast(1)], [.. yokes.SkipLast(1)]).Value;
         var (low, high) = (Math.Sqrt(Math.Max(0, left - room)), Math.Sqrt(left + room));
         return IsCured([.. joints.SkipLast(1), Opened(joints[^1], (low + high) / 2)], yokes, turns)
-            ? $"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount"
-            : $"joint angles of {Said.OrLess(Math.Sqrt(room / ((joints.Count + 1) / 2)), Units.Degree, 1)} all along: bring gearbox, centre bearing and pinion closer to one line";
+            ? Spoken($"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount")
+            : Spoken($"joint angles of {Said.OrLess(Math.Sqrt(room / ((joints.Count + 1) / 2)), Units.Degree, 1)} all along: bring gearbox, centre bearing and pinion closer to one line");
     }
 
     private static bool IsCured(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
@@ -78,9 +78,9 @@ internal sealed class TorsionalCheck : ICheck
     private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {
         if (shaft.Shaft.Joints is null)
-            yield return new("not all angles are measured", "lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels");
-        if (Yokes(shaft) is null) yield return new("how the yokes stand is not known", "look along the tube: are the two yokes of a piece in one plane?");
-        if (fastest is null) yield return new("its fastest turn is not known", "enter the engine's redline, or the top speed wanted");
+            yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
+        if (Yokes(shaft) is null) yield return new(Spoken("how the yokes stand is not known"), Spoken("look along the tube: are the two yokes of a piece in one plane?"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
     }
 
     private static IReadOnlyList<Yokes>? Yokes(FittedShaft shaft)

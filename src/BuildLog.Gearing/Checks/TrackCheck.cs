@@ -12,7 +12,7 @@ internal sealed class TrackCheck : ICheck
 {
     public string Id => "track";
 
-    public string Title => "Track";
+    public string Title => Spoken("Track");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => goals.Track is { } limit && driveline.Tyres is { } tyres
@@ -25,14 +25,14 @@ internal sealed class TrackCheck : ICheck
     {
         IReadOnlyList<Position> joint = [at, Position.Tyres];
         if (axle.HubFaces is not { } faces || tyres.Wheel?.Offset is not { } offset)
-            return this.Open(joint, $"The {at.InWords()}'s track", [.. Lacking(at.InWords(), axle, tyres)], "owner's limit");
+            return this.Open(joint, Spoken($"The {at.InWords()}'s track"), [.. Lacking(at.InWords(), axle, tyres)], Spoken("owner's limit"));
 
         var track = WheelPlace.Track(faces.Value, offset.Value);
         var wanted = Window.AtMost(limit.Most.Value);
         return this.Judged(new(
             joint, track, Units.Millimetre, wanted,
             $"The {at.InWords()}'s track is {Said.Number(track, Units.Millimetre, 0)}; wanted {limit.Most.Text} or less.",
-            "owner's limit")
+            Spoken("owner's limit"))
         {
             Cures = [
                 Offset((faces.Value.Interval95.High - limit.Most.Value) / 2, tyres.Wheel.RimWidth),
@@ -50,7 +50,7 @@ internal sealed class TrackCheck : ICheck
 
     private static IEnumerable<Missing> Lacking(string name, Axle axle, TyreSet tyres)
     {
-        if (axle.HubFaces is null) yield return new($"the {name}'s hub faces are not measured", $"measure the {name} from mounting face to mounting face");
-        if (tyres.Wheel?.Offset is null) yield return new("the wheels' offset is not known", "read it on the wheel, such as ET 25, or lay a straight edge over the rim and measure to the mounting face");
+        if (axle.HubFaces is null) yield return new(Spoken($"the {name}'s hub faces are not measured"), $"measure the {name} from mounting face to mounting face");
+        if (tyres.Wheel?.Offset is null) yield return new(Spoken("the wheels' offset is not known"), Spoken("read it on the wheel, such as ET 25, or lay a straight edge over the rim and measure to the mounting face"));
     }
 }

@@ -11,7 +11,7 @@ internal sealed class TyreDiameterCheck : ICheck
 {
     public string Id => "tyre-diameter";
 
-    public string Title => "Tyre diameter";
+    public string Title => Spoken("Tyre diameter");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => goals.TyreDiameter is { } limit && driveline.Tyres is { } tyres
@@ -24,8 +24,8 @@ internal sealed class TyreDiameterCheck : ICheck
         if (set.Size is not { } size)
         {
             return this.Open(
-                joint, $"Whether the tyres ({set.Name}) stay below {limit.Most.Text}",
-                [new("their size is not known", "read the tyre's marking, or measure from the ground to the top")], "owner's limit");
+                joint, Spoken($"Whether the tyres ({set.Name}) stay below {limit.Most.Text}"),
+                [new(Spoken("their size is not known"), Spoken("read the tyre's marking, or measure from the ground to the top"))], Spoken("owner's limit"));
         }
 
         var diameter = size.FreeCircumferenceAsLabelled * (1 / Math.PI);
@@ -33,7 +33,7 @@ internal sealed class TyreDiameterCheck : ICheck
         return this.Judged(new(
             joint, diameter, Units.Millimetre, wanted,
             $"{size.Designation} stands {Said.Number(diameter, Units.Millimetre, 0)} high; wanted {limit.Most.Text} or less.",
-            "owner's limit")
+            Spoken("owner's limit"))
         {
             Cures = [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} overall"],
         });

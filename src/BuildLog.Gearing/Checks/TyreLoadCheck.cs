@@ -17,11 +17,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class TyreLoadCheck : ICheck
 {
-    private const string Limit = "sum of the tyres' load indices, a vehicle maker's manual and the load index table";
+    private static string Limit => Spoken("sum of the tyres' load indices, a vehicle maker's manual and the load index table");
 
     public string Id => "tyre-load";
 
-    public string Title => "Tyre load";
+    public string Title => Spoken("Tyre load");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => driveline is { AxleMasses: { } masses, Tyres: { } tyres }
@@ -32,20 +32,20 @@ internal sealed class TyreLoadCheck : ICheck
     {
         IReadOnlyList<Position> joint = [axle, Position.Tyres];
         var pair = tyres.On(axle);
-        var where = axle == Position.FrontAxle ? "front" : "rear";
+        var where = axle == Position.FrontAxle ? Spoken("front") : Spoken("rear");
         if (mass is null || pair.Size is not { } size || TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is not { } capacity)
-            return this.Open(joint, $"Whether the {where} tyres carry their axle", [.. Lacking(pair, where, mass, twin)], Limit);
+            return this.Open(joint, Spoken($"Whether the {where} tyres carry their axle"), [.. Lacking(pair, where, mass, twin)], Limit);
 
         var share = mass.Value / capacity;
         var need = TyreLoad.IndexFor(mass.Value.Interval95.High / (twin ? 2 : 1), tyres.PassengerOnTruck);
         return this.Judged(new(
             joint, share, Units.PercentUnit, Window.AtMost(1),
             $"The {where} axle carries {Said.Number(mass.Value, Units.Kilogram, 0)}; its tyres ({size.Designation}) may carry "
-                + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? ", as passenger tyres on a truck" : "")}.{further}",
+                + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? Spoken(", as passenger tyres on a truck") : "")}.{further}",
             Limit)
         {
             Cures = [
-                .. need is { } index ? [$"tyres of load index {index} or more{(twin ? ", the second figure" : "")}"] : Array.Empty<string>(),
+                .. need is { } index ? [Spoken($"tyres of load index {index} or more{(twin ? Spoken(", the second figure") : "")}")] : Array.Empty<string>(),
                 $"an axle load of {Said.OrLess(capacity, Units.Kilogram, 0)}",
             ],
         });
@@ -60,14 +60,14 @@ internal sealed class TyreLoadCheck : ICheck
         var slope = Math.Atan(hill.Value);
         var moved = WeightTransfer.ToRear(front + rear, 0, height, wheelbase, slope);
         var carried = ((down ? front : rear) * Math.Cos(slope)) + moved;
-        return Said.As($" {(down ? "Down" : "Up")} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)} while that lasts; judged is the load on the level.");
+        return Said.As($" {(down ? Spoken("Down") : Spoken("Up"))} a hill of {Said.Number(hill.Value, Units.PercentUnit, 0)} it carries {Said.Number(carried, Units.Kilogram, 0)} while that lasts; judged is the load on the level.");
     }
 
     private static IEnumerable<Missing> Lacking(TyreSet pair, string where, Known? mass, bool twin)
     {
-        if (mass is null) yield return new($"the {where} axle was not weighed", $"stand the {where} wheels alone on a weighbridge, the vehicle laden");
-        if (pair.Size is null) yield return new("the tyre size is not known", "read the tyre's marking");
+        if (mass is null) yield return new(Spoken($"the {where} axle was not weighed"), $"stand the {where} wheels alone on a weighbridge, the vehicle laden");
+        if (pair.Size is null) yield return new(Spoken("the tyre size is not known"), Spoken("read the tyre's marking"));
         else if ((twin ? pair.Size.LoadIndexDual : pair.Size.LoadIndex) is null)
-            yield return new(twin ? "the load index for twin tyres is not known" : "the load index is not known", "read the figures behind the size on the side wall, such as 94H");
+            yield return new(twin ? Spoken("the load index for twin tyres is not known") : Spoken("the load index is not known"), Spoken("read the figures behind the size on the side wall, such as 94H"));
     }
 }

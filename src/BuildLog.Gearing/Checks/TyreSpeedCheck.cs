@@ -13,11 +13,11 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class TyreSpeedCheck : ICheck
 {
-    private const string Limit = "speed symbol at least the top speed, Regulation (EU) 3/2014; the margin, one country's rule";
+    private static string Limit => Spoken("speed symbol at least the top speed, Regulation (EU) 3/2014; the margin, one country's rule");
 
     public string Id => "tyre-speed";
 
-    public string Title => "Tyre speed symbol";
+    public string Title => Spoken("Tyre speed symbol");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
@@ -35,11 +35,11 @@ internal sealed class TyreSpeedCheck : ICheck
         if (size is not { SpeedSymbol: { } symbol, SpeedLimitKmh: { } limit })
         {
             return this.Open(
-                joint, $"Whether the tyres are made for {fastest.Text}",
-                [new("the speed symbol is not known", $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")], Limit);
+                joint, Spoken($"Whether the tyres are made for {fastest.Text}"),
+                [new(Spoken("the speed symbol is not known"), $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")], Limit);
         }
 
-        var speed = fastest.ToMeasured("road speed");
+        var speed = fastest.ToMeasured(Spoken("road speed"));
         var kmh = Units.KilometrePerHour;
         var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
         return this.Judged(new(
@@ -54,7 +54,7 @@ internal sealed class TyreSpeedCheck : ICheck
     }
 
     private static string Needed(Typed fastest)
-        => TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value))) is { } symbol ? $"{symbol} or faster" : "(Y)";
+        => TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value))) is { } symbol ? Spoken($"{symbol} or faster") : "(Y)";
 
     // The vehicle speed whose rule asks for exactly this limit; the rule has its step at 150 km/h.
     private static double Slowest(int limit)

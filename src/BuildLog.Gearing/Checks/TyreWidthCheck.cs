@@ -13,7 +13,7 @@ internal sealed class TyreWidthCheck : ICheck
 {
     public string Id => "tyre-width";
 
-    public string Title => "Tyre width";
+    public string Title => Spoken("Tyre width");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => goals.TyreWidth is { } limit && driveline.Tyres is { } tyres
@@ -26,16 +26,16 @@ internal sealed class TyreWidthCheck : ICheck
         if (set.Size is not { } size)
         {
             return this.Open(
-                joint, $"Whether the tyres ({set.Name}) stay within {limit.Most.Text}",
-                [new("their size is not known", "read the tyre's marking, or measure across the side walls")], "owner's limit");
+                joint, Spoken($"Whether the tyres ({set.Name}) stay within {limit.Most.Text}"),
+                [new(Spoken("their size is not known"), Spoken("read the tyre's marking, or measure across the side walls"))], Spoken("owner's limit"));
         }
 
         var width = set.Wheel?.RimWidth is { } rim ? SectionOnRim.Of(size, rim.Value) : SectionOnRim.Marked(size);
         var wanted = Window.AtMost(limit.Most.Value);
         return this.Judged(new(
             joint, width, Units.Millimetre, wanted,
-            $"{size.Designation} is {Said.Number(width, Units.Millimetre, 0)} wide{(set.Wheel?.RimWidth is null ? "" : " on its rim")}; wanted {limit.Most.Text} or less.",
-            "owner's limit")
+            $"{size.Designation} is {Said.Number(width, Units.Millimetre, 0)} wide{(set.Wheel?.RimWidth is null ? "" : Spoken(" on its rim"))}; wanted {limit.Most.Text} or less.",
+            Spoken("owner's limit"))
         {
             Cures = [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} section"],
         });

@@ -54,21 +54,21 @@ public static class Verdicts
     /// <summary>The word of screens, sheets and JSON, such as <c>clash</c>.</summary>
     public static string InWords(this Verdict verdict) => verdict switch
     {
-        Verdict.Clash => "clash",
-        Verdict.Open => "open",
-        Verdict.Watch => "watch",
-        Verdict.Fits => "fits",
+        Verdict.Clash => Spoken("clash"),
+        Verdict.Open => Spoken("open"),
+        Verdict.Watch => Spoken("watch"),
+        Verdict.Fits => Spoken("fits"),
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
     };
 
     /// <summary>Such as <c>missing input</c>.</summary>
     public static string InWords(this Because because) => because switch
     {
-        Because.Inside => "inside",
-        Because.Outside => "outside",
-        Because.Uncertainty => "uncertainty",
-        Because.UnverifiedLimit => "unverified limit",
-        Because.MissingInput => "missing input",
+        Because.Inside => Spoken("inside"),
+        Because.Outside => Spoken("outside"),
+        Because.Uncertainty => Spoken("uncertainty"),
+        Because.UnverifiedLimit => Spoken("unverified limit"),
+        Because.MissingInput => Spoken("missing input"),
         _ => throw new ArgumentOutOfRangeException(nameof(because), because, "No such reason."),
     };
 }

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class WheelBoltsCheck : ICheck
 {
-    private const string Limit = "geometry";
+    private static string Limit => Spoken("geometry");
 
     /// <summary>The last figure that bolt circles are written with, and bores are turned to.</summary>
     private const double Same = 0.05e-3;
@@ -23,7 +23,7 @@ internal sealed class WheelBoltsCheck : ICheck
 
     public string Id => "wheel-bolts";
 
-    public string Title => "Wheel bolts and centre bore";
+    public string Title => Spoken("Wheel bolts and centre bore");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => new[] { (At: Position.FrontAxle, Axle: driveline.FrontAxle), (At: Position.RearAxle, Axle: driveline.RearAxle) }
@@ -33,7 +33,7 @@ internal sealed class WheelBoltsCheck : ICheck
     private IEnumerable<Finding> Judge(IReadOnlyList<Position> joint, string axle, Bolting hub, Bolting wheel)
     {
         var missing = Lacking(hub, wheel, axle).ToList();
-        if (missing.Count > 0) yield return this.Open(joint, $"Whether the wheels go on the {axle}", missing, Limit);
+        if (missing.Count > 0) yield return this.Open(joint, Spoken($"Whether the wheels go on the {axle}"), missing, Limit);
 
         var others = Others(joint, axle, hub, wheel);
         if (hub.Studs is { } studs && wheel.Studs is { } holes && studs != holes)
@@ -66,17 +66,17 @@ internal sealed class WheelBoltsCheck : ICheck
         var judged = Verdicts.Judge(apart, wanted);
         var (could, theirs) = studs is { } n && judged.Verdict == Verdict.Watch ? (BoltPatterns.Matching(n, hub), BoltPatterns.Matching(n, wheel)) : ([], []);
         var isOne = could is [var only] && theirs is [var other] && only == other;
-        var pattern = isOne ? $"; of the patterns wheels are sold by, both can only be {could[0].Name}"
-            : could.Count > 1 ? $"; the {axle} may be {string.Join(" or ", could.Select(each => each.Name))}"
+        var pattern = isOne ? Spoken($"; of the patterns wheels are sold by, both can only be {could[0].Name}")
+            : could.Count > 1 ? Spoken($"; the {axle} may be {string.Join(Spoken(" or "), could.Select(each => each.Name))}")
             : "";
         return this.Judged(new(
             joint, apart, Units.Millimetre, wanted,
             $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}{pattern}.",
-            isOne ? "geometry; the patterns from memory" : Limit)
+            isOne ? Spoken("geometry; the patterns from memory") : Limit)
         {
             ByLimits = isOne ? (Verdict.Fits, Because.Inside) : judged,
             LimitIsVerified = !isOne,
-            Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? ", tried on by hand before they are bought" : "")}"],
+            Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? Spoken(", tried on by hand before they are bought") : "")}"],
         });
     }
 
@@ -92,28 +92,28 @@ internal sealed class WheelBoltsCheck : ICheck
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
             Cures = play.Value < 0 ? [$"wheels bored to {Said.OrMore(spigot.Interval95.High, Units.Millimetre, 1)}"]
-                : play.Value <= Loose ? ["a wheel tried on by hand before they are bought"]
+                : play.Value <= Loose ? [Spoken("a wheel tried on by hand before they are bought")]
                 : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
         });
     }
 
-    private static string On(Known? circle) => circle is null ? "" : $" on {Said.Number(circle.Value, Units.Millimetre, 2)}";
+    private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Said.Number(circle.Value, Units.Millimetre, 2)}");
 
     private static IEnumerable<Missing> Lacking(Bolting hub, Bolting wheel, string axle)
     {
-        if (hub.Studs is null) yield return new($"the {axle}'s studs are not counted", $"count the {axle}'s studs");
-        if (wheel.Studs is null) yield return new("the wheels' holes are not counted", "count the wheels' holes");
-        if (hub.PitchCircle is null) yield return new($"the {axle}'s bolt circle is not known", $"measure between two of the {axle}'s studs, centre to centre");
-        if (wheel.PitchCircle is null) yield return new("the wheels' bolt circle is not known", "measure between two holes of a wheel, edge to the same edge");
-        if (hub.Bore is null) yield return new($"the {axle}'s spigot is not known", $"measure the {axle}'s spigot across with a caliper");
-        if (wheel.Bore is null) yield return new("the wheels' bore is not known", "measure the wheel's centre bore with a caliper");
+        if (hub.Studs is null) yield return new(Spoken($"the {axle}'s studs are not counted"), $"count the {axle}'s studs");
+        if (wheel.Studs is null) yield return new(Spoken("the wheels' holes are not counted"), Spoken("count the wheels' holes"));
+        if (hub.PitchCircle is null) yield return new(Spoken($"the {axle}'s bolt circle is not known"), $"measure between two of the {axle}'s studs, centre to centre");
+        if (wheel.PitchCircle is null) yield return new(Spoken("the wheels' bolt circle is not known"), Spoken("measure between two holes of a wheel, edge to the same edge"));
+        if (hub.Bore is null) yield return new(Spoken($"the {axle}'s spigot is not known"), $"measure the {axle}'s spigot across with a caliper");
+        if (wheel.Bore is null) yield return new(Spoken("the wheels' bore is not known"), Spoken("measure the wheel's centre bore with a caliper"));
     }
 
     private static string Word(Seat seat) => seat switch
     {
-        Seat.Cone => "cone",
-        Seat.Ball => "ball",
-        Seat.Flat => "flat",
+        Seat.Cone => Spoken("cone"),
+        Seat.Ball => Spoken("ball"),
+        Seat.Flat => Spoken("flat"),
         _ => throw new ArgumentOutOfRangeException(nameof(seat), seat, "No such seat."),
     };
 }

@@ -84,7 +84,7 @@ public sealed record Driveline
             if (Overdrive?.Ratio is { } overdrive)
                 steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh)
                 {
-                    InWords = $"{box.Gears[^1].Name} with overdrive",
+                    InWords = Spoken($"{box.Gears[^1].Name} with overdrive"),
                     Overdrive = overdrive.Value,
                 });
             return steps;

@@ -10,16 +10,16 @@ namespace BuildLog.Gearing.Drivelines;
 public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
 {
     /// <summary>Idle speed, rev/s.</summary>
-    public Known? Idle { get; init => field = value.AboveZero("An idle speed", "800 rev/min"); } = Idle.AboveZero("An idle speed", "800 rev/min");
+    public Known? Idle { get; init => field = value.AboveZero(Spoken("An idle speed"), "800 rev/min"); } = Idle.AboveZero(Spoken("An idle speed"), "800 rev/min");
 
     /// <summary>The fastest it may turn, rev/s.</summary>
-    public Known? Redline { get; init => field = value.AboveZero("A redline", "5000 rev/min"); } = Redline.AboveZero("A redline", "5000 rev/min");
+    public Known? Redline { get; init => field = value.AboveZero(Spoken("A redline"), "5000 rev/min"); } = Redline.AboveZero(Spoken("A redline"), "5000 rev/min");
 
     /// <summary>Full-load torque; null where nobody knows.</summary>
     public TorqueCurve? Torque { get; init; }
 
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
-    public Known? LowestPull { get; init => field = value.AboveZero("A lowest clean pull", "1200 rev/min"); }
+    public Known? LowestPull { get; init => field = value.AboveZero(Spoken("A lowest clean pull"), "1200 rev/min"); }
 
     /// <summary>How it gets its air.</summary>
     public Induction Induction { get; init; }
@@ -36,7 +36,7 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
 public sealed record Gear(string Name, Known Ratio)
 {
     /// <summary>Input turns per output turn; above one is a reduction.</summary>
-    public Known Ratio { get; init => field = value.AboveZero("A gear ratio", "0.82"); } = Ratio.AboveZero("A gear ratio", "0.82");
+    public Known Ratio { get; init => field = value.AboveZero(Spoken("A gear ratio"), "0.82"); } = Ratio.AboveZero(Spoken("A gear ratio"), "0.82");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
     public Known? Quoted { get; init; }
@@ -52,7 +52,7 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
     public Known? TorqueRating { get; init; }
 
     /// <summary>What is said of reverse, as a plain number; null where nobody said it.</summary>
-    public Known? Reverse { get; init => field = value.AboveZero("A reverse ratio", "2.20"); }
+    public Known? Reverse { get; init => field = value.AboveZero(Spoken("A reverse ratio"), "2.20"); }
 
     /// <summary>What it turns towards the engine.</summary>
     public GearboxFront Front { get; init; } = new();
@@ -75,7 +75,7 @@ public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 public sealed record Overdrive(string Name, Known? Ratio)
 {
     /// <summary>Input turns per output turn when engaged, below 1; null where nobody knows.</summary>
-    public Known? Ratio { get; init => field = value.AboveZero("An overdrive ratio", "0.78"); } = Ratio.AboveZero("An overdrive ratio", "0.78");
+    public Known? Ratio { get; init => field = value.AboveZero(Spoken("An overdrive ratio"), "0.78"); } = Ratio.AboveZero(Spoken("An overdrive ratio"), "0.78");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
     public Known? Quoted { get; init; }
@@ -89,10 +89,10 @@ public sealed record Overdrive(string Name, Known? Ratio)
 public sealed record TransferCase(string Name, Known? High, Known? Low)
 {
     /// <summary>Ratio for the road, turns in per turn out.</summary>
-    public Known? High { get; init => field = value.AboveZero("A transfer case ratio", "1.00"); } = High.AboveZero("A transfer case ratio", "1.00");
+    public Known? High { get; init => field = value.AboveZero(Spoken("A transfer case ratio"), "1.00"); } = High.AboveZero(Spoken("A transfer case ratio"), "1.00");
 
     /// <summary>Ratio off the road, turns in per turn out.</summary>
-    public Known? Low { get; init => field = value.AboveZero("A transfer case ratio", "2.72"); } = Low.AboveZero("A transfer case ratio", "2.72");
+    public Known? Low { get; init => field = value.AboveZero(Spoken("A transfer case ratio"), "2.72"); } = Low.AboveZero(Spoken("A transfer case ratio"), "2.72");
 
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; init; }
@@ -115,7 +115,7 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
 public sealed record Axle(string Name, Known? Ratio)
 {
     /// <summary>Propshaft turns per wheel turn, a hub reduction inside; null where nobody knows.</summary>
-    public Known? Ratio { get; init => field = value.AboveZero("An axle ratio", "4.10"); } = Ratio.AboveZero("An axle ratio", "4.10");
+    public Known? Ratio { get; init => field = value.AboveZero(Spoken("An axle ratio"), "4.10"); } = Ratio.AboveZero(Spoken("An axle ratio"), "4.10");
 
     /// <summary>What wheels are bolted to; null where it was never asked for.</summary>
     public Bolting? Hub { get; init; }
@@ -133,10 +133,10 @@ public sealed record Axle(string Name, Known? Ratio)
     public Known? Quoted { get; init; }
 
     /// <summary>The hubs' part of the ratio; null for none.</summary>
-    public Known? HubReduction { get; init => field = value.AboveZero("A hub reduction", "2.00"); }
+    public Known? HubReduction { get; init => field = value.AboveZero(Spoken("A hub reduction"), "2.00"); }
 
     /// <summary>Low over high of an axle with two ratios, whose <see cref="Ratio"/> is the one for the road; null for one ratio.</summary>
-    public Known? LowStep { get; init => field = value.AboveZero("A two-speed axle's step", "1.39"); }
+    public Known? LowStep { get; init => field = value.AboveZero(Spoken("A two-speed axle's step"), "1.39"); }
 
     /// <summary>What the propshaft bolts to, in the shop's words.</summary>
     public string? PinionFlange { get; init; }
@@ -159,10 +159,10 @@ public sealed record Axle(string Name, Known? Ratio)
 public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize? Size)
 {
     /// <summary>Metres a turn under load.</summary>
-    public Known? RollingCircumference { get; init => field = value.AboveZero("A rolling circumference", "2.04 m"); } = RollingCircumference.AboveZero("A rolling circumference", "2.04 m");
+    public Known? RollingCircumference { get; init => field = value.AboveZero(Spoken("A rolling circumference"), "2.04 m"); } = RollingCircumference.AboveZero(Spoken("A rolling circumference"), "2.04 m");
 
     /// <summary>Axle to ground, metres; null where it was not measured.</summary>
-    public Known? LoadedRadius { get; init => field = value.AboveZero("A loaded radius", "312 mm"); }
+    public Known? LoadedRadius { get; init => field = value.AboveZero(Spoken("A loaded radius"), "312 mm"); }
 
     /// <summary>The wheels the tyres are on; null where they were never asked for.</summary>
     public Wheel? Wheel { get; init; }

@@ -33,17 +33,17 @@ public static class PositionWords
     /// <summary>The trade's word, as screens, sheets and JSON have it.</summary>
     public static string InWords(this Position position) => position switch
     {
-        Position.Engine => "engine",
-        Position.Transmission => "gearbox",
-        Position.Overdrive => "overdrive",
-        Position.TransferCase => "transfer case",
-        Position.Propshaft => "propshaft",
-        Position.FrontPropshaft => "front propshaft",
-        Position.RearAxle => "axle",
-        Position.FrontAxle => "front axle",
-        Position.Tyres => "tyres",
-        Position.FrontTyres => "front tyres",
-        Position.Speedometer => "speedometer",
+        Position.Engine => Spoken("engine"),
+        Position.Transmission => Spoken("gearbox"),
+        Position.Overdrive => Spoken("overdrive"),
+        Position.TransferCase => Spoken("transfer case"),
+        Position.Propshaft => Spoken("propshaft"),
+        Position.FrontPropshaft => Spoken("front propshaft"),
+        Position.RearAxle => Spoken("axle"),
+        Position.FrontAxle => Spoken("front axle"),
+        Position.Tyres => Spoken("tyres"),
+        Position.FrontTyres => Spoken("front tyres"),
+        Position.Speedometer => Spoken("speedometer"),
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };
 }

@@ -13,18 +13,18 @@ internal static class Possible
     /// <exception cref="RefusedException">Nothing or less.</exception>
     [return: NotNullIfNotNull(nameof(known))]
     public static Known? AboveZero(this Known? known, string what, string example)
-        => known is null or { Value.Value: > 0 } ? known : throw new RefusedException("out-of-range", FormattableString.Invariant($"{what} is more than 0, not {known.Value.Value:G6}."), example);
+        => known is null or { Value.Value: > 0 } ? known : throw new RefusedException("out-of-range", Spoken($"{what} is more than 0, not {known.Value.Value:G6}."), example);
 
     /// <inheritdoc cref="AboveZero(Known?, string, string)"/>
     public static Measured AboveZero(this Measured value, string what, string example)
-        => value.Value > 0 ? value : throw new RefusedException("out-of-range", FormattableString.Invariant($"{what} is more than 0, not {value.Value:G6}."), example);
+        => value.Value > 0 ? value : throw new RefusedException("out-of-range", Spoken($"{what} is more than 0, not {value.Value:G6}."), example);
 
     /// <param name="value">Zero is a number like another here.</param>
     /// <param name="what">What it is, with its article.</param>
     /// <param name="example">One that can be.</param>
     /// <exception cref="RefusedException">Less than nothing.</exception>
     public static Measured NotBelowZero(this Measured value, string what, string example)
-        => value.Value >= 0 ? value : throw new RefusedException("out-of-range", FormattableString.Invariant($"{what} is 0 or more, not {value.Value:G6}."), example);
+        => value.Value >= 0 ? value : throw new RefusedException("out-of-range", Spoken($"{what} is 0 or more, not {value.Value:G6}."), example);
 
     /// <param name="value">A plain number; one that is none is refused too.</param>
     /// <param name="what">What it is, with its article.</param>
@@ -33,7 +33,7 @@ internal static class Possible
     /// <exception cref="RefusedException">Nothing, less, or more than there is.</exception>
     public static double AboveZero(this double value, string what, string example, double most = double.MaxValue)
         => value > 0 && value <= most ? value
-            : throw new RefusedException("out-of-range", FormattableString.Invariant($"{what} is more than 0{(most < double.MaxValue ? FormattableString.Invariant($" and at most {most:G6}") : "")}, not {value:G6}."), example);
+            : throw new RefusedException("out-of-range", Spoken($"{what} is more than 0{(most < double.MaxValue ? Spoken($" and at most {most:G6}") : "")}, not {value:G6}."), example);
 
     /// <inheritdoc cref="AboveZero(double, string, string, double)"/>
     public static Typed AboveZero(this Typed typed, string what, string example, double most)

@@ -21,10 +21,10 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     public static readonly Atmosphere SeaLevel = new(288.15, 101_325);
 
     /// <summary>T, kelvin; above zero.</summary>
-    public double Temperature { get; init => field = value.AboveZero("An air temperature, K,", "288"); } = Temperature.AboveZero("An air temperature, K,", "288");
+    public double Temperature { get; init => field = value.AboveZero(Spoken("An air temperature, K,"), "288"); } = Temperature.AboveZero(Spoken("An air temperature, K,"), "288");
 
     /// <summary>p, pascals; above zero.</summary>
-    public double Pressure { get; init => field = value.AboveZero("An air pressure, Pa,", "101325"); } = Pressure.AboveZero("An air pressure, Pa,", "101325");
+    public double Pressure { get; init => field = value.AboveZero(Spoken("An air pressure, Pa,"), "101325"); } = Pressure.AboveZero(Spoken("An air pressure, Pa,"), "101325");
 
     /// <summary>Kilograms per cubic metre.</summary>
     public double Density => Pressure / (GasConstant * Temperature);
@@ -37,7 +37,7 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     public static Atmosphere At(double altitude)
     {
         if (!(altitude is >= -2000 and <= 11_000))
-            throw new RefusedException("altitude", FormattableString.Invariant($"Roads lie between −2000 and 11 000 m, not at {altitude:0} m."), "1500 m");
+            throw new RefusedException("altitude", Spoken($"Roads lie between −2000 and 11 000 m, not at {altitude:0} m."), "1500 m");
 
         var temperature = SeaLevel.Temperature - (Lapse * EarthRadius * altitude / (EarthRadius + altitude));
         return new(temperature, SeaLevel.Pressure * Math.Pow(temperature / SeaLevel.Temperature, Units.Gravity / (Lapse * GasConstant)));

@@ -19,17 +19,17 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
 {
     private const double MostSlip = 0.5;
 
-    private static readonly Evidence Data = new("converter", _ => "compare engine speed and road speed at a steady cruise");
+    private static readonly Evidence Data = new(new Later("converter"), _ => Spoken("compare engine speed and road speed at a steady cruise"));
 
-    private static readonly Measured UsualSlip = Measured.From(0.055, Input.Rectangular("converter slip at cruise", 0.025, Data));
+    private static readonly Measured UsualSlip = Measured.From(0.055, Input.Rectangular(new Later("converter slip at cruise"), 0.025, Data));
 
-    private static readonly Measured UsualTorqueRatio = Measured.From(2.1, Input.Rectangular("converter torque ratio", 0.6, new Evidence("converter torque ratio")));
+    private static readonly Measured UsualTorqueRatio = Measured.From(2.1, Input.Rectangular(new Later("converter torque ratio"), 0.6, new Evidence(new Later("converter torque ratio"))));
 
     /// <summary>n₁, rev/s, at full throttle with the car held; above zero, null where nobody knows.</summary>
-    public Known? StallSpeed { get; init => field = value.AboveZero("A stall speed", "2100 rev/min"); } = StallSpeed.AboveZero("A stall speed", "2100 rev/min");
+    public Known? StallSpeed { get; init => field = value.AboveZero(Spoken("A stall speed"), "2100 rev/min"); } = StallSpeed.AboveZero(Spoken("A stall speed"), "2100 rev/min");
 
     /// <summary>Turbine torque over engine torque at stall; above zero, null for the usual one.</summary>
-    public Known? StallTorqueRatio { get; init => field = value.AboveZero("A stall torque ratio", "2.1"); } = StallTorqueRatio.AboveZero("A stall torque ratio", "2.1");
+    public Known? StallTorqueRatio { get; init => field = value.AboveZero(Spoken("A stall torque ratio"), "2.1"); } = StallTorqueRatio.AboveZero(Spoken("A stall torque ratio"), "2.1");
 
     /// <summary>s at a steady cruise, where somebody compared engine speed and road speed: from 0 to below 0.5; null for the usual one.</summary>
     public Known? Slip
@@ -37,7 +37,7 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
         get;
         init => field = value is null or { Value.Value: >= 0 and < MostSlip }
             ? value
-            : throw new Quantities.RefusedException("out-of-range", FormattableString.Invariant($"A converter slips by 0 to {MostSlip * 100} % at a cruise, not {value.Value.Value * 100:0.##} %."), "3 %");
+            : throw new Quantities.RefusedException("out-of-range", Spoken($"A converter slips by 0 to {MostSlip * 100} % at a cruise, not {value.Value.Value * 100:0.##} %."), "3 %");
     }
 
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>

@@ -35,15 +35,15 @@ public static class PlausibleCurve
     {
         const string Right = "210 N·m at 2500 rev/min and 77 kW at 4500 rev/min";
         if (!(peakTorque is > 0 and < double.PositiveInfinity && peakPower is > 0 and < double.PositiveInfinity && atTorque > 0))
-            throw new RefusedException("peaks", FormattableString.Invariant($"Peak torque, peak power and their engine speeds are more than zero, not {peakTorque:G4} N·m at {atTorque * 60:G4} rev/min and {peakPower / 1000:G4} kW."), Right);
+            throw new RefusedException("peaks", Spoken($"Peak torque, peak power and their engine speeds are more than zero, not {peakTorque:G4} N·m at {atTorque * 60:G4} rev/min and {peakPower / 1000:G4} kW."), Right);
         if (!(atPower > atTorque))
-            throw new RefusedException("peaks", FormattableString.Invariant($"Power peaks above the engine speed where torque peaks, not at {atPower * 60:0} against {atTorque * 60:0} rev/min."), Right);
+            throw new RefusedException("peaks", Spoken($"Power peaks above the engine speed where torque peaks, not at {atPower * 60:0} against {atTorque * 60:0} rev/min."), Right);
 
         var torqueAtPower = peakPower / (2 * Math.PI * atPower);
         if (!(torqueAtPower < peakTorque))
-            throw new RefusedException("peaks", FormattableString.Invariant($"The peak power needs {torqueAtPower:0} N·m at its engine speed, not less than the peak torque of {peakTorque:0} N·m."), Right);
+            throw new RefusedException("peaks", Spoken($"The peak power needs {torqueAtPower:0} N·m at its engine speed, not less than the peak torque of {peakTorque:0} N·m."), Right);
         if (peakTorque * atTorque * 2 * Math.PI > peakPower * SheetRounding)
-            throw new RefusedException("peaks", FormattableString.Invariant($"The peak torque at {atTorque * 60:0} rev/min makes {2 * Math.PI * atTorque * peakTorque / 1000:0.#} kW, more than the peak power of {peakPower / 1000:0.#} kW."), Right);
+            throw new RefusedException("peaks", Spoken($"The peak torque at {atTorque * 60:0} rev/min makes {2 * Math.PI * atTorque * peakTorque / 1000:0.#} kW, more than the peak power of {peakPower / 1000:0.#} kW."), Right);
 
         // Fall and end slope fit one monotone cubic only while the slope is at most three times the secant.
         var fallFrom = Math.Max(atTorque, atPower - (3 * (peakTorque - torqueAtPower) * atPower / torqueAtPower));

@@ -23,9 +23,9 @@ public static class PowerCorrection
     public static double J1349(double dryPressure, double inletCelsius)
     {
         if (!(dryPressure is >= 40e3 and <= 120e3))
-            throw new RefusedException("pressure", FormattableString.Invariant($"A barometer reads 40 to 120 kPa, not {dryPressure / 1000:0.#} kPa."), "99 kPa");
+            throw new RefusedException("pressure", Spoken($"A barometer reads 40 to 120 kPa, not {dryPressure / 1000:0.#} kPa."), "99 kPa");
         if (!(inletCelsius is >= -50 and <= 80))
-            throw new RefusedException("temperature", FormattableString.Invariant($"Inlet air has −50 to 80 °C, not {inletCelsius:0.#} °C."), "25");
+            throw new RefusedException("temperature", Spoken($"Inlet air has −50 to 80 °C, not {inletCelsius:0.#} °C."), "25");
         return (1.18 * (99e3 / dryPressure) * Math.Sqrt((inletCelsius + 273) / 298)) - 0.18;
     }
 

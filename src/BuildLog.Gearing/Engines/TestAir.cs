@@ -21,7 +21,7 @@ public sealed record TestAir(double DryPressure, double InletCelsius)
     public static Parsed<TestAir> Read(string text)
     {
         var words = text.Replace("°", " °", StringComparison.Ordinal).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-        if (words is not [.. var barometer, var degrees, "°C"]) return new Refusal("air", $"{Shown.Quoted(text)} is no air: write the barometer, then the inlet air in °C.", Right);
+        if (words is not [.. var barometer, var degrees, "°C"]) return new Refusal("air", Spoken($"{Shown.Quoted(text)} is no air: write the barometer, then the inlet air in °C."), Right);
 
         return Part(QuantityText.ReadPlain(string.Join(' ', barometer), Kind.Pressure), text).Then(pressure =>
             Part(QuantityText.ReadPlain(degrees, Kind.Number), text).Then(celsius => Parsed.From(() => new TestAir(pressure.Value, celsius.Value))));

@@ -27,8 +27,8 @@ public sealed class TorqueCurve
     {
         (Points, Source) = (points, source);
         curve = new([.. points.Select(point => (point.EngineSpeed, point.Torque))]);
-        var evidence = new Evidence("torque curve", _ => "have the engine's torque measured on a rolling road");
-        scale = spread == 0 ? 1 : Measured.From(1, new Input("torque curve as a whole", spread, evidence));
+        var evidence = new Evidence(Spoken("torque curve"), _ => Spoken("have the engine's torque measured on a rolling road"));
+        scale = spread == 0 ? 1 : Measured.From(1, new Input(Spoken("torque curve as a whole"), spread, evidence));
         StrongestPoint = points.MaxBy(point => point.Torque)!;
         // A data sheet that rounds may have more power at its torque peak than at its power peak.
         ceiling = mostPowerful is null ? double.PositiveInfinity : Math.Max(mostPowerful.Power, StrongestPoint.Power);
@@ -86,12 +86,12 @@ public sealed class TorqueCurve
 
     private static TorquePoint[] Ordered(IReadOnlyList<TorquePoint> points)
     {
-        if (points.Count < 2) throw new RefusedException("torque", "A torque curve needs at least two points.", "1500:180 Nm and 3000:210 Nm");
+        if (points.Count < 2) throw new RefusedException("torque", Spoken("A torque curve needs at least two points."), "1500:180 Nm and 3000:210 Nm");
         TorquePoint[] ordered = [.. points.OrderBy(point => point.EngineSpeed)];
         for (var k = 1; k < ordered.Length; k++)
         {
             if (ordered[k].EngineSpeed == ordered[k - 1].EngineSpeed)
-                throw new RefusedException("torque", FormattableString.Invariant($"Two torques are given at {ordered[k].EngineSpeed * 60:0} rev/min."), "1500:180 Nm and 3000:210 Nm");
+                throw new RefusedException("torque", Spoken($"Two torques are given at {ordered[k].EngineSpeed * 60:0} rev/min."), "1500:180 Nm and 3000:210 Nm");
         }
 
         return ordered;

@@ -36,14 +36,14 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
 
     /// <summary>Engine speeds that will do, rev/s.</summary>
     public Window Wanted { get; init; } = Wanted.IsEmpty
-        ? throw new RefusedException("tolerance", "No engine speed is wanted: the lower limit has to be at most the upper one.", Tolerances)
+        ? throw new RefusedException("tolerance", Spoken("No engine speed is wanted: the lower limit has to be at most the upper one."), Tolerances)
         : Wanted;
 
     /// <summary>Asks whether it is meant, where no road engine idles so slowly or cruises so fast, or no road car cruises so; null for nothing to ask. Common practice, no source.</summary>
     public string? Question
-        => EngineSpeed.Value < SlowestIdle ? $"Is {Turns} meant? Hardly an engine idles so slowly."
-            : EngineSpeed.Value > FastestCruise ? $"Is {Turns} meant? Hardly an engine cruises so fast."
-            : Speed.Value is < SlowestRoad or > FastestRoad ? $"Is {Speed.Text} meant? Few cruise so {(Speed.Value < SlowestRoad ? "slowly" : "fast")}."
+        => EngineSpeed.Value < SlowestIdle ? Spoken($"Is {Turns} meant? Hardly an engine idles so slowly.")
+            : EngineSpeed.Value > FastestCruise ? Spoken($"Is {Turns} meant? Hardly an engine cruises so fast.")
+            : Speed.Value is < SlowestRoad or > FastestRoad ? Spoken($"Is {Speed.Text} meant? Few cruise so {(Speed.Value < SlowestRoad ? Spoken("slowly") : Spoken("fast"))}.")
             : null;
 
     private string Turns => Rounded.WithUnit(Rounded.Exact(Units.RevolutionPerMinute.FromBase(EngineSpeed.Value)), Units.RevolutionPerMinute);
@@ -62,7 +62,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     public static Parsed<CruiseGoal> ReadLine(string text)
         => text.Split(" at ", StringSplitOptions.TrimEntries) is [var speed, var turns]
             ? Read(speed, turns).In(text)
-            : new Refusal("cruise", $"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed.", "110 km/h at 2400 rpm");
+            : new Refusal("cruise", Spoken($"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed."), "110 km/h at 2400 rpm");
 
     /// <summary>Reads a road speed with its unit: more than 0, at most 500 km/h.</summary>
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
@@ -75,11 +75,11 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
 
     private static Parsed<Typed> Cruising(Typed typed) => typed.Value is > 0 and <= FastestRoadSpeed
         ? typed
-        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h.", "110 km/h");
+        : new Refusal("out-of-range", Spoken($"{Shown.Quoted(typed.Text)} is no road speed to cruise at: more than 0, at most 500 km/h."), "110 km/h");
 
     private static Parsed<Typed> Turning(Typed typed) => typed.Value is >= SlowestEngine and <= FastestEngine
         ? typed
-        : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no engine speed: at least 50, at most 20 000 rev/min.", "2400 rev/min");
+        : new Refusal("out-of-range", Spoken($"{Shown.Quoted(typed.Text)} is no engine speed: at least 50, at most 20 000 rev/min."), "2400 rev/min");
 
     private static Parsed<Window> Tolerated(string text, double n)
     {
@@ -116,5 +116,5 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         => low > 0 && low <= n && high >= n ? new Window(low, high) : Refuse(text);
 
     private static Refusal Refuse(string text)
-        => new("tolerance", $"{Shown.Quoted(text)} is no tolerance: write a share, a number of rev/min, both sides, or '{AtMost}'.", Tolerances);
+        => new("tolerance", Spoken($"{Shown.Quoted(text)} is no tolerance: write a share, a number of rev/min, both sides, or '{AtMost}'."), Tolerances);
 }

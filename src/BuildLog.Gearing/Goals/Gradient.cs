@@ -10,5 +10,5 @@ internal static class Gradient
     public static Parsed<Typed> Read(string text)
         => QuantityText.ReadPlain(text, Kind.Share, Units.PercentUnit).Then<Typed>(typed => typed.Value is > 0 and <= Steepest
             ? typed
-            : new Refusal("out-of-range", $"{Shown.Quoted(typed.Text)} is no hill to want: more than 0, at most 100 %.", "6 %"));
+            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(typed.Text)} is no hill to want: more than 0, at most 100 %."), "6 %"));
 }

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Goals;
 public sealed record HillStartGoal(Typed Gradient)
 {
     /// <summary>Rise over run: above 0, at most 1.</summary>
-    public Typed Gradient { get; init => field = value.AboveZero("A hill to want, rise over run,", "20 %", 1); } = Gradient.AboveZero("A hill to want, rise over run,", "20 %", 1);
+    public Typed Gradient { get; init => field = value.AboveZero(Spoken("A hill to want, rise over run,"), "20 %", 1); } = Gradient.AboveZero(Spoken("A hill to want, rise over run,"), "20 %", 1);
 
     /// <summary>This gradient or a steeper one, rise over run.</summary>
     public Window Wanted => Window.AtLeast(Gradient.Value);

@@ -6,4 +6,4 @@ namespace BuildLog.Gearing.Measurements;
 /// What to do at the bench to make its uncertainty smaller by the given factor (above 1), as a clause that follows "to settle it,";
 /// null where nothing simple helps.
 /// </param>
-public sealed record Evidence(string Name, Func<double, string>? Settle = null);
+public sealed record Evidence(Later Name, Func<double, string>? Settle = null);

@@ -13,7 +13,7 @@ public sealed class Input
     /// <param name="standardUncertainty">Its standard uncertainty, in the unit of the quantity it belongs to; zero or more.</param>
     /// <param name="evidence">The measurement it is part of.</param>
     /// <param name="degreesOfFreedom">Infinite for stated limits (JCGM 100:2008, G.4.3); n − 1 for a scatter seen in n readings.</param>
-    public Input(string name, double standardUncertainty, Evidence evidence, double degreesOfFreedom = double.PositiveInfinity)
+    public Input(Later name, double standardUncertainty, Evidence evidence, double degreesOfFreedom = double.PositiveInfinity)
     {
         if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))
             throw new ArgumentOutOfRangeException(nameof(standardUncertainty), standardUncertainty, "A standard uncertainty is zero or more, and finite.");
@@ -28,7 +28,7 @@ public sealed class Input
     }
 
     /// <summary>What it is, as a budget line says it.</summary>
-    public string Name { get; }
+    public Later Name { get; }
 
     /// <summary>u, in the unit of its quantity.</summary>
     public double StandardUncertainty { get; }
@@ -46,7 +46,7 @@ public sealed class Input
     internal long Order { get; }
 
     /// <summary>Standard uncertainty of a rectangular distribution: half-width / √3 (JCGM 100:2008, 4.3.7).</summary>
-    public static Input Rectangular(string name, double halfWidth, Evidence evidence)
+    public static Input Rectangular(Later name, double halfWidth, Evidence evidence)
         => new(name, halfWidth / Math.Sqrt(3), evidence) { Spread = Spread.Rectangular };
 
     /// <inheritdoc/>

@@ -58,7 +58,7 @@ public sealed class LineThroughOrigin
         if (n < 2) return new(result, ratio);
 
         var scatter = stated == 0 ? Math.Sqrt(chiSquared / (n - 1) / sxx) : stated * Math.Sqrt(Math.Max(0, (ratio * ratio) - 1));
-        if (scatter > 0) result += Measured.From(0, new Input("scatter of the repeats", scatter, evidence, n - 1));
+        if (scatter > 0) result += Measured.From(0, new Input(Spoken("scatter of the repeats"), scatter, evidence, n - 1));
         return new(result, ratio);
     }
 
@@ -71,7 +71,7 @@ public sealed class LineThroughOrigin
         if (apart <= Excluding * double.Hypot(one.StandardUncertainty, other.StandardUncertainty)) return 0;
 
         var either = double.Hypot(one.Value - slope, other.Value - slope) / Math.Sqrt(2);
-        return Measured.From(0, new Input("two readings that exclude each other", either, evidence));
+        return Measured.From(0, new Input(Spoken("two readings that exclude each other"), either, evidence));
     }
 
     private static double Unweighted(IReadOnlyList<(Measured X, Measured Y)> points) => Slant(points, [.. points.Select(_ => 1.0)]);

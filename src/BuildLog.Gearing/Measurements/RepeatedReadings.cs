@@ -16,13 +16,13 @@ public static class RepeatedReadings
     /// <exception cref="RefusedException">No reading.</exception>
     public static Measured Mean(IReadOnlyList<double> readings, double tool, string name)
     {
-        if (readings.Count == 0) throw new RefusedException("readings", $"No {name} was read.", "");
+        if (readings.Count == 0) throw new RefusedException("readings", Spoken($"No {name} was read."), "");
 
-        var evidence = new Evidence(name, _ => $"read the {name} more often, and with a finer tool");
-        var mean = Measured.From(readings.Average(), Input.Rectangular($"{name}, tool", tool, evidence));
+        var evidence = new Evidence(name, _ => Spoken($"read the {name} more often, and with a finer tool"));
+        var mean = Measured.From(readings.Average(), Input.Rectangular(Spoken($"{name}, tool"), tool, evidence));
         if (readings.Count == 1) return mean;
 
         var scatter = Math.Sqrt(readings.Sum(reading => Math.Pow(reading - mean.Value, 2)) / (readings.Count - 1) / readings.Count);
-        return scatter == 0 ? mean : mean + Measured.From(0, new Input($"{name}, scatter", scatter, evidence, readings.Count - 1));
+        return scatter == 0 ? mean : mean + Measured.From(0, new Input(Spoken($"{name}, scatter"), scatter, evidence, readings.Count - 1));
     }
 }

@@ -29,12 +29,12 @@ public static class SourceWords
     /// <summary>Such as <c>tag or stamping</c>.</summary>
     public static string InWords(this Source source) => source switch
     {
-        Source.TeethCounted => "teeth counted",
-        Source.Measured => "measured",
-        Source.MakersData => "maker's data",
-        Source.Tag => "tag or stamping",
-        Source.OwnersWord => "owner's word",
-        Source.Assumed => "assumed",
+        Source.TeethCounted => Spoken("teeth counted"),
+        Source.Measured => Spoken("measured"),
+        Source.MakersData => Spoken("maker's data"),
+        Source.Tag => Spoken("tag or stamping"),
+        Source.OwnersWord => Spoken("owner's word"),
+        Source.Assumed => Spoken("assumed"),
         _ => throw new ArgumentOutOfRangeException(nameof(source), source, "No such source."),
     };
 }

@@ -42,20 +42,20 @@ public static class Alternatives
             if (asked is null ? whole.DrivingAxle!.Ratio!.Value.Value > now * Shorter : PullsAway(whole, asked)) return (name, whole);
         }
 
-        throw new RefusedException("launch", "No listed axle ratio pulls away as is wanted.", "");
+        throw new RefusedException("launch", Spoken("No listed axle ratio pulls away as is wanted."), "");
     }
 
     private static bool PullsAway(Driveline whole, OwnersGoals goals)
         => (goals.OverallLow is not { } low || (LowRange.OverallRatio(whole) is { } overall && low.Wanted.Contains(overall.Value)))
             && (goals.HillStart is not { } start || (HillStart.Of(whole) is { } steepest && start.Wanted.Contains(steepest.Gradient.Value)))
             && (goals.Hill is not { } hill
-                || (whole.Step(hill.Gear) is { } step && Pull.Of(whole)?.Hill(step, hill.Speed.ToMeasured("road speed")) is { } held && hill.Wanted.Contains(held.Value)));
+                || (whole.Step(hill.Gear) is { } step && Pull.Of(whole)?.Hill(step, hill.Speed.ToMeasured(Spoken("road speed"))) is { } held && hill.Wanted.Contains(held.Value)));
 
     private static IEnumerable<(string Name, Driveline Whole)> Axles(Driveline driveline)
     {
-        var fitted = driveline.DrivingAxle ?? throw new RefusedException("nothing-fitted", "No axle is fitted, so there is none to change.", "fit the axle first");
+        var fitted = driveline.DrivingAxle ?? throw new RefusedException("nothing-fitted", Spoken("No axle is fitted, so there is none to change."), "fit the axle first");
         return ListedParts.Axles(fitted).Select(axle => (
-            $"axle {Rounded.Fixed(axle.Part!.Ratio!.Value.Value, 2)}", driveline.With(driveline.Transmission, driveline.Overdrive, axle.Part, driveline.Tyres)));
+            Spoken($"axle {Rounded.Fixed(axle.Part!.Ratio!.Value.Value, 2)}"), driveline.With(driveline.Transmission, driveline.Overdrive, axle.Part, driveline.Tyres)));
     }
 
     private static (string Name, Driveline Driveline) Nearest(OwnersGoals goals, IEnumerable<(string Name, Driveline Whole)> tried)
@@ -63,18 +63,18 @@ public static class Alternatives
         var (best, name, whole) = tried.Select(each => (SeparableChecks.Distance(each.Whole, goals), each.Name, each.Whole)).MinBy(each => each.Item1);
         return goals.Cruise.Count > 0 && double.IsFinite(best)
             ? (name, whole)
-            : throw new RefusedException("cruise", "No cruise can be said yet: set a cruise goal and enter gears, axle and tyres.", "");
+            : throw new RefusedException("cruise", Spoken("No cruise can be said yet: set a cruise goal and enter gears, axle and tyres."), "");
     }
 
     private static (string Name, Driveline Driveline) Beside(Driveline driveline, int way)
     {
         if (driveline.Tyres is not { Size: { } size } fitted)
-            throw new RefusedException("tyres", "The marking of the tyres is not known, so there is no next size.", "205/65R15");
+            throw new RefusedException("tyres", Spoken("The marking of the tyres is not known, so there is no next size."), "205/65R15");
 
-        var text = Neighbour(size, way) ?? throw new RefusedException("tyres", $"{size.Designation} has no next size in a series.", "205/65R15");
+        var text = Neighbour(size, way) ?? throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
         return ToldPart.Tyres(text, text, fitted).Understood(out var tyres)
             ? (text, driveline with { Tyres = tyres })
-            : throw new RefusedException("tyres", $"{size.Designation} has no next size in a series.", "205/65R15");
+            : throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
     }
 
     private static string? Neighbour(TyreSize size, int way)

@@ -14,11 +14,11 @@ public sealed record CandidateParts(
     /// <exception cref="RefusedException">Gearbox, axle or tyres are not fitted.</exception>
     public static CandidateParts InPlace(Driveline driveline)
     {
-        var axle = driveline.DrivingAxle ?? throw Lacking("axle");
-        var gearbox = driveline.Transmission ?? throw Lacking("gearbox");
-        var tyres = driveline.Tyres ?? throw Lacking("set of tyres");
+        var axle = driveline.DrivingAxle ?? throw Lacking(Spoken("axle"));
+        var gearbox = driveline.Transmission ?? throw Lacking(Spoken("gearbox"));
+        var tyres = driveline.Tyres ?? throw Lacking(Spoken("set of tyres"));
         return new(
-            [Here(gearbox.Name, gearbox)], [Here(driveline.Overdrive?.Name ?? "no overdrive", driveline.Overdrive)], [Here(axle.Name, axle)], [Here(tyres.Name, tyres)]);
+            [Here(gearbox.Name, gearbox)], [Here(driveline.Overdrive?.Name ?? Spoken("no overdrive"), driveline.Overdrive)], [Here(axle.Name, axle)], [Here(tyres.Name, tyres)]);
     }
 
     /// <summary>How many combinations there are.</summary>
@@ -34,5 +34,5 @@ public sealed record CandidateParts(
         => new(name, part, Pool.Owned) { IsInPlace = true };
 
     private static RefusedException Lacking(string what)
-        => new("nothing-fitted", $"No {what} is fitted, so there is nothing to search around.", $"fit the {what} first");
+        => new("nothing-fitted", Spoken($"No {what} is fitted, so there is nothing to search around."), $"fit the {what} first");
 }

@@ -28,11 +28,11 @@ public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<d
     /// <summary>The worst verdict of one pair: an axle of counted teeth, and tyres all round known as well as those on the driving axle.</summary>
     public static Verdict At(Driveline driveline, OwnersGoals goals, double ratio, double length)
     {
-        var tyres = driveline.DrivingTyres ?? new("tyres", null, null);
+        var tyres = driveline.DrivingTyres ?? new(Spoken("tyres"), null, null);
         var rolling = tyres.RollingCircumference is { } fitted ? fitted.Value * (length / fitted.Value.Value) : length;
         var whole = driveline.With(
             driveline.Transmission, driveline.Overdrive,
-            (driveline.DrivingAxle ?? new("axle", null)) with { Ratio = new(ratio, Source.TeethCounted) },
+            (driveline.DrivingAxle ?? new(Spoken("axle"), null)) with { Ratio = new(ratio, Source.TeethCounted) },
             tyres with { RollingCircumference = new(rolling, Source.Measured), FrontPair = null });
         return Asked.SelectMany(check => check.Look(whole, goals)).Where(finding => finding is { Verdict: not Verdict.Open, LimitIsVerified: true })
             .Select(finding => finding.Verdict).Concat(OfTyre(driveline, goals, length)).DefaultIfEmpty(Verdict.Open).Min();

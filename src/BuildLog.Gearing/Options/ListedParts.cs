@@ -19,14 +19,14 @@ public static class ListedParts
     // What a body, its arches and its speedometer take without another thought; common practice, no source. Whoever wants more sets a limit.
     private const double FurthestFromFitted = 0.15;
     private const double HighestWall = 0.215;
-    private const string Says = "listed";
+    private static string Says => Spoken("listed");
 
     private static readonly IReadOnlyList<double> OverdriveRatios = [0.70, 0.75, 0.78, 0.80, 0.82];
 
     /// <summary>The fitted axle with each listed pair of gears, its hub reduction kept.</summary>
     public static IReadOnlyList<Candidate<Axle>> Axles(Axle fitted)
         => [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(
-            string.Create(CultureInfo.InvariantCulture, $"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
+            Spoken($"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
             fitted with { Ratio = new((fitted.HubReduction?.Value ?? 1) * teeth.ToMeasured(), Source.MakersData, Says), Quoted = null },
             Pool.Listed))];
 
@@ -49,8 +49,8 @@ public static class ListedParts
                 .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed)
                 {
                     Barred = OffTheRim(other.Size, size, fitted.Wheel)
-                        ?? TooFar("width", other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
-                        ?? TooFar("height", other.Rolling.Value / now, goals.TyreDiameter),
+                        ?? TooFar(Spoken("width"), other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
+                        ?? TooFar(Spoken("height"), other.Rolling.Value / now, goals.TyreDiameter),
                 })]
             : [];
 
@@ -81,12 +81,12 @@ public static class ListedParts
     {
         var inches = wheel?.RimWidth is { } width ? width.Value.Value / 0.0254 : fitted.RimWidth.Measuring;
         return inches >= size.RimWidth.Low - 1e-6 && inches <= size.RimWidth.High + 1e-6 ? null
-            : $"listed tyre not made for a rim of {Rounded.Fixed(inches, 1)} in{(wheel?.RimWidth is null ? " (best for the one fitted; not measured)" : "")}";
+            : Spoken($"listed tyre not made for a rim of {Rounded.Fixed(inches, 1)} in{(wheel?.RimWidth is null ? Spoken(" (best for the one fitted; not measured)") : "")}");
     }
 
     // The owner's limit bounds it above where there is one.
     private static string? TooFar(string how, double share, LengthLimit? limit)
         => share < 1 - FurthestFromFitted || (limit is null && share > 1 + FurthestFromFitted)
-            ? FormattableString.Invariant($"listed tyre over {FurthestFromFitted * 100:0} % off the {how} of the one fitted{(limit is null ? " (no limit is set)" : "")}")
+            ? Spoken($"listed tyre over {FurthestFromFitted * 100:0} % off the {how} of the one fitted{(limit is null ? Spoken(" (no limit is set)") : "")}")
             : null;
 }

@@ -57,7 +57,7 @@ public static class Offers
 
         return doing is [var worst, ..]
             ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing)
-            : new(Verdict.Watch, "No wish and no limit says anything of it yet.", [], standing);
+            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing);
     }
 
     private static bool IsItsDoing(Finding finding, Finding? was, IReadOnlyList<Position> positions)

@@ -31,19 +31,19 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
     public static OptionComparison Of(OwnersGoals goals, params IReadOnlyList<ComparedDriveline> columns)
     {
         if (columns.Count is < Fewest or > Most)
-            throw new RefusedException("compare", FormattableString.Invariant($"{Fewest} to {Most} options are compared side by side, not {columns.Count}."), "");
+            throw new RefusedException("compare", Spoken($"{Fewest} to {Most} options are compared side by side, not {columns.Count}."), "");
 
         ComparedFigure Row(string what, Unit unit, Func<Driveline, Measured?> figure) => new(what, unit, [.. columns.Select(column => figure(column.Driveline))]);
         return new(
             [.. columns.Select(column => column.Name)],
             [
-                Row("overall ratio in top", Units.One, Overall),
-                .. goals.Cruise.Select(goal => Row($"engine at {goal.Speed.Text}", Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal))),
-                Row("speed per 1000 rev/min in top", Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null),
-                Row("overall low ratio", Units.One, LowRange.OverallRatio),
-                .. goals.Cruise.Take(1).Select(goal => Row($"hill held at {goal.Speed.Text}", Units.PercentUnit, driveline => Hill(driveline, goal))),
-                Row("steepest start", Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
-                Row("top speed", Units.KilometrePerHour, driveline => Pull.Of(driveline) is { } pull ? TopSpeed.Of(pull)?.Speed : null),
+                Row(Spoken("overall ratio in top"), Units.One, Overall),
+                .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.Text}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal))),
+                Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null),
+                Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio),
+                .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal))),
+                Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
+                Row(Spoken("top speed"), Units.KilometrePerHour, driveline => Pull.Of(driveline) is { } pull ? TopSpeed.Of(pull)?.Speed : null),
             ],
             [.. columns.Select(column => column.Cost)],
             [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
@@ -53,5 +53,5 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
         => driveline.Step(null) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;
 
     private static Measured? Hill(Driveline driveline, CruiseGoal goal)
-        => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured("road speed")) : null;
+        => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured(Spoken("road speed"))) : null;
 }

@@ -57,7 +57,7 @@ internal sealed class PullCurve
     private static List<PullPoint> At(Driveline bare, OwnersGoals goals, PullRange range, double turns)
     {
         // Without uncertainty of its own, but with its sensitivity remembered.
-        var input = new Input("propshaft turns a metre", 0, new Evidence("axle and tyres"));
+        var input = new Input(Spoken("propshaft turns a metre"), 0, new Evidence(Spoken("axle and tyres")));
         var whole = bare.With(bare.Transmission, bare.Overdrive, new("", new(Measured.From(turns, input), Source.Measured)), new("", new(1, Source.Measured), null));
         return [.. Asked.SelectMany(check => check.Look(whole, goals)).Select(finding => PullPoint.Of(finding, turns, input, range))];
     }

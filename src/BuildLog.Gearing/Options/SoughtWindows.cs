@@ -29,7 +29,7 @@ internal static class SoughtWindows
     {
         var bare = driveline with { Overdrive = null };
         return goal.Gear is null && CruiseCheck.EngineSpeed(bare, goal) is { } n
-            ? PartWindow.Proportional(Position.Overdrive, "overdrive ratio", Units.One, n, goal.Wanted)
+            ? PartWindow.Proportional(Position.Overdrive, Spoken("overdrive ratio"), Units.One, n, goal.Wanted)
             : null;
     }
 
@@ -40,6 +40,6 @@ internal static class SoughtWindows
         if (goals.TyreDiameter is not { } limit || driveline.Tyres?.Size is not { } size) return null;
 
         var others = size.FreeCircumferenceAsLabelled / (LoadedFactor.For(size.Construction) * (Math.PI * size.FreeCircumference));
-        return PartWindow.Proportional(Position.Tyres, "tyre rolling circumference", Units.Metre, others, Window.AtMost(limit.Most.Value));
+        return PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, others, Window.AtMost(limit.Most.Value));
     }
 }

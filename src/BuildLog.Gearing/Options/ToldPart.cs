@@ -17,13 +17,13 @@ public static class ToldPart
     /// <param name="name">What to call it.</param>
     /// <param name="fitted">The axle in its place now; null for none.</param>
     public static Parsed<Axle> Axle(string text, string name, Axle? fitted)
-        => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle ratio")
+        => QuotedRatio.ReadMeasured(text, RatioRange.Axle, Spoken("axle ratio"))
             .Then<Axle>(ratio => (fitted ?? new(name, null)) with { Name = name, Ratio = Told(ratio, text), Quoted = null });
 
     /// <param name="text">A ratio such as <c>0.78</c>.</param>
     /// <param name="name">What to call it.</param>
     public static Parsed<Overdrive> Overdrive(string text, string name)
-        => QuotedRatio.ReadMeasured(text, RatioRange.Overdrive, "overdrive ratio").Then<Overdrive>(ratio => new Overdrive(name, Told(ratio, text)));
+        => QuotedRatio.ReadMeasured(text, RatioRange.Overdrive, Spoken("overdrive ratio")).Then<Overdrive>(ratio => new Overdrive(name, Told(ratio, text)));
 
     /// <summary>The gears of <c>3.32 2.05 1.38</c>, whatever stands between them.</summary>
     public static IReadOnlyList<string> EachGear(string text) => text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
@@ -36,16 +36,16 @@ public static class ToldPart
         var gears = new List<Gear>();
         foreach (var word in EachGear(text))
         {
-            if (!QuotedRatio.ReadMeasured(word, RatioRange.Gear, "gear ratio").Understood(out var ratio)) return QuotedRatio.Read(word, RatioRange.Gear).Refusal!;
+            if (!QuotedRatio.ReadMeasured(word, RatioRange.Gear, Spoken("gear ratio")).Understood(out var ratio)) return QuotedRatio.Read(word, RatioRange.Gear).Refusal!;
             gears.Add(new((gears.Count + 1).ToString(CultureInfo.InvariantCulture), Told(ratio, word)));
         }
 
         if (gears is [var top] && fitted is { Gears: { Count: > 1 } held }) gears = [.. held.SkipLast(1), top with { Name = held[^1].Name }];
-        if (gears.Count < 2) return new Refusal("gears", $"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first.", "3.32 2.05 1.38 1.00 0.81");
+        if (gears.Count < 2) return new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81");
         for (var k = 1; k < gears.Count; k++)
         {
             if (gears[k].Ratio.Value.Value >= gears[k - 1].Ratio.Value.Value)
-                return new Refusal("gears", $"Gears stand from the lowest to the top: {Shown.Quoted(gears[k].Ratio.Says)} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}.", "3.32 2.05 1.38 1.00 0.81");
+                return new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(gears[k].Ratio.Says)} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}."), "3.32 2.05 1.38 1.00 0.81");
         }
 
         return (fitted ?? new(name, [])) with { Name = name, Gears = gears };
@@ -61,8 +61,8 @@ public static class ToldPart
             return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
 
         return length.Value is >= RollReading.Smallest and <= RollReading.Largest
-            ? wheels with { Size = null, RollingCircumference = Told(length.ToMeasured("rolling circumference"), text) }
-            : new Refusal("out-of-range", $"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m.", "2.05 m");
+            ? wheels with { Size = null, RollingCircumference = Told(length.ToMeasured(Spoken("rolling circumference")), text) }
+            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m."), "2.05 m");
     }
 
     private static Known Told(Measured value, string text) => new(value, Source.OwnersWord, text.Trim());

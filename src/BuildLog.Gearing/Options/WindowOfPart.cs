@@ -22,8 +22,8 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
 
     /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
     public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null
-        ? $"{Lowest.InWords} wants {Quantity} {Window.AtLeast(Window.Low).InWords(Unit)}, {Highest.InWords} wants {Window.AtMost(Window.High).InWords(Unit)}: "
-            + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}."
+        ? Spoken($"{Lowest.InWords} wants {Quantity} {Window.AtLeast(Window.Low).InWords(Unit)}, {Highest.InWords} wants {Window.AtMost(Window.High).InWords(Unit)}: "
+            + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}.")
         : null;
 
     /// <summary>The same with its ends as they are written down, rounded inwards.</summary>

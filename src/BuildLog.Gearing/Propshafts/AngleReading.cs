@@ -40,11 +40,11 @@ public sealed record AngleReading(Member Of, Seen From, Typed Angle, string Text
     {
         if (text.Trim().Split((char[]?)null, 3, StringSplitOptions.RemoveEmptyEntries) is not [var member, var view, var angle]
             || !Word.Of<Member>(member, out var of) || !Word.Of<Seen>(view, out var from))
-            return new Refusal("angle", $"{Shown.Quoted(text)} is no angle of a shaft line: write output, shaft or pinion, then side or above, then the angle.", Right);
+            return new Refusal("angle", Spoken($"{Shown.Quoted(text)} is no angle of a shaft line: write output, shaft or pinion, then side or above, then the angle."), Right);
 
         return QuantityText.Read(angle, Kind.Angle, Units.Degree).Then<AngleReading>(typed => Math.Abs(typed.Value) <= Steepest
             ? new AngleReading(of, from, typed, text.Trim())
-            : new Refusal("out-of-range", $"{Shown.Quoted(text)}: no member of a shaft line lies steeper than 45 degrees.", Right));
+            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(text)}: no member of a shaft line lies steeper than 45 degrees."), Right));
     }
 
     /// <summary>How a reading begins: <c>output side</c>.</summary>

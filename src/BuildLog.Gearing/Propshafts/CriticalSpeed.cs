@@ -23,7 +23,7 @@ public static class CriticalSpeed
     internal const double SteelTube = 4.705e6 / 60 * 0.0254;
 
     private static readonly Measured Constant = Measured.From(
-        1, Input.Rectangular("constant of the tube's metal", 0.02, new Evidence("tube constant", _ => "ask the shaft's maker for its critical speed")));
+        1, Input.Rectangular(new Later("constant of the tube's metal"), 0.02, new Evidence(new Later("tube constant"), _ => Spoken("ask the shaft's maker for its critical speed"))));
 
     /// <summary>Revolutions per second.</summary>
     public static Measured Of(Tube tube)
@@ -40,13 +40,13 @@ public static class CriticalSpeed
 
     /// <summary>The longest such tube, metres, whose critical speed is <paramref name="wanted"/> rev/s.</summary>
     public static double LongestFor(Tube tube, double wanted)
-        => Math.Sqrt(SteelTube * Math.Sqrt(Math.Pow(tube.Outer.Value, 2) + Math.Pow(tube.Inner.Value, 2)) / wanted.AboveZero("A wanted critical speed, rev/s,", "80"));
+        => Math.Sqrt(SteelTube * Math.Sqrt(Math.Pow(tube.Outer.Value, 2) + Math.Pow(tube.Inner.Value, 2)) / wanted.AboveZero(Spoken("A wanted critical speed, rev/s,"), "80"));
 
     /// <summary>The thinnest tube of the same wall and length, metres across, whose critical speed is <paramref name="wanted"/> rev/s.</summary>
     /// <remarks>With d = D − 2w, D² + d² = s² gives D = w + √(s²/2 − w²).</remarks>
     public static double ThinnestFor(Tube tube, double wanted)
     {
-        var (wall, s) = (tube.Wall.Value, wanted.AboveZero("A wanted critical speed, rev/s,", "80") * tube.Length.Value * tube.Length.Value / SteelTube);
+        var (wall, s) = (tube.Wall.Value, wanted.AboveZero(Spoken("A wanted critical speed, rev/s,"), "80") * tube.Length.Value * tube.Length.Value / SteelTube);
         return wall + Math.Sqrt(Math.Max(0, (s * s / 2) - (wall * wall)));
     }
 }

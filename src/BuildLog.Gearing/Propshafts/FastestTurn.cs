@@ -20,16 +20,16 @@ public sealed record FastestTurn(Measured Speed, string At)
 
     private static FastestTurn? Geared(Driveline driveline)
         => driveline.Engine?.Redline is { } redline && driveline.Step(null) is not null && driveline.Steps.MinBy(step => step.Ratio.Value) is { } step
-            ? new(ShaftSpeed.FromEngine(redline.Value, step.Ratio), $"at the redline in {step.InWords}")
+            ? new(ShaftSpeed.FromEngine(redline.Value, step.Ratio), Spoken($"at the redline in {step.InWords}"))
             : null;
 
     private static FastestTurn? Wanted(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
-        => goals.TopSpeed is { } top && FromRoad(driveline, shaft, top.Speed.ToMeasured("top speed")) is { } turns ? new(turns, $"at {top.Speed.Text}") : null;
+        => goals.TopSpeed is { } top && FromRoad(driveline, shaft, top.Speed.ToMeasured(Spoken("top speed"))) is { } turns ? new(turns, Spoken($"at {top.Speed.Text}")) : null;
 
     // Where the owner says how fast it will be driven, there is nothing to work out.
     private static FastestTurn? Reached(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
         => goals.TopSpeed is null && Pull.Of(driveline) is { } pull && TopSpeed.Of(pull) is { } top && FromRoad(driveline, shaft, top.Speed) is { } turns
-            ? new(turns, $"at its top speed in {top.Step.InWords}")
+            ? new(turns, Spoken($"at its top speed in {top.Step.InWords}"))
             : null;
 
     private static Measured? FromRoad(Driveline driveline, FittedShaft shaft, Measured speed)

@@ -20,5 +20,5 @@ public sealed record FittedShaft(Position Position, Propshaft Shaft, Position Ax
     public IReadOnlyList<Position> Joint => [Position, AxlePosition];
 
     /// <summary>The piece of this place, as a sentence names it: <c>the propshaft</c>, <c>piece 2 of the propshaft</c>.</summary>
-    public string Named(int piece) => Shaft.Pieces.Count == 1 ? $"the {Position.InWords()}" : $"piece {piece + 1} of the {Position.InWords()}";
+    public string Named(int piece) => Shaft.Pieces.Count == 1 ? Spoken($"the {Position.InWords()}") : Spoken($"piece {piece + 1} of the {Position.InWords()}");
 }

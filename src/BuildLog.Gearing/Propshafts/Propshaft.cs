@@ -11,7 +11,7 @@ public sealed record Propshaft
     /// <exception cref="RefusedException">No piece, or more than three.</exception>
     public Propshaft(string name, params IReadOnlyList<ShaftPiece> pieces)
     {
-        if (pieces.Count is 0 or > 3) throw new RefusedException("pieces", $"A propshaft has one to three pieces, not {pieces.Count}.", "1");
+        if (pieces.Count is 0 or > 3) throw new RefusedException("pieces", Spoken($"A propshaft has one to three pieces, not {pieces.Count}."), "1");
         (Name, Pieces) = (name, pieces);
     }
 
@@ -28,7 +28,7 @@ public sealed record Propshaft
         get => line;
         init => line = value is null || value.Count == Pieces.Count + 2
             ? value
-            : throw new RefusedException("line", $"A shaft of {Pieces.Count} has {Pieces.Count + 2} angles to measure, output and pinion included, not {value.Count}.", "3 deg, 6 deg, 3 deg");
+            : throw new RefusedException("line", Spoken($"A shaft of {Pieces.Count} has {Pieces.Count + 2} angles to measure, output and pinion included, not {value.Count}."), "3 deg, 6 deg, 3 deg");
     }
 
     /// <summary>What the weakest joint may carry for long, N·m.</summary>

@@ -16,10 +16,10 @@ public sealed record Tube
     public Tube(Measured outer, Measured wall, Measured length)
     {
         if (outer.Value is not (> 0 and <= Thickest))
-            throw new RefusedException("tube", FormattableString.Invariant($"A propshaft tube is up to 300 mm thick, not {outer.Value * 1000:0.#} mm."), "76 mm");
+            throw new RefusedException("tube", Spoken($"A propshaft tube is up to 300 mm thick, not {outer.Value * 1000:0.#} mm."), "76 mm");
         if (TooThick(outer.Value, wall.Value) is { } refusal) throw new RefusedException(refusal);
         if (length.Value is not (> 0 and <= Longest))
-            throw new RefusedException("length", FormattableString.Invariant($"A propshaft is up to 4 m between joint centres, not {length.Value:0.###} m."), "1.30 m");
+            throw new RefusedException("length", Spoken($"A propshaft is up to 4 m between joint centres, not {length.Value:0.###} m."), "1.30 m");
         (Outer, Wall, Length) = (outer, wall, length);
     }
 
@@ -27,7 +27,7 @@ public sealed record Tube
     /// <param name="outer">Outer diameter, metres.</param>
     /// <param name="wall">Wall thickness, metres.</param>
     public static Refusal? TooThick(double outer, double wall) => wall is not > 0 || wall > outer / 2
-        ? new("wall", FormattableString.Invariant($"The wall of a {outer * 1000:0.#} mm tube is more than 0 and at most half of that, not {wall * 1000:0.#} mm."), "2.1 mm")
+        ? new("wall", Spoken($"The wall of a {outer * 1000:0.#} mm tube is more than 0 and at most half of that, not {wall * 1000:0.#} mm."), "2.1 mm")
         : null;
 
     /// <summary>D, metres.</summary>

@@ -27,10 +27,10 @@ public static class QuantityText
     {
         var shown = Shown.Quoted(text);
         var example = kind.Example();
-        if (text.Length > LongestText) return new Refusal("too-long", $"{shown} is too long for {kind.WithArticle()}.", example);
+        if (text.Length > LongestText) return new Refusal("too-long", Spoken($"{shown} is too long for {kind.WithArticle()}."), example);
 
         var clean = Tidy(text);
-        if (clean.Length == 0) return new Refusal(Empty, $"A{kind.WithArticle()[1..]} is missing.", example);
+        if (clean.Length == 0) return new Refusal(Empty, Spoken($"A{kind.WithArticle()[1..]} is missing."), example);
 
         var (body, tail, isStandard) = SplitUncertainty(clean);
         unitIfNone ??= kind.Usual();
@@ -40,7 +40,7 @@ public static class QuantityText
         return Sum(body, kind, lentUnit ?? unitIfNone, text).Then<Typed>(read => read with { IsBare = read.IsBare && lentUnit is null }).Then(main => tail is null
             ? main
             : Uncertainty(tail, main, kind, text).Then<Typed>(size => size < 0
-                ? new Refusal("negative", $"{shown}: an uncertainty is zero or more.", example)
+                ? new Refusal("negative", Spoken($"{shown}: an uncertainty is zero or more."), example)
                 : main with { StandardUncertainty = isStandard ? size : size / StudentT.Normal975 }));
     }
 
@@ -48,7 +48,7 @@ public static class QuantityText
     public static Parsed<Typed> ReadPlain(string text, Kind kind, Unit? unitIfNone = null)
         => Read(text, kind, unitIfNone).Then<Typed>(typed => typed.StandardUncertainty == 0
             ? typed
-            : new Refusal("uncertainty", $"{Shown.Quoted(text)}: no uncertainty belongs here, the {kind.InWords()} alone.", kind.Example()));
+            : new Refusal("uncertainty", Spoken($"{Shown.Quoted(text)}: no uncertainty belongs here, the {kind.InWords()} alone."), kind.Example()));
 
     /// <summary>A bare number, such as a count of turns: <c>20.5</c>, <c>20 1/2</c>.</summary>
     public static Parsed<double> ReadNumber(string text) => ReadPlain(text, Kind.Number).Then<double>(typed => typed.Value);
@@ -95,17 +95,17 @@ public static class QuantityText
             var unitText = UnitAt(body, ref position);
             var unit = unitText.Length == 0 ? unitIfNone : Units.Spelt(unitText);
             if (unitText.Length == 0 && unit is null)
-                return new Refusal("no-unit", $"{shown} has no unit: add {Choices(kind)}.", kind.Example());
+                return new Refusal("no-unit", Spoken($"{shown} has no unit: add {Choices(kind)}."), kind.Example());
             if (unit is null)
                 return kind == Kind.Number
-                    ? new Refusal("unknown-unit", $"{shown} is not a plain number: {Shown.Quoted(unitText)} is left over.", kind.Example())
-                    : new Refusal("unknown-unit", $"{shown}: the unit {Shown.Quoted(unitText)} is not known; for {kind.WithArticle()} use {Choices(kind)}.", kind.Example());
+                    ? new Refusal("unknown-unit", Spoken($"{shown} is not a plain number: {Shown.Quoted(unitText)} is left over."), kind.Example())
+                    : new Refusal("unknown-unit", Spoken($"{shown}: the unit {Shown.Quoted(unitText)} is not known; for {kind.WithArticle()} use {Choices(kind)}."), kind.Example());
             if (unit.Kind != kind)
-                return new Refusal("wrong-kind", $"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and {kind.WithArticle()} is wanted.", kind.Example());
+                return new Refusal("wrong-kind", Spoken($"{shown}: {Shown.Quoted(unitText)} is a unit of {unit.Kind.InWords()}, and {kind.WithArticle()} is wanted."), kind.Example());
             if (previous is not null && kind == Kind.Number)
-                return new Refusal("several", $"{shown} is more than one number: the second begins at {Shown.Quoted(body[start..].Trim())}.", kind.Example());
+                return new Refusal("several", Spoken($"{shown} is more than one number: the second begins at {Shown.Quoted(body[start..].Trim())}."), kind.Example());
             if (previous is not null && unit.Factor >= previous.Factor)
-                return new Refusal("unit-order", $"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'.", "6 ft 2 in");
+                return new Refusal("unit-order", Spoken($"{shown}: after '{previous}' a smaller unit is expected, not '{unit}'."), "6 ft 2 in");
 
             total += unit.ToBase(number);
             isBare |= unitText.Length == 0;
@@ -118,15 +118,15 @@ public static class QuantityText
 
     private static Refusal WrongNumber(string rest, Kind kind, string text)
         => new(NotANumber, rest.Trim().Length == 0
-            ? $"{Shown.Quoted(text)} stops where a number is expected."
-            : $"{Shown.Quoted(text)} is not {kind.WithArticle()}: reading stopped at {Shown.Quoted(rest)}.", kind.Example());
+            ? Spoken($"{Shown.Quoted(text)} stops where a number is expected.")
+            : Spoken($"{Shown.Quoted(text)} is not {kind.WithArticle()}: reading stopped at {Shown.Quoted(rest)}."), kind.Example());
 
     // "20", "20.5", "20 1/2", "1/2"; leaves the position alone when there is none.
     private static Parsed<double> Number(string body, ref int position, string text)
     {
         var at = position;
         SkipSpaces(body, ref at);
-        if (!Digits(body, ref at, out var whole)) return new Refusal(NotANumber, $"{Shown.Quoted(text)} is not a number.", Kind.Number.Example());
+        if (!Digits(body, ref at, out var whole)) return new Refusal(NotANumber, Spoken($"{Shown.Quoted(text)} is not a number."), Kind.Number.Example());
 
         var afterWhole = at;
         if (at < body.Length && body[at] == '/')
@@ -174,9 +174,9 @@ public static class QuantityText
     {
         SkipSpaces(body, ref at);
         if (!Digits(body, ref at, out var denominator))
-            return new Refusal("fraction", $"{Shown.Quoted(text)}: a fraction needs a whole number after '/'.", "20 1/2");
+            return new Refusal("fraction", Spoken($"{Shown.Quoted(text)}: a fraction needs a whole number after '/'."), "20 1/2");
         if (!Plain(numerator, text).Understood(out var above) || !Plain(denominator, text).Understood(out var below) || below == 0)
-            return new Refusal("fraction", $"{Shown.Quoted(text)}: {Shown.Quoted($"{numerator}/{denominator}")} is not a fraction.", "20 1/2");
+            return new Refusal("fraction", Spoken($"{Shown.Quoted(text)}: {Shown.Quoted($"{numerator}/{denominator}")} is not a fraction."), "20 1/2");
         position = at;
         return whole + (above / below);
     }
@@ -206,7 +206,7 @@ public static class QuantityText
         if (point < 0 && comma > 0 && digits[0] != '0' && digits.IndexOf(',', StringComparison.Ordinal) == comma && Joined(digits) is { } joined)
         {
             var pointed = digits.Replace(',', '.');
-            return new Refusal(Ambiguous, $"{Shown.Quoted(text)} could be {joined} or {pointed}: write it without the comma.", pointed);
+            return new Refusal(Ambiguous, Spoken($"{Shown.Quoted(text)} could be {joined} or {pointed}: write it without the comma."), pointed);
         }
 
         var last = Math.Max(comma, point);
@@ -216,7 +216,7 @@ public static class QuantityText
         return Joined(whole) is { } plain
             && double.TryParse($"{plain}.{decimals}", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
             ? value
-            : new Refusal(NotANumber, $"{Shown.Quoted(text)}: {Shown.Quoted(digits)} is not a number.", Kind.Number.Example());
+            : new Refusal(NotANumber, Spoken($"{Shown.Quoted(text)}: {Shown.Quoted(digits)} is not a number."), Kind.Number.Example());
     }
 
     // Digits without their thousands marks; null where the marks do not part groups of three.

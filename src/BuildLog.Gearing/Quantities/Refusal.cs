@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Quantities;
 public sealed record Refusal(string Code, string Message, string Example)
 {
     /// <summary>The line a person reads.</summary>
-    public string Sentence => Example.Length == 0 ? Message : $"{Message} Example: {Example}";
+    public string Sentence => Example.Length == 0 ? Message : Spoken($"{Message} Example: {Example}");
 
     /// <summary>The same of a whole text, which is named where the message itself repeats no piece of it.</summary>
     public Refusal In(string whole)

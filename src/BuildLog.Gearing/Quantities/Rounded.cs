@@ -3,7 +3,7 @@ using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Quantities;
 
-/// <summary>Numbers as people should see them: no digit that the uncertainty does not support.</summary>
+/// <summary>Numbers as people should see them: no digit that the uncertainty does not support, written as the language spoken writes numbers.</summary>
 /// <remarks>
 /// The 95 % half-width is rounded up to two figures where it starts with 1, else to one; the value follows to the same place
 /// (JCGM 100:2008, 7.2.6: an uncertainty of more than two figures says nothing).
@@ -38,7 +38,7 @@ public static class Rounded
         // From the printed numbers, so that a value half way between two places goes the same way in both.
         var places = Places(half);
         var (middle, wide) = (Printed(Fixed(unit.FromBase(measured.Value), places)), Printed(HalfWidth(half)));
-        return WithUnit($"{Fixed(middle - wide, places)} to {Fixed(middle + wide, places)}", unit);
+        return WithUnit(Spoken($"{Fixed(middle - wide, places)} to {Fixed(middle + wide, places)}"), unit);
     }
 
     /// <summary>The value alone, to the places its uncertainty supports, with its unit.</summary>
@@ -82,9 +82,9 @@ public static class Rounded
         (var from, var to, places) = Inwards(low, high, places);
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
-            (true, true) => WithUnit($"{Fixed(from, places)} to {Fixed(to, places)}", unit),
-            (true, false) => $"{WithUnit(Fixed(from, places), unit)} or more",
-            _ => $"{WithUnit(Fixed(to, places), unit)} or less",
+            (true, true) => WithUnit(Spoken($"{Fixed(from, places)} to {Fixed(to, places)}"), unit),
+            (true, false) => Spoken($"{WithUnit(Fixed(from, places), unit)} or more"),
+            _ => Spoken($"{WithUnit(Fixed(to, places), unit)} or less"),
         };
     }
 
@@ -105,12 +105,12 @@ public static class Rounded
     {
         "" => number,
         "°" => $"{number}°",
-        _ => $"{number} {unit.Symbol}",
+        _ => $"{number} {unit.InWords}",
     };
 
     /// <summary>As many places as needed, four at most: <c>4.1</c>, <c>4.7778</c>, <c>2500</c>.</summary>
     public static string Exact(double value)
-        => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture));
+        => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", Language.Spoken.Culture));
 
     /// <summary>So many places behind the point, zeros kept: <c>4.10</c>. Below zero they count to the left of it: −2 rounds to hundreds.</summary>
     public static string Fixed(double value, int places)
@@ -119,10 +119,10 @@ public static class Rounded
         if (places < 0)
         {
             var step = Math.Pow(10, -places);
-            return Unsigned((Math.Round(value / step) * step).ToString("0", CultureInfo.InvariantCulture));
+            return Unsigned((Math.Round(value / step) * step).ToString("0", Language.Spoken.Culture));
         }
 
-        return Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        return Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), Language.Spoken.Culture));
     }
 
     /// <summary>The decimal place of the last figure that ± <paramref name="halfWidth"/> supports; negative left of the point.</summary>
@@ -133,9 +133,9 @@ public static class Rounded
         return Math.Clamp(-exponent + (startsWithOne ? 1 : 0), -6, MostPlaces);
     }
 
-    private static double Printed(string number) => double.Parse(number, CultureInfo.InvariantCulture);
+    private static double Printed(string number) => double.Parse(number, Language.Spoken.Culture);
 
     // What rounds to nothing has no sign.
     private static string Unsigned(string number)
-        => number.StartsWith('-') && number.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? number[1..] : number;
+        => number.StartsWith('-') && number.AsSpan(1).IndexOfAnyExcept("0.,") < 0 ? number[1..] : number;
 }

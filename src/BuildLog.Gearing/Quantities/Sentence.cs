@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace BuildLog.Gearing.Quantities;
@@ -18,34 +17,53 @@ internal sealed record SaidNumber(Unit Unit, Func<Unit, string> Words) : ISaid
     public override string ToString() => Words(Unit);
 }
 
-/// <summary>A sentence written like any other text, whose numbers can still be said in other units.</summary>
+/// <summary>A sentence written like any other text, whose numbers can still be said in other units, in the language that is spoken then.</summary>
 [InterpolatedStringHandler]
 public sealed class Sentence : ISaid
 {
-    private readonly List<(string Text, ISaid? Said)> parts;
+    private readonly List<Part> parts;
 
     /// <summary>Called by the compiler where an interpolated text is given.</summary>
     public Sentence(int literalLength, int formattedCount) => parts = new(2 * formattedCount + Math.Min(literalLength, 1));
 
-    private Sentence(string text) => parts = [(text, null)];
+    private Sentence(string text) => parts = [new(text, null, IsValue: true)];
 
-    /// <summary>A text without numbers, the same in all units.</summary>
+    /// <summary>A text without numbers, the same in all units; in the language it was said in.</summary>
     public static implicit operator Sentence(string text) => new(text);
 
     /// <summary>Called by the compiler: a piece that is the same in all units.</summary>
-    public void AppendLiteral(string text) => parts.Add((text, null));
+    public void AppendLiteral(string text) => parts.Add(new(text, null, IsValue: false));
 
-    /// <summary>Called by the compiler: a number that knows its unit is kept as one, anything else as text, whatever the machine's culture.</summary>
+    /// <summary>Called by the compiler: a number that knows its unit is kept as one, anything else as text.</summary>
     public void AppendFormatted<T>(T value)
-        => parts.Add(value is ISaid said ? ("", said) : (string.Create(CultureInfo.InvariantCulture, $"{value}"), null));
+        => parts.Add(value is ISaid said ? new("", said, IsValue: true) : new(string.Create(Language.Spoken.Culture, $"{value}"), null, IsValue: true));
 
     /// <summary>Called by the compiler: a value in a fixed format, the same in all units.</summary>
     public void AppendFormatted<T>(T value, string? format) where T : IFormattable
-        => AppendLiteral(value.ToString(format, CultureInfo.InvariantCulture));
+        => parts.Add(new(value.ToString(format, Language.Spoken.Culture), null, IsValue: true));
 
     /// <summary>The sentence with each number in the unit that is to be shown for its own.</summary>
-    public string In(Func<Unit, Unit> shown) => string.Concat(parts.Select(part => part.Said?.In(shown) ?? part.Text));
+    public string In(Func<Unit, Unit> shown)
+    {
+        var language = Language.Spoken;
+        if (language.IsWritten) return string.Concat(parts.Select(part => part.In(shown)));
+
+        var template = new Template(parts.Count);
+        foreach (var part in parts)
+        {
+            if (part.IsValue) template.AddValue(part.In(shown));
+            else template.Add(part.Text);
+        }
+
+        return template.In(language);
+    }
 
     /// <summary>In the units it was worded in.</summary>
     public override string ToString() => In(unit => unit);
+
+    // A value has a place in the text, {0}; the rest is the text.
+    private readonly record struct Part(string Text, ISaid? Said, bool IsValue)
+    {
+        public string In(Func<Unit, Unit> shown) => Said?.In(shown) ?? Text;
+    }
 }

@@ -19,5 +19,5 @@ public sealed record Typed(double Value, Unit Unit, string Text, double Standard
     public Measured ToMeasured(string name)
         => StandardUncertainty == 0
             ? Value
-            : Measured.From(Value, new Input(name, StandardUncertainty, new Evidence(name, _ => $"measure the {name} more closely than typed ({Text})")));
+            : Measured.From(Value, new Input(name, StandardUncertainty, new Evidence(name, _ => Spoken($"measure the {name} more closely than typed ({Text})"))));
 }

@@ -48,13 +48,16 @@ public enum Kind
 /// <param name="symbol">How we print it.</param>
 /// <param name="factor">One of it in the base unit of its kind.</param>
 /// <param name="spellings">Other ways it is typed.</param>
-public sealed class Unit(Kind kind, string symbol, double factor, params string[] spellings)
+public sealed class Unit(Kind kind, Later symbol, double factor, params string[] spellings)
 {
     /// <summary>What it measures.</summary>
     public Kind Kind { get; } = kind;
 
-    /// <summary>How it is printed; empty for one.</summary>
-    public string Symbol { get; } = symbol;
+    /// <summary>How programs and files have it; empty for one.</summary>
+    public string Symbol => symbol.Text;
+
+    /// <summary>How a person reads it: some symbols are words.</summary>
+    public string InWords => symbol;
 
     /// <summary>One of it in the base unit of its kind.</summary>
     public double Factor { get; } = factor;
@@ -69,5 +72,5 @@ public sealed class Unit(Kind kind, string symbol, double factor, params string[
     public double FromBase(double value) => value / Factor;
 
     /// <inheritdoc/>
-    public override string ToString() => Symbol;
+    public override string ToString() => InWords;
 }

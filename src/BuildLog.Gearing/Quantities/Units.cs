@@ -36,7 +36,7 @@ public static class Units
     public static readonly Unit MilePerHour = new(Kind.Speed, "mph", 0.44704, "mi/h");
 
     /// <summary>1/60 rev/s; rev/s is the base unit, never rad/s.</summary>
-    public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, "rev/min", 1 / 60.0, "rpm", "r/min", "1/min");
+    public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, new Later("rev/min"), 1 / 60.0, "rpm", "r/min", "1/min");
 
     /// <summary>The base unit of mass.</summary>
     public static readonly Unit Kilogram = new(Kind.Mass, "kg", 1);
@@ -73,11 +73,11 @@ public static class Units
         One,
         Metre, Millimetre, new(Kind.Length, "cm", 1e-2, "centimetre", "centimetres", "centimeter", "centimeters"), Inch, Foot, Mile, Kilometre,
         KilometrePerHour, MilePerHour, new(Kind.Speed, "m/s", 1),
-        RevolutionPerMinute, new(Kind.Rotation, "rev/s", 1, "rps"),
+        RevolutionPerMinute, new(Kind.Rotation, new Later("rev/s"), 1, "rps"),
         Kilogram, Pound, new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
         Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", PoundForce / (0.0254 * 0.0254)),
         PercentUnit,
-        NewtonMetre, PoundFoot, Kilowatt, Horsepower, MetricHorsepower, SquareMetre, new(Kind.Area, "sq ft", 0.3048 * 0.3048, "ft²"),
+        NewtonMetre, PoundFoot, Kilowatt, Horsepower, MetricHorsepower, SquareMetre, new(Kind.Area, new Later("sq ft"), 0.3048 * 0.3048, "ft²"),
         Newton, new(Kind.Force, "kN", 1e3), new(Kind.Force, "lbf", PoundForce),
         Degree, new(Kind.Angle, "rad", 1), RadianPerSecondSquared,
     ];
@@ -103,19 +103,19 @@ public static class Units
     /// <summary>What a person calls the kind: <c>length</c>, <c>engine speed</c>.</summary>
     public static string InWords(this Kind kind) => kind switch
     {
-        Kind.Number => "number",
-        Kind.Length => "length",
-        Kind.Speed => "speed",
-        Kind.Rotation => "engine speed",
-        Kind.Mass => "mass",
-        Kind.Pressure => "pressure",
-        Kind.Share => "share",
-        Kind.Torque => "torque",
-        Kind.Power => "power",
-        Kind.Area => "area",
-        Kind.Force => "force",
-        Kind.Angle => "angle",
-        Kind.AngularAcceleration => "angular acceleration",
+        Kind.Number => Spoken("number"),
+        Kind.Length => Spoken("length"),
+        Kind.Speed => Spoken("speed"),
+        Kind.Rotation => Spoken("engine speed"),
+        Kind.Mass => Spoken("mass"),
+        Kind.Pressure => Spoken("pressure"),
+        Kind.Share => Spoken("share"),
+        Kind.Torque => Spoken("torque"),
+        Kind.Power => Spoken("power"),
+        Kind.Area => Spoken("area"),
+        Kind.Force => Spoken("force"),
+        Kind.Angle => Spoken("angle"),
+        Kind.AngularAcceleration => Spoken("angular acceleration"),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
@@ -131,7 +131,7 @@ public static class Units
 
     /// <summary><c>a length</c>, <c>an engine speed</c>.</summary>
     public static string WithArticle(this Kind kind)
-        => $"{(kind is Kind.Rotation or Kind.Area or Kind.Angle or Kind.AngularAcceleration ? "an" : "a")} {kind.InWords()}";
+        => $"{(kind is Kind.Rotation or Kind.Area or Kind.Angle or Kind.AngularAcceleration ? Spoken("an") : Spoken("a"))} {kind.InWords()}";
 
     /// <summary>Something of this kind, written right.</summary>
     public static string Example(this Kind kind) => kind switch

@@ -19,7 +19,7 @@ public readonly record struct GearMesh
     public GearMesh(int driven, int driver)
     {
         if (driven is < Fewest or > Most || driver is < Fewest or > Most)
-            throw new RefusedException("teeth", FormattableString.Invariant($"A gear has {Fewest} to {Most} teeth, not {driven}/{driver} (driven/driver)."), Right);
+            throw new RefusedException("teeth", Spoken($"A gear has {Fewest} to {Most} teeth, not {driven}/{driver} (driven/driver)."), Right);
         (Driven, Driver) = (driven, driver);
     }
 
@@ -39,7 +39,7 @@ public readonly record struct GearMesh
         if (parts.Length != 2
             || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var driven)
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var driver))
-            return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write driven/driver as whole numbers.", Right);
+            return new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is not a pair of tooth counts: write driven/driver as whole numbers."), Right);
 
         return Parsed.From(() => new GearMesh(driven, driver)).In(text);
     }

@@ -28,7 +28,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
         var tokens = text.Replace(';', ' ').Replace(',', ' ').Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
         return tokens is [PlanetarySets, .. var sets] ? Automatic(text, sets)
             : tokens is [var mesh, _, ..] ? Parsed.From(() => Layshaft(mesh, tokens.Skip(1).Take(MostGears))).In(text).Then(train => Ordered(train, text))
-            : new Refusal("teeth", $"{Shown.Quoted(text)} is no gearbox: write the constant mesh, then each gear's own pair.", Right);
+            : new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is no gearbox: write the constant mesh, then each gear's own pair."), Right);
     }
 
     private static Parsed<GearTrain> Automatic(string text, string[] sets)
@@ -36,9 +36,9 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
             ? Planetary.Read(input).Then(first => Planetary.Read(output).Then<GearTrain>(second =>
             {
                 var train = new SimpsonTrain(first, second);
-                return new GearTrain([new(train.First, $"{first} and {second}"), new(train.Second, $"{first}"), new(1, "direct")]) { Reverse = -train.Reverse };
+                return new GearTrain([new(train.First, Spoken($"{first} and {second}")), new(train.Second, $"{first}"), new(1, Spoken("direct"))]) { Reverse = -train.Reverse };
             }))
-            : new Refusal("teeth", $"{Shown.Quoted(text)}: an automatic of this kind has two planetary sets, ring over sun of each.", "planetary 75/30 75/33");
+            : new Refusal("teeth", Spoken($"{Shown.Quoted(text)}: an automatic of this kind has two planetary sets, ring over sun of each."), "planetary 75/30 75/33");
 
     // The constant mesh is read before its gears: a slip in it is not each gear's.
     private static GearTrain Layshaft(string mesh, IEnumerable<string> gears)
@@ -49,7 +49,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
 
     private static TrainGear Gear(GearMesh? mesh, string own)
     {
-        if (own == Direct) return new(1, "direct");
+        if (own == Direct) return new(1, Spoken("direct"));
 
         var pair = Pair(own);
         if (mesh is null) return new(RatioRange.Gear.Checked(pair.Ratio), pair.ToString());
@@ -66,8 +66,7 @@ public sealed record GearTrain(IReadOnlyList<TrainGear> Gears)
         {
             if (train.Gears[k].Ratio >= train.Gears[k - 1].Ratio)
             {
-                return new Refusal("teeth", FormattableString.Invariant(
-                    $"{Shown.Quoted(text)}: gears stand from the lowest to the top, but gear {k + 1} makes {train.Gears[k].Ratio:0.000} after {train.Gears[k - 1].Ratio:0.000}. Is a pair turned round?"), Right);
+                return new Refusal("teeth", Spoken($"{Shown.Quoted(text)}: gears stand from the lowest to the top, but gear {k + 1} makes {train.Gears[k].Ratio:0.000} after {train.Gears[k - 1].Ratio:0.000}. Is a pair turned round?"), Right);
             }
         }
 

@@ -27,7 +27,7 @@ public static class OverdriveUnit
         => QuantityText.Read(text, Kind.Number).Understood(out var typed) && typed.Value > RatioRange.Overdrive.High && RatioRange.Overdrive.Accepts(1 / typed.Value)
             ? RatioRange.Overdrive.Refuse(typed.Value) with
             {
-                Message = $"{Shown.Quoted(typed.Text)} slows down, and an overdrive speeds up. Was it written output over input?",
+                Message = Spoken($"{Shown.Quoted(typed.Text)} slows down, and an overdrive speeds up. Was it written output over input?"),
                 Example = Rounded.Fixed(1 / typed.Value, 2),
             }
             : null;
@@ -37,7 +37,7 @@ public static class OverdriveUnit
         => QuantityText.Read(text, Kind.Number).Understood(out var typed) && typed.Value > 1 && RatioRange.Overdrive.Accepts(1 - (typed.Value / 100))
             ? RatioRange.Overdrive.Refuse(typed.Value) with
             {
-                Message = $"{Shown.Quoted(typed.Text)} is no overdrive ratio. Is it per cent? Then write the sign.",
+                Message = Spoken($"{Shown.Quoted(typed.Text)} is no overdrive ratio. Is it per cent? Then write the sign."),
                 Example = $"{Rounded.Exact(typed.Value)} %",
             }
             : null;
@@ -45,8 +45,8 @@ public static class OverdriveUnit
     /// <summary>What else a share may mean.</summary>
     /// <param name="share">Such as 0.25.</param>
     public static RatioQuestion Ask(double share) => new(
-        FormattableString.Invariant($"Is {share * 100:0.#} % the gain in road speed rather than the drop in engine speed?"),
-        "an overdrive is sold by either",
+        Spoken($"Is {share * 100:0.#} % the gain in road speed rather than the drop in engine speed?"),
+        Spoken("an overdrive is sold by either"),
         1 / (1 + share));
 
     private static Parsed<QuotedRatio> Named(double share, string text)

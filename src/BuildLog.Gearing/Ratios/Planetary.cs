@@ -20,9 +20,9 @@ public sealed record Planetary
     public Planetary(int ring, int sun)
     {
         if (ring is < GearMesh.Fewest or > GearMesh.Most || sun is < GearMesh.Fewest or > GearMesh.Most)
-            throw new RefusedException("teeth", FormattableString.Invariant($"A gear has {GearMesh.Fewest} to {GearMesh.Most} teeth, not {ring}/{sun} (ring/sun)."), "62/36");
+            throw new RefusedException("teeth", Spoken($"A gear has {GearMesh.Fewest} to {GearMesh.Most} teeth, not {ring}/{sun} (ring/sun)."), "62/36");
         if (ring - sun < 2 * FewestOnAPlanet)
-            throw new RefusedException("teeth", FormattableString.Invariant($"Between a ring of {ring} and a sun of {sun} teeth no planet fits: the ring needs {2 * FewestOnAPlanet} teeth more than the sun."), "62/36");
+            throw new RefusedException("teeth", Spoken($"Between a ring of {ring} and a sun of {sun} teeth no planet fits: the ring needs {2 * FewestOnAPlanet} teeth more than the sun."), "62/36");
         (Ring, Sun) = (ring, sun);
     }
 
@@ -51,11 +51,11 @@ public sealed record Planetary
         if (parts.Length != 2
             || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var sun))
-            return new Refusal("teeth", $"{Shown.Quoted(text)} is no planetary set: write ring/sun as whole numbers.", "62/36");
+            return new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is no planetary set: write ring/sun as whole numbers."), "62/36");
 
         return Parsed.From(() => new Planetary(ring, sun)).In(text);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"ring {Ring}, sun {Sun}");
+    public override string ToString() => Spoken($"ring {Ring}, sun {Sun}");
 }

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Ratios;
 public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text)
 {
     /// <summary>i as quoted; above zero.</summary>
-    public double Ratio { get; init => field = value.AboveZero("A ratio", "4.10"); } = Ratio.AboveZero("A ratio", "4.10");
+    public double Ratio { get; init => field = value.AboveZero(Spoken("A ratio"), "4.10"); } = Ratio.AboveZero(Spoken("A ratio"), "4.10");
 
     /// <summary>Half-width of the rectangle the rounding leaves; 0 where the ratio is exact.</summary>
     public double HalfLastDigit { get; init => field = Rounding(value); } = Rounding(HalfLastDigit);
@@ -35,7 +35,7 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
     public Measured ToMeasured(string name)
         => HalfLastDigit == 0
             ? Ratio
-            : Measured.From(Ratio, Input.Rectangular($"{name}, last digit of {Text}", HalfLastDigit, new Evidence($"{name} as quoted", _ => $"count the {name} or its teeth, since {Text} is only quoted")));
+            : Measured.From(Ratio, Input.Rectangular(Spoken($"{name}, last digit of {Text}"), HalfLastDigit, new Evidence(Spoken($"{name} as quoted"), _ => Spoken($"count the {name} or its teeth, since {Text} is only quoted"))));
 
     /// <summary>The count and the quoted ratio can both be true: |difference| ≤ t √(u² + u_quoted²).</summary>
     public bool Agrees(Measured counted)
@@ -45,7 +45,7 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
     }
 
     private static double Rounding(double half)
-        => half is >= 0 and < double.PositiveInfinity ? half : throw new RefusedException("rounding", FormattableString.Invariant($"Half the last digit of a ratio is 0 or more, not {half:G6}."), "0.005");
+        => half is >= 0 and < double.PositiveInfinity ? half : throw new RefusedException("rounding", Spoken($"Half the last digit of a ratio is 0 or more, not {half:G6}."), "0.005");
 
     private static double HalfOfLast(string text)
     {

@@ -9,5 +9,5 @@ namespace BuildLog.Gearing.Ratios;
 public sealed record RatioQuestion(string Asks, string Why, double? Otherwise)
 {
     /// <summary>The question and what a yes would mean, such as <c>Did one wheel stand still? Then it is 3.90.</c></summary>
-    public string InWords() => Otherwise is { } ratio ? $"{Asks} Then it is {Rounded.Fixed(ratio, 2)}." : Asks;
+    public string InWords() => Otherwise is { } ratio ? Spoken($"{Asks} Then it is {Rounded.Fixed(ratio, 2)}.") : Asks;
 }

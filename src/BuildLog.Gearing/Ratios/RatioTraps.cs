@@ -29,16 +29,16 @@ public static class RatioTraps
     {
         if (UsualAxle.Contains(ratio)) yield break;
 
-        var why = FormattableString.Invariant($"axles of light vehicles usually have {UsualAxle.Low} to {UsualAxle.High}");
+        var why = Spoken($"axles of light vehicles usually have {UsualAxle.Low} to {UsualAxle.High}");
         var turnedRound = (oneHeld ? 4 : 1) / ratio;
         if (ratio < UsualAxle.Low && UsualAxle.Contains(turnedRound))
-            yield return new("Were the turns written the other way round, propshaft first?", why, turnedRound);
+            yield return new(Spoken("Were the turns written the other way round, propshaft first?"), why, turnedRound);
         if (!teethCounted && ratio < UsualAxle.Low && UsualAxle.Contains(ratio * 2))
-            yield return new("Did one wheel stand still, though the count says that both turned?", why, ratio * 2);
+            yield return new(Spoken("Did one wheel stand still, though the count says that both turned?"), why, ratio * 2);
         if (!teethCounted && ratio > UsualAxle.High && UsualAxle.Contains(ratio / 2))
-            yield return new("Did both wheels turn, though the count says that one was held?", why, ratio / 2);
+            yield return new(Spoken("Did both wheels turn, though the count says that one was held?"), why, ratio / 2);
         if (ratio > UsualAxle.High)
-            yield return new("Is there a reduction in the hubs? Enter it with the axle.", why, null);
+            yield return new(Spoken("Is there a reduction in the hubs? Enter it with the axle."), why, null);
     }
 
     /// <summary>A gear's count that turned round would be a ratio known for the gearbox, or that is longer than gears usually are.</summary>
@@ -46,10 +46,10 @@ public static class RatioTraps
     /// <param name="known">Ratios known for the gearbox; may be none.</param>
     public static RatioQuestion? OfGear(double ratio, IReadOnlyList<double> known)
     {
-        const string Asks = "Were the turns written the other way round, input first?";
-        if (ratio < LongestGear) return new(Asks, FormattableString.Invariant($"gears are seldom longer than {LongestGear}"), 1 / ratio);
+        var Asks = Spoken("Were the turns written the other way round, input first?");
+        if (ratio < LongestGear) return new(Asks, Spoken($"gears are seldom longer than {LongestGear}"), 1 / ratio);
         return known.Count > 0 && !known.Any(one => Alike(one, ratio)) && known.Any(one => Alike(one, 1 / ratio))
-            ? new(Asks, "it would be a ratio known for the gearbox", 1 / ratio)
+            ? new(Asks, Spoken("it would be a ratio known for the gearbox"), 1 / ratio)
             : null;
 
         static bool Alike(double one, double other) => Math.Abs((one / other) - 1) < 0.02;
@@ -64,16 +64,16 @@ public static class RatioTraps
             var (name, ratio) = gears[k];
             var rises = k > 0 && ratio >= gears[k - 1].Ratio;
             if (rises && 1 / ratio < gears[k - 1].Ratio)
-                yield return new($"Was gear {name} written output over input?", $"gear {name} is not faster than gear {gears[k - 1].Name}", 1 / ratio);
+                yield return new(Spoken($"Was gear {name} written output over input?"), Spoken($"gear {name} is not faster than gear {gears[k - 1].Name}"), 1 / ratio);
             else if (k == 0 && gears.Count > 1 && ratio < 1)
-                yield return new($"Was gear {name} written output over input?", "the lowest gear is not slower than direct", 1 / ratio);
+                yield return new(Spoken($"Was gear {name} written output over input?"), Spoken("the lowest gear is not slower than direct"), 1 / ratio);
         }
     }
 
     /// <summary>A constant mesh that would turn the layshaft faster than the input; common practice, no source: it turns slower.</summary>
     public static RatioQuestion? OfConstantMesh(GearTrain train)
         => train.ConstantMesh is { Ratio: < 1 } mesh
-            ? new($"Was the constant mesh {mesh} written driver first?", "a layshaft turns slower than the input", 1 / mesh.Ratio)
+            ? new(Spoken($"Was the constant mesh {mesh} written driver first?"), Spoken("a layshaft turns slower than the input"), 1 / mesh.Ratio)
             : null;
 
     /// <summary>Two-wheel counts between which no number decides: half or twice the ratio is as usual as the ratio itself.</summary>

@@ -21,9 +21,9 @@ public sealed record RoadTestPrecision(double RoadSpeed = 1 / 3.6, double Engine
 /// </remarks>
 public static class RoadTest
 {
-    private static readonly Evidence BySatellite = new("road speed of the road test", _ => "time a measured kilometre at steady speed, or count the axle's turns");
+    private static readonly Evidence BySatellite = new(new Later("road speed of the road test"), _ => Spoken("time a measured kilometre at steady speed, or count the axle's turns"));
 
-    private static readonly Evidence ByRevCounter = new("rev counter of the road test", _ => "compare the rev counter with an optical one, or count the axle's turns");
+    private static readonly Evidence ByRevCounter = new(new Later("rev counter of the road test"), _ => Spoken("compare the rev counter with an optical one, or count the axle's turns"));
 
     /// <param name="roadSpeed">Metres per second.</param>
     /// <param name="engineSpeed">Revolutions per second.</param>
@@ -38,14 +38,14 @@ public static class RoadTest
     {
         how ??= new();
         if (!(roadSpeed is > 0 and < double.PositiveInfinity && engineSpeed is > 0 and < double.PositiveInfinity))
-            throw new RefusedException("standing", FormattableString.Invariant($"A road test needs a rolling vehicle and a running engine: both speeds are more than 0, not {roadSpeed * 3.6:G4} km/h and {engineSpeed * 60:G4} rev/min."), "80 km/h");
+            throw new RefusedException("standing", Spoken($"A road test needs a rolling vehicle and a running engine: both speeds are more than 0, not {roadSpeed * 3.6:G4} km/h and {engineSpeed * 60:G4} rev/min."), "80 km/h");
         if (!(how.RoadSpeed >= 0 && how.RoadSpeed < roadSpeed && how.EngineSpeed >= 0 && how.EngineSpeed < engineSpeed))
-            throw new RefusedException("precision", FormattableString.Invariant($"An instrument reads to 0 or more, and to less than what it shows, not to {how.RoadSpeed * 3.6:G4} km/h and {how.EngineSpeed * 60:G4} rev/min."), "1 km/h");
+            throw new RefusedException("precision", Spoken($"An instrument reads to 0 or more, and to less than what it shows, not to {how.RoadSpeed * 3.6:G4} km/h and {how.EngineSpeed * 60:G4} rev/min."), "1 km/h");
 
         var ratio = new SpeedRelation
         {
-            RoadSpeed = Measured.From(roadSpeed, Input.Rectangular("road speed by satellite", how.RoadSpeed, BySatellite)),
-            EngineSpeed = Measured.From(engineSpeed, Input.Rectangular("rev counter", how.EngineSpeed, ByRevCounter)),
+            RoadSpeed = Measured.From(roadSpeed, Input.Rectangular(Spoken("road speed by satellite"), how.RoadSpeed, BySatellite)),
+            EngineSpeed = Measured.From(engineSpeed, Input.Rectangular(Spoken("rev counter"), how.EngineSpeed, ByRevCounter)),
             Gear = gear,
             Circumference = circumference,
             Transfer = transfer ?? 1,

@@ -34,7 +34,7 @@ public sealed record SimpsonTrain(Planetary Input, Planetary Output)
 
     /// <summary>Typed ratios can be those of one such box: first lies where second and reverse put it, to the digits typed.</summary>
     public static bool CanBe(QuotedRatio first, QuotedRatio second, QuotedRatio reverse)
-        => CanBe(first.ToMeasured("first gear"), second.ToMeasured("second gear"), reverse.ToMeasured("reverse"));
+        => CanBe(first.ToMeasured(Spoken("first gear")), second.ToMeasured(Spoken("second gear")), reverse.ToMeasured(Spoken("reverse")));
 
     /// <summary>The same of ratios however they are known: |i₁ − FirstBeside(i₂, i_R)| within what is not known of it.</summary>
     public static bool CanBe(Measured first, Measured second, Measured reverse)

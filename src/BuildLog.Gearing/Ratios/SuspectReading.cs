@@ -63,15 +63,15 @@ public sealed record SuspectReading(int Index, int HalfTurns, string Says)
         var halves = (int)Math.Clamp(Math.Round(turns * 2), -1000, 1000);
         var explained = halves != 0 && Math.Abs(turns - (halves / 2.0)) <= LineThroughOrigin.Excluding * error;
         return new(k, explained ? halves : 0, explained
-            ? $"{InWords(Math.Abs(halves), readings[k].Ends.Driving)} {(halves > 0 ? "too many" : "short")}"
-            : FormattableString.Invariant($"{Math.Abs(turns):0.##} {readings[k].Ends.Driving} turns off, which no half or whole turn explains ({readings[k].Text})"));
+            ? $"{InWords(Math.Abs(halves), readings[k].Ends.Driving)} {(halves > 0 ? Spoken("too many") : Spoken("short"))}"
+            : Spoken($"{Math.Abs(turns):0.##} {readings[k].Ends.Driving} turns off, which no half or whole turn explains ({readings[k].Text})"));
     }
 
     private static string InWords(int halves, string shaft) => halves switch
     {
         1 => CountedEnds.Half(shaft),
-        2 => $"one {shaft} turn",
-        3 => $"one and a half {shaft} turns",
-        _ => FormattableString.Invariant($"{halves / 2.0:0.#} {shaft} turns"),
+        2 => Spoken($"one {shaft} turn"),
+        3 => Spoken($"one and a half {shaft} turns"),
+        _ => Spoken($"{halves / 2.0:0.#} {shaft} turns"),
     };
 }

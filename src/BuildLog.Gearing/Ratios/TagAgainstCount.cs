@@ -22,14 +22,14 @@ public sealed record TagAgainstCount(Known Tag, Known Counted)
 
     /// <summary>Such as <c>The tag's 3.90 does not agree with 4.74 ± 0.04 (measured).</c></summary>
     public string Says
-        => $"The {What} {(Tag.Says.Length > 0 ? Tag.Says : Rounded.Value(Tag.Value, Units.One))} {(Agrees ? "agrees" : "does not agree")} "
-            + $"with {Rounded.WithInterval(Counted.Value, Units.One)} ({Counted.Source.InWords()}).";
+        => Spoken($"The {What} {(Tag.Says.Length > 0 ? Tag.Says : Rounded.Value(Tag.Value, Units.One))} {(Agrees ? Spoken("agrees") : Spoken("does not agree"))} "
+            + $"with {Rounded.WithInterval(Counted.Value, Units.One)} ({Counted.Source.InWords()}).");
 
     private string What => Tag.Source switch
     {
-        Source.Tag => "tag's",
-        Source.MakersData => "maker's",
-        Source.OwnersWord => "owner's",
-        _ => "earlier",
+        Source.Tag => Spoken("tag's"),
+        Source.MakersData => Spoken("maker's"),
+        Source.OwnersWord => Spoken("owner's"),
+        _ => Spoken("earlier"),
     };
 }

@@ -19,7 +19,7 @@ public readonly record struct Teeth
     public Teeth(int ring, int pinion)
     {
         if (ring is < Fewest or > Most || pinion is < Fewest or > Most)
-            throw new RefusedException("teeth", FormattableString.Invariant($"A gear has {Fewest} to {Most} teeth, not {ring}/{pinion} (ring/pinion)."), Right);
+            throw new RefusedException("teeth", Spoken($"A gear has {Fewest} to {Most} teeth, not {ring}/{pinion} (ring/pinion)."), Right);
         if (RatioRange.Axle.Accepts((double)ring / pinion)) (Ring, Pinion) = (ring, pinion);
         else throw new RefusedException(RatioRange.Axle.Refuse((double)ring / pinion) with { Example = Right });
     }
@@ -46,7 +46,7 @@ public readonly record struct Teeth
         if (parts.Length != 2
             || !int.TryParse(parts[0].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
             || !int.TryParse(parts[1].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pinion))
-            return new Refusal("teeth", $"{Shown.Quoted(text)} is not a pair of tooth counts: write ring/pinion as whole numbers.", Right);
+            return new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is not a pair of tooth counts: write ring/pinion as whole numbers."), Right);
 
         return Parsed.From(() => new Teeth(ring, pinion)).In(text);
     }

@@ -42,23 +42,24 @@ public sealed class TurnCount
     /// <param name="how">How finely they were read.</param>
     /// <param name="name">What the count is called in a budget.</param>
     /// <exception cref="RefusedException">No reading, an impossible resolution, or a ratio that no gear has.</exception>
-    public static TurnCount OfGear(IReadOnlyList<TurnReading> readings, CountPrecision how, string name = "turn count of the gear")
-        => Of(readings, how, RatioRange.Gear, name);
+    public static TurnCount OfGear(IReadOnlyList<TurnReading> readings, CountPrecision how, string? name = null)
+        => Of(readings, how, RatioRange.Gear, name ?? Spoken("turn count of the gear"));
 
     /// <param name="readings">At least one.</param>
     /// <param name="how">How finely they were read.</param>
     /// <param name="range">What the ratio can be.</param>
     /// <param name="name">What the count is called in a budget.</param>
     /// <exception cref="RefusedException">No reading, an impossible resolution, or a ratio that no such part has.</exception>
-    public static TurnCount Of(IReadOnlyList<TurnReading> readings, CountPrecision how, RatioRange? range = null, string name = "turn count")
+    public static TurnCount Of(IReadOnlyList<TurnReading> readings, CountPrecision how, RatioRange? range = null, string? name = null)
     {
+        name ??= Spoken("turn count");
         range ??= RatioRange.Axle;
-        if (readings.Count == 0) throw new RefusedException("turns", "No count was given.", (range == RatioRange.Gear ? CountedEnds.Gearbox : CountedEnds.Axle).Example);
+        if (readings.Count == 0) throw new RefusedException("turns", Spoken("No count was given."), (range == RatioRange.Gear ? CountedEnds.Gearbox : CountedEnds.Axle).Example);
         var ends = readings[0].Ends;
         if (!(how.ReadTo is >= 0 and <= 1))
-            throw new RefusedException("read-to", FormattableString.Invariant($"Turns are read to between 0 and 1 turn, not to {how.ReadTo}."), "0.25");
+            throw new RefusedException("read-to", Spoken($"Turns are read to between 0 and 1 turn, not to {how.ReadTo}."), "0.25");
         if (!(how.Align is >= 0 and <= 0.5))
-            throw new RefusedException("align", FormattableString.Invariant($"The {ends.Driven}'s mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
+            throw new RefusedException("align", Spoken($"The {ends.Driven}'s mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
 
         // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
         TurnCount? count = null;
@@ -111,15 +112,15 @@ public sealed class TurnCount
         var longest = Readings.MaxBy(reading => reading.WheelSum)!;
         var alone = UncertaintyOver(1, Ratio.Value, longest.Turned, How) / Ratio.StandardUncertainty;
         var turns = Math.Max(alone, longest.WheelSum) * factor / (longest.Turned == Wheels.OneHeld ? 1 : 2);
-        return FormattableString.Invariant($"count {Math.Ceiling(turns - 1e-9):0} {Ends.Driven} turns in one go ({name})");
+        return Spoken($"count {Math.Ceiling(turns - 1e-9):0} {Ends.Driven} turns in one go ({name})");
     }
 
     // A slip that would make it an axle after all is named.
     private static Refusal Refuse(double ratio, RatioRange range, TurnReading first)
     {
         var hint = first.Ends == CountedEnds.Axle
-            ? string.Join(" ", ["Look at the readings and at which wheels turned.", .. RatioTraps.OfAxle(ratio, oneHeld: first.Turned == Wheels.OneHeld).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
-            : "Look at the readings and at which end was turned.";
+            ? string.Join(" ", [Spoken("Look at the readings and at which wheels turned."), .. RatioTraps.OfAxle(ratio, oneHeld: first.Turned == Wheels.OneHeld).Where(trap => trap.Otherwise is not null).Take(1).Select(trap => trap.InWords())])
+            : Spoken("Look at the readings and at which end was turned.");
         var refusal = range.Refuse(ratio);
         return refusal with { Message = $"{refusal.Message} {hint}", Example = first.Ends.Example };
     }
@@ -133,9 +134,9 @@ public sealed class TurnCount
             .. readings.Select(reading =>
             {
                 if (!roundings.TryGetValue(reading.WheelSum, out var rounding) || !roundAlike)
-                    roundings[reading.WheelSum] = rounding = Input.Rectangular($"{reading.Ends.Driving} turns of {reading.Text}, reading", how.ReadTo / 2, evidence);
+                    roundings[reading.WheelSum] = rounding = Input.Rectangular(Spoken($"{reading.Ends.Driving} turns of {reading.Text}, reading"), how.ReadTo / 2, evidence);
 
-                var stop = Stop($"{reading.Ends.Driven} stop of {reading.Text}", StopUncertainty(reading.Turned, how.Align), reading.Turned, evidence);
+                var stop = Stop(Spoken($"{reading.Ends.Driven} stop of {reading.Text}"), StopUncertainty(reading.Turned, how.Align), reading.Turned, evidence);
                 return new Point(Measured.From(reading.WheelSum, stop), Measured.From(reading.Propshaft, rounding) * 2, evidence);
             }),
         ];

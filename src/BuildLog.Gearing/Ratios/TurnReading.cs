@@ -68,9 +68,9 @@ public sealed record TurnReading
         {
             var turned = sides[0].Split(',');
             if (wheels == Wheels.Each && turned.Length != 2)
-                return new Refusal("turns", $"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft.", example);
+                return new Refusal("turns", Spoken($"{Shown.Quoted(text)} names one wheel; with both wheels read, write left,right:propshaft."), example);
             if (wheels != Wheels.Each && turned.Length != 1)
-                return new Refusal("turns", $"{Shown.Quoted(text)} names both wheels, so it already says how they turned; before the colon decimals use the point.", example);
+                return new Refusal("turns", Spoken($"{Shown.Quoted(text)} names both wheels, so it already says how they turned; before the colon decimals use the point."), example);
 
             return Turns(turned[0], text, example).Then(first =>
                 (turned.Length == 2 ? Turns(turned[1], text, example) : first).Then(second =>
@@ -95,7 +95,7 @@ public sealed record TurnReading
     private static Parsed<string[]> Sides(string text, CountedEnds ends, string example)
         => text.Split(':') is { Length: 2 } sides
             ? sides
-            : new Refusal("turns", $"{Shown.Quoted(text)} is not a count: write {ends.Driven} turns, a colon, {ends.Driving} turns.", example);
+            : new Refusal("turns", Spoken($"{Shown.Quoted(text)} is not a count: write {ends.Driven} turns, a colon, {ends.Driving} turns."), example);
 
     private static Parsed<TurnReading> Make(double left, double right, double driving, Wheels wheels, CountedEnds ends, string text, string example)
         => Refuse(left, right, driving, wheels, ends, text, example) is { } refusal ? refusal : new TurnReading(left, right, driving, wheels, text.Trim()) { Ends = ends };
@@ -104,19 +104,19 @@ public sealed record TurnReading
     {
         var shown = Shown.Quoted(text);
         if (!(driving > 0))
-            return new("turns", $"{shown}: {ends.Driving} turns must be more than zero.", example);
+            return new("turns", Spoken($"{shown}: {ends.Driving} turns must be more than zero."), example);
         if (wheels != Wheels.Each && !(left > 0))
-            return new("turns", $"{shown}: {ends.Driven} turns must be more than zero.", example);
+            return new("turns", Spoken($"{shown}: {ends.Driven} turns must be more than zero."), example);
         if (!(Math.Max(driving, Math.Max(Math.Abs(left), Math.Abs(right))) <= MostTurns))
-            return new("turns", $"{shown}: nobody counts more than 10 000 turns.", example);
+            return new("turns", Spoken($"{shown}: nobody counts more than 10 000 turns."), example);
         if (Math.Abs(left + right) < FewestWheelTurns)
         {
             return wheels == Wheels.Each
-                ? new("wheels-cancel", $"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel.", "10,0:20.5")
-                : new("turns", $"{shown}: count at least {CountedEnds.Half(ends.Driven)}; ten are better.", example);
+                ? new("wheels-cancel", Spoken($"{shown}: the wheel turns cancel, so the propshaft stands still and no ratio can be read. Hold one wheel."), "10,0:20.5")
+                : new("turns", Spoken($"{shown}: count at least {CountedEnds.Half(ends.Driven)}; ten are better."), example);
         }
 
-        return left + right < 0 ? new("turns", $"{shown}: together the wheels turned backwards; count the turns as positive in that sense.", example) : null;
+        return left + right < 0 ? new("turns", Spoken($"{shown}: together the wheels turned backwards; count the turns as positive in that sense."), example) : null;
     }
 
     private static Parsed<double> Turns(string part, string whole, string example)

@@ -19,10 +19,10 @@ namespace BuildLog.Gearing.Ratios;
 public sealed record TwoSpeedAxle(Measured High, Measured Step)
 {
     /// <summary>i_ring, propshaft turns per wheel turn; above zero.</summary>
-    public Measured High { get; init => field = value.AboveZero("An axle ratio", "6.50"); } = High.AboveZero("An axle ratio", "6.50");
+    public Measured High { get; init => field = value.AboveZero(Spoken("An axle ratio"), "6.50"); } = High.AboveZero(Spoken("An axle ratio"), "6.50");
 
     /// <summary>1 + S/R, low over high; above zero.</summary>
-    public Measured Step { get; init => field = value.AboveZero("A two-speed axle's step", "1.39"); } = Step.AboveZero("A two-speed axle's step", "1.39");
+    public Measured Step { get; init => field = value.AboveZero(Spoken("A two-speed axle's step"), "1.39"); } = Step.AboveZero(Spoken("A two-speed axle's step"), "1.39");
 
     private const string PlanetarySet = "planetary";
 
@@ -36,7 +36,7 @@ public sealed record TwoSpeedAxle(Measured High, Measured Step)
     public static TwoSpeedAxle Of(Teeth teeth, Planetary planetary) => new(teeth.ToMeasured(), planetary.SunHeld);
 
     /// <summary>Both counted: the step is their quotient, and what the counts share cancels in it.</summary>
-    public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high.AboveZero("An axle ratio", "6.50"), low / high);
+    public static TwoSpeedAxle Counted(Measured high, Measured low) => new(high.AboveZero(Spoken("An axle ratio"), "6.50"), low / high);
 
     /// <summary>Reads a step: <c>1.39</c>; both printed ratios, low over high, <c>9.04/6.50</c>; or its teeth, ring over sun, <c>planetary 46/18</c>.</summary>
     public static Parsed<Typed> ReadStep(string text) => Read(text).In(text);

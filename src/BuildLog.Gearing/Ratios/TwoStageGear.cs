@@ -30,7 +30,7 @@ public sealed record TwoStageGear(GearMesh ConstantMesh, GearMesh Own)
     {
         var pairs = text.Split('x', 'X', '*', '·', '×');
         if (pairs.Length != 2)
-            return new Refusal("teeth", $"{Shown.Quoted(text)} is not a gear of two pairs: write the constant mesh, x, the gear's own pair.", Right);
+            return new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is not a gear of two pairs: write the constant mesh, x, the gear's own pair."), Right);
 
         return Pair(pairs[0], text).Then(first => Pair(pairs[1], text).Then(own => Parsed.From(() =>
         {

@@ -18,7 +18,7 @@ public static class DrivelineEfficiency
     private const double ThroughGears = 0.96;
     private const double RightAngle = 0.96;
 
-    private static readonly Measured Spread = Measured.From(0, new Input("driveline efficiency", 0.02, new Evidence("driveline efficiency")));
+    private static readonly Measured Spread = Measured.From(0, new Input(new Later("driveline efficiency"), 0.02, new Evidence(new Later("driveline efficiency"))));
 
     /// <summary>η from the engine to the driven wheels in a gear, 0 to 1, ± 0.02 standard uncertainty.</summary>
     public static Measured Of(Driveline driveline, DriveStep step)

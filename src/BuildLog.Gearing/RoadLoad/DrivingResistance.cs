@@ -20,16 +20,16 @@ namespace BuildLog.Gearing.RoadLoad;
 public sealed record DrivingResistance(Measured Mass, Measured RollingResistance, Measured DragArea, Measured AirDensity)
 {
     /// <summary>m, kg; above zero.</summary>
-    public Measured Mass { get; init => field = value.AboveZero("A mass", "1500 kg"); } = Mass.AboveZero("A mass", "1500 kg");
+    public Measured Mass { get; init => field = value.AboveZero(Spoken("A mass"), "1500 kg"); } = Mass.AboveZero(Spoken("A mass"), "1500 kg");
 
     /// <summary>Crr, force over weight; not below zero.</summary>
-    public Measured RollingResistance { get; init => field = value.NotBelowZero("A rolling resistance", "0.014"); } = RollingResistance.NotBelowZero("A rolling resistance", "0.014");
+    public Measured RollingResistance { get; init => field = value.NotBelowZero(Spoken("A rolling resistance"), "0.014"); } = RollingResistance.NotBelowZero(Spoken("A rolling resistance"), "0.014");
 
     /// <summary>Cd·A, m²; not below zero.</summary>
-    public Measured DragArea { get; init => field = value.NotBelowZero("A drag area", "0.8 m²"); } = DragArea.NotBelowZero("A drag area", "0.8 m²");
+    public Measured DragArea { get; init => field = value.NotBelowZero(Spoken("A drag area"), "0.8 m²"); } = DragArea.NotBelowZero(Spoken("A drag area"), "0.8 m²");
 
     /// <summary>ρ, kg/m³; not below zero.</summary>
-    public Measured AirDensity { get; init => field = value.NotBelowZero("An air density", "1.2"); } = AirDensity.NotBelowZero("An air density", "1.2");
+    public Measured AirDensity { get; init => field = value.NotBelowZero(Spoken("An air density"), "1.2"); } = AirDensity.NotBelowZero(Spoken("An air density"), "1.2");
 
     /// <summary>Newtons.</summary>
     public Measured Weight => Mass * Units.Gravity;

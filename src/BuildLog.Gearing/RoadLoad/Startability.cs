@@ -33,9 +33,9 @@ public static class Startability
     /// <summary>What the trade calls it enough for.</summary>
     public static string EnoughFor(double gradient) => gradient switch
     {
-        >= Severe => "enough for severe going",
-        >= Moderate => "enough for moderate going",
-        >= Highway => "enough for the highway",
-        _ => "too little for the highway",
+        >= Severe => Spoken("enough for severe going"),
+        >= Moderate => Spoken("enough for moderate going"),
+        >= Highway => Spoken("enough for the highway"),
+        _ => Spoken("too little for the highway"),
     };
 }

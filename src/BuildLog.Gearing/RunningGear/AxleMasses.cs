@@ -9,10 +9,10 @@ namespace BuildLog.Gearing.RunningGear;
 public sealed record AxleMasses(Known? Front = null, Known? Rear = null)
 {
     /// <summary>Kilograms; above zero.</summary>
-    public Known? Front { get; init => field = value.AboveZero("An axle's mass", "700 kg"); } = Front.AboveZero("An axle's mass", "700 kg");
+    public Known? Front { get; init => field = value.AboveZero(Spoken("An axle's mass"), "700 kg"); } = Front.AboveZero(Spoken("An axle's mass"), "700 kg");
 
     /// <summary>Kilograms; above zero.</summary>
-    public Known? Rear { get; init => field = value.AboveZero("An axle's mass", "750 kg"); } = Rear.AboveZero("An axle's mass", "750 kg");
+    public Known? Rear { get; init => field = value.AboveZero(Spoken("An axle's mass"), "750 kg"); } = Rear.AboveZero(Spoken("An axle's mass"), "750 kg");
 }
 
 /// <summary>Load that moves from one axle to the other.</summary>

@@ -34,20 +34,20 @@ public static class BoltCircle
         var circle = chord * Factor(studs, between);
         return circle.Value is >= 0.05 and <= 0.4
             ? circle
-            : throw new RefusedException("chord", FormattableString.Invariant($"A chord of {chord.Value * 1000:0.#} mm makes a bolt circle of {circle.Value * 1000:0.#} mm; road wheels have 50 to 400 mm."), "67.2 mm");
+            : throw new RefusedException("chord", Spoken($"A chord of {chord.Value * 1000:0.#} mm makes a bolt circle of {circle.Value * 1000:0.#} mm; road wheels have 50 to 400 mm."), "67.2 mm");
     }
 
     /// <summary>Pitch circle over chord.</summary>
     public static double Factor(int studs, Chord between)
     {
         _ = CheckedStuds(studs);
-        if (between == Chord.SkipOne && studs < 4) throw new RefusedException("chord", "On three studs each stud is next to the others.", "adjacent");
-        if (between == Chord.Across && studs % 2 != 0) throw new RefusedException("chord", $"On {studs} studs none stands straight across: measure adjacent or skip-one.", "skip-one");
+        if (between == Chord.SkipOne && studs < 4) throw new RefusedException("chord", Spoken("On three studs each stud is next to the others."), "adjacent");
+        if (between == Chord.Across && studs % 2 != 0) throw new RefusedException("chord", Spoken($"On {studs} studs none stands straight across: measure adjacent or skip-one."), "skip-one");
 
         var steps = between switch { Chord.Adjacent => 1, Chord.SkipOne => 2, _ => studs / 2 };
         return 1 / Math.Sin(Math.PI * steps / studs);
     }
 
     internal static int? CheckedStuds(int? studs)
-        => studs is null or (>= 3 and <= 10) ? studs : throw new RefusedException("studs", $"A wheel has 3 to 10 studs, not {studs}.", "5");
+        => studs is null or (>= 3 and <= 10) ? studs : throw new RefusedException("studs", Spoken($"A wheel has 3 to 10 studs, not {studs}."), "5");
 }

@@ -29,6 +29,6 @@ public static class MassOnAxle
 
         return driveline.TransferCase is null
             ? axle == driveline.DrivingPosition ? driven : null
-            : Measured.From(0.5, Input.Rectangular("axle's share of the mass", 0.15, new Evidence("axle load", _ => "weigh the axles one by one")));
+            : Measured.From(0.5, Input.Rectangular(Spoken("axle's share of the mass"), 0.15, new Evidence(Spoken("axle load"), _ => Spoken("weigh the axles one by one"))));
     }
 }

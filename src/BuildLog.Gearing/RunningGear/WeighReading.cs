@@ -28,7 +28,7 @@ public sealed record WeighReading(OnThePlate On, Typed Mass, string Text)
     public static Parsed<WeighReading> Read(string text)
     {
         if (text.Trim().Split((char[]?)null, 2, StringSplitOptions.RemoveEmptyEntries) is not [var word, var mass] || !Word.Of<OnThePlate>(word, out var on))
-            return new Refusal("weighing", $"{Shown.Quoted(text)} is no weighing: write front, rear or whole, then what the display shows.", Right);
+            return new Refusal("weighing", Spoken($"{Shown.Quoted(text)} is no weighing: write front, rear or whole, then what the display shows."), Right);
 
         return (on == OnThePlate.Whole ? VehicleLoad.ReadMass(mass) : ReadAxle(mass)).Then<WeighReading>(typed => new WeighReading(on, typed, text.Trim()));
     }
@@ -39,5 +39,5 @@ public sealed record WeighReading(OnThePlate On, Typed Mass, string Text)
     private static Parsed<Typed> ReadAxle(string text)
         => QuantityText.Read(text, Kind.Mass).Then<Typed>(typed => typed.Value is >= 20 and <= 40_000
             ? typed
-            : new Refusal("out-of-range", $"{Shown.Quoted(text)} cannot be the mass on an axle: it lies between 20 and 40000 kg.", "700 kg"));
+            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(text)} cannot be the mass on an axle: it lies between 20 and 40000 kg."), "700 kg"));
 }

@@ -39,8 +39,8 @@ public sealed class Weighing
     /// <exception cref="RefusedException">Nothing was weighed, or no display has such a step.</exception>
     public static Weighing Of(IReadOnlyList<WeighReading> readings, double step)
     {
-        if (readings.Count == 0) throw new RefusedException("weighing", "Nothing was weighed.", "front 700 kg");
-        if (step is not (> 0 and <= 1000)) throw new RefusedException("step", $"A weighbridge's display goes in steps of more than zero and at most 1000 kg, not {Rounded.Exact(step)}.", "20 kg");
+        if (readings.Count == 0) throw new RefusedException("weighing", Spoken("Nothing was weighed."), "front 700 kg");
+        if (step is not (> 0 and <= 1000)) throw new RefusedException("step", Spoken($"A weighbridge's display goes in steps of more than zero and at most 1000 kg, not {Rounded.Exact(step)}."), "20 kg");
         return new(readings, step);
     }
 
@@ -50,7 +50,7 @@ public sealed class Weighing
         var masses = readings[on].Select(reading => reading.Mass).ToList();
         if (masses.Count == 0) return null;
 
-        var name = $"weighing of the {on.InWords()}";
+        var name = Spoken($"weighing of the {on.InWords()}");
         if (masses.Find(mass => mass.StandardUncertainty > 0) is { } sure && masses.Count == 1) return sure.ToMeasured(name);
         return RepeatedReadings.Mean([.. masses.Select(mass => mass.Value)], step / 2, name);
     }
@@ -62,9 +62,9 @@ public static class OnThePlateWords
     /// <summary><c>front axle</c>, <c>whole vehicle</c>.</summary>
     public static string InWords(this OnThePlate on) => on switch
     {
-        OnThePlate.Front => "front axle",
-        OnThePlate.Rear => "rear axle",
-        OnThePlate.Whole => "whole vehicle",
+        OnThePlate.Front => Spoken("front axle"),
+        OnThePlate.Rear => Spoken("rear axle"),
+        OnThePlate.Whole => Spoken("whole vehicle"),
         _ => throw new ArgumentOutOfRangeException(nameof(on), on, "Nothing such stands on a plate."),
     };
 }

@@ -29,10 +29,10 @@ public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known
     public int? Studs { get; init => field = BoltCircle.CheckedStuds(value); } = BoltCircle.CheckedStuds(Studs);
 
     /// <summary>Metres; above zero.</summary>
-    public Known? PitchCircle { get; init => field = value.AboveZero("A bolt circle", "114.3 mm"); } = PitchCircle.AboveZero("A bolt circle", "114.3 mm");
+    public Known? PitchCircle { get; init => field = value.AboveZero(Spoken("A bolt circle"), "114.3 mm"); } = PitchCircle.AboveZero(Spoken("A bolt circle"), "114.3 mm");
 
     /// <summary>Metres; above zero.</summary>
-    public Known? Bore { get; init => field = value.AboveZero("A centre bore", "66.1 mm"); } = Bore.AboveZero("A centre bore", "66.1 mm");
+    public Known? Bore { get; init => field = value.AboveZero(Spoken("A centre bore"), "66.1 mm"); } = Bore.AboveZero(Spoken("A centre bore"), "66.1 mm");
 }
 
 /// <summary>A wheel without its tyre. Metres; null where nobody knows.</summary>
@@ -43,5 +43,5 @@ public sealed record Bolting(int? Studs = null, Known? PitchCircle = null, Known
 public sealed record Wheel(Known? RimWidth = null, Known? Offset = null, Bolting? Bolting = null)
 {
     /// <summary>Metres; above zero.</summary>
-    public Known? RimWidth { get; init => field = value.AboveZero("A rim width", "6 in"); } = RimWidth.AboveZero("A rim width", "6 in");
+    public Known? RimWidth { get; init => field = value.AboveZero(Spoken("A rim width"), "6 in"); } = RimWidth.AboveZero(Spoken("A rim width"), "6 in");
 }

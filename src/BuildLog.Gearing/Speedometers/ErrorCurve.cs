@@ -20,7 +20,7 @@ public static class ErrorCurve
     public static IReadOnlyList<ErrorPoint> Of(Reading reading, double stepKmh = 10)
     {
         if (stepKmh is not (> 0 and <= SpeedometerLaw.To - SpeedometerLaw.From))
-            throw new RefusedException("step", FormattableString.Invariant($"The curve is drawn in steps of more than 0 and at most 100 km/h, not {stepKmh:0.###}."), "10 km/h");
+            throw new RefusedException("step", Spoken($"The curve is drawn in steps of more than 0 and at most 100 km/h, not {stepKmh:0.###}."), "10 km/h");
 
         var steps = (int)Math.Floor(((SpeedometerLaw.To - SpeedometerLaw.From) / stepKmh) + 1e-9);
         return [.. Enumerable.Range(0, steps + 1).Select(k => SpeedometerLaw.From + (k * stepKmh)).Select(real => new ErrorPoint(real, reading.Shown(real)))];

@@ -14,10 +14,10 @@ public sealed record RunReading(double Real, double Shown, string Text)
     /// <summary>Reads <c>10 km: 10.4 km</c>: the true distance, a colon, what was shown.</summary>
     public static Parsed<RunReading> Read(string text)
     {
-        if (text.Split(':') is not [var real, var shown]) return new Refusal("run", $"{Quantities.Shown.Quoted(text)} is no run: write the true distance, a colon, what the odometer showed.", Right);
+        if (text.Split(':') is not [var real, var shown]) return new Refusal("run", Spoken($"{Quantities.Shown.Quoted(text)} is no run: write the true distance, a colon, what the odometer showed."), Right);
         return ReadDistance(real).Then(driven => ReadDistance(shown).Then<RunReading>(seen => driven.Value > 0 && seen.Value > 0
             ? new RunReading(driven.Value, seen.Value, text.Trim())
-            : new Refusal("distance", "Both distances must be more than zero.", Right))).In(text);
+            : new Refusal("distance", Spoken("Both distances must be more than zero."), Right))).In(text);
     }
 
     /// <summary>Reads a distance with its unit, without a ±.</summary>
@@ -40,9 +40,9 @@ public static class OdometerRun
     /// <exception cref="RefusedException">Nothing was driven.</exception>
     public static Reading Of(IReadOnlyList<RunReading> runs, double goodTo, double drum)
     {
-        if (runs.Count == 0) throw new RefusedException("run", "No run was driven.", "10 km: 10.4 km");
+        if (runs.Count == 0) throw new RefusedException("run", Spoken("No run was driven."), "10 km: 10.4 km");
         return Reading.OdometerObserved(
-            Measured.From(runs.Sum(run => run.Shown), Input.Rectangular("odometer's drum", drum * runs.Count, new Evidence("odometer run", _ => "drive a longer measured distance"))),
-            Measured.From(runs.Sum(run => run.Real), Input.Rectangular("measured distance", goodTo * runs.Count, new Evidence("measured distance", _ => "use surveyed posts"))));
+            Measured.From(runs.Sum(run => run.Shown), Input.Rectangular(Spoken("odometer's drum"), drum * runs.Count, new Evidence(Spoken("odometer run"), _ => Spoken("drive a longer measured distance")))),
+            Measured.From(runs.Sum(run => run.Real), Input.Rectangular(Spoken("measured distance"), goodTo * runs.Count, new Evidence(Spoken("measured distance"), _ => Spoken("use surveyed posts")))));
     }
 }

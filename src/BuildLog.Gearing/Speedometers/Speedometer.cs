@@ -51,8 +51,8 @@ public sealed record SpeedometerDrive
     /// <exception cref="RefusedException">A gear that is not one.</exception>
     public static SpeedometerDrive Gears(int drive, int driven, Pickup pickup = Pickup.Propshaft, double correction = 1)
     {
-        if (drive is < 1 or > 60) throw new RefusedException("drive-teeth", $"A speedometer drive gear has 1 to 60 teeth, not {drive}.", "8");
-        if (driven is < 3 or > 99) throw new RefusedException("driven-teeth", $"A speedometer driven gear has 3 to 99 teeth, not {driven}.", "21");
+        if (drive is < 1 or > 60) throw new RefusedException("drive-teeth", Spoken($"A speedometer drive gear has 1 to 60 teeth, not {drive}."), "8");
+        if (driven is < 3 or > 99) throw new RefusedException("driven-teeth", Spoken($"A speedometer driven gear has 3 to 99 teeth, not {driven}."), "21");
 
         return new(pickup, Checked(correction) * drive / driven) { DriveTeeth = drive, DrivenTeeth = driven, Correction = correction };
     }
@@ -62,10 +62,10 @@ public sealed record SpeedometerDrive
     public static SpeedometerDrive Pulses(Measured perTurn, Pickup pickup = Pickup.Propshaft, double correction = 1)
         => perTurn.Value is > 0 and <= 1000
             ? new(pickup, perTurn * Checked(correction)) { Correction = correction }
-            : throw new RefusedException("pulses", FormattableString.Invariant($"A sender gives up to 1000 pulses a turn, not {perTurn.Value:0.###}."), "16");
+            : throw new RefusedException("pulses", Spoken($"A sender gives up to 1000 pulses a turn, not {perTurn.Value:0.###}."), "16");
 
     private static double Checked(double correction)
         => correction is >= 0.01 and <= 100
             ? correction
-            : throw new RefusedException("correction", FormattableString.Invariant($"A correction is a factor of 0.01 to 100, not {correction:0.####}."), "0.917");
+            : throw new RefusedException("correction", Spoken($"A correction is a factor of 0.01 to 100, not {correction:0.####}."), "0.917");
 }

@@ -77,14 +77,14 @@ public sealed record SpeedRelation
     public SpeedRelation Solved()
     {
         if (Missing is not [var unknown]) throw new InvalidOperationException("Exactly one of the five must be missing.");
-        if (Slip.Value is not (>= 0 and < 1)) throw new RefusedException("slip", "A converter slips by nothing to less than 100 %.", "3 %");
+        if (Slip.Value is not (>= 0 and < 1)) throw new RefusedException("slip", Spoken("A converter slips by nothing to less than 100 %."), "3 %");
         foreach (var factor in (Measured?[])[Gear, Axle, Circumference, Overdrive, Transfer, Hub])
         {
-            if (factor is { Value: <= 0 }) throw new RefusedException("out-of-range", "Ratios and circumference are more than zero.", "4.10");
+            if (factor is { Value: <= 0 }) throw new RefusedException("out-of-range", Spoken("Ratios and circumference are more than zero."), "4.10");
         }
 
         if (unknown is Unknown.Gear or Unknown.Axle && RoadSpeed!.Value <= 0 || unknown == Unknown.Circumference && EngineSpeed!.Value <= 0)
-            throw new RefusedException("standing", "A vehicle that stands tells no ratio and no circumference.", "110 km/h");
+            throw new RefusedException("standing", Spoken("A vehicle that stands tells no ratio and no circumference."), "110 km/h");
         return Solved(unknown);
     }
 

@@ -26,5 +26,5 @@ public sealed record Dimensions(double Diameter, DimensionsFrom From, string Sou
 public static class DimensionsWords
 {
     /// <summary><c>formula</c> or <c>table</c>.</summary>
-    public static string InWords(this DimensionsFrom from) => from == DimensionsFrom.Table ? "table" : "formula";
+    public static string InWords(this DimensionsFrom from) => from == DimensionsFrom.Table ? Spoken("table") : Spoken("formula");
 }

@@ -24,11 +24,11 @@ public enum Construction
 /// </remarks>
 public static class LoadedFactor
 {
-    private static readonly Evidence Unloaded = new("loaded factor", _ => "roll the tyres out with the vehicle standing on them");
+    private static readonly Evidence Unloaded = new(new Later("loaded factor"), _ => Spoken("roll the tyres out with the vehicle standing on them"));
 
-    private static readonly Measured Radial = Measured.From(0.971, new Input("loaded factor, radial tyre", 0.010, Unloaded));
+    private static readonly Measured Radial = Measured.From(0.971, new Input(new Later("loaded factor, radial tyre"), 0.010, Unloaded));
 
-    private static readonly Measured Bias = Measured.From(0.952, new Input("loaded factor, bias tyre", 0.015, Unloaded));
+    private static readonly Measured Bias = Measured.From(0.952, new Input(new Later("loaded factor, bias tyre"), 0.015, Unloaded));
 
     /// <summary>k of a construction, with the error all its tyres share.</summary>
     public static Measured For(Construction construction) => construction == Construction.Radial ? Radial : Bias;

@@ -102,14 +102,14 @@ internal sealed class Marking(string typed)
     /// <summary>Reading stops here, because something else was expected.</summary>
     public Refusal Stop(string expected)
         => new(Code, Position == 0
-            ? $"{Shown.Quoted(typed)} is no tyre size: {expected} should come first."
-            : $"{Shown.Quoted(typed)} is no tyre size: after {Shown.Quoted(Taken)} {expected} is expected{(AtEnd ? "" : $", not {Shown.Quoted(Rest)}")}.", "");
+            ? Spoken($"{Shown.Quoted(typed)} is no tyre size: {expected} should come first.")
+            : Spoken($"{Shown.Quoted(typed)} is no tyre size: after {Shown.Quoted(Taken)} {expected} is expected{(AtEnd ? "" : Spoken($", not {Shown.Quoted(Rest)}"))}."), "");
 
     /// <summary>What was read is of this notation, but no tyre has it.</summary>
-    public Refusal Wrong(FormattableString what) => new(Code, $"{Shown.Quoted(typed)} is no tyre size: {FormattableString.Invariant(what)}.", "");
+    public Refusal Wrong(string what) => new(Code, Spoken($"{Shown.Quoted(typed)} is no tyre size: {what}."), "");
 
     /// <summary>The first number is not of this notation, so nothing of it was understood.</summary>
-    public Refusal NotBegun(FormattableString what)
+    public Refusal NotBegun(string what)
     {
         Position = 0;
         return Wrong(what);

@@ -26,8 +26,8 @@ public sealed record RimWidth(double Low, double Measuring, double High)
     /// <param name="aspectRatio">Height over width.</param>
     public static RimWidth OfMetric(double section, double aspectRatio)
     {
-        _ = section.AboveZero("A section width, m,", "0.205");
-        _ = aspectRatio.AboveZero("An aspect ratio", "0.65");
+        _ = section.AboveZero(Spoken("A section width, m,"), "0.205");
+        _ = aspectRatio.AboveZero(Spoken("An aspect ratio"), "0.65");
         var share = aspectRatio switch
         {
             >= 0.75 => 0.70,
@@ -43,7 +43,7 @@ public sealed record RimWidth(double Low, double Measuring, double High)
     /// <param name="section">Inches, as marked.</param>
     public static RimWidth OfFlotation(double section)
     {
-        _ = section.AboveZero("A section width, in,", "10.5");
+        _ = section.AboveZero(Spoken("A section width, in,"), "10.5");
         foreach (var (known, rims) in KnownFlotation)
         {
             if (known == section) return rims;
@@ -56,7 +56,7 @@ public sealed record RimWidth(double Low, double Measuring, double High)
     /// <param name="section">Inches, as marked.</param>
     public static RimWidth OfNumeric(double section)
     {
-        var measuring = ToHalf(0.78 * section.AboveZero("A section width, in,", "6.00"));
+        var measuring = ToHalf(0.78 * section.AboveZero(Spoken("A section width, in,"), "6.00"));
         return new(measuring - 0.5, measuring, measuring + 0.5);
     }
 

@@ -37,20 +37,21 @@ public sealed class RollOut
     public Measured? FreeDiameter => How.Loaded ? null : Measured * (1 / Math.PI);
 
     /// <exception cref="RefusedException">No reading, or an impossible tape or alignment.</exception>
-    public static RollOut Of(IReadOnlyList<RollReading> readings, RollOutPrecision how, string name = "roll-out")
+    public static RollOut Of(IReadOnlyList<RollReading> readings, RollOutPrecision how, string? name = null)
     {
-        if (readings.Count == 0) throw new RefusedException("roll", "No roll was given.", "3:6125mm");
+        name ??= Spoken("roll-out");
+        if (readings.Count == 0) throw new RefusedException("roll", Spoken("No roll was given."), "3:6125mm");
         if (!(how.Tape is >= 0 and <= 0.1))
-            throw new RefusedException("tape", FormattableString.Invariant($"A tape is good to 0 to 100 mm, not to {how.Tape * 1000:0.#} mm."), "2mm");
+            throw new RefusedException("tape", Spoken($"A tape is good to 0 to 100 mm, not to {how.Tape * 1000:0.#} mm."), "2mm");
         if (!(how.Align is >= 0 and <= 0.5))
-            throw new RefusedException("align", FormattableString.Invariant($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.01");
+            throw new RefusedException("align", Spoken($"A wheel's mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.01");
 
         // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
         RollOut? roll = null;
         var evidence = new Evidence(name, factor => roll!.Advice(factor, name));
         var points = readings.Select(reading => (
-            Measured.From(reading.Turns, Input.Rectangular($"wheel mark of {reading.Text}", how.Align, evidence)),
-            Measured.From(reading.Distance, Input.Rectangular($"tape of {reading.Text}", how.Tape, evidence)))).ToList();
+            Measured.From(reading.Turns, Input.Rectangular(Spoken($"wheel mark of {reading.Text}"), how.Align, evidence)),
+            Measured.From(reading.Distance, Input.Rectangular(Spoken($"tape of {reading.Text}"), how.Tape, evidence)))).ToList();
         return roll = new(readings, how, LineThroughOrigin.Fit(points, evidence).Slope);
     }
 
@@ -59,6 +60,6 @@ public sealed class RollOut
     {
         var oneTurn = Math.Sqrt(Math.Pow(How.Tape, 2) + Math.Pow(Measured.Value * How.Align, 2)) / Math.Sqrt(3);
         var turns = Math.Max(oneTurn / Measured.StandardUncertainty, Readings.Max(reading => reading.Turns)) * factor;
-        return FormattableString.Invariant($"roll over {Math.Ceiling(turns - 1e-9):0} turns ({name})");
+        return Spoken($"roll over {Math.Ceiling(turns - 1e-9):0} turns ({name})");
     }
 }

@@ -36,7 +36,7 @@ public sealed record RollReading
     public static Parsed<RollReading> Read(string text)
     {
         var sides = text.Split(':');
-        if (sides.Length != 2) return new Refusal("roll", $"{Shown.Quoted(text)} is not a roll: write wheel turns, a colon, the distance.", Right);
+        if (sides.Length != 2) return new Refusal("roll", Spoken($"{Shown.Quoted(text)} is not a roll: write wheel turns, a colon, the distance."), Right);
 
         return Part(QuantityText.ReadNumber(sides[0]), text).Then(turns =>
             Part(QuantityText.ReadPlain(sides[1], Kind.Length), text).Then(distance => Make(turns, distance.Value, text)));
@@ -50,8 +50,8 @@ public sealed record RollReading
         => Refuse(turns, distance, text) is { } refusal ? refusal : new RollReading(turns, distance, text.Trim());
 
     private static Refusal? Refuse(double turns, double distance, string text)
-        => turns is not (> 0 and <= 1000) ? new("roll", $"{Shown.Quoted(text)}: wheel turns must be more than zero and at most 1000.", Right)
+        => turns is not (> 0 and <= 1000) ? new("roll", Spoken($"{Shown.Quoted(text)}: wheel turns must be more than zero and at most 1000."), Right)
             : distance / turns is not (>= Smallest and <= Largest)
-                ? new("roll", FormattableString.Invariant($"{Shown.Quoted(text)} makes {distance / turns:G6} m a turn; road tyres cover {Smallest} to {Largest} m."), Right)
+                ? new("roll", Spoken($"{Shown.Quoted(text)} makes {distance / turns:G6} m a turn; road tyres cover {Smallest} to {Largest} m."), Right)
                 : null;
 }

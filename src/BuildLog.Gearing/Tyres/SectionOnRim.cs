@@ -20,7 +20,7 @@ public static class SectionOnRim
     /// <summary>Metres, on the measuring rim.</summary>
     public static Measured Marked(TyreSize size) => Measured.From(
         size.SectionWidth,
-        new Input("section width from the label only", size.SectionWidth * Spread, new Evidence($"tyre label {size.Designation}", _ => "measure the mounted tyre across its side walls")));
+        new Input(Spoken("section width from the label only"), size.SectionWidth * Spread, new Evidence(Spoken($"tyre label {size.Designation}"), _ => Spoken("measure the mounted tyre across its side walls"))));
 
     /// <param name="size">The tyre.</param>
     /// <param name="rimWidth">Between the flanges, metres.</param>
@@ -29,5 +29,5 @@ public static class SectionOnRim
     public static Measured Of(TyreSize size, Measured rimWidth)
         => rimWidth.Value is >= 0.05 and <= 0.6
             ? Marked(size) + (PerRim * (rimWidth - Units.Inch.ToBase(size.RimWidth.Measuring)))
-            : throw new RefusedException("rim-width", FormattableString.Invariant($"A rim {rimWidth.Value / 0.0254:0.##} in wide is no wheel's: 2 to 23 in."), "6.5 in");
+            : throw new RefusedException("rim-width", Spoken($"A rim {rimWidth.Value / 0.0254:0.##} in wide is no wheel's: 2 to 23 in."), "6.5 in");
 }

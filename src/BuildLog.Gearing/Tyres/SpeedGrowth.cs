@@ -16,11 +16,11 @@ public static class SpeedGrowth
     /// <summary>m/s.</summary>
     public const double Fastest = 250 / 3.6;
 
-    private static readonly Evidence Growth = new("growth at speed", _ => "compare a satellite's road speed with the engine speed at that very speed");
+    private static readonly Evidence Growth = new(new Later("growth at speed"), _ => Spoken("compare a satellite's road speed with the engine speed at that very speed"));
 
-    private static readonly Measured Bias = Measured.From(0.03, Input.Rectangular("growth at speed, bias tyre", 0.01, Growth));
+    private static readonly Measured Bias = Measured.From(0.03, Input.Rectangular(new Later("growth at speed, bias tyre"), 0.01, Growth));
 
-    private static readonly Measured Radial = Measured.From(0.005, Input.Rectangular("growth at speed, radial tyre", 0.005, Growth));
+    private static readonly Measured Radial = Measured.From(0.005, Input.Rectangular(new Later("growth at speed, radial tyre"), 0.005, Growth));
 
     /// <param name="construction">How the cords lie.</param>
     /// <param name="roadSpeed">Metres per second.</param>
@@ -28,7 +28,7 @@ public static class SpeedGrowth
     public static Measured At(Construction construction, double roadSpeed)
     {
         if (roadSpeed is not (>= 0 and <= Fastest))
-            throw new RefusedException("out-of-range", FormattableString.Invariant($"{roadSpeed * 3.6:0} km/h is no speed for a road tyre's growth: 0 to 250 km/h."), "110 km/h");
+            throw new RefusedException("out-of-range", Spoken($"{roadSpeed * 3.6:0} km/h is no speed for a road tyre's growth: 0 to 250 km/h."), "110 km/h");
 
         return construction == Construction.Bias
             ? 1 + (Bias * Math.Pow(roadSpeed / (120 / 3.6), 2))

@@ -35,11 +35,11 @@ public sealed record SuspectRoll(int Index, string Says)
     }
 
     private static string Miscounted(double turns) => Math.Abs(turns) == 1
-        ? $"one wheel turn {(turns > 0 ? "was not counted" : "too many")}"
-        : FormattableString.Invariant($"{Math.Abs(turns):0} wheel turns {(turns > 0 ? "were not counted" : "too many")}");
+        ? Spoken($"one wheel turn {(turns > 0 ? Spoken("was not counted") : Spoken("too many"))}")
+        : Spoken($"{Math.Abs(turns):0} wheel turns {(turns > 0 ? Spoken("were not counted") : Spoken("too many"))}");
 
     private static string Misread(double off, double error)
-        => $"it lies {Rounded.WithUnit(Rounded.Value(Math.Abs(off) * 1000, 2 * error * 1000), Units.Millimetre)} too {(off > 0 ? "far" : "near")}";
+        => Spoken($"it lies {Rounded.WithUnit(Rounded.Value(Math.Abs(off) * 1000, 2 * error * 1000), Units.Millimetre)} too {(off > 0 ? Spoken("far") : Spoken("near"))}");
 
     private sealed record OneMark(double Errors, SuspectRoll Named);
 }

@@ -24,7 +24,7 @@ public sealed record TyreSize
     public required string Notation { get; init; }
 
     /// <summary>Metres.</summary>
-    public required double SectionWidth { get; init => field = Within(value, 0.03, 1, "section width"); }
+    public required double SectionWidth { get; init => field = Within(value, 0.03, 1, Spoken("section width")); }
 
     /// <summary>Section height over section width; null where the marking does not carry it.</summary>
     public double? AspectRatio { get; init; }
@@ -36,7 +36,7 @@ public sealed record TyreSize
     public bool IsCommercial { get; init; }
 
     /// <summary>Metres.</summary>
-    public required double RimDiameter { get; init => field = Within(value, 0.1, 1.5, "rim diameter"); }
+    public required double RimDiameter { get; init => field = Within(value, 0.1, 1.5, Spoken("rim diameter")); }
 
     /// <summary>The new tyre's diameter and where it comes from.</summary>
     public required Dimensions Dimensions { get; init; }
@@ -54,7 +54,7 @@ public sealed record TyreSize
     public string? SpeedSymbol { get; init; }
 
     /// <summary>Tread worn off, in metres.</summary>
-    public double Worn { get; init => field = Within(value, 0, 0.05, "wear"); }
+    public double Worn { get; init => field = Within(value, 0, 0.05, Spoken("wear")); }
 
     /// <summary>What one tyre carries, kilograms.</summary>
     public double? LoadCapacityKg => LoadIndex is { } index ? Tyres.LoadIndex.CapacityKg(index) : null;
@@ -80,11 +80,11 @@ public sealed record TyreSize
 
     private static Measured Labelled(TyreSize size)
     {
-        var label = new Evidence($"tyre label {size.Designation}", _ => "roll the tyres out with the vehicle standing on them");
-        return Measured.From(size.FreeCircumference, new Input("size from the label only", size.FreeCircumference * size.Dimensions.Spread, label));
+        var label = new Evidence(Spoken($"tyre label {size.Designation}"), _ => Spoken("roll the tyres out with the vehicle standing on them"));
+        return Measured.From(size.FreeCircumference, new Input(Spoken("size from the label only"), size.FreeCircumference * size.Dimensions.Spread, label));
     }
 
     private static double Within(double value, double low, double high, string what) => value >= low && value <= high
         ? value
-        : throw new RefusedException("out-of-range", FormattableString.Invariant($"A tyre's {what} is {low * 1000:0} to {high * 1000:0} mm, not {value * 1000:0.###} mm."), "205/70R15");
+        : throw new RefusedException("out-of-range", Spoken($"A tyre's {what} is {low * 1000:0} to {high * 1000:0} mm, not {value * 1000:0.###} mm."), "205/70R15");
 }

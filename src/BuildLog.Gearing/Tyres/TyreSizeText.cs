@@ -20,7 +20,7 @@ public static class TyreSizeText
     /// <summary>Reads a marking of up to 60 signs; a refusal says what was understood and where reading stopped.</summary>
     public static Parsed<TyreSize> Read(string text)
     {
-        if (text.Trim().Length is 0 or > Longest) return new Marking(text).Stop("a tyre size") with { Example = Notations[0].Example };
+        if (text.Trim().Length is 0 or > Longest) return new Marking(text).Stop(Spoken("a tyre size")) with { Example = Notations[0].Example };
 
         Refusal? furthest = null;
         var reached = -1;
@@ -40,5 +40,5 @@ public static class TyreSizeText
     public static Parsed<TyreSize> WornBy(this TyreSize size, Typed depth)
         => depth.Value is >= 0 and <= 0.03
             ? size with { Worn = depth.Value }
-            : new Refusal("worn", $"{Shown.Quoted(depth.Text)} is no tread depth: a tyre wears by 0 to 30 mm.", "4 mm");
+            : new Refusal("worn", Spoken($"{Shown.Quoted(depth.Text)} is no tread depth: a tyre wears by 0 to 30 mm."), "4 mm");
 }

@@ -29,7 +29,7 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     /// <exception cref="RefusedException">Two wishes exclude each other; the sentence says which, and by how much.</exception>
     public static AxleCard Of(WindowOfPart wanted, double hub = 1)
     {
-        if (wanted.Contradiction is { } says) throw new RefusedException("window", $"No axle can do: {says}", "");
+        if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No axle can do: {says}"), "");
 
         var differential = new Window(wanted.Window.Low / hub, wanted.Window.High / hub);
         return new(wanted, [.. PairsWithin(differential).Take(MostPairs)], hub);

@@ -20,9 +20,9 @@ public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
     /// <param name="gears">One window for each gear.</param>
     /// <param name="what">Gearbox, or overdrive.</param>
     /// <exception cref="RefusedException">Two wishes of one gear exclude each other; the sentence says which, and by how much.</exception>
-    public static GearboxCard Of(IReadOnlyList<WindowOfPart> gears, string what = "gearbox")
+    public static GearboxCard Of(IReadOnlyList<WindowOfPart> gears, string? what = null)
         => gears.Select(gear => gear.Contradiction).FirstOrDefault(says => says is not null) is { } says
-            ? throw new RefusedException("window", $"No {what} can do: {says}", "")
+            ? throw new RefusedException("window", Spoken($"No {what ?? Spoken("gearbox")} can do: {says}"), "")
             : new(gears);
 
     /// <summary>Which counts of the input mean yes and which no.</summary>

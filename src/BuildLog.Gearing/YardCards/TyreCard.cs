@@ -29,7 +29,7 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
     /// <exception cref="RefusedException">Two wishes exclude each other; the sentence says which, and by how much.</exception>
     public static TyreCard Of(WindowOfPart wanted, Driveline driveline, OwnersGoals goals)
     {
-        if (wanted.Contradiction is { } says) throw new RefusedException("window", $"No tyres can do: {says}", "");
+        if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No tyres can do: {says}"), "");
 
         var fitted = driveline.DrivingTyres;
         return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), SymbolFor(goals));

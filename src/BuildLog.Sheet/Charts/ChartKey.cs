@@ -17,7 +17,7 @@ internal static class ChartKey
 
     public static void Draw(Pen pen, Box box, Stroke gear, Stroke drop, string? goal)
     {
-        List<Entry> entries = [Line(gear, "in gear"), Line(drop, "shift")];
+        List<Entry> entries = [Line(gear, Spoken("in gear")), Line(drop, Spoken("shift"))];
         if (goal is not null) entries.Add(Beam(LineBreaker.Shortened(goal, Style, box.Width * WidestLabelShare)));
 
         var x = box.Right - RightMargin - entries.Sum(entry => entry.Width) - Between * (entries.Count - 1);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
@@ -74,5 +73,5 @@ internal static class CurvePlate
         _ => Does,
     };
 
-    private static string Number(double value) => Math.Round(value, 9).ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Number(double value) => Math.Round(value, 9).ToString("0.###", Language.Spoken.Culture);
 }

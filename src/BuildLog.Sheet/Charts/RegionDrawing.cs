@@ -16,7 +16,7 @@ internal static class RegionDrawing
     public static double HeightOf(RegionMap map) => (map.Cells.Count * RowHeight) + Below;
 
     public static Plate Of(RegionMap map) => new(
-        PlainText.Line($"Map of axle ratio against rolling circumference from {map.Left} to {map.Right}: {string.Join("; ", map.Rows.Zip(map.Cells, (row, cells) => $"{row} {cells}"))}."),
+        PlainText.Line(Spoken($"Map of axle ratio against rolling circumference from {map.Left} to {map.Right}: {string.Join("; ", map.Rows.Zip(map.Cells, (row, cells) => $"{row} {cells}"))}.")),
         (pen, box) => Draw(pen, box, map));
 
     private static void Draw(Pen pen, Box box, RegionMap map)
@@ -37,7 +37,7 @@ internal static class RegionDrawing
 
         var below = box.Y + (map.Cells.Count * RowHeight) + 9;
         var half = (box.Width - Heads - 10) / 2;
-        pen.Text(box.X + Heads, below, Short($"axle ratio down, rolling circumference across: {map.Left}", half), TypeScale.Axis);
+        pen.Text(box.X + Heads, below, Short(Spoken($"axle ratio down, rolling circumference across: {map.Left}"), half), TypeScale.Axis);
         pen.Text(box.X + Heads, below, Short(map.Right, half), TypeScale.Axis, Align.Right, box.Width - Heads);
         pen.Text(box.X, below + 11, string.Join(Apart, RegionMap.Letters), TypeScale.Axis);
     }

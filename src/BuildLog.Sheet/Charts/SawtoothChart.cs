@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Paper;
@@ -62,8 +61,8 @@ internal static class SawtoothChart
 
         pen.Line(area.X, area.Y, area.X, area.Bottom, AxisStroke);
         pen.Line(area.X, area.Bottom, area.Right, area.Bottom, AxisStroke);
-        pen.Text(area.X - LeftMargin, area.Y - 10, $"engine speed, {chart.EngineUnit}", style);
-        pen.Text(area.X, area.Bottom + 22, $"road speed, {chart.SpeedUnit}", style, Align.Right, area.Width);
+        pen.Text(area.X - LeftMargin, area.Y - 10, Spoken($"engine speed, {chart.EngineUnit}"), style);
+        pen.Text(area.X, area.Bottom + 22, Spoken($"road speed, {chart.SpeedUnit}"), style, Align.Right, area.Width);
     }
 
     // Below the grid, whose lines the reader counts.
@@ -99,5 +98,5 @@ internal static class SawtoothChart
         }
     }
 
-    private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Number(double value) => value.ToString("0.###", Language.Spoken.Culture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 
@@ -9,10 +8,8 @@ internal static class SawtoothWords
 {
     public static string Of(Sawtooth chart)
     {
-        var gears = chart.Gears.Select(gear => string.Create(
-            CultureInfo.InvariantCulture,
-            $"{gear.Name} from {gear.FromSpeed:0} to {gear.ToSpeed:0} {chart.SpeedUnit} at {gear.FromEngine:0} to {gear.ToEngine:0} {chart.EngineUnit}"));
-        var goal = chart.Goal is { } mark ? $". Marked: {mark.Label}" : "";
-        return PlainText.Line($"Chart of engine speed against road speed. {string.Join("; ", gears)}{goal}.");
+        var gears = chart.Gears.Select(gear => Spoken($"{gear.Name} from {gear.FromSpeed:0} to {gear.ToSpeed:0} {chart.SpeedUnit} at {gear.FromEngine:0} to {gear.ToEngine:0} {chart.EngineUnit}"));
+        var goal = chart.Goal is { } mark ? Spoken($". Marked: {mark.Label}") : "";
+        return PlainText.Line(Spoken($"Chart of engine speed against road speed. {string.Join("; ", gears)}{goal}."));
     }
 }

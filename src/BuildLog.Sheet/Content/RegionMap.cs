@@ -8,6 +8,6 @@ namespace BuildLog.Sheet.Content;
 public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
     /// <summary>What the letters mean, on paper and in the terminal.</summary>
-    public static IReadOnlyList<string> Letters { get; } =
-        ["F every wish is met", "w too near a limit to tell", "? cannot be said", "x a wish is missed", "+ what is fitted now"];
+    public static IReadOnlyList<string> Letters =>
+        [Spoken("F every wish is met"), Spoken("w too near a limit to tell"), Spoken("? cannot be said"), Spoken("x a wish is missed"), Spoken("+ what is fitted now")];
 }

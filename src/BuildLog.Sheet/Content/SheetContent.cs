@@ -94,5 +94,5 @@ public sealed record SheetContent
 
     public IReadOnlyList<string> Cautions { get; init; } = [StandingCaution.LocalRulesComeFirst];
 
-    public IReadOnlyList<SignatureLine> Signatures { get; init; } = [new("Built and measured by"), new("Received by")];
+    public IReadOnlyList<SignatureLine> Signatures { get; init; } = [new(Spoken("Built and measured by")), new(Spoken("Received by"))];
 }

@@ -5,7 +5,7 @@ namespace BuildLog.Sheet.Paper;
 /// <summary>How the sheet says that a fact is not there.</summary>
 internal static class Missing
 {
-    public const string Words = "not recorded";
+    public static string Words => Spoken("not recorded");
 
     public static string OrWords(string? text) => string.IsNullOrWhiteSpace(text) ? Words : text;
 

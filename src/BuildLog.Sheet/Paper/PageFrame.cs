@@ -4,7 +4,7 @@ using BuildLog.Sheet.Layout;
 namespace BuildLog.Sheet.Paper;
 
 /// <summary>What stands around the body of every page: whose sheet, printed when, page x of y.</summary>
-internal sealed record PageFrame(string Vehicle, string Shop, string Printed, string Document = "build sheet")
+internal sealed record PageFrame(string Vehicle, string Shop, string Printed, string? Document = null)
 {
     private const double RunningHeadRise = 22;
     private const double WidestShare = 0.45;
@@ -17,8 +17,8 @@ internal sealed record PageFrame(string Vehicle, string Shop, string Printed, st
         var rule = body.Bottom + setup.FootDrop;
         var baseline = rule + TypeScale.Running.BaselineDrop + 3;
         pen.Line(body.X, rule, body.Right, rule, Ink.HairLine);
-        pen.Text(body.X, baseline, Shortened($"{Vehicle} · {Document}", body), TypeScale.Running);
-        pen.Text(body.X, baseline, $"Page {page} of {pages}", TypeScale.Running, Align.Right, body.Width);
+        pen.Text(body.X, baseline, Shortened($"{Vehicle} · {Document ?? Spoken("build sheet")}", body), TypeScale.Running);
+        pen.Text(body.X, baseline, Spoken($"Page {page} of {pages}"), TypeScale.Running, Align.Right, body.Width);
     }
 
     private void DrawHead(Pen pen, Box body)

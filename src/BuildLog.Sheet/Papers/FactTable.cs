@@ -7,7 +7,7 @@ namespace BuildLog.Sheet.Papers;
 /// <summary>Labels with their values, one below the other.</summary>
 internal static class FactTable
 {
-    private static readonly IReadOnlyList<Column> Columns = [new("What", 1), new("Value", 2)];
+    private static IReadOnlyList<Column> Columns => [new(Spoken("What"), 1), new(Spoken("Value"), 2)];
 
     private static readonly TableLook Look = new() { ShowsHead = false, PadY = 2.6 };
 

@@ -32,9 +32,9 @@ internal static class PlainPaper
         {
             Title = $"{about}: {name}",
             Author = PlainText.Line(content.ShopName?.Trim() ?? ""),
-            Subject = $"{char.ToUpperInvariant(name[0])}{name[1..]} for {about}",
+            Subject = Spoken($"{char.ToUpperInvariant(name[0])}{name[1..]} for {about}"),
             Keywords = name,
-            Language = "en-GB",
+            Language = Gearing.Languages.Language.Spoken.Tag,
             Creator = "BuildLog",
             Created = content.Created,
             Id = content.Id,
@@ -42,5 +42,5 @@ internal static class PlainPaper
     }
 
     private static string PrintedOf(PaperContent content) =>
-        string.IsNullOrWhiteSpace(content.PrintedOn) ? $"printing date {Missing.Words}" : $"printed {content.PrintedOn}";
+        string.IsNullOrWhiteSpace(content.PrintedOn) ? Spoken($"printing date {Missing.Words}") : Spoken($"printed {content.PrintedOn}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Content;
 using SkiaSharp;
@@ -25,21 +24,21 @@ internal static class Darkroom
         using var file = new MemoryStream(photo.File.ToArray());
         using var codec = SKCodec.Create(file, out var opened);
         if (opened != SKCodecResult.Success || codec.EncodedFormat is not (SKEncodedImageFormat.Jpeg or SKEncodedImageFormat.Png or SKEncodedImageFormat.Webp))
-            return Skipped(photo, "is no JPEG, PNG or WebP that can be read");
+            return Skipped(photo, Spoken("is no JPEG, PNG or WebP that can be read"));
 
         // The header alone says how large it is: nothing huge is unpacked.
         if ((long)codec.Info.Width * codec.Info.Height > MostPixels)
-            return Skipped(photo, string.Create(CultureInfo.InvariantCulture, $"has {codec.Info.Width} × {codec.Info.Height} pixels, more than can be printed"));
+            return Skipped(photo, Spoken($"has {codec.Info.Width} × {codec.Info.Height} pixels, more than can be printed"));
 
         var turn = Turn.Of(codec.EncodedOrigin);
         var (wide, high) = turn.Upright(codec.Info.Width, codec.Info.Height);
         var scale = Math.Min(1, PixelsPerPoint * Math.Min(width / wide, height / high));
         using var picture = Unpacked(codec, scale);
-        return picture is null ? Skipped(photo, "is damaged: the picture ends too early or cannot be read") : Drawn(picture, turn, Pixels(wide * scale), Pixels(high * scale));
+        return picture is null ? Skipped(photo, Spoken("is damaged: the picture ends too early or cannot be read")) : Drawn(picture, turn, Pixels(wide * scale), Pixels(high * scale));
     }
 
     private static Refusal Skipped(SheetPhoto photo, string trouble) =>
-        new("photo", $"The photo {Shown.Cut(photo.Name)} {trouble}, so it was left out.", RightKinds);
+        new("photo", Spoken($"The photo {Shown.Cut(photo.Name)} {trouble}, so it was left out."), RightKinds);
 
     private static int Pixels(double length) => Math.Max(1, (int)Math.Round(length));
 

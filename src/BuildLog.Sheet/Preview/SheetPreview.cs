@@ -10,7 +10,7 @@ public sealed record SheetPreview(IReadOnlyList<PreviewPage> Pages, IReadOnlyLis
 {
     /// <summary>All pages below each other, each under a line with its number.</summary>
     public IEnumerable<string> Lines => Pages.SelectMany((page, i) => (IEnumerable<string>)
-        [.. i == 0 ? (string[])[] : [""], FormattableString.Invariant($"──── page {page.Number} of {Pages.Count} ────"), "", .. page.Lines]);
+        [.. i == 0 ? (string[])[] : [""], Spoken($"──── page {page.Number} of {Pages.Count} ────"), "", .. page.Lines]);
 
     internal static SheetPreview Of(DrawnDocument document, int width, IReadOnlyList<string> skippedPhotos) =>
         new(PageAsText.Of(document, width), MissingSign.In(document), skippedPhotos);

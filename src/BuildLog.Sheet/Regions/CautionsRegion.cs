@@ -8,7 +8,7 @@ namespace BuildLog.Sheet.Regions;
 internal static class CautionsRegion
 {
     public static Block Of(SheetContent sheet) =>
-        new Section("Cautions", new Panel(Content(sheet.Cautions)) { Outlined = true, SpaceBefore = 3 }) { KeepTogether = true };
+        new Section(Spoken("Cautions"), new Panel(Content(sheet.Cautions)) { Outlined = true, SpaceBefore = 3 }) { KeepTogether = true };
 
     private static Block Content(IReadOnlyList<string> cautions) =>
         cautions.Count == 0 ? Missing.Paragraph : new Bullets(cautions, TypeScale.Body);

@@ -7,10 +7,10 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>What the checks say, the verdict's word first.</summary>
 internal static class FindingsRegion
 {
-    private static readonly IReadOnlyList<Column> Columns = [new("Verdict", 1), new("Finding", 7)];
+    private static IReadOnlyList<Column> Columns => [new(Spoken("Verdict"), 1), new(Spoken("Finding"), 7)];
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Findings", sheet.Findings.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Findings.Select(RowOf)], Look));
+        new Section(Spoken("Findings"), sheet.Findings.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Findings.Select(RowOf)], Look));
 
     private static readonly TableLook Look = new() { PadY = 3.5 };
 
@@ -21,8 +21,8 @@ internal static class FindingsRegion
             Missing.OrWords(finding.Title, TypeScale.Strong),
             Missing.OrWords(finding.Sentence, TypeScale.Body),
         ];
-        if (!string.IsNullOrWhiteSpace(finding.Cure)) said.Add(new CellText($"Cure: {finding.Cure}", TypeScale.Body));
-        if (!string.IsNullOrWhiteSpace(finding.SettledBy)) said.Add(new CellText($"Would settle it: {finding.SettledBy}", TypeScale.Note));
+        if (!string.IsNullOrWhiteSpace(finding.Cure)) said.Add(new CellText(Spoken($"Cure: {finding.Cure}"), TypeScale.Body));
+        if (!string.IsNullOrWhiteSpace(finding.SettledBy)) said.Add(new CellText(Spoken($"Would settle it: {finding.SettledBy}"), TypeScale.Note));
 
         return [new Cell(VerdictBadge.Of(Missing.OrWords(finding.Verdict))), new Cell(said)];
     }

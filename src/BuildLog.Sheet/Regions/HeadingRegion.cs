@@ -15,10 +15,10 @@ internal static class HeadingRegion
 
     public static IEnumerable<Block> Of(SheetContent sheet, Album album)
     {
-        var band = new TitleBand("BUILD SHEET", Named.Of(sheet).Printed);
+        var band = new TitleBand(Spoken("BUILD SHEET"), Named.Of(sheet).Printed);
         if (album.PrintOf(sheet.TitlePhoto) is not { } print) return [band, .. Title(sheet, MostColumns)];
 
-        var photo = new Plate($"Photo: {PlainText.Line(sheet.TitlePhoto!.Caption ?? sheet.TitlePhoto.Name)}", (pen, box) => pen.Photo(box, print));
+        var photo = new Plate(Spoken($"Photo: {PlainText.Line(sheet.TitlePhoto!.Caption ?? sheet.TitlePhoto.Name)}"), (pen, box) => pen.Photo(box, print));
         var scale = Math.Min(Album.TitleWidth / print.Width, Album.TitleHeight / print.Height);
         return [band, new Beside(photo, print.Width * scale, print.Height * scale, [.. Title(sheet, MostColumnsBesidePhoto)]) { SpaceBefore = 10 }];
     }
@@ -42,9 +42,9 @@ internal static class HeadingRegion
         LabelledLine[] lines =
         [
             .. vehicle.Identity,
-            new("Owner", vehicle.Owner),
-            new("State of build", vehicle.State),
-            new("Odometer", vehicle.Odometer),
+            new(Spoken("Owner"), vehicle.Owner),
+            new(Spoken("State of build"), vehicle.State),
+            new(Spoken("Odometer"), vehicle.Odometer),
         ];
         return lines.Select(line => new Cell(new CellText(line.Label, TypeScale.Label), Missing.OrWords(line.Value, TypeScale.Body)));
     }

@@ -10,7 +10,7 @@ internal static class KeyFiguresRegion
     private const int MostColumns = 4;
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Key figures", Figures(sheet.KeyFigures), Goal(sheet.CruiseGoal, sheet.Judged)) { KeepTogether = true };
+        new Section(Spoken("Key figures"), Figures(sheet.KeyFigures), Goal(sheet.CruiseGoal, sheet.Judged)) { KeepTogether = true };
 
     private static Block Figures(IReadOnlyList<KeyFigure> figures)
     {
@@ -24,8 +24,8 @@ internal static class KeyFiguresRegion
 
     private static Panel Goal(string? goal, string? judged)
     {
-        Block[] verdicts = string.IsNullOrWhiteSpace(judged) ? [] : [.. Told("Findings", judged)];
-        return new Panel([.. Told("Cruise goal", goal), .. verdicts]) { SpaceBefore = 7 };
+        Block[] verdicts = string.IsNullOrWhiteSpace(judged) ? [] : [.. Told(Spoken("Findings"), judged)];
+        return new Panel([.. Told(Spoken("Cruise goal"), goal), .. verdicts]) { SpaceBefore = 7 };
     }
 
     private static IEnumerable<Block> Told(string label, string? words)

@@ -14,7 +14,7 @@ internal static class NamePlate
     public static void Place(Pen pen, Box box, string name)
     {
         var style = TypeScale.Missing;
-        var line = LineBreaker.Shortened($"{name}: could not be printed", style, box.Width - 8);
+        var line = LineBreaker.Shortened(Spoken($"{name}: could not be printed"), style, box.Width - 8);
         pen.Decoration(() => pen.Frame(box, null, Edge));
         pen.Tagged(new TagInfo(Tag.P), () => pen.Text(box.X, box.Y + (box.Height + style.CapHeight) / 2, line, style, Align.Centre, box.Width));
     }

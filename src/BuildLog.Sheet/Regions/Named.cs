@@ -7,7 +7,7 @@ namespace BuildLog.Sheet.Regions;
 internal sealed record Named(string Vehicle, string Shop, string Printed)
 {
     public static Named Of(SheetContent sheet) => new(
-        string.IsNullOrWhiteSpace(sheet.Vehicle.Name) ? $"Vehicle {Missing.Words}" : sheet.Vehicle.Name,
+        string.IsNullOrWhiteSpace(sheet.Vehicle.Name) ? Spoken($"Vehicle {Missing.Words}") : sheet.Vehicle.Name,
         sheet.Vehicle.ShopName?.Trim() ?? "",
-        string.IsNullOrWhiteSpace(sheet.PrintedOn) ? $"printing date {Missing.Words}" : $"printed {sheet.PrintedOn}");
+        string.IsNullOrWhiteSpace(sheet.PrintedOn) ? Spoken($"printing date {Missing.Words}") : Spoken($"printed {sheet.PrintedOn}"));
 }

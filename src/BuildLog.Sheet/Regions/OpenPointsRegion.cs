@@ -11,12 +11,12 @@ internal static class OpenPointsRegion
     {
         Block[] lists =
         [
-            .. List("Known defects", sheet.Defects),
-            .. List("To be done before handover", sheet.ToDo),
-            .. List("Could not be said yet", sheet.OpenPoints),
-            .. List("Assumed, not measured", sheet.Assumptions),
+            .. List(Spoken("Known defects"), sheet.Defects),
+            .. List(Spoken("To be done before handover"), sheet.ToDo),
+            .. List(Spoken("Could not be said yet"), sheet.OpenPoints),
+            .. List(Spoken("Assumed, not measured"), sheet.Assumptions),
         ];
-        return new Section("Open points and assumptions", lists.Length == 0 ? [new Paragraph("none found by the checks; they judge the driveline only", TypeScale.Missing)] : lists);
+        return new Section(Spoken("Open points and assumptions"), lists.Length == 0 ? [new Paragraph(Spoken("none found by the checks; they judge the driveline only"), TypeScale.Missing)] : lists);
     }
 
     private static IEnumerable<Block> List(string what, IReadOnlyList<string> points) =>

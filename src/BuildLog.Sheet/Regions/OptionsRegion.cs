@@ -10,7 +10,7 @@ internal static class OptionsRegion
     private static readonly TableLook Look = new() { PadY = 3.5 };
 
     public static Block? Of(SheetContent sheet)
-        => sheet.Options is { } options ? new Section("Options beside each other", TableOf(options)) { KeepTogether = true } : null;
+        => sheet.Options is { } options ? new Section(Spoken("Options beside each other"), TableOf(options)) { KeepTogether = true } : null;
 
     /// <summary>The same on a paper of its own.</summary>
     public static Block TableOf(ComparedOptions compared)

@@ -31,7 +31,7 @@ internal sealed class PhotoRow(IReadOnlyList<SheetPhoto> photos, Album album, in
     private void Draw(Pen pen, Box box, SheetPhoto photo, IReadOnlyList<string> caption)
     {
         var words = CaptionOf(photo);
-        if (album.PrintOf(photo) is { } print) new Plate($"Photo: {PlainText.Line(words)}", (at, place) => at.Photo(place, print)).Place(pen, box);
+        if (album.PrintOf(photo) is { } print) new Plate(Spoken($"Photo: {PlainText.Line(words)}"), (at, place) => at.Photo(place, print)).Place(pen, box);
         else NamePlate.Place(pen, box, photo.Name);
 
         pen.Tagged(new TagInfo(Tag.P), () =>
@@ -50,8 +50,8 @@ internal sealed class PhotoRow(IReadOnlyList<SheetPhoto> photos, Album album, in
         var told = string.IsNullOrWhiteSpace(photo.Caption) ? photo.Name : photo.Caption;
         return photo.When switch
         {
-            PhotoMoment.Before => $"Before: {told}",
-            PhotoMoment.After => $"After: {told}",
+            PhotoMoment.Before => Spoken($"Before: {told}"),
+            PhotoMoment.After => Spoken($"After: {told}"),
             _ => told,
         };
     }

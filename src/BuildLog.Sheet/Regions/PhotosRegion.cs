@@ -13,5 +13,5 @@ internal static class PhotosRegion
     public static Block? Of(SheetContent sheet, Album album) =>
         sheet.Photos.Count == 0
             ? null
-            : new Section("Photos", [.. sheet.Photos.Chunk(Columns).Select((row, i) => new PhotoRow(row, album, Columns) { SpaceBefore = i == 0 ? 2 : 8 })]);
+            : new Section(Spoken("Photos"), [.. sheet.Photos.Chunk(Columns).Select((row, i) => new PhotoRow(row, album, Columns) { SpaceBefore = i == 0 ? 2 : 8 })]);
 }

@@ -10,7 +10,7 @@ internal static class PowerAndValueRegion
     private const int MostColumns = 3;
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Power and value", sheet.PowerAndValue.Count == 0 ? Missing.Paragraph : FigureGrid.Of(sheet.PowerAndValue.Select(CellOf), Math.Min(sheet.PowerAndValue.Count, MostColumns)))
+        new Section(Spoken("Power and value"), sheet.PowerAndValue.Count == 0 ? Missing.Paragraph : FigureGrid.Of(sheet.PowerAndValue.Select(CellOf), Math.Min(sheet.PowerAndValue.Count, MostColumns)))
         {
             KeepTogether = true,
         };

@@ -7,14 +7,14 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>The propshafts, piece by piece: tube, joints, and how far they stay from whipping.</summary>
 internal static class PropshaftRegion
 {
-    private static readonly IReadOnlyList<Column> Columns =
+    private static IReadOnlyList<Column> Columns =>
     [
-        new("Piece", 1), new("Tube", 1.3), new("Joint to joint", 1), new("Joint angles", 1.2), new("Yokes", 0.9), new("Critical speed", 1.2),
-        new("Fastest turn", 1.4),
+        new(Spoken("Piece"), 1), new(Spoken("Tube"), 1.3), new(Spoken("Joint to joint"), 1), new(Spoken("Joint angles"), 1.2), new(Spoken("Yokes"), 0.9), new(Spoken("Critical speed"), 1.2),
+        new(Spoken("Fastest turn"), 1.4),
     ];
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Propshafts", sheet.Propshafts.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Propshafts.Select(RowOf)]));
+        new Section(Spoken("Propshafts"), sheet.Propshafts.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Propshafts.Select(RowOf)]));
 
     private static IReadOnlyList<Cell> RowOf(PropshaftRow row)
     {

@@ -10,7 +10,7 @@ internal static class PullRegion
 {
     private const double Height = 150;
 
-    public static Block Of(SheetContent sheet) => new Section("Pull and hills", [.. Content(sheet.Pull)]) { KeepTogether = true };
+    public static Block Of(SheetContent sheet) => new Section(Spoken("Pull and hills"), [.. Content(sheet.Pull)]) { KeepTogether = true };
 
     private static IEnumerable<Block> Content(Pull? pull)
     {

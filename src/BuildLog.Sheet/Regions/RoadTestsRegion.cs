@@ -9,10 +9,10 @@ internal static class RoadTestsRegion
 {
     private const double Between = 8;
 
-    private static readonly IReadOnlyList<Column> Drives =
-        [new("Date", 1.15), new("Odometer", 1.15), new("Instruments", 1.8), new("Heard and felt", 2), new("Defects", 1.9), new("Done about it", 1.9)];
+    private static IReadOnlyList<Column> Drives =>
+        [new(Spoken("Date"), 1.15), new(Spoken("Odometer"), 1.15), new(Spoken("Instruments"), 1.8), new(Spoken("Heard and felt"), 2), new(Spoken("Defects"), 1.9), new(Spoken("Done about it"), 1.9)];
 
-    private static readonly IReadOnlyList<Column> Bolts = [new("Date", 1.15), new("Tightened again", 3), new("To", 1), new("Initials", 0.8)];
+    private static IReadOnlyList<Column> Bolts => [new(Spoken("Date"), 1.15), new(Spoken("Tightened again"), 3), new(Spoken("To"), 1), new(Spoken("Initials"), 0.8)];
 
     /// <summary>Nothing where nobody has driven it yet.</summary>
     public static Block? Of(SheetContent sheet)
@@ -22,10 +22,10 @@ internal static class RoadTestsRegion
             .. sheet.RoadTests.Count == 0 ? (Block[])[] : [new Table(Drives, [.. sheet.RoadTests.Select(RowOf)])],
             .. sheet.Tightened.Count == 0 ? (Block[])[] : [new Table(Bolts, [.. sheet.Tightened.Select(RowOf)]) { SpaceBefore = sheet.RoadTests.Count == 0 ? 0 : Between }],
         ];
-        return tables.Length == 0 ? null : new Section("Road tests", tables);
+        return tables.Length == 0 ? null : new Section(Spoken("Road tests"), tables);
     }
 
-    private static IReadOnlyList<Cell> RowOf(RoadTestRow row) => Cells(row.Date, row.Odometer, row.Read, row.Noticed, row.Defects ?? "none", row.Fix ?? "nothing");
+    private static IReadOnlyList<Cell> RowOf(RoadTestRow row) => Cells(row.Date, row.Odometer, row.Read, row.Noticed, row.Defects ?? Spoken("none"), row.Fix ?? Spoken("nothing"));
 
     private static IReadOnlyList<Cell> RowOf(TightenedRow row) => Cells(row.Date, row.What, row.Torque, row.Initials);
 

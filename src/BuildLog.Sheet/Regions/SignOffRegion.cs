@@ -7,14 +7,14 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>Lines to sign on.</summary>
 internal static class SignOffRegion
 {
-    private static readonly IReadOnlyList<Column> Columns = [new("Role", 1.5), new("Name", 2), new("Signature", 2.5), new("Date", 1.2)];
+    private static IReadOnlyList<Column> Columns => [new(Spoken("Role"), 1.5), new(Spoken("Name"), 2), new(Spoken("Signature"), 2.5), new(Spoken("Date"), 1.2)];
 
     private static readonly TableLook Look = new() { LeastRowHeight = 24, PadY = 7, WritingGap = 10, PadX = 10, KeepTogether = true };
 
     public static Block Of(SheetContent sheet) => Of(sheet.Signatures);
 
     public static Block Of(IReadOnlyList<SignatureLine> signatures) =>
-        new Section("Signatures", signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. signatures.Select(RowOf)], Look))
+        new Section(Spoken("Signatures"), signatures.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. signatures.Select(RowOf)], Look))
         {
             KeepTogether = true,
         };

@@ -11,11 +11,11 @@ internal static class SpeedometerRegion
     private const double ChartWidth = 244;
     private const double ChartHeight = 128;
 
-    private static readonly IReadOnlyList<Column> Columns = [new("What", 1.15), new("Value", 1)];
+    private static IReadOnlyList<Column> Columns => [new(Spoken("What"), 1.15), new(Spoken("Value"), 1)];
 
     private static readonly TableLook Look = new() { ShowsHead = false, KeepTogether = true };
 
-    public static Block Of(SheetContent sheet) => new Section("Speedometer", Content(sheet.Speedometer)) { KeepTogether = true };
+    public static Block Of(SheetContent sheet) => new Section(Spoken("Speedometer"), Content(sheet.Speedometer)) { KeepTogether = true };
 
     private static Block Content(SpeedometerFacts? facts)
     {

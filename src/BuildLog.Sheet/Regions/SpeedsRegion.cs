@@ -14,7 +14,7 @@ internal static class SpeedsRegion
     private const double NameShare = 1.4;
 
     public static Block Of(SheetContent sheet) =>
-        new Section("Speeds in the gears", [.. Tables(sheet.Speeds), Chart(sheet.Sawtooth)]);
+        new Section(Spoken("Speeds in the gears"), [.. Tables(sheet.Speeds), Chart(sheet.Sawtooth)]);
 
     private static IEnumerable<Block> Tables(SpeedsTable? speeds)
     {
@@ -41,7 +41,7 @@ internal static class SpeedsRegion
     private static Block Chart(Sawtooth? sawtooth)
     {
         if (sawtooth is null || !SawtoothChart.CanDraw(sawtooth))
-            return new Paragraph($"Chart of engine speed against road speed: {Missing.Words}", TypeScale.Missing) { SpaceBefore = 6 };
+            return new Paragraph(Spoken($"Chart of engine speed against road speed: {Missing.Words}"), TypeScale.Missing) { SpaceBefore = 6 };
 
         return new Picture(ChartHeight, new Plate(SawtoothWords.Of(sawtooth), (pen, box) => SawtoothChart.Draw(pen, box, sawtooth))) { SpaceBefore = 8 };
     }

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Layout;
 using BuildLog.Sheet.Paper;
@@ -15,12 +16,22 @@ internal static class VerdictBadge
     public static CellText Of(string word)
     {
         var style = TypeScale.Strong;
-        return word.Trim().ToUpperInvariant() switch
+        return VerdictOf(word.Trim()) switch
         {
-            "CLASH" => new CellText(word, style with { Colour = Ink.White }, Filled),
-            "WATCH" => new CellText(word, style, Heavy),
-            "OPEN" => new CellText(word, style, Dashed),
+            Verdict.Clash => new CellText(word, style with { Colour = Ink.White }, Filled),
+            Verdict.Watch => new CellText(word, style, Heavy),
+            Verdict.Open => new CellText(word, style, Dashed),
             _ => new CellText(word, style, Plain),
         };
+    }
+
+    private static Verdict? VerdictOf(string word)
+    {
+        foreach (var verdict in Enum.GetValues<Verdict>())
+        {
+            if (verdict.InWords().Equals(word, StringComparison.OrdinalIgnoreCase)) return verdict;
+        }
+
+        return null;
     }
 }

@@ -8,10 +8,10 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>What each part may be for the goals to be met, and which axles go with which tyres.</summary>
 internal static class WhatWouldWorkRegion
 {
-    private const string Each = "For every goal and limit to be met, each part alone, the others as they are:";
+    private static string Each => Spoken("For every goal and limit to be met, each part alone, the others as they are:");
 
     public static Block? Of(SheetContent sheet)
-        => sheet.AxleAndTyre is null && sheet.PartWindows.Count == 0 ? null : new Section("What would work", [.. Content(sheet)]) { KeepTogether = true };
+        => sheet.AxleAndTyre is null && sheet.PartWindows.Count == 0 ? null : new Section(Spoken("What would work"), [.. Content(sheet)]) { KeepTogether = true };
 
     private static IEnumerable<Block> Content(SheetContent sheet)
     {

@@ -65,7 +65,7 @@ public sealed class RollOutTests
         var quotient = front.RollingCircumference / rear.RollingCircumference;
 
         Assert.Equal((front.Measured / rear.Measured).StandardUncertainty, quotient.StandardUncertainty, 1e-12);
-        Assert.DoesNotContain(quotient.Budget(), line => line.Input.Name.StartsWith("loaded factor", StringComparison.Ordinal));
+        Assert.DoesNotContain(quotient.Budget(), line => line.Input.Name.Text.StartsWith("loaded factor", StringComparison.Ordinal));
         Assert.Equal(0, Measured.Covariance(front.RollingCircumference, Of(new(Loaded: false, Construction.Bias), "3:6126mm").RollingCircumference));
     }
 

@@ -15,11 +15,11 @@ internal sealed class AlphaNumeric : ITyreNotation
 
     public Parsed<TyreSize> Read(Marking marking)
     {
-        if (!marking.LoadLetter(out var letter, out var radial)) return marking.Stop("a load letter such as G");
-        if (!marking.Number(out var series)) return marking.Stop("the aspect ratio in per cent");
-        if (!LoadLetterTable.HasSeries(series)) return marking.Wrong($"{series:0.##} is no aspect ratio of a size with a letter (78, 70, 60 or 50)");
-        if (LoadLetterTable.Find(letter, series) is not { } metric) return marking.Wrong($"the letter {letter} is not among those known in the {series:0} series ({LoadLetterTable.Letters(series)})");
-        if (!marking.Cords(out var construction, out var rated)) return marking.Stop("'-' for bias, or R for radial");
+        if (!marking.LoadLetter(out var letter, out var radial)) return marking.Stop(Spoken("a load letter such as G"));
+        if (!marking.Number(out var series)) return marking.Stop(Spoken("the aspect ratio in per cent"));
+        if (!LoadLetterTable.HasSeries(series)) return marking.Wrong(Spoken($"{series:0.##} is no aspect ratio of a size with a letter (78, 70, 60 or 50)"));
+        if (LoadLetterTable.Find(letter, series) is not { } metric) return marking.Wrong(Spoken($"the letter {letter} is not among those known in the {series:0} series ({LoadLetterTable.Letters(series)})"));
+        if (!marking.Cords(out var construction, out var rated)) return marking.Stop(Spoken("'-' for bias, or R for radial"));
 
         return RimCode.Read(marking).Then(rim =>
         {

@@ -20,16 +20,16 @@ internal sealed class Flotation : ITyreNotation
     public Parsed<TyreSize> Read(Marking marking)
     {
         _ = marking.Take("LT");
-        if (!marking.Number(out var nominal)) return marking.Stop("the diameter in inches");
-        if (nominal is < 22 or > 50) return marking.NotBegun($"{nominal:0.##} is no tyre diameter in inches (22 to 50)");
-        if (!marking.Take("X") && !marking.Take("×")) return marking.Stop("'x' and the section width in inches");
-        if (!marking.Number(out var width)) return marking.Stop("the section width in inches");
-        if (width is < 6 or > 20) return marking.Wrong($"{width:0.##} is no section width in inches (6 to 20)");
-        if (!marking.Cords(out var construction, out var rated)) return marking.Stop("R for radial, or '-' for bias");
+        if (!marking.Number(out var nominal)) return marking.Stop(Spoken("the diameter in inches"));
+        if (nominal is < 22 or > 50) return marking.NotBegun(Spoken($"{nominal:0.##} is no tyre diameter in inches (22 to 50)"));
+        if (!marking.Take("X") && !marking.Take("×")) return marking.Stop(Spoken("'x' and the section width in inches"));
+        if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in inches"));
+        if (width is < 6 or > 20) return marking.Wrong(Spoken($"{width:0.##} is no section width in inches (6 to 20)"));
+        if (!marking.Cords(out var construction, out var rated)) return marking.Stop(Spoken("R for radial, or '-' for bias"));
 
         return RimCode.Read(marking).Then(rim =>
         {
-            if (nominal - rim < 6) return marking.Wrong($"a tyre of {nominal:0.##} in leaves no height over a rim of {rim:0.##} in");
+            if (nominal - rim < 6) return marking.Wrong(Spoken($"a tyre of {nominal:0.##} in leaves no height over a rim of {rim:0.##} in"));
             _ = marking.Take("LT");
             return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
             {
@@ -39,7 +39,7 @@ internal sealed class Flotation : ITyreNotation
                 Construction = construction,
                 IsCommercial = true,
                 RimDiameter = rim * 0.0254,
-                Dimensions = Dimensions.ByFormula((nominal - BelowMarked) * 0.0254, "nominal diameter less half an inch (UN R54 annex 5, from memory)", 0.015),
+                Dimensions = Dimensions.ByFormula((nominal - BelowMarked) * 0.0254, Spoken("nominal diameter less half an inch (UN R54 annex 5, from memory)"), 0.015),
                 RimWidth = RimWidth.OfFlotation(width),
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,

@@ -16,12 +16,12 @@ internal sealed class Metric : ITyreNotation
     {
         var lightTruck = marking.Take("LT");
         if (!lightTruck) _ = marking.Take("P");
-        if (!marking.Number(out var width)) return marking.Stop("the section width in millimetres");
-        if (width is < 95 or > 555 || width != Math.Floor(width)) return marking.NotBegun($"{width:0.##} mm is no section width of a road tyre (95 to 555)");
-        if (!marking.Take("/")) return marking.Stop("'/' and the aspect ratio");
-        if (!marking.Number(out var aspect)) return marking.Stop("the aspect ratio in per cent");
-        if (aspect is < 20 or > 110) return marking.Wrong($"{aspect:0.##} is no aspect ratio (20 to 110)");
-        if (!marking.Cords(out var construction, out var rated)) return marking.Stop("R for radial, or '-' for bias");
+        if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in millimetres"));
+        if (width is < 95 or > 555 || width != Math.Floor(width)) return marking.NotBegun(Spoken($"{width:0.##} mm is no section width of a road tyre (95 to 555)"));
+        if (!marking.Take("/")) return marking.Stop(Spoken("'/' and the aspect ratio"));
+        if (!marking.Number(out var aspect)) return marking.Stop(Spoken("the aspect ratio in per cent"));
+        if (aspect is < 20 or > 110) return marking.Wrong(Spoken($"{aspect:0.##} is no aspect ratio (20 to 110)"));
+        if (!marking.Cords(out var construction, out var rated)) return marking.Stop(Spoken("R for radial, or '-' for bias"));
 
         return RimCode.Read(marking).Then(rim =>
         {
@@ -35,7 +35,7 @@ internal sealed class Metric : ITyreNotation
                 Construction = construction,
                 IsCommercial = lightTruck,
                 RimDiameter = rim * 0.0254,
-                Dimensions = Dimensions.ByFormula((rim * 0.0254) + (2 * width / 1000 * aspect / 100), "UN R30 and R54, D = d + 2H", 0.01),
+                Dimensions = Dimensions.ByFormula((rim * 0.0254) + (2 * width / 1000 * aspect / 100), Spoken("UN R30 and R54, D = d + 2H"), 0.01),
                 RimWidth = RimWidth.OfMetric(width / 1000, aspect / 100),
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,

@@ -20,9 +20,9 @@ internal sealed class MetricWithoutAspect : ITyreNotation
 
     public Parsed<TyreSize> Read(Marking marking)
     {
-        if (!marking.Number(out var width)) return marking.Stop("the section width in millimetres");
-        if (width is < 115 or > 265 || width % 10 != 5) return marking.NotBegun($"{width:0.##} is no section width of a size without an aspect ratio (115 to 265)");
-        if (!marking.Cords(out var construction, out var rated)) return marking.Stop("'/' and the aspect ratio, or R");
+        if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in millimetres"));
+        if (width is < 115 or > 265 || width % 10 != 5) return marking.NotBegun(Spoken($"{width:0.##} is no section width of a size without an aspect ratio (115 to 265)"));
+        if (!marking.Cords(out var construction, out var rated)) return marking.Stop(Spoken("'/' and the aspect ratio, or R"));
 
         return RimCode.Read(marking).Then(rim =>
         {
@@ -37,7 +37,7 @@ internal sealed class MetricWithoutAspect : ITyreNotation
                 RimDiameter = rim * 0.0254,
                 Dimensions = RadialMetricTable.Find(width, rim) is { } row
                     ? RadialMetricTable.Of(row)
-                    : Dimensions.ByFormula((rim * 0.0254) + (2 * Height * width / 1000), "D = d + 2 · 0.81 S, the share of the sizes tabled; from memory", 0.015),
+                    : Dimensions.ByFormula((rim * 0.0254) + (2 * Height * width / 1000), Spoken("D = d + 2 · 0.81 S, the share of the sizes tabled; from memory"), 0.015),
                 RimWidth = RimWidth.OfMetric(width / 1000, Height),
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,

@@ -24,9 +24,9 @@ internal sealed class Numeric : ITyreNotation
 
     public Parsed<TyreSize> Read(Marking marking)
     {
-        if (!marking.Number(out var width)) return marking.Stop("the section width in inches");
-        if (width is < 3 or > 18) return marking.NotBegun($"{width:0.##} is no section width in inches (3 to 18)");
-        if (!marking.Cords(out var construction, out var rated) && !marking.Take("X")) return marking.Stop("R for radial, or '-' for bias");
+        if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in inches"));
+        if (width is < 3 or > 18) return marking.NotBegun(Spoken($"{width:0.##} is no section width in inches (3 to 18)"));
+        if (!marking.Cords(out var construction, out var rated) && !marking.Take("X")) return marking.Stop(Spoken("R for radial, or '-' for bias"));
 
         return RimCode.Read(marking).Then(rim =>
         {
@@ -53,12 +53,12 @@ internal sealed class Numeric : ITyreNotation
     {
         if (NumericTables.Find(code) is { } entry) return Dimensions.ByTable(entry.Row.Diameter / 1000, entry.Table.Source, entry.Table.Spread);
         if (NumericTables.Sister(code) is { } sister)
-            return Dimensions.ByTable(sister.Row.Diameter / 1000, $"as {sister.Code}: {sister.Table.Source}", Math.Max(SisterSpread, sister.Table.Spread));
+            return Dimensions.ByTable(sister.Row.Diameter / 1000, Spoken($"as {sister.Code}: {sister.Table.Source}"), Math.Max(SisterSpread, sister.Table.Spread));
 
         var height = Height(code.Rim);
         return Dimensions.ByFormula(
             (code.Rim + (2 * height * code.Width)) * 0.0254,
-            FormattableString.Invariant($"no table at hand has it: D = d + 2 · {height:0.00} S, as the sizes tabled; roll it out"),
+            Spoken($"no table at hand has it: D = d + 2 · {height:0.00} S, as the sizes tabled; roll it out"),
             FormulaSpread);
     }
 }

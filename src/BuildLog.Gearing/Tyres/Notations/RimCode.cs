@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Tyres.Notations;
 internal static class RimCode
 {
     public static Parsed<double> Read(Marking marking)
-        => !marking.Number(out var rim) ? marking.Stop("the rim diameter in inches")
-            : rim is < 8 or > 30 ? marking.Wrong($"{rim:0.##} is no rim diameter in inches (8 to 30)")
+        => !marking.Number(out var rim) ? marking.Stop(Spoken("the rim diameter in inches"))
+            : rim is < 8 or > 30 ? marking.Wrong(Spoken($"{rim:0.##} is no rim diameter in inches (8 to 30)"))
             : rim;
 }

@@ -23,36 +23,36 @@ internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, st
         var bracket = marking.Take("(");
         if (marking.Number(out var load))
         {
-            if (!IsLoadIndex(load, out single)) return marking.Wrong($"{load:0.##} is no load index (0 to {Tyres.LoadIndex.Highest})");
+            if (!IsLoadIndex(load, out single)) return marking.Wrong(Spoken($"{load:0.##} is no load index (0 to {Tyres.LoadIndex.Highest})"));
             if (marking.Take("/"))
             {
-                if (!marking.Number(out var second)) return marking.Stop("the second load index");
-                if (!IsLoadIndex(second, out dual)) return marking.Wrong($"{second:0.##} is no load index (0 to {Tyres.LoadIndex.Highest})");
-                if (dual > single) return marking.Wrong($"the load index of single fitment stands first, and {single} is below {dual} of dual fitment");
+                if (!marking.Number(out var second)) return marking.Stop(Spoken("the second load index"));
+                if (!IsLoadIndex(second, out dual)) return marking.Wrong(Spoken($"{second:0.##} is no load index (0 to {Tyres.LoadIndex.Highest})"));
+                if (dual > single) return marking.Wrong(Spoken($"the load index of single fitment stands first, and {single} is below {dual} of dual fitment"));
             }
 
             symbol = marking.Symbol();
-            if (symbol is null) return marking.Stop("a speed symbol such as H");
-            if (Tyres.SpeedSymbol.LimitKmh(symbol) is null) return marking.Wrong($"'{symbol}' is no speed symbol");
+            if (symbol is null) return marking.Stop(Spoken("a speed symbol such as H"));
+            if (Tyres.SpeedSymbol.LimitKmh(symbol) is null) return marking.Wrong(Spoken($"'{symbol}' is no speed symbol"));
         }
         else if (bracket)
         {
-            return marking.Stop("a load index");
+            return marking.Stop(Spoken("a load index"));
         }
 
         if (bracket && !marking.Take(")")) return marking.Stop("')'");
         SkipRemarks(marking);
         if (!marking.AtEnd)
         {
-            var nothingMore = marking.Stop("nothing more");
+            var nothingMore = marking.Stop(Spoken("nothing more"));
             return single is null && marking.Symbol() is { } alone && marking.AtEnd && Tyres.SpeedSymbol.LimitKmh(alone) is not null
-                ? marking.Wrong($"before the speed symbol {alone} a load index such as 94 is expected")
+                ? marking.Wrong(Spoken($"before the speed symbol {alone} a load index such as 94 is expected"))
                 : nothingMore;
         }
 
 
         if (symbol is not null && Above(rated) is { } least && Tyres.SpeedSymbol.LimitKmh(symbol) < least)
-            return marking.Wrong($"{rated}R is above {least} km/h, which '{symbol}' is not");
+            return marking.Wrong(Spoken($"{rated}R is above {least} km/h, which '{symbol}' is not"));
         return new ServiceDescription(single, dual, symbol ?? (rated is null || Above(rated) is not null ? null : $"{rated}"));
     }
 

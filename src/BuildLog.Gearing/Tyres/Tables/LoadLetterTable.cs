@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Tyres.Tables;
 /// <remarks>From memory of the conversions in use since the late 1970s, which differ by one size between makers: hence the spread.</remarks>
 internal static class LoadLetterTable
 {
-    public const string Source = "conversion of load letters to metric sizes, from memory";
+    public static string Source => Spoken("conversion of load letters to metric sizes, from memory");
     public const double Spread = 0.02;
 
     private static readonly Dictionary<(char Letter, double Series), MetricEquivalent> Rows = Make();

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Tyres.Tables;
 /// <remarks>Widths here are the marking's millimetres, not inches.</remarks>
 internal static class RadialMetricTable
 {
-    private const string Source = "UN R30 annex 5, table II, from memory";
+    private static string Source => Spoken("UN R30 annex 5, table II, from memory");
 
     public static readonly IReadOnlyList<SizeRow> Rows =
     [

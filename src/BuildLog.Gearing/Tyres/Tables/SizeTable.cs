@@ -23,7 +23,7 @@ internal sealed record SizeRow(double Width, double Rim, double Diameter, double
 /// <param name="construction">Of all its sizes.</param>
 /// <param name="lightTruck">All its sizes end in LT.</param>
 /// <param name="forTrucks">Its sizes are for trucks and vans, whatever their ending.</param>
-internal sealed class SizeTable(string source, double spread, Construction construction, bool lightTruck, bool forTrucks, IReadOnlyList<SizeRow> rows)
+internal sealed class SizeTable(Later source, double spread, Construction construction, bool lightTruck, bool forTrucks, IReadOnlyList<SizeRow> rows)
 {
     /// <summary>u(D) where the row itself was read.</summary>
     public const double ReadSpread = 0.01;

@@ -4,7 +4,7 @@ namespace BuildLog.Gearing.Tyres.Tables;
 /// <remarks>10.00R20 stands as 1025 mm in the one file that was read, its digits changed about; 1052 is remembered.</remarks>
 internal static class TruckRadialTable
 {
-    public static readonly SizeTable Table = new("UN R54 annex 5, part I, from memory", SizeTable.RememberedSpread, Construction.Radial, lightTruck: false, forTrucks: true,
+    public static readonly SizeTable Table = new(new Later("UN R54 annex 5, part I, from memory"), SizeTable.RememberedSpread, Construction.Radial, lightTruck: false, forTrucks: true,
     [
         new(6, 16, 728, 170), new(6.5, 16, 742, 176), new(7, 15, 746, 197), new(7, 16, 778, 198), new(7.5, 15, 772, 212), new(7.5, 16, 802, 210),
         new(7.5, 17, 852, 210), new(7.5, 20, 928, 210), new(8.25, 15, 836, 230), new(8.25, 16, 860, 230), new(8.25, 20, 962, 230), new(9, 20, 1018, 258),

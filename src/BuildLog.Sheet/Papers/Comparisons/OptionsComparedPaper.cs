@@ -17,12 +17,12 @@ internal static class OptionsComparedPaper
         if (compared.Options.Count is < Fewest or > Most)
             throw new ArgumentException($"A comparison has {Fewest} to {Most} options beside each other, not {compared.Options.Count}.", nameof(compared));
 
-        return PlainPaper.Draw(compared, "options compared",
+        return PlainPaper.Draw(compared, Spoken("options compared"),
         [
-            new Panel(new Paragraph("Wanted", TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
-            new Section("The options", OptionsRegion.TableOf(new(compared.Options, compared.Rows))),
-            .. compared.Map is { } map ? [new Section("Axle against tyre", new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map))) { KeepTogether = true }] : (Block[])[],
-            .. compared.Notes.Count == 0 ? (Block[])[] : [new Section("What this rests on", new Bullets(compared.Notes, TypeScale.Body))],
+            new Panel(new Paragraph(Spoken("Wanted"), TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
+            new Section(Spoken("The options"), OptionsRegion.TableOf(new(compared.Options, compared.Rows))),
+            .. compared.Map is { } map ? [new Section(Spoken("Axle against tyre"), new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map))) { KeepTogether = true }] : (Block[])[],
+            .. compared.Notes.Count == 0 ? (Block[])[] : [new Section(Spoken("What this rests on"), new Bullets(compared.Notes, TypeScale.Body))],
         ]);
     }
 

@@ -9,8 +9,8 @@ internal static class ShelfLabelsPaper
 {
     private const int Columns = 3;
 
-    public static DrawnDocument Draw(ShelfLabels labels) => PlainPaper.Draw(labels, "shelf labels",
+    public static DrawnDocument Draw(ShelfLabels labels) => PlainPaper.Draw(labels, Spoken("shelf labels"),
         labels.Labels.Count == 0
-            ? [new Section("Labels", new Paragraph("no parts yet", TypeScale.Missing))]
+            ? [new Section(Spoken("Labels"), new Paragraph(Spoken("no parts yet"), TypeScale.Missing))]
             : labels.Labels.Chunk(Columns).Select((row, i) => new LabelRow(row, Columns, first: i == 0, last: (i + 1) * Columns >= labels.Labels.Count) { SpaceBefore = i == 0 ? 10 : 0 }));
 }

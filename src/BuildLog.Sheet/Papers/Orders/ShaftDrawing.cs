@@ -17,7 +17,7 @@ internal static class ShaftDrawing
     private static readonly Stroke CentreLine = new(Ink.Quiet, 0.5, 6, 2, 1, 2);
 
     public static Plate Of(ShaftPieceOrder piece) => new(
-        PlainText.Line($"Drawing of the shaft, not to scale: {Missing.OrWords(piece.Length)} from joint centre to joint centre, tube {Missing.OrWords(piece.TubeDiameter)} across, wall {Missing.OrWords(piece.Wall)}."),
+        PlainText.Line(Spoken($"Drawing of the shaft, not to scale: {Missing.OrWords(piece.Length)} from joint centre to joint centre, tube {Missing.OrWords(piece.TubeDiameter)} across, wall {Missing.OrWords(piece.Wall)}.")),
         (pen, box) => Draw(pen, box, piece));
 
     private static void Draw(Pen pen, Box box, ShaftPieceOrder piece)
@@ -33,12 +33,12 @@ internal static class ShaftDrawing
         pen.Line(right, middle + Joint, right, below + 4, Measure);
         Dimension(pen, left, right, below);
         pen.Text(left, below - 4, LineBreaker.Shortened(Missing.OrWords(piece.Length), TypeScale.Strong, right - left - 20), TypeScale.Strong, Align.Centre, right - left);
-        pen.Text(left, below + 12, "joint centre to joint centre, at ride height", TypeScale.Axis, Align.Centre, right - left);
+        pen.Text(left, below + 12, Spoken("joint centre to joint centre, at ride height"), TypeScale.Axis, Align.Centre, right - left);
 
-        var tube = LineBreaker.Shortened($"tube {Missing.OrWords(piece.TubeDiameter)} across, wall {Missing.OrWords(piece.Wall)}", TypeScale.Axis, right - left - 2 * YokeLength);
+        var tube = LineBreaker.Shortened(Spoken($"tube {Missing.OrWords(piece.TubeDiameter)} across, wall {Missing.OrWords(piece.Wall)}"), TypeScale.Axis, right - left - 2 * YokeLength);
         pen.Text(left, middle - TubeHalf - 6, tube, TypeScale.Axis, Align.Centre, right - left);
-        pen.Text(box.X, middle - TubeHalf - 14, "front", TypeScale.Axis);
-        pen.Text(box.X, middle - TubeHalf - 14, "rear", TypeScale.Axis, Align.Right, box.Width);
+        pen.Text(box.X, middle - TubeHalf - 14, Spoken("front"), TypeScale.Axis);
+        pen.Text(box.X, middle - TubeHalf - 14, Spoken("rear"), TypeScale.Axis, Align.Right, box.Width);
     }
 
     /// <summary>The forked end, from the joint's centre to the tube; <paramref name="towards"/> is 1 to the right.</summary>

@@ -31,5 +31,5 @@ public sealed record SessionRecord : PaperContent
     /// <summary>What the uncertainty is made of, the largest share first.</summary>
     public IReadOnlyList<LabelledLine> Budget { get; init; } = [];
 
-    public IReadOnlyList<SignatureLine> Signatures { get; init; } = [new("Measured by"), new("Seen by")];
+    public IReadOnlyList<SignatureLine> Signatures { get; init; } = [new(Spoken("Measured by")), new(Spoken("Seen by"))];
 }

@@ -10,23 +10,23 @@ namespace BuildLog.Sheet.Papers.Sessions;
 /// <summary>The measurement record of one session.</summary>
 internal static class SessionRecordPaper
 {
-    private static readonly IReadOnlyList<Column> ReadingColumns = [new("No.", 0.4), new("As typed", 4)];
+    private static IReadOnlyList<Column> ReadingColumns => [new(Spoken("No."), 0.4), new(Spoken("As typed"), 4)];
 
-    private static readonly IReadOnlyList<Column> BudgetColumns = [new("Input", 4), new("Share of the variance", 1.4, Align.Right)];
+    private static IReadOnlyList<Column> BudgetColumns => [new(Spoken("Input"), 4), new(Spoken("Share of the variance"), 1.4, Align.Right)];
 
-    public static DrawnDocument Draw(SessionRecord session) => PlainPaper.Draw(session, "measurement record",
+    public static DrawnDocument Draw(SessionRecord session) => PlainPaper.Draw(session, Spoken("measurement record"),
     [
-        new Section("What was measured", FactTable.Of(
+        new Section(Spoken("What was measured"), FactTable.Of(
         [
-            new("Part", session.Part),
-            new("Method", session.Method),
-            new("Date", session.Date),
-            new("Who", session.Who),
-            new("Conditions", string.Join("; ", session.Conditions)),
+            new(Spoken("Part"), session.Part),
+            new(Spoken("Method"), session.Method),
+            new(Spoken("Date"), session.Date),
+            new(Spoken("Who"), session.Who),
+            new(Spoken("Conditions"), string.Join("; ", session.Conditions)),
         ])),
-        new Section($"Readings, n = {session.Readings.Count.ToString(CultureInfo.InvariantCulture)}", Readings(session)),
-        new Section("Result", [.. Result(session)]),
-        new Section("What the uncertainty is made of", Budget(session)),
+        new Section(Spoken($"Readings, n = {session.Readings.Count.ToString(CultureInfo.InvariantCulture)}"), Readings(session)),
+        new Section(Spoken("Result"), [.. Result(session)]),
+        new Section(Spoken("What the uncertainty is made of"), Budget(session)),
         SignOffRegion.Of(session.Signatures),
     ]);
 
@@ -34,9 +34,9 @@ internal static class SessionRecordPaper
     [
         FactTable.Of(
         [
-            new("Result", session.Result),
-            new("95 % interval", session.Interval95),
-            new("Expanded uncertainty", session.ExpandedUncertainty),
+            new(Spoken("Result"), session.Result),
+            new(Spoken("95 % interval"), session.Interval95),
+            new(Spoken("Expanded uncertainty"), session.ExpandedUncertainty),
         ]),
         .. session.Says.Select(sentence => new Paragraph(sentence, TypeScale.Body) { SpaceBefore = 3 }),
     ];
