@@ -9,7 +9,11 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
 internal sealed class OneLineField : TextField, ITakesPaste
 {
-    public OneLineField() => KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
+    public OneLineField()
+    {
+        KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
+        ValueChanged += (_, _) => ClearHistoryChanges(); // it would keep the whole text once more for every key
+    }
 
     // Entering a field marks its text, and the next key replaces it: that has to be seen, without colours too.
     protected override bool OnGettingAttributeForRole(in VisualRole role, ref TgAttribute currentAttribute)

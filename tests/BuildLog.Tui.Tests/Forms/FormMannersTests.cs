@@ -80,6 +80,20 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("Heron the blue one", screen.Draw().Row(screen.Find("Name").Y), StringComparison.Ordinal);
     }
 
+    // A field that kept its text anew for every key held half a megabyte more after each.
+    [Fact]
+    public void Typing_on_in_a_long_text_keeps_no_copies_of_it()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
+        screen.Show(form).App.RaisePasteEvent(new string('x', 9000));
+        screen.Type("abc");
+        var before = GC.GetTotalMemory(forceFullCollection: true);
+        screen.Type(new string('y', 100));
+
+        Assert.EndsWith("yyy", screen.Row(screen.Find("Name").Y).TrimEnd(' ', '│'), StringComparison.Ordinal);
+        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, long.MinValue, 8_000_000);
+    }
+
     [Fact]
     public void Down_passes_a_choice_of_several_rows_and_changes_nothing()
     {
