@@ -87,7 +87,7 @@ internal static class Entries
         where T : Kept
     {
         var stored = (T?)Everything.Of(db, asRead.GetType()).SingleOrDefault(entry => entry.Id == asRead.Id);
-        return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? "deleted" : "changed");
+        return stored?.Version == asRead.Version ? stored : throw RecordException.Since(stored is null ? Spoken("deleted") : Spoken("changed"));
     }
 
     private static void CheckAmongOthers(ShopContext db, Entered entry)
@@ -96,11 +96,11 @@ internal static class Entries
         {
             case Vehicle vehicle:
                 if (db.Vehicles.Any(other => other.NameKey == vehicle.NameKey && other.Id != vehicle.Id))
-                    throw new RefusedException("vehicle", $"The shop already has a vehicle called '{vehicle.Name}'; give this one another name.", $"{vehicle.Name} 2");
+                    throw new RefusedException("vehicle", Spoken($"The shop already has a vehicle called '{vehicle.Name}'; give this one another name."), $"{vehicle.Name} 2");
                 break;
             case Session session:
                 if (!session.Measures(session.ComponentId is { } part ? (Component?)db.Record.Find(typeof(Component), part) : null))
-                    throw new RefusedException("component", $"What this {session.Method} measured is not in the record; add it first.", "");
+                    throw new RefusedException("component", Spoken($"What this {session.Method} measured is not in the record; add it first."), "");
                 break;
             case GoalEntry goal:
                 GoalList.CheckAmongOthers(db, goal);
@@ -122,7 +122,7 @@ internal static class Entries
                 References.Check(db, attachment.About, attachment.AboutUid);
                 break;
             case Workshop workshop when db.Set<Workshop>().Any(other => other.Id != workshop.Id):
-                throw new RefusedException("shop", "The record has its shop already; change that one.", "");
+                throw new RefusedException("shop", Spoken("The record has its shop already; change that one."), "");
         }
     }
 

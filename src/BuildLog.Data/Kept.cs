@@ -13,7 +13,7 @@ public abstract class Kept
     public long Version { get; internal set; }
 
     /// <summary>What kind of thing it is, as lists of changes and of things found name it; which one says <see cref="object.ToString"/>.</summary>
-    internal virtual string KindInWords => Matters.Of(this).InWords();
+    internal virtual Later KindInWords => Matters.Of(this).InWords();
 
     /// <summary>It cannot be without what it names there, although others of its kind name nothing.</summary>
     internal virtual bool HangsOn(string reference) => false;

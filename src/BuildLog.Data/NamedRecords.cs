@@ -26,8 +26,8 @@ internal static class NamedRecords
         return found.Count switch
         {
             1 => found[0].Record,
-            0 => throw Refused($"Nothing in the record is called {Shown.Quoted(typed)} or begins so: name a vehicle, a part, a job, a donor, a supplier or a hunt.", "Brindle"),
-            _ => throw Refused($"{Shown.Quoted(typed)} could be {Listed(found)}: write more of it, or its kind before it.", InWords(found[0])),
+            0 => throw Refused(Spoken($"Nothing in the record is called {Shown.Quoted(typed)} or begins so: name a vehicle, a part, a job, a donor, a supplier or a hunt."), "Brindle"),
+            _ => throw Refused(Spoken($"{Shown.Quoted(typed)} could be {Listed(found)}: write more of it, or its kind before it."), InWords(found[0])),
         };
     }
 
@@ -39,8 +39,8 @@ internal static class NamedRecords
     private static string Listed(IReadOnlyList<(Kept Record, string Name)> found)
     {
         var shown = found.Take(MostNamed).Select(InWords).ToList();
-        if (found.Count > MostNamed) shown.Add(FormattableString.Invariant($"{found.Count - MostNamed} more"));
-        return $"{string.Join(", ", shown.SkipLast(1))} and {shown[^1]}";
+        if (found.Count > MostNamed) shown.Add(Spoken($"{found.Count - MostNamed} more"));
+        return Spoken($"{string.Join(", ", shown.SkipLast(1))} and {shown[^1]}");
     }
 
     private static RefusedException Refused(string sentence, string example) => new("about", sentence, example);

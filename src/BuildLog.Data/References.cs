@@ -46,7 +46,7 @@ internal static class References
             if (Everything.Referring(db, reference, entry.Id).Any())
             {
                 string what = Matters.Of(entry).InWords(), other = Matters.Of(reference.DeclaringEntityType.ClrType).InWords();
-                throw new RefusedException("in-use", $"The {what} cannot be taken out while a {other} in the record names it; take that out first.", "");
+                throw new RefusedException("in-use", Spoken($"The {what} cannot be taken out while a {other} in the record names it; take that out first."), "");
             }
         }
     }
@@ -54,5 +54,5 @@ internal static class References
     private static bool Holds(ShopContext db, Matter about, Guid uid)
         => db.Rows.Ask($"SELECT 1 FROM \"{db.Model.FindEntityType(Matters.TypeOf(about))!.GetTableName()}\" WHERE \"Uid\" = $0", uid) is not null;
 
-    private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), $"The {matter.InWords()} is not in the record; add it first.", "");
+    private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), Spoken($"The {matter.InWords()} is not in the record; add it first."), "");
 }

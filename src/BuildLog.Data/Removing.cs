@@ -32,13 +32,13 @@ internal static class Removing
         {
             throw new RefusedException(
                 "vehicle",
-                FormattableString.Invariant($"{vehicle} still has the {fitted[0].Component} fitted{(fitted.Count > 1 ? $" and {fitted.Count - 1} more" : "")}: take everything off first, or remove it with everything."), "");
+                Spoken($"{vehicle} still has the {fitted[0].Component} fitted{(fitted.Count > 1 ? Spoken($" and {fitted.Count - 1} more") : "")}: take everything off first, or remove it with everything."), "");
         }
 
         if (InWords(Hanging(db, vehicle)) is { Length: > 0 } with && !withEverything)
         {
             throw new RefusedException(
-                "vehicle", $"{vehicle} would take along {with}: remove it with everything if they may go, or keep it and say that it was handed over.", "");
+                "vehicle", Spoken($"{vehicle} would take along {with}: remove it with everything if they may go, or keep it and say that it was handed over."), "");
         }
 
         Take(db, vehicle);
@@ -52,11 +52,11 @@ internal static class Removing
         {
             throw new RefusedException(
                 "component",
-                $"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {last.TimeInWords}: strike that fitment first if it never was.", "");
+                Spoken($"The {component} was fitted to {last.Vehicle} as {last.Position.InWords()} {last.TimeInWords}: strike that fitment first if it never was."), "");
         }
 
         if (InWords(Hanging(db, component)) is { Length: > 0 } with && !withEverything)
-            throw new RefusedException("component", $"The {component} would take along {with}: remove it with everything if they may go.", "");
+            throw new RefusedException("component", Spoken($"The {component} would take along {with}: remove it with everything if they may go."), "");
 
         Take(db, component);
     }
@@ -66,24 +66,24 @@ internal static class Removing
 
     private static string InWords(IReadOnlyList<Kept> going)
     {
-        var kinds = going.Select(hanging => hanging.KindInWords).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
-            .Select(kind => FormattableString.Invariant($"{kind.Count()} {(kind.Count() == 1 ? kind.Key : Several(kind.Key))}")).ToList();
-        return kinds.Count < 2 ? string.Concat(kinds) : $"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}";
+        var kinds = going.Select(hanging => hanging.KindInWords.Text).GroupBy(kind => kind).OrderByDescending(kind => kind.Count()).ThenBy(kind => kind.Key, StringComparer.Ordinal)
+            .Select(kind => FormattableString.Invariant($"{kind.Count()} {(kind.Count() == 1 ? Spoken(kind.Key) : Several(kind.Key))}")).ToList();
+        return kinds.Count < 2 ? string.Concat(kinds) : Spoken($"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}");
     }
 
+    // The words behind a number above one; a language whose plurals follow no rule writes "7 × goal".
     private static string Several(string kind) => kind switch
     {
-        "work" => "entries of work",
-        "work given out" => "pieces of work given out",
-        "piece of a donor" => "pieces of a donor",
-        _ => kind + "s",
+        "work" => Spoken("entries of work"),
+        "work given out" => Spoken("pieces of work given out"),
+        "piece of a donor" => Spoken("pieces of a donor"),
+        _ => Spoken($"{Spoken(kind)}s"),
     };
 
     private static void Take(ShopContext db, Kept record)
     {
         var going = Hanging(db, record);
-        var with = InWords(going);
-        db.Journal.Label = $"{ChangeList.Removed}{record.KindInWords} {record}{(with.Length == 0 ? "" : $" with {with}")}";
+        db.Journal.Did(() => $"{ChangeList.Removed}{record.KindInWords} {record}{(InWords(going) is { Length: > 0 } with ? $" with {with}" : "")}");
 
         // What hangs deepest goes first; what can do without it stays and lets go.
         foreach (var hanging in going.Reverse()) Entries.Take(db, hanging);

@@ -12,7 +12,7 @@ internal static class TextRules
     /// <exception cref="RefusedException">It is empty, too long or more than a line.</exception>
     public static void CheckTitle(string text, string what, string example)
     {
-        if (text.Trim().Length == 0) throw new RefusedException(Code(what), $"The {what} is missing.", example);
+        if (text.Trim().Length == 0) throw new RefusedException(Code(what), Spoken($"The {what} is missing."), example);
         CheckLine(text, what, example);
     }
 
@@ -21,7 +21,7 @@ internal static class TextRules
     public static void CheckLine(string? text, string what, string example)
     {
         if (text is not null && (text.Length > LongestLine || text.Any(char.IsControl)))
-            throw new RefusedException(Code(what), FormattableString.Invariant($"The {what} is one line of at most {LongestLine} characters."), example);
+            throw new RefusedException(Code(what), Spoken($"The {what} is one line of at most {LongestLine} characters."), example);
     }
 
     /// <summary>Text of several lines; it may be empty.</summary>
@@ -29,9 +29,9 @@ internal static class TextRules
     public static void CheckText(string text, string what)
     {
         if (text.Length > LongestText)
-            throw new RefusedException(Code(what), FormattableString.Invariant($"The {what} has {text.Length} characters; {LongestText} are the most: attach it as a file."), "");
+            throw new RefusedException(Code(what), Spoken($"The {what} has {text.Length} characters; {LongestText} are the most: attach it as a file."), "");
         if (!IsText(text))
-            throw new RefusedException(Code(what), $"The {what} holds signs that are no text; paste it as plain text.", "");
+            throw new RefusedException(Code(what), Spoken($"The {what} holds signs that are no text; paste it as plain text."), "");
     }
 
     /// <summary>It brings no control signs but those that break lines: text is shown in a terminal one day, and must not bring what steers one.</summary>
@@ -42,7 +42,7 @@ internal static class TextRules
     public static void CheckDay(DateOnly? day, string what)
     {
         if (day is { Year: < 1900 or > 2200 })
-            throw new RefusedException(Code(what), FormattableString.Invariant($"{day:O} is no day of this shop: the year lies between 1900 and 2200."), "2026-05-03");
+            throw new RefusedException(Code(what), Spoken($"{day:O} is no day of this shop: the year lies between 1900 and 2200."), "2026-05-03");
     }
 
     private static string Code(string what) => what.Replace(' ', '-');

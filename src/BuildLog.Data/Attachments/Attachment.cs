@@ -35,14 +35,14 @@ public sealed class Attachment : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(FileName, "name of the file", "pinion-before.jpg");
-        TextRules.CheckLine(MediaType, "kind of the file", "image/jpeg");
-        TextRules.CheckText(Caption, "caption");
+        TextRules.CheckTitle(FileName, Spoken("name of the file"), "pinion-before.jpg");
+        TextRules.CheckLine(MediaType, Spoken("kind of the file"), "image/jpeg");
+        TextRules.CheckText(Caption, Spoken("caption"));
         if (FileName.AsSpan().IndexOfAny('/', '\\') >= 0 || FileName is "." or "..")
-            throw new RefusedException("file-name", $"'{FileName}' is no name of a file: leave its folder out.", "pinion-before.jpg");
+            throw new RefusedException("file-name", Spoken($"'{FileName}' is no name of a file: leave its folder out."), "pinion-before.jpg");
         if (!ContentHash.Is(Sha256))
-            throw new RefusedException("sha256", "The file's SHA-256 is not written in 64 lower-case hexadecimal digits.", "");
-        if (Length < 0) throw new RefusedException("length", "A file has no length below zero.", "");
+            throw new RefusedException("sha256", Spoken("The file's SHA-256 is not written in 64 lower-case hexadecimal digits."), "");
+        if (Length < 0) throw new RefusedException("length", Spoken("A file has no length below zero."), "");
     }
 
     public override string ToString() => FileName;

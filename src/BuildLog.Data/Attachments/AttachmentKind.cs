@@ -13,10 +13,10 @@ public static class AttachmentWords
 {
     public static string InWords(this AttachmentKind kind) => kind switch
     {
-        AttachmentKind.Paper => "paper",
-        AttachmentKind.Photo => "photo",
-        AttachmentKind.Receipt => "receipt",
-        AttachmentKind.Drawing => "drawing",
+        AttachmentKind.Paper => Spoken("paper"),
+        AttachmentKind.Photo => Spoken("photo"),
+        AttachmentKind.Receipt => Spoken("receipt"),
+        AttachmentKind.Drawing => Spoken("drawing"),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of file."),
     };
 }

@@ -60,7 +60,7 @@ public sealed class AttachmentStore
     }
 
     private static RefusedException TooLarge()
-        => new("size", $"The file is larger than {LargestBytes / (1024 * 1024)} MB, which is the most an attachment may have. Make it smaller, or keep it elsewhere and note where.", "");
+        => new("size", Spoken($"The file is larger than {LargestBytes / (1024 * 1024)} MB, which is the most an attachment may have. Make it smaller, or keep it elsewhere and note where."), "");
 
     private StoredFile Write(Stream content)
     {
@@ -101,7 +101,7 @@ public sealed class AttachmentStore
             file.Write(buffer, 0, count);
         }
 
-        if (length == 0) throw new RefusedException("size", "The file is empty (0 bytes), so there is nothing to keep. Choose another.", "");
+        if (length == 0) throw new RefusedException("size", Spoken("The file is empty (0 bytes), so there is nothing to keep. Choose another."), "");
         file.Flush(flushToDisk: true);
         return new(Convert.ToHexStringLower(hash.GetHashAndReset()), length);
     }

@@ -25,11 +25,11 @@ public sealed partial class Shop
     {
         var full = System.IO.Path.GetFullPath(file);
         if (!File.Exists(full))
-            throw new RefusedException("file", Directory.Exists(full) ? $"{full} is a folder. Name the file in it." : $"There is no file {full}.", "pinion.jpg");
+            throw new RefusedException("file", Directory.Exists(full) ? Spoken($"{full} is a folder. Name the file in it.") : Spoken($"There is no file {full}."), "pinion.jpg");
 
         StoredFile stored;
         using (var content = FileTroubles.Guard(full, () => File.OpenRead(full), trouble => trouble is IOException or UnauthorizedAccessException
-            ? new(Fault.ReadFailed, $"{full} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file.", trouble)
+            ? new(Fault.ReadFailed, Spoken($"{full} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file."), trouble)
             : null))
         {
             stored = AttachedFiles.Put(content);

@@ -41,10 +41,10 @@ internal sealed class Conflicts(ShopContext db, ChangeSet set, string what)
         }
     }
 
-    public RefusedException Refused(string because) => new("undo", $"'{what}' cannot be taken back. {because}", "");
+    public RefusedException Refused(string because) => new("undo", Spoken($"'{what}' cannot be taken back. {because}"), "");
 
     private RefusedException StandsOn(string? later)
-        => Refused(later is null ? "The record is not as that change left it." : $"'{later}' came later and stands on it: undo that first.");
+        => Refused(later is null ? Spoken("The record is not as that change left it.") : Spoken($"'{later}' came later and stands on it: undo that first."));
 
     private string? Latest(string table, long id, RowOp? onlyOp)
         => db.Changes.AsNoTracking()

@@ -18,7 +18,13 @@ internal sealed class Journal(ShopContext db)
     private bool isStored;
 
     /// <summary>What is being done, from whoever knows it best; null leaves it to <see cref="RecordWords.Did"/>.</summary>
-    public string? Label { get; set; }
+    public string? Label { get; private set; }
+
+    /// <summary>Says what is being done; the record keeps it in English, whoever speaks what.</summary>
+    public void Did(Func<string> label)
+    {
+        using (Language.English.Speak()) Label = label();
+    }
 
     /// <summary>What this change takes back.</summary>
     public (ChangeStep Step, long Of)? TakesBack { get; set; }
@@ -85,6 +91,7 @@ internal sealed class Journal(ShopContext db)
     public void Store(TimeProvider clock)
     {
         if (rows.Count == 0 && !isStored) return;
+        using var english = Language.English.Speak();
 
         var set = (long)db.Rows.Ask(
             "INSERT INTO \"ChangeSets\" (\"Id\", \"At\", \"Label\", \"Machine\", \"Step\", \"UndoesId\") VALUES ($0, $1, $2, $3, $4, $5) RETURNING \"Id\"",

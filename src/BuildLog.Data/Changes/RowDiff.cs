@@ -34,7 +34,7 @@ internal sealed class RowDiff
         }
         catch (Exception spoilt) when (spoilt is JsonException or InvalidOperationException or IndexOutOfRangeException)
         {
-            throw new RecordException(Fault.Damaged, $"The log of changes is damaged: one of its values cannot be read. {FileTroubles.TakeABackup}", spoilt);
+            throw new RecordException(Fault.Damaged, Spoken($"The log of changes is damaged: one of its values cannot be read. {FileTroubles.TakeABackup}"), spoilt);
         }
     }
 

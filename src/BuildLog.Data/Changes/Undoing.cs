@@ -15,24 +15,24 @@ internal static class Undoing
     public static string Undo(ShopContext db)
     {
         var last = Tails(db).Where(set => set.Step != ChangeStep.Undo).OrderByDescending(set => set.Id).FirstOrDefault();
-        return TurnRound(db, last ?? throw Refused("There is no change to undo."));
+        return TurnRound(db, last ?? throw Refused(Spoken("There is no change to undo.")));
     }
 
     public static string Redo(ShopContext db)
     {
         var undone = Tails(db).Where(set => set.Step == ChangeStep.Undo).OrderByDescending(set => set.Id).FirstOrDefault();
-        if (undone is null) throw Refused("Nothing was undone that could be done again.");
+        if (undone is null) throw Refused(Spoken("Nothing was undone that could be done again."));
 
         var since = db.Changes.AsNoTracking().Where(set => set.Step == ChangeStep.Forward && set.Id > undone.Id).OrderByDescending(set => set.Id).FirstOrDefault();
         return since is null
             ? TurnRound(db, undone)
-            : throw Refused($"Nothing can be done again: '{since.Label}' was entered since the last undo. Any single undo can still be taken back from the list of changes.");
+            : throw Refused(Spoken($"Nothing can be done again: '{since.Label}' was entered since the last undo. Any single undo can still be taken back from the list of changes."));
     }
 
     public static string Undo(ShopContext db, long id)
     {
-        var set = db.Changes.AsNoTracking().Include(set => set.Rows).SingleOrDefault(set => set.Id == id) ?? throw Refused("That change is not in this record.");
-        return Tails(db).Any(tail => tail.Id == id) ? TurnRound(db, set) : throw Refused($"'{set.Label}' was undone already.");
+        var set = db.Changes.AsNoTracking().Include(set => set.Rows).SingleOrDefault(set => set.Id == id) ?? throw Refused(Spoken("That change is not in this record."));
+        return Tails(db).Any(tail => tail.Id == id) ? TurnRound(db, set) : throw Refused(Spoken($"'{set.Label}' was undone already."));
     }
 
     private static IQueryable<ChangeSet> Tails(ShopContext db)
@@ -43,7 +43,7 @@ internal static class Undoing
         // A change of a chain is named after the first of it, however often it was turned round.
         var step = set.Step == ChangeStep.Undo ? ChangeStep.Redo : ChangeStep.Undo;
         var what = set.Step == ChangeStep.Forward ? set.Label : set.Label[(set.Label.IndexOf(':', StringComparison.Ordinal) + 2)..];
-        db.Journal.Label = $"{(step == ChangeStep.Redo ? "did again" : "undid")}: {what}";
+        db.Journal.Did(() => $"{(step == ChangeStep.Redo ? "did again" : "undid")}: {what}");
         db.Journal.TakesBack = (step, set.Id);
 
         var conflicts = new Conflicts(db, set, what);

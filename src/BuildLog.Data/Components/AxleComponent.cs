@@ -8,7 +8,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A drive axle. Its counts are kept as sessions; here stands what was read off it or said of it.</summary>
 public sealed class AxleComponent : BoltedComponent
 {
-    public override string Kind => "axle";
+    public override Later Kind => new Later("axle");
 
     public override IReadOnlyList<Position> Positions => [Position.RearAxle, Position.FrontAxle];
 

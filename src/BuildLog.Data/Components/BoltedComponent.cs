@@ -29,6 +29,6 @@ public abstract class BoltedComponent : Component
         base.Check();
         if (Studs is { } studs) _ = BoltCircle.Factor(studs, Chord.Adjacent);
         if (Thread is { } thread && (thread.Trim().Length is 0 or > 20 || thread.Any(char.IsControl)))
-            throw new RefusedException("thread", "A thread is written in 1 to 20 characters.", "M12×1.5");
+            throw new RefusedException("thread", Spoken("A thread is written in 1 to 20 characters."), "M12×1.5");
     }
 }

@@ -51,7 +51,7 @@ public abstract class Component : Entered
     public string Notes { get; set; } = "";
 
     /// <summary>The trade's word for what it is.</summary>
-    public abstract string Kind { get; }
+    public abstract Later Kind { get; }
 
     /// <summary>Where on a vehicle it may be fitted; the first is the usual place.</summary>
     public abstract IReadOnlyList<Position> Positions { get; }
@@ -62,17 +62,17 @@ public abstract class Component : Entered
     /// <summary>The same in words.</summary>
     internal List<TraitRow> Traits { get; } = [];
 
-    internal override string KindInWords => Kind;
+    internal override Later KindInWords => Kind;
 
     public override void Check()
     {
         Specs.Check();
         Traits.Check();
-        TextRules.CheckLine(Condition, "condition", "rebuilt, new bearings");
-        if (Price is { Minor: < 0 }) throw new RefusedException("money", "A price is zero or more.", "180 EUR");
-        if (Name.Length == 0) throw new RefusedException("component", $"The {Kind} needs a name.", "Harrow 4.10 axle");
+        TextRules.CheckLine(Condition, Spoken("condition"), "rebuilt, new bearings");
+        if (Price is { Minor: < 0 }) throw new RefusedException("money", Spoken("A price is zero or more."), "180 EUR");
+        if (Name.Length == 0) throw new RefusedException("component", Spoken($"The {Kind} needs a name."), "Harrow 4.10 axle");
         if (Name.Length > 80 || Name.Any(char.IsControl))
-            throw new RefusedException("component", $"The name of the {Kind} is one line of at most 80 characters.", "Harrow 4.10 axle");
+            throw new RefusedException("component", Spoken($"The name of the {Kind} is one line of at most 80 characters."), "Harrow 4.10 axle");
     }
 
     public override string ToString() => Name;

@@ -10,7 +10,7 @@ namespace BuildLog.Data.Components;
 /// <summary>An engine.</summary>
 public sealed class EngineComponent : Component
 {
-    public override string Kind => "engine";
+    public override Later Kind => new Later("engine");
 
     public override IReadOnlyList<Position> Positions => [Position.Engine];
 
@@ -80,7 +80,7 @@ public sealed class EngineComponent : Component
         if (Idle is not null) _ = CruiseGoal.ReadEngineSpeed(Idle.Text).OrRefuse();
         if (Redline is not null) _ = CruiseGoal.ReadEngineSpeed(Redline.Text).OrRefuse();
         if (Idle is not null && Redline is not null && Idle.Si >= Redline.Si)
-            throw new RefusedException("redline", $"The redline ({Redline}) must be above the idle speed ({Idle}).", "idle 800 rev/min, redline 5500 rev/min");
+            throw new RefusedException("redline", Spoken($"The redline ({Redline}) must be above the idle speed ({Idle})."), "idle 800 rev/min, redline 5500 rev/min");
         _ = Torque();
     }
 }

@@ -8,7 +8,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A separate overdrive unit behind the gearbox.</summary>
 public sealed class OverdriveComponent : Component
 {
-    public override string Kind => "overdrive";
+    public override Later Kind => new Later("overdrive");
 
     public override IReadOnlyList<Position> Positions => [Position.Overdrive];
 

@@ -19,10 +19,10 @@ public static class OwnershipWords
 {
     public static string InWords(this Ownership ownership) => ownership switch
     {
-        Ownership.Customers => "customer's",
-        Ownership.Lent => "lent",
-        Ownership.CoreOwed => "core owed",
-        Ownership.Gone => "gone from the shop",
+        Ownership.Customers => Spoken("customer's"),
+        Ownership.Lent => Spoken("lent"),
+        Ownership.CoreOwed => Spoken("core owed"),
+        Ownership.Gone => Spoken("gone from the shop"),
         _ => throw new ArgumentOutOfRangeException(nameof(ownership), ownership, "No such ownership."),
     };
 }

@@ -19,7 +19,7 @@ public sealed record PartLife(
     internal static PartLife Of(Snapshot record, Component component)
     {
         record.Components.Load([component.Id]);
-        if (!record.Components.Holds(component.Id)) throw new RefusedException("component", $"The {component} is not in the record any more.", "");
+        if (!record.Components.Holds(component.Id)) throw new RefusedException("component", Spoken($"The {component} is not in the record any more."), "");
 
         var stored = record.Components[component.Id];
         return new(

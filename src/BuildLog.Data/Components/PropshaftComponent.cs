@@ -9,7 +9,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A propshaft with the line it lies in.</summary>
 public sealed class PropshaftComponent : Component
 {
-    public override string Kind => "propshaft";
+    public override Later Kind => new Later("propshaft");
 
     public override IReadOnlyList<Position> Positions => [Position.Propshaft, Position.FrontPropshaft];
 
@@ -71,7 +71,7 @@ public sealed class PropshaftComponent : Component
     public override void Check()
     {
         base.Check();
-        if (Rows.Count is 0 or > 3) throw new RefusedException("pieces", $"A propshaft has one to three pieces, not {Rows.Count}.", "1");
+        if (Rows.Count is 0 or > 3) throw new RefusedException("pieces", Spoken($"A propshaft has one to three pieces, not {Rows.Count}."), "1");
         foreach (var piece in Pieces) piece.Check();
         if (SlipStroke is { } stroke && SlipOut is { } standsOut && PulledApart(stroke.Si, stroke.Text, standsOut.Si, standsOut.Text) is { } refusal) throw new RefusedException(refusal);
     }
@@ -82,7 +82,7 @@ public sealed class PropshaftComponent : Component
     /// <param name="standsOut">From fully in, metres.</param>
     /// <param name="standsOutTyped">The same as typed.</param>
     public static Refusal? PulledApart(double stroke, string strokeTyped, double standsOut, string standsOutTyped) => standsOut > stroke
-        ? new("slip", $"The spline cannot stand out further ({standsOutTyped}) than its stroke ({strokeTyped}).", "stroke 90 mm, out 35 mm")
+        ? new("slip", Spoken($"The spline cannot stand out further ({standsOutTyped}) than its stroke ({strokeTyped})."), "stroke 90 mm, out 35 mm")
         : null;
 }
 

@@ -10,7 +10,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A speedometer with what drives it.</summary>
 public sealed class SpeedometerComponent : Component
 {
-    public override string Kind => "speedometer";
+    public override Later Kind => new Later("speedometer");
 
     public override IReadOnlyList<Position> Positions => [Position.Speedometer];
 
@@ -43,9 +43,9 @@ public sealed class SpeedometerComponent : Component
     public override void Check()
     {
         base.Check();
-        if (TurnsWanted is { } turns && Per is null) throw new RefusedException("per", $"{turns} turns over what? Say whether the dial means a kilometre or a mile.", "km");
-        if (DriveTeeth is null != DrivenTeeth is null) throw new RefusedException("teeth", "Speedometer gears come in pairs: give the teeth of the drive gear and of the driven gear, or neither.", "8 and 21");
-        if (DriveTeeth is not null && PulsesPerTurn is not null) throw new RefusedException("drive", "A speedometer is driven by gears or by a sender's pulses, not by both.", "");
+        if (TurnsWanted is { } turns && Per is null) throw new RefusedException("per", Spoken($"{turns} turns over what? Say whether the dial means a kilometre or a mile."), "km");
+        if (DriveTeeth is null != DrivenTeeth is null) throw new RefusedException("teeth", Spoken("Speedometer gears come in pairs: give the teeth of the drive gear and of the driven gear, or neither."), "8 and 21");
+        if (DriveTeeth is not null && PulsesPerTurn is not null) throw new RefusedException("drive", Spoken("A speedometer is driven by gears or by a sender's pulses, not by both."), "");
         _ = Drive();
     }
 

@@ -10,7 +10,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A transfer case with a high range for the road and a low one.</summary>
 public sealed class TransferCaseComponent : Component
 {
-    public override string Kind => "transfer case";
+    public override Later Kind => new Later("transfer case");
 
     public override IReadOnlyList<Position> Positions => [Position.TransferCase];
 
@@ -41,6 +41,6 @@ public sealed class TransferCaseComponent : Component
         if (High is not null) _ = RatioRange.Transfer.Read(High.Text).OrRefuse();
         if (Low is not null) _ = TransferCaseLow.Read(Low.Text).OrRefuse();
         if (High is not null && Low is not null && Low.Si <= High.Si)
-            throw new RefusedException("transfer", $"The low range ({Low}) must have the larger ratio, high is {High}.", "high 1.00, low 2.30");
+            throw new RefusedException("transfer", Spoken($"The low range ({Low}) must have the larger ratio, high is {High}."), "high 1.00, low 2.30");
     }
 }

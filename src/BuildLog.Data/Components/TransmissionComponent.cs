@@ -10,7 +10,7 @@ namespace BuildLog.Data.Components;
 /// <summary>A gearbox.</summary>
 public sealed class TransmissionComponent : Component
 {
-    public override string Kind => "gearbox";
+    public override Later Kind => new Later("gearbox");
 
     public override IReadOnlyList<Position> Positions => [Position.Transmission];
 
@@ -105,28 +105,28 @@ public sealed class TransmissionComponent : Component
     {
         base.Check();
         if (ConverterLocksUp is null && (StallSpeed ?? StallTorqueRatio) is { } stall)
-            throw new RefusedException("converter", $"A stall ('{stall}') is a torque converter's: say whether the converter locks up, or leave the stall out.", "");
+            throw new RefusedException("converter", Spoken($"A stall ('{stall}') is a torque converter's: say whether the converter locks up, or leave the stall out."), "");
 
         StatedGear? lower = null;
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var gear in Gears)
         {
             CheckGearName(gear.Name);
-            if (!names.Add(gear.Name)) throw new RefusedException("gear", $"Two gears are called '{gear.Name}'.", "1, 2, 3, 4");
+            if (!names.Add(gear.Name)) throw new RefusedException("gear", Spoken($"Two gears are called '{gear.Name}'."), "1, 2, 3, 4");
             _ = RatioRange.Gear.Read(gear.Ratio.Text).OrRefuse();
             if (lower is not null && gear.Ratio.Si >= lower.Ratio.Si)
-                throw new RefusedException("gear", $"Gears stand from the lowest to the top: '{gear.Name}' ({gear.Ratio}) cannot follow '{lower.Name}' ({lower.Ratio}).", "3.20, 1.90, 1.30, 1.00");
+                throw new RefusedException("gear", Spoken($"Gears stand from the lowest to the top: '{gear.Name}' ({gear.Ratio}) cannot follow '{lower.Name}' ({lower.Ratio})."), "3.20, 1.90, 1.30, 1.00");
             lower = gear;
         }
 
         if (Train is { } train && Rows.Count > 0 && Rows.Count != train.Gears.Count)
-            throw new RefusedException("teeth", $"The teeth are of {train.Gears.Count} gears, the ratios of {Rows.Count}: both name every forward gear, or one is left out.", "29/19 31/14 25/18 1");
+            throw new RefusedException("teeth", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {Rows.Count}: both name every forward gear, or one is left out."), "29/19 31/14 25/18 1");
     }
 
     /// <exception cref="RefusedException">No gear is called so.</exception>
     internal static void CheckGearName(string name)
     {
-        if (name.Length is 0 or > 20 || name.Any(char.IsControl)) throw new RefusedException("gear", "A gear's name has 1 to 20 characters.", "3");
+        if (name.Length is 0 or > 20 || name.Any(char.IsControl)) throw new RefusedException("gear", Spoken("A gear's name has 1 to 20 characters."), "3");
     }
 
     private static string Numbered(int k) => FormattableString.Invariant($"{k + 1}");

@@ -10,7 +10,7 @@ namespace BuildLog.Data.Components;
 /// <remarks>One set is on both axles, unless the front one has a set of its own.</remarks>
 public sealed class WheelSetComponent : BoltedComponent
 {
-    public override string Kind => "wheel-and-tyre set";
+    public override Later Kind => new Later("wheel-and-tyre set");
 
     public override IReadOnlyList<Position> Positions => [Position.Tyres, Position.FrontTyres];
 
@@ -71,10 +71,10 @@ public sealed class WheelSetComponent : BoltedComponent
     {
         base.Check();
         if (Size is { } size && size.Construction != Construction)
-            throw new RefusedException("construction", $"'{SizeText}' marks a {InWords(size.Construction)} tyre, not a {InWords(Construction)} one.", "");
+            throw new RefusedException("construction", Spoken($"'{SizeText}' marks a {InWords(size.Construction)} tyre, not a {InWords(Construction)} one."), "");
         if (StatedCircumference is { Si: not (>= RollReading.Smallest and <= RollReading.Largest) })
-            throw new RefusedException("circumference", FormattableString.Invariant($"'{StatedCircumference}' is no rolling circumference: road tyres cover {RollReading.Smallest} to {RollReading.Largest} m a turn."), "2.04 m");
+            throw new RefusedException("circumference", Spoken($"'{StatedCircumference}' is no rolling circumference: road tyres cover {RollReading.Smallest} to {RollReading.Largest} m a turn."), "2.04 m");
     }
 
-    private static string InWords(Construction construction) => construction == Construction.Radial ? "radial" : "bias";
+    private static string InWords(Construction construction) => construction == Construction.Radial ? Spoken("radial") : Spoken("bias");
 }

@@ -49,8 +49,8 @@ public sealed class Cost : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, "cost", "gasket set");
-        TextRules.CheckDay(Date, "date of the cost");
-        if (Amount is null) throw new RefusedException("money", $"What did '{What}' cost?", "45.50 EUR");
+        TextRules.CheckTitle(What, Spoken("cost"), "gasket set");
+        TextRules.CheckDay(Date, Spoken("date of the cost"));
+        if (Amount is null) throw new RefusedException("money", Spoken($"What did '{What}' cost?"), "45.50 EUR");
     }
 }

@@ -21,6 +21,6 @@ internal static class CostList
     public static void CheckAmongOthers(ShopContext db, Cost cost)
     {
         if (cost.JobId is { } id && db.Set<Job>().Find(id) is { } job && job.VehicleId != cost.VehicleId)
-            throw new RefusedException("job", $"The job '{job.Title}' is on another vehicle; enter '{cost.What}' there.", "");
+            throw new RefusedException("job", Spoken($"The job '{job.Title}' is on another vehicle; enter '{cost.What}' there."), "");
     }
 }

@@ -19,29 +19,29 @@ public static partial class MoneyText
     public static Parsed<Money> Read(string text, Currency ifNone)
     {
         var typed = text.Trim();
-        if (typed.Length == 0) return new Refusal("money", "An amount of money is missing.", Right);
-        if (typed.Length > LongestText) return Refused(typed, "is too long for an amount of money");
+        if (typed.Length == 0) return new Refusal("money", Spoken("An amount of money is missing."), Right);
+        if (typed.Length > LongestText) return Refused(typed, Spoken("is too long for an amount of money"));
 
         var parts = Amount().Match(typed.Replace('\u2212', '-').Replace('\u2019', '\''));
-        if (!parts.Success) return Refused(typed, "is no amount of money");
+        if (!parts.Success) return Refused(typed, Spoken("is no amount of money"));
 
         string before = parts.Groups["before"].Value, after = parts.Groups["after"].Value.Trim();
-        if (before.Length > 0 && after.Length > 0) return Refused(typed, "names its currency twice");
+        if (before.Length > 0 && after.Length > 0) return Refused(typed, Spoken("names its currency twice"));
 
         var named = before.Length > 0 ? before : after;
         if (named.Equals("kr", StringComparison.OrdinalIgnoreCase) || named.Equals("kr.", StringComparison.OrdinalIgnoreCase))
-            return new Refusal("currency", $"{Shown.Quoted(typed)}: several countries write kr; write DKK, ISK, NOK or SEK.", "450 SEK");
+            return new Refusal("currency", Spoken($"{Shown.Quoted(typed)}: several countries write kr; write DKK, ISK, NOK or SEK."), "450 SEK");
 
         var currency = named.Length == 0 ? ifNone : Currency.Find(named);
         if (currency is null)
-            return new Refusal("currency", $"{Shown.Quoted(typed)}: {Shown.Quoted(named)} is no currency known here; write its three letters.", Right);
+            return new Refusal("currency", Spoken($"{Shown.Quoted(typed)}: {Shown.Quoted(named)} is no currency known here; write its three letters."), Right);
 
         return Minor(parts.Groups["number"].Value, currency, typed).Then<Money>(minor => Money.Of(parts.Groups["minus"].Success ? -minor : minor, currency));
     }
 
     /// <summary>The same of what something may cost, costs or has cost: never less than nothing.</summary>
     public static Parsed<Money> ReadPrice(string text, Currency ifNone)
-        => Read(text, ifNone).Then<Money>(money => money.Minor >= 0 ? money : new Refusal("money", $"{Shown.Quoted(text.Trim())}: a price is zero or more.", "180 EUR"));
+        => Read(text, ifNone).Then<Money>(money => money.Minor >= 0 ? money : new Refusal("money", Spoken($"{Shown.Quoted(text.Trim())}: a price is zero or more."), "180 EUR"));
 
     private static Parsed<long> Minor(string number, Currency currency, string typed)
     {
@@ -52,16 +52,16 @@ public static partial class MoneyText
         var whole = isDecimal ? digits[..last] : digits;
         var decimals = isDecimal ? digits[(last + 1)..] : "";
         if (decimals.Length > currency.Decimals || (!isDecimal && behind > 3))
-            return Refused(typed, FormattableString.Invariant($"has more decimals than {currency} ({currency.Decimals})"));
+            return Refused(typed, Spoken($"has more decimals than {currency} ({currency.Decimals})"));
 
-        if (!decimals.All(char.IsAsciiDigit)) return Refused(typed, "has a gap in its decimals");
+        if (!decimals.All(char.IsAsciiDigit)) return Refused(typed, Spoken("has a gap in its decimals"));
 
         var marks = whole.Where(c => !char.IsAsciiDigit(c)).Distinct().ToList();
         if (marks.Count > 1 || (isDecimal && marks.Contains(digits[last])) || (marks.Count == 1 && !Groups(whole.Split(marks[0]))))
-            return Refused(typed, "has marks that part no groups of three digits");
+            return Refused(typed, Spoken("has marks that part no groups of three digits"));
 
         var plain = string.Concat(whole.Where(char.IsAsciiDigit)) + decimals.PadRight(currency.Decimals, '0');
-        return plain.Length <= 15 ? long.Parse(plain, CultureInfo.InvariantCulture) : Refused(typed, "is more than any shop has");
+        return plain.Length <= 15 ? long.Parse(plain, CultureInfo.InvariantCulture) : Refused(typed, Spoken("is more than any shop has"));
     }
 
     private static bool Groups(string[] groups) => groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(group => group.Length == 3);

@@ -16,19 +16,19 @@ public static partial class LooseDayText
     public static Parsed<LooseDay> Read(string text)
     {
         var typed = text.Trim();
-        if (typed.Length is 0 or > LongestText || typed.Any(char.IsControl)) return new Refusal("day", "A day, month, season or year is expected here.", Right).In(text);
+        if (typed.Length is 0 or > LongestText || typed.Any(char.IsControl)) return new Refusal("day", Spoken("A day, month, season or year is expected here."), Right).In(text);
 
         var read = Whole(Spaces().Replace(typed, " ").Replace('–', '-').ToUpperInvariant());
         if (read is not { } span)
         {
             return Slashes().IsMatch(typed)
-                ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", "3 May 2026")
-                : new Refusal("day", $"{Shown.Quoted(typed)} is no day, month, season or year that can be placed.", Right);
+                ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), "3 May 2026")
+                : new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day, month, season or year that can be placed."), Right);
         }
 
-        if (span.IsOutside) return new Refusal("day", $"{Shown.Quoted(typed)} lies outside {Earliest} to {Latest}.", Right);
+        if (span.IsOutside) return new Refusal("day", Spoken($"{Shown.Quoted(typed)} lies outside {Earliest} to {Latest}."), Right);
         return span.From > span.To
-            ? new Refusal("day", $"{Shown.Quoted(typed)} ends before it begins.", "May 2023 to June 2024")
+            ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} ends before it begins."), "May 2023 to June 2024")
             : new LooseDay(typed, span.From, span.To);
     }
 

@@ -26,10 +26,10 @@ public sealed class Deadline : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, "deadline", "test station, second look");
-        TextRules.CheckDay(Day, "day of the deadline");
-        TextRules.CheckDay(Done, "day it was done");
-        if (Day == default) throw new RefusedException("day", $"By when is '{What}' due?", "2026-05-03");
+        TextRules.CheckTitle(What, Spoken("deadline"), "test station, second look");
+        TextRules.CheckDay(Day, Spoken("day of the deadline"));
+        TextRules.CheckDay(Done, Spoken("day it was done"));
+        if (Day == default) throw new RefusedException("day", Spoken($"By when is '{What}' due?"), "2026-05-03");
     }
 
     public override string ToString() => What;

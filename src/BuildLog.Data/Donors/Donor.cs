@@ -18,11 +18,11 @@ public static class DonorFateWords
 {
     public static string InWords(this DonorFate fate) => fate switch
     {
-        DonorFate.Undecided => "undecided",
-        DonorFate.Keep => "keep",
-        DonorFate.Sell => "sell",
-        DonorFate.Scrap => "scrap",
-        DonorFate.Gone => "gone",
+        DonorFate.Undecided => Spoken("undecided"),
+        DonorFate.Keep => Spoken("keep"),
+        DonorFate.Sell => Spoken("sell"),
+        DonorFate.Scrap => Spoken("scrap"),
+        DonorFate.Gone => Spoken("gone"),
         _ => throw new ArgumentOutOfRangeException(nameof(fate), fate, "No such fate."),
     };
 }
@@ -58,10 +58,10 @@ public sealed class Donor : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, "name of the donor", "Wexcombe delivery van");
-        TextRules.CheckLine(ChassisNumber, "chassis number", "WX-DV-11853");
-        TextRules.CheckLine(Place, "place of the donor", "behind the shed");
-        TextRules.CheckText(Notes, "notes");
+        TextRules.CheckTitle(Name, Spoken("name of the donor"), "Wexcombe delivery van");
+        TextRules.CheckLine(ChassisNumber, Spoken("chassis number"), "WX-DV-11853");
+        TextRules.CheckLine(Place, Spoken("place of the donor"), "behind the shed");
+        TextRules.CheckText(Notes, Spoken("notes"));
     }
 
     public override string ToString() => Name;

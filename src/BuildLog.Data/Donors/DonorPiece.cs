@@ -17,10 +17,10 @@ public static class PieceStateWords
 {
     public static string InWords(this PieceState state) => state switch
     {
-        PieceState.Remains => "remains",
-        PieceState.Taken => "taken",
-        PieceState.Sold => "sold",
-        PieceState.Scrapped => "scrapped",
+        PieceState.Remains => Spoken("remains"),
+        PieceState.Taken => Spoken("taken"),
+        PieceState.Sold => Spoken("sold"),
+        PieceState.Scrapped => Spoken("scrapped"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 }
@@ -54,7 +54,7 @@ public sealed class DonorPiece : Entered
     /// <summary>What it brought in.</summary>
     public Money? Income { get; set; }
 
-    public override void Check() => TextRules.CheckTitle(What, "piece of the donor", "gearbox with bellhousing");
+    public override void Check() => TextRules.CheckTitle(What, Spoken("piece of the donor"), "gearbox with bellhousing");
 
     public override string ToString() => What;
 }

@@ -14,7 +14,7 @@ internal static class AxleNumbers
     /// <param name="sessions">What was measured of it, the latest first.</param>
     public static IEnumerable<NumberKnown?> Of(AxleComponent axle, IReadOnlyList<Session> sessions)
     {
-        var hub = axle.HubReduction is { } noted ? PartNumbers.Quoted(noted, RatioRange.Hub, "hub reduction") : null;
+        var hub = axle.HubReduction is { } noted ? PartNumbers.Quoted(noted, RatioRange.Hub, Spoken("hub reduction")) : null;
         yield return PartNumbers.Strongest(PartNumbers.Ratio, Units.One, Ratio(axle, sessions, hub));
         if (hub is not null) yield return PartNumbers.Strongest(PartNumbers.HubReduction, Units.One, (hub, null));
     }
@@ -23,12 +23,12 @@ internal static class AxleNumbers
     {
         foreach (var counted in sessions.OfType<TeethSession>()) yield return (Through(hub, Counted(counted.Result())), counted);
         if (axle.Teeth is { } teeth) yield return (Through(hub, Counted(teeth)), null);
-        foreach (var count in sessions.OfType<TurnCountSession>()) yield return (new(count.Result().Ratio, Source.Measured, $"count of {count.Date.InWords()}"), count);
-        if (axle.StatedRatio is { } stated) yield return (Through(hub, PartNumbers.Quoted(stated, RatioRange.Axle, "axle ratio")), null);
+        foreach (var count in sessions.OfType<TurnCountSession>()) yield return (new(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), count);
+        if (axle.StatedRatio is { } stated) yield return (Through(hub, PartNumbers.Quoted(stated, RatioRange.Axle, Spoken("axle ratio"))), null);
     }
 
     private static Known Counted(Teeth teeth) => new(teeth.ToMeasured(), Source.TeethCounted, teeth.ToString());
 
     private static Known Through(Known? hub, Known differential)
-        => hub is null ? differential : differential with { Value = differential.Value * hub.Value, Says = $"{differential.Says}, hub {hub.Says}" };
+        => hub is null ? differential : differential with { Value = differential.Value * hub.Value, Says = Spoken($"{differential.Says}, hub {hub.Says}") };
 }

@@ -24,7 +24,7 @@ internal static class GearNumbers
     {
         if (box.Train is { } train) yield return (new(train.Gears[k].Ratio, Source.TeethCounted, train.Gears[k].Says), null);
         foreach (var count in counts.Where(count => string.Equals(count.Gear, name, StringComparison.OrdinalIgnoreCase)))
-            yield return (new(count.Result().Ratio, Source.Measured, $"count of {count.Date.InWords()}"), count);
+            yield return (new(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), count);
         if (box.Gears.FirstOrDefault(gear => gear.Name == name) is { } stated) yield return (PartNumbers.Quoted(stated.Ratio, RatioRange.Gear, PartNumbers.Gear(name)), null);
     }
 }

@@ -10,14 +10,14 @@ namespace BuildLog.Data.Drivelines;
 /// <summary>The numbers of one part, each with all the evidence there is; the strongest counts.</summary>
 internal static class PartNumbers
 {
-    public const string GearPrefix = "gear ";
-    public const string Idle = "idle";
-    public const string Redline = "redline";
-    public const string Ratio = "ratio";
-    public const string High = "high ratio";
-    public const string Low = "low ratio";
-    public const string HubReduction = "hub reduction";
-    public const string Circumference = "rolling circumference";
+    public static string GearPrefix => Spoken("gear ");
+    public static string Idle => Spoken("idle");
+    public static string Redline => Spoken("redline");
+    public static string Ratio => Spoken("ratio");
+    public static string High => Spoken("high ratio");
+    public static string Low => Spoken("low ratio");
+    public static string HubReduction => Spoken("hub reduction");
+    public static string Circumference => Spoken("rolling circumference");
 
     /// <summary>What a gear's ratio is called.</summary>
     public static string Gear(string name) => GearPrefix + name;
@@ -32,7 +32,7 @@ internal static class PartNumbers
             EngineComponent engine => [Stated(Idle, engine.Idle), Stated(Redline, engine.Redline)],
             TransmissionComponent box => GearNumbers.Of(box, [.. sessions.OfType<GearCountSession>()]),
             OverdriveComponent overdrive => [OverdriveRatio(overdrive)],
-            TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, TransferCaseLow.Read, "transfer case low ratio")],
+            TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, TransferCaseLow.Read, Spoken("transfer case low ratio"))],
             AxleComponent axle => AxleNumbers.Of(axle, sessions),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
@@ -58,7 +58,7 @@ internal static class PartNumbers
 
     private static NumberKnown? OverdriveRatio(OverdriveComponent unit)
     {
-        var stated = Stated(Ratio, unit.OverdriveRatio, OverdriveUnit.Read, "overdrive ratio");
+        var stated = Stated(Ratio, unit.OverdriveRatio, OverdriveUnit.Read, Spoken("overdrive ratio"));
         return unit.Teeth is { } teeth
             ? Strongest(Ratio, Units.One, [(new(OverdriveUnit.Of(teeth), Source.TeethCounted, teeth.ToString()), null), .. stated is null ? Array.Empty<(Known, Session?)>() : [(stated.Used, null)]])
             : stated;

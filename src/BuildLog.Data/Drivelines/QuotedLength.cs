@@ -14,8 +14,8 @@ internal static partial class QuotedLength
         var typed = QuantityText.Read(stated.Text, Kind.Length).OrRefuse();
         if (typed.StandardUncertainty > 0) return typed.ToMeasured(name);
 
-        var evidence = new Evidence($"{name} as stated", _ => "roll the tyres out with the vehicle standing on them");
-        return Gearing.Measurements.Measured.From(typed.Value, Input.Rectangular($"{name}, last digit of {stated.Text}", LastDigit(stated.Text, typed.Unit) / 2, evidence));
+        var evidence = new Evidence(Spoken($"{name} as stated"), _ => Spoken("roll the tyres out with the vehicle standing on them"));
+        return Gearing.Measurements.Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, last digit of {stated.Text}"), LastDigit(stated.Text, typed.Unit) / 2, evidence));
     }
 
     /// <summary>One of the last digit, in base units; the 2 of <c>m2</c> is none. A bare number is in the unit that was taken for granted.</summary>

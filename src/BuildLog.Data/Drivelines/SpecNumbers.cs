@@ -18,7 +18,7 @@ internal static class SpecNumbers
     public static IEnumerable<NumberKnown> Of(IEnumerable<SpecRow> rows, IReadOnlyList<Session> sessions) => WithSessions(Noted(rows), sessions);
 
     /// <summary>What a number of one piece is called; pieces are counted from the front.</summary>
-    public static string OfPiece(int piece, SpecLine line) => FormattableString.Invariant($"{line.Words} of piece {piece + 1}");
+    public static string OfPiece(int piece, SpecLine line) => Spoken($"{line.Words} of piece {piece + 1}");
 
     public static Known Known(Noted noted, SpecLine line, string name) => Known(line.Read(noted.Text).OrRefuse(), line, name, noted.Source);
 
@@ -59,7 +59,7 @@ internal static class SpecNumbers
 
     private static Measured ToItsLastDigit(Typed typed, string name)
     {
-        var evidence = new Evidence(name, _ => $"measure the {name} more closely than it is noted ({typed.Text})");
-        return Measured.From(typed.Value, Input.Rectangular($"{name}, last digit of {typed.Text}", QuotedLength.LastDigit(typed.Text, typed.Unit) / 2, evidence));
+        var evidence = new Evidence(name, _ => Spoken($"measure the {name} more closely than it is noted ({typed.Text})"));
+        return Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, last digit of {typed.Text}"), QuotedLength.LastDigit(typed.Text, typed.Unit) / 2, evidence));
     }
 }

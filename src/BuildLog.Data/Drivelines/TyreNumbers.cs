@@ -16,9 +16,9 @@ internal static class TyreNumbers
     private static IEnumerable<(Known, Session?)> Circumference(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
     {
         foreach (var rolled in rollOuts.OrderByDescending(rolled => rolled.Loaded))
-            yield return (new(rolled.Result().RollingCircumference, Source.Measured, $"roll-out of {rolled.Date.InWords()}, {(rolled.Loaded ? "loaded" : "loose wheel")}"), rolled);
+            yield return (new(rolled.Result().RollingCircumference, Source.Measured, Spoken($"roll-out of {rolled.Date.InWords()}, {(rolled.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), rolled);
         if (set.StatedCircumference is { } stated)
-            yield return (new(QuotedLength.Measured(stated, "rolling circumference"), stated.Source, stated.Text), null);
-        if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, $"label {size.Designation}"), null);
+            yield return (new(QuotedLength.Measured(stated, Spoken("rolling circumference")), stated.Source, stated.Text), null);
+        if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, Spoken($"label {size.Designation}")), null);
     }
 }

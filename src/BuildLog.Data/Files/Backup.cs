@@ -64,9 +64,9 @@ public static class Backup
 
     private static void CheckTarget(string record, string copy, bool overwrite)
     {
-        if (!File.Exists(record)) throw new RecordException(Fault.NoRecord, $"There is no record at {record} to copy. Name another file with --database.");
+        if (!File.Exists(record)) throw new RecordException(Fault.NoRecord, Spoken($"There is no record at {record} to copy. Name another file with --database."));
         WholeFile.Beside(record, copy, overwrite, "shop-backup.db");
-        if (File.Exists(copy) && !IsRecord(copy)) throw new RecordException(Fault.NotOurs, $"{copy} is no record of BuildLog, so it was not replaced. Name another file.");
+        if (File.Exists(copy) && !IsRecord(copy)) throw new RecordException(Fault.NotOurs, Spoken($"{copy} is no record of BuildLog, so it was not replaced. Name another file."));
     }
 
     private static bool IsRecord(string copy)

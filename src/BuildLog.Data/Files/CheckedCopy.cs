@@ -24,7 +24,7 @@ internal static class CheckedCopy
             FileTroubles.Guard(from, () => VacuumInto(connection, unfinished), Explain);
             using (var copy = ShopConnection.OpenAlone(unfinished, readOnly: true))
             {
-                if (copy.Ask("PRAGMA quick_check") is not "ok") throw new RecordException(Fault.Damaged, $"{from} is damaged: a copy of it does not check, so none was kept. {FileTroubles.TakeABackup}");
+                if (copy.Ask("PRAGMA quick_check") is not "ok") throw new RecordException(Fault.Damaged, Spoken($"{from} is damaged: a copy of it does not check, so none was kept. {FileTroubles.TakeABackup}"));
             }
 
             // A file whose name is on the disk before its content would be an empty one after a power cut.
@@ -60,8 +60,8 @@ internal static class CheckedCopy
     }
 
     private static RecordException NoRoom(string to, Exception trouble)
-        => new(Fault.DiskFull, $"There is no room for the copy {to}. Free some space, or name a place on another disk; the record itself is as it was.", trouble);
+        => new(Fault.DiskFull, Spoken($"There is no room for the copy {to}. Free some space, or name a place on another disk; the record itself is as it was."), trouble);
 
     private static RecordException NoRight(string to, Exception trouble)
-        => new(Fault.NotWritable, $"No copy can be made in {Path.GetDirectoryName(to)}: give yourself the right to write there, or name another place. The record itself is as it was.", trouble);
+        => new(Fault.NotWritable, Spoken($"No copy can be made in {Path.GetDirectoryName(to)}: give yourself the right to write there, or name another place. The record itself is as it was."), trouble);
 }

@@ -23,7 +23,7 @@ internal sealed class MigrationLock : IDisposable
             catch (IOException held) when (IoErrors.IsHeldByAnother(held))
             {
                 if (DateTime.UtcNow > giveUp)
-                    throw new RecordException(Fault.Busy, $"Another program is preparing {path}. Wait until it is done, and try again.", held);
+                    throw new RecordException(Fault.Busy, Spoken($"Another program is preparing {path}. Wait until it is done, and try again."), held);
                 Thread.Sleep(Pause);
             }
         }

@@ -20,7 +20,7 @@ internal static class OpeningCheck
     public static PlainConnection Prepare(string path, bool isDefault)
     {
         if (Directory.Exists(path))
-            throw new RecordException(Fault.Folder, $"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}.");
+            throw new RecordException(Fault.Folder, Spoken($"{path} is a folder. Name the file in it, such as {Path.Combine(path, "shop.db")}."));
 
         CheckFolder(path, isDefault);
         if (Look(path, out var connection) == State.Current) return connection!;
@@ -51,7 +51,7 @@ internal static class OpeningCheck
         if (Directory.Exists(folder)) return;
 
         if (!isDefault)
-            throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another file with --database.");
+            throw new RecordException(Fault.NoFolder, Spoken($"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another file with --database."));
         OwnerOnly.CreateFolder(folder);
     }
 
@@ -68,7 +68,7 @@ internal static class OpeningCheck
         var file = new FileInfo(path);
         if (!file.Exists) return State.Missing;
         if (file.Length == 0)
-            throw new RecordException(Fault.Empty, $"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record.");
+            throw new RecordException(Fault.Empty, Spoken($"{path} is empty (0 bytes). Restore the newest copy from its backups folder (buildlog restore FILE), or delete it to start a new record."));
 
         connection = PlainConnection.OpenForLooking(path);
         try
@@ -85,11 +85,11 @@ internal static class OpeningCheck
     private static State Look(PlainConnection connection, string path)
     {
         if (!IsOurs(connection))
-            throw new RecordException(Fault.NotOurs, $"{path} is a database of another program. It was not touched; name another file with --database.");
+            throw new RecordException(Fault.NotOurs, Spoken($"{path} is a database of another program. It was not touched; name another file with --database."));
 
         var done = Done(connection);
         if (done.Except(KnownMigrations.Ids).Any())
-            throw new RecordException(Fault.Newer, $"{path} was written by a newer BuildLog. It was not touched; install the newer program to open it.");
+            throw new RecordException(Fault.Newer, Spoken($"{path} was written by a newer BuildLog. It was not touched; install the newer program to open it."));
         return KnownMigrations.Ids.Except(done).Any() ? State.Older
             : connection.Ask("PRAGMA journal_mode") is "wal" ? State.Current
             : State.Copy;

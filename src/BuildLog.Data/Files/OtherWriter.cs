@@ -6,5 +6,5 @@ namespace BuildLog.Data.Files;
 public sealed record OtherWriter(string Path, TimeSpan Waited)
 {
     /// <summary>What to tell whoever waits.</summary>
-    public override string ToString() => FormattableString.Invariant($"Waiting, {Waited.TotalSeconds:0} s so far: another program is writing to {Path}. What was entered is kept meanwhile.");
+    public override string ToString() => Spoken($"Waiting, {Waited.TotalSeconds:0} s so far: another program is writing to {Path}. What was entered is kept meanwhile.");
 }

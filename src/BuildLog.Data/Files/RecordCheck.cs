@@ -10,8 +10,8 @@ public static class RecordCheck
     public static RecordHealth Of(string path)
     {
         var full = Path.GetFullPath(path);
-        if (!File.Exists(full) && !Directory.Exists(full)) throw new RecordException(Fault.NoRecord, $"There is no record at {full}. Name another file with --database.");
-        if (Directory.Exists(full)) throw new RecordException(Fault.Folder, $"{full} is a folder. Name the file in it, such as {Path.Combine(full, "shop.db")}.");
+        if (!File.Exists(full) && !Directory.Exists(full)) throw new RecordException(Fault.NoRecord, Spoken($"There is no record at {full}. Name another file with --database."));
+        if (Directory.Exists(full)) throw new RecordException(Fault.Folder, Spoken($"{full} is a folder. Name the file in it, such as {Path.Combine(full, "shop.db")}."));
 
         return FileTroubles.Guard(full, () =>
         {

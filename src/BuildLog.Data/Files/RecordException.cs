@@ -31,10 +31,10 @@ public sealed class RecordException : Exception
 
     public RecordException(string message) : this(Fault.Other, message) { }
 
-    public RecordException() : this("The record cannot be used.") { }
+    public RecordException() : this(Spoken("The record cannot be used.")) { }
 
     public Fault Fault { get; }
 
     internal static RecordException Since(string what)
-        => new(Fault.ChangedSince, $"This was {what} by another window or program since you opened it. Look at it again and make your change once more.");
+        => new(Fault.ChangedSince, Spoken($"This was {what} by another window or program since you opened it. Look at it again and make your change once more."));
 }

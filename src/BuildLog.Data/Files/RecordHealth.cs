@@ -27,12 +27,12 @@ public sealed record RecordHealth(
     /// <summary>A sentence for each thing found; none for a sound record.</summary>
     public IEnumerable<string> Troubles()
     {
-        if (Damage.Count > 0) yield return $"The file is damaged: {Some(Damage)}. {FileTroubles.TakeABackup}";
-        if (BrokenReferences.Count > 0) yield return $"Entries refer to others that are gone: {Some(BrokenReferences)}. {FileTroubles.TakeABackup}";
-        if (MissingTriggers.Count > 0) yield return $"Guards of the file are missing: {Some(MissingTriggers)}. Copy the record with buildlog backup and restore that copy: they are then made anew.";
-        if (LooseTables.Count > 0) yield return $"Tables take any value for a number, so this program did not make them: {Some(LooseTables)}. {FileTroubles.TakeABackup}";
-        if (Attachments.Missing.Count > 0) yield return $"Attachments are missing: {Some(Named(Attachments.Missing))}. Restore a copy that was made with buildlog backup, or attach them again.";
-        if (Attachments.Altered.Count > 0) yield return $"Attachments are no longer what was attached: {Some(Named(Attachments.Altered))}. Restore a copy that was made with buildlog backup, or attach them again.";
+        if (Damage.Count > 0) yield return Spoken($"The file is damaged: {Some(Damage)}. {FileTroubles.TakeABackup}");
+        if (BrokenReferences.Count > 0) yield return Spoken($"Entries refer to others that are gone: {Some(BrokenReferences)}. {FileTroubles.TakeABackup}");
+        if (MissingTriggers.Count > 0) yield return Spoken($"Guards of the file are missing: {Some(MissingTriggers)}. Copy the record with buildlog backup and restore that copy: they are then made anew.");
+        if (LooseTables.Count > 0) yield return Spoken($"Tables take any value for a number, so this program did not make them: {Some(LooseTables)}. {FileTroubles.TakeABackup}");
+        if (Attachments.Missing.Count > 0) yield return Spoken($"Attachments are missing: {Some(Named(Attachments.Missing))}. Restore a copy that was made with buildlog backup, or attach them again.");
+        if (Attachments.Altered.Count > 0) yield return Spoken($"Attachments are no longer what was attached: {Some(Named(Attachments.Altered))}. Restore a copy that was made with buildlog backup, or attach them again.");
     }
 
     private IReadOnlyList<string> Named(IReadOnlyList<string> hashes) => [.. hashes.Select(sha256 => $"{FileNames.GetValueOrDefault(sha256, "a file")} ({sha256[..12]}…)")];
@@ -40,7 +40,7 @@ public sealed record RecordHealth(
     private static string Some(IReadOnlyList<string> things)
     {
         const int most = 5;
-        var more = things.Count > most ? FormattableString.Invariant($" and {things.Count - most} more") : "";
+        var more = things.Count > most ? Spoken($" and {things.Count - most} more") : "";
         return string.Join("; ", things.Take(most)) + more;
     }
 }

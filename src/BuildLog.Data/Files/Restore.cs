@@ -12,7 +12,7 @@ public static class Restore
     public static RestoreResult From(string backup, string path)
     {
         var (source, record) = (Path.GetFullPath(backup), Path.GetFullPath(path));
-        if (source == record) throw new RecordException(Fault.Exists, $"{source} is the record itself. Name the copy to restore.");
+        if (source == record) throw new RecordException(Fault.Exists, Spoken($"{source} is the record itself. Name the copy to restore."));
         CheckSource(source);
         OpeningCheck.CheckFolder(record, isDefault: record == ShopFile.DefaultPath());
 
@@ -33,15 +33,15 @@ public static class Restore
 
     private static void CheckSource(string source)
     {
-        if (Directory.Exists(source)) throw new RecordException(Fault.Folder, $"{source} is a folder. Name the file in it, such as {Path.Combine(source, "shop.2026-05-03.db")}.");
-        if (!File.Exists(source)) throw new RecordException(Fault.NoRecord, $"There is no file {source}. Copies lie in the folder backups beside the record.");
+        if (Directory.Exists(source)) throw new RecordException(Fault.Folder, Spoken($"{source} is a folder. Name the file in it, such as {Path.Combine(source, "shop.2026-05-03.db")}."));
+        if (!File.Exists(source)) throw new RecordException(Fault.NoRecord, Spoken($"There is no file {source}. Copies lie in the folder backups beside the record."));
         try
         {
             FileTroubles.Guard(source, () => OpeningCheck.Look(source));
         }
         catch (RecordException refused) when (refused.Fault is Fault.Empty or Fault.NotADatabase or Fault.NotOurs)
         {
-            throw new RecordException(refused.Fault, $"{source} is no copy of a BuildLog record. Nothing was changed; name another file.", refused);
+            throw new RecordException(refused.Fault, Spoken($"{source} is no copy of a BuildLog record. Nothing was changed; name another file."), refused);
         }
         catch (RecordException refused) when (refused.Fault is Fault.Damaged)
         {
@@ -73,7 +73,7 @@ public static class Restore
     }
 
     private static RecordException Damaged(string source, RecordException? refused)
-        => new(Fault.Damaged, $"{source} is damaged. Nothing was changed; take an older copy.", refused);
+        => new(Fault.Damaged, Spoken($"{source} is damaged. Nothing was changed; take an older copy."), refused);
 
     private static string? Replace(string record, string fresh)
     {
@@ -86,7 +86,7 @@ public static class Restore
         var kept = new BackupFolder(record).Before("restore");
         try
         {
-            if (!OpeningCheck.IsOurs(record)) throw new RecordException(Fault.NotOurs, $"{record} is a database of another program. It was not touched; name another file with --database.");
+            if (!OpeningCheck.IsOurs(record)) throw new RecordException(Fault.NotOurs, Spoken($"{record} is a database of another program. It was not touched; name another file with --database."));
             using var held = SoleUse.Take(record);
             try
             {

@@ -38,5 +38,5 @@ internal sealed class SoleUse : IDisposable
     public void Dispose() => Connection.Dispose();
 
     private static RecordException Busy(string path, Exception? trouble)
-        => new(Fault.Busy, $"Another program has {path} open. Close it and try again; nothing was changed.", trouble);
+        => new(Fault.Busy, Spoken($"Another program has {path} open. Close it and try again; nothing was changed."), trouble);
 }

@@ -19,11 +19,11 @@ public sealed class WholeFile
     public static WholeFile At(string path, bool overwrite, string example)
     {
         var file = System.IO.Path.GetFullPath(path);
-        if (Directory.Exists(file)) throw new RecordException(Fault.Folder, $"{file} is a folder. Name the file in it, such as {System.IO.Path.Combine(file, example)}.");
+        if (Directory.Exists(file)) throw new RecordException(Fault.Folder, Spoken($"{file} is a folder. Name the file in it, such as {System.IO.Path.Combine(file, example)}."));
 
         var folder = System.IO.Path.GetDirectoryName(file);
-        if (!Directory.Exists(folder)) throw new RecordException(Fault.NoFolder, $"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another place.");
-        if (File.Exists(file) && !overwrite) throw new RecordException(Fault.Exists, $"{file} is there already. Name another file, or replace it with --overwrite.");
+        if (!Directory.Exists(folder)) throw new RecordException(Fault.NoFolder, Spoken($"The folder {folder} does not exist. Create it first: {NewFolder.Command(folder)}; or name another place."));
+        if (File.Exists(file) && !overwrite) throw new RecordException(Fault.Exists, Spoken($"{file} is there already. Name another file, or replace it with --overwrite."));
         return new(file);
     }
 
@@ -31,7 +31,7 @@ public sealed class WholeFile
     /// <exception cref="RecordException">It cannot be written there.</exception>
     public static WholeFile Beside(string record, string path, bool overwrite, string example)
         => System.IO.Path.GetFullPath(path) == System.IO.Path.GetFullPath(record)
-            ? throw new RecordException(Fault.Exists, $"{System.IO.Path.GetFullPath(path)} is the record itself. Name another file, such as {example}.")
+            ? throw new RecordException(Fault.Exists, Spoken($"{System.IO.Path.GetFullPath(path)} is the record itself. Name another file, such as {example}."))
             : At(path, overwrite, example);
 
     /// <exception cref="RecordException">There is no file, and what was there is as it was.</exception>
@@ -69,12 +69,12 @@ public sealed class WholeFile
     // The record is not at fault here, and is as it was.
     private RecordException? Explain(Exception trouble) => trouble switch
     {
-        IOException full when IoErrors.IsDiskFull(full) => new(Fault.DiskFull, $"The disk is full, so {path} was not written. Free some space, or name a place on another disk.", trouble),
+        IOException full when IoErrors.IsDiskFull(full) => new(Fault.DiskFull, Spoken($"The disk is full, so {path} was not written. Free some space, or name a place on another disk."), trouble),
         UnauthorizedAccessException => NotWritable(trouble),
         IOException locked when IoErrors.IsReadOnly(locked) => NotWritable(trouble),
         _ => null,
     };
 
     private RecordException NotWritable(Exception trouble)
-        => new(Fault.NotWritable, $"{path} cannot be written: give yourself the right to write in its folder, or name another place.", trouble);
+        => new(Fault.NotWritable, Spoken($"{path} cannot be written: give yourself the right to write in its folder, or name another place."), trouble);
 }

@@ -21,15 +21,15 @@ internal static class Correcting
         var (before, after) = Neighbours(db, fitment);
         var end = End(db, fitment, facts, after);
         var start = facts.From == fitment.From ? fitment.Start : Fitting.Next(db, facts.From);
-        if (end < start) throw new RefusedException("date", $"The {fitment.Component} cannot come off on {facts.To!.Value.InWords()}, before it was fitted on {facts.From.InWords()}.", "");
+        if (end < start) throw new RefusedException("date", Spoken($"The {fitment.Component} cannot come off on {facts.To!.Value.InWords()}, before it was fitted on {facts.From.InWords()}."), "");
 
         var stay = new Stay(facts.Position, start, end);
         var moves = facts.Position != fitment.Position;
-        if (moves && after is not null) throw Meets(fitment, after, "place");
+        if (moves && after is not null) throw Meets(fitment, after, Spoken("place"));
         if (!moves && before is not null && start <= before.Start)
-            throw new RefusedException("date", $"The {before.Component}, which made room, was fitted on {before.From.InWords()}; fit the {fitment.Component} on that day or later.", FormattableString.Invariant($"{before.From:O}"));
+            throw new RefusedException("date", Spoken($"The {before.Component}, which made room, was fitted on {before.From.InWords()}; fit the {fitment.Component} on that day or later."), FormattableString.Invariant($"{before.From:O}"));
 
-        db.Journal.Label = $"corrected {fitment.Component} on {fitment.Vehicle}";
+        db.Journal.Did(() => $"corrected {fitment.Component} on {fitment.Vehicle}");
         if (!moves && before is not null && start < fitment.Start)
         {
             // One after the other, so that the two never share the place; the later one may be longer only when the earlier one is shorter.
@@ -57,7 +57,7 @@ internal static class Correcting
         var fitment = Entries.Stored(db, asRead);
         var (before, _) = Neighbours(db, fitment);
         var off = new Off(fitment);
-        db.Journal.Label = $"struck the fitting of {fitment.Component} to {fitment.Vehicle}";
+        db.Journal.Did(() => $"struck the fitting of {fitment.Component} to {fitment.Vehicle}");
         db.Remove(fitment);
         db.SaveChanges();
         if (before is not null) GiveBack(db, before, off);
@@ -66,11 +66,11 @@ internal static class Correcting
     private static void CheckPlace(Fitment fitment, FitmentFacts facts)
     {
         if (!fitment.Component.Positions.Contains(facts.Position))
-            throw new RefusedException("position", $"The {fitment.Component} is no {facts.Position.InWords()}: it is fitted as {fitment.Component.Positions[0].InWords()}.", fitment.Component.Positions[0].InWords());
+            throw new RefusedException("position", Spoken($"The {fitment.Component} is no {facts.Position.InWords()}: it is fitted as {fitment.Component.Positions[0].InWords()}."), fitment.Component.Positions[0].InWords());
         if (facts.To < facts.From)
-            throw new RefusedException("date", $"The {fitment.Component} cannot come off on {facts.To.Value.InWords()}, before it was fitted on {facts.From.InWords()}.", "");
+            throw new RefusedException("date", Spoken($"The {fitment.Component} cannot come off on {facts.To.Value.InWords()}, before it was fitted on {facts.From.InWords()}."), "");
         if (facts.To is null && facts.OdometerOff.Length + facts.ReasonOff.Length > 0 && fitment.To is null)
-            throw new RefusedException("date", $"The {fitment.Component} has not come off yet, so nothing can be noted of that; take it off instead.", "");
+            throw new RefusedException("date", Spoken($"The {fitment.Component} has not come off yet, so nothing can be noted of that; take it off instead."), "");
     }
 
     private static (Fitment? Before, Fitment? After) Neighbours(ShopContext db, Fitment fitment)
@@ -82,12 +82,12 @@ internal static class Correcting
     private static Moment? End(ShopContext db, Fitment fitment, FitmentFacts facts, Fitment? after)
     {
         if (facts.To == fitment.To && facts.ToAsTyped == fitment.ToAsTyped) return fitment.End;
-        if (after is not null) throw Meets(fitment, after, "day");
+        if (after is not null) throw Meets(fitment, after, Spoken("day"));
         return facts.To == fitment.To ? fitment.End : facts.To is { } day ? Fitting.Next(db, day) : null;
     }
 
     private static RefusedException Meets(Fitment fitment, Fitment after, string what)
-        => new("date", $"The {fitment.Component} made room for the {after.Component} on {after.From.InWords()}: correct the {what} there first.", "");
+        => new("date", Spoken($"The {fitment.Component} made room for the {after.Component} on {after.From.InWords()}: correct the {what} there first."), "");
 
     private static void Put(ShopContext db, Fitment fitment, FitmentFacts facts, Stay stay, Fitment? before)
     {

@@ -60,10 +60,10 @@ public sealed class Fitment : Kept
     /// <summary>Fitted at the end of that day.</summary>
     public bool Holds(DateOnly day) => Holds(Moment.EndOf(day));
 
-    public override string ToString() => $"as {Position.InWords()} from {FromDay.InWords}{(ToDay is { } to ? $" to {to.InWords}" : "")}";
+    public override string ToString() => Spoken($"as {Position.InWords()} from {FromDay.InWords}{(ToDay is { } to ? Spoken($" to {to.InWords}") : "")}");
 
     /// <summary><c>from spring 2024 to 1 June 2026</c>.</summary>
-    internal string TimeInWords => ToDay is { } to ? $"from {FromDay.InWords} to {to.InWords}" : $"from {FromDay.InWords} on";
+    internal string TimeInWords => ToDay is { } to ? Spoken($"from {FromDay.InWords} to {to.InWords}") : Spoken($"from {FromDay.InWords} on");
 
     internal bool Holds(Moment moment) => Start <= moment && !(End <= moment);
 }

@@ -22,14 +22,14 @@ internal static class FitmentRules
         {
             throw new RefusedException(
                 "fitted-elsewhere",
-                $"The {fitment.Component} was fitted to {other.Vehicle} as {other.Position.InWords()} {other.TimeInWords}, so it cannot have been fitted to {fitment.Vehicle} {stay.InWords()}.", "");
+                Spoken($"The {fitment.Component} was fitted to {other.Vehicle} as {other.Position.InWords()} {other.TimeInWords}, so it cannot have been fitted to {fitment.Vehicle} {stay.InWords()}."), "");
         }
 
         foreach (var other in ofVehicle.Where(other => other != makesRoom && other.Position == stay.Position && stay.Overlaps(other)))
         {
             throw new RefusedException(
                 "place-taken",
-                $"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {other.TimeInWords}, so the {fitment.Component} cannot have been that {stay.InWords()}.", "");
+                Spoken($"The {other.Component} was the {stay.Position.InWords()} of {fitment.Vehicle} {other.TimeInWords}, so the {fitment.Component} cannot have been that {stay.InWords()}."), "");
         }
 
         // Its other end counts among the readings, what makes room does not: it ends with this one's beginning.
@@ -48,5 +48,5 @@ internal sealed record Stay(Position Position, Moment Start, Moment? End)
     public bool Overlaps(Fitment other) => !(other.End <= Start) && !(End <= other.Start);
 
     /// <summary><c>from 3 May 2026 on</c>.</summary>
-    public string InWords() => End is { } end ? $"from {Start.Day.InWords()} to {end.Day.InWords()}" : $"from {Start.Day.InWords()} on";
+    public string InWords() => End is { } end ? Spoken($"from {Start.Day.InWords()} to {end.Day.InWords()}") : Spoken($"from {Start.Day.InWords()} on");
 }

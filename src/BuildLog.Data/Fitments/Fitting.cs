@@ -23,9 +23,9 @@ internal static class Fitting
     public static Fitment Fit(ShopContext db, Component part, Vehicle on, Wish wish)
     {
         var component = part.Id == 0 ? Entries.Add(db, part) : Stored(db, part.Id);
-        var vehicle = db.Vehicles.Find(on.Id) ?? throw new RefusedException("vehicle", "The vehicle is not in the record; add it first.", "");
+        var vehicle = db.Vehicles.Find(on.Id) ?? throw new RefusedException("vehicle", Spoken("The vehicle is not in the record; add it first."), "");
         if (!component.Positions.Contains(wish.Position))
-            throw new RefusedException("position", $"The {component} is no {wish.Position.InWords()}: it is fitted as {component.Positions[0].InWords()}.", component.Positions[0].InWords());
+            throw new RefusedException("position", Spoken($"The {component} is no {wish.Position.InWords()}: it is fitted as {component.Positions[0].InWords()}."), component.Positions[0].InWords());
 
         var ofComponent = db.Fitments.Where(fitment => fitment.ComponentId == component.Id).ToList();
         var ofVehicle = db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id).ToList();
@@ -41,7 +41,7 @@ internal static class Fitting
         });
 
         if (old is not null) End(old, moment, wish.AsTyped, odometer, wish.Reason);
-        db.Journal.Label = $"fitted {component} to {vehicle}";
+        db.Journal.Did(() => $"fitted {component} to {vehicle}");
         return db.Add(new Fitment
         {
             Component = component,
@@ -59,7 +59,7 @@ internal static class Fitting
     {
         var component = Stored(db, componentId);
         var fitment = db.Fitments.SingleOrDefault(f => f.ComponentId == componentId && f.To == null)
-            ?? throw new RefusedException("component", $"The {component} is not fitted to anything, so it cannot come off.", "");
+            ?? throw new RefusedException("component", Spoken($"The {component} is not fitted to anything, so it cannot come off."), "");
         var odometer = OdometerReading.Read(odometerText, fitment.Vehicle.OdometerUnit);
         var line = OdometerLine.Of(db, fitment.VehicleId);
         var moment = default(Moment);
@@ -67,11 +67,11 @@ internal static class Fitting
         {
             moment = Next(db, candidate);
             if (moment < fitment.Start)
-                throw new RefusedException("date", $"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {candidate.InWords()}, before that.", FormattableString.Invariant($"{fitment.From:O}"));
+                throw new RefusedException("date", Spoken($"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {candidate.InWords()}, before that."), FormattableString.Invariant($"{fitment.From:O}"));
             OdometerRunsForward.Check(line, fitment.Vehicle, odometer, moment);
         });
         End(fitment, moment, day.IsExact ? null : day, odometer, reason);
-        db.Journal.Label = $"took {component} off {fitment.Vehicle}";
+        db.Journal.Did(() => $"took {component} off {fitment.Vehicle}");
         return fitment;
     }
 
@@ -92,13 +92,13 @@ internal static class Fitting
     }
 
     private static Component Stored(ShopContext db, long id)
-        => db.Components.Find(id) ?? throw new RefusedException("component", "The part is not in the record; add it first.", "");
+        => db.Components.Find(id) ?? throw new RefusedException("component", Spoken("The part is not in the record; add it first."), "");
 
     // One order for the whole shop: a part may leave one vehicle and join another on the same day.
     public static Moment Next(ShopContext db, DateOnly day)
     {
         if (day.Year is < FirstYear or > LastYear)
-            throw new RefusedException("date", FormattableString.Invariant($"{day:O} is no day of this shop: the year lies between {FirstYear} and {LastYear}."), "2026-05-03");
+            throw new RefusedException("date", Spoken($"{day:O} is no day of this shop: the year lies between {FirstYear} and {LastYear}."), "2026-05-03");
 
         var on = db.Fitments.Where(fitment => fitment.From == day).Max(fitment => (int?)fitment.FromOrder) ?? 0;
         var off = db.Fitments.Where(fitment => fitment.To == day).Max(fitment => fitment.ToOrder) ?? 0;

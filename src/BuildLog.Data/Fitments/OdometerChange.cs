@@ -15,9 +15,9 @@ public static class OdometerChangedWords
 {
     public static string InWords(this OdometerChanged changed) => changed switch
     {
-        OdometerChanged.Replaced => "replaced",
-        OdometerChanged.Reset => "reset",
-        OdometerChanged.RolledOver => "rolled over",
+        OdometerChanged.Replaced => Spoken("replaced"),
+        OdometerChanged.Reset => Spoken("reset"),
+        OdometerChanged.RolledOver => Spoken("rolled over"),
         _ => throw new ArgumentOutOfRangeException(nameof(changed), changed, "No such change."),
     };
 }
@@ -50,8 +50,8 @@ public sealed class OdometerChange : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Day, "day the odometer changed");
-        TextRules.CheckLine(Reason, "reason", "cable drive worn out");
-        if (First is null) throw new RefusedException("odometer", $"What does the odometer show now that it is {How.InWords()}?", "0 km");
+        TextRules.CheckDay(Day, Spoken("day the odometer changed"));
+        TextRules.CheckLine(Reason, Spoken("reason"), "cable drive worn out");
+        if (First is null) throw new RefusedException("odometer", Spoken($"What does the odometer show now that it is {How.InWords()}?"), "0 km");
     }
 }

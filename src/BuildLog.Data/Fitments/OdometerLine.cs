@@ -58,15 +58,15 @@ internal sealed class OdometerLine
 
     private IEnumerable<Shown> Readings(Fitment fitment)
     {
-        if (fitment.FromOdometer is { } on) yield return new(fitment.Start, StretchAt(fitment.Start), on, $"{fitment.Component} fitted");
-        if (fitment is { End: { } end, ToOdometer: { } off }) yield return new(end, StretchAt(end), off, $"{fitment.Component} taken off");
+        if (fitment.FromOdometer is { } on) yield return new(fitment.Start, StretchAt(fitment.Start), on, Spoken($"{fitment.Component} fitted"));
+        if (fitment is { End: { } end, ToOdometer: { } off }) yield return new(end, StretchAt(end), off, Spoken($"{fitment.Component} taken off"));
     }
 
     private IEnumerable<Shown> Readings(OdometerChange change)
     {
         var after = StretchAt(change.When);
-        if (change.Last is { } last) yield return new(change.When, after - 1, last, $"last reading before it was {change.How.InWords()}");
-        yield return new(change.When, after, change.First!, $"odometer {change.How.InWords()}");
+        if (change.Last is { } last) yield return new(change.When, after - 1, last, Spoken($"last reading before it was {change.How.InWords()}"));
+        yield return new(change.When, after, change.First!, Spoken($"odometer {change.How.InWords()}"));
     }
 }
 

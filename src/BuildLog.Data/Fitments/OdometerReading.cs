@@ -29,6 +29,6 @@ public sealed record OdometerReading
         if (!read.Understood(out var typed)) throw new RefusedException("odometer", read.Refusal!.Message, Example);
         return typed.Value is >= 0 and <= Most
             ? new(typed.Value, typed.Unit.Symbol, typed.Text)
-            : throw new RefusedException("odometer", $"{Shown.Quoted(typed.Text)} is no odometer reading.", Example);
+            : throw new RefusedException("odometer", Spoken($"{Shown.Quoted(typed.Text)} is no odometer reading."), Example);
     }
 }

@@ -18,9 +18,9 @@ internal static class OdometerRunsForward
         foreach (var (when, _, other, what) in line.All.Where(shown => shown.Stretch == stretch))
         {
             if (when < moment && other.Metres > reading.Metres + Slack)
-                throw Refused($"The odometer of {vehicle} runs backwards: {reading.InWords} on {moment.Day.InWords()} is less than {other.InWords} on {when.Day.InWords()} ({what}).", other.Text);
+                throw Refused(Spoken($"The odometer of {vehicle} runs backwards: {reading.InWords} on {moment.Day.InWords()} is less than {other.InWords} on {when.Day.InWords()} ({what})."), other.Text);
             if (when > moment && other.Metres < reading.Metres - Slack)
-                throw Refused($"The odometer of {vehicle} runs backwards: {reading.InWords} on {moment.Day.InWords()} is more than {other.InWords} later, on {when.Day.InWords()} ({what}).", other.Text);
+                throw Refused(Spoken($"The odometer of {vehicle} runs backwards: {reading.InWords} on {moment.Day.InWords()} is more than {other.InWords} later, on {when.Day.InWords()} ({what})."), other.Text);
         }
     }
 
@@ -28,7 +28,7 @@ internal static class OdometerRunsForward
     public static void CheckBetween(OdometerLine line, Fitment fitment, Moment start, Moment end)
     {
         if (line.StretchAt(start) == line.StretchAt(end) && fitment is { FromOdometer: { } on, ToOdometer: { } off } && on.Metres > off.Metres + Slack)
-            throw Refused($"The odometer of {fitment.Vehicle} runs backwards: {off.InWords} on {end.Day.InWords()} is less than {on.InWords} on {start.Day.InWords()} ({fitment.Component} fitted).", on.Text);
+            throw Refused(Spoken($"The odometer of {fitment.Vehicle} runs backwards: {off.InWords} on {end.Day.InWords()} is less than {on.InWords} on {start.Day.InWords()} ({fitment.Component} fitted)."), on.Text);
     }
 
     /// <summary>The readings on each stretch between two changes, taken together.</summary>
@@ -38,7 +38,7 @@ internal static class OdometerRunsForward
         foreach (var (before, after) in line.All.Zip(line.All.Skip(1)))
         {
             if (before.Stretch == after.Stretch && after.Reading.Metres < before.Reading.Metres - Slack)
-                throw Refused($"The odometer of {vehicle} runs backwards: {after.Reading.InWords} on {after.When.Day.InWords()} ({after.What}) is less than {before.Reading.InWords} on {before.When.Day.InWords()} ({before.What}).", before.Reading.Text);
+                throw Refused(Spoken($"The odometer of {vehicle} runs backwards: {after.Reading.InWords} on {after.When.Day.InWords()} ({after.What}) is less than {before.Reading.InWords} on {before.When.Day.InWords()} ({before.What})."), before.Reading.Text);
         }
     }
 

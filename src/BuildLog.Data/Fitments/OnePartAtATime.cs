@@ -17,11 +17,11 @@ internal static class OnePartAtATime
         {
             if (other.End <= moment) continue;
 
-            var place = $"the {position.InWords()} of {vehicle}";
+            var place = Spoken($"the {position.InWords()} of {vehicle}");
             if (other.Start > moment)
-                throw Refused($"The {other.Component} is {place} from {other.FromDay.InWords}; fit the {component} on that day or later.");
+                throw Refused(Spoken($"The {other.Component} is {place} from {other.FromDay.InWords}; fit the {component} on that day or later."));
             if (other.ToDay is { } to)
-                throw Refused($"The {other.Component} was {place} from {other.FromDay.InWords} to {to.InWords}; fit the {component} on {to.InWords} or later.");
+                throw Refused(Spoken($"The {other.Component} was {place} from {other.FromDay.InWords} to {to.InWords}; fit the {component} on {to.InWords} or later."));
 
             occupant = other;
         }

@@ -15,16 +15,16 @@ internal static class OnePlaceAtATime
         {
             if (other.End <= moment) continue;
 
-            var there = $"{other.Vehicle} as {other.Position.InWords()}";
+            var there = Spoken($"{other.Vehicle} as {other.Position.InWords()}");
             var since = other.FromDay.InWords;
             if (other.Start > moment)
-                throw Refused($"The {component} is fitted to {there} from {since}, so it cannot be fitted to {vehicle} from {moment.Day.InWords()} on; begin after it came off there.");
+                throw Refused(Spoken($"The {component} is fitted to {there} from {since}, so it cannot be fitted to {vehicle} from {moment.Day.InWords()} on; begin after it came off there."));
             if (other.ToDay is { } to)
-                throw Refused($"The {component} was fitted to {there} from {since} to {to.InWords}; fit it to {vehicle} on {to.InWords} or later.");
+                throw Refused(Spoken($"The {component} was fitted to {there} from {since} to {to.InWords}; fit it to {vehicle} on {to.InWords} or later."));
 
             throw Refused(other.VehicleId == vehicle.Id && other.Position == position
-                ? $"The {component} is fitted to {there} already, since {since}."
-                : $"The {component} is fitted to {there} since {since}; take it off there first.");
+                ? Spoken($"The {component} is fitted to {there} already, since {since}.")
+                : Spoken($"The {component} is fitted to {there} since {since}; take it off there first."));
         }
     }
 

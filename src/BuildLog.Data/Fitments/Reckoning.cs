@@ -9,7 +9,7 @@ internal static class Reckoning
     /// <summary>The earliest day it can have been by its own bounds; an open beginning leaves the latest.</summary>
     /// <exception cref="RefusedException">It is bound on neither side.</exception>
     public static DateOnly Of(LooseDay day)
-        => day.Earliest ?? day.Latest ?? throw new RefusedException("date", $"{Shown.Quoted(day.Text)} leaves the day quite open: give a year, even a rough one.", "about 2019");
+        => day.Earliest ?? day.Latest ?? throw new RefusedException("date", Spoken($"{Shown.Quoted(day.Text)} leaves the day quite open: give a year, even a rough one."), "about 2019");
 
     /// <summary>The first day within the bounds that nothing speaks against.</summary>
     /// <param name="day">As typed.</param>

@@ -13,10 +13,10 @@ public sealed class BudgetGoalEntry : GoalEntry
 
     public Money? Most { get; set; }
 
-    internal override string KindInWords => "budget goal";
+    internal override Later KindInWords => new Later("budget goal");
 
     public override void Check()
     {
-        if (Most is not { Minor: > 0 }) throw new RefusedException("budget", "A budget is an amount above zero.", "4000 EUR");
+        if (Most is not { Minor: > 0 }) throw new RefusedException("budget", Spoken("A budget is an amount above zero."), "4000 EUR");
     }
 }

@@ -47,7 +47,7 @@ public sealed class CruiseGoalEntry : GoalEntry
         (SpeedSi, EngineSpeedSi) = (goal.Speed.Value, goal.EngineSpeed.Value);
     }
 
-    internal override string KindInWords => "cruise goal";
+    internal override Later KindInWords => new Later("cruise goal");
 
-    public override string ToString() => $"{Speed} at {EngineSpeed}";
+    public override string ToString() => Spoken($"{Speed} at {EngineSpeed}");
 }

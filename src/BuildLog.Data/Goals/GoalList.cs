@@ -21,15 +21,15 @@ internal static class GoalList
         switch (entry)
         {
             case HillGoalEntry hill when db.Goals.OfType<HillGoalEntry>().FirstOrDefault(other => other.VehicleId == hill.VehicleId && other.Id != hill.Id) is { } other:
-                throw Refused("hill", $"{other.Gradient} at {other.Speed}");
+                throw Refused(Spoken("hill"), Spoken($"{other.Gradient} at {other.Speed}"));
             case LimitGoalEntry limit when db.Goals.OfType<LimitGoalEntry>()
                 .FirstOrDefault(other => other.VehicleId == limit.VehicleId && other.Limited == limit.Limited && other.Id != limit.Id) is { } other:
                 throw Refused(limit.Limited.InWords(), other.Limit);
             case BudgetGoalEntry budget when db.Goals.OfType<BudgetGoalEntry>().FirstOrDefault(other => other.VehicleId == budget.VehicleId && other.Id != budget.Id) is { } other:
-                throw Refused("budget", $"{other.Most}");
+                throw Refused(Spoken("budget"), $"{other.Most}");
         }
     }
 
     private static RefusedException Refused(string what, string other)
-        => new("goal", $"The vehicle already has a {what} goal ({other}): change that one, or take it out first.", "");
+        => new("goal", Spoken($"The vehicle already has a {what} goal ({other}): change that one, or take it out first."), "");
 }

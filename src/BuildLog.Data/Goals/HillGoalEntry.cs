@@ -25,7 +25,7 @@ public sealed class HillGoalEntry : GoalEntry
 
     public override void Check() => _ = Read();
 
-    internal override string KindInWords => "hill goal";
+    internal override Later KindInWords => new Later("hill goal");
 
-    public override string ToString() => $"{Gradient} at {Speed}";
+    public override string ToString() => Spoken($"{Gradient} at {Speed}");
 }

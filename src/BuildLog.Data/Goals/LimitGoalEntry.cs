@@ -28,12 +28,12 @@ public static class LimitedWords
 {
     public static string InWords(this Limited limited) => limited switch
     {
-        Limited.HillStart => "hill start",
-        Limited.TopSpeed => "top speed",
-        Limited.OverallLow => "overall low ratio",
-        Limited.TyreDiameter => "tyre diameter",
-        Limited.TyreWidth => "tyre width",
-        Limited.Track => "track",
+        Limited.HillStart => Spoken("hill start"),
+        Limited.TopSpeed => Spoken("top speed"),
+        Limited.OverallLow => Spoken("overall low ratio"),
+        Limited.TyreDiameter => Spoken("tyre diameter"),
+        Limited.TyreWidth => Spoken("tyre width"),
+        Limited.Track => Spoken("track"),
         _ => throw new ArgumentOutOfRangeException(nameof(limited), limited, "No such limit."),
     };
 }
@@ -65,7 +65,7 @@ public sealed class LimitGoalEntry : GoalEntry
 
     public override void Check() => _ = Join(OwnersGoals.None);
 
-    internal override string KindInWords => "limit goal";
+    internal override Later KindInWords => new Later("limit goal");
 
     public override string ToString() => $"{Limited.InWords()} {Limit}";
 }

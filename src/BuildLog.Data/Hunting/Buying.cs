@@ -13,7 +13,7 @@ internal static class Buying
     {
         var wanted = Entries.Stored(db, asRead);
         if (wanted.State != WantedState.Hunting)
-            throw new RefusedException("wanted", $"'{wanted.Title}' is {wanted.State.InWords()} already: hunt it again first, or enter what was bought as a part and a cost.", "");
+            throw new RefusedException("wanted", Spoken($"'{wanted.Title}' is {wanted.State.InWords()} already: hunt it again first, or enter what was bought as a part and a cost."), "");
 
         var part = bought.Part switch
         {
@@ -32,7 +32,7 @@ internal static class Buying
         }
 
         Entries.Change(db, wanted, edited => edited.State = WantedState.Found);
-        db.Journal.Label = $"bought {bought.What} for {wanted.Title}";
+        db.Journal.Did(() => $"bought {bought.What} for {wanted.Title}");
         return part;
     }
 }

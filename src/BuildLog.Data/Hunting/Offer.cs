@@ -46,15 +46,15 @@ public sealed class Offer : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, "offer", "axle from a Wexcombe van");
-        TextRules.CheckLine(Place, "place of the offer", "Tolland yard, row 6");
-        TextRules.CheckLine(Claimed, "claimed ratio or size", "3.08");
-        TextRules.CheckText(Contact, "contact");
-        TextRules.CheckText(Notes, "notes");
-        TextRules.CheckDay(Seen, "day it was seen");
-        TextRules.CheckDay(Expires, "day it expires");
-        if (Expires < Seen) throw new RefusedException("expires", $"The offer cannot expire on {Expires?.InWords()}, before it was seen on {Seen.InWords()}.", "");
-        if (Price is { Minor: < 0 }) throw new RefusedException("money", "A price is zero or more.", "180 EUR");
+        TextRules.CheckTitle(What, Spoken("offer"), "axle from a Wexcombe van");
+        TextRules.CheckLine(Place, Spoken("place of the offer"), "Tolland yard, row 6");
+        TextRules.CheckLine(Claimed, Spoken("claimed ratio or size"), "3.08");
+        TextRules.CheckText(Contact, Spoken("contact"));
+        TextRules.CheckText(Notes, Spoken("notes"));
+        TextRules.CheckDay(Seen, Spoken("day it was seen"));
+        TextRules.CheckDay(Expires, Spoken("day it expires"));
+        if (Expires < Seen) throw new RefusedException("expires", Spoken($"The offer cannot expire on {Expires?.InWords()}, before it was seen on {Seen.InWords()}."), "");
+        if (Price is { Minor: < 0 }) throw new RefusedException("money", Spoken("A price is zero or more."), "180 EUR");
     }
 
     public override string ToString() => What;

@@ -14,7 +14,7 @@ internal static class Offering
         if (counted is not null) BringBack(db, counted);
         offer.SupplierId = Supplier(db, supplier)?.Id;
         Entries.Add(db, offer);
-        if (counted is not null) db.Journal.Label = $"counted in the yard and offered for {counted.Wanted.Title}: {offer.What}";
+        if (counted is not null) db.Journal.Did(() => $"counted in the yard and offered for {counted.Wanted.Title}: {offer.What}");
         return offer;
     }
 
@@ -39,7 +39,7 @@ internal static class Offering
 
         // The session names the part by its number, which it has only once it is stored.
         db.SaveChanges();
-        db.Journal.Label = $"counted in the yard for {found.Wanted.Title}";
+        db.Journal.Did(() => $"counted in the yard for {found.Wanted.Title}");
         return Entries.Add(db, found.Session(found.Part));
     }
 

@@ -62,22 +62,22 @@ public sealed class WantedPart : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Title, "name of the wanted part", "longer axle");
-        TextRules.CheckLine(DroppedFor, "reason for dropping it", "propshaft would turn too fast");
-        TextRules.CheckText(Notes, "notes");
-        TextRules.CheckDay(Deadline, "deadline");
+        TextRules.CheckTitle(Title, Spoken("name of the wanted part"), "longer axle");
+        TextRules.CheckLine(DroppedFor, Spoken("reason for dropping it"), "propshaft would turn too fast");
+        TextRules.CheckText(Notes, Spoken("notes"));
+        TextRules.CheckDay(Deadline, Spoken("deadline"));
         foreach (var window in Windows) window.Check();
         if (Windows.GroupBy(window => window.Quantity).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            throw new RefusedException("window", $"The {twice.Key.InWords()} is limited twice; give it one window.", "2.85 to 3.21");
+            throw new RefusedException("window", Spoken($"The {twice.Key.InWords()} is limited twice; give it one window."), "2.85 to 3.21");
         foreach (var must in MustHaves)
         {
-            TextRules.CheckTitle(must.What, "name of what it must have", "bolt circle");
+            TextRules.CheckTitle(must.What, Spoken("name of what it must have"), "bolt circle");
             TextRules.CheckTitle(must.Text, must.What, "5 × 114.3");
         }
 
         if (State == WantedState.Dropped && DroppedFor.Trim().Length == 0)
-            throw new RefusedException("dropped", $"Why is the {Title} wanted no more? The rule that failed keeps others from hunting it again.", "propshaft would turn too fast");
-        if (Most is { Minor: < 0 }) throw new RefusedException("money", "The most it may cost is zero or more.", "250 EUR");
+            throw new RefusedException("dropped", Spoken($"Why is the {Title} wanted no more? The rule that failed keeps others from hunting it again."), "propshaft would turn too fast");
+        if (Most is { Minor: < 0 }) throw new RefusedException("money", Spoken("The most it may cost is zero or more."), "250 EUR");
     }
 
     public override string ToString() => Title;

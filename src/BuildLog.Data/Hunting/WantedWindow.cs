@@ -21,14 +21,14 @@ public static class WindowOfWords
 {
     public static string InWords(this WindowOf quantity) => quantity switch
     {
-        WindowOf.AxleRatio => "axle ratio",
-        WindowOf.TopGearRatio => "top gear ratio",
-        WindowOf.OverdriveRatio => "overdrive ratio",
-        WindowOf.LowRangeRatio => "low range ratio",
-        WindowOf.Circumference => "rolling circumference",
-        WindowOf.TyreDiameter => "tyre diameter",
-        WindowOf.Width => "width",
-        WindowOf.Length => "length",
+        WindowOf.AxleRatio => Spoken("axle ratio"),
+        WindowOf.TopGearRatio => Spoken("top gear ratio"),
+        WindowOf.OverdriveRatio => Spoken("overdrive ratio"),
+        WindowOf.LowRangeRatio => Spoken("low range ratio"),
+        WindowOf.Circumference => Spoken("rolling circumference"),
+        WindowOf.TyreDiameter => Spoken("tyre diameter"),
+        WindowOf.Width => Spoken("width"),
+        WindowOf.Length => Spoken("length"),
         _ => throw new ArgumentOutOfRangeException(nameof(quantity), quantity, "No such window."),
     };
 
@@ -60,8 +60,8 @@ public sealed record WantedWindow(WindowOf Quantity, string Low, string High)
     {
         var window = Read();
         if (double.IsInfinity(window.Low) && double.IsInfinity(window.High))
-            throw new RefusedException("window", $"Between which values will the {Quantity.InWords()} do?", "2.85 to 3.21");
-        if (window.IsEmpty) throw new RefusedException("window", $"No {Quantity.InWords()} lies between {Low} and {High}.", "2.85 to 3.21");
+            throw new RefusedException("window", Spoken($"Between which values will the {Quantity.InWords()} do?"), "2.85 to 3.21");
+        if (window.IsEmpty) throw new RefusedException("window", Spoken($"No {Quantity.InWords()} lies between {Low} and {High}."), "2.85 to 3.21");
     }
 }
 

@@ -27,24 +27,24 @@ public static class WantedWords
 {
     public static string InWords(this WantedKind kind) => kind switch
     {
-        WantedKind.Engine => "engine",
-        WantedKind.Transmission => "gearbox",
-        WantedKind.Overdrive => "overdrive",
-        WantedKind.TransferCase => "transfer case",
-        WantedKind.Propshaft => "propshaft",
-        WantedKind.Axle => "axle",
-        WantedKind.Tyres => "tyres",
-        WantedKind.Wheels => "wheels",
-        WantedKind.Speedometer => "speedometer",
-        WantedKind.Other => "other",
+        WantedKind.Engine => Spoken("engine"),
+        WantedKind.Transmission => Spoken("gearbox"),
+        WantedKind.Overdrive => Spoken("overdrive"),
+        WantedKind.TransferCase => Spoken("transfer case"),
+        WantedKind.Propshaft => Spoken("propshaft"),
+        WantedKind.Axle => Spoken("axle"),
+        WantedKind.Tyres => Spoken("tyres"),
+        WantedKind.Wheels => Spoken("wheels"),
+        WantedKind.Speedometer => Spoken("speedometer"),
+        WantedKind.Other => Spoken("other"),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind."),
     };
 
     public static string InWords(this WantedState state) => state switch
     {
-        WantedState.Hunting => "hunting",
-        WantedState.Found => "found",
-        WantedState.Dropped => "dropped",
+        WantedState.Hunting => Spoken("hunting"),
+        WantedState.Found => Spoken("found"),
+        WantedState.Dropped => Spoken("dropped"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 }

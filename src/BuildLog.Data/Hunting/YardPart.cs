@@ -21,7 +21,7 @@ public static class YardPart
 
     internal static bool IsOf(string title, Component part) => IsNotBought(part) && part.Name == NameOf(title);
 
-    internal static void Put(string title, Component part) => (part.Name, part.Notes) = (NameOf(title), $"{NotBought}counted for {title}.");
+    internal static void Put(string title, Component part) => (part.Name, part.Notes) = (NameOf(title), Spoken($"{NotBought}counted for {title}."));
 
     private static string NameOf(string title) => $"{title}, counted in the yard";
 }

@@ -23,16 +23,16 @@ public static class IdentifiedWords
 {
     public static string InWords(this Identified identified) => identified switch
     {
-        Identified.Chassis => "chassis",
-        Identified.Body => "body",
-        Identified.Engine => "engine",
-        Identified.Gearbox => "gearbox",
-        Identified.TransferCase => "transfer case",
-        Identified.FrontAxle => "front axle",
-        Identified.RearAxle => "rear axle",
-        Identified.Casting => "casting",
-        Identified.DateCode => "date code",
-        Identified.Other => "other",
+        Identified.Chassis => Spoken("chassis"),
+        Identified.Body => Spoken("body"),
+        Identified.Engine => Spoken("engine"),
+        Identified.Gearbox => Spoken("gearbox"),
+        Identified.TransferCase => Spoken("transfer case"),
+        Identified.FrontAxle => Spoken("front axle"),
+        Identified.RearAxle => Spoken("rear axle"),
+        Identified.Casting => Spoken("casting"),
+        Identified.DateCode => Spoken("date code"),
+        Identified.Other => Spoken("other"),
         _ => throw new ArgumentOutOfRangeException(nameof(identified), identified, "No such number."),
     };
 }
@@ -65,9 +65,9 @@ public sealed class IdentityNumber : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Number, "number", "WX-PU-20417");
-        TextRules.CheckLine(Where, "place of the number", "frame rail, right");
-        TextRules.CheckLine(ReadBy, "name of the reader", "Agnes");
+        TextRules.CheckTitle(Number, Spoken("number"), "WX-PU-20417");
+        TextRules.CheckLine(Where, Spoken("place of the number"), "frame rail, right");
+        TextRules.CheckLine(ReadBy, Spoken("name of the reader"), "Agnes");
     }
 
     public override string ToString() => Number;

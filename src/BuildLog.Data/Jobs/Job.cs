@@ -16,10 +16,10 @@ public static class JobStateWords
 {
     public static string InWords(this JobState state) => state switch
     {
-        JobState.ToDo => "to do",
-        JobState.UnderWay => "under way",
-        JobState.Done => "done",
-        JobState.Dropped => "dropped",
+        JobState.ToDo => Spoken("to do"),
+        JobState.UnderWay => Spoken("under way"),
+        JobState.Done => Spoken("done"),
+        JobState.Dropped => Spoken("dropped"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 }
@@ -63,10 +63,10 @@ public sealed class Job : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Title, "title of the job", "Rebuild the brake cylinders");
-        TextRules.CheckText(Description, "description of the job");
-        TextRules.CheckLine(BlockedBy, "reason for waiting", "machine shop");
-        TextRules.CheckDay(Due, "due date");
+        TextRules.CheckTitle(Title, Spoken("title of the job"), "Rebuild the brake cylinders");
+        TextRules.CheckText(Description, Spoken("description of the job"));
+        TextRules.CheckLine(BlockedBy, Spoken("reason for waiting"), "machine shop");
+        TextRules.CheckDay(Due, Spoken("due date"));
     }
 
     public override string ToString() => Title;

@@ -17,6 +17,6 @@ internal static class JobList
     public static void CheckAmongOthers(ShopContext db, Job job)
     {
         if (job.WaitsForId is { } id && db.Find<Hunting.WantedPart>(id) is { } wanted && wanted.VehicleId != job.VehicleId)
-            throw new RefusedException("wanted-part", $"'{job.Title}' cannot wait for the {wanted.Title}: that is hunted for another vehicle.", "");
+            throw new RefusedException("wanted-part", Spoken($"'{job.Title}' cannot wait for the {wanted.Title}: that is hunted for another vehicle."), "");
     }
 }

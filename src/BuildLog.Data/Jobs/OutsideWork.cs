@@ -35,13 +35,13 @@ public sealed class OutsideWork : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, "work given out", "balance the propshaft");
-        TextRules.CheckDay(Sent, "day it was sent");
-        TextRules.CheckDay(Promised, "promised day");
-        TextRules.CheckDay(Back, "day it came back");
-        TextRules.CheckLine(Certificate, "certificate", "balance report 1182");
-        if (Promised < Sent) throw new RefusedException("promised", $"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {Sent.InWords()}.", "");
-        if (Back < Sent) throw new RefusedException("back", $"'{What}' cannot be back on {Back?.InWords()}, before it was sent on {Sent.InWords()}.", "");
+        TextRules.CheckTitle(What, Spoken("work given out"), "balance the propshaft");
+        TextRules.CheckDay(Sent, Spoken("day it was sent"));
+        TextRules.CheckDay(Promised, Spoken("promised day"));
+        TextRules.CheckDay(Back, Spoken("day it came back"));
+        TextRules.CheckLine(Certificate, Spoken("certificate"), "balance report 1182");
+        if (Promised < Sent) throw new RefusedException("promised", Spoken($"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {Sent.InWords()}."), "");
+        if (Back < Sent) throw new RefusedException("back", Spoken($"'{What}' cannot be back on {Back?.InWords()}, before it was sent on {Sent.InWords()}."), "");
     }
 
     public override string ToString() => What;

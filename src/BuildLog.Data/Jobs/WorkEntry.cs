@@ -38,9 +38,9 @@ public sealed class WorkEntry : Entered
     public override void Check()
     {
         var minutes = WorkTime.Read(Hours).OrRefuse();
-        if (minutes is <= 0 or > MinutesOfADay) throw new RefusedException("hours", $"'{Hours}' is no time that one person works on a day.", "2:30");
-        TextRules.CheckDay(Date, "day of the work");
-        TextRules.CheckLine(Who, "name of who worked", "Agnes");
-        TextRules.CheckText(What, "work");
+        if (minutes is <= 0 or > MinutesOfADay) throw new RefusedException("hours", Spoken($"'{Hours}' is no time that one person works on a day."), "2:30");
+        TextRules.CheckDay(Date, Spoken("day of the work"));
+        TextRules.CheckLine(Who, Spoken("name of who worked"), "Agnes");
+        TextRules.CheckText(What, Spoken("work"));
     }
 }

@@ -13,7 +13,7 @@ public static partial class WorkTime
     public static Parsed<int> Read(string text)
     {
         var typed = text.Trim();
-        if (typed.Length == 0) return new Refusal("hours", "The hours are missing.", Right);
+        if (typed.Length == 0) return new Refusal("hours", Spoken("The hours are missing."), Right);
         if (Clock().Match(typed) is { Success: true } clock)
             return (60 * int.Parse(clock.Groups["h"].Value, CultureInfo.InvariantCulture)) + int.Parse(clock.Groups["m"].Value, CultureInfo.InvariantCulture);
         if (Minutes().Match(typed) is { Success: true } minutes) return int.Parse(minutes.Groups["m"].Value, CultureInfo.InvariantCulture);
@@ -21,7 +21,7 @@ public static partial class WorkTime
         var hours = Hours().Match(typed);
         return hours.Success && QuantityText.ReadNumber(hours.Groups["h"].Value).Understood(out var number) && number is >= 0 and < 1000
             ? (int)Math.Round(60 * number)
-            : new Refusal("hours", $"{Shown.Quoted(typed)} is no time worked.", Right);
+            : new Refusal("hours", Spoken($"{Shown.Quoted(typed)} is no time worked."), Right);
     }
 
     /// <summary><c>2:30 h</c>.</summary>

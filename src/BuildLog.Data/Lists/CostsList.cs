@@ -25,7 +25,7 @@ internal sealed class CostsList : SpreadsheetList
         var on = named.Vehicle(row["vehicle"]);
         return new Cost(on, named.Job(on, row["job"]))
         {
-            Date = ReadDay(row["date"]) ?? throw new RefusedException("date", "the date is missing.", "2026-05-03"),
+            Date = ReadDay(row["date"]) ?? throw new RefusedException("date", Spoken("the date is missing."), "2026-05-03"),
             What = row["what"],
             Amount = named.Money(row["amount"]),
             SupplierId = named.Supplier(row["supplier"]),

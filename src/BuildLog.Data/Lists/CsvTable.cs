@@ -44,31 +44,31 @@ public static class CsvTable
         }
         catch (CsvHelperException broken)
         {
-            throw Refused(csv.Context.Parser?.Row ?? 1, broken is MaxFieldSizeException ? "holds a cell longer than anything BuildLog writes" : "is no row of a table with separators");
+            throw Refused(csv.Context.Parser?.Row ?? 1, broken is MaxFieldSizeException ? Spoken("holds a cell longer than anything BuildLog writes") : Spoken("is no row of a table with separators"));
         }
     }
 
     private static List<IReadOnlyDictionary<string, string>> Read(CsvReader csv, IReadOnlyList<string> columns)
     {
-        if (!csv.Read() || !csv.ReadHeader()) throw new RefusedException("csv", "The file is empty.", string.Join(',', columns));
+        if (!csv.Read() || !csv.ReadHeader()) throw new RefusedException("csv", Spoken("The file is empty."), string.Join(',', columns));
 
         var unknown = csv.HeaderRecord!.Where(header => !columns.Contains(header.Trim(), StringComparer.OrdinalIgnoreCase)).ToList();
         if (unknown.Count > 0)
-            throw new RefusedException("csv", $"The file has a column {Shown.Quoted(unknown[0])} that belongs in no such list; there are {string.Join(", ", columns)}.", string.Join(',', columns));
+            throw new RefusedException("csv", Spoken($"The file has a column {Shown.Quoted(unknown[0])} that belongs in no such list; there are {string.Join(", ", columns)}."), string.Join(',', columns));
 
         var rows = new List<IReadOnlyDictionary<string, string>>();
         while (csv.Read())
         {
-            if (rows.Count == MostRows) throw Refused(csv.Context.Parser!.Row, $"is one too many: a list has {MostRows:N0} rows at most");
+            if (rows.Count == MostRows) throw Refused(csv.Context.Parser!.Row, Spoken($"is one too many: a list has {MostRows:N0} rows at most"));
             var row = columns.ToDictionary(column => column, column => Unguarded(csv.TryGetField<string>(column, out var cell) ? cell ?? "" : ""));
-            if (!row.Values.All(TextRules.IsText)) throw Refused(csv.Context.Parser!.Row, "holds signs that are no text");
+            if (!row.Values.All(TextRules.IsText)) throw Refused(csv.Context.Parser!.Row, Spoken("holds signs that are no text"));
             rows.Add(row);
         }
 
         return rows;
     }
 
-    internal static RefusedException Refused(int row, string what) => new("csv", FormattableString.Invariant($"Nothing was taken in: row {row} {what.TrimEnd('.')}."), "");
+    internal static RefusedException Refused(int row, string what) => new("csv", Spoken($"Nothing was taken in: row {row} {what.TrimEnd('.')}."), "");
 
     private static string Guarded(string cell) => cell.Length > 0 && (Formula.Contains(cell[0]) || cell[0] == Harmless) ? Harmless + cell : cell;
 

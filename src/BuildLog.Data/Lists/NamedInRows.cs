@@ -33,14 +33,14 @@ internal sealed class NamedInRows(ShopContext db, Vehicle? only)
     /// <exception cref="RefusedException">The vehicle has none of this title.</exception>
     public Job? Job(Vehicle on, string title)
         => title.Trim().Length == 0 ? null
-            : Jobs[title.Trim()].FirstOrDefault(job => job.VehicleId == on.Id) ?? throw new RefusedException("job", $"{on} has no job {Shown.Quoted(title)}.", "");
+            : Jobs[title.Trim()].FirstOrDefault(job => job.VehicleId == on.Id) ?? throw new RefusedException("job", Spoken($"{on} has no job {Shown.Quoted(title)}."), "");
 
     /// <exception cref="RefusedException">There is none of this title, or several.</exception>
     public WantedPart WantedPart(string title) => WantedParts[title.Trim()].ToList() switch
     {
         [var part] => part,
-        [] => throw new RefusedException("wanted", $"no wanted part is called {Shown.Quoted(title)}.", ""),
-        _ => throw new RefusedException("wanted", $"several wanted parts are called {Shown.Quoted(title)}: name the vehicle.", ""),
+        [] => throw new RefusedException("wanted", Spoken($"no wanted part is called {Shown.Quoted(title)}."), ""),
+        _ => throw new RefusedException("wanted", Spoken($"several wanted parts are called {Shown.Quoted(title)}: name the vehicle."), ""),
     };
 
     /// <summary>Names repeat down a column: the first row that names a supplier makes it.</summary>

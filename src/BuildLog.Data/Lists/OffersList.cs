@@ -23,7 +23,7 @@ internal sealed class OffersList : SpreadsheetList
         Claimed = row["claimed"],
         Price = named.Money(row["price"]),
         Contact = row["contact"],
-        Seen = ReadDay(row["seen"]) ?? throw new RefusedException("date", "the day it was seen is missing.", "2026-05-03"),
+        Seen = ReadDay(row["seen"]) ?? throw new RefusedException("date", Spoken("the day it was seen is missing."), "2026-05-03"),
         Expires = ReadDay(row["expires"]),
         Notes = row["notes"],
     };

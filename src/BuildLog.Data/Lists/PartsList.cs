@@ -11,7 +11,7 @@ internal sealed class PartsList : SpreadsheetList
     {
         () => new EngineComponent(), () => new TransmissionComponent(), () => new OverdriveComponent(), () => new TransferCaseComponent(), () => new PropshaftComponent(),
         () => new AxleComponent(), () => new WheelSetComponent(), () => new SpeedometerComponent(),
-    }.ToDictionary(make => make().Kind, StringComparer.OrdinalIgnoreCase);
+    }.ToDictionary(make => make().Kind.Text, StringComparer.OrdinalIgnoreCase);
 
     public override IReadOnlyList<string> Columns { get; } = ["kind", "name", "serial number", "donor", "shelf", "supplier", "price", "condition", "notes"];
 
@@ -20,15 +20,15 @@ internal sealed class PartsList : SpreadsheetList
         var onVehicle = vehicle is null ? null : db.Fitments.Where(fitment => fitment.VehicleId == vehicle.Id && fitment.To == null).Select(fitment => fitment.ComponentId).ToHashSet();
         return db.Components.AsEnumerable()
             .Where(part => onVehicle?.Contains(part.Id) != false)
-            .OrderBy(part => part.Kind, StringComparer.Ordinal).ThenBy(part => part.Name, StringComparer.Ordinal).ThenBy(part => part.Id)
-            .Select(part => (IReadOnlyList<string>)[part.Kind, part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Supplier?.Name ?? "", part.Price?.ToString() ?? "", part.Condition ?? "", part.Notes])
+            .OrderBy(part => part.Kind.Text, StringComparer.Ordinal).ThenBy(part => part.Name, StringComparer.Ordinal).ThenBy(part => part.Id)
+            .Select(part => (IReadOnlyList<string>)[part.Kind.Text, part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Supplier?.Name ?? "", part.Price?.ToString() ?? "", part.Condition ?? "", part.Notes])
             .ToList();
     }
 
     public override Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row)
     {
         if (!Kinds.TryGetValue(row["kind"].Trim(), out var make))
-            throw new RefusedException("kind", $"'{row["kind"]}' is no kind of part; there are {string.Join(", ", Kinds.Keys)}.", "axle");
+            throw new RefusedException("kind", Spoken($"'{row["kind"]}' is no kind of part; there are {string.Join(", ", Kinds.Keys)}."), "axle");
 
         var part = make();
         (part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Notes) = (row["name"], row["serial number"], row["donor"], row["shelf"], row["notes"]);

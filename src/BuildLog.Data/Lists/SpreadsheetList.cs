@@ -47,11 +47,11 @@ internal abstract class SpreadsheetList
             }
             catch (RefusedException refused)
             {
-                throw CsvTable.Refused(number, $"cannot be: {refused.Message}");
+                throw CsvTable.Refused(number, Spoken($"cannot be: {refused.Message}"));
             }
         }
 
-        db.Journal.Label = FormattableString.Invariant($"took in {taken} {(taken == 1 ? "row" : "rows")} of a list");
+        db.Journal.Did(() => FormattableString.Invariant($"took in {taken} {(taken == 1 ? "row" : "rows")} of a list"));
         return taken;
     }
 
@@ -60,7 +60,7 @@ internal abstract class SpreadsheetList
     protected static DateOnly? ReadDay(string text)
         => text.Trim().Length == 0 ? null
             : DateOnly.TryParseExact(text.Trim(), Day, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
-            : throw new RefusedException("date", $"{Shown.Quoted(text)} is no date of the form year-month-day.", "2026-05-03");
+            : throw new RefusedException("date", Spoken($"{Shown.Quoted(text)} is no date of the form year-month-day."), "2026-05-03");
 
     /// <summary>The same for two rows that say the same, however a spreadsheet or a hand spelt them.</summary>
     private string Meaning(NamedInRows named, IEnumerable<string> cells) => string.Join('\u001f', Columns.Zip(cells, (column, cell) => column switch

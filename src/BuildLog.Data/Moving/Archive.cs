@@ -51,7 +51,7 @@ internal sealed class Archive : IDisposable
         catch (Exception broken) when (broken is InvalidDataException or EndOfStreamException or NotSupportedException or OverflowException or ArgumentException)
         {
             zip?.Dispose();
-            throw Refused("the file is no zip, or it is damaged or cut off. Take another copy of it");
+            throw Refused(Spoken("the file is no zip, or it is damaged or cut off. Take another copy of it"));
         }
         catch
         {
@@ -68,7 +68,7 @@ internal sealed class Archive : IDisposable
         if (!sums.ContainsKey(file)) yield break;
         using var sha256 = SHA256.Create();
         using var stream = new CryptoStream(Bounded(zip.GetEntry(file)!, ExportFormat.LongestEntries), sha256, CryptoStreamMode.Read);
-        var entries = new JsonList(stream, () => Refused($"{file} is no list of entries"), LongestEntry, () => TooLong(file));
+        var entries = new JsonList(stream, () => Refused(Spoken($"{file} is no list of entries")), LongestEntry, () => TooLong(file));
         while (Next(file, entries) is { } entry) yield return entry;
 
         // Somebody may have written into the file since it was looked at.
@@ -79,22 +79,22 @@ internal sealed class Archive : IDisposable
 
     private void CheckNames(IReadOnlyCollection<string> known)
     {
-        if (zip.Entries.Count > ExportFormat.MostFiles) throw Refused($"it holds more than {ExportFormat.MostFiles:N0} files");
+        if (zip.Entries.Count > ExportFormat.MostFiles) throw Refused(Spoken($"it holds more than {ExportFormat.MostFiles:N0} files"));
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var name in zip.Entries.Select(entry => entry.FullName))
         {
-            if (!seen.Add(name)) throw Refused($"it holds {Shown.Quoted(name)} twice");
+            if (!seen.Add(name)) throw Refused(Spoken($"it holds {Shown.Quoted(name)} twice"));
             if (name is not (ExportFormat.Manifest or ExportFormat.Sums) && !known.Contains(name) && !IsAttachment(name) && !ExportFormat.IsHandover(name))
-                throw Refused($"it holds {Shown.Quoted(name)}, which belongs in no export; a newer program or somebody else wrote it");
+                throw Refused(Spoken($"it holds {Shown.Quoted(name)}, which belongs in no export; a newer program or somebody else wrote it"));
         }
 
         foreach (var name in (string[])[ExportFormat.Manifest, ExportFormat.Sums])
         {
-            if (!seen.Contains(name)) throw Refused($"it lacks {name}, so it is no export of BuildLog or was not written to its end");
+            if (!seen.Contains(name)) throw Refused(Spoken($"it lacks {name}, so it is no export of BuildLog or was not written to its end"));
         }
 
         // What a header says of its size is checked again while it is read.
-        if (zip.Entries.Sum(entry => (decimal)entry.Length) > ExportFormat.LongestTotal) throw Refused("unpacked it is larger than a shop can be");
+        if (zip.Entries.Sum(entry => (decimal)entry.Length) > ExportFormat.LongestTotal) throw Refused(Spoken("unpacked it is larger than a shop can be"));
     }
 
     private Dictionary<string, string> ReadSums()
@@ -103,11 +103,11 @@ internal sealed class Archive : IDisposable
         var read = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var line in lines)
         {
-            if (line.Length < 67 || line[64..66] != "  " || !read.TryAdd(line[66..], line[..64])) throw Refused($"{ExportFormat.Sums} is not as written");
+            if (line.Length < 67 || line[64..66] != "  " || !read.TryAdd(line[66..], line[..64])) throw Refused(Spoken($"{ExportFormat.Sums} is not as written"));
         }
 
         var files = zip.Entries.Select(entry => entry.FullName).Where(name => name != ExportFormat.Sums).ToHashSet(StringComparer.Ordinal);
-        return files.SetEquals(read.Keys) ? read : throw Refused($"{ExportFormat.Sums} names other files than it holds");
+        return files.SetEquals(read.Keys) ? read : throw Refused(Spoken($"{ExportFormat.Sums} names other files than it holds"));
     }
 
     private void CheckSum(ZipArchiveEntry entry)
@@ -115,22 +115,22 @@ internal sealed class Archive : IDisposable
         var isFile = IsAttachment(entry.FullName) || ExportFormat.IsHandover(entry.FullName);
         using var stream = Bounded(entry, isFile ? ExportFormat.LongestAttachment : ExportFormat.LongestEntries);
         var sum = ContentHash.Of(stream);
-        if (IsAttachment(entry.FullName) && sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused($"{entry.FullName} is not what its name says");
+        if (IsAttachment(entry.FullName) && sum != entry.FullName[ExportFormat.Attachments.Length..]) throw Refused(Spoken($"{entry.FullName} is not what its name says"));
         CheckSum(entry.FullName, sum);
     }
 
     private void CheckSum(string file, string sum)
     {
-        if (sum != sums[file]) throw Refused($"{file} is not as it was written: its checksum differs");
+        if (sum != sums[file]) throw Refused(Spoken($"{file} is not as it was written: its checksum differs"));
     }
 
     private JsonElement ReadManifest()
     {
         var manifest = Parse(ExportFormat.Manifest, ReadAll(ExportFormat.Manifest));
         if (manifest.ValueKind != JsonValueKind.Object || !manifest.TryGetProperty("format", out var format) || format.ValueKind != JsonValueKind.String || format.GetString() != ExportFormat.Name)
-            throw Refused("it is no export of BuildLog");
+            throw Refused(Spoken("it is no export of BuildLog"));
         if (!manifest.TryGetProperty("version", out var version) || version.ValueKind != JsonValueKind.Number || !version.TryGetInt32(out var number) || number != ExportFormat.Version)
-            throw Refused("a newer BuildLog wrote it. Update this one, then import");
+            throw Refused(Spoken("a newer BuildLog wrote it. Update this one, then import"));
         return manifest;
     }
 
@@ -172,9 +172,9 @@ internal sealed class Archive : IDisposable
     private static bool IsAttachment(string name)
         => name.StartsWith(ExportFormat.Attachments, StringComparison.Ordinal) && ContentHash.Is(name[ExportFormat.Attachments.Length..]);
 
-    private static RefusedException NoJson(string file, JsonException broken) => Refused($"{file} is no JSON (line {broken.LineNumber + 1})");
+    private static RefusedException NoJson(string file, JsonException broken) => Refused(Spoken($"{file} is no JSON (line {broken.LineNumber + 1})"));
 
-    private static RefusedException TooLong(string name) => Refused($"{Shown.Quoted(name)} is larger than anything BuildLog writes");
+    private static RefusedException TooLong(string name) => Refused(Spoken($"{Shown.Quoted(name)} is larger than anything BuildLog writes"));
 
-    internal static RefusedException Refused(string what) => new("import", $"Nothing was imported: {what}.", "");
+    internal static RefusedException Refused(string what) => new("import", Spoken($"Nothing was imported: {what}."), "");
 }

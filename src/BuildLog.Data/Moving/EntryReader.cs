@@ -17,11 +17,11 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     /// <exception cref="RefusedException">It is no such entry.</exception>
     public Kept Read(JsonElement json, int number)
     {
-        var where = FormattableString.Invariant($"{kind.File}, entry {number}");
-        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no entry");
+        var where = Spoken($"{kind.File}, entry {number}");
+        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, Spoken("is no entry"));
 
         var name = kind.HasClasses ? Member(json, "kind", where).GetString() ?? "" : "";
-        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, $"has a kind {Shown.Quoted(name)} that this BuildLog does not know; a newer one wrote it");
+        if (!kind.Classes.TryGetValue(name, out var type)) throw Refused(where, Spoken($"has a kind {Shown.Quoted(name)} that this BuildLog does not know; a newer one wrote it"));
         if (!shapes.TryGetValue(type, out var shape)) shapes[type] = shape = EntryShape.Of(type);
 
         var entry = (Kept)Activator.CreateInstance(type.ClrType, nonPublic: true)!;
@@ -30,12 +30,12 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     }
 
     private static JsonElement Member(JsonElement json, string name, string where)
-        => json.TryGetProperty(name, out var member) ? member : throw Refused(where, $"lacks '{name}'");
+        => json.TryGetProperty(name, out var member) ? member : throw Refused(where, Spoken($"lacks '{name}'"));
 
     private void Fill(object into, EntryShape shape, JsonElement json, string where, bool isEntry = false)
     {
         if (json.EnumerateObject().Select(member => member.Name).FirstOrDefault(name => !shape.Has(name) && !(isEntry && name is "uid" or "version" or "kind")) is { } unknown)
-            throw Refused(where, $"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it");
+            throw Refused(where, Spoken($"has a field {Shown.Quoted(unknown)} that this BuildLog does not know; a newer one wrote it"));
 
         foreach (var field in shape.Fields)
         {
@@ -51,7 +51,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
         {
             if (!IsThere(json, name)) continue;
             var rows = Member(json, name, where);
-            if (rows.ValueKind != JsonValueKind.Array) throw Refused(where, $"has no list '{name}'");
+            if (rows.ValueKind != JsonValueKind.Array) throw Refused(where, Spoken($"has no list '{name}'"));
             var list = (System.Collections.IList)navigation.PropertyInfo!.GetValue(into)!;
             foreach (var each in rows.EnumerateArray()) list.Add(Made(row, each, $"{where}, {name}"));
         }
@@ -63,7 +63,7 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     // Values and rows have no way to be made empty but this one; every field of theirs is then set.
     private object Made(EntryShape shape, JsonElement json, string where)
     {
-        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, "is no object");
+        if (json.ValueKind != JsonValueKind.Object) throw Refused(where, Spoken("is no object"));
         var made = RuntimeHelpers.GetUninitializedObject(shape.Type.ClrType);
         Fill(made, shape, json, where);
         return made;
@@ -72,14 +72,14 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     private object? Value(EntryShape.Field field, JsonElement json, string where)
     {
         var there = $"{where}, {field.Name}";
-        if (json.ValueKind == JsonValueKind.Null) return field.Property.IsNullable ? null : throw Refused(there, "is empty");
+        if (json.ValueKind == JsonValueKind.Null) return field.Property.IsNullable ? null : throw Refused(there, Spoken("is empty"));
         if (field.Names is { } named)
         {
-            if (!json.TryGetGuidText(out var uid)) throw Refused(there, "is no identifier");
-            return idOf(named, uid) ?? throw Refused(there, $"names a {Matters.Of(named.ClrType).InWords()} that is neither in the file nor in the record");
+            if (!json.TryGetGuidText(out var uid)) throw Refused(there, Spoken("is no identifier"));
+            return idOf(named, uid) ?? throw Refused(there, Spoken($"names a {Matters.Of(named.ClrType).InWords()} that is neither in the file nor in the record"));
         }
 
-        return Read(field.Value, json) ?? throw Refused(there, $"is no {Expected(field.Value)}");
+        return Read(field.Value, json) ?? throw Refused(there, Spoken($"is no {Expected(field.Value)}"));
     }
 
     private static object? Read(Type type, JsonElement json)
@@ -99,12 +99,12 @@ internal sealed class EntryReader(ExportedKind kind, Func<IEntityType, Guid, lon
     }
 
     private static string Expected(Type type)
-        => type == typeof(string) ? "plain text"
-            : type == typeof(DateOnly) ? "date such as 2026-05-03"
-            : type == typeof(Guid) ? "identifier"
-            : type == typeof(bool) ? "true or false"
-            : type.IsEnum ? $"word of {string.Join(", ", Enum.GetNames(type))}"
-            : "number";
+        => type == typeof(string) ? Spoken("plain text")
+            : type == typeof(DateOnly) ? Spoken("date such as 2026-05-03")
+            : type == typeof(Guid) ? Spoken("identifier")
+            : type == typeof(bool) ? Spoken("true or false")
+            : type.IsEnum ? Spoken($"word of {string.Join(", ", Enum.GetNames(type))}")
+            : Spoken("number");
 
-    private static RefusedException Refused(string where, string what) => new("import", $"Nothing was imported: {where} {what}.", "");
+    private static RefusedException Refused(string where, string what) => new("import", Spoken($"Nothing was imported: {where} {what}."), "");
 }

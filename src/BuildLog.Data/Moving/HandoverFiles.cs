@@ -42,7 +42,7 @@ internal sealed class HandoverFiles(Handover handover, AttachmentStore store, Ac
     private static void Name(Attachment attachment, string sha256, long length, bool isPhoto)
     {
         (attachment.Sha256, attachment.Length) = (sha256, length);
-        if (isPhoto) (attachment.FileName, attachment.MediaType) = (Path.ChangeExtension(attachment.FileName, ".jpg"), "image/jpeg");
+        if (isPhoto) (attachment.FileName, attachment.MediaType) = (Path.ChangeExtension(attachment.FileName, ".jpg"), Spoken("image/jpeg"));
     }
 
     /// <summary>Null where it is missing or altered.</summary>

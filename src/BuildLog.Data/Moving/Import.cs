@@ -74,7 +74,7 @@ internal sealed class Import
             }
             else
             {
-                if (here.IdOf(kind.Root, entry.Uid) is not null) throw Archive.Refused($"{kind.File} holds an entry twice");
+                if (here.IdOf(kind.Root, entry.Uid) is not null) throw Archive.Refused(Spoken($"{kind.File} holds an entry twice"));
                 Store(entry);
                 added[matter] = added.GetValueOrDefault(matter) + 1;
             }
@@ -91,7 +91,7 @@ internal sealed class Import
         }
         catch (RefusedException refused)
         {
-            throw Archive.Refused($"{Words(entry)} cannot be in this record. {refused.Message.TrimEnd('.')}");
+            throw Archive.Refused(Spoken($"{Words(entry)} cannot be in this record. {refused.Message.TrimEnd('.')}"));
         }
 
         NewRecord.Link(db, entry);

@@ -41,7 +41,7 @@ public sealed partial class Shop
         return store.Write(db =>
         {
             var report = Moving.Import.From(db, archive);
-            db.Journal.Label = FormattableString.Invariant($"imported {report.Added.Values.Sum()} entries from {System.IO.Path.GetFileName(full)}");
+            db.Journal.Did(() => FormattableString.Invariant($"imported {report.Added.Values.Sum()} entries from {System.IO.Path.GetFileName(full)}"));
 
             // Before the entries that name them count: a file too many does no harm, one too few does.
             var attachments = AttachmentStore.Beside(Path);
@@ -57,8 +57,8 @@ public sealed partial class Shop
 
     private static FileStream OpenExport(string file)
     {
-        if (Directory.Exists(file)) throw new RecordException(Fault.Folder, $"{file} is a folder. Name the zip in it.");
-        if (!File.Exists(file)) throw new RecordException(Fault.NoRecord, $"There is no file {file}.");
+        if (Directory.Exists(file)) throw new RecordException(Fault.Folder, Spoken($"{file} is a folder. Name the zip in it."));
+        if (!File.Exists(file)) throw new RecordException(Fault.NoRecord, Spoken($"There is no file {file}."));
         return new(file, FileMode.Open, FileAccess.Read, FileShare.Read);
     }
 }

@@ -25,9 +25,9 @@ public sealed class Note : Entered
 
     public override void Check()
     {
-        TextRules.CheckLine(Title, "title of the note", "pinion seal");
-        TextRules.CheckText(Body, "note");
-        TextRules.CheckDay(Date, "day of the note");
-        if (Title.Length == 0 && Body.Trim().Length == 0) throw new RefusedException("note", "The note is empty.", "Pinion seal weeps since the drive to the coast.");
+        TextRules.CheckLine(Title, Spoken("title of the note"), "pinion seal");
+        TextRules.CheckText(Body, Spoken("note"));
+        TextRules.CheckDay(Date, Spoken("day of the note"));
+        if (Title.Length == 0 && Body.Trim().Length == 0) throw new RefusedException("note", Spoken("The note is empty."), "Pinion seal weeps since the drive to the coast.");
     }
 }

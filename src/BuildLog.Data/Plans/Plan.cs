@@ -17,9 +17,9 @@ public static class PlanStateWords
 {
     public static string InWords(this PlanState state) => state switch
     {
-        PlanState.Open => "open",
-        PlanState.Kept => "kept",
-        PlanState.Rejected => "rejected",
+        PlanState.Open => Spoken("open"),
+        PlanState.Kept => Spoken("kept"),
+        PlanState.Rejected => Spoken("rejected"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 }
@@ -73,28 +73,28 @@ public sealed class Plan : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, "name of the plan", "3.08 axle on the tall tyres");
-        TextRules.CheckText(Reason, "reason");
-        TextRules.CheckDay(Date, "date of the plan");
-        if (Rows.Count == 0 && Wished.Count == 0) throw new RefusedException("plan", "A plan changes at least one part, the load or a wish.", "axle 3.08");
+        TextRules.CheckTitle(Name, Spoken("name of the plan"), "3.08 axle on the tall tyres");
+        TextRules.CheckText(Reason, Spoken("reason"));
+        TextRules.CheckDay(Date, Spoken("date of the plan"));
+        if (Rows.Count == 0 && Wished.Count == 0) throw new RefusedException("plan", Spoken("A plan changes at least one part, the load or a wish."), "axle 3.08");
         foreach (var wish in Wished)
         {
             if (wish.Wish.Refuses(wish.Typed) is { } refusal) throw new RefusedException(refusal);
         }
 
         if (Wished.GroupBy(row => row.Wish).FirstOrDefault(group => group.Count() > 1) is { } again)
-            throw new RefusedException("plan", $"The {again.Key.InWords()} is changed twice in one plan; keep two plans.", "");
+            throw new RefusedException("plan", Spoken($"The {again.Key.InWords()} is changed twice in one plan; keep two plans."), "");
         foreach (var row in Rows)
         {
-            TextRules.CheckLine(row.Listed, "planned change", "3.08");
+            TextRules.CheckLine(row.Listed, Spoken("planned change"), "3.08");
             if (row.ComponentId is null && row.Listed.Length == 0)
-                throw new RefusedException("plan", $"What would be fitted as {row.Position.InWords()}: a part of the shop, or a listed ratio or size?", "3.08");
+                throw new RefusedException("plan", Spoken($"What would be fitted as {row.Position.InWords()}: a part of the shop, or a listed ratio or size?"), "3.08");
         }
 
         if (Rows.GroupBy(row => row.Position).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            throw new RefusedException("plan", $"The {twice.Key.InWords()} is changed twice in one plan; keep two plans.", "");
+            throw new RefusedException("plan", Spoken($"The {twice.Key.InWords()} is changed twice in one plan; keep two plans."), "");
         if (State == PlanState.Rejected && Reason.Trim().Length == 0)
-            throw new RefusedException("plan", $"Why was '{Name}' rejected? The rule that failed keeps others from buying it again.", "propshaft would turn too fast");
+            throw new RefusedException("plan", Spoken($"Why was '{Name}' rejected? The rule that failed keeps others from buying it again."), "propshaft would turn too fast");
     }
 
     public override string ToString() => Name;

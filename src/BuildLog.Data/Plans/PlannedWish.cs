@@ -19,12 +19,12 @@ public static class WishWords
 {
     public static string InWords(this Wish wish) => wish switch
     {
-        Wish.Mass => "mass",
-        Wish.DragArea => "drag area",
-        Wish.Cruise => "cruise",
-        Wish.TopSpeed => "top speed",
-        Wish.HillStart => "hill start",
-        Wish.TyreDiameter => "tyre diameter at most",
+        Wish.Mass => Spoken("mass"),
+        Wish.DragArea => Spoken("drag area"),
+        Wish.Cruise => Spoken("cruise"),
+        Wish.TopSpeed => Spoken("top speed"),
+        Wish.HillStart => Spoken("hill start"),
+        Wish.TyreDiameter => Spoken("tyre diameter at most"),
         _ => throw new ArgumentOutOfRangeException(nameof(wish), wish, "No such wish."),
     };
 

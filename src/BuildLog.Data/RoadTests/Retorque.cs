@@ -30,8 +30,8 @@ public sealed class Retorque : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Date, "day of the re-torque");
-        TextRules.CheckTitle(What, "bolt", "propshaft flange, rear");
-        TextRules.CheckTitle(Initials, "initials", "AT");
+        TextRules.CheckDay(Date, Spoken("day of the re-torque"));
+        TextRules.CheckTitle(What, Spoken("bolt"), "propshaft flange, rear");
+        TextRules.CheckTitle(Initials, Spoken("initials"), "AT");
     }
 }

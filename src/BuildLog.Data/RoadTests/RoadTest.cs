@@ -39,12 +39,12 @@ public sealed class RoadTest : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Date, "day of the road test");
-        TextRules.CheckLine(Gear, "gear", "4");
-        TextRules.CheckLine(Temperatures, "temperatures", "water 88 °C");
-        TextRules.CheckLine(Vibration, "vibration", "85 to 95 km/h");
-        TextRules.CheckText(Noises, "noises");
-        TextRules.CheckText(Defects, "defects");
-        TextRules.CheckText(Fix, "fix");
+        TextRules.CheckDay(Date, Spoken("day of the road test"));
+        TextRules.CheckLine(Gear, Spoken("gear"), "4");
+        TextRules.CheckLine(Temperatures, Spoken("temperatures"), "water 88 °C");
+        TextRules.CheckLine(Vibration, Spoken("vibration"), "85 to 95 km/h");
+        TextRules.CheckText(Noises, Spoken("noises"));
+        TextRules.CheckText(Defects, Spoken("defects"));
+        TextRules.CheckText(Fix, Spoken("fix"));
     }
 }

@@ -37,9 +37,11 @@ internal sealed class FindableIndex(ShopContext db)
 
     public void Put(Kept record)
     {
+        // What is stored is the same in all languages.
+        using var english = Language.English.Speak();
         var (vehicle, component) = (Belonging.VehicleOf(db, record), Belonging.ComponentOf(db, record));
         var type = db.Model.FindEntityType(record.GetType())!;
-        rows.Run(PutSql, record.Uid, record.KindInWords, vehicle, component, TypedInto.Day(record), RecordWords.Title(record), TypedInto.Text(type, record));
+        rows.Run(PutSql, record.Uid, record.KindInWords.Text, vehicle, component, TypedInto.Day(record), RecordWords.Title(record), TypedInto.Text(type, record));
         if (record is Vehicle or Component) rows.Run(RenamedSql, record is Vehicle ? record.Id : null, record is Component ? record.Id : null);
     }
 

@@ -16,7 +16,7 @@ public sealed class BoltCircleSession : Session
 
     internal BoltCircleSession() { }
 
-    public override string Method => "bolt circle";
+    public override Later Method => new Later("bolt circle");
 
     public int Studs { get; set; } = 5;
 
@@ -28,7 +28,7 @@ public sealed class BoltCircleSession : Session
 
     /// <summary>What the readings give: the diameter, metres.</summary>
     /// <exception cref="RefusedException">They give nothing.</exception>
-    public Measured Result() => BoltCircle.FromChord(LengthReadings.Mean(Readings, Tape, "chord"), Studs, Between);
+    public Measured Result() => BoltCircle.FromChord(LengthReadings.Mean(Readings, Tape, Spoken("chord")), Studs, Between);
 
     public override void Check() => _ = Result();
 

@@ -15,7 +15,7 @@ public sealed class GearCountSession : Session
 
     internal GearCountSession() { }
 
-    public override string Method => "gear count";
+    public override Later Method => new Later("gear count");
 
     /// <summary>As the knob names it, such as <c>3</c>.</summary>
     public string Gear { get; internal set; } = "";
@@ -31,7 +31,7 @@ public sealed class GearCountSession : Session
     public TurnCount Result()
     {
         var how = new CountPrecision(QuantityText.ReadNumber(ReadTo).OrRefuse(), QuantityText.ReadNumber(Align).OrRefuse());
-        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, $"count of gear {Gear}, {Date.InWords()}");
+        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, Spoken($"count of gear {Gear}, {Date.InWords()}"));
     }
 
     public override void Check()

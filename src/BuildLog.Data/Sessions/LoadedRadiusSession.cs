@@ -15,7 +15,7 @@ public sealed class LoadedRadiusSession : Session
 
     internal LoadedRadiusSession() { }
 
-    public override string Method => "loaded radius";
+    public override Later Method => new Later("loaded radius");
 
     /// <summary>How far off the tool may be, as typed.</summary>
     public string Tape { get; set; } = "2 mm";

@@ -15,7 +15,7 @@ public sealed class RollOutSession : Session
 
     internal RollOutSession() { }
 
-    public override string Method => "roll-out";
+    public override Later Method => new Later("roll-out");
 
     /// <summary>The vehicle stood on the tyre.</summary>
     public bool Loaded { get; set; }
@@ -37,7 +37,7 @@ public sealed class RollOutSession : Session
     {
         var tape = QuantityText.Read(Tape, Kind.Length, Units.Millimetre).OrRefuse().Value;
         var how = new RollOutPrecision(Loaded, Construction, tape, QuantityText.ReadNumber(Align).OrRefuse());
-        return RollOut.Of([.. Readings.Select(text => RollReading.Read(text).OrRefuse())], how, $"roll-out of {Date.InWords()}");
+        return RollOut.Of([.. Readings.Select(text => RollReading.Read(text).OrRefuse())], how, Spoken($"roll-out of {Date.InWords()}"));
     }
 
     public override void Check()

@@ -42,16 +42,16 @@ public abstract class Session : Entered
     }
 
     /// <summary>The method in the trade's words.</summary>
-    public abstract string Method { get; }
+    public abstract Later Method { get; }
 
     /// <summary>What was measured, by its name.</summary>
     public string Subject => Component?.Name ?? Vehicle?.Name ?? "";
 
     internal List<ReadingRow> Rows { get; } = [];
 
-    internal override string KindInWords => Method;
+    internal override Later KindInWords => Method;
 
-    public override string ToString() => $"of {Date.InWords()}";
+    public override string ToString() => Spoken($"of {Date.InWords()}");
 
     /// <summary>This method measures such a part; null asks whether it measures the vehicle.</summary>
     internal abstract bool Measures(Component? component);
@@ -62,7 +62,7 @@ public abstract class Session : Entered
     /// <summary>Without its part it measured nothing; one of a vehicle alone, nothing without that.</summary>
     internal override bool HangsOn(string reference) => reference == nameof(ComponentId) || ComponentId is null;
 
-    private protected string Says => $"{Method} of {Date.InWords()}";
+    private protected string Says => Spoken($"{Method} of {Date.InWords()}");
 
     private protected NumberFound Found(Spec spec, Measured number) => new(spec.InWords(), spec.Line().Unit, new(number, Source.Measured, Says));
 
@@ -70,7 +70,7 @@ public abstract class Session : Entered
     {
         var (low, high) = (spec.Line().Low, spec.Line().High);
         if (!(number.Value >= low && number.Value <= high))
-            throw new RefusedException("out-of-range", $"The readings make a {spec.InWords()} of {Rounded.Value(number, spec.Line().Unit)}, and it lies between {Rounded.Value(low, spec.Line().Unit)} and {Rounded.Value(high, spec.Line().Unit)}.", "");
+            throw new RefusedException("out-of-range", Spoken($"The readings make a {spec.InWords()} of {Rounded.Value(number, spec.Line().Unit)}, and it lies between {Rounded.Value(low, spec.Line().Unit)} and {Rounded.Value(high, spec.Line().Unit)}."), "");
     }
 }
 

@@ -17,7 +17,7 @@ public sealed class ShaftAnglesSession : Session
 
     internal ShaftAnglesSession() { }
 
-    public override string Method => "shaft angles";
+    public override Later Method => new Later("shaft angles");
 
     /// <summary>What the readings give: the front joint and the rear one.</summary>
     /// <exception cref="RefusedException">They give nothing.</exception>
@@ -25,11 +25,11 @@ public sealed class ShaftAnglesSession : Session
     {
         var angles = Understood();
         if (angles.GroupBy(angle => (angle.Of, angle.From)).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            throw new RefusedException("angle", $"There are two readings of one angle, '{twice.First()}' and '{twice.Last()}': keep one.", "");
+            throw new RefusedException("angle", Spoken($"There are two readings of one angle, '{twice.First()}' and '{twice.Last()}': keep one."), "");
 
         return JointAngle.Of([.. Enum.GetValues<Member>().Select(member => new Inclination(Of(angles, member, Seen.Side), Of(angles, member, Seen.Above)))]) is [var front, var rear]
             ? (front, rear)
-            : throw new RefusedException("angle", "The output, the shaft and the pinion are each read from the side.", "output side 3.5 deg");
+            : throw new RefusedException("angle", Spoken("The output, the shaft and the pinion are each read from the side."), "output side 3.5 deg");
     }
 
     public override void Check() => _ = Result();

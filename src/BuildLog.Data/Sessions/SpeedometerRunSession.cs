@@ -13,7 +13,7 @@ public sealed class SpeedometerRunSession : Session
 
     internal SpeedometerRunSession() { }
 
-    public override string Method => "speedometer run";
+    public override Later Method => new Later("speedometer run");
 
     /// <summary>How far off the true distance may be, as typed.</summary>
     public string Tape { get; set; } = "10 m";

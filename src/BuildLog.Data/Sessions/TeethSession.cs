@@ -14,7 +14,7 @@ public sealed class TeethSession : Session
 
     internal TeethSession() { }
 
-    public override string Method => "teeth";
+    public override Later Method => new Later("teeth");
 
     /// <summary>What the counts agree on.</summary>
     /// <exception cref="RefusedException">They do not, or there is one only.</exception>

@@ -14,7 +14,7 @@ public sealed class TurnCountSession : Session
 
     internal TurnCountSession() { }
 
-    public override string Method => "turn count";
+    public override Later Method => new Later("turn count");
 
     public Wheels Wheels { get; set; }
 
@@ -32,7 +32,7 @@ public sealed class TurnCountSession : Session
     public TurnCount Result()
     {
         var how = new CountPrecision(QuantityText.ReadNumber(ReadTo).OrRefuse(), QuantityText.ReadNumber(Align).OrRefuse());
-        return TurnCount.Of([.. Readings.Select(text => TurnReading.Read(text, Wheels).OrRefuse())], how, name: $"count of {Date.InWords()}");
+        return TurnCount.Of([.. Readings.Select(text => TurnReading.Read(text, Wheels).OrRefuse())], how, name: Spoken($"count of {Date.InWords()}"));
     }
 
     public override void Check()

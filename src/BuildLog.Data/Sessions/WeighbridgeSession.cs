@@ -13,7 +13,7 @@ public sealed class WeighbridgeSession : Session
 
     internal WeighbridgeSession() { }
 
-    public override string Method => "weighbridge";
+    public override Later Method => new Later("weighbridge");
 
     /// <summary>The smallest step of its display, as typed.</summary>
     public string Step { get; set; } = "20 kg";

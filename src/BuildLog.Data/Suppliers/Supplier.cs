@@ -22,10 +22,10 @@ public sealed class Supplier : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, "name of the supplier", "Tolland yard");
-        TextRules.CheckText(Contact, "contact");
-        TextRules.CheckLine(GoodFor, "trade of the supplier", "axles and shafts");
-        TextRules.CheckText(Notes, "notes");
+        TextRules.CheckTitle(Name, Spoken("name of the supplier"), "Tolland yard");
+        TextRules.CheckText(Contact, Spoken("contact"));
+        TextRules.CheckLine(GoodFor, Spoken("trade of the supplier"), "axles and shafts");
+        TextRules.CheckText(Notes, Spoken("notes"));
     }
 
     public override string ToString() => Name;

@@ -98,12 +98,12 @@ public sealed class Vehicle : Entered
 
     public override void Check()
     {
-        if (Name.Length == 0) throw new RefusedException("vehicle", "A vehicle needs a name.", "Brindle");
+        if (Name.Length == 0) throw new RefusedException("vehicle", Spoken("A vehicle needs a name."), "Brindle");
         if (Name.Length > 60 || Name.Any(char.IsControl))
-            throw new RefusedException("vehicle", "A vehicle's name is one line of at most 60 characters.", "Brindle");
+            throw new RefusedException("vehicle", Spoken("A vehicle's name is one line of at most 60 characters."), "Brindle");
         Specs.Check();
-        CheckClass(BodyClass, "body", [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
-        CheckClass(RollingClass, "rolling", [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);
+        CheckClass(BodyClass, Spoken("body"), [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
+        CheckClass(RollingClass, Spoken("rolling"), [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);
     }
 
     public override string ToString() => Name;
@@ -111,7 +111,7 @@ public sealed class Vehicle : Entered
     private static void CheckClass(string? name, string what, IReadOnlyList<string> known)
     {
         if (name is not null && !known.Contains(name))
-            throw new RefusedException($"{what}-class", $"'{name}' is no {what} class; there are {string.Join("; ", known)}.", known[0]);
+            throw new RefusedException($"{what}-class", Spoken($"'{name}' is no {what} class; there are {string.Join("; ", known)}."), known[0]);
     }
 
     internal static string KeyOf(string name) => name.Trim().Normalize().ToUpperInvariant();

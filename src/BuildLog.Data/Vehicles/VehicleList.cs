@@ -30,10 +30,10 @@ internal static class VehicleList
         var matches = key.Length == 0 ? vehicles : vehicles.Where(vehicle => vehicle.NameKey.StartsWith(key, StringComparison.Ordinal)).ToList();
         return (vehicles.Count, matches.Count) switch
         {
-            (0, _) => throw Refused("The shop has no vehicles yet; add one first.", ""),
+            (0, _) => throw Refused(Spoken("The shop has no vehicles yet; add one first."), ""),
             (_, 1) when key.Length > 0 => matches[0],
-            (_, 0) => throw Refused($"No vehicle is called {Shown.Quoted(beginning)} or begins so; there are {Names(vehicles)}.", example),
-            _ => throw Refused($"{Shown.Quoted(beginning)} could be {Names(matches)}: write more of the name.", matches[0].Name),
+            (_, 0) => throw Refused(Spoken($"No vehicle is called {Shown.Quoted(beginning)} or begins so; there are {Names(vehicles)}."), example),
+            _ => throw Refused(Spoken($"{Shown.Quoted(beginning)} could be {Names(matches)}: write more of the name."), matches[0].Name),
         };
     }
 
@@ -43,7 +43,7 @@ internal static class VehicleList
     {
         const int most = 8;
         var shown = vehicles.Take(most).Select(vehicle => vehicle.Name).ToList();
-        if (vehicles.Count > most) shown.Add(FormattableString.Invariant($"{vehicles.Count - most} more"));
-        return shown.Count == 1 ? shown[0] : $"{string.Join(", ", shown.SkipLast(1))} and {shown[^1]}";
+        if (vehicles.Count > most) shown.Add(Spoken($"{vehicles.Count - most} more"));
+        return shown.Count == 1 ? shown[0] : Spoken($"{string.Join(", ", shown.SkipLast(1))} and {shown[^1]}");
     }
 }

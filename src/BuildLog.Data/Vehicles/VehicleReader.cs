@@ -19,12 +19,12 @@ internal static class VehicleReader
 
     /// <summary>The same by its number alone.</summary>
     /// <exception cref="RefusedException">It is gone.</exception>
-    public static Vehicle Stored(Snapshot record, long id, string name = "That vehicle")
+    public static Vehicle Stored(Snapshot record, long id, string? name = null)
     {
         record.Vehicles.Load([id]);
         return record.Vehicles.Holds(id)
             ? record.Vehicles[id]
-            : throw new RefusedException("vehicle", $"{name} is not in the record any more.", "");
+            : throw new RefusedException("vehicle", Spoken($"{name ?? Spoken("That vehicle")} is not in the record any more."), "");
     }
 
     private static List<Vehicle> Filled(Snapshot record, List<Vehicle> vehicles)

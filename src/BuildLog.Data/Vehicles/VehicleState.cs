@@ -21,18 +21,18 @@ public static class VehicleWords
 {
     public static string InWords(this VehicleState state) => state switch
     {
-        VehicleState.Planned => "planned",
-        VehicleState.InBuild => "in build",
-        VehicleState.OnTheRoad => "on the road",
-        VehicleState.LaidUp => "laid up",
-        VehicleState.HandedOver => "handed over",
+        VehicleState.Planned => Spoken("planned"),
+        VehicleState.InBuild => Spoken("in build"),
+        VehicleState.OnTheRoad => Spoken("on the road"),
+        VehicleState.LaidUp => Spoken("laid up"),
+        VehicleState.HandedOver => Spoken("handed over"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 
     public static string InWords(this OdometerUnit unit) => unit switch
     {
         OdometerUnit.Kilometres => "km",
-        OdometerUnit.Miles => "mi",
+        OdometerUnit.Miles => Spoken("mi"),
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "No such unit."),
     };
 }

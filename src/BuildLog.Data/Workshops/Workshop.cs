@@ -21,10 +21,10 @@ public sealed class Workshop : Entered
 
     public override void Check()
     {
-        TextRules.CheckLine(Name, "name of the shop", "Thorley's shed");
-        TextRules.CheckText(Address, "address");
+        TextRules.CheckLine(Name, Spoken("name of the shop"), "Thorley's shed");
+        TextRules.CheckText(Address, Spoken("address"));
         if (!Costs.Currency.All.Any(known => known.Code == Currency))
-            throw new RefusedException("currency", $"'{Currency}' is no currency known here; there are {string.Join(", ", Costs.Currency.All)}.", "EUR");
+            throw new RefusedException("currency", Spoken($"'{Currency}' is no currency known here; there are {string.Join(", ", Costs.Currency.All)}."), "EUR");
     }
 
     public override string ToString() => Name;
