@@ -15,7 +15,7 @@ public sealed record AttachmentPlace(Attachment Attachment, string About)
         return [
             .. db.Set<Attachment>().Join(about, attachment => attachment.AboutUid, findable => findable.RecordUid, (attachment, findable) => new { attachment, findable.Kind, findable.Title })
                 .OrderBy(found => found.attachment.Id).AsEnumerable()
-                .Select(found => new AttachmentPlace(found.attachment, NamedPart.InWords(found.Kind, found.Title))),
+                .Select(found => new AttachmentPlace(found.attachment, NamedPart.InWords(Spoken(found.Kind), found.Title))),
         ];
     }
 }

@@ -43,11 +43,11 @@ public static class DrivelineBoxes
 
     private static string InShort(this Source source) => source switch
     {
-        Source.TeethCounted => "teeth",
-        Source.Measured => "measured",
-        Source.MakersData => "maker",
-        Source.Tag => "tag",
-        Source.OwnersWord => "owner",
-        _ => "assumed",
+        Source.TeethCounted => Spoken("teeth"),
+        Source.Measured => Spoken("measured"),
+        Source.MakersData => Spoken("maker"),
+        Source.Tag => Spoken("tag"),
+        Source.OwnersWord => Spoken("owner"),
+        _ => Spoken("assumed"),
     };
 }

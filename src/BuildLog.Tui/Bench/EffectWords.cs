@@ -10,15 +10,15 @@ internal static class EffectWords
     public static IReadOnlyList<string> Of(Driveline before, Driveline after, OwnersGoals goals) =>
     [
         .. Cruise(before, after, goals),
-        $"Findings  {FindingsWords.Count(AllChecks.Look(before, goals)).Summary()} → {FindingsWords.Count(AllChecks.Look(after, goals)).Summary()}",
+        Spoken($"Findings  {FindingsWords.Count(AllChecks.Look(before, goals)).Summary()} → {FindingsWords.Count(AllChecks.Look(after, goals)).Summary()}"),
     ];
 
     private static IEnumerable<string> Cruise(Driveline before, Driveline after, OwnersGoals goals)
     {
         if (goals.Cruise.FirstOrDefault() is not { } goal) yield break;
         var (was, will) = (HistoryWords.Cruise(CruiseCheck.EngineSpeed(before, goal)), HistoryWords.Cruise(CruiseCheck.EngineSpeed(after, goal)));
-        if (was.Length + will.Length > 0) yield return $"Cruise    {Known(was)} → {Known(will)}";
+        if (was.Length + will.Length > 0) yield return Spoken($"Cruise    {Known(was)} → {Known(will)}");
     }
 
-    private static string Known(string cruise) => cruise.Length > 0 ? cruise : "cannot be said";
+    private static string Known(string cruise) => cruise.Length > 0 ? cruise : Spoken("cannot be said");
 }

@@ -24,7 +24,7 @@ public static class FindingsWords
         finding.Verdict,
         finding.Title,
         finding.SaysIn(units.Shown),
-        string.Join(" and ", finding.Between.Select(position => position.InWords())),
+        string.Join(Spoken(" and "), finding.Between.Select(position => position.InWords())),
         Why(finding),
         Bar(finding),
         finding.CuresIn(units.Shown),
@@ -35,13 +35,13 @@ public static class FindingsWords
     // Splines and bolts have no interval: they go together or they do not.
     private static string Why(Finding finding) => finding.Because switch
     {
-        Because.Inside when finding.Value is null => "What is known of it is as wanted.",
-        Because.Outside when finding.Value is null => "What is known of it is not as wanted.",
-        Because.Inside => "The whole 95 % interval is inside what is wanted.",
-        Because.Outside => "The whole 95 % interval is outside what is wanted.",
-        Because.Uncertainty => "The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies.",
-        Because.UnverifiedLimit => "The limit is from memory only, so it may warn but not condemn.",
-        _ => "A number is missing.",
+        Because.Inside when finding.Value is null => Spoken("What is known of it is as wanted."),
+        Because.Outside when finding.Value is null => Spoken("What is known of it is not as wanted."),
+        Because.Inside => Spoken("The whole 95 % interval is inside what is wanted."),
+        Because.Outside => Spoken("The whole 95 % interval is outside what is wanted."),
+        Because.Uncertainty => Spoken("The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies."),
+        Because.UnverifiedLimit => Spoken("The limit is from memory only, so it may warn but not condemn."),
+        _ => Spoken("A number is missing."),
     };
 
     private static WindowBar? Bar(Finding finding)
@@ -51,7 +51,7 @@ public static class FindingsWords
         var interval = value.Interval95;
         return new(
             unit.FromBase(interval.Low), unit.FromBase(value.Value), unit.FromBase(interval.High), Side(wanted.Low, unit), Side(wanted.High, unit),
-            $"{Rounded.WithInterval(value, unit)}, wanted {wanted.InWords(unit)}");
+            Spoken($"{Rounded.WithInterval(value, unit)}, wanted {wanted.InWords(unit)}"));
     }
 
     private static double? Side(double limit, Unit unit) => double.IsFinite(limit) ? unit.FromBase(limit) : null;

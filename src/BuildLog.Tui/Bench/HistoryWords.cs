@@ -29,7 +29,7 @@ public static class HistoryWords
     private static string Spent(SwapEffect effect)
     {
         var (before, after) = (string.Join(" + ", effect.Before.Spent), string.Join(" + ", effect.After.Spent));
-        return before == after ? "" : $"{(before.Length > 0 ? before : "nothing")} → {after} in all";
+        return before == after ? "" : Spoken($"{(before.Length > 0 ? before : Spoken("nothing"))} → {after} in all");
     }
 
     private static HistoryRow Row(Swap swap, OwnersGoals goals, UnitSystem units)

@@ -36,7 +36,7 @@ public static class MeasurementsWords
             session.Id,
             DayText.InShort(session.Date),
             session.Method,
-            session is GearCountSession { Gear: var gear } ? $"{session.Subject}, gear {gear}" : session.Subject,
+            session is GearCountSession { Gear: var gear } ? Spoken($"{session.Subject}, gear {gear}") : session.Subject,
             result.InWords,
             [.. result.Conditions],
             session.Readings,
@@ -53,11 +53,11 @@ public static class MeasurementsWords
             [
                 session.Wheels switch
                 {
-                    Wheels.OneHeld => "one wheel held, so twice the turns count",
-                    Wheels.Together => "both wheels turning alike",
-                    _ => "both wheels counted",
+                    Wheels.OneHeld => Spoken("one wheel held, so twice the turns count"),
+                    Wheels.Together => Spoken("both wheels turning alike"),
+                    _ => Spoken("both wheels counted"),
                 },
-                $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session),
+                Spoken($"read to {session.ReadTo} turn"), Spoken($"mark within {session.Align} turn"), .. Circumstances(session),
             ]);
     }
 
@@ -66,28 +66,28 @@ public static class MeasurementsWords
         var count = session.Result();
         return new(
             count.Ratio, Units.One, [.. TurnCountWords.Doubts(count)],
-            [$"gear {session.Gear}", $"read to {session.ReadTo} turn", $"mark within {session.Align} turn", .. Circumstances(session)]);
+            [Spoken($"gear {session.Gear}"), Spoken($"read to {session.ReadTo} turn"), Spoken($"mark within {session.Align} turn"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(RollOutSession session, UnitSystem units)
     {
         var roll = session.Result();
-        string[] pressure = session.Pressure.Length > 0 ? [$"pressure {session.Pressure}"] : [];
+        string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {session.Pressure}")] : [];
         return new(
             roll.RollingCircumference, units.Length, roll.How.Loaded ? [] : RollOutWords.Live(roll, units),
-            [session.Loaded ? "carrying the vehicle" : $"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
+            [session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"), Spoken($"tape good to {session.Tape}"), .. pressure, .. Circumstances(session)]);
     }
 
     private static SessionResult Result(TeethSession session)
     {
         var teeth = session.Result();
-        return new(teeth.ToMeasured(), Units.One, session.Component is AxleComponent axle ? [TeethForm.Says(axle, teeth)] : [], [FormattableString.Invariant($"counted {session.Readings.Count} times"), .. Circumstances(session)]);
+        return new(teeth.ToMeasured(), Units.One, session.Component is AxleComponent axle ? [TeethForm.Says(axle, teeth)] : [], [Spoken($"counted {session.Readings.Count} times"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(LoadedRadiusSession session)
     {
         var radius = session.Result();
-        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [$"tool good to {session.Tape}", .. Circumstances(session)]);
+        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [Spoken($"tool good to {session.Tape}"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(BoltCircleSession session)
@@ -95,31 +95,31 @@ public static class MeasurementsWords
         var circle = session.Result();
         return new(
             circle, Units.Millimetre, BoltCircleForm.Says(session.Studs, circle),
-            [FormattableString.Invariant($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), $"tool good to {session.Tape}", .. Circumstances(session)]);
+            [Spoken($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), Spoken($"tool good to {session.Tape}"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(ShaftAnglesSession session)
     {
         var (front, rear) = session.Result();
-        return new(front.Compound, Units.Degree, PropshaftAnglesForm.Says(front, rear), [.. Circumstances(session)]) { Of = "front joint" };
+        return new(front.Compound, Units.Degree, PropshaftAnglesForm.Says(front, rear), [.. Circumstances(session)]) { Of = Spoken("front joint") };
     }
 
     private static SessionResult Result(WeighbridgeSession session)
     {
         var weighing = session.Result();
-        var (mass, of) = weighing.Whole is { } whole ? (whole, "") : weighing.Front is { } front ? (front, "front") : (weighing.Rear!, "rear");
-        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [$"plate reads to {session.Step}", .. Circumstances(session)]) { Of = of };
+        var (mass, of) = weighing.Whole is { } whole ? (whole, "") : weighing.Front is { } front ? (front, Spoken("front")) : (weighing.Rear!, Spoken("rear"));
+        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [Spoken($"plate reads to {session.Step}"), .. Circumstances(session)]) { Of = of };
     }
 
     private static SessionResult Result(SpeedometerRunSession session)
     {
         var run = session.Result();
-        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [$"true distance good to {session.Tape}", $"odometer read to {session.Step}", .. Circumstances(session)]) { Of = "of the truth" };
+        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [Spoken($"true distance good to {session.Tape}"), Spoken($"odometer read to {session.Step}"), .. Circumstances(session)]) { Of = Spoken("of the truth") };
     }
 
     private static IEnumerable<string> Circumstances(Session session)
     {
-        if (session.Helper.Length > 0) yield return $"with {session.Helper}";
+        if (session.Helper.Length > 0) yield return Spoken($"with {session.Helper}");
         if (session.Conditions.Length > 0) yield return session.Conditions;
         if (session.Notes.Length > 0) yield return session.Notes;
     }

@@ -9,10 +9,10 @@ internal static class NextStep
     /// <returns>A short sentence with its key; null where the beginning is behind.</returns>
     public static string? Of(VehicleOnBench bench)
     {
-        if (Missing(bench.Driveline) is { } part) return $"Next: f fits the {part.InWords()}.";
-        if (bench.Goals.Cruise.Count == 0) return "Next: g sets the goal.";
-        if ((bench.Driveline.RearAxle ?? bench.Driveline.FrontAxle)?.Ratio is not { Source: Gearing.Measurements.Source.Measured or Gearing.Measurements.Source.TeethCounted }) return "Next: t counts the axle's turns.";
-        return bench.Findings.Any(finding => finding.Verdict == Verdict.Clash) ? "Next: 0 shows ways out." : null;
+        if (Missing(bench.Driveline) is { } part) return Spoken($"Next: f fits the {part.InWords()}.");
+        if (bench.Goals.Cruise.Count == 0) return Spoken("Next: g sets the goal.");
+        if ((bench.Driveline.RearAxle ?? bench.Driveline.FrontAxle)?.Ratio is not { Source: Gearing.Measurements.Source.Measured or Gearing.Measurements.Source.TeethCounted }) return Spoken("Next: t counts the axle's turns.");
+        return bench.Findings.Any(finding => finding.Verdict == Verdict.Clash) ? Spoken("Next: 0 shows ways out.") : null;
     }
 
     private static Position? Missing(Driveline driveline)

@@ -14,16 +14,16 @@ internal static class PartCard
     public static IReadOnlyList<string> Of(Shop shop, Vehicle vehicle, Position position, DateOnly today, UnitSystem units)
     {
         var fitted = shop.DrivelineOn(vehicle, today);
-        if (fitted.At(position) is not { } part) return ["Nothing is fitted here."];
+        if (fitted.At(position) is not { } part) return [Spoken("Nothing is fitted here.")];
 
         var life = shop.LifeOf(part);
         return
         [
-            .. Section("Numbers", fitted.Numbers.Where(number => number.Position == position).Select(number => Number(number, units))),
-            .. Section("Read off it", [.. life.Numbers.Select(number => number.ToString() ?? ""), .. part.SerialNumber.Length > 0 ? [part.SerialNumber] : Array.Empty<string>()]),
-            .. Section("Where it has been", life.Service.Select(Service)),
-            .. Section("Measured on it", life.Sessions.Select(session => $"{DayText.InShort(session.Date)}  {session.Method}")),
-            .. Section("Cost", life.Costs.Select(cost => $"{DayText.InShort(cost.Date)}  {cost.Amount}  {cost.What}")),
+            .. Section(Spoken("Numbers"), fitted.Numbers.Where(number => number.Position == position).Select(number => Number(number, units))),
+            .. Section(Spoken("Read off it"), [.. life.Numbers.Select(number => number.ToString() ?? ""), .. part.SerialNumber.Length > 0 ? [part.SerialNumber] : Array.Empty<string>()]),
+            .. Section(Spoken("Where it has been"), life.Service.Select(Service)),
+            .. Section(Spoken("Measured on it"), life.Sessions.Select(session => $"{DayText.InShort(session.Date)}  {session.Method}")),
+            .. Section(Spoken("Cost"), life.Costs.Select(cost => $"{DayText.InShort(cost.Date)}  {cost.Amount}  {cost.What}")),
         ];
     }
 
@@ -37,7 +37,7 @@ internal static class PartCard
     {
         string Words(Known known) => Says(known, number.Unit, units);
 
-        var weaker = number.PassedOver.Count == 0 ? "" : $"; weaker: {string.Join(", ", number.PassedOver.Select(Words))}";
+        var weaker = number.PassedOver.Count == 0 ? "" : Spoken($"; weaker: {string.Join(", ", number.PassedOver.Select(Words))}");
         return $"{number.Number}  {Words(number.Used)}{weaker}";
     }
 
@@ -46,7 +46,7 @@ internal static class PartCard
 
     private static string Service(Data.Components.TimeFitted time)
     {
-        var distance = time.Distance is { } way ? $", {(way.IsAtLeast ? "at least " : "")}{Rounded.Fixed(way.Metres / 1000, 0)} km" : "";
+        var distance = time.Distance is { } way ? $", {(way.IsAtLeast ? Spoken("at least ") : "")}{Rounded.Fixed(way.Metres / 1000, 0)} km" : "";
         return $"{time.Fitment.Vehicle.Name}, {time.Fitment}{distance}";
     }
 }

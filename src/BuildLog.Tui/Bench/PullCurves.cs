@@ -27,11 +27,11 @@ internal static class PullCurves
     {
         List<string> missing =
         [
-            .. driveline.Engine?.Torque is null ? (string[])["the engine's torque"] : [],
-            .. driveline.Load?.Mass is null ? (string[])["the vehicle's mass"] : [],
-            .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])["what air and road take of it"] : [],
+            .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
+            .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
+            .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
         ];
-        return missing.Count == 0 ? "" : $"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).";
+        return missing.Count == 0 ? "" : Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).");
     }
 
     /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>
@@ -40,9 +40,9 @@ internal static class PullCurves
         var unit = units.Force;
         return new()
         {
-            Title = "Force left on the level in each gear",
-            Across = $"road speed, {units.Speed}",
-            Up = $"force left, {unit}",
+            Title = Spoken("Force left on the level in each gear"),
+            Across = Spoken($"road speed, {units.Speed}"),
+            Up = Spoken($"force left, {unit}"),
             Curves = Gears(pull, units, (step, v) => pull.Reserve(step, v) is { Value: >= 0 } reserve ? unit.FromBase(reserve.Value) : null),
         };
     }
@@ -55,15 +55,15 @@ internal static class PullCurves
         var fastest = gears.SelectMany(gear => gear.Points).Select(point => point.X).DefaultIfEmpty().Max();
         return new()
         {
-            Title = "Steepest hill held in each gear",
-            Across = $"road speed, {units.Speed}",
-            Up = $"gradient, {Units.PercentUnit}",
+            Title = Spoken("Steepest hill held in each gear"),
+            Across = Spoken($"road speed, {units.Speed}"),
+            Up = Spoken($"gradient, {Units.PercentUnit}"),
             Curves = [.. gears, .. double.IsFinite(grip) ? [WheelsSpin(Units.PercentUnit.FromBase(grip), fastest)] : Array.Empty<Curve>()],
         };
     }
 
     /// <summary>A level line: above it the tyres let go.</summary>
-    public static Curve WheelsSpin(double at, double fastest) => new("wheels spin", CurveKind.Limit, [new(0, at), new(fastest, at)]);
+    public static Curve WheelsSpin(double at, double fastest) => new(Spoken("wheels spin"), CurveKind.Limit, [new(0, at), new(fastest, at)]);
 
     /// <summary>A curve for each gear, over what the engine turns in it.</summary>
     public static IReadOnlyList<Curve> Gears(RoadLoad.Pull pull, UnitSystem units, Func<DriveStep, Measured, double?> value)

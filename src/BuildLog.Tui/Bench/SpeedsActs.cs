@@ -10,6 +10,6 @@ internal sealed class SpeedsActs(Shop shop, TimeProvider clock, UnitSystem units
     public string? Choose(IFormHost host, long vehicleId)
     {
         var driveline = shop.DrivelineOn(shop.FindVehicle(vehicleId), clock.Today()).Driveline;
-        return host.Fill(SpeedsForm.For(driveline, wish, units)) ? "The table shows what was chosen, until you quit." : null;
+        return host.Fill(SpeedsForm.For(driveline, wish, units)) ? Spoken("The table shows what was chosen, until you quit.") : null;
     }
 }

@@ -26,28 +26,28 @@ internal static class SpeedsForm
         var names = driveline.Steps.Select(step => step.Name).ToList();
         return new()
         {
-            Title = "Table of speeds",
+            Title = Spoken("Table of speeds"),
             HelpPage = "Speeds",
-            SaveCaption = "Show",
+            SaveCaption = Spoken("Show"),
             Entries =
             [
-                new ChoiceEntry(Columns, "A column for", [new(Engine, "an engine speed"), new(Road, "a road speed")]) { Initial = wish.RoadSpeeds.Count > 0 ? Road : Engine },
-                new TextEntry(Engine, "Engine speeds")
+                new ChoiceEntry(Columns, Spoken("A column for"), [new(Engine, Spoken("an engine speed")), new(Road, Spoken("a road speed"))]) { Initial = wish.RoadSpeeds.Count > 0 ? Road : Engine },
+                new TextEntry(Engine, Spoken("Engine speeds"))
                 {
                     Initial = Written(wish.EngineSpeeds, Units.RevolutionPerMinute),
-                    Hint = "rev/min, such as 1500 2000 3000, or 1500 to 3500 by 500; empty: the usual",
+                    Hint = Spoken("rev/min, such as 1500 2000 3000, or 1500 to 3500 by 500; empty: the usual"),
                     ShownWhen = values => values[Columns] != Road,
                     Check = values => Speeds(values[Engine], CruiseGoal.ReadEngineSpeed, "1500 2000 3000").Refusal?.Sentence,
                 },
-                new TextEntry(Road, "Road speeds")
+                new TextEntry(Road, Spoken("Road speeds"))
                 {
                     Initial = Written(wish.RoadSpeeds, unit),
-                    Hint = $"such as 50 80 110, or 60 to 120 by 20; bare numbers are {unit}",
+                    Hint = Spoken($"such as 50 80 110, or 60 to 120 by 20; bare numbers are {unit}"),
                     ShownWhen = values => values[Columns] == Road,
-                    Check = values => values.IsEmpty(Road) ? "Name at least one road speed, such as 50 80 110." : RoadSpeeds(values, unit).Refusal?.Sentence,
+                    Check = values => values.IsEmpty(Road) ? Spoken("Name at least one road speed, such as 50 80 110.") : RoadSpeeds(values, unit).Refusal?.Sentence,
                 },
-                new TextEntry(Gears, "Gears") { Initial = string.Join(", ", wish.Gears), Hint = $"of {string.Join(", ", names)}; empty: all", Check = values => Chosen(values[Gears], names).Refusal?.Sentence },
-                new ChoiceEntry(UnitOf, "Road speed in", [new("", "as everywhere"), .. SpeedUnits.Select(each => new ChoiceOption(each.Symbol, each.Symbol))]) { Initial = wish.Unit?.Symbol ?? "" },
+                new TextEntry(Gears, Spoken("Gears")) { Initial = string.Join(", ", wish.Gears), Hint = Spoken($"of {string.Join(", ", names)}; empty: all"), Check = values => Chosen(values[Gears], names).Refusal?.Sentence },
+                new ChoiceEntry(UnitOf, Spoken("Road speed in"), [new("", Spoken("as everywhere")), .. SpeedUnits.Select(each => new ChoiceOption(each.Symbol, each.Symbol))]) { Initial = wish.Unit?.Symbol ?? "" },
             ],
             Save = values => Checks.Try(() =>
             {
@@ -87,7 +87,7 @@ internal static class SpeedsForm
 
     private static Parsed<List<double>> Few(List<double> speeds, string example) => speeds.Count <= MostColumns ? speeds : TooMany(example);
 
-    private static Refusal TooMany(string example) => new("columns", FormattableString.Invariant($"One to {MostColumns} columns fit."), example);
+    private static Refusal TooMany(string example) => new("columns", Spoken($"One to {MostColumns} columns fit."), example);
 
     private static Parsed<List<double>> RoadSpeeds(FormValues values, Unit unit)
         => Speeds(values[Road], text => QuantityText.ReadPlain(text, Kind.Speed, unit).Then(typed => CruiseGoal.ReadSpeed($"{typed.Text} {(typed.Text.Any(char.IsLetter) ? "" : unit)}")), "50 80 110");
@@ -98,7 +98,7 @@ internal static class SpeedsForm
         var marks = text.IndexOfAny([',', ';']) >= 0 || names.Exists(name => Same(name, text.Trim())) ? new[] { ',', ';' } : [' '];
         foreach (var word in text.Split(marks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            if (names.Find(name => Same(name, word)) is not { } name) return new Refusal("gear", $"There is no gear {Shown.Quoted(word)} here.", string.Join(", ", names.TakeLast(2)));
+            if (names.Find(name => Same(name, word)) is not { } name) return new Refusal("gear", Spoken($"There is no gear {Shown.Quoted(word)} here."), string.Join(", ", names.TakeLast(2)));
             if (!chosen.Contains(name)) chosen.Add(name);
         }
 

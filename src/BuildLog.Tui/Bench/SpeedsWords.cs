@@ -13,7 +13,7 @@ public static class SpeedsWords
     private const double AssumedIdle = 800 / 60.0;
     private const double AssumedShift = 4500 / 60.0;
 
-    private const string OverTheRedline = "over";
+    private static string OverTheRedline => Spoken("over");
 
     private static readonly int[] UsualColumns = [1000, 2000, 3000, 4000];
 
@@ -42,18 +42,18 @@ public static class SpeedsWords
 
     /// <summary>What the columns of the table mean.</summary>
     public static string Note(Driveline driveline, UnitSystem units)
-        => $"Road speed in {units.Speed} at the engine speed in rev/min; 'drops to' is the engine speed after an upshift at {Shift(driveline)} rev/min"
-            + (driveline.Engine?.Redline is null ? " (assumed: no redline is recorded)" : " (redline)")
-            + (driveline.Overdrive?.Ratio is not null && driveline.Steps is [.., var top] ? $"; {top.Name} is gear {driveline.Transmission!.Gears[^1].Name} with the overdrive in." : ".");
+        => Spoken($"Road speed in {units.Speed} at the engine speed in rev/min; 'drops to' is the engine speed after an upshift at {Shift(driveline)} rev/min")
+            + (driveline.Engine?.Redline is null ? Spoken(" (assumed: no redline is recorded)") : Spoken(" (redline)"))
+            + (driveline.Overdrive?.Ratio is not null && driveline.Steps is [.., var top] ? Spoken($"; {top.Name} is gear {driveline.Transmission!.Gears[^1].Name} with the overdrive in.") : ".");
 
     private static string Shift(Driveline driveline) => Rpm(driveline.Engine?.Redline?.Value ?? AssumedShift);
 
     private static string Headline(Driveline driveline, GearSpeeds speeds, UnitSystem units)
     {
-        var assumed = driveline.Engine?.Redline is null ? ", assumed" : "";
-        if (driveline.Step(null) is not { } top) return $"Top gear is not known: the overdrive's ratio is missing; upshifts at {Shift(driveline)}{assumed}.";
+        var assumed = driveline.Engine?.Redline is null ? Spoken(", assumed") : "";
+        if (driveline.Step(null) is not { } top) return Spoken($"Top gear is not known: the overdrive's ratio is missing; upshifts at {Shift(driveline)}{assumed}.");
 
-        return $"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.";
+        return Spoken($"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.");
     }
 
     private static IEnumerable<string> Columns(SpeedsWish? wish, UnitSystem units) => wish switch
@@ -88,12 +88,12 @@ public static class SpeedsWords
     private static string Missing(Driveline driveline)
         => driveline switch
         {
-            { Transmission: null } => "No gearbox is fitted yet: fit one with its ratios, and the speeds appear.",
-            { Steps.Count: 0 } => "The gearbox or transfer case has no ratios yet: enter them, and the speeds appear.",
-            { DrivingAxle: null } => "No axle is fitted yet: fit one, and the speeds appear.",
-            { DrivingAxle.Ratio: null } => "The axle's ratio is not known: count its turns, and the speeds appear.",
-            { Tyres: null } => "No tyres are fitted yet: fit them, and the speeds appear.",
-            _ => "The tyres' circumference is not known: roll them out or enter their size, and the speeds appear.",
+            { Transmission: null } => Spoken("No gearbox is fitted yet: fit one with its ratios, and the speeds appear."),
+            { Steps.Count: 0 } => Spoken("The gearbox or transfer case has no ratios yet: enter them, and the speeds appear."),
+            { DrivingAxle: null } => Spoken("No axle is fitted yet: fit one, and the speeds appear."),
+            { DrivingAxle.Ratio: null } => Spoken("The axle's ratio is not known: count its turns, and the speeds appear."),
+            { Tyres: null } => Spoken("No tyres are fitted yet: fit them, and the speeds appear."),
+            _ => Spoken("The tyres' circumference is not known: roll them out or enter their size, and the speeds appear."),
         };
 
     private static string Number(Measured value, Unit unit)

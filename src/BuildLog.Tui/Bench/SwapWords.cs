@@ -11,14 +11,14 @@ internal static class SwapWords
     {
         if (moves.ShownAfter is { } shown)
         {
-            var before = moves.ShownBefore is { } was ? $", {Shown(was, units)} before" : "";
-            yield return $"the speedometer shows {Shown(shown, units)} at a true {Rounded.WithUnit(Rounded.Fixed(units.RoundSpeed, 0), units.Speed)}{before}";
+            var before = moves.ShownBefore is { } was ? Spoken($", {Shown(was, units)} before") : "";
+            yield return Spoken($"the speedometer shows {Shown(shown, units)} at a true {Rounded.WithUnit(Rounded.Fixed(units.RoundSpeed, 0), units.Speed)}{before}");
         }
 
-        if (moves.Track is { } track) yield return $"track {Length(track, units)} {(track.Value > 0 ? "wider" : "narrower")}";
-        if (moves.OuterEdge is { } outer) yield return $"outer side walls {Length(outer, units)} further {(outer.Value > 0 ? "out" : "in")}";
-        if (moves.InnerEdge is { } inner) yield return $"inner side walls {Length(inner, units)} {(inner.Value > 0 ? "nearer to" : "further from")} the springs";
-        if (moves.Stall is { } stall) yield return $"the converter stalls at {Rounded.Value(stall, Units.RevolutionPerMinute)} if its noted stall was behind the other engine";
+        if (moves.Track is { } track) yield return Spoken($"track {Length(track, units)} {(track.Value > 0 ? Spoken("wider") : Spoken("narrower"))}");
+        if (moves.OuterEdge is { } outer) yield return Spoken($"outer side walls {Length(outer, units)} further {(outer.Value > 0 ? Spoken("out") : "in")}");
+        if (moves.InnerEdge is { } inner) yield return Spoken($"inner side walls {Length(inner, units)} {(inner.Value > 0 ? Spoken("nearer to") : Spoken("further from"))} the springs");
+        if (moves.Stall is { } stall) yield return Spoken($"the converter stalls at {Rounded.Value(stall, Units.RevolutionPerMinute)} if its noted stall was behind the other engine");
     }
 
     // The record tells what is shown at a true 100 km/h; a speedometer is wrong by the same share at every speed.

@@ -52,5 +52,5 @@ public sealed record VehicleOnBench
         GoalWords.Of(Goals, Findings, units),
         HistoryWords.Of(History, Goals, units, Fitted.Doubts));
 
-    private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration, Fitted.Doubts.Count > 0 ? "what is fitted today is not certain, see History" : ""]).Where(fact => fact.Length > 0));
+    private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration, Fitted.Doubts.Count > 0 ? Spoken("what is fitted today is not certain, see History") : ""]).Where(fact => fact.Length > 0));
 }

@@ -73,35 +73,35 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
         => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.FindVehicle(vehicleId), position, Today, units) : [];
 
-    public void Undo(IWorkbenchView view) => GoThrough(view, () => Told("Taken back", shop.Undo()));
+    public void Undo(IWorkbenchView view) => GoThrough(view, () => Told(Spoken("Taken back"), shop.Undo()));
 
-    public void Redo(IWorkbenchView view) => GoThrough(view, () => Told("Done again", shop.Redo()));
+    public void Redo(IWorkbenchView view) => GoThrough(view, () => Told(Spoken("Done again"), shop.Redo()));
 
     public void SwitchUnits(IWorkbenchView view)
     {
         units = units == UnitSystem.Metric ? UnitSystem.Imperial : UnitSystem.Metric;
         view.Show(Model(view.Model.Chosen?.Id));
-        view.Say(units == UnitSystem.Metric ? "Lengths in metres, speeds in km/h." : "Lengths in inches, speeds in mph.");
+        view.Say(units == UnitSystem.Metric ? Spoken("Lengths in metres, speeds in km/h.") : Spoken("Lengths in inches, speeds in mph."));
     }
 
     public void NewVehicle(IWorkbenchView view)
     {
         Vehicle? added = null;
         var form = VehicleForm.For(new Vehicle(), edit => added = shop.Add(new Vehicle(), edit));
-        if (view.Fill(form) && added is not null) ShowAndSay(view, added.Id, $"{added.Name} is in the shop. Next: fit its parts with f.");
+        if (view.Fill(form) && added is not null) ShowAndSay(view, added.Id, Spoken($"{added.Name} is in the shop. Next: fit its parts with f."));
     }
 
     public void EditVehicle(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        if (view.Fill(VehicleForm.For(vehicle, edit => shop.Change(vehicle, edit)))) ShowAndSay(view, vehicle.Id, "Changed.");
+        if (view.Fill(VehicleForm.For(vehicle, edit => shop.Change(vehicle, edit)))) ShowAndSay(view, vehicle.Id, Spoken("Changed."));
     }
 
     public void FitPart(IWorkbenchView view, string? position)
     {
         if (Chosen(view) is not { } vehicle) return;
         var fitted = shop.DrivelineOn(vehicle, Today);
-        position ??= view.Choose($"Fit what to {vehicle.Name}?", [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))]);
+        position ??= view.Choose(Spoken($"Fit what to {vehicle.Name}?"), [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))]);
         if (!Enum.TryParse<Position>(position, out var chosen)) return;
 
         var said = new FitActs(shop, vehicle, chosen, Today).Run(view);
@@ -111,21 +111,21 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void CountTurns(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        var none = $"{vehicle.Name} has no axle yet: fit one with f, then count it.";
-        if (Which<AxleComponent>(view, vehicle, "Count which axle?", none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
+        var none = Spoken($"{vehicle.Name} has no axle yet: fit one with f, then count it.");
+        if (Which<AxleComponent>(view, vehicle, Spoken("Count which axle?"), none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
 
         if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
-            ShowAndSay(view, vehicle.Id, $"Kept: the turn count of {axle.Name}.", withNext: true);
+            ShowAndSay(view, vehicle.Id, Spoken($"Kept: the turn count of {axle.Name}."), withNext: true);
     }
 
     public void RollOut(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        var none = $"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.";
-        if (Which<WheelSetComponent>(view, vehicle, "Roll which tyres?", none, Position.Tyres, Position.FrontTyres) is not { } wheels) return;
+        var none = Spoken($"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.");
+        if (Which<WheelSetComponent>(view, vehicle, Spoken("Roll which tyres?"), none, Position.Tyres, Position.FrontTyres) is not { } wheels) return;
 
         if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
-            ShowAndSay(view, vehicle.Id, $"Kept: the roll-out of {wheels.Name}.");
+            ShowAndSay(view, vehicle.Id, Spoken($"Kept: the roll-out of {wheels.Name}."));
     }
 
     public void Measure(IWorkbenchView view)
@@ -176,7 +176,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private static string? Told(string how, string? change) => change is null ? null : $"{how}: {change}.";
 
-    private static string NothingChosen => "No vehicle is chosen: make one with n.";
+    private static string NothingChosen => Spoken("No vehicle is chosen: make one with n.");
 
     private Vehicle? Chosen(IWorkbenchView view)
     {
@@ -214,6 +214,6 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         var tried = whatIf?.On(bench, shop) ?? bench;
         var model = tried.ToModel(units, speeds);
-        return ReferenceEquals(tried, bench) ? model : model with { Facts = "WHAT IF: not stored; page Plans, d drops it" };
+        return ReferenceEquals(tried, bench) ? model : model with { Facts = Spoken("WHAT IF: not stored; page Plans, d drops it") };
     }
 }

@@ -9,13 +9,13 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog attach FILE --to NAME</c>: copies a photo, receipt or paper beside the record and notes what it is about.</summary>
 internal sealed class AttachCommand : Command
 {
-    private readonly Argument<string> file = new("FILE") { Description = "The file; it stays where it is, and its copy is kept beside the record." };
-    private readonly Option<string> to = new("--to") { Description = "A vehicle, part, job, donor, supplier or hunt: its name, or any beginning of it that fits no other.", HelpName = "NAME", Required = true };
-    private readonly Option<string?> what = new("--what") { Description = "What it is, if its ending does not say.", HelpName = "photo|receipt|drawing|paper" };
-    private readonly Option<string?> caption = new("--caption") { Description = "What it shows.", HelpName = "TEXT" };
-    private readonly Option<string?> taken = new("--taken") { Description = "When it was taken or written, as far as known.", HelpName = "DATE" };
+    private readonly Argument<string> file = new("FILE") { Description = Spoken("The file; it stays where it is, and its copy is kept beside the record.") };
+    private readonly Option<string> to = new("--to") { Description = Spoken("A vehicle, part, job, donor, supplier or hunt: its name, or any beginning of it that fits no other."), HelpName = "NAME", Required = true };
+    private readonly Option<string?> what = new("--what") { Description = Spoken("What it is, if its ending does not say."), HelpName = "photo|receipt|drawing|paper" };
+    private readonly Option<string?> caption = new("--caption") { Description = Spoken("What it shows."), HelpName = "TEXT" };
+    private readonly Option<string?> taken = new("--taken") { Description = Spoken("When it was taken or written, as far as known."), HelpName = "DATE" };
 
-    public AttachCommand(Edge edge) : base("attach", "Keep a photo, receipt or paper with what it is about.")
+    public AttachCommand(Edge edge) : base("attach", Spoken("Keep a photo, receipt or paper with what it is about."))
     {
         Arguments.Add(file);
         Options.Add(to);
@@ -35,11 +35,11 @@ internal sealed class AttachCommand : Command
         var kept = Reading.Blaming(file.Name, () => shop.Attach(about, path, kind, parse.GetValue(caption) ?? "", day));
         return new(
             AttachmentsCommand.ToJson(kept),
-            [$"Kept {kept.FileName} ({kept.What.InWords()}, {FileSize.InWords(kept.Length)}) with {about}."]);
+            [Spoken($"Kept {kept.FileName} ({kept.What.InWords()}, {FileSize.InWords(kept.Length)}) with {about}.")]);
     }
 
     private static Parsed<AttachmentKind> Kind(string text)
         => Enum.TryParse<AttachmentKind>(text.Trim(), ignoreCase: true, out var kind) && Enum.IsDefined(kind) && text.Any(char.IsLetter)
             ? kind
-            : new Refusal("what", $"{Shown.Quoted(text)} is no kind of file: photo, receipt, drawing or paper.", "photo");
+            : new Refusal("what", Spoken($"{Shown.Quoted(text)} is no kind of file: photo, receipt, drawing or paper."), "photo");
 }

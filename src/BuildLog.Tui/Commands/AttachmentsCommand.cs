@@ -10,9 +10,9 @@ namespace BuildLog.Tui.Commands;
 internal sealed class AttachmentsCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
-    private readonly Option<string?> save = new("--save") { Description = "Write the files to this folder; nothing there is replaced.", HelpName = "FOLDER" };
+    private readonly Option<string?> save = new("--save") { Description = Spoken("Write the files to this folder; nothing there is replaced."), HelpName = "FOLDER" };
 
-    public AttachmentsCommand(Edge edge) : base("attachments", "List what is attached to a vehicle, its jobs and its parts, or save the files.")
+    public AttachmentsCommand(Edge edge) : base("attachments", Spoken("List what is attached to a vehicle, its jobs and its parts, or save the files."))
     {
         vehicle.AddTo(this);
         Options.Add(save);
@@ -40,7 +40,7 @@ internal sealed class AttachmentsCommand : Command
         var listed = shop.AttachmentsWith(found).Select(place => Listed(shop, place, folder, taken)).ToList();
         return new(
             new JsonObject { ["vehicle"] = found.Name, ["attachments"] = Json.Array(listed, one => one.Json) },
-            listed.Count == 0 ? [$"Nothing is attached to {found.Name}, its jobs or its parts."] : [.. listed.Select(one => one.Text)]);
+            listed.Count == 0 ? [Spoken($"Nothing is attached to {found.Name}, its jobs or its parts.")] : [.. listed.Select(one => one.Text)]);
     }
 
     // A file that is gone is said and no reason to keep the others back.
@@ -74,9 +74,9 @@ internal sealed class AttachmentsCommand : Command
 
     private static string InWords(FileState state) => state switch
     {
-        FileState.Sound => "sound",
-        FileState.Missing => "missing",
-        FileState.Altered => "altered",
+        FileState.Sound => Spoken("sound"),
+        FileState.Missing => Spoken("missing"),
+        FileState.Altered => Spoken("altered"),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
     };
 }

@@ -32,14 +32,14 @@ internal sealed record AxleAnswer(
     private IEnumerable<string> ToText()
     {
         yield return Method == "teeth"
-            ? $"Axle ratio {Rounded.WithInterval(Ratio, Units.One)}, from the teeth: exact."
-            : $"Axle ratio {Rounded.WithInterval(Ratio, Units.One)} (95 %), from {CountWords.Counts(Count!.Readings.Count)}.";
-        if (DiffRatio.Value != Ratio.Value) yield return $"The differential's part of it: {Rounded.WithInterval(DiffRatio, Units.One)}.";
+            ? Spoken($"Axle ratio {Rounded.WithInterval(Ratio, Units.One)}, from the teeth: exact.")
+            : Spoken($"Axle ratio {Rounded.WithInterval(Ratio, Units.One)} (95 %), from {CountWords.Counts(Count!.Readings.Count)}.");
+        if (DiffRatio.Value != Ratio.Value) yield return Spoken($"The differential's part of it: {Rounded.WithInterval(DiffRatio, Units.One)}.");
         if (Low is not null)
         {
-            yield return $"In low {Rounded.WithInterval(Low.Low, Units.One)}: {Rounded.WithInterval(Low.Step, Units.One)} times high.";
+            yield return Spoken($"In low {Rounded.WithInterval(Low.Low, Units.One)}: {Rounded.WithInterval(Low.Step, Units.One)} times high.");
             if (!TwoSpeedAxle.UsualStep.Contains(Low.Step.Value))
-                yield return $"A two-speed axle's step is usually {TwoSpeedAxle.UsualStep.InWords(Units.One)} (from memory): was the same wheel held both times?";
+                yield return Spoken($"A two-speed axle's step is usually {TwoSpeedAxle.UsualStep.InWords(Units.One)} (from memory): was the same wheel held both times?");
         }
 
         if (Count is not null)
@@ -51,7 +51,7 @@ internal sealed record AxleAnswer(
         }
 
         if (Tag is not null)
-            yield return $"The tag's {Tag.Text} {(Tag.Agrees(DiffRatio) ? "agrees with" : "does not agree with")} what was {(Method == "teeth" ? "counted on the gears" : "counted")}.";
+            yield return Spoken($"The tag's {Tag.Text} {(Tag.Agrees(DiffRatio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was {(Method == "teeth" ? Spoken("counted on the gears") : Spoken("counted"))}.");
         foreach (var line in TurnCountWords.Settling(Count, Candidates)) yield return line;
     }
 }

@@ -8,10 +8,10 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog backup FILE</c>: a checked copy of the record, with its attachments beside it.</summary>
 internal sealed class BackupCommand : Command
 {
-    private readonly Argument<string> file = new("FILE") { Description = "The copy to write, such as one on a stick; it can be opened like any record." };
-    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace an earlier copy of that name." };
+    private readonly Argument<string> file = new("FILE") { Description = Spoken("The copy to write, such as one on a stick; it can be opened like any record.") };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = Spoken("Replace an earlier copy of that name.") };
 
-    public BackupCommand(Edge edge) : base("backup", "Copy the record and its attachments to another place.")
+    public BackupCommand(Edge edge) : base("backup", Spoken("Copy the record and its attachments to another place."))
     {
         Arguments.Add(file);
         Options.Add(overwrite);
@@ -28,6 +28,6 @@ internal sealed class BackupCommand : Command
             ["bytes"] = copy.Bytes,
             ["attachments"] = CopyFile.InJson(copy.Attachments),
         };
-        return new(json, [$"Copied to {copy.File} ({FileSize.InWords(copy.Bytes)}) and checked.", .. CopyFile.InWords(copy.Attachments)]);
+        return new(json, [Spoken($"Copied to {copy.File} ({FileSize.InWords(copy.Bytes)}) and checked."), .. CopyFile.InWords(copy.Attachments)]);
     }
 }

@@ -15,9 +15,9 @@ internal sealed class CardCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new(PaperKind.Card);
-    private readonly Option<string?> part = new("--for") { Description = "What is looked for: axle (if not said), gearbox, overdrive or tyres.", HelpName = CardPartWords.All };
+    private readonly Option<string?> part = new("--for") { Description = Spoken("What is looked for: axle (if not said), gearbox, overdrive or tyres."), HelpName = CardPartWords.All };
 
-    public CardCommand(Edge edge) : base("card", "Print the yard card: which counts mean that an axle, a gearbox, an overdrive or tyres will do.")
+    public CardCommand(Edge edge) : base("card", Spoken("Print the yard card: which counts mean that an axle, a gearbox, an overdrive or tyres will do."))
     {
         vehicle.AddTo(this);
         Options.Add(part);

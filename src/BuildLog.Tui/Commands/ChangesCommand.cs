@@ -10,10 +10,10 @@ internal sealed class ChangesCommand : Command
 {
     private const int Usual = 20;
 
-    private readonly Argument<string?> vehicle = new("VEHICLE") { Description = "Only changes that speak of it or of its parts.", Arity = ArgumentArity.ZeroOrOne };
-    private readonly Option<string?> most = new("--most") { Description = "How many at most (20).", HelpName = "NUMBER" };
+    private readonly Argument<string?> vehicle = new("VEHICLE") { Description = Spoken("Only changes that speak of it or of its parts."), Arity = ArgumentArity.ZeroOrOne };
+    private readonly Option<string?> most = new("--most") { Description = Spoken("How many at most (20)."), HelpName = "NUMBER" };
 
-    public ChangesCommand(Edge edge) : base("changes", "List the changes of the record, the latest first.")
+    public ChangesCommand(Edge edge) : base("changes", Spoken("List the changes of the record, the latest first."))
     {
         Arguments.Add(vehicle);
         Options.Add(most);
@@ -28,7 +28,7 @@ internal sealed class ChangesCommand : Command
         var zone = edge.Clock.LocalTimeZone;
         return new(
             new JsonObject { ["changes"] = Json.Array(changes, ToJson) },
-            changes.Count == 0 ? ["Nothing has been changed yet."] : [.. changes.SelectMany(change => ToText(change, zone))]);
+            changes.Count == 0 ? [Spoken("Nothing has been changed yet.")] : [.. changes.SelectMany(change => ToText(change, zone))]);
     }
 
     private static JsonObject ToJson(ChangeSet change) => new()

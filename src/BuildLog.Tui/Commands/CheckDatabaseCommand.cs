@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog check-database</c>: whether the record is whole. Ends with 3 where it is not.</summary>
 internal sealed class CheckDatabaseCommand : Command
 {
-    public CheckDatabaseCommand(Edge edge) : base("check-database", "Check whether the record and its attachments are whole.")
+    public CheckDatabaseCommand(Edge edge) : base("check-database", Spoken("Check whether the record and its attachments are whole."))
         => edge.Answers(this, parse => Answer(RecordCheck.Of(edge.RecordPath(parse))));
 
     private static Answer Answer(RecordHealth health)
@@ -37,16 +37,16 @@ internal sealed class CheckDatabaseCommand : Command
 
     private static IEnumerable<string> InWords(RecordHealth health, List<string> troubles)
     {
-        if (troubles.Count == 0) yield return $"{health.File} is whole: no damage, every reference leads somewhere, its guards are in place, {Attachments(health.Attachments)}.";
-        else yield return $"{health.File} is not whole.";
+        if (troubles.Count == 0) yield return Spoken($"{health.File} is whole: no damage, every reference leads somewhere, its guards are in place, {Attachments(health.Attachments)}.");
+        else yield return Spoken($"{health.File} is not whole.");
 
         foreach (var trouble in troubles) yield return trouble;
-        if (!health.IsCurrent) yield return "It is of an earlier version of BuildLog and is brought up to date, after a backup, when it is opened.";
-        if (health.Attachments.Unnamed.Count > 0) yield return FormattableString.Invariant($"Files beside it that belong to no entry: {health.Attachments.Unnamed.Count}. They do no harm.");
+        if (!health.IsCurrent) yield return Spoken("It is of an earlier version of BuildLog and is brought up to date, after a backup, when it is opened.");
+        if (health.Attachments.Unnamed.Count > 0) yield return Spoken($"Files beside it that belong to no entry: {health.Attachments.Unnamed.Count}. They do no harm.");
     }
 
     private static string Attachments(AttachmentsChecked attachments)
-        => attachments.Named == 0 ? "and there are no attachments" : $"and its {Count(attachments.Named, "attachment")} are as they were attached";
+        => attachments.Named == 0 ? Spoken("and there are no attachments") : Spoken($"and its {Count(attachments.Named, Spoken("attachment"))} are as they were attached");
 
     private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
 

@@ -58,7 +58,7 @@ public static class CommandLine
     /// <param name="alone">The only one to make, where it is clear which is meant: the others, with all their options, take as long as a list.</param>
     internal static RootCommand Root(Edge edge, string? alone = null)
     {
-        var root = new RootCommand("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench.");
+        var root = new RootCommand(Spoken("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench."));
         edge.Common.AddTo(root);
         foreach (var command in Commands)
         {
@@ -84,7 +84,7 @@ public static class CommandLine
     }
 
     private static Refusal Usage(ParseResult parse)
-        => new("usage", parse.UnmatchedTokens.Count > 0 ? $"{parse.Errors[0].Message} Words that belong together stand in quotes." : parse.Errors[0].Message, $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
+        => new("usage", parse.UnmatchedTokens.Count > 0 ? Spoken($"{parse.Errors[0].Message} Words that belong together stand in quotes.") : parse.Errors[0].Message, $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
 
     /// <summary>A command that is not made before it is wanted.</summary>
     private sealed record Named(string Name, Func<Edge, Command> Make);

@@ -7,13 +7,13 @@ namespace BuildLog.Tui.Commands;
 /// <summary>The options every command has.</summary>
 internal sealed class CommonOptions
 {
-    public Option<bool> Json { get; } = new("--json") { Description = "Print one JSON object: stated units, numbers unrounded.", Recursive = true };
+    public Option<bool> Json { get; } = new("--json") { Description = Spoken("Print one JSON object: stated units, numbers unrounded."), Recursive = true };
 
-    public Option<string?> Units { get; } = new("--units") { Description = "metric or imperial, for text output.", HelpName = "metric|imperial", Recursive = true };
+    public Option<string?> Units { get; } = new("--units") { Description = Spoken("metric or imperial, for text output."), HelpName = "metric|imperial", Recursive = true };
 
-    public Option<string?> Database { get; } = new("--database") { Description = "The shop's record, if not the usual one.", HelpName = "PATH", Recursive = true };
+    public Option<string?> Database { get; } = new("--database") { Description = Spoken("The shop's record, if not the usual one."), HelpName = "PATH", Recursive = true };
 
-    public Option<bool> Demo { get; } = new("--demo") { Description = "Work on a fresh private copy of the invented demo shop.", Recursive = true };
+    public Option<bool> Demo { get; } = new("--demo") { Description = Spoken("Work on a fresh private copy of the invented demo shop."), Recursive = true };
 
     public void AddTo(Command root)
     {
@@ -27,6 +27,6 @@ internal sealed class CommonOptions
     {
         null or "metric" => UnitSystem.Metric,
         "imperial" => UnitSystem.Imperial,
-        var other => throw new WrongInputException(new Refusal("units", $"'{other}' is no system of units: metric or imperial.", "--units imperial"), "--units"),
+        var other => throw new WrongInputException(new Refusal("units", Spoken($"'{other}' is no system of units: metric or imperial."), "--units imperial"), "--units"),
     };
 }

@@ -13,12 +13,12 @@ internal sealed class ComparePaperCommand : Command
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
-    private readonly Option<string?> with = new("--with") { Description = $"One to three changes, or places in the list of buildlog options ({NamedChanges.Usual}).", HelpName = NamedChanges.All };
-    private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
+    private readonly Option<string?> with = new("--with") { Description = Spoken($"One to three changes, or places in the list of buildlog options ({NamedChanges.Usual})."), HelpName = NamedChanges.All };
+    private readonly Option<bool> map = new("--map") { Description = Spoken("Add the map of axle ratio against tyre circumference.") };
 
     private readonly Edge edge;
 
-    public ComparePaperCommand(Edge edge) : base("compare", "What is fitted beside other parts, figure by figure; shown here where no file is named.")
+    public ComparePaperCommand(Edge edge) : base("compare", Spoken("What is fitted beside other parts, figure by figure; shown here where no file is named."))
     {
         this.edge = edge;
         vehicle.AddTo(this);

@@ -10,9 +10,9 @@ internal sealed class CompletionCommand : Command
 {
     private const string Shells = "bash|zsh|fish|powershell";
 
-    private readonly Argument<string> shell = new("SHELL") { Description = "The shell to write it for.", HelpName = Shells };
+    private readonly Argument<string> shell = new("SHELL") { Description = Spoken("The shell to write it for."), HelpName = Shells };
 
-    public CompletionCommand(Edge edge, Func<RootCommand> root) : base("completion", "Print the script that completes commands and options in a shell.")
+    public CompletionCommand(Edge edge, Func<RootCommand> root) : base("completion", Spoken("Print the script that completes commands and options in a shell."))
     {
         Arguments.Add(shell);
         edge.Answers(this, parse =>
@@ -28,6 +28,6 @@ internal sealed class CompletionCommand : Command
         "zsh" => ZshCompletion.Write(program),
         "fish" => FishCompletion.Write(program),
         "powershell" => PowerShellCompletion.Write(program),
-        _ => throw new WrongInputException(new Refusal("shell", $"'{name}' is no shell that is known here: {Shells.Replace("|", ", ", StringComparison.Ordinal)}.", "buildlog completion bash"), "SHELL"),
+        _ => throw new WrongInputException(new Refusal("shell", Spoken($"'{name}' is no shell that is known here: {Shells.Replace("|", ", ", StringComparison.Ordinal)}."), "buildlog completion bash"), "SHELL"),
     };
 }

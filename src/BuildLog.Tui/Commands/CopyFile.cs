@@ -9,7 +9,7 @@ namespace BuildLog.Tui.Commands;
 internal static class CopyFile
 {
     public static Parsed<string> Read(string text)
-        => text.Trim().Length == 0 ? new Refusal("missing", "Name the file.", "shop-backup.db") : TypedPath.Read(text, "shop-backup.db");
+        => text.Trim().Length == 0 ? new Refusal("missing", Spoken("Name the file."), "shop-backup.db") : TypedPath.Read(text, "shop-backup.db");
 
     public static JsonObject InJson(AttachmentsCopied attachments) => new()
     {
@@ -23,13 +23,13 @@ internal static class CopyFile
     {
         if (attachments.Folder is null)
         {
-            yield return "There are no attachments.";
+            yield return Spoken("There are no attachments.");
             yield break;
         }
 
         var there = attachments.Count - attachments.Copied - attachments.Altered.Count;
-        yield return FormattableString.Invariant($"Attachments are in {attachments.Folder}: {attachments.Copied} copied, {there} were there already. Keep the two together.");
+        yield return Spoken($"Attachments are in {attachments.Folder}: {attachments.Copied} copied, {there} were there already. Keep the two together.");
         if (attachments.Altered.Count > 0)
-            yield return $"Left out, because they are no longer what was attached: {string.Join(", ", attachments.Altered)}";
+            yield return Spoken($"Left out, because they are no longer what was attached: {string.Join(", ", attachments.Altered)}");
     }
 }

@@ -53,13 +53,13 @@ internal static class CountWords
 
     public static IEnumerable<string> Candidates(IReadOnlyList<RatioCandidate> candidates, double notListed)
     {
-        yield return "It may be:";
+        yield return Spoken("It may be:");
         foreach (var candidate in candidates.Take(CandidatesInText))
-            yield return $"  {candidate.Name,-8}{Rounded.Fixed(candidate.Ratio, 3),8}  {Percent(candidate.Probability)}{(candidate.IsListed ? "  listed" : "")}";
-        yield return $"  {"none of these",-16}  {Percent(notListed)}";
+            yield return $"  {candidate.Name,-8}{Rounded.Fixed(candidate.Ratio, 3),8}  {Percent(candidate.Probability)}{(candidate.IsListed ? Spoken("  listed") : "")}";
+        yield return $"  {Spoken("none of these"),-16}  {Percent(notListed)}";
     }
 
-    public static string Counts(int n) => n == 1 ? "one count" : FormattableString.Invariant($"{n} counts");
+    public static string Counts(int n) => n == 1 ? Spoken("one count") : Spoken($"{n} counts");
 
     private static string Percent(double probability) => FormattableString.Invariant($"{probability * 100,5:0.0} %");
 }

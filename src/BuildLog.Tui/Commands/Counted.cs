@@ -14,6 +14,6 @@ internal static class Counted
         if (parse.GetValue(option) is not { } text) return otherwise;
         return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is > 0 and <= Most
             ? number
-            : throw Reading.Wrong(option.Name, new Refusal("count", FormattableString.Invariant($"'{text}' is no number of entries: 1 to {Most}."), "50"));
+            : throw Reading.Wrong(option.Name, new Refusal("count", Spoken($"'{text}' is no number of entries: 1 to {Most}."), "50"));
     }
 }

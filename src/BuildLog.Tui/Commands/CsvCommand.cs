@@ -11,13 +11,13 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog csv parts|offers|costs</c>: a list for a spreadsheet, there and back.</summary>
 internal sealed class CsvCommand : Command
 {
-    private readonly Argument<string> list = new("LIST") { Description = "parts, offers or costs.", HelpName = "parts|offers|costs" };
-    private readonly Option<string?> vehicle = new("--vehicle") { Description = "Only this vehicle's.", HelpName = "VEHICLE" };
-    private readonly Option<string?> output = new("--out") { Description = "Write to this file instead of the screen.", HelpName = "FILE.csv" };
-    private readonly Option<string?> input = new("--in") { Description = "Add the rows of this file that are not in the record yet: all of them or none.", HelpName = "FILE.csv" };
-    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
+    private readonly Argument<string> list = new("LIST") { Description = Spoken("parts, offers or costs."), HelpName = "parts|offers|costs" };
+    private readonly Option<string?> vehicle = new("--vehicle") { Description = Spoken("Only this vehicle's."), HelpName = "VEHICLE" };
+    private readonly Option<string?> output = new("--out") { Description = Spoken("Write to this file instead of the screen."), HelpName = "FILE.csv" };
+    private readonly Option<string?> input = new("--in") { Description = Spoken("Add the rows of this file that are not in the record yet: all of them or none."), HelpName = "FILE.csv" };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = Spoken("Replace a file of that name.") };
 
-    public CsvCommand(Edge edge) : base("csv", "Write parts, offers or costs as CSV, or add rows from one.")
+    public CsvCommand(Edge edge) : base("csv", Spoken("Write parts, offers or costs as CSV, or add rows from one."))
     {
         Arguments.Add(list);
         Options.Add(vehicle);
@@ -36,7 +36,7 @@ internal sealed class CsvCommand : Command
         {
             using var reader = Open(Reading.Of(input.Name, from, CopyFile.Read));
             var added = Reading.Blaming(input.Name, () => shop.ReadList(what, reader, only));
-            return new(new JsonObject { ["added"] = added }, [FormattableString.Invariant($"{added} {(added == 1 ? "row was" : "rows were")} added; those that were here already were left alone.")]);
+            return new(new JsonObject { ["added"] = added }, [Spoken($"{added} {(added == 1 ? Spoken("row was") : Spoken("rows were"))} added; those that were here already were left alone.")]);
         }
 
         using var text = new StringWriter(CultureInfo.InvariantCulture);
@@ -47,11 +47,11 @@ internal sealed class CsvCommand : Command
         // The mark at the beginning tells a spreadsheet that it is UTF-8.
         var file = WholeFile.At(Reading.Of(output.Name, to, CopyFile.Read), parse.GetValue(overwrite), "costs.csv");
         file.Write(csv, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-        return new(new JsonObject { ["file"] = file.Path }, [$"Written to {file.Path}."]);
+        return new(new JsonObject { ["file"] = file.Path }, [Spoken($"Written to {file.Path}.")]);
     }
 
     private static Parsed<ListOf> Which(string text)
-        => Enum.TryParse<ListOf>(text.Trim(), ignoreCase: true, out var what) && Enum.IsDefined(what) ? what : new Refusal("list", $"{Shown.Quoted(text)} is no list: parts, offers or costs.", "costs");
+        => Enum.TryParse<ListOf>(text.Trim(), ignoreCase: true, out var what) && Enum.IsDefined(what) ? what : new Refusal("list", Spoken($"{Shown.Quoted(text)} is no list: parts, offers or costs."), "costs");
 
     private static StreamReader Open(string path)
     {
@@ -61,7 +61,7 @@ internal sealed class CsvCommand : Command
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new RecordException(Fault.ReadFailed, $"{path} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file.");
+            throw new RecordException(Fault.ReadFailed, Spoken($"{path} cannot be read ({trouble.Message.TrimEnd('.')}). Name another file."));
         }
     }
 }

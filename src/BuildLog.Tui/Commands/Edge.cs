@@ -26,8 +26,8 @@ namespace BuildLog.Tui.Commands;
 internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWriter> errors, TimeProvider clock) : IDisposable
 {
     // Both fit 80 columns beside what else stands in their lines.
-    internal const string DemoBanner = "Demo: invented shop, a copy that goes when you quit.";
-    private const string DemoWelcome = "Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.";
+    internal static string DemoBanner => Spoken("Demo: invented shop, a copy that goes when you quit.");
+    private static string DemoWelcome => Spoken("Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.");
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -45,7 +45,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
     /// <summary>Where the record lies that the command line names: the demo shop, a named file, or the usual one.</summary>
     public string RecordPath(ParseResult parse)
         => parse.GetValue(common.Demo) && parse.GetValue(common.Database) is not null
-            ? throw Reading.Wrong(common.Database.Name, new Refusal("both", "--demo works on a private copy of its own: give one of the two.", ""))
+            ? throw Reading.Wrong(common.Database.Name, new Refusal("both", Spoken("--demo works on a private copy of its own: give one of the two."), ""))
             : parse.GetValue(common.Demo) ? demoCopy ??= DemoShop.CreateFreshCopy()
             : Path.GetFullPath(parse.GetValue(common.Database) ?? ShopFile.DefaultPath());
 
@@ -127,7 +127,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         }
         catch (OperationCanceledException)
         {
-            return Refuse(new("ended", "Ended before there was an answer; nothing was changed.", ""), null, json, ExitCodes.WrongInput);
+            return Refuse(new("ended", Spoken("Ended before there was an answer; nothing was changed."), ""), null, json, ExitCodes.WrongInput);
         }
         catch (RecordException record)
         {
@@ -142,8 +142,8 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
 #pragma warning restore CA1031
         {
             var log = ErrorLog.Usual();
-            var where = log.Write(error) ? $" The details are in {log.Path}." : "";
-            return Refuse(new("fault", $"Something went wrong that should not have: {error.Message}{where}", ""), null, json, ExitCodes.RecordFailed);
+            var where = log.Write(error) ? Spoken($" The details are in {log.Path}.") : "";
+            return Refuse(new("fault", Spoken($"Something went wrong that should not have: {error.Message}{where}"), ""), null, json, ExitCodes.RecordFailed);
         }
     }
 
@@ -162,7 +162,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         catch (RecordException trouble)
         {
             ErrorLog.Usual().Write(trouble);
-            return $"Today's backup was not made. {trouble.Message}";
+            return Spoken($"Today's backup was not made. {trouble.Message}");
         }
     }
 

@@ -7,11 +7,11 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog export FILE.zip</c>: the record, or one vehicle, as a zip of JSON with its attachments.</summary>
 internal sealed class ExportCommand : Command
 {
-    private readonly Argument<string> file = new("FILE") { Description = "The zip to write." };
-    private readonly Option<string?> vehicle = new("--vehicle") { Description = "Only what belongs to this vehicle.", HelpName = "VEHICLE" };
-    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
+    private readonly Argument<string> file = new("FILE") { Description = Spoken("The zip to write.") };
+    private readonly Option<string?> vehicle = new("--vehicle") { Description = Spoken("Only what belongs to this vehicle."), HelpName = "VEHICLE" };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = Spoken("Replace a file of that name.") };
 
-    public ExportCommand(Edge edge) : base("export", "Write everything, or one vehicle, as a zip that another shop can import.")
+    public ExportCommand(Edge edge) : base("export", Spoken("Write everything, or one vehicle, as a zip that another shop can import."))
     {
         Arguments.Add(file);
         Options.Add(vehicle);
@@ -32,6 +32,6 @@ internal sealed class ExportCommand : Command
             ["entries"] = MovedWords.InJson(written.Entries),
             ["attachmentsLacking"] = Json.Array(written.Lacking, name => name),
         };
-        return new(json, [$"Written to {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. MovedWords.Lacking(written.Lacking)]);
+        return new(json, [Spoken($"Written to {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}."), .. MovedWords.Lacking(written.Lacking)]);
     }
 }

@@ -11,10 +11,10 @@ internal sealed class FindCommand : Command
 {
     private const int Usual = 20;
 
-    private readonly Argument<string[]> words = new("WORDS") { Description = "All of them have to be there; the last may be only begun.", Arity = ArgumentArity.OneOrMore };
-    private readonly Option<string?> most = new("--most") { Description = "How many at most (20).", HelpName = "NUMBER" };
+    private readonly Argument<string[]> words = new("WORDS") { Description = Spoken("All of them have to be there; the last may be only begun."), Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string?> most = new("--most") { Description = Spoken("How many at most (20)."), HelpName = "NUMBER" };
 
-    public FindCommand(Edge edge) : base("find", "Find what was ever typed: names, numbers, notes, reasons, readings.")
+    public FindCommand(Edge edge) : base("find", Spoken("Find what was ever typed: names, numbers, notes, reasons, readings."))
     {
         Arguments.Add(words);
         Options.Add(most);
@@ -28,7 +28,7 @@ internal sealed class FindCommand : Command
         var found = shop.Find(typed, Counted.Read(parse, most, Usual));
         return new(
             new JsonObject { ["found"] = Json.Array(found, ToJson) },
-            found.Count == 0 ? [$"Nothing in the record holds '{typed}'."] : [.. found.Select(ToText)]);
+            found.Count == 0 ? [Spoken($"Nothing in the record holds '{typed}'.")] : [.. found.Select(ToText)]);
     }
 
     private static JsonObject ToJson(Found found) => new()
@@ -45,6 +45,6 @@ internal sealed class FindCommand : Command
     private static string ToText(Found found)
     {
         var about = string.Join(", ", new[] { found.Part, found.Vehicle }.Where(name => name is not null && name != found.Title));
-        return $"{NamedPart.InWords(found.Kind, found.Title)}{(about.Length == 0 ? "" : $" ({about})")}: {found.Excerpt}".TrimEnd(':', ' ');
+        return $"{NamedPart.InWords(Spoken(found.Kind), found.Title)}{(about.Length == 0 ? "" : $" ({about})")}: {found.Excerpt}".TrimEnd(':', ' ');
     }
 }

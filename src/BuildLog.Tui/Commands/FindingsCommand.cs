@@ -19,22 +19,22 @@ internal sealed class FindingsCommand : Command
 
     private readonly Option<string?> failOn = new("--fail-on")
     {
-        Description = "Exit with 1 if a finding is this bad or worse; from bad to good: clash, open, watch.",
+        Description = Spoken("Exit with 1 if a finding is this bad or worse; from bad to good: clash, open, watch."),
         HelpName = "clash|open|watch",
     };
 
     private readonly Option<bool> monteCarlo = new("--monte-carlo")
     {
-        Description = "Compute each number again from drawn inputs, and say where its interval does not hold (JCGM 101). Takes some seconds.",
+        Description = Spoken("Compute each number again from drawn inputs, and say where its interval does not hold (JCGM 101). Takes some seconds."),
     };
 
     private readonly Option<string?> seed = new("--seed")
     {
-        Description = $"A whole number; one seed draws the same every time. Without it: {UsualSeed}.",
+        Description = Spoken($"A whole number; one seed draws the same every time. Without it: {UsualSeed}."),
         HelpName = "N",
     };
 
-    public FindingsCommand(Edge edge) : base("findings", "Judge the driveline: fits, watch, clash or open, with numbers and cures.")
+    public FindingsCommand(Edge edge) : base("findings", Spoken("Judge the driveline: fits, watch, clash or open, with numbers and cures."))
     {
         vehicle.AddTo(this);
         Options.Add(failOn);
@@ -60,7 +60,7 @@ internal sealed class FindingsCommand : Command
         "clash" => Verdict.Clash,
         "open" => Verdict.Open,
         "watch" => Verdict.Watch,
-        var other => throw Reading.Wrong(failOn.Name, new Refusal("fail-on", $"'{other}' is not clash, open or watch.", "clash")),
+        var other => throw Reading.Wrong(failOn.Name, new Refusal("fail-on", Spoken($"'{other}' is not clash, open or watch."), "clash")),
     };
 
     // The seed to draw with; null where nothing is to be drawn.
@@ -68,8 +68,8 @@ internal sealed class FindingsCommand : Command
     {
         if (parse.GetValue(seed) is not { } typed) return parse.GetValue(monteCarlo) ? UsualSeed : null;
         if (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var n))
-            throw Reading.Wrong(seed.Name, new Refusal("seed", $"'{typed}' is no seed: a whole number from 0 to {int.MaxValue}.", "1"));
-        return parse.GetValue(monteCarlo) ? n : throw Reading.Wrong(seed.Name, new Refusal("seed", "A seed is for drawing: give --monte-carlo as well.", "--monte-carlo --seed 1"));
+            throw Reading.Wrong(seed.Name, new Refusal("seed", Spoken($"'{typed}' is no seed: a whole number from 0 to {int.MaxValue}."), "1"));
+        return parse.GetValue(monteCarlo) ? n : throw Reading.Wrong(seed.Name, new Refusal("seed", Spoken("A seed is for drawing: give --monte-carlo as well."), "--monte-carlo --seed 1"));
     }
 
     private sealed record JudgedFinding(Finding Finding, Validation? Validation);
@@ -133,9 +133,9 @@ internal sealed class FindingsCommand : Command
         foreach (var (finding, validation) in findings)
         {
             yield return $"{finding.Verdict.InWords().ToUpperInvariant(),-6} {finding.Title}: {finding.SaysIn(units.Shown)}";
-            foreach (var cure in finding.CuresIn(units.Shown)) yield return $"       cure: {cure}";
-            if (finding.SettledBy is { } settledBy) yield return $"       to settle it: {settledBy}";
-            if (validation is not null) yield return $"       drawn: {ValidationWords.Of(validation, finding.Unit)}";
+            foreach (var cure in finding.CuresIn(units.Shown)) yield return Spoken($"       cure: {cure}");
+            if (finding.SettledBy is { } settledBy) yield return Spoken($"       to settle it: {settledBy}");
+            if (validation is not null) yield return Spoken($"       drawn: {ValidationWords.Of(validation, finding.Unit)}");
         }
     }
 }

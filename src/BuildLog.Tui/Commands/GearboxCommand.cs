@@ -12,28 +12,28 @@ internal sealed class GearboxCommand : Command
 {
     private readonly Option<string[]> turns = new("--turns")
     {
-        Description = "One count, output turns first: 10:30.1. May be repeated.",
+        Description = Spoken("One count, output turns first: 10:30.1. May be repeated."),
         HelpName = "OUTPUT:INPUT",
     };
 
-    private readonly Option<string?> readTo = new("--read-to") { Description = "Smallest fraction of an input turn that was read (0.25).", HelpName = "TURNS" };
-    private readonly Option<string?> align = new("--align") { Description = "How far off the output's mark may have been, in turns (0.02).", HelpName = "TURNS" };
-    private readonly Option<string?> listed = new("--listed") { Description = "Ratios known for that gearbox, parted by commas; by blanks where they have decimal commas.", HelpName = "RATIO,RATIO" };
-    private readonly Option<string?> tag = new("--tag") { Description = "The ratio that is quoted for the gear, to be compared.", HelpName = "RATIO" };
+    private readonly Option<string?> readTo = new("--read-to") { Description = Spoken("Smallest fraction of an input turn that was read (0.25)."), HelpName = "TURNS" };
+    private readonly Option<string?> align = new("--align") { Description = Spoken("How far off the output's mark may have been, in turns (0.02)."), HelpName = "TURNS" };
+    private readonly Option<string?> listed = new("--listed") { Description = Spoken("Ratios known for that gearbox, parted by commas; by blanks where they have decimal commas."), HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> tag = new("--tag") { Description = Spoken("The ratio that is quoted for the gear, to be compared."), HelpName = "RATIO" };
 
     private readonly Option<string?> teeth = new("--teeth")
     {
-        Description = "All gears from their teeth: constant mesh, then each gear's pair (\"29/19 31/14 25/18 1\"), or two planetary sets, ring/sun (\"planetary 75/30 75/33\").",
+        Description = Spoken("All gears from their teeth: constant mesh, then each gear's pair (\"29/19 31/14 25/18 1\"), or two planetary sets, ring/sun (\"planetary 75/30 75/33\")."),
         HelpName = "TEETH",
     };
 
-    private readonly Option<string?> ratios = new("--ratios") { Description = "All forward ratios as typed, first to top, parted by commas; held against the teeth, or with --reverse against each other.", HelpName = "RATIO,RATIO" };
-    private readonly Option<string?> reverse = new("--reverse") { Description = "The typed ratio of reverse, as a plain number.", HelpName = "RATIO" };
+    private readonly Option<string?> ratios = new("--ratios") { Description = Spoken("All forward ratios as typed, first to top, parted by commas; held against the teeth, or with --reverse against each other."), HelpName = "RATIO,RATIO" };
+    private readonly Option<string?> reverse = new("--reverse") { Description = Spoken("The typed ratio of reverse, as a plain number."), HelpName = "RATIO" };
 
-    private readonly Option<string?> gear = new("--for") { Description = "Which gear was counted, as the knob names it, with --record.", HelpName = "GEAR" };
+    private readonly Option<string?> gear = new("--for") { Description = Spoken("Which gear was counted, as the knob names it, with --record."), HelpName = "GEAR" };
     private readonly RecordOptions record = RecordOptions.ForGearbox();
 
-    public GearboxCommand(Edge edge) : base("gearbox", "A gear's ratio from counted turns, or all gears from their teeth.")
+    public GearboxCommand(Edge edge) : base("gearbox", Spoken("A gear's ratio from counted turns, or all gears from their teeth."))
     {
         Options.Add(turns);
         Options.Add(readTo);
@@ -53,7 +53,7 @@ internal sealed class GearboxCommand : Command
         var texts = parse.GetValue(turns) ?? [];
         if (new[] { teeth, ratios, reverse }.FirstOrDefault(option => parse.GetValue(option) is not null) is { } whole) return OfAllGears(parse, texts, whole);
         if (texts.Length == 0)
-            throw Reading.Wrong(turns.Name, new Refusal("missing", "No count was given: output turns, a colon, input turns; or the teeth with --teeth.", CountedEnds.Gearbox.Example));
+            throw Reading.Wrong(turns.Name, new Refusal("missing", Spoken("No count was given: output turns, a colon, input turns; or the teeth with --teeth."), CountedEnds.Gearbox.Example));
 
         var usual = new CountPrecision();
         var how = new CountPrecision(parse.ReadNumber(readTo, usual.ReadTo), parse.ReadNumber(align, usual.Align));
@@ -68,18 +68,18 @@ internal sealed class GearboxCommand : Command
     private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
     {
         if (counts.Length > 0 || record.IsAsked(parse))
-            throw Reading.Wrong(whole.Name, new Refusal("both", "Teeth and typed ratios are of all gears, a count is of one: ask for them apart. The record keeps teeth on the gearbox's form.", ""));
+            throw Reading.Wrong(whole.Name, new Refusal("both", Spoken("Teeth and typed ratios are of all gears, a count is of one: ask for them apart. The record keeps teeth on the gearbox's form."), ""));
 
         var train = parse.Read(teeth, GearTrain.Read);
         List<QuotedRatio> typed = [.. ListedRatios.Parted(parse, ratios).Select(one => Reading.Of(ratios.Name, one, each => QuotedRatio.Read(each, RatioRange.Gear)))];
         FirstToTop(typed);
         var back = parse.Read(reverse, text => QuotedRatio.Read(text, RatioRange.Gear));
         if (train is { Reverse: null } && back is not null)
-            throw Reading.Wrong(reverse.Name, new Refusal("not-needed", "These teeth say nothing of reverse, so there is nothing to hold its ratio against: leave it out.", ""));
+            throw Reading.Wrong(reverse.Name, new Refusal("not-needed", Spoken("These teeth say nothing of reverse, so there is nothing to hold its ratio against: leave it out."), ""));
         if (train is not null && typed.Count > 0 && typed.Count != train.Gears.Count)
-            throw Reading.Wrong(ratios.Name, new Refusal("ratios", $"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear.", string.Join(',', train.Gears.Select(each => Rounded.Fixed(each.Ratio, 2)))));
+            throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear."), string.Join(',', train.Gears.Select(each => Rounded.Fixed(each.Ratio, 2)))));
         if (train is null && (typed.Count != 3 || back is null))
-            throw Reading.Wrong(typed.Count == 3 ? reverse.Name : ratios.Name, new Refusal("missing", "Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse.", typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
+            throw Reading.Wrong(typed.Count == 3 ? reverse.Name : ratios.Name, new Refusal("missing", Spoken("Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse."), typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
         return new GearboxTeethAnswer(train, typed, back).Answer();
     }
 
@@ -88,16 +88,16 @@ internal sealed class GearboxCommand : Command
         for (var k = 1; k < typed.Count; k++)
         {
             if (typed[k].Ratio > typed[k - 1].Ratio)
-                throw Reading.Wrong(ratios.Name, new Refusal("ratios", $"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first.", string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Exact(one.Ratio)))));
+                throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first."), string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Exact(one.Ratio)))));
         }
     }
 
     private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
     {
         if (!record.IsAsked(parse) && parse.GetValue(gear) is not null)
-            throw Reading.Wrong(gear.Name, new Refusal("not-kept", "Which gear it was is only kept with --record: name the vehicle, or leave this out.", ""));
+            throw Reading.Wrong(gear.Name, new Refusal("not-kept", Spoken("Which gear it was is only kept with --record: name the vehicle, or leave this out."), ""));
         if (record.IsAsked(parse) && string.IsNullOrWhiteSpace(parse.GetValue(gear)))
-            throw Reading.Wrong(gear.Name, new Refusal("missing", "Say which gear was counted, as the knob names it.", "3"));
+            throw Reading.Wrong(gear.Name, new Refusal("missing", Spoken("Say which gear was counted, as the knob names it."), "3"));
 
         return record.Save<TransmissionComponent>(edge, parse, (box, vehicle) => new GearCountSession(box, GearOf(box, parse.GetValue(gear)!), vehicle)
         {
@@ -111,13 +111,13 @@ internal sealed class GearboxCommand : Command
     private string GearOf(TransmissionComponent box, string name)
         => box.GearNames.Count == 0 || box.GearNames.Contains(name.Trim(), StringComparer.OrdinalIgnoreCase)
             ? name
-            : throw Reading.Wrong(gear.Name, new Refusal("gear", $"{box.Name} has no gear '{name}': it has {string.Join(", ", box.GearNames)}.", box.GearNames[0]));
+            : throw Reading.Wrong(gear.Name, new Refusal("gear", Spoken($"{box.Name} has no gear '{name}': it has {string.Join(", ", box.GearNames)}."), box.GearNames[0]));
 
     private List<double> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Gear);
 
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted, List<double> known)
     {
-        yield return $"Gear ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), from {CountWords.Counts(count.Readings.Count)}.";
+        yield return Spoken($"Gear ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), from {CountWords.Counts(count.Readings.Count)}.");
         foreach (var line in TurnCountWords.Doubts(count)) yield return line;
         foreach (var line in GearCountWords.Questions(count, known)) yield return line;
         if (candidates.Ranked.Count > 0)
@@ -125,7 +125,7 @@ internal sealed class GearboxCommand : Command
             foreach (var line in CountWords.Candidates(candidates.Ranked, candidates.NotListedProbability)) yield return line;
         }
 
-        if (quoted is not null) yield return $"The quoted {quoted.Text} {(quoted.Agrees(count.Ratio) ? "agrees with" : "does not agree with")} what was counted.";
+        if (quoted is not null) yield return Spoken($"The quoted {quoted.Text} {(quoted.Agrees(count.Ratio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was counted.");
         foreach (var line in TurnCountWords.Settling(count, candidates.Ranked)) yield return line;
     }
 }

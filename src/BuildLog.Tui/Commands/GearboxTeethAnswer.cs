@@ -13,7 +13,7 @@ namespace BuildLog.Tui.Commands;
 internal sealed record GearboxTeethAnswer(GearTrain? Train, IReadOnlyList<QuotedRatio> Typed, QuotedRatio? Reverse)
 {
     // First, second and reverse of two planetary sets bind each other.
-    private Measured? FirstOfTwoSets => Typed.Count == 3 && Reverse is not null ? SimpsonTrain.FirstBeside(Typed[1].ToMeasured("second gear"), Reverse.ToMeasured("reverse")) : null;
+    private Measured? FirstOfTwoSets => Typed.Count == 3 && Reverse is not null ? SimpsonTrain.FirstBeside(Typed[1].ToMeasured(Spoken("second gear")), Reverse.ToMeasured(Spoken("reverse"))) : null;
 
     private bool OfTwoSets => SimpsonTrain.CanBe(Typed[0], Typed[1], Reverse!);
 
@@ -45,20 +45,20 @@ internal sealed record GearboxTeethAnswer(GearTrain? Train, IReadOnlyList<Quoted
     {
         if (Train is not null)
         {
-            yield return "From the teeth, exact:";
+            yield return Spoken("From the teeth, exact:");
             for (var k = 0; k < Gears; k++)
                 yield return $"  {Name(k),-8}{Rounded.Fixed(Train.Gears[k].Ratio, 3),7}  {Train.Gears[k].Says}{(k < Typed.Count ? Beside(Typed[k], Train.Gears[k].Ratio) : "")}";
             if (RatioTraps.OfConstantMesh(Train) is { } question) yield return question.InWords();
-            if (Train.Reverse is { } reverse) yield return $"  {"reverse",-8}{Rounded.Fixed(reverse, 3),7}{(Reverse is null ? "" : $" {Beside(Reverse, reverse).TrimStart(';')}")}";
+            if (Train.Reverse is { } reverse) yield return $"  {Spoken("reverse"),-8}{Rounded.Fixed(reverse, 3),7}{(Reverse is null ? "" : $" {Beside(Reverse, reverse).TrimStart(';')}")}";
         }
 
         if (FirstOfTwoSets is not { } first) yield break;
 
-        yield return $"Beside a second of {Typed[1].Text} and a reverse of {Reverse!.Text} an automatic of two planetary sets has a first of {Rounded.WithInterval(first, Units.One)}: "
-            + (OfTwoSets ? $"the typed {Typed[0].Text} agrees." : $"the typed {Typed[0].Text} does not. One of the three is mistyped, or the box is of another build: its teeth decide.");
+        yield return Spoken($"Beside a second of {Typed[1].Text} and a reverse of {Reverse!.Text} an automatic of two planetary sets has a first of {Rounded.WithInterval(first, Units.One)}: ")
+            + (OfTwoSets ? Spoken($"the typed {Typed[0].Text} agrees.") : Spoken($"the typed {Typed[0].Text} does not. One of the three is mistyped, or the box is of another build: its teeth decide."));
     }
 
     private static string Name(int k) => (k + 1).ToString(CultureInfo.InvariantCulture);
 
-    private static string Beside(QuotedRatio typed, double counted) => $"; the typed {typed.Text} {(typed.Agrees(counted) ? "agrees" : "does not agree")}";
+    private static string Beside(QuotedRatio typed, double counted) => Spoken($"; the typed {typed.Text} {(typed.Agrees(counted) ? Spoken("agrees") : Spoken("does not agree"))}");
 }

@@ -11,9 +11,9 @@ internal sealed class HandoverCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new(PaperKind.Bundle);
-    private readonly Option<string?> reader = new("--for") { Description = "Whom the sheet in it is for (the buyer, if not said).", HelpName = ReaderWords.All };
+    private readonly Option<string?> reader = new("--for") { Description = Spoken("Whom the sheet in it is for (the buyer, if not said)."), HelpName = ReaderWords.All };
 
-    public HandoverCommand(Edge edge) : base("handover", "Write the zip that goes with a vehicle: sheet, photos without place or time, receipts, and its record for the next shop to import.")
+    public HandoverCommand(Edge edge) : base("handover", Spoken("Write the zip that goes with a vehicle: sheet, photos without place or time, receipts, and its record for the next shop to import."))
     {
         vehicle.AddTo(this);
         paper.AddTo(this);

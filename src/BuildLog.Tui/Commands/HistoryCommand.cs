@@ -15,7 +15,7 @@ internal sealed class HistoryCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
 
-    public HistoryCommand(Edge edge) : base("history", "List the swaps and what each changed.")
+    public HistoryCommand(Edge edge) : base("history", Spoken("List the swaps and what each changed."))
     {
         vehicle.AddTo(this);
         edge.Answers(this, parse => Answer(edge, parse));
@@ -29,7 +29,7 @@ internal sealed class HistoryCommand : Command
         var swaps = shop.History(found);
         return new(
             new JsonObject { ["entries"] = Json.Array(swaps, swap => ToJson(swap, goals)) },
-            swaps.Count == 0 ? [$"Nothing has been fitted to {found.Name} yet."] : [.. swaps.Select(swap => ToText(swap, goals, units))]);
+            swaps.Count == 0 ? [Spoken($"Nothing has been fitted to {found.Name} yet.")] : [.. swaps.Select(swap => ToText(swap, goals, units))]);
     }
 
     private static JsonObject ToJson(Swap swap, OwnersGoals goals)
@@ -62,13 +62,13 @@ internal sealed class HistoryCommand : Command
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
         var change = (swap.Removed, swap.Fitted) switch
         {
-            (null, { } fitted) => $"fitted {fitted.Name}",
-            ({ } removed, null) => $"took off {removed.Name}",
-            var (removed, fitted) => $"{removed?.Name} out, {fitted?.Name} in",
+            (null, { } fitted) => Spoken($"fitted {fitted.Name}"),
+            ({ } removed, null) => Spoken($"took off {removed.Name}"),
+            var (removed, fitted) => Spoken($"{removed?.Name} out, {fitted?.Name} in"),
         };
         var reason = swap.Reason.Length > 0 ? $" ({swap.Reason})" : "";
-        var cruise = after.Length == 0 ? "" : before.Length == 0 ? $"; cruise {after}" : $"; cruise {before} -> {after}";
-        return $"{(swap.Day.IsExact ? Iso(swap.Date) : $"{swap.Day.Text} (not certain to the day; reckoned from {Iso(swap.Date)})")}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves, units).Select(moved => $"; {moved}"))}";
+        var cruise = after.Length == 0 ? "" : before.Length == 0 ? Spoken($"; cruise {after}") : Spoken($"; cruise {before} -> {after}");
+        return $"{(swap.Day.IsExact ? Iso(swap.Date) : Spoken($"{swap.Day.Text} (not certain to the day; reckoned from {Iso(swap.Date)})"))}  {swap.Position.InWords()}: {change}{reason}{cruise}{string.Concat(SwapWords.Of(effect.Moves, units).Select(moved => $"; {moved}"))}";
     }
 
     private static double? Rpm(GoalState state) => state.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null;

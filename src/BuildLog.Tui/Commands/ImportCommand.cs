@@ -7,10 +7,10 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog import FILE.zip</c>: merges what was exported, all of it or nothing.</summary>
 internal sealed class ImportCommand : Command
 {
-    private readonly Argument<string> file = new("FILE") { Description = "A zip made with export." };
-    private readonly Option<bool> dryRun = new("--dry-run") { Description = "Only say what would come of it." };
+    private readonly Argument<string> file = new("FILE") { Description = Spoken("A zip made with export.") };
+    private readonly Option<bool> dryRun = new("--dry-run") { Description = Spoken("Only say what would come of it.") };
 
-    public ImportCommand(Edge edge) : base("import", "Merge an exported zip into the record: all of it or nothing.")
+    public ImportCommand(Edge edge) : base("import", Spoken("Merge an exported zip into the record: all of it or nothing."))
     {
         Arguments.Add(file);
         Options.Add(dryRun);
@@ -35,10 +35,10 @@ internal sealed class ImportCommand : Command
 
     private static IEnumerable<string> ToText(ImportReport came)
     {
-        var would = came.IsDry ? "Would be added" : "Added";
-        yield return came.Added.Count == 0 ? $"Nothing {(came.IsDry ? "would be" : "was")} added: everything is here already." : $"{would}: {MovedWords.InWords(came.Added)}.";
-        if (came.Alike > 0) yield return FormattableString.Invariant($"Here already, the same: {came.Alike}.");
-        foreach (var entry in came.Differing) yield return $"Differs and stays as it is here: {entry}";
+        var would = came.IsDry ? Spoken("Would be added") : Spoken("Added");
+        yield return came.Added.Count == 0 ? Spoken($"Nothing {(came.IsDry ? Spoken("would be") : Spoken("was"))} added: everything is here already.") : $"{would}: {MovedWords.InWords(came.Added)}.";
+        if (came.Alike > 0) yield return Spoken($"Here already, the same: {came.Alike}.");
+        foreach (var entry in came.Differing) yield return Spoken($"Differs and stays as it is here: {entry}");
         foreach (var line in MovedWords.Lacking(came.Lacking)) yield return line;
     }
 }

@@ -9,9 +9,9 @@ namespace BuildLog.Tui.Commands;
 internal sealed class LabelsPaperCommand : Command
 {
     private readonly PaperOptions paper = new();
-    private readonly Option<bool> shelf = new("--shelf") { Description = "Only parts that are not fitted." };
+    private readonly Option<bool> shelf = new("--shelf") { Description = Spoken("Only parts that are not fitted.") };
 
-    public LabelsPaperCommand(Edge edge) : base("labels", "Labels to cut out, each with a short code that belongs to its part for good.")
+    public LabelsPaperCommand(Edge edge) : base("labels", Spoken("Labels to cut out, each with a short code that belongs to its part for good."))
     {
         paper.AddTo(this);
         Options.Add(shelf);

@@ -17,7 +17,7 @@ internal static class ListedRatios
     {
         var read = range.Read(one);
         return read.Refusal is { Code: "out-of-range" } refusal && whole.Contains(',', StringComparison.Ordinal) && !one.Contains('.', StringComparison.Ordinal)
-            ? refusal with { Message = $"{refusal.Message} A comma parts the ratios: write decimals with a point, or part by blanks.", Example = "3.90,4.10" }
+            ? refusal with { Message = Spoken($"{refusal.Message} A comma parts the ratios: write decimals with a point, or part by blanks."), Example = "3.90,4.10" }
             : read;
     }
 

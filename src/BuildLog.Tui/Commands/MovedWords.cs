@@ -14,6 +14,6 @@ internal static class MovedWords
 
     public static IEnumerable<string> Lacking(IReadOnlyList<string> names)
     {
-        if (names.Count > 0) yield return $"Without their file, which is missing or altered: {string.Join(", ", names)}";
+        if (names.Count > 0) yield return Spoken($"Without their file, which is missing or altered: {string.Join(", ", names)}");
     }
 }

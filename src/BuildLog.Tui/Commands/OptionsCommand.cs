@@ -17,12 +17,12 @@ internal sealed class OptionsCommand : Command
     private const int UsualTop = 20;
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
-    private readonly Option<string?> pool = new("--pool") { Description = "Where parts may come from (all).", HelpName = "owned,offered,listed" };
-    private readonly Option<string?> change = new("--change") { Description = "What may change (all).", HelpName = "axle,tyres,transmission,overdrive" };
-    private readonly Option<bool> map = new("--map") { Description = "Add the map of axle ratio against tyre circumference." };
-    private readonly Option<string?> top = new("--top") { Description = "How many of the best to show (20), by clash, open, watch and cost; their numbers are those of the whole list.", HelpName = "NUMBER" };
+    private readonly Option<string?> pool = new("--pool") { Description = Spoken("Where parts may come from (all)."), HelpName = "owned,offered,listed" };
+    private readonly Option<string?> change = new("--change") { Description = Spoken("What may change (all)."), HelpName = "axle,tyres,transmission,overdrive" };
+    private readonly Option<bool> map = new("--map") { Description = Spoken("Add the map of axle ratio against tyre circumference.") };
+    private readonly Option<string?> top = new("--top") { Description = Spoken("How many of the best to show (20), by clash, open, watch and cost; their numbers are those of the whole list."), HelpName = "NUMBER" };
 
-    public OptionsCommand(Edge edge) : base("options", "Search gearbox, overdrive, axle and tyres for what would work.")
+    public OptionsCommand(Edge edge) : base("options", Spoken("Search gearbox, overdrive, axle and tyres for what would work."))
     {
         vehicle.AddTo(this);
         Options.Add(pool);
@@ -56,7 +56,7 @@ internal sealed class OptionsCommand : Command
     private static Parsed<int> ReadTop(string text)
         => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var most) && most > 0
             ? most
-            : new Refusal("top", $"{Shown.Quoted(text)} options cannot be shown: a whole number, one or more.", "20");
+            : new Refusal("top", Spoken($"{Shown.Quoted(text)} options cannot be shown: a whole number, one or more."), "20");
 
     private static HashSet<T> Chosen<T>(ParseResult parse, Option<string?> option, Dictionary<string, T> words)
     {
@@ -64,7 +64,7 @@ internal sealed class OptionsCommand : Command
 
         return [.. text.Split(',', StringSplitOptions.TrimEntries).Select(word => words.TryGetValue(word, out var meant)
             ? meant
-            : throw Reading.Wrong(option.Name, new Refusal("choice", $"'{word}' is not one of {string.Join(", ", words.Keys)}.", string.Join(',', words.Keys.Take(2)))))];
+            : throw Reading.Wrong(option.Name, new Refusal("choice", Spoken($"'{word}' is not one of {string.Join(", ", words.Keys)}."), string.Join(',', words.Keys.Take(2)))))];
     }
 
     private static JsonObject ToJson(WaysOut found, int most, MapWords? region) => new()
@@ -118,7 +118,7 @@ internal sealed class OptionsCommand : Command
         foreach (var clash in OptionWords.Clashes(found, units)) yield return clash;
         if (found.Windows.Count > 0) yield return WindowWords.Heading;
         foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
-        if (answer.Options.Count == 0) yield return "Nothing that was searched makes it better than it is.";
+        if (answer.Options.Count == 0) yield return Spoken("Nothing that was searched makes it better than it is.");
         foreach (var group in OptionRows.Shown(found, most).GroupBy(each => each.Option.Changes))
         {
             yield return OptionWords.Heading(group.Key);
@@ -129,9 +129,9 @@ internal sealed class OptionsCommand : Command
             }
         }
 
-        if (answer.Options.Count - most is > 0 and var more) yield return string.Create(CultureInfo.InvariantCulture, $"{more} more: --top {answer.Options.Count}");
+        if (answer.Options.Count - most is > 0 and var more) yield return Spoken($"{more} more: --top {answer.Options.Count}");
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
         if (OptionWords.PassedOver(found) is { Length: > 0 } passed) yield return passed;
-        if (found.Unclear.Count > 0) yield return $"Not searched, since the claim says no number: {string.Join(", ", found.Unclear)}";
+        if (found.Unclear.Count > 0) yield return Spoken($"Not searched, since the claim says no number: {string.Join(", ", found.Unclear)}");
     }
 }

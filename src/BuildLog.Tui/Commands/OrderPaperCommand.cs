@@ -9,9 +9,9 @@ internal sealed class OrderPaperCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
-    private readonly Option<bool> front = new("--front") { Description = "The propshaft to the front axle." };
+    private readonly Option<bool> front = new("--front") { Description = Spoken("The propshaft to the front axle.") };
 
-    public OrderPaperCommand(Edge edge) : base("order", "A propshaft order with its drawing and measures.")
+    public OrderPaperCommand(Edge edge) : base("order", Spoken("A propshaft order with its drawing and measures."))
     {
         vehicle.AddTo(this);
         paper.AddTo(this);

@@ -16,9 +16,9 @@ internal sealed record PaperKind(string Name, string Form, string Example, Func<
     /// <summary>For a pocket.</summary>
     public static PaperKind Card { get; } = new("PDF", "FILE.pdf", "axle-card.pdf", SheetFile.Read) { Papers = [new("a6", Paper.A6), new("half-letter", Paper.HalfLetter)] };
 
-    public static PaperKind Account { get; } = new("PDF or CSV", "FILE.pdf|FILE.csv", "kestrel-costs.csv", SheetFile.ReadAccount);
+    public static PaperKind Account { get; } = new(new Later("PDF or CSV"), "FILE.pdf|FILE.csv", "kestrel-costs.csv", SheetFile.ReadAccount);
 
-    public static PaperKind Bundle { get; } = new("zip", "FILE.zip", "kestrel-handover.zip", SheetFile.ReadBundle);
+    public static PaperKind Bundle { get; } = new(new Later("zip"), "FILE.zip", "kestrel-handover.zip", SheetFile.ReadBundle);
 
     /// <summary>What it may be printed on; the first where nothing is said.</summary>
     public IReadOnlyList<PaperWord> Papers { get; private init; } = [new("a4", Paper.A4), new("letter", Paper.Letter)];

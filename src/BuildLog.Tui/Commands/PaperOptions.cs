@@ -10,11 +10,11 @@ namespace BuildLog.Tui.Commands;
 /// <summary>Where a paper goes and how it is printed: shared by everything that ends on paper.</summary>
 internal sealed class PaperOptions(PaperKind kind)
 {
-    private readonly Option<string?> output = new("--out") { Description = $"The {kind.Name} to write.", HelpName = kind.Form };
-    private readonly Option<string?> paper = new("--paper") { Description = $"{kind.Papers[0].Word} (if not said) or {kind.Papers[1].Word}.", HelpName = string.Join('|', kind.Papers.Select(each => each.Word)) };
-    private readonly Option<bool> reproducible = new("--reproducible") { Description = "The same record gives the same bytes: the day stands for the time of printing." };
-    private readonly Option<bool> overwrite = new("--overwrite") { Description = "Replace a file of that name." };
-    private readonly Option<bool> open = new("--open") { Description = "Show it in the system's viewer then." };
+    private readonly Option<string?> output = new("--out") { Description = Spoken($"The {kind.Name} to write."), HelpName = kind.Form };
+    private readonly Option<string?> paper = new("--paper") { Description = Spoken($"{kind.Papers[0].Word} (if not said) or {kind.Papers[1].Word}."), HelpName = string.Join('|', kind.Papers.Select(each => each.Word)) };
+    private readonly Option<bool> reproducible = new("--reproducible") { Description = Spoken("The same record gives the same bytes: the day stands for the time of printing.") };
+    private readonly Option<bool> overwrite = new("--overwrite") { Description = Spoken("Replace a file of that name.") };
+    private readonly Option<bool> open = new("--open") { Description = Spoken("Show it in the system's viewer then.") };
 
     public PaperOptions() : this(PaperKind.Pdf) { }
 
@@ -29,7 +29,7 @@ internal sealed class PaperOptions(PaperKind kind)
 
     /// <summary>The file to write, checked before any work is done.</summary>
     public string File(ParseResult parse)
-        => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", $"Name the {kind.Name} to write.", kind.Example)), kind.Read);
+        => Reading.Of(output.Name, parse.GetValue(output) ?? throw Reading.Wrong(output.Name, new Refusal("missing", Spoken($"Name the {kind.Name} to write."), kind.Example)), kind.Read);
 
     /// <summary>The same where paper is only one way to have it; null where none is named.</summary>
     public string? FileIfNamed(ParseResult parse) => parse.GetValue(output) is null ? null : File(parse);
@@ -42,7 +42,7 @@ internal sealed class PaperOptions(PaperKind kind)
         if (parse.GetValue(paper) is not { } text) return kind.Papers[0].Paper;
 
         return kind.Papers.FirstOrDefault(each => each.Word.Equals(text, StringComparison.OrdinalIgnoreCase))?.Paper
-            ?? throw Reading.Wrong(paper.Name, new Refusal("paper", $"'{text}' is no paper here: {string.Join(" or ", kind.Papers.Select(each => each.Word))}.", kind.Papers[1].Word));
+            ?? throw Reading.Wrong(paper.Name, new Refusal("paper", Spoken($"'{text}' is no paper here: {string.Join(Spoken(" or "), kind.Papers.Select(each => each.Word))}."), kind.Papers[1].Word));
     }
 
     /// <summary>Writes the paper, opens it if asked, and says both.</summary>

@@ -10,7 +10,7 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog parts</c>: every part and where it is.</summary>
 internal sealed class PartsCommand : Command
 {
-    public PartsCommand(Edge edge) : base("parts", "List the parts, fitted and on the shelf.") => edge.Answers(this, parse => Answer(edge, parse));
+    public PartsCommand(Edge edge) : base("parts", Spoken("List the parts, fitted and on the shelf.")) => edge.Answers(this, parse => Answer(edge, parse));
 
     private static Answer Answer(Edge edge, ParseResult parse)
     {
@@ -21,7 +21,7 @@ internal sealed class PartsCommand : Command
             ["parts"] = Json.Array(parts, place => new JsonObject
             {
                 ["name"] = place.Component.Name,
-                ["kind"] = place.Component.Kind,
+                ["kind"] = place.Component.Kind.Text,
                 ["vehicle"] = place.Fitment?.Vehicle.Name,
                 ["position"] = place.Fitment?.Position.InWords(),
                 ["shelf"] = place.Component.Shelf,
@@ -31,13 +31,13 @@ internal sealed class PartsCommand : Command
                 ["uid"] = place.Component.Uid.ToString(),
             }),
         };
-        return new(json, parts.Count == 0 ? ["No parts yet."] : [.. parts.Select(place => $"{place.Component.Kind,-20}  {place.Component.Name,-36}  {Where(place)}")]);
+        return new(json, parts.Count == 0 ? [Spoken("No parts yet.")] : [.. parts.Select(place => $"{place.Component.Kind,-20}  {place.Component.Name,-36}  {Where(place)}")]);
     }
 
     private static string Where(PartPlace place)
-        => place.Fitment is { } fitment ? $"on {fitment.Vehicle.Name}"
-            : YardPart.IsNotBought(place.Component) ? "not bought, counted in the yard"
+        => place.Fitment is { } fitment ? Spoken($"on {fitment.Vehicle.Name}")
+            : YardPart.IsNotBought(place.Component) ? Spoken("not bought, counted in the yard")
             : place.Component.Ownership == Ownership.Gone ? Ownership.Gone.InWords()
-            : place.Component.Shelf.Length > 0 ? $"shelf: {place.Component.Shelf}"
-            : "on the shelf";
+            : place.Component.Shelf.Length > 0 ? Spoken($"shelf: {place.Component.Shelf}")
+            : Spoken("on the shelf");
 }

@@ -16,14 +16,14 @@ namespace BuildLog.Tui.Commands;
 /// <summary>Keeps what a command measured as a session of a vehicle's fitted part: <c>--record VEHICLE</c>.</summary>
 internal sealed class RecordOptions
 {
-    private readonly Option<string?> vehicle = new("--record") { Description = "Keep this as a session of the vehicle's fitted part.", HelpName = "VEHICLE" };
-    private readonly Option<string?> day = new("--date") { Description = "The day of the session, with --record (today).", HelpName = "DATE" };
-    private readonly Option<string?> helper = new("--helper") { Description = "Who helped, with --record.", HelpName = "NAME" };
-    private readonly Option<string?> part = new("--part") { Description = "Which axle, with --record on a vehicle with two.", HelpName = "front|rear" };
-    private readonly Option<string?> wanted = new("--wanted") { Description = "With --record: it was counted in the yard on a part for this wanted one; kept with it, and as an offer that is judged.", HelpName = "TITLE" };
-    private readonly Option<string?> offered = new("--offer") { Description = "With --wanted: what is offered, and where.", HelpName = "TEXT" };
-    private readonly Option<string?> supplier = new("--supplier") { Description = "With --wanted: who sells it; a new name is entered.", HelpName = "NAME" };
-    private readonly Option<string?> price = new("--price") { Description = "With --wanted: what is asked for it, such as 180 EUR.", HelpName = "MONEY" };
+    private readonly Option<string?> vehicle = new("--record") { Description = Spoken("Keep this as a session of the vehicle's fitted part."), HelpName = "VEHICLE" };
+    private readonly Option<string?> day = new("--date") { Description = Spoken("The day of the session, with --record (today)."), HelpName = "DATE" };
+    private readonly Option<string?> helper = new("--helper") { Description = Spoken("Who helped, with --record."), HelpName = "NAME" };
+    private readonly Option<string?> part = new("--part") { Description = Spoken("Which axle, with --record on a vehicle with two."), HelpName = "front|rear" };
+    private readonly Option<string?> wanted = new("--wanted") { Description = Spoken("With --record: it was counted in the yard on a part for this wanted one; kept with it, and as an offer that is judged."), HelpName = "TITLE" };
+    private readonly Option<string?> offered = new("--offer") { Description = Spoken("With --wanted: what is offered, and where."), HelpName = "TEXT" };
+    private readonly Option<string?> supplier = new("--supplier") { Description = Spoken("With --wanted: who sells it; a new name is entered."), HelpName = "NAME" };
+    private readonly Option<string?> price = new("--price") { Description = Spoken("With --wanted: what is asked for it, such as 180 EUR."), HelpName = "MONEY" };
     private readonly Position? place;
 
     // Null for an axle, of which there may be two.
@@ -68,12 +68,12 @@ internal sealed class RecordOptions
         if (shop.DrivelineOn(found, on).At(Where(parse)) is not TComponent component)
         {
             throw Reading.Wrong(vehicle.Name, new Refusal(
-                "not-fitted", $"{found.Name} had no {Where(parse).InWords()} fitted on {DayText.InWords(on)}, so there is nothing to keep this with.", ""));
+                "not-fitted", Spoken($"{found.Name} had no {Where(parse).InWords()} fitted on {DayText.InWords(on)}, so there is nothing to keep this with."), ""));
         }
 
         var session = make(component, found);
         shop.Add(Dated(parse, session, on));
-        return [$"Kept as a session of {component.Name} on {found.Name}."];
+        return [Spoken($"Kept as a session of {component.Name} on {found.Name}.")];
     }
 
     // What would not be kept is refused rather than passed over: its writer believes that it is.
@@ -85,7 +85,7 @@ internal sealed class RecordOptions
         void RefuseWithout(Option<string?> needed, Option<string?>[] useless)
         {
             if (parse.GetValue(needed) is not null || Array.Find(useless, option => parse.GetValue(option) is not null) is not { } vain) return;
-            throw Reading.Wrong(vain.Name, new Refusal("not-kept", $"Without {needed.Name} it would not be kept: add {needed.Name}, or leave it out.", ""));
+            throw Reading.Wrong(vain.Name, new Refusal("not-kept", Spoken($"Without {needed.Name} it would not be kept: add {needed.Name}, or leave it out."), ""));
         }
     }
 
@@ -98,7 +98,7 @@ internal sealed class RecordOptions
         var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
             new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        return [$"Kept as an offer for {hunted.Title}: {offer.What}, {claim}.", JudgedOffer.Of(bench, hunted, claim, asked).InWords];
+        return [Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), JudgedOffer.Of(bench, hunted, claim, asked).InWords];
     }
 
     private Session Dated(ParseResult parse, Session session, DateOnly on)
@@ -110,11 +110,11 @@ internal sealed class RecordOptions
     private WantedPart WantedOf(Shop shop, Vehicle vehicle, string title)
     {
         var hunting = shop.Wanted(vehicle).Where(each => each.State == WantedState.Hunting && IsCounted(each.Kind)).ToList();
-        if (hunting.Count == 0) throw Reading.Wrong(wanted.Name, new Refusal("wanted", $"No such part is hunted for {vehicle.Name}: hunt one in the workbench, page Wanted.", ""));
+        if (hunting.Count == 0) throw Reading.Wrong(wanted.Name, new Refusal("wanted", Spoken($"No such part is hunted for {vehicle.Name}: hunt one in the workbench, page Wanted."), ""));
 
         return hunting.Where(each => each.Title.StartsWith(title.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var found]
             ? found
-            : throw Reading.Wrong(wanted.Name, new Refusal("wanted", $"'{title}' is not one of the parts hunted for {vehicle.Name}: {string.Join(", ", hunting.Select(each => each.Title))}.", hunting[0].Title));
+            : throw Reading.Wrong(wanted.Name, new Refusal("wanted", Spoken($"'{title}' is not one of the parts hunted for {vehicle.Name}: {string.Join(", ", hunting.Select(each => each.Title))}."), hunting[0].Title));
     }
 
     private bool IsCounted(WantedKind kind) => place switch
@@ -131,6 +131,6 @@ internal sealed class RecordOptions
     {
         null or "rear" => Position.RearAxle,
         "front" => Position.FrontAxle,
-        var other => throw Reading.Wrong(part.Name, new Refusal("part", $"'{other}' is not front or rear.", "front")),
+        var other => throw Reading.Wrong(part.Name, new Refusal("part", Spoken($"'{other}' is not front or rear."), "front")),
     };
 }

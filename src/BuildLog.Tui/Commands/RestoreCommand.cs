@@ -8,9 +8,9 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog restore FILE</c>: puts a copy in the record's place and keeps what was there.</summary>
 internal sealed class RestoreCommand : Command
 {
-    private readonly Argument<string> file = new("FILE") { Description = "A copy made with backup, or one from the folder backups beside the record." };
+    private readonly Argument<string> file = new("FILE") { Description = Spoken("A copy made with backup, or one from the folder backups beside the record.") };
 
-    public RestoreCommand(Edge edge) : base("restore", "Put a copy in the record's place; what was there is kept.")
+    public RestoreCommand(Edge edge) : base("restore", Spoken("Put a copy in the record's place; what was there is kept."))
     {
         Arguments.Add(file);
         edge.Answers(this, parse => Answer(edge, parse));
@@ -19,7 +19,7 @@ internal sealed class RestoreCommand : Command
     private Answer Answer(Edge edge, ParseResult parse)
     {
         if (parse.GetValue(edge.Common.Demo))
-            throw Reading.Wrong(edge.Common.Demo.Name, new Refusal("demo", "The demo shop is thrown away at the end, so nothing can be restored to it. Name a file with --database.", ""));
+            throw Reading.Wrong(edge.Common.Demo.Name, new Refusal("demo", Spoken("The demo shop is thrown away at the end, so nothing can be restored to it. Name a file with --database."), ""));
 
         var path = Reading.Of(file.Name, parse.GetValue(file)!, CopyFile.Read);
         var restored = Restore.From(path, edge.RecordPath(parse));
@@ -36,8 +36,8 @@ internal sealed class RestoreCommand : Command
 
     private static IEnumerable<string> InWords(RestoreResult restored)
     {
-        yield return $"{restored.File} now holds what {restored.From} holds{(restored.Migrated ? ", brought up to date" : "")}.";
-        if (restored.Kept is { } kept) yield return $"What it held before is kept: {kept}";
+        yield return Spoken($"{restored.File} now holds what {restored.From} holds{(restored.Migrated ? Spoken(", brought up to date") : "")}.");
+        if (restored.Kept is { } kept) yield return Spoken($"What it held before is kept: {kept}");
         foreach (var line in CopyFile.InWords(restored.Attachments)) yield return line;
     }
 }

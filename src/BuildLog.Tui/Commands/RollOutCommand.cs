@@ -12,15 +12,15 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog rollout</c>: rolling circumference from marks on the floor.</summary>
 internal sealed class RollOutCommand : Command
 {
-    private readonly Option<string[]> roll = new("--roll") { Description = "One mark: wheel turns, a colon, the distance with its unit. May be repeated.", HelpName = "TURNS:DISTANCE" };
-    private readonly Option<string?> loaded = new("--loaded") { Description = "yes: the vehicle stood on the tyre; no: a loose wheel was rolled.", HelpName = "yes|no" };
-    private readonly Option<string?> tape = new("--tape") { Description = "The tape is good to this (2 mm).", HelpName = "LENGTH" };
-    private readonly Option<string?> align = new("--align") { Description = "How far off the wheel's mark may have been, in turns (0.01).", HelpName = "TURNS" };
-    private readonly Option<string?> construction = new("--construction") { Description = "radial (if not said) or bias.", HelpName = "radial|bias" };
-    private readonly Option<string?> pressure = new("--pressure") { Description = "Tyre pressure; recorded only.", HelpName = "PRESSURE" };
+    private readonly Option<string[]> roll = new("--roll") { Description = Spoken("One mark: wheel turns, a colon, the distance with its unit. May be repeated."), HelpName = "TURNS:DISTANCE" };
+    private readonly Option<string?> loaded = new("--loaded") { Description = Spoken("yes: the vehicle stood on the tyre; no: a loose wheel was rolled."), HelpName = "yes|no" };
+    private readonly Option<string?> tape = new("--tape") { Description = Spoken("The tape is good to this (2 mm)."), HelpName = "LENGTH" };
+    private readonly Option<string?> align = new("--align") { Description = Spoken("How far off the wheel's mark may have been, in turns (0.01)."), HelpName = "TURNS" };
+    private readonly Option<string?> construction = new("--construction") { Description = Spoken("radial (if not said) or bias."), HelpName = "radial|bias" };
+    private readonly Option<string?> pressure = new("--pressure") { Description = Spoken("Tyre pressure; recorded only."), HelpName = "PRESSURE" };
     private readonly RecordOptions record = RecordOptions.ForTyres();
 
-    public RollOutCommand(Edge edge) : base("rollout", "Rolling circumference from marks on the floor.")
+    public RollOutCommand(Edge edge) : base("rollout", Spoken("Rolling circumference from marks on the floor."))
     {
         Options.Add(roll);
         Options.Add(loaded);
@@ -35,7 +35,7 @@ internal sealed class RollOutCommand : Command
     private Answer Answer(Edge edge, ParseResult parse)
     {
         var texts = parse.GetValue(roll) ?? [];
-        if (texts.Length == 0) throw Reading.Wrong(roll.Name, new Refusal("missing", "No roll was given: wheel turns, a colon, the distance.", "3:6125mm"));
+        if (texts.Length == 0) throw Reading.Wrong(roll.Name, new Refusal("missing", Spoken("No roll was given: wheel turns, a colon, the distance."), "3:6125mm"));
 
         var how = new RollOutPrecision(Loaded(parse), TyreWords.Construction(parse, construction));
         how = how with
@@ -63,8 +63,8 @@ internal sealed class RollOutCommand : Command
     {
         "yes" => true,
         "no" => false,
-        null => throw Reading.Wrong(loaded.Name, new Refusal("missing", "Say whether the vehicle stood on the tyre: yes or no. A loose wheel covers some per cent more ground.", "yes")),
-        var other => throw Reading.Wrong(loaded.Name, new Refusal("loaded", $"'{other}' is not yes or no.", "yes")),
+        null => throw Reading.Wrong(loaded.Name, new Refusal("missing", Spoken("Say whether the vehicle stood on the tyre: yes or no. A loose wheel covers some per cent more ground."), "yes")),
+        var other => throw Reading.Wrong(loaded.Name, new Refusal("loaded", Spoken($"'{other}' is not yes or no."), "yes")),
     };
 
     private static JsonObject ToJson(RollOut result) => new()
@@ -83,14 +83,14 @@ internal sealed class RollOutCommand : Command
 
     private static IEnumerable<string> ToText(RollOut result, UnitSystem units)
     {
-        yield return $"Rolled {Rounded.WithInterval(result.Measured, units.Length)} a turn (95 %).";
+        yield return Spoken($"Rolled {Rounded.WithInterval(result.Measured, units.Length)} a turn (95 %).");
         foreach (var line in RollOutWords.Doubts(result)) yield return line;
         if (result.FreeDiameter is { } diameter)
         {
-            yield return $"That is a free diameter of {Rounded.Value(diameter, units.Length)}.";
-            yield return $"The wheel was rolled loose; under the vehicle it covers {LoadedFactor.For(result.How.Construction).Value} of that:";
+            yield return Spoken($"That is a free diameter of {Rounded.Value(diameter, units.Length)}.");
+            yield return Spoken($"The wheel was rolled loose; under the vehicle it covers {LoadedFactor.For(result.How.Construction).Value} of that:");
         }
 
-        yield return $"Rolling circumference {Rounded.WithInterval(result.RollingCircumference, units.Length)} (95 %).";
+        yield return Spoken($"Rolling circumference {Rounded.WithInterval(result.RollingCircumference, units.Length)} (95 %).");
     }
 }

@@ -18,7 +18,7 @@ internal sealed class SearchOnTerminal : IDisposable
             cancel.Cancel();
         };
         Console.CancelKeyPress += stop;
-        Progress = parse.GetValue(edge.Common.Json) ? null : new Spoken(edge);
+        Progress = parse.GetValue(edge.Common.Json) ? null : new ToldMeanwhile(edge);
     }
 
     public IProgress<double>? Progress { get; }
@@ -32,7 +32,7 @@ internal sealed class SearchOnTerminal : IDisposable
     }
 
     // Called from the search's own threads.
-    private sealed class Spoken(Edge edge) : IProgress<double>
+    private sealed class ToldMeanwhile(Edge edge) : IProgress<double>
     {
         private readonly Lock once = new();
         private readonly long began = edge.Clock.GetTimestamp();
@@ -46,7 +46,7 @@ internal sealed class SearchOnTerminal : IDisposable
                 var tenths = (int)(value * 10);
                 if (tenths <= said) return;
                 said = tenths;
-                edge.SayMeanwhile(FormattableString.Invariant($"{tenths * 10} % searched; Ctrl+C ends it."));
+                edge.SayMeanwhile(Spoken($"{tenths * 10} % searched; Ctrl+C ends it."));
             }
         }
     }

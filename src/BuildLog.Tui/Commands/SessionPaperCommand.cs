@@ -13,10 +13,10 @@ internal sealed class SessionPaperCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
-    private readonly Option<string?> date = new("--date") { Description = "The day of the session (the latest one, if not said).", HelpName = "DATE" };
-    private readonly Option<string?> method = new("--method") { Description = "Which session of that day, where there are several: turn count, roll-out, teeth, weighbridge.", HelpName = "METHOD" };
+    private readonly Option<string?> date = new("--date") { Description = Spoken("The day of the session (the latest one, if not said)."), HelpName = "DATE" };
+    private readonly Option<string?> method = new("--method") { Description = Spoken("Which session of that day, where there are several: turn count, roll-out, teeth, weighbridge."), HelpName = "METHOD" };
 
-    public SessionPaperCommand(Edge edge) : base("session", "The measurement record of one session: readings, result, what its uncertainty is made of.")
+    public SessionPaperCommand(Edge edge) : base("session", Spoken("The measurement record of one session: readings, result, what its uncertainty is made of."))
     {
         vehicle.AddTo(this);
         paper.AddTo(this);
@@ -37,17 +37,17 @@ internal sealed class SessionPaperCommand : Command
 
     private Session Session(Edge edge, ParseResult parse, VehicleOnBench bench)
     {
-        if (bench.Sessions.Count == 0) throw new RefusedException("session", $"Nothing has been measured on {bench.Vehicle.Name} yet.", "");
+        if (bench.Sessions.Count == 0) throw new RefusedException("session", Spoken($"Nothing has been measured on {bench.Vehicle.Name} yet."), "");
 
         var day = parse.GetValue(date) is { } text ? Reading.Of(date.Name, text, typed => DayText.Read(typed, edge.Today)) : bench.Sessions.Max(session => session.Date);
         var ofDay = bench.Sessions.Where(session => session.Date == day).ToList();
         if (ofDay.Count == 0)
-            throw Reading.Wrong(date.Name, new Refusal("session", $"Nothing was measured on {bench.Vehicle.Name} that day; sessions are of {string.Join(", ", bench.Sessions.Select(session => Day(session)).Distinct())}.", Day(bench.Sessions[^1])));
+            throw Reading.Wrong(date.Name, new Refusal("session", Spoken($"Nothing was measured on {bench.Vehicle.Name} that day; sessions are of {string.Join(", ", bench.Sessions.Select(session => Day(session)).Distinct())}."), Day(bench.Sessions[^1])));
 
-        var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => session.Method.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() : ofDay;
+        var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => session.Method.Text.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() : ofDay;
         return wanted is [var one]
             ? one
-            : throw Reading.Wrong(method.Name, new Refusal("session", $"That day has these sessions: {string.Join("; ", ofDay.Select(session => $"{session.Method} of {session.Subject}"))}. Name the method of one.", ofDay[0].Method));
+            : throw Reading.Wrong(method.Name, new Refusal("session", Spoken($"That day has these sessions: {string.Join("; ", ofDay.Select(session => Spoken($"{session.Method} of {session.Subject}")))}. Name the method of one."), ofDay[0].Method));
     }
 
     private static string Day(Session session) => DayText.Iso(session.Date);

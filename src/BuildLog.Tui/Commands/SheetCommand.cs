@@ -13,17 +13,17 @@ internal sealed class SheetCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new();
-    private readonly Option<string?> reader = new("--for") { Description = "Whom it is for (the buyer, if not said): decides what it contains; own is everything.", HelpName = ReaderWords.All };
-    private readonly Option<string?> from = new("--from") { Description = "Leave out swaps and sessions before that day.", HelpName = "DATE" };
-    private readonly Option<bool> hours = new("--hours") { Description = "With the work and its hours." };
-    private readonly Option<bool> costs = new("--costs") { Description = "With what was paid." };
-    private readonly Option<string?> beside = new("--beside") { Description = "With what is fitted beside one to three changes, or places in the list of buildlog options.", HelpName = NamedChanges.All };
-    private readonly Option<string?> photo = new("--photo") { Description = "The photo beside the title, if not the first one attached to the vehicle: JPEG, PNG or WebP.", HelpName = "FILE" };
-    private readonly Option<string[]> before = new("--before") { Description = "One more photo from before the work; may be repeated.", HelpName = "FILE" };
-    private readonly Option<string[]> after = new("--after") { Description = "One more photo from after the work; may be repeated.", HelpName = "FILE" };
-    private readonly Option<bool> preview = new("--preview") { Description = "Print its text, page by page, and write nothing." };
+    private readonly Option<string?> reader = new("--for") { Description = Spoken("Whom it is for (the buyer, if not said): decides what it contains; own is everything."), HelpName = ReaderWords.All };
+    private readonly Option<string?> from = new("--from") { Description = Spoken("Leave out swaps and sessions before that day."), HelpName = "DATE" };
+    private readonly Option<bool> hours = new("--hours") { Description = Spoken("With the work and its hours.") };
+    private readonly Option<bool> costs = new("--costs") { Description = Spoken("With what was paid.") };
+    private readonly Option<string?> beside = new("--beside") { Description = Spoken("With what is fitted beside one to three changes, or places in the list of buildlog options."), HelpName = NamedChanges.All };
+    private readonly Option<string?> photo = new("--photo") { Description = Spoken("The photo beside the title, if not the first one attached to the vehicle: JPEG, PNG or WebP."), HelpName = "FILE" };
+    private readonly Option<string[]> before = new("--before") { Description = Spoken("One more photo from before the work; may be repeated."), HelpName = "FILE" };
+    private readonly Option<string[]> after = new("--after") { Description = Spoken("One more photo from after the work; may be repeated."), HelpName = "FILE" };
+    private readonly Option<bool> preview = new("--preview") { Description = Spoken("Print its text, page by page, and write nothing.") };
 
-    public SheetCommand(Edge edge) : base("sheet", "Write the build sheet as PDF.")
+    public SheetCommand(Edge edge) : base("sheet", Spoken("Write the build sheet as PDF."))
     {
         vehicle.AddTo(this);
         paper.AddTo(this);

@@ -9,10 +9,10 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog tyre SIZE</c>: what a tyre's marking says, and its dimensions.</summary>
 internal sealed class TyreCommand : Command
 {
-    private readonly Argument<string> size = new("SIZE") { Description = "As marked, such as \"205/65R15 94H\"." };
-    private readonly Option<string?> worn = new("--worn") { Description = "Tread worn off.", HelpName = "DEPTH" };
+    private readonly Argument<string> size = new("SIZE") { Description = Spoken("As marked, such as \"205/65R15 94H\".") };
+    private readonly Option<string?> worn = new("--worn") { Description = Spoken("Tread worn off."), HelpName = "DEPTH" };
 
-    public TyreCommand(Edge edge) : base("tyre", "What a size designation says, and the dimensions that follow.")
+    public TyreCommand(Edge edge) : base("tyre", Spoken("What a size designation says, and the dimensions that follow."))
     {
         Arguments.Add(size);
         Options.Add(worn);
@@ -56,15 +56,15 @@ internal sealed class TyreCommand : Command
     private static IEnumerable<string> ToText(TyreSize tyre, UnitSystem units)
     {
         var metres = Units.Metre == units.Length ? 3 : 1;
-        yield return $"{tyre.Designation}: {tyre.Notation}, {(tyre.Construction == Construction.Radial ? "radial" : "bias")}, {(tyre.Worn > 0 ? "worn" : "design")} diameter {Length(tyre.OverallDiameter)}.";
-        yield return $"Dimensions by {tyre.Dimensions.From.InWords()}: {tyre.Dimensions.Source}.";
-        yield return $"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.";
-        yield return FormattableString.Invariant($"About {Distance(units).Factor / tyre.RollingCircumference.Value:0} turns per {(Distance(units) == Units.Mile ? "mile" : "kilometre")}.");
+        yield return Spoken($"{tyre.Designation}: {tyre.Notation}, {(tyre.Construction == Construction.Radial ? Spoken("radial") : Spoken("bias"))}, {(tyre.Worn > 0 ? Spoken("worn") : Spoken("design"))} diameter {Length(tyre.OverallDiameter)}.");
+        yield return Spoken($"Dimensions by {tyre.Dimensions.From.InWords()}: {tyre.Dimensions.Source}.");
+        yield return Spoken($"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.");
+        yield return Spoken($"About {Distance(units).Factor / tyre.RollingCircumference.Value:0} turns per {(Distance(units) == Units.Mile ? Spoken("mile") : Spoken("kilometre"))}.");
         if (tyre.LoadIndex is { } index)
-            yield return FormattableString.Invariant($"Load index {index}: {Mass(tyre.LoadCapacityKg)} a tyre{(tyre.LoadIndexDual is { } dual ? FormattableString.Invariant($"; {dual}: {Mass(tyre.LoadCapacityDualKg)} in dual fitment") : "")}.");
+            yield return Spoken($"Load index {index}: {Mass(tyre.LoadCapacityKg)} a tyre{(tyre.LoadIndexDual is { } dual ? Spoken($"; {dual}: {Mass(tyre.LoadCapacityDualKg)} in dual fitment") : "")}.");
         if (tyre.SpeedSymbol is { } symbol)
-            yield return FormattableString.Invariant($"Speed symbol {symbol}: up to {Speed(tyre.SpeedLimitKmh)}.");
-        yield return FormattableString.Invariant($"Rim width about {tyre.RimWidth.Low:0.#} to {tyre.RimWidth.High:0.#} in (from memory; the tyre maker's data sheet decides).");
+            yield return Spoken($"Speed symbol {symbol}: up to {Speed(tyre.SpeedLimitKmh)}.");
+        yield return Spoken($"Rim width about {tyre.RimWidth.Low:0.#} to {tyre.RimWidth.High:0.#} in (from memory; the tyre maker's data sheet decides).");
 
         string Mass(double? kilograms) => Rounded.WithUnit(Rounded.Fixed(units.Mass.FromBase(kilograms ?? 0), 0), units.Mass);
 

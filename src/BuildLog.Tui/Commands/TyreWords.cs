@@ -11,6 +11,6 @@ internal static class TyreWords
     {
         null or "radial" => Gearing.Tyres.Construction.Radial,
         "bias" => Gearing.Tyres.Construction.Bias,
-        var other => throw Reading.Wrong(option.Name, new Refusal("construction", $"'{other}' is not radial or bias.", "bias")),
+        var other => throw Reading.Wrong(option.Name, new Refusal("construction", Spoken($"'{other}' is not radial or bias."), "bias")),
     };
 }

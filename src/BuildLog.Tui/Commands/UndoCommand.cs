@@ -15,7 +15,7 @@ internal sealed class UndoCommand : Command
             return new(new JsonObject { [did] = what }, [$"{char.ToUpperInvariant(did[0])}{did[1..]}: {what}."]);
         });
 
-    public static UndoCommand Undo(Edge edge) => new(edge, "undo", "Take back the latest change.", "undid", shop => shop.Undo());
+    public static UndoCommand Undo(Edge edge) => new(edge, "undo", Spoken("Take back the latest change."), Spoken("undid"), shop => shop.Undo());
 
-    public static UndoCommand Redo(Edge edge) => new(edge, "redo", "Bring back what was undone last.", "redid", shop => shop.Redo());
+    public static UndoCommand Redo(Edge edge) => new(edge, "redo", Spoken("Bring back what was undone last."), Spoken("redid"), shop => shop.Redo());
 }

@@ -9,8 +9,8 @@ namespace BuildLog.Tui.Commands;
 /// <summary>The vehicle a command is about, and the day: shared by everything that reads a vehicle.</summary>
 internal sealed class VehicleArgument
 {
-    private readonly Argument<string> name = new("VEHICLE") { Description = "Its name, or any beginning of it that fits no other." };
-    private readonly Option<string?> on = new("--on") { Description = "What was fitted at the end of that day (today).", HelpName = "DATE" };
+    private readonly Argument<string> name = new("VEHICLE") { Description = Spoken("Its name, or any beginning of it that fits no other.") };
+    private readonly Option<string?> on = new("--on") { Description = Spoken("What was fitted at the end of that day (today)."), HelpName = "DATE" };
     private readonly bool anyDay;
 
     private VehicleArgument(bool anyDay) => this.anyDay = anyDay;

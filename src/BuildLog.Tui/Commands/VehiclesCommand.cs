@@ -7,14 +7,14 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog vehicles</c>: the shop's vehicles. Reads by hand, so that it is quick.</summary>
 internal sealed class VehiclesCommand : Command
 {
-    public VehiclesCommand(Edge edge) : base("vehicles", "List the shop's vehicles.") => edge.Answers(this, parse => Answer(edge, parse));
+    public VehiclesCommand(Edge edge) : base("vehicles", Spoken("List the shop's vehicles.")) => edge.Answers(this, parse => Answer(edge, parse));
 
     private static Answer Answer(Edge edge, ParseResult parse)
     {
         using var shop = edge.OpenShop(parse);
         var vehicles = shop.Vehicles();
         return new(() => ToJson(vehicles), vehicles.Count == 0
-            ? [$"No vehicles yet in {shop.Path}. Start the workbench with `buildlog` and add one with n."]
+            ? [Spoken($"No vehicles yet in {shop.Path}. Start the workbench with `buildlog` and add one with n.")]
             : [.. vehicles.Select(vehicle => $"{vehicle.Name,-24}  {vehicle.State.InWords(),-12}  {vehicle.Owner}".TrimEnd())]);
     }
 

@@ -9,14 +9,14 @@ public static class DecisionForm
 {
     public static Form For(Decision decision, DateOnly today, Action<Action<Decision>> save) => new()
     {
-        Title = decision.What.Length == 0 ? "New decision" : $"Decision: {decision.What}",
+        Title = decision.What.Length == 0 ? Spoken("New decision") : Spoken($"Decision: {decision.What}"),
         HelpPage = "Decisions",
         Entries =
         [
-            new TextEntry("what", "Decided") { Initial = decision.What, Hint = "such as axle 3.08 instead of 3.55", Check = Forms.Checks.Filled("what", "Say what was decided, such as axle 3.08 instead of 3.55.") },
-            DayEntry.Past("day", "Date", today, decision.Date == default ? null : decision.Date),
-            new TextEntry("agreed", "Agreed by") { Initial = decision.AgreedBy, Hint = "the owner, where it is his money" },
-            new LinesEntry("why", "Why", 4) { Initial = decision.Why },
+            new TextEntry("what", Spoken("Decided")) { Initial = decision.What, Hint = Spoken("such as axle 3.08 instead of 3.55"), Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")) },
+            DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Date),
+            new TextEntry("agreed", Spoken("Agreed by")) { Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
+            new LinesEntry("why", Spoken("Why"), 4) { Initial = decision.Why },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.What, edited.Date, edited.AgreedBy, edited.Why) = (values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values["agreed"], values["why"]))),
@@ -24,13 +24,13 @@ public static class DecisionForm
 
     public static Form For(Note note, DateOnly today, Action<Action<Note>> save) => new()
     {
-        Title = note.Title.Length == 0 ? "New note" : $"Note: {note.Title}",
+        Title = note.Title.Length == 0 ? Spoken("New note") : Spoken($"Note: {note.Title}"),
         HelpPage = "Decisions",
         Entries =
         [
-            new TextEntry("title", "Title") { Initial = note.Title, Hint = "such as pinion seal" },
-            DayEntry.Past("day", "Date", today, note.Date == default ? null : note.Date),
-            new LinesEntry("body", "Note", 6) { Initial = note.Body },
+            new TextEntry("title", Spoken("Title")) { Initial = note.Title, Hint = Spoken("such as pinion seal") },
+            DayEntry.Past("day", Spoken("Date"), today, note.Date == default ? null : note.Date),
+            new LinesEntry("body", Spoken("Note"), 6) { Initial = note.Body },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Date, edited.Body) = (values["title"], DayText.ReadPast(values["day"], today).OrRefuse(), values["body"]))),
     };

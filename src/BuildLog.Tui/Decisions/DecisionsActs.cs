@@ -27,25 +27,25 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
     public string? Add(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        var form = host.Choose($"Write down what about {vehicle.Name}?", [new(ADecision, "a decision"), new(ANote, "a note")]) switch
+        var form = host.Choose(Spoken($"Write down what about {vehicle.Name}?"), [new(ADecision, Spoken("a decision")), new(ANote, Spoken("a note"))]) switch
         {
             ADecision => DecisionForm.For(new Decision(vehicle), Today, edit => shop.Add(new Decision(vehicle), edit)),
             ANote => DecisionForm.For(new Note(vehicle), Today, edit => shop.Add(new Note(vehicle), edit)),
             _ => null,
         };
-        return form is not null && host.Fill(form) ? "Written down." : null;
+        return form is not null && host.Fill(form) ? Spoken("Written down.") : null;
     }
 
     public string? Edit(IFormHost host, long vehicleId, DecisionRow row)
     {
-        return host.Fill(row.IsDecision ? Form(Decision(vehicleId, row)) : Form(Note(vehicleId, row))) ? "Changed." : null;
+        return host.Fill(row.IsDecision ? Form(Decision(vehicleId, row)) : Form(Note(vehicleId, row))) ? Spoken("Changed.") : null;
     }
 
     public string Strike(long vehicleId, DecisionRow row)
     {
         if (row.IsDecision) shop.Remove(Decision(vehicleId, row));
         else shop.Remove(Note(vehicleId, row));
-        return $"Struck: {(row.IsDecision ? "a decision" : "a note")}. z brings it back.";
+        return Spoken($"Struck: {(row.IsDecision ? Spoken("a decision") : Spoken("a note"))}. z brings it back.");
     }
 
     private Form Form(Decision decision) => DecisionForm.For(decision, Today, edit => shop.Change(decision, edit));

@@ -36,11 +36,11 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
 
     private static IEnumerable<ChoiceOption> Options(Component? here, List<PartPlace> shelf)
     {
-        if (here is not null) yield return new(Edit, $"correct the numbers of {here.Name}");
-        yield return new(FitNew, "fit a new part");
+        if (here is not null) yield return new(Edit, Spoken($"correct the numbers of {here.Name}"));
+        yield return new(FitNew, Spoken("fit a new part"));
         foreach (var place in shelf)
-            yield return new(IdOf(place), $"fit {place.Component.Name} ({(place.Fitment is { } fitment ? $"now on {fitment.Vehicle.Name}" : "on the shelf")})");
-        if (here is not null) yield return new(Off, $"take {here.Name} off, fit nothing");
+            yield return new(IdOf(place), Spoken($"fit {place.Component.Name} ({(place.Fitment is { } fitment ? Spoken($"now on {fitment.Vehicle.Name}") : Spoken("on the shelf"))})"));
+        if (here is not null) yield return new(Off, Spoken($"take {here.Name} off, fit nothing"));
     }
 
     private static string IdOf(PartPlace place) => FormattableString.Invariant($"part {place.Component.Id}");
@@ -68,15 +68,15 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         return EffectWords.Of(before, shop.Trying(before, position, [part])[0], shop.GoalsOf(vehicle));
     }
 
-    private string Fitted(Component part) => $"Fitted to {vehicle.Name}: {part.Name}.";
+    private string Fitted(Component part) => Spoken($"Fitted to {vehicle.Name}: {part.Name}.");
 
     private string? EditHere(IFormHost host, Component here)
-        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit), () => Here() ?? here, Effect)) ? $"Corrected: {(Here() ?? here).Name}." : null;
+        => host.Fill(PartForm.For(here, vehicle.Name, edit => shop.Change(here, edit), () => Here() ?? here, Effect)) ? Spoken($"Corrected: {(Here() ?? here).Name}.") : null;
 
     private Component? Here() => shop.DrivelineOn(vehicle, today).At(position);
 
     private string? TakeOff(IFormHost host, Component here)
         => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))
-            ? $"Off and on the shelf: {here.Name}."
+            ? Spoken($"Off and on the shelf: {here.Name}.")
             : null;
 }

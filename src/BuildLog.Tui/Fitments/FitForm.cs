@@ -26,9 +26,9 @@ public static class FitForm
         var entries = PartEntries.For(position);
         return new()
         {
-            Title = $"New {position.InWords()} for {vehicle}",
+            Title = Spoken($"New {position.InWords()} for {vehicle}"),
             HelpPage = "Parts",
-            SaveCaption = "Fit",
+            SaveCaption = Spoken("Fit"),
             Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
             Echo = values => entries.Said(values, entries.New(), effect),
             Save = values => Checks.Try(() =>
@@ -48,28 +48,28 @@ public static class FitForm
     /// <param name="save">Stores the fitting.</param>
     public static Form Known(Component part, string? nowOn, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
-        Title = $"Fit {part.Name} to {vehicle}",
+        Title = Spoken($"Fit {part.Name} to {vehicle}"),
         HelpPage = "Parts",
-        SaveCaption = "Fit",
-        Echo = _ => [nowOn is null ? $"{part.Name} is on the shelf." : $"{part.Name} is now on {nowOn}."],
+        SaveCaption = Spoken("Fit"),
+        Echo = _ => [nowOn is null ? Spoken($"{part.Name} is on the shelf.") : Spoken($"{part.Name} is now on {nowOn}.")],
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
 
     public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
-        Title = $"Take {part.Name} off {vehicle}",
+        Title = Spoken($"Take {part.Name} off {vehicle}"),
         HelpPage = "Parts",
-        SaveCaption = "Take off",
+        SaveCaption = Spoken("Take off"),
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        DayEntry.Loose("day", "Date", today, "today", "today, 3 May or, as far as known, spring 2024"),
-        new TextEntry("odometer", "Odometer") { Hint = "such as 84 210; empty if it was not read", Check = Checks.IfTyped("odometer", ReadOdometer) },
-        new TextEntry("reason", "Why") { IsRemembered = true, Hint = "one line for later years" },
+        DayEntry.Loose("day", Spoken("Date"), today, "today", Spoken("today, 3 May or, as far as known, spring 2024")),
+        new TextEntry("odometer", Spoken("Odometer")) { Hint = Spoken("such as 84 210; empty if it was not read"), Check = Checks.IfTyped("odometer", ReadOdometer) },
+        new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];
 
     private static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);

@@ -14,14 +14,14 @@ public sealed class FitmentActs(Shop shop, TimeProvider clock)
     public string? Correct(IFormHost host, long vehicleId, int row)
     {
         var fitment = Find(vehicleId, row);
-        return host.Fill(FitmentForm.For(fitment, Today, edit => shop.Correct(fitment, edit))) ? $"Corrected: {fitment.Component.Name}." : null;
+        return host.Fill(FitmentForm.For(fitment, Today, edit => shop.Correct(fitment, edit))) ? Spoken($"Corrected: {fitment.Component.Name}.") : null;
     }
 
     public string Strike(long vehicleId, int row)
     {
         var fitment = Find(vehicleId, row);
         shop.Remove(fitment);
-        return $"Struck: {fitment.Component.Name} {fitment}. z brings it back.";
+        return Spoken($"Struck: {fitment.Component.Name} {fitment}. z brings it back.");
     }
 
     // The fitting of what came in; of a part that only came off, the one that ended.

@@ -11,17 +11,17 @@ public static class FitmentForm
 {
     public static Form For(Fitment fitment, DateOnly today, Action<Action<FitmentFacts>> save) => new()
     {
-        Title = $"Correct: {fitment.Component.Name}",
+        Title = Spoken($"Correct: {fitment.Component.Name}"),
         HelpPage = "History",
         Entries =
         [
-            new ChoiceEntry("position", "Fitted as", [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
-            DayEntry.Loose("from", "Fitted on", today, AsKnown(fitment.FromDay), "such as 3 May 2026 or, as far as known, spring 2024"),
-            Odometer("odometer", "Odometer", fitment.FromOdometer?.InWords),
-            new TextEntry("reason", "Why") { Initial = fitment.Reason },
-            DayEntry.Loose("to", "Off on", today, "", "empty while it is fitted") with { Initial = fitment.ToDay is { } to ? AsKnown(to) : "" },
-            Odometer("odometerOff", "Odometer then", fitment.ToOdometer?.InWords),
-            new TextEntry("reasonOff", "Why off") { Initial = fitment.ReasonOff },
+            new ChoiceEntry("position", Spoken("Fitted as"), [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
+            DayEntry.Loose("from", Spoken("Fitted on"), today, AsKnown(fitment.FromDay), Spoken("such as 3 May 2026 or, as far as known, spring 2024")),
+            Odometer("odometer", Spoken("Odometer"), fitment.FromOdometer?.InWords),
+            new TextEntry("reason", Spoken("Why")) { Initial = fitment.Reason },
+            DayEntry.Loose("to", Spoken("Off on"), today, "", Spoken("empty while it is fitted")) with { Initial = fitment.ToDay is { } to ? AsKnown(to) : "" },
+            Odometer("odometerOff", Spoken("Odometer then"), fitment.ToOdometer?.InWords),
+            new TextEntry("reasonOff", Spoken("Why off")) { Initial = fitment.ReasonOff },
         ],
         Save = values => Checks.Try(() => save(facts =>
         {
@@ -36,7 +36,7 @@ public static class FitmentForm
     private static TextEntry Odometer(string id, string caption, string? read) => new(id, caption)
     {
         Initial = read ?? "",
-        Hint = "such as 84 210; empty if it was not read",
+        Hint = Spoken("such as 84 210; empty if it was not read"),
         Check = Checks.IfTyped(id, text => QuantityText.Read(text, Kind.Length, Units.Kilometre).Showing("84 210")),
     };
 }

@@ -20,7 +20,7 @@ internal abstract class BeforeFormScreen : Popup
         this.helpPage = helpPage;
         page.Show(lines);
         Add(page);
-        ShowKeys(onward, new KeyHint("↑↓", "scroll"), new KeyHint("F1", "help"), new KeyHint("Esc", "leave"));
+        ShowKeys(onward, new KeyHint("↑↓", Spoken("scroll")), new KeyHint("F1", Spoken("help")), new KeyHint("Esc", Spoken("leave")));
     }
 
     protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 5;

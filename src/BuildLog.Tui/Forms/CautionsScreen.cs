@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Forms;
 internal sealed class CautionsScreen : BeforeFormScreen
 {
     private CautionsScreen(string title, IReadOnlyList<string> cautions, string helpPage)
-        : base($"Before you start: {title}", [.. cautions.Select(Numbered)], new("a", "all of this is so, go on"), helpPage) { }
+        : base(Spoken($"Before you start: {title}"), [.. cautions.Select(Numbered)], new("a", Spoken("all of this is so, go on")), helpPage) { }
 
     public static bool Acknowledge(IApplication app, string title, IReadOnlyList<string> cautions, string helpPage)
     {

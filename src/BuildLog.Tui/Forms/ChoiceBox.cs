@@ -45,8 +45,8 @@ internal class ChoiceBox : View
             return true;
         }
 
-        var words = Chosen < 0 ? "Enter to choose" : options[Chosen].Words;
-        this.Paint(0, 0, TextFit.Exactly($"{words}  ({options.Count} to choose from)", Viewport.Width), HasFocus ? Theme.Palette.Cursor : Theme.Palette.Field);
+        var words = Chosen < 0 ? Spoken("Enter to choose") : options[Chosen].Words;
+        this.Paint(0, 0, TextFit.Exactly(Spoken($"{words}  ({options.Count} to choose from)"), Viewport.Width), HasFocus ? Theme.Palette.Cursor : Theme.Palette.Field);
         return true;
     }
 

@@ -13,7 +13,7 @@ internal static class DayEntry
     public static TextEntry Past(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
     {
         Initial = known is { } day ? DayText.InWords(day) : "today",
-        Hint = "today, yesterday, 3 May or 3 May 2026",
+        Hint = Spoken("today, yesterday, 3 May or 3 May 2026"),
         Check = Checks.Needed(id, text => DayText.ReadPast(text, today)),
         Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]),
     };
@@ -22,7 +22,7 @@ internal static class DayEntry
     public static TextEntry Due(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
     {
         Initial = known is { } day ? DayText.InWords(day) : "",
-        Hint = "such as 3 May or 3 May 2026",
+        Hint = Spoken("such as 3 May or 3 May 2026"),
         Check = Checks.Needed(id, text => DayText.ReadDue(text, today)),
         Echo = values => DayText.Echo(DayText.ReadDue(values[id], today), values[id]),
     };
@@ -37,5 +37,5 @@ internal static class DayEntry
     };
 
     private static string? Between(Parsed<Data.Days.LooseDay> read)
-        => read.Understood(out var day) && !day.IsExact && day is { Earliest: { } from, Latest: { } to } ? $"= between {DayText.InWords(from)} and {DayText.InWords(to)}" : null;
+        => read.Understood(out var day) && !day.IsExact && day is { Earliest: { } from, Latest: { } to } ? Spoken($"= between {DayText.InWords(from)} and {DayText.InWords(to)}") : null;
 }

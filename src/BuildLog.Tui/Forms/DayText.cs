@@ -29,27 +29,27 @@ public static partial class DayText
         var typed = text.Trim();
         if (typed.Equals("today", StringComparison.OrdinalIgnoreCase)) return today;
         if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase)) return today.AddDays(-1);
-        if (typed.Length == 0) return new Refusal("day", "A date is missing.", Right);
+        if (typed.Length == 0) return new Refusal("day", Spoken("A date is missing."), Right);
 
         if (InOtherYears(typed, today) is { Count: > 0 } days) return choose(days);
         if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
         {
             if (InNumbers().Match(typed) is { Success: true } numbers && Definite(numbers) is { } definite) return definite;
             if (Beyond(typed) is { } beyond) return beyond;
-            if (LooseDayText.Read(typed).Understood(out _)) return new Refusal("day", $"'{typed}' is no single day; one is needed here, as near as you know it.", Right);
+            if (LooseDayText.Read(typed).Understood(out _)) return new Refusal("day", Spoken($"'{typed}' is no single day; one is needed here, as near as you know it."), Right);
             return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
-                ? new Refusal("day", $"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day.", Right)
-                : new Refusal("day", $"{Shown.Quoted(typed)} is no date of the calendar.", Right);
+                ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), Right)
+                : new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no date of the calendar."), Right);
         }
 
-        return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", $"{Shown.Quoted(typed)} lies outside 1900 to 2200.", Right);
+        return day.Year is >= 1900 and <= 2200 ? day : new Refusal("day", Spoken($"{Shown.Quoted(typed)} lies outside 1900 to 2200."), Right);
     }
 
     /// <summary>The same of a day that has been: what was measured, fitted or taken off.</summary>
     public static Parsed<DateOnly> ReadPast(string text, DateOnly today)
         => Read(text, today, days => days.Last(day => day <= today)).Then<DateOnly>(day => day <= today
             ? day
-            : new Refusal("day", $"{InWords(day)} is still to come; this has been done.", "today").In(text));
+            : new Refusal("day", Spoken($"{InWords(day)} is still to come; this has been done."), "today").In(text));
 
     /// <summary>The same where nobody may know it to the day: also <c>spring 2024</c> or <c>about 2019</c>.</summary>
     public static Parsed<LooseDay> ReadLoosePast(string text, DateOnly today)
@@ -57,7 +57,7 @@ public static partial class DayText
         if (text.Trim().Length == 0 || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
         return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
             ? day
-            : new Refusal("day", $"{day.InWords} is still to come; this has been done.", "today").In(text));
+            : new Refusal("day", Spoken($"{day.InWords} is still to come; this has been done."), "today").In(text));
     }
 
     // 31.12.2026 can be read in one way only, as there is no month 31.
@@ -89,7 +89,7 @@ public static partial class DayText
         if (month is < 1 or > 12 || year > 2200) return null;
 
         var (name, days) = (CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month), DateTime.DaysInMonth(year == 0 ? 2000 : year, month));
-        return day > days ? new Refusal("day", FormattableString.Invariant($"{Shown.Quoted(typed)}: {name}{(year == 0 ? "" : $" {year}")} has {days} days."), Right) : null;
+        return day > days ? new Refusal("day", Spoken($"{Shown.Quoted(typed)}: {name}{(year == 0 ? "" : $" {year}")} has {days} days."), Right) : null;
     }
 
     private static int Number(Match match, int group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);

@@ -21,7 +21,7 @@ public sealed record Form
     public Func<FormValues, IReadOnlyList<string>>? Echo { get; init; }
 
     /// <summary>The verb on the button that saves.</summary>
-    public string SaveCaption { get; init; } = "Save";
+    public string SaveCaption { get; init; } = Spoken("Save");
 
     /// <summary>Page of the help that F1 opens.</summary>
     public string HelpPage { get; init; } = "Forms";

@@ -175,7 +175,7 @@ internal sealed class FormBody : View
         return list;
     }
 
-    private string? SuggestionNote(Entry entry) => inputs[entry.Id].HasFocus && state.SuggestionFor(entry) is { } suggestion ? $"→ writes {suggestion}" : null;
+    private string? SuggestionNote(Entry entry) => inputs[entry.Id].HasFocus && state.SuggestionFor(entry) is { } suggestion ? Spoken($"→ writes {suggestion}") : null;
 
     private void ScrollTo(string entryId)
     {

@@ -18,7 +18,7 @@ internal sealed class FormScreen : Popup
     private readonly TextPage echo = new() { X = 1, Width = Dim.Fill(1), CanFocus = false };
     private readonly View outOfView = new() { X = 1, Width = Dim.Fill(1), Height = 1, CanFocus = false };
     private readonly Button save;
-    private readonly Button leave = new() { Text = "Leave", ShadowStyle = ShadowStyles.None };
+    private readonly Button leave = new() { Text = Spoken("Leave"), ShadowStyle = ShadowStyles.None };
     private bool saved;
     private bool hasWaited; // for another program that writes to the record
 
@@ -63,7 +63,7 @@ internal sealed class FormScreen : Popup
         KeyBindings.Add(Key.CursorUp, Command.Up);
         KeyBindings.Add(Key.CursorDown, Command.Down);
         KeyBindings.Add(Key.Q.WithCtrl, Command.Cancel);
-        ShowKeys(new KeyHint("Enter/Tab", "next"), new KeyHint("Ctrl+S", form.SaveCaption), new KeyHint("F1", "help"), new KeyHint("Esc", "leave"));
+        ShowKeys(new KeyHint("Enter/Tab", Spoken("next")), new KeyHint("Ctrl+S", form.SaveCaption), new KeyHint("F1", Spoken("help")), new KeyHint("Esc", Spoken("leave")));
         ShowEcho();
     }
 
@@ -92,7 +92,7 @@ internal sealed class FormScreen : Popup
     private static IReadOnlyDictionary<string, string>? TakenUp(IApplication app, string title, Scratchpad pad)
     {
         if (pad.Draft(title) is not { } draft) return null;
-        var afresh = Ask.Confirm(app, new Question("Typed before, not saved", $"\"{title}\" was left half filled. Go on with what you typed?", "Throw it away", "Go on with it"));
+        var afresh = Ask.Confirm(app, new Question(Spoken("Typed before, not saved"), Spoken($"\"{title}\" was left half filled. Go on with what you typed?"), Spoken("Throw it away"), Spoken("Go on with it")));
         if (!afresh) return draft;
         pad.DropDraft(title);
         return null;
@@ -119,7 +119,7 @@ internal sealed class FormScreen : Popup
 
     private bool RefusePaste(int length)
     {
-        state.Say(FormattableString.Invariant($"{length} characters were pasted; an entry takes {LongestPaste} at once. Nothing was taken."));
+        state.Say(Spoken($"{length} characters were pasted; an entry takes {LongestPaste} at once. Nothing was taken."));
         ShowEcho();
         return true;
     }
@@ -212,7 +212,7 @@ internal sealed class FormScreen : Popup
     private bool PaintOutOfView()
     {
         var (above, below) = body.OutOfView;
-        string[] says = [.. above > 0 ? [$"↑ {above} more above"] : Array.Empty<string>(), .. below > 0 ? [$"↓ {below} more below"] : Array.Empty<string>()];
+        string[] says = [.. above > 0 ? [Spoken($"↑ {above} more above")] : Array.Empty<string>(), .. below > 0 ? [Spoken($"↓ {below} more below")] : Array.Empty<string>()];
         outOfView.Paint(0, 0, TextFit.Exactly(string.Join("   ", says), outOfView.Viewport.Width), Tone.Quiet);
         return true;
     }

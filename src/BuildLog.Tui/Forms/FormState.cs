@@ -52,12 +52,12 @@ internal sealed class FormState
 
     /// <summary>What is asked before it is left; null where there is nothing to lose.</summary>
     public Question? BeforeLeaving => !IsChanged ? null
-        : !WaitsForTheRecord ? new("Leave without saving?", "What you typed here has not been saved.", "Throw it away", "Keep typing")
+        : !WaitsForTheRecord ? new(Spoken("Leave without saving?"), Spoken("What you typed here has not been saved."), Spoken("Throw it away"), Spoken("Keep typing"))
         : new(
-            "Leave without saving?",
-            $"The record could not take what you typed. It is kept{(pad.Trouble is null ? "" : " until you quit")}, and offered when you come here again.",
-            "Leave it for later",
-            "Keep typing");
+            Spoken("Leave without saving?"),
+            Spoken($"The record could not take what you typed. It is kept{(pad.Trouble is null ? "" : Spoken(" until you quit"))}, and offered when you come here again."),
+            Spoken("Leave it for later"),
+            Spoken("Keep typing"));
 
     /// <summary>Left: what was typed is thrown away, unless it only waits for the record.</summary>
     public void Leave()

@@ -53,7 +53,7 @@ public static class OtherUnits
 
     private static string In(Typed typed, Unit unit)
         => typed.StandardUncertainty > 0
-            ? $"= {Rounded.WithInterval(typed.ToMeasured("as typed"), unit)}"
+            ? $"= {Rounded.WithInterval(typed.ToMeasured(Spoken("as typed")), unit)}"
             : $"= {Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit)}";
 
     // Four figures tell a tape's millimetre; zeros behind the last of them say nothing.

@@ -86,7 +86,7 @@ public sealed class Scratchpad
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Trouble = $"What you type here would not outlive a crash: {path} cannot be written.";
+            Trouble = Spoken($"What you type here would not outlive a crash: {path} cannot be written.");
         }
     }
 
@@ -105,7 +105,7 @@ public sealed class Scratchpad
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Trouble = $"What you typed before cannot be offered again: {path} cannot be read.";
+            Trouble = Spoken($"What you typed before cannot be offered again: {path} cannot be read.");
             return inMemory;
         }
     }

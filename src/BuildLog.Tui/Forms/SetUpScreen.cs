@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Forms;
 internal sealed class SetUpScreen : BeforeFormScreen
 {
     private SetUpScreen(string title, IReadOnlyList<string> setUp, string helpPage)
-        : base($"Set up: {title}", [.. setUp.Select(Line)], new("Enter", "set up, go on"), helpPage)
+        : base(Spoken($"Set up: {title}"), [.. setUp.Select(Line)], new("Enter", Spoken("set up, go on")), helpPage)
         => AddCommand(Command.Accept, () => Onward());
 
     public static bool GoOn(IApplication app, string title, IReadOnlyList<string> setUp, string helpPage)

@@ -13,7 +13,7 @@ public static class TypedPath
     /// <param name="example">A name that would do.</param>
     public static Parsed<string> Read(string text, string example)
         => text.Trim().Length is 0 or > Longest || text.Trim().Any(char.IsControl)
-            ? new Refusal("file", $"{Shown.Quoted(text)} is no name of a file: it has none, too many or invisible characters.", example)
+            ? new Refusal("file", Spoken($"{Shown.Quoted(text)} is no name of a file: it has none, too many or invisible characters."), example)
             : Full(text);
 
     /// <summary>The whole path. A shell would put the home folder in place of <c>~/</c>; a form and a quoted argument have none.</summary>

@@ -3,12 +3,12 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Forms;
 
 /// <summary>Yes or no, both in sight: y and n say it, Left and Right go to it, Space changes it; no other key does.</summary>
-internal sealed class YesNoBox(string title, string value) : ChoiceBox(title, [new(YesNoEntry.Yes, YesNoEntry.Yes), new(YesNoEntry.No, YesNoEntry.No)], value)
+internal sealed class YesNoBox(string title, string value) : ChoiceBox(title, [new(YesNoEntry.Yes, Spoken("yes")), new(YesNoEntry.No, Spoken("no"))], value)
 {
     protected override bool OnKeyDown(Key key)
     {
-        if (key.NoShift == (Key)'y' || key == Key.CursorLeft) return Say(YesNoEntry.Yes);
-        if (key.NoShift == (Key)'n' || key == Key.CursorRight) return Say(YesNoEntry.No);
+        if (key.NoShift == (Key)Spoken("yes")[0] || key == Key.CursorLeft) return Say(YesNoEntry.Yes);
+        if (key.NoShift == (Key)Spoken("no")[0] || key == Key.CursorRight) return Say(YesNoEntry.No);
         return base.OnKeyDown(key);
     }
 

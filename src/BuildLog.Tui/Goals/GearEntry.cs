@@ -13,7 +13,7 @@ internal static class GearEntry
     public static Entry Of(string chosen, IReadOnlyList<string> gears)
     {
         var all = chosen.Length == 0 || gears.Contains(chosen, StringComparer.OrdinalIgnoreCase) ? gears : [.. gears, chosen];
-        return new ChoiceEntry(Id, "In gear", [new(Top, "top gear"), .. all.Select(gear => new ChoiceOption(gear, $"gear {gear}"))]) { Initial = chosen.Length == 0 ? Top : chosen };
+        return new ChoiceEntry(Id, Spoken("In gear"), [new(Top, Spoken("top gear")), .. all.Select(gear => new ChoiceOption(gear, Spoken($"gear {gear}")))]) { Initial = chosen.Length == 0 ? Top : chosen };
     }
 
     /// <summary>The gear as the goal keeps it.</summary>

@@ -16,7 +16,7 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
     public string? Run(IFormHost host)
     {
         var goals = shop.Goals(vehicle);
-        return host.Choose($"What should {vehicle.Name} do?", [.. Options(goals)]) switch
+        return host.Choose(Spoken($"What should {vehicle.Name} do?"), [.. Options(goals)]) switch
         {
             null => null,
             Cruise => Set(host, goals.OfType<CruiseGoalEntry>().FirstOrDefault(), () => new CruiseGoalEntry(vehicle), (goal, save) => GoalForm.For(goal, gears, save)),
@@ -29,10 +29,10 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
 
     private static IEnumerable<ChoiceOption> Options(IReadOnlyList<GoalEntry> goals)
     {
-        yield return new(Cruise, "cruise at an engine speed");
-        yield return new(Hill, "hold a speed on a hill");
-        foreach (var limited in Enum.GetValues<Limited>()) yield return new(limited.ToString(), $"limit: {limited.InWords()}");
-        foreach (var goal in goals) yield return new(IdOf(goal), $"no longer: {InWords(goal)}");
+        yield return new(Cruise, Spoken("cruise at an engine speed"));
+        yield return new(Hill, Spoken("hold a speed on a hill"));
+        foreach (var limited in Enum.GetValues<Limited>()) yield return new(limited.ToString(), Spoken($"limit: {limited.InWords()}"));
+        foreach (var goal in goals) yield return new(IdOf(goal), Spoken($"no longer: {InWords(goal)}"));
     }
 
     private string? Set<T>(IFormHost host, T? stored, Func<T> make, Func<T, Action<Action<T>>, Form> form)
@@ -46,22 +46,22 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
             }
 
             shop.Add(make(), edit);
-        })) ? "The goal is set." : null;
+        })) ? Spoken("The goal is set.") : null;
 
     private string TakeOut(GoalEntry goal)
     {
         shop.Remove(goal);
-        return $"No longer wanted: {InWords(goal)}.";
+        return Spoken($"No longer wanted: {InWords(goal)}.");
     }
 
     private static string IdOf(GoalEntry goal) => FormattableString.Invariant($"out {goal.Id}");
 
     private static string InWords(GoalEntry goal) => goal switch
     {
-        CruiseGoalEntry cruise => $"{cruise.EngineSpeed} at {cruise.Speed}",
-        HillGoalEntry hill => $"{hill.Speed} on {hill.Gradient}",
+        CruiseGoalEntry cruise => Spoken($"{cruise.EngineSpeed} at {cruise.Speed}"),
+        HillGoalEntry hill => Spoken($"{hill.Speed} on {hill.Gradient}"),
         LimitGoalEntry limit => $"{limit.Limited.InWords()} {limit.Limit}",
-        BudgetGoalEntry budget => $"budget {budget.Most}",
+        BudgetGoalEntry budget => Spoken($"budget {budget.Most}"),
         _ => throw new ArgumentException("A goal without words.", nameof(goal)),
     };
 }

@@ -13,16 +13,16 @@ public static class GoalForm
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
     public static Form For(CruiseGoalEntry goal, IReadOnlyList<string> gears, Action<Action<CruiseGoalEntry>> save) => new()
     {
-        Title = "Cruise goal",
+        Title = Spoken("Cruise goal"),
         HelpPage = "Goal",
         Entries =
         [
-            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 110 km/h or 70 mph", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", "Engine speed") { Initial = goal.EngineSpeed, Hint = "such as 2400 rpm", Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
-            new TextEntry("tolerance", "Give or take")
+            new TextEntry("speed", Spoken("Road speed")) { Initial = goal.Speed, Hint = Spoken("such as 110 km/h or 70 mph"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("engine", Spoken("Engine speed")) { Initial = goal.EngineSpeed, Hint = Spoken("such as 2400 rpm"), Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("tolerance", Spoken("Give or take"))
             {
                 Initial = goal.Tolerance,
-                Hint = $"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}",
+                Hint = Spoken($"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}"),
                 Check = values => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) ? CruiseGoal.ReadTolerance(values["tolerance"], n).Refusal?.Sentence : null,
             },
             GearEntry.Of(goal.Gear, gears),

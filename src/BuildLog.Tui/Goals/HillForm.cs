@@ -12,12 +12,12 @@ public static class HillForm
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
     public static Form For(HillGoalEntry goal, IReadOnlyList<string> gears, Action<Action<HillGoalEntry>> save) => new()
     {
-        Title = "Hill to hold",
+        Title = Spoken("Hill to hold"),
         HelpPage = "Goal",
         Entries =
         [
-            new TextEntry("gradient", "Gradient") { Initial = goal.Gradient, Hint = "such as 6 %", Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
-            new TextEntry("speed", "Road speed") { Initial = goal.Speed, Hint = "such as 90 km/h", Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("gradient", Spoken("Gradient")) { Initial = goal.Gradient, Hint = Spoken("such as 6 %"), Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
+            new TextEntry("speed", Spoken("Road speed")) { Initial = goal.Speed, Hint = Spoken("such as 90 km/h"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
             GearEntry.Of(goal.Gear, gears),
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], GearEntry.In(values)))),

@@ -13,9 +13,9 @@ public static class LimitForm
         var (says, example, refusal) = Asked(goal.Limited);
         return new()
         {
-            Title = $"Limit: {goal.Limited.InWords()}",
+            Title = Spoken($"Limit: {goal.Limited.InWords()}"),
             HelpPage = "Goal",
-            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = $"such as {example}", Check = values => refusal(values["limit"])?.Sentence, Echo = OtherUnits.Of("limit", text => Quantity(goal.Limited, text)) }],
+            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = Spoken($"such as {example}"), Check = values => refusal(values["limit"])?.Sentence, Echo = OtherUnits.Of("limit", text => Quantity(goal.Limited, text)) }],
             Save = values => Forms.Checks.Try(() => save(edited => edited.Limit = values["limit"])),
         };
     }
@@ -30,12 +30,12 @@ public static class LimitForm
 
     private static (string Says, string Example, Func<string, Refusal?> Refusal) Asked(Limited limited) => limited switch
     {
-        Limited.HillStart => ("At least", "25 %", text => HillStartGoal.Read(text).Refusal),
-        Limited.TopSpeed => ("At least", "150 km/h", text => TopSpeedGoal.Read(text).Refusal),
-        Limited.OverallLow => ("At least", "40", text => OverallLowGoal.Read(text).Refusal),
-        Limited.TyreDiameter => ("At most", "790 mm", text => LengthLimit.ReadTyreDiameter(text).Refusal),
-        Limited.TyreWidth => ("At most", "225 mm", text => LengthLimit.ReadTyreWidth(text).Refusal),
-        Limited.Track => ("At most", "1450 mm", text => LengthLimit.ReadTrack(text).Refusal),
+        Limited.HillStart => (Spoken("At least"), "25 %", text => HillStartGoal.Read(text).Refusal),
+        Limited.TopSpeed => (Spoken("At least"), "150 km/h", text => TopSpeedGoal.Read(text).Refusal),
+        Limited.OverallLow => (Spoken("At least"), "40", text => OverallLowGoal.Read(text).Refusal),
+        Limited.TyreDiameter => (Spoken("At most"), "790 mm", text => LengthLimit.ReadTyreDiameter(text).Refusal),
+        Limited.TyreWidth => (Spoken("At most"), "225 mm", text => LengthLimit.ReadTyreWidth(text).Refusal),
+        Limited.Track => (Spoken("At most"), "1450 mm", text => LengthLimit.ReadTrack(text).Refusal),
         _ => throw new ArgumentOutOfRangeException(nameof(limited), limited, "No such limit."),
     };
 }

@@ -20,23 +20,23 @@ internal static class BoughtForm
         var asksClaim = counted is null && BoughtPart.HasClaim(wanted.Kind);
         return new()
         {
-            Title = $"Bought: {wanted.Title}",
+            Title = Spoken($"Bought: {wanted.Title}"),
             HelpPage = "Wanted",
-            SaveCaption = "Bought",
+            SaveCaption = Spoken("Bought"),
             Entries =
             [
-                new TextEntry("what", "Name") { Initial = offer?.What ?? wanted.Title.Split(':')[0], Hint = "what the shop will call it", Check = Checks.Filled("what", "What will the shop call it?") },
-                new TextEntry("paid", "Paid") { Initial = offer?.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty: no cost is noted", Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
-                DayEntry.Past("day", "Bought on", today),
-                new TextEntry("donor", "From") { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = "yard, seller or donor vehicle" },
+                new TextEntry("what", Spoken("Name")) { Initial = offer?.What ?? wanted.Title.Split(':')[0], Hint = Spoken("what the shop will call it"), Check = Checks.Filled("what", Spoken("What will the shop call it?")) },
+                new TextEntry("paid", Spoken("Paid")) { Initial = offer?.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty: no cost is noted"), Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
+                DayEntry.Past("day", Spoken("Bought on"), today),
+                new TextEntry("donor", Spoken("From")) { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = Spoken("yard, seller or donor vehicle") },
                 .. asksClaim
-                    ? [new TextEntry("claimed", "Said of it") { Initial = offer?.Claimed ?? "", Hint = "ratio, gears or size, by somebody's word; empty: count it", Check = Checks.IfTyped("claimed", text => ReadClaim(wanted.Kind, text)) }]
+                    ? [new TextEntry("claimed", Spoken("Said of it")) { Initial = offer?.Claimed ?? "", Hint = Spoken("ratio, gears or size, by somebody's word; empty: count it"), Check = Checks.IfTyped("claimed", text => ReadClaim(wanted.Kind, text)) }]
                     : Array.Empty<Entry>(),
-                new TextEntry("shelf", "Lies where") { Hint = "such as rack B, bottom" },
+                new TextEntry("shelf", Spoken("Lies where")) { Hint = Spoken("such as rack B, bottom") },
             ],
             Echo = _ =>
             [
-                counted is null ? "The part, its cost and the end of the hunt are one change; z takes all of it back." : "Its count in the yard stays its evidence. All of it is one change; z takes it back.",
+                counted is null ? Spoken("The part, its cost and the end of the hunt are one change; z takes all of it back.") : Spoken("Its count in the yard stays its evidence. All of it is one change; z takes it back."),
             ],
             Save = values => Checks.Try(() => buy(Bought(wanted, offer, counted, values, bare, today))),
         };
@@ -70,7 +70,7 @@ internal static class BoughtForm
         {
             var part = BoughtPart.New(kind)!;
             BoughtPart.Put(part, text);
-            part.Name = "it";
+            part.Name = Spoken("it");
             part.Check();
             return part;
         });

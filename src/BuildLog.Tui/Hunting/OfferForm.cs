@@ -21,19 +21,19 @@ internal static class OfferForm
         var bare = shop.Workshop().Bare;
         return new()
         {
-            Title = $"Offer for {wanted.Title}",
+            Title = Spoken($"Offer for {wanted.Title}"),
             HelpPage = "Wanted",
             Entries =
             [
-                new TextEntry("what", "What") { Initial = offer.What, Hint = "such as axle from a late pickup, cover off", Check = Checks.Filled("what", "What is offered?") },
-                new TextEntry("claimed", "Claimed") { Initial = counted ?? offer.Claimed, Hint = "ratio, teeth, gears or size; empty where nothing is said" },
-                new TextEntry("price", "Price") { Initial = offer.Price?.ToString() ?? "", Hint = "such as 180 EUR; empty if not named", Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
-                new TextEntry("place", "Where") { Initial = offer.Place, Hint = "advert, yard and row, friend" },
-                new TextEntry("supplier", "Supplier") { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
-                new TextEntry("contact", "Contact") { Initial = offer.Contact, Hint = "number, name, when to call" },
-                new TextEntry("seen", "Seen") { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
-                new TextEntry("expires", "Runs out") { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = "a date; empty if nobody said", Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
-                new TextEntry("notes", "Notes") { Initial = offer.Notes },
+                new TextEntry("what", Spoken("What")) { Initial = offer.What, Hint = Spoken("such as axle from a late pickup, cover off"), Check = Checks.Filled("what", Spoken("What is offered?")) },
+                new TextEntry("claimed", Spoken("Claimed")) { Initial = counted ?? offer.Claimed, Hint = Spoken("ratio, teeth, gears or size; empty where nothing is said") },
+                new TextEntry("price", Spoken("Price")) { Initial = offer.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty if not named"), Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
+                new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
+                new TextEntry("supplier", Spoken("Supplier")) { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
+                new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
+                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
+                new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
+                new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes },
             ],
             Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
             Save = values => Checks.Try(() => save(
@@ -49,7 +49,7 @@ internal static class OfferForm
     }
 
     private static string KnownSuppliers(Shop shop)
-        => shop.Suppliers() is [var first, ..] ? $"such as {first.Name}; a new name is entered; empty for none" : "whoever sells for a living; a new name is entered; empty for none";
+        => shop.Suppliers() is [var first, ..] ? Spoken($"such as {first.Name}; a new name is entered; empty for none") : Spoken("whoever sells for a living; a new name is entered; empty for none");
 
     private static Money? Price(FormValues values, Currency bare)
         => !values.IsEmpty("price") && MoneyText.Read(values["price"], bare).Understood(out var money) ? money : null;

@@ -52,7 +52,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public string? New(IWorkbenchView view, long vehicleId)
     {
         var bench = Bench(vehicleId);
-        var kind = view.Choose($"Hunt what for {bench.Vehicle.Name}?", [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
+        var kind = view.Choose(Spoken($"Hunt what for {bench.Vehicle.Name}?"), [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
         if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
 
         var (proposed, of) = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
@@ -60,12 +60,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var such = of is null ? [] : WouldDo.Of(bench.Driveline, bench.Goals, of);
         WantedPart Made() => new(bench.Vehicle, chosen)
         {
-            Title = $"{chosen.InWords()} for {bench.Vehicle.Name}",
+            Title = Spoken($"{chosen.InWords()} for {bench.Vehicle.Name}"),
             Windows = proposed is null ? [] : [proposed],
-            Notes = such.Count == 0 ? "" : $"Such as {string.Join(", ", such)}.",
+            Notes = such.Count == 0 ? "" : Spoken($"Such as {string.Join(", ", such)}."),
         };
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? $"Hunted now: {added!.Title}." : null;
+        return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -73,7 +73,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var wanted = Wanted(vehicleId, row);
         if (row.OfferId is not null || row.CountedId is not null) return Offer(view, Bench(vehicleId), wanted, row);
 
-        return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? $"Changed: {row.What}." : null;
+        return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
     }
 
     public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -94,7 +94,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         };
         if (form is null)
         {
-            view.Say($"A {wanted.Kind.InWords()} is not counted here: enter the offer with o, and what it measured as its claim.");
+            view.Say(Spoken($"A {wanted.Kind.InWords()} is not counted here: enter the offer with o, and what it measured as its claim."));
             return null;
         }
 
@@ -103,7 +103,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         if (Offer(view, bench, wanted, row, counted) is { } said) return said;
 
         shop.BringBack(counted.Find);
-        return $"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}.";
+        return Spoken($"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}.");
     }
 
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -121,18 +121,18 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
                 return Buy(view, wanted, row);
             case Again:
                 shop.Change(wanted, edited => edited.State = WantedState.Hunting);
-                return $"Hunted again: {wanted.Title}.";
+                return Spoken($"Hunted again: {wanted.Title}.");
             case Found:
                 shop.Change(wanted, edited => edited.State = WantedState.Found);
-                return $"Found: {wanted.Title}.";
+                return Spoken($"Found: {wanted.Title}.");
             case CountGone:
                 shop.Remove(shop.Parts().First(place => place.Component.Id == row.CountedId).Component, withEverything: true);
-                return $"Taken out: {row.What}.";
+                return Spoken($"Taken out: {row.What}.");
             case OfferGone:
                 shop.Remove(shop.Offers(wanted).First(offer => offer.Id == row.OfferId));
-                return $"No longer on offer: {row.What}.";
+                return Spoken($"No longer on offer: {row.What}.");
             case Dropped:
-                return view.Fill(DropForm(wanted)) ? $"Wanted no more: {wanted.Title}." : null;
+                return view.Fill(DropForm(wanted)) ? Spoken($"Wanted no more: {wanted.Title}.") : null;
             default:
                 return null;
         }
@@ -142,17 +142,17 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     {
         if (wanted.State == WantedState.Hunting)
         {
-            yield return new(Bought, $"bought{(row is { OfferId: null, CountedId: null } ? "" : " this one")}: it joins the shop with its cost");
-            yield return new(Found, "found: hunted no more, nothing else noted");
+            yield return new(Bought, Spoken($"bought{(row is { OfferId: null, CountedId: null } ? "" : Spoken(" this one"))}: it joins the shop with its cost"));
+            yield return new(Found, Spoken("found: hunted no more, nothing else noted"));
         }
         else
         {
-            yield return new(Again, "hunt it again");
+            yield return new(Again, Spoken("hunt it again"));
         }
 
-        if (wanted.State != WantedState.Dropped) yield return new(Dropped, "wanted no more, for a reason");
-        if (row.OfferId is not null) yield return new(OfferGone, "this offer is gone");
-        if (row.CountedId is not null) yield return new(CountGone, "this count is of no use: take it out");
+        if (wanted.State != WantedState.Dropped) yield return new(Dropped, Spoken("wanted no more, for a reason"));
+        if (row.OfferId is not null) yield return new(OfferGone, Spoken("this offer is gone"));
+        if (row.CountedId is not null) yield return new(CountGone, Spoken("this count is of no use: take it out"));
     }
 
     private string? Buy(IWorkbenchView view, WantedPart wanted, WantedRow row)
@@ -165,7 +165,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             bought = purchase;
         });
         return view.Fill(form) && bought is not null
-            ? $"Bought: {bought.What}{(bought.Part is null ? "" : ", on the shelf now")}{(bought.Paid is { } paid ? $"; {paid} noted" : "; no cost noted")}."
+            ? Spoken($"Bought: {bought.What}{(bought.Part is null ? "" : Spoken(", on the shelf now"))}{(bought.Paid is { } paid ? Spoken($"; {paid} noted") : Spoken("; no cost noted"))}.")
             : null;
     }
 
@@ -176,17 +176,17 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     }
 
     // What is hunted of a gearbox is mostly its top gear.
-    private static string TopGear(VehicleOnBench bench) => bench.Driveline.Transmission?.Gears is [.., var top] ? top.Name : "top";
+    private static string TopGear(VehicleOnBench bench) => bench.Driveline.Transmission?.Gears is [.., var top] ? top.Name : Spoken("top");
 
     private static WheelSetComponent Rolled(VehicleOnBench bench, WantedRow row)
         => new() { Name = row.What, Construction = bench.Driveline.DrivingTyres?.Size?.Construction ?? Gearing.Tyres.Construction.Radial };
 
     private Form DropForm(WantedPart wanted) => new()
     {
-        Title = $"Drop {wanted.Title}",
+        Title = Spoken($"Drop {wanted.Title}"),
         HelpPage = "Wanted",
-        SaveCaption = "Drop",
-        Entries = [new TextEntry("why", "Why") { Hint = "the rule that failed, so that nobody hunts it again", Check = Checks.Filled("why", "Which rule failed?") }],
+        SaveCaption = Spoken("Drop"),
+        Entries = [new TextEntry("why", Spoken("Why")) { Hint = Spoken("the rule that failed, so that nobody hunts it again"), Check = Checks.Filled("why", Spoken("Which rule failed?")) }],
         Save = values => Checks.Try(() => shop.Change(wanted, edited => (edited.State, edited.DroppedFor) = (WantedState.Dropped, values["why"]))),
     };
 
@@ -201,7 +201,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted?.Claimed);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? "Kept" : "Changed")}: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }
 

@@ -19,18 +19,18 @@ internal static class WantedForm
         var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
         return new()
         {
-            Title = $"Wanted: {wanted.Kind.InWords()}",
+            Title = Spoken($"Wanted: {wanted.Kind.InWords()}"),
             HelpPage = "Wanted",
             Entries =
             [
-                new TextEntry("title", "Name") { Initial = wanted.Title, Hint = "such as longer axle", Check = Checks.Filled("title", "What is it called?") },
-                new ChoiceEntry("of", "Its window is of", [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
-                new TextEntry("low", "From") { Initial = window.Low, Hint = "empty: open on this side" },
-                new TextEntry("high", "To") { Initial = window.High, Hint = "empty: open on this side" },
-                new LinesEntry("musts", "Must have", 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = "one a line, such as bolt circle: 5 × 114.3", Check = values => Musts(values).Refusal?.Sentence },
-                new TextEntry("most", "At most") { Initial = wanted.Most?.ToString() ?? "", Hint = "such as 250 EUR", Check = Checks.IfTyped("most", text => MoneyText.ReadPrice(text, bare)) },
-                new TextEntry("deadline", "Needed by") { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = "a date, or empty", Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
-                new TextEntry("notes", "Notes") { Initial = wanted.Notes },
+                new TextEntry("title", Spoken("Name")) { Initial = wanted.Title, Hint = Spoken("such as longer axle"), Check = Checks.Filled("title", Spoken("What is it called?")) },
+                new ChoiceEntry("of", Spoken("Its window is of"), [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
+                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = Spoken("empty: open on this side") },
+                new TextEntry("high", Spoken("To")) { Initial = window.High, Hint = Spoken("empty: open on this side") },
+                new LinesEntry("musts", Spoken("Must have"), 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = Spoken("one a line, such as bolt circle: 5 × 114.3"), Check = values => Musts(values).Refusal?.Sentence },
+                new TextEntry("most", Spoken("At most")) { Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => MoneyText.ReadPrice(text, bare)) },
+                new TextEntry("deadline", Spoken("Needed by")) { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = Spoken("a date, or empty"), Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
+                new TextEntry("notes", Spoken("Notes")) { Initial = wanted.Notes },
             ],
             Save = values => Checks.Try(() => save(edited =>
             {
@@ -49,7 +49,7 @@ internal static class WantedForm
         foreach (var line in values.Lines("musts"))
         {
             var at = line.IndexOf(Colon, StringComparison.Ordinal);
-            if (at < 1 || at == line.Length - 1) return new Refusal("must", $"'{line}' says no more than a name: write what, a colon, and what it must be.", "bolt circle: 5 × 114.3");
+            if (at < 1 || at == line.Length - 1) return new Refusal("must", Spoken($"'{line}' says no more than a name: write what, a colon, and what it must be."), "bolt circle: 5 × 114.3");
             musts.Add(new(line[..at].Trim(), line[(at + 1)..].Trim()));
         }
 

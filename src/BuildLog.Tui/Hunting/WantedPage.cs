@@ -11,17 +11,17 @@ internal sealed class WantedPage : ListPage
     private WantedModel model = new([]);
 
     public WantedPage(IWantedActs acts)
-        : base("Wanted", "Nothing is hunted. Press h, or h on a way out of the page Options.")
+        : base(Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
     {
         this.acts = acts;
         Acts =
         [
-            new((Key)'h', "Hunt another part", new("h", "hunt"), (view, vehicle) => acts.New(view, vehicle.Id)),
-            new((Key)'o', "Enter an offer, judged as it is typed", new("o", "offer"), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
-            new((Key)'i', "Type in what was counted in the yard", new("i", "counts"), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
-            new((Key)'c', "The yard card", new("c", "card"), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
-            new(Key.Enter, "Change it", new("Enter", "change"), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
-            new((Key)'d', "Found, or wanted no more", new("d", "done"), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
+            new((Key)'h', Spoken("Hunt another part"), new("h", Spoken("hunt")), (view, vehicle) => acts.New(view, vehicle.Id)),
+            new((Key)'o', Spoken("Enter an offer, judged as it is typed"), new("o", Spoken("offer")), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
+            new((Key)'i', Spoken("Type in what was counted in the yard"), new("i", Spoken("counts")), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
+            new((Key)'c', Spoken("The yard card"), new("c", Spoken("card")), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
+            new(Key.Enter, Spoken("Change it"), new("Enter", Spoken("change")), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
+            new((Key)'d', Spoken("Found, or wanted no more"), new("d", Spoken("done")), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
         ];
     }
 
@@ -31,7 +31,7 @@ internal sealed class WantedPage : ListPage
     {
         model = acts.Read(vehicle.Id);
         Show(
-            [new("wanted, and offered for it"), new("window, claim", 14), new("price", 14, Right: true), new("", 9)],
+            [new(Spoken("wanted, and offered for it")), new(Spoken("window, claim"), 14), new(Spoken("price"), 14, Right: true), new("", 9)],
             model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop);
     }
 

@@ -10,12 +10,12 @@ namespace BuildLog.Tui.Hunting;
 internal static class WantedRows
 {
     public static WantedRow Part(WantedPart wanted) => new(
-        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(WantedWindows.InWords)), wanted.Most is { } most ? $"to {most}" : "", null, wanted.State.InWords(),
+        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(WantedWindows.InWords)), wanted.Most is { } most ? Spoken($"to {most}") : "", null, wanted.State.InWords(),
         [
             .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {window.InWords()}"),
-            .. wanted.MustHaves.Select(must => $"must have {must.What}: {must.Text}"),
-            .. Line("costs at most", wanted.Most?.ToString()), .. Line("needed by", wanted.Deadline is { } day ? DayText.InWords(day) : null),
-            .. Line("wanted no more, because", wanted.DroppedFor), .. Line("", wanted.Notes),
+            .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
+            .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } day ? DayText.InWords(day) : null),
+            .. Line(Spoken("wanted no more, because"), wanted.DroppedFor), .. Line("", wanted.Notes),
         ]);
 
     /// <param name="bench">The vehicle.</param>
@@ -28,11 +28,11 @@ internal static class WantedRows
         var judged = JudgedOffer.Of(bench, wanted, offer.Claimed, offer.Price);
         var isOver = offer.Expires < today;
         return new(
-            wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? "ran out" : judged.Verdict.InWords(),
+            wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line("claimed", offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line("price", offer.Price?.ToString()), .. Line("at", offer.Supplier?.Name), .. Line("at", offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line("contact", offer.Contact),
-                $"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? "ran out" : "runs out")} {DayText.InWords(last)}" : "")}",
+                .. Line(Spoken("claimed"), offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ]);
     }
@@ -42,14 +42,14 @@ internal static class WantedRows
     {
         var judged = JudgedOffer.Of(bench, wanted, count.Claimed, null);
         return new(
-            wanted.Id, null, $"counted in the yard {DayText.InShort(count.Session.Date)}", count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
-            [judged.InWords, Read(count), "No offer of it yet: o enters one, d buys it or takes the count out."])
+            wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
+            [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
         };
     }
 
-    private static string Read(YardCount count) => $"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.Readings)}";
+    private static string Read(YardCount count) => Spoken($"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.Readings)}");
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

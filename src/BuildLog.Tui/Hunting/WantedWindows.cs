@@ -36,9 +36,9 @@ internal static class WantedWindows
     /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
     public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
     {
-        (0, _) => $"at most {window.High}",
-        (_, 0) => $"at least {window.Low}",
-        _ => $"{WithoutUnit(window.Low, window.High)} to {window.High}",
+        (0, _) => Spoken($"at most {window.High}"),
+        (_, 0) => Spoken($"at least {window.Low}"),
+        _ => Spoken($"{WithoutUnit(window.Low, window.High)} to {window.High}"),
     };
 
     // "1.862 m to 2.057 m" names its unit once.

@@ -10,18 +10,18 @@ public static class CostForm
     /// <param name="currency">Of a bare number.</param>
     public static Form For(string @for, Currency currency, DateOnly today, Action<Action<Cost>> save) => new()
     {
-        Title = $"Cost: {@for}",
+        Title = Spoken($"Cost: {@for}"),
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", "What") { Hint = "such as gasket set", Check = Forms.Checks.Filled("what", "Say what it was for, such as gasket set.") },
-            new TextEntry("amount", "Amount")
+            new TextEntry("what", Spoken("What")) { Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
+            new TextEntry("amount", Spoken("Amount"))
             {
-                Hint = $"such as 45.50; bare is {currency.Code}; -20 was got back",
+                Hint = Spoken($"such as 45.50; bare is {currency.Code}; -20 was got back"),
                 Check = Forms.Checks.Needed("amount", text => MoneyText.Read(text, currency)),
                 Echo = values => MoneyText.Read(values["amount"], currency).Understood(out var amount) ? $"= {amount}" : null,
             },
-            DayEntry.Past("day", "Date", today),
+            DayEntry.Past("day", Spoken("Date"), today),
         ],
         Save = values => Forms.Checks.Try(() => save(cost =>
             (cost.What, cost.Amount, cost.Date) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayText.ReadPast(values["day"], today).OrRefuse()))),

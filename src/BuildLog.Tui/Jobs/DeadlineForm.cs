@@ -8,13 +8,13 @@ public static class DeadlineForm
 {
     public static Form For(Deadline deadline, DateOnly today, Action<Action<Deadline>> save) => new()
     {
-        Title = deadline.What.Length == 0 ? "New deadline" : $"Deadline: {deadline.What}",
+        Title = deadline.What.Length == 0 ? Spoken("New deadline") : Spoken($"Deadline: {deadline.What}"),
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", "What") { Initial = deadline.What, Hint = "such as test station, second look", Check = Forms.Checks.Filled("what", "Say what has to be done, such as test station, second look.") },
-            DayEntry.Due("day", "By", today, deadline.Day == default ? null : deadline.Day),
-            OptionalDay.Past("done", "Done on", deadline.Done, today),
+            new TextEntry("what", Spoken("What")) { Initial = deadline.What, Hint = Spoken("such as test station, second look"), Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")) },
+            DayEntry.Due("day", Spoken("By"), today, deadline.Day == default ? null : deadline.Day),
+            OptionalDay.Past("done", Spoken("Done on"), deadline.Done, today),
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.What, edited.Day, edited.Done) = (values["what"], DayText.ReadDue(values["day"], today).OrRefuse(), OptionalDay.PastOf(values, "done", today)))),

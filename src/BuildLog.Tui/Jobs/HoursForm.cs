@@ -8,14 +8,14 @@ public static class HoursForm
 {
     public static Form For(Job job, DateOnly today, Action<Action<WorkEntry>> save) => new()
     {
-        Title = $"Hours: {job.Title}",
+        Title = Spoken($"Hours: {job.Title}"),
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("hours", "Worked") { Hint = "such as 2:30, 2.5 or 45 min", Check = Forms.Checks.Needed("hours", WorkTime.Read), Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null },
-            DayEntry.Past("day", "Date", today),
-            new TextEntry("what", "What") { Hint = "one line" },
-            new TextEntry("who", "Who") { Hint = "empty: you" },
+            new TextEntry("hours", Spoken("Worked")) { Hint = Spoken("such as 2:30, 2.5 or 45 min"), Check = Forms.Checks.Needed("hours", WorkTime.Read), Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null },
+            DayEntry.Past("day", Spoken("Date"), today),
+            new TextEntry("what", Spoken("What")) { Hint = Spoken("one line") },
+            new TextEntry("who", Spoken("Who")) { Hint = Spoken("empty: you") },
         ],
         Save = values => Forms.Checks.Try(() => save(work =>
             (work.Hours, work.Date, work.What, work.Who) = (values["hours"], DayText.ReadPast(values["day"], today).OrRefuse(), values["what"], values["who"]))),

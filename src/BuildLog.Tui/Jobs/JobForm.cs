@@ -15,20 +15,20 @@ public static class JobForm
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
     public static Form For(Job job, IReadOnlyList<WantedPart> wanted, DateOnly today, Action<Action<Job>> save) => new()
     {
-        Title = job.Title.Length == 0 ? "New job" : $"Job: {job.Title}",
+        Title = job.Title.Length == 0 ? Spoken("New job") : Spoken($"Job: {job.Title}"),
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("title", "To be done") { Initial = job.Title, Hint = "such as Rebuild the brake cylinders", Check = Forms.Checks.Filled("title", "A job needs a title, such as Rebuild the brake cylinders.") },
-            new ChoiceEntry("state", "State", [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
-            OptionalDay.Due("due", "By", job.Due, today),
-            new YesNoEntry("handover", "Before handover") { IsYes = job.BeforeHandover, Hint = "yes: no handover while it is open" },
-            new TextEntry("blocked", "Waits for") { Initial = job.BlockedBy, Hint = "such as machine shop; empty for nothing" },
-            new ChoiceEntry("part", "Or for a part", [new(Nothing, "none"), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
+            new TextEntry("title", Spoken("To be done")) { Initial = job.Title, Hint = Spoken("such as Rebuild the brake cylinders"), Check = Forms.Checks.Filled("title", Spoken("A job needs a title, such as Rebuild the brake cylinders.")) },
+            new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
+            OptionalDay.Due("due", Spoken("By"), job.Due, today),
+            new YesNoEntry("handover", Spoken("Before handover")) { IsYes = job.BeforeHandover, Hint = Spoken("yes: no handover while it is open") },
+            new TextEntry("blocked", Spoken("Waits for")) { Initial = job.BlockedBy, Hint = Spoken("such as machine shop; empty for nothing") },
+            new ChoiceEntry("part", Spoken("Or for a part"), [new(Nothing, Spoken("none")), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
             {
                 Initial = job.WaitsForId is { } id ? IdOf(id) : Nothing,
             },
-            new LinesEntry("description", "Description", 3) { Initial = job.Description },
+            new LinesEntry("description", Spoken("Description"), 3) { Initial = job.Description },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
         {

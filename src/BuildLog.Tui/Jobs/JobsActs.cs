@@ -19,18 +19,18 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     public string? Add(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        return host.Choose($"Add what to {vehicle.Name}?", [new(NewJob, "a job"), new(NewDeadline, "a deadline")]) switch
+        return host.Choose(Spoken($"Add what to {vehicle.Name}?"), [new(NewJob, Spoken("a job")), new(NewDeadline, Spoken("a deadline"))]) switch
         {
-            NewJob => Filled(host, JobForm.For(new Job(vehicle), shop.Wanted(vehicle), Today, edit => shop.Add(new Job(vehicle), edit)), "The job is on the list."),
-            NewDeadline => Filled(host, DeadlineForm.For(new Deadline(vehicle), Today, edit => shop.Add(new Deadline(vehicle), edit)), "The deadline is noted."),
+            NewJob => Filled(host, JobForm.For(new Job(vehicle), shop.Wanted(vehicle), Today, edit => shop.Add(new Job(vehicle), edit)), Spoken("The job is on the list.")),
+            NewDeadline => Filled(host, DeadlineForm.For(new Deadline(vehicle), Today, edit => shop.Add(new Deadline(vehicle), edit)), Spoken("The deadline is noted.")),
             _ => null,
         };
     }
 
     public string? Edit(IFormHost host, long vehicleId, JobRow row) => row.Kind switch
     {
-        JobRowKind.Job when Job(vehicleId, row) is var job => Filled(host, JobForm.For(job, shop.Wanted(shop.FindVehicle(vehicleId)), Today, edit => shop.Change(job, edit)), $"Changed: {row.Title}."),
-        JobRowKind.Deadline when Deadline(row) is var deadline => Filled(host, DeadlineForm.For(deadline, Today, edit => shop.Change(deadline, edit)), $"Changed: {row.Title}."),
+        JobRowKind.Job when Job(vehicleId, row) is var job => Filled(host, JobForm.For(job, shop.Wanted(shop.FindVehicle(vehicleId)), Today, edit => shop.Change(job, edit)), Spoken($"Changed: {row.Title}.")),
+        JobRowKind.Deadline when Deadline(row) is var deadline => Filled(host, DeadlineForm.For(deadline, Today, edit => shop.Change(deadline, edit)), Spoken($"Changed: {row.Title}.")),
         _ => null,
     };
 
@@ -41,14 +41,14 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
         if (row.Kind == JobRowKind.Job) shop.Change(Job(vehicleId, row), job => job.State = isOver ? JobState.ToDo : JobState.Done);
         else if (row.Kind == JobRowKind.Deadline) shop.Change(Deadline(row), deadline => deadline.Done = isOver ? null : Today);
         else return null;
-        return isOver ? $"To be done again: {row.Title}." : $"Done: {row.Title}.";
+        return isOver ? Spoken($"To be done again: {row.Title}.") : Spoken($"Done: {row.Title}.");
     }
 
     public string? Hours(IFormHost host, long vehicleId, JobRow row)
     {
-        if (row.Kind != JobRowKind.Job) return Tell(host, "Hours belong to a job: choose one, or add it with +.");
+        if (row.Kind != JobRowKind.Job) return Tell(host, Spoken("Hours belong to a job: choose one, or add it with +."));
         var job = Job(vehicleId, row);
-        return Filled(host, HoursForm.For(job, Today, edit => shop.Add(new WorkEntry(job), edit)), $"Hours noted: {job.Title}.");
+        return Filled(host, HoursForm.For(job, Today, edit => shop.Add(new WorkEntry(job), edit)), Spoken($"Hours noted: {job.Title}."));
     }
 
     /// <param name="row">Null for a cost of the vehicle as a whole.</param>
@@ -56,26 +56,26 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     {
         var vehicle = shop.FindVehicle(vehicleId);
         var job = row is { Kind: JobRowKind.Job } ? Job(vehicleId, row) : null;
-        return Filled(host, CostForm.For(job?.Title ?? vehicle.Name, shop.Workshop().Bare, Today, edit => shop.Add(new Cost(vehicle, job), edit)), $"Noted: a cost of {job?.Title ?? vehicle.Name}.");
+        return Filled(host, CostForm.For(job?.Title ?? vehicle.Name, shop.Workshop().Bare, Today, edit => shop.Add(new Cost(vehicle, job), edit)), Spoken($"Noted: a cost of {job?.Title ?? vehicle.Name}."));
     }
 
     /// <summary>Gives work of this job out, or takes it back in.</summary>
     public string? GiveOut(IFormHost host, long vehicleId, JobRow row)
     {
-        if (row.Kind != JobRowKind.Job) return Tell(host, "Work given out belongs to a job: choose one, or add it with +.");
+        if (row.Kind != JobRowKind.Job) return Tell(host, Spoken("Work given out belongs to a job: choose one, or add it with +."));
         var job = Job(vehicleId, row);
         if (shop.OutsideWork(shop.FindVehicle(vehicleId)).FirstOrDefault(work => work.JobId == job.Id && work.Back is null) is { } away)
-            return Filled(host, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), $"Back: {away.What}.");
+            return Filled(host, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), Spoken($"Back: {away.What}."));
 
         var form = OutsideWorkForm.New(job, [.. shop.Suppliers().Select(supplier => supplier.Name)], Today, (name, edit) => shop.Add(new OutsideWork(job, shop.SupplierCalled(name)), edit));
-        return Filled(host, form, $"Given out for {job.Title}.");
+        return Filled(host, form, Spoken($"Given out for {job.Title}."));
     }
 
     private static string? Filled(IFormHost host, Form form, string said) => host.Fill(form) ? said : null;
 
     private static string? Tell(IFormHost host, string sentence)
     {
-        host.Tell("Not here", [sentence]);
+        host.Tell(Spoken("Not here"), [sentence]);
         return null;
     }
 

@@ -6,21 +6,21 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Jobs;
 
 /// <summary>Jobs, deadlines and costs; below the chosen one its hours, its costs and what was given out.</summary>
-internal sealed class JobsPage(JobsActs acts) : ListPage("Jobs", "Nothing to be done is noted. Press + for a job or a deadline, c for a cost.")
+internal sealed class JobsPage(JobsActs acts) : ListPage(Spoken("Jobs"), Spoken("Nothing to be done is noted. Press + for a job or a deadline, c for a cost."))
 {
     private JobsModel model = new([], "");
 
     public override IReadOnlyList<PageAct> Acts =>
     [
-        new((Key)'+', "Add a job or a deadline", new("+", "add"), (view, vehicle) => acts.Add(view, vehicle.Id)),
+        new((Key)'+', Spoken("Add a job or a deadline"), new("+", Spoken("add")), (view, vehicle) => acts.Add(view, vehicle.Id)),
         .. Chosen is null ? Array.Empty<PageAct>() :
         [
-            new(Key.Enter, "Edit the chosen job or deadline", new("Enter", "edit"), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen)),
-            new((Key)'d', "Mark the job or deadline done, or open it again", new("d", "done"), (_, vehicle) => acts.Done(vehicle.Id, Chosen)),
-            new((Key)'h', "Note hours worked on the job", new("h", "hours"), (view, vehicle) => acts.Hours(view, vehicle.Id, Chosen)),
+            new(Key.Enter, Spoken("Edit the chosen job or deadline"), new("Enter", Spoken("edit")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen)),
+            new((Key)'d', Spoken("Mark the job or deadline done, or open it again"), new("d", Spoken("done")), (_, vehicle) => acts.Done(vehicle.Id, Chosen)),
+            new((Key)'h', Spoken("Note hours worked on the job"), new("h", Spoken("hours")), (view, vehicle) => acts.Hours(view, vehicle.Id, Chosen)),
         ],
-        new((Key)'c', "Note a cost of the job, or of the vehicle", new("c", "cost"), (view, vehicle) => acts.Spend(view, vehicle.Id, Chosen)),
-        .. Chosen is null ? Array.Empty<PageAct>() : [new((Key)'o', "Give work of the job out, or take it back in", new("o", "give out"), (view, vehicle) => acts.GiveOut(view, vehicle.Id, Chosen))],
+        new((Key)'c', Spoken("Note a cost of the job, or of the vehicle"), new("c", Spoken("cost")), (view, vehicle) => acts.Spend(view, vehicle.Id, Chosen)),
+        .. Chosen is null ? Array.Empty<PageAct>() : [new((Key)'o', Spoken("Give work of the job out, or take it back in"), new("o", Spoken("give out")), (view, vehicle) => acts.GiveOut(view, vehicle.Id, Chosen))],
     ];
 
     private JobRow? Chosen => model.Rows.ElementAtOrDefault(Row);
@@ -29,16 +29,16 @@ internal sealed class JobsPage(JobsActs acts) : ListPage("Jobs", "Nothing to be 
     {
         model = acts.Read(vehicle.Id);
         Show(
-            [new("state", 9), new("to be done"), new("by", 11), new("worked", 9, Right: true, FromWidth: 70), new("spent", 12, Right: true, FromWidth: 70)],
+            [new(Spoken("state"), 9), new(Spoken("to be done")), new(Spoken("by"), 11), new(Spoken("worked"), 9, Right: true, FromWidth: 70), new(Spoken("spent"), 12, Right: true, FromWidth: 70)],
             model.Rows,
             Cells,
-            (row, _) => [TextLine.Of(new TextRun(row.Title, Tone.Strong)), .. row.Lines.Select(line => TextLine.Of(line)), TextLine.Of($"All of it: {model.Total}.", Tone.Quiet)],
+            (row, _) => [TextLine.Of(new TextRun(row.Title, Tone.Strong)), .. row.Lines.Select(line => TextLine.Of(line)), TextLine.Of(Spoken($"All of it: {model.Total}."), Tone.Quiet)],
             fromTop);
     }
 
     private static TextRun[] Cells(JobRow row) =>
     [
-        new(row.IsLate ? "late" : row.State, row.IsLate ? Tone.Clash : row.IsOver ? Tone.Quiet : Tone.Plain),
+        new(row.IsLate ? Spoken("late") : row.State, row.IsLate ? Tone.Clash : row.IsOver ? Tone.Quiet : Tone.Plain),
         new(row.Title, row.IsOver ? Tone.Quiet : Tone.Strong),
         new(row.Due is { } due ? DayText.InShort(due) : ""),
         new(row.Hours),

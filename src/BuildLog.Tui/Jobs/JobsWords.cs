@@ -28,14 +28,14 @@ public static class JobsWords
         JobRowKind.Job,
         job.Id,
         job.Title,
-        job.IsBlocked ? "blocked" : job.State.InWords(),
+        job.IsBlocked ? Spoken("blocked") : job.State.InWords(),
         job.Due,
         hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
         Sum(costs),
         [
-            .. job.BlockedBy.Length > 0 ? [$"Waits for {job.BlockedBy}."] : Array.Empty<string>(),
-            .. job.WaitsFor is { } wanted ? [$"Waits for a part: {wanted.Title}."] : Array.Empty<string>(),
-            .. job.BeforeHandover ? ["Has to be done before the vehicle is handed over."] : Array.Empty<string>(),
+            .. job.BlockedBy.Length > 0 ? [Spoken($"Waits for {job.BlockedBy}.")] : Array.Empty<string>(),
+            .. job.WaitsFor is { } wanted ? [Spoken($"Waits for a part: {wanted.Title}.")] : Array.Empty<string>(),
+            .. job.BeforeHandover ? [Spoken("Has to be done before the vehicle is handed over.")] : Array.Empty<string>(),
             .. job.Description.Split('\n', StringSplitOptions.RemoveEmptyEntries),
             .. away.Select(InWords),
             .. hours.Select(work => Line(work.Date, WorkTime.InWords(work.Minutes), work.What, work.Who)),
@@ -50,36 +50,36 @@ public static class JobsWords
         JobRowKind.Deadline,
         deadline.Id,
         deadline.What,
-        deadline.Done is not null ? "done" : "deadline",
+        deadline.Done is not null ? Spoken("done") : Spoken("deadline"),
         deadline.Day,
         "",
         "",
-        [deadline.Done is { } done ? $"Done on {DayText.InWords(done)}." : $"To be done by {DayText.InWords(deadline.Day)}{(deadline.Day < today ? ", which is over" : "")}."])
+        [deadline.Done is { } done ? Spoken($"Done on {DayText.InWords(done)}.") : Spoken($"To be done by {DayText.InWords(deadline.Day)}{(deadline.Day < today ? Spoken(", which is over") : "")}.")])
     {
         IsLate = deadline.Done is null && deadline.Day < today,
         IsOver = deadline.Done is not null,
     };
 
     private static JobRow OtherCosts(IReadOnlyList<Cost> costs)
-        => new(JobRowKind.OtherCosts, 0, "costs of no one job", "", null, "", Sum(costs), [.. costs.Select(InWords)]);
+        => new(JobRowKind.OtherCosts, 0, Spoken("costs of no one job"), "", null, "", Sum(costs), [.. costs.Select(InWords)]);
 
     private static string Total(Shop shop, Vehicle vehicle, int minutes, IReadOnlyList<Cost> costs)
     {
         string[] parts =
         [
-            minutes > 0 ? $"{WorkTime.InWords(minutes)} worked" : "",
-            costs.Count > 0 ? $"{Sum(costs)} spent" : "",
-            shop.Budget(vehicle) is { } budget ? $"budget {budget}" : "",
+            minutes > 0 ? Spoken($"{WorkTime.InWords(minutes)} worked") : "",
+            costs.Count > 0 ? Spoken($"{Sum(costs)} spent") : "",
+            shop.Budget(vehicle) is { } budget ? Spoken($"budget {budget}") : "",
         ];
-        return parts.Any(part => part.Length > 0) ? string.Join(", ", parts.Where(part => part.Length > 0)) : "nothing worked or spent yet";
+        return parts.Any(part => part.Length > 0) ? string.Join(", ", parts.Where(part => part.Length > 0)) : Spoken("nothing worked or spent yet");
     }
 
     private static string InWords(OutsideWork work)
     {
-        var promised = work.Promised is { } day ? $", promised for {DayText.InShort(day)}" : "";
-        var back = work.Back is { } returned ? $", back {DayText.InShort(returned)}" : $"{promised}, still away";
+        var promised = work.Promised is { } day ? Spoken($", promised for {DayText.InShort(day)}") : "";
+        var back = work.Back is { } returned ? Spoken($", back {DayText.InShort(returned)}") : Spoken($"{promised}, still away");
         var paper = work.Certificate.Length > 0 ? $" ({work.Certificate})" : "";
-        return $"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}";
+        return Spoken($"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}");
     }
 
     private static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");

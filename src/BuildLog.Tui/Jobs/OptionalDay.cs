@@ -19,7 +19,7 @@ internal static class OptionalDay
     private static TextEntry Entry(string id, string caption, DateOnly? day, Func<string, Parsed<DateOnly>> read) => new(id, caption)
     {
         Initial = day is { } known ? DayText.InWords(known) : "",
-        Hint = "such as 3 May or 3 May 2026; empty for no day",
+        Hint = Spoken("such as 3 May or 3 May 2026; empty for no day"),
         Check = Forms.Checks.IfTyped(id, read),
         Echo = values => DayText.Echo(read(values[id]), values[id]),
     };

@@ -11,18 +11,18 @@ public static class OutsideWorkForm
     /// <param name="save">Stores it; gets the supplier's name.</param>
     public static Form New(Job job, IReadOnlyList<string> known, DateOnly today, Action<string, Action<OutsideWork>> save) => new()
     {
-        Title = $"Give out: {job.Title}",
+        Title = Spoken($"Give out: {job.Title}"),
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", "Work") { Hint = "such as balance the propshaft", Check = Forms.Checks.Filled("what", "Say what they are to do, such as balance the propshaft.") },
-            new TextEntry("to", "To")
+            new TextEntry("what", Spoken("Work")) { Hint = Spoken("such as balance the propshaft"), Check = Forms.Checks.Filled("what", Spoken("Say what they are to do, such as balance the propshaft.")) },
+            new TextEntry("to", Spoken("To"))
             {
-                Hint = known.Count > 0 ? $"such as {known[0]}; a new name is entered" : "the name of the shop",
-                Check = Forms.Checks.Filled("to", "Say who gets it, such as Tolland machine shop."),
+                Hint = known.Count > 0 ? Spoken($"such as {known[0]}; a new name is entered") : Spoken("the name of the shop"),
+                Check = Forms.Checks.Filled("to", Spoken("Say who gets it, such as Tolland machine shop.")),
             },
-            DayEntry.Past("sent", "Sent", today),
-            OptionalDay.Due("promised", "Promised for", null, today),
+            DayEntry.Past("sent", Spoken("Sent"), today),
+            OptionalDay.Due("promised", Spoken("Promised for"), null, today),
         ],
         Save = values => Forms.Checks.Try(() => save(values["to"], work =>
             (work.What, work.Sent, work.Promised) = (values["what"], DayText.ReadPast(values["sent"], today).OrRefuse(), OptionalDay.DueOf(values, "promised", today)))),
@@ -30,12 +30,12 @@ public static class OutsideWorkForm
 
     public static Form Back(OutsideWork work, DateOnly today, Action<Action<OutsideWork>> save) => new()
     {
-        Title = $"Back: {work.What}",
+        Title = Spoken($"Back: {work.What}"),
         HelpPage = "Jobs",
         Entries =
         [
-            DayEntry.Past("back", "Came back", today),
-            new TextEntry("certificate", "Certificate") { Initial = work.Certificate, Hint = "its number, or where it lies; empty for none" },
+            DayEntry.Past("back", Spoken("Came back"), today),
+            new TextEntry("certificate", Spoken("Certificate")) { Initial = work.Certificate, Hint = Spoken("its number, or where it lies; empty for none") },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Back, edited.Certificate) = (DayText.ReadPast(values["back"], today).OrRefuse(), values["certificate"]))),
     };

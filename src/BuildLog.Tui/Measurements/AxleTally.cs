@@ -8,13 +8,13 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
 {
     private static readonly CountPrecision ReadAtTheEnd = new();
 
-    public override string Title => $"Count turns: {Part}";
+    public override string Title => Spoken($"Count turns: {Part}");
 
     public override string HelpPage => "TurnCount";
 
-    public override string Driven => wheels == Wheels.Each ? "left wheel" : base.Driven;
+    public override string Driven => wheels == Wheels.Each ? Spoken("left wheel") : base.Driven;
 
-    public override string? OtherDriven => wheels == Wheels.Each ? "right wheel" : null;
+    public override string? OtherDriven => wheels == Wheels.Each ? Spoken("right wheel") : null;
 
     /// <summary>Which wheels turn.</summary>
     public Wheels Wheels => wheels;
@@ -26,14 +26,14 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
     {
         var candidates = RatioCandidates.For(count.Ratio).Ranked;
         return candidates.Count == 0
-            ? ["No ratio that is sold lies near it: is the other wheel doing what you said?"]
-            : [$"May be {string.Join(", ", candidates.Take(4).Select(candidate => candidate.Name))}.", .. ToSettle(candidates)];
+            ? [Spoken("No ratio that is sold lies near it: is the other wheel doing what you said?")]
+            : [Spoken($"May be {string.Join(", ", candidates.Take(4).Select(candidate => candidate.Name))}."), .. ToSettle(candidates)];
     }
 
     // Of one wheel; where both are counted they share what the propshaft does.
     private int CountedTurns => OtherDriven is null ? DrivenTurns : (DrivenTurns + OtherDrivenTurns) / 2;
 
-    private string WheelTurns => OtherDriven is null ? "wheel turns" : "turns of each wheel";
+    private string WheelTurns => OtherDriven is null ? Spoken("wheel turns") : Spoken("turns of each wheel");
 
     private IEnumerable<string> ToSettle(IReadOnlyList<RatioCandidate> candidates)
     {
@@ -41,9 +41,9 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
         var more = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - CountedTurns;
         yield return more switch
         {
-            <= 0 => $"Enough to tell {best.Name} from {second.Name}, once the last part is read to a quarter turn.",
-            1 => $"One more wheel turn would tell {best.Name} from {second.Name}, read to a quarter turn.",
-            _ => FormattableString.Invariant($"{more} more {WheelTurns} would tell {best.Name} from {second.Name}, read to a quarter turn."),
+            <= 0 => Spoken($"Enough to tell {best.Name} from {second.Name}, once the last part is read to a quarter turn."),
+            1 => Spoken($"One more wheel turn would tell {best.Name} from {second.Name}, read to a quarter turn."),
+            _ => Spoken($"{more} more {WheelTurns} would tell {best.Name} from {second.Name}, read to a quarter turn."),
         };
     }
 }

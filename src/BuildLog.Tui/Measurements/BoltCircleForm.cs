@@ -17,20 +17,20 @@ public static class BoltCircleForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(BoltedComponent part, DateOnly today, Action<Action<BoltCircleSession>> save, BoltCircleSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Bolt circle", part.Name, known),
+        Title = SessionEntries.Title(Spoken("Bolt circle"), part.Name, known),
         HelpPage = "BoltCircle",
         Cautions = known is null ? Cautions.AtTheWheel : [],
         SetUp = known is null ? SetUps.BoltCircle : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new ChoiceEntry("studs", "Studs", [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))]) { Initial = Invariant(known?.Studs ?? part.Studs ?? 5) },
-            new ChoiceEntry("between", "Between", [.. Enum.GetValues<Chord>().Select(chord => new ChoiceOption(chord.ToString(), InWords(chord)))])
+            new ChoiceEntry("studs", Spoken("Studs"), [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))]) { Initial = Invariant(known?.Studs ?? part.Studs ?? 5) },
+            new ChoiceEntry("between", Spoken("Between"), [.. Enum.GetValues<Chord>().Select(chord => new ChoiceOption(chord.ToString(), InWords(chord)))])
             {
                 Initial = (known?.Between ?? Chord.SkipOne).ToString(),
                 Check = values => Parsed.From(() => BoltCircle.Factor(Studs(values), Between(values))).Refusal?.Sentence,
             },
-            .. ReadingsEntries.For("Chords", "67.2 mm", known?.Tape ?? "0.2 mm", known),
+            .. ReadingsEntries.For(Spoken("Chords"), "67.2 mm", known?.Tape ?? "0.2 mm", known),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Parsed.From(() => Filled(values, new(part)).Result()).Understood(out var circle) ? Says(Studs(values), circle) : [],
@@ -40,18 +40,18 @@ public static class BoltCircleForm
     /// <summary>The circle in both units, and which usual pattern it may be.</summary>
     public static IReadOnlyList<string> Says(int studs, Measured circle) =>
     [
-        $"Bolt circle {Rounded.WithInterval(circle, Units.Millimetre)} (95 %), {Rounded.WithInterval(circle, Units.Inch)}.",
+        Spoken($"Bolt circle {Rounded.WithInterval(circle, Units.Millimetre)} (95 %), {Rounded.WithInterval(circle, Units.Inch)}."),
         BoltPatterns.Matching(studs, circle) is { Count: > 0 } known
-            ? $"May be {string.Join(", ", known.Take(3).Select(pattern => pattern.Name))}."
-            : "No usual pattern lies inside that: measure another pair of studs.",
+            ? Spoken($"May be {string.Join(", ", known.Take(3).Select(pattern => pattern.Name))}.")
+            : Spoken("No usual pattern lies inside that: measure another pair of studs."),
     ];
 
     /// <summary>Which two studs, for the hand that holds the caliper.</summary>
     public static string InWords(Chord between) => between switch
     {
-        Chord.Adjacent => "adjacent studs",
-        Chord.SkipOne => "skip-one",
-        Chord.Across => "straight across",
+        Chord.Adjacent => Spoken("adjacent studs"),
+        Chord.SkipOne => Spoken("skip-one"),
+        Chord.Across => Spoken("straight across"),
         _ => throw new ArgumentOutOfRangeException(nameof(between), between, "No such chord."),
     };
 

@@ -16,7 +16,7 @@ public static class ContradictingSessions
         {
             var theirs = MeasurementsWords.Result(other, units);
             if (result.Value.AgreesWith(theirs.Value)) continue;
-            yield return $"Contradicts the {other.Method} of {DayText.InWords(other.Date)}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.";
+            yield return Spoken($"Contradicts the {other.Method} of {DayText.InWords(other.Date)}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.");
         }
     }
 

@@ -16,19 +16,19 @@ public static class GearCountForm
     /// <param name="known">The session that is put right: nothing is turned for it.</param>
     public static Form For(string box, string gear, DateOnly today, Action<Action<GearCountSession>> save, FinishedTally? tally = null, GearCountSession? known = null) => new()
     {
-        Title = known is null ? $"Count gear {gear}: {box}" : $"Correct the count of gear {gear} {known}: {box}",
+        Title = known is null ? Spoken($"Count gear {gear}: {box}") : Spoken($"Correct the count of gear {gear} {known}: {box}"),
         HelpPage = "GearCount",
         Cautions = tally is null && known is null ? Cautions.GearCount : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new LinesEntry("turns", "Counts", 4)
+            new LinesEntry("turns", Spoken("Counts"), 4)
             {
                 Initial = tally?.Reading ?? SessionEntries.Readings(known),
-                Hint = "one a line, output:input, such as 10:30.1",
+                Hint = Spoken("one a line, output:input, such as 10:30.1"),
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "an input turn", "Mark off by", known?.Align),
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, Spoken("an input turn"), Spoken("Mark off by"), known?.Align),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? GearCountWords.Live(count) : [],

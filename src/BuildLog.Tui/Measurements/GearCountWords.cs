@@ -7,7 +7,7 @@ namespace BuildLog.Tui.Measurements;
 public static class GearCountWords
 {
     public static IReadOnlyList<string> Live(TurnCount count)
-        => [$"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %).", .. TurnCountWords.Doubts(count), .. Questions(count, [])];
+        => [Spoken($"Input turns per output turn {Rounded.WithInterval(count.Ratio, Units.One)} (95 %)."), .. TurnCountWords.Doubts(count), .. Questions(count, [])];
 
     /// <summary>The slip that would make an unusual gear a usual one.</summary>
     internal static IEnumerable<string> Questions(TurnCount count, IReadOnlyList<double> known)

@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>One gear's turns. What gearboxes have is not guessed: no list of them is complete enough.</summary>
 public sealed class GearTally(string part, string gear) : RatioTally(part, CountedEnds.Gearbox)
 {
-    public override string Title => $"Count gear {gear}: {Part}";
+    public override string Title => Spoken($"Count gear {gear}: {Part}");
 
     public override string HelpPage => "GearCount";
 
@@ -15,6 +15,6 @@ public sealed class GearTally(string part, string gear) : RatioTally(part, Count
     protected override IEnumerable<string> Says(TurnCount count)
     {
         if (DrivenTurns < UsualTurns)
-            yield return FormattableString.Invariant($"{UsualTurns - DrivenTurns} more output turns would do as a rule.");
+            yield return Spoken($"{UsualTurns - DrivenTurns} more output turns would do as a rule.");
     }
 }

@@ -16,12 +16,12 @@ public static class LoadedRadiusForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(WheelSetComponent wheels, DateOnly today, Action<Action<LoadedRadiusSession>> save, LoadedRadiusSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Loaded radius", wheels.Name, known),
+        Title = SessionEntries.Title(Spoken("Loaded radius"), wheels.Name, known),
         HelpPage = "LoadedRadius",
         Cautions = known is null ? Cautions.AtTheWheel : [],
         SetUp = known is null ? SetUps.LoadedRadius : [],
-        SaveCaption = "Keep",
-        Entries = [.. ReadingsEntries.For("Hub over floor", "312 mm", known?.Tape ?? "2 mm", known), .. SessionEntries.For(today, known)],
+        SaveCaption = Spoken("Keep"),
+        Entries = [.. ReadingsEntries.For(Spoken("Hub over floor"), "312 mm", known?.Tape ?? "2 mm", known), .. SessionEntries.For(today, known)],
         Echo = values => Parsed.From(() => Filled(values, new(wheels)).Result()).Understood(out var radius) ? Says(wheels.Size, radius) : [],
         Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
@@ -29,12 +29,12 @@ public static class LoadedRadiusForm
     /// <summary>What the radius says of the tyre's squat.</summary>
     public static IReadOnlyList<string> Says(TyreSize? size, Measured radius)
     {
-        var line = $"Loaded radius {Rounded.WithInterval(radius, Units.Millimetre)} (95 %).";
+        var line = Spoken($"Loaded radius {Rounded.WithInterval(radius, Units.Millimetre)} (95 %).");
         if (size is null) return [line];
         var squat = (size.OverallDiameter / 2) - radius.Value;
         return squat > 0
-            ? [line, $"The tyre squats {Rounded.Fixed(squat * 1000, 0)} mm under its load. It is not the rolling radius: a roll-out tells the circumference."]
-            : [line, $"That is more than half the {size.Designation}'s diameter: look at the readings and the size."];
+            ? [line, Spoken($"The tyre squats {Rounded.Fixed(squat * 1000, 0)} mm under its load. It is not the rolling radius: a roll-out tells the circumference.")]
+            : [line, Spoken($"That is more than half the {size.Designation}'s diameter: look at the readings and the size.")];
     }
 
     private static LoadedRadiusSession Filled(FormValues values, LoadedRadiusSession session)

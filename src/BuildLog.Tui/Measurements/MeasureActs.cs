@@ -17,8 +17,8 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
     public string? Run(IWorkbenchView view, Vehicle vehicle, DateOnly today)
     {
         var methods = Methods(view, vehicle, today).ToList();
-        var chosen = view.Choose($"Measure what on {vehicle.Name}?", [.. methods.Select(method => new ChoiceOption(method.Words, method.Words))]);
-        return methods.Find(method => method.Words == chosen) is { } found && found.Do() ? $"Kept: {found.Words}." : null;
+        var chosen = view.Choose(Spoken($"Measure what on {vehicle.Name}?"), [.. methods.Select(method => new ChoiceOption(method.Words, method.Words))]);
+        return methods.Find(method => method.Words == chosen) is { } found && found.Do() ? Spoken($"Kept: {found.Words}.") : null;
     }
 
     private IEnumerable<Method> Methods(IWorkbenchView view, Vehicle vehicle, DateOnly today)
@@ -26,36 +26,36 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         var fitted = shop.DrivelineOn(vehicle, today);
         foreach (var axle in new[] { Position.RearAxle, Position.FrontAxle }.Select(fitted.At).OfType<AxleComponent>())
         {
-            yield return new($"turn count of {axle.Name}", () => tallies.CountAxle(view, axle.Name, today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)));
-            yield return new($"teeth of {axle.Name}", () => view.Fill(TeethForm.For(axle, today, edit => shop.Add(new TeethSession(axle, vehicle), edit))));
+            yield return new(Spoken($"turn count of {axle.Name}"), () => tallies.CountAxle(view, axle.Name, today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)));
+            yield return new(Spoken($"teeth of {axle.Name}"), () => view.Fill(TeethForm.For(axle, today, edit => shop.Add(new TeethSession(axle, vehicle), edit))));
         }
 
-        if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new($"a gear of {box.Name}", () => CountGear(view, box, vehicle, today));
+        if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new(Spoken($"a gear of {box.Name}"), () => CountGear(view, box, vehicle, today));
         foreach (var wheels in new[] { Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<WheelSetComponent>())
         {
-            yield return new($"roll-out of {wheels.Name}", () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
-            yield return new($"loaded radius of {wheels.Name}", () => view.Fill(LoadedRadiusForm.For(wheels, today, edit => shop.Add(new LoadedRadiusSession(wheels, vehicle), edit))));
+            yield return new(Spoken($"roll-out of {wheels.Name}"), () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
+            yield return new(Spoken($"loaded radius of {wheels.Name}"), () => view.Fill(LoadedRadiusForm.For(wheels, today, edit => shop.Add(new LoadedRadiusSession(wheels, vehicle), edit))));
         }
 
         foreach (var shaft in new[] { Position.Propshaft, Position.FrontPropshaft }.Select(fitted.At).OfType<PropshaftComponent>().Where(shaft => shaft.Pieces.Count < 2))
-            yield return new($"angles of {shaft.Name}", () => view.Fill(PropshaftAnglesForm.For(shaft, today, edit => shop.Add(new ShaftAnglesSession(shaft, vehicle), edit))));
+            yield return new(Spoken($"angles of {shaft.Name}"), () => view.Fill(PropshaftAnglesForm.For(shaft, today, edit => shop.Add(new ShaftAnglesSession(shaft, vehicle), edit))));
         foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<BoltedComponent>())
-            yield return new($"bolt circle of {bolted.Name}", () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
+            yield return new(Spoken($"bolt circle of {bolted.Name}"), () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
 
-        yield return new("weighbridge", () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit))));
-        yield return new("road test", () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
-        yield return new("speedometer run", () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
+        yield return new(Spoken("weighbridge"), () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit))));
+        yield return new(Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
+        yield return new(Spoken("speedometer run"), () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
     }
 
     private bool CountGear(IWorkbenchView view, TransmissionComponent box, Vehicle vehicle, DateOnly today)
     {
         if (box.GearNames.Count == 0)
         {
-            view.Say($"{box.Name} has no gears in the record yet: enter their ratios, even guessed ones, then count.");
+            view.Say(Spoken($"{box.Name} has no gears in the record yet: enter their ratios, even guessed ones, then count."));
             return false;
         }
 
-        var gear = view.Choose($"Which gear of {box.Name}?", [.. box.GearNames.Select(name => new ChoiceOption(name, $"gear {name}"))]);
+        var gear = view.Choose(Spoken($"Which gear of {box.Name}?"), [.. box.GearNames.Select(name => new ChoiceOption(name, Spoken($"gear {name}")))]);
         return gear is not null && tallies.CountGear(view, box.Name, gear, today, edit => shop.Add(new GearCountSession(box, gear, vehicle), edit));
     }
 

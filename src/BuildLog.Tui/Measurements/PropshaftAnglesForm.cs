@@ -9,9 +9,9 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Asks how the members of a shaft line lie, and says the joints' angles while it is typed.</summary>
 public static class PropshaftAnglesForm
 {
-    private static readonly IReadOnlyList<(Member Member, string Caption, string Hint)> Asked =
+    private static IReadOnlyList<(Member Member, string Caption, string Hint)> Asked =>
     [
-        (Member.Output, "Output", "such as 3.5 deg"), (Member.Shaft, "Shaft", "along the tube, such as 5 deg"), (Member.Pinion, "Pinion", "such as 3 deg"),
+        (Member.Output, Spoken("Output"), Spoken("such as 3.5 deg")), (Member.Shaft, Spoken("Shaft"), Spoken("along the tube, such as 5 deg")), (Member.Pinion, Spoken("Pinion"), Spoken("such as 3 deg")),
     ];
 
     /// <param name="shaft">A shaft of one piece.</param>
@@ -20,17 +20,17 @@ public static class PropshaftAnglesForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(PropshaftComponent shaft, DateOnly today, Action<Action<ShaftAnglesSession>> save, ShaftAnglesSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Shaft angles", shaft.Name, known),
+        Title = SessionEntries.Title(Spoken("Shaft angles"), shaft.Name, known),
         HelpPage = "PropshaftAngles",
         Cautions = known is null ? Cautions.UnderTheFloor : [],
         SetUp = known is null ? SetUps.PropshaftAngles : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
             .. Asked.SelectMany(asked => new[]
             {
-                Angle(asked.Member, Seen.Side, $"{asked.Caption}, side", $"{asked.Hint}; front end high is +", known) with { Check = Forms.Checks.Needed(Id(asked.Member, Seen.Side), text => Read(asked.Member, Seen.Side, text)) },
-                Angle(asked.Member, Seen.Above, "  from above", "front end right is +; empty where it lies along the vehicle", known) with { Check = Forms.Checks.IfTyped(Id(asked.Member, Seen.Above), text => Read(asked.Member, Seen.Above, text)) },
+                Angle(asked.Member, Seen.Side, Spoken($"{asked.Caption}, side"), Spoken($"{asked.Hint}; front end high is +"), known) with { Check = Forms.Checks.Needed(Id(asked.Member, Seen.Side), text => Read(asked.Member, Seen.Side, text)) },
+                Angle(asked.Member, Seen.Above, Spoken("  from above"), Spoken("front end right is +; empty where it lies along the vehicle"), known) with { Check = Forms.Checks.IfTyped(Id(asked.Member, Seen.Above), text => Read(asked.Member, Seen.Above, text)) },
             }),
             .. SessionEntries.For(today, known),
         ],
@@ -44,8 +44,8 @@ public static class PropshaftAnglesForm
         var (atFront, atRear) = (front.Compound, rear.Compound);
         return
         [
-            $"Front joint {Rounded.WithInterval(atFront, Units.Degree)}, rear joint {Rounded.WithInterval(atRear, Units.Degree)}.",
-            $"They differ by {Rounded.WithInterval(atFront - atRear, Units.Degree)}; alike and with yokes in one plane they cancel.",
+            Spoken($"Front joint {Rounded.WithInterval(atFront, Units.Degree)}, rear joint {Rounded.WithInterval(atRear, Units.Degree)}."),
+            Spoken($"They differ by {Rounded.WithInterval(atFront - atRear, Units.Degree)}; alike and with yokes in one plane they cancel."),
         ];
     }
 

@@ -17,12 +17,12 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
     {
         get
         {
-            if (DrivenTurns == 0) return [$"Turn until the {Driven}'s mark is back where it began; count the {Driving}'s turns on the way."];
-            if (SettledDrivingTurns == 0) return [$"The {Driving} has not come round once yet."];
+            if (DrivenTurns == 0) return [Spoken($"Turn until the {Driven}'s mark is back where it began; count the {Driving}'s turns on the way.")];
+            if (SettledDrivingTurns == 0) return [Spoken($"The {Driving} has not come round once yet.")];
             var parsed = CountOf(FormattableString.Invariant($"{Slow(SettledOtherDrivenTurns)}:{SettledDrivingTurns}.5"));
             if (!parsed.Understood(out var count)) return [parsed.Refusal!.Sentence];
 
-            return [$"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), the last part of {Article(Driving)} {Driving} turn not yet read.", .. Says(count)];
+            return [Spoken($"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), the last part of {Article(Driving)} {Driving} turn not yet read."), .. Says(count)];
         }
     }
 
@@ -33,7 +33,7 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
 
     private string Slow(double other) => OtherDriven is null ? FormattableString.Invariant($"{DrivenTurns}") : FormattableString.Invariant($"{DrivenTurns},{Rounded.Exact(other)}");
 
-    private static string Article(string word) => word[0] is 'i' ? "an" : "a";
+    private static string Article(string word) => word[0] is 'i' ? Spoken("an") : Spoken("a");
 
     /// <summary>What a count as written comes to, its last part of a turn not read.</summary>
     protected abstract Parsed<TurnCount> CountOf(string reading);

@@ -18,10 +18,10 @@ internal static class ReadingsEntries
         new LinesEntry(Readings, caption, 4)
         {
             Initial = SessionEntries.Readings(known),
-            Hint = $"one a line, such as {example}; a bare number is in mm",
+            Hint = Spoken($"one a line, such as {example}; a bare number is in mm"),
             Check = values => SessionEntries.Lines(values, Readings, LengthReadings.Read, example).Refusal?.Sentence,
         },
-        new TextEntry(Tool, "Tool good to") { Initial = tool, Hint = "tape 2 mm, caliper 0.1 mm", Check = Forms.Checks.Needed(Tool, LengthReadings.Read), Echo = OtherUnits.Of(Tool, LengthReadings.Read) },
+        new TextEntry(Tool, Spoken("Tool good to")) { Initial = tool, Hint = Spoken("tape 2 mm, caliper 0.1 mm"), Check = Forms.Checks.Needed(Tool, LengthReadings.Read), Echo = OtherUnits.Of(Tool, LengthReadings.Read) },
     ];
 
     public static (IReadOnlyList<string> Readings, string Tool) Of(FormValues values) => (values.Lines(Readings), values[Tool]);

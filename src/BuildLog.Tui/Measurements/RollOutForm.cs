@@ -18,25 +18,25 @@ public static class RollOutForm
     /// <param name="known">The session that is put right: nothing is rolled for it.</param>
     public static Form For(WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save, string? counted = null, RollOutSession? known = null) => new()
     {
-        Title = known is null ? $"Roll out: {wheels.Name}" : $"Correct the roll-out {known}: {wheels.Name}",
+        Title = known is null ? Spoken($"Roll out: {wheels.Name}") : Spoken($"Correct the roll-out {known}: {wheels.Name}"),
         HelpPage = "RollOut",
         Cautions = counted is null && known is null ? Cautions.RollOut : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = known?.Loaded == false ? "no" : "yes" },
-            new LinesEntry("rolls", "Marks", 4)
+            new ChoiceEntry("loaded", Spoken("The tyre"), [new("yes", Spoken("carries the vehicle, as driven")), new("no", Spoken("was rolled as a loose wheel"))]) { Initial = known?.Loaded == false ? "no" : "yes" },
+            new LinesEntry("rolls", Spoken("Marks"), 4)
             {
                 Initial = counted ?? SessionEntries.Readings(known),
-                Hint = "one a line, turns:distance from the start, such as 3:6125 mm",
+                Hint = Spoken("one a line, turns:distance from the start, such as 3:6125 mm"),
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            new TextEntry("tape", "Tape good to") { Initial = known?.Tape ?? "2 mm", Hint = "such as 2 mm", Check = Forms.Checks.Needed("tape", ReadTape), Echo = OtherUnits.Of("tape", ReadTape) },
-            new TextEntry("align", "Wheel mark off by") { Initial = known?.Align ?? "0.01", Hint = "turns; 0.01 is about 4 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
-            new TextEntry("pressure", "Tyre pressure")
+            new TextEntry("tape", Spoken("Tape good to")) { Initial = known?.Tape ?? "2 mm", Hint = Spoken("such as 2 mm"), Check = Forms.Checks.Needed("tape", ReadTape), Echo = OtherUnits.Of("tape", ReadTape) },
+            new TextEntry("align", Spoken("Wheel mark off by")) { Initial = known?.Align ?? "0.01", Hint = Spoken("turns; 0.01 is about 4 degrees"), Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("pressure", Spoken("Tyre pressure"))
             {
                 Initial = known?.Pressure ?? "",
-                Hint = "such as 2.2 bar; recorded only",
+                Hint = Spoken("such as 2.2 bar; recorded only"),
                 Check = Forms.Checks.IfTyped("pressure", ReadPressure),
                 Echo = OtherUnits.Of("pressure", ReadPressure),
             },

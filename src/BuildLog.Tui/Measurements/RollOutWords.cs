@@ -13,16 +13,16 @@ public static class RollOutWords
     internal static IEnumerable<string> Doubts(RollOut roll)
     {
         var suspects = SuspectRoll.Among(roll);
-        foreach (var suspect in suspects) yield return $"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
-        if (roll.Readings.Count == 2 && suspects.Count > 0) yield return "The two marks disagree: roll to a third, then it shows which of them is wrong.";
+        foreach (var suspect in suspects) yield return Spoken($"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.");
+        if (roll.Readings.Count == 2 && suspects.Count > 0) yield return Spoken("The two marks disagree: roll to a third, then it shows which of them is wrong.");
     }
 
     private static IReadOnlyList<string> Circumference(RollOut roll, UnitSystem units)
         => roll.How.Loaded
-            ? [$"Rolling circumference {Rounded.WithInterval(roll.RollingCircumference, units.Length)} (95 %)."]
+            ? [Spoken($"Rolling circumference {Rounded.WithInterval(roll.RollingCircumference, units.Length)} (95 %).")]
             :
             [
-                $"Rolled {Rounded.WithInterval(roll.Measured, units.Length)} a turn; free diameter {Rounded.Value(roll.FreeDiameter!, units.Length)}.",
-                $"Under the vehicle it covers less: rolling circumference {Rounded.WithInterval(roll.RollingCircumference, units.Length)} (95 %).",
+                Spoken($"Rolled {Rounded.WithInterval(roll.Measured, units.Length)} a turn; free diameter {Rounded.Value(roll.FreeDiameter!, units.Length)}."),
+                Spoken($"Under the vehicle it covers less: rolling circumference {Rounded.WithInterval(roll.RollingCircumference, units.Length)} (95 %)."),
             ];
 }

@@ -12,14 +12,14 @@ public sealed class SessionActs(Shop shop, TimeProvider clock, UnitSystem units)
     public string? Correct(IFormHost host, long vehicleId, long sessionId)
     {
         var session = Find(vehicleId, sessionId);
-        return host.Fill(FormFor(session)) ? $"Corrected: the {session.Method} of {session.Subject}." : null;
+        return host.Fill(FormFor(session)) ? Spoken($"Corrected: the {session.Method} of {session.Subject}.") : null;
     }
 
     public string Strike(long vehicleId, long sessionId)
     {
         var session = Find(vehicleId, sessionId);
         shop.Remove(session);
-        return $"Struck: the {session.Method} of {session.Subject}. z brings it back.";
+        return Spoken($"Struck: the {session.Method} of {session.Subject}. z brings it back.");
     }
 
     private Form FormFor(Session session) => session switch

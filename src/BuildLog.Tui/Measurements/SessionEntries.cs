@@ -12,14 +12,14 @@ internal static class SessionEntries
     /// <param name="known">The session that is put right; null for a new one.</param>
     public static IEnumerable<Entry> For(DateOnly today, Session? known = null) =>
     [
-        DayEntry.Past("date", "Date", today, known?.Date),
-        new TextEntry("helper", "Who helped") { Initial = known?.Helper ?? "", IsRemembered = true, Hint = "nobody should do this alone" },
-        new TextEntry("conditions", "Conditions") { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = "floor, tyre pressure, anything odd" },
+        DayEntry.Past("date", Spoken("Date"), today, known?.Date),
+        new TextEntry("helper", Spoken("Who helped")) { Initial = known?.Helper ?? "", IsRemembered = true, Hint = Spoken("nobody should do this alone") },
+        new TextEntry("conditions", Spoken("Conditions")) { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = Spoken("floor, tyre pressure, anything odd") },
     ];
 
     /// <summary>The form's title, for a new session or one that is put right.</summary>
     public static string Title(string what, string subject, Session? known)
-        => known is null ? $"{what}: {subject}" : $"Correct the {known.Method} {known}: {subject}";
+        => known is null ? $"{what}: {subject}" : Spoken($"Correct the {known.Method} {known}: {subject}");
 
     /// <summary>The readings of a session that is put right, one a line.</summary>
     public static string Readings(Session? known) => string.Join('\n', known?.Readings ?? []);
@@ -31,8 +31,8 @@ internal static class SessionEntries
     /// <param name="align">As typed before; null for what is usual.</param>
     public static IEnumerable<Entry> Precision(string? readTo, string turn, string mark, string? align) =>
     [
-        new TextEntry("readTo", "Read to") { Initial = readTo ?? "0.25", Hint = $"smallest part of {turn}, such as 1/4", Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = "turns; 0.02 is about 7 degrees", Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+        new TextEntry("readTo", Spoken("Read to")) { Initial = readTo ?? "0.25", Hint = Spoken($"smallest part of {turn}, such as 1/4"), Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
+        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = Spoken("turns; 0.02 is about 7 degrees"), Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
     ];
 
     public static Parsed<CountPrecision> PrecisionOf(FormValues values)
@@ -50,13 +50,13 @@ internal static class SessionEntries
         where T : notnull
     {
         var lines = values.Lines(id);
-        if (lines.Count == 0) return new Refusal("missing", "Write at least one reading.", example);
+        if (lines.Count == 0) return new Refusal("missing", Spoken("Write at least one reading."), example);
 
         var understood = new List<T>();
         foreach (var (line, k) in lines.Select((line, k) => (line, k)))
         {
             var reading = read(line);
-            if (!reading.Understood(out var value)) return reading.Refusal! with { Message = FormattableString.Invariant($"Line {k + 1}: {reading.Refusal.Message}") };
+            if (!reading.Understood(out var value)) return reading.Refusal! with { Message = Spoken($"Line {k + 1}: {reading.Refusal.Message}") };
             understood.Add(value);
         }
 

@@ -15,21 +15,21 @@ public static class SpeedometerRunForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(Vehicle vehicle, DateOnly today, Action<Action<SpeedometerRunSession>> save, SpeedometerRunSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Speedometer run", vehicle.Name, known),
+        Title = SessionEntries.Title(Spoken("Speedometer run"), vehicle.Name, known),
         HelpPage = "SpeedometerRun",
         Cautions = known is null ? Cautions.OnTheRoad : [],
         SetUp = known is null ? SetUps.SpeedometerRun : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new LinesEntry("runs", "Measured: shown", 3)
+            new LinesEntry("runs", Spoken("Measured: shown"), 3)
             {
                 Initial = SessionEntries.Readings(known),
-                Hint = "a run a line, the true distance first, such as 10 km: 10.4 km",
+                Hint = Spoken("a run a line, the true distance first, such as 10 km: 10.4 km"),
                 Check = values => SessionEntries.Lines(values, "runs", RunReading.Read, "10 km: 10.4 km").Refusal?.Sentence,
             },
-            new TextEntry("realStep", "True distance to") { Initial = known?.Tape ?? "10 m", Hint = "posts and satellite 10 m", Check = Forms.Checks.Needed("realStep", RunReading.ReadDistance) },
-            new TextEntry("shownStep", "Odometer read to") { Initial = known?.Step ?? "0.1 km", Hint = "the smallest step of its drum", Check = Forms.Checks.Needed("shownStep", RunReading.ReadDistance) },
+            new TextEntry("realStep", Spoken("True distance to")) { Initial = known?.Tape ?? "10 m", Hint = Spoken("posts and satellite 10 m"), Check = Forms.Checks.Needed("realStep", RunReading.ReadDistance) },
+            new TextEntry("shownStep", Spoken("Odometer read to")) { Initial = known?.Step ?? "0.1 km", Hint = Spoken("the smallest step of its drum"), Check = Forms.Checks.Needed("shownStep", RunReading.ReadDistance) },
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var run) ? Says(run) : [],
@@ -40,11 +40,11 @@ public static class SpeedometerRunForm
     public static IReadOnlyList<string> Says(Reading run)
     {
         var error = run.OdometerError;
-        var way = error.Interval95 is { Low: <= 0, High: >= 0 } ? "right as far as this run can tell" : error.Value > 0 ? "high" : "low";
+        var way = error.Interval95 is { Low: <= 0, High: >= 0 } ? Spoken("right as far as this run can tell") : error.Value > 0 ? Spoken("high") : Spoken("low");
         return
         [
-            $"It shows {Rounded.WithInterval(run.Share, Units.One)} of the truth (95 %): {way}.",
-            $"A correction box of {Rounded.WithInterval(run.Correction, Units.One)} would set it right.",
+            Spoken($"It shows {Rounded.WithInterval(run.Share, Units.One)} of the truth (95 %): {way}."),
+            Spoken($"A correction box of {Rounded.WithInterval(run.Correction, Units.One)} would set it right."),
         ];
     }
 

@@ -22,7 +22,7 @@ internal sealed class TallyActs(Scratchpad pad)
     public bool CountAxle(IWorkbenchView view, string axle, DateOnly today, Action<Action<TurnCountSession>> save)
         => Run(view, new Counting<AxleTally>
         {
-            Title = $"Count turns: {axle}",
+            Title = Spoken($"Count turns: {axle}"),
             GoOn = texts => new AxleTally(axle, Enum.TryParse<Wheels>(texts.GetValueOrDefault(Wheels), out var wheels) ? wheels : default) { Written = texts.GetValueOrDefault(Turns, "") },
             Begin = () =>
             {
@@ -38,9 +38,9 @@ internal sealed class TallyActs(Scratchpad pad)
     public bool CountGear(IWorkbenchView view, string box, string gear, DateOnly today, Action<Action<GearCountSession>> save)
         => Run(view, new Counting<GearTally>
         {
-            Title = $"Count gear {gear}: {box}",
+            Title = Spoken($"Count gear {gear}: {box}"),
             GoOn = texts => new GearTally(box, gear) { Written = texts.GetValueOrDefault(Turns, "") },
-            Begin = () => view.Fill(TallyForms.Ready($"Gear {gear}: {box}", "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
+            Begin = () => view.Fill(TallyForms.Ready(Spoken($"Gear {gear}: {box}"), "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
             Finish = tally => LastPart(view, tally) is { } end && view.Fill(GearCountForm.For(box, gear, today, save, new(default, tally.Reading(end.Fraction, end.OtherFraction), end.ReadTo))),
             Typed = () => view.Fill(GearCountForm.For(box, gear, today, save)),
         });
@@ -49,7 +49,7 @@ internal sealed class TallyActs(Scratchpad pad)
     public bool RollOut(IWorkbenchView view, Data.Components.WheelSetComponent wheels, DateOnly today, UnitSystem units, Action<Action<RollOutSession>> save)
         => Run(view, new Counting<RollTally>
         {
-            Title = $"Roll out: {wheels.Name}",
+            Title = Spoken($"Roll out: {wheels.Name}"),
             GoOn = texts => new RollTally(wheels.Name) { Written = texts.GetValueOrDefault(Turns, "") },
             Begin = () => view.Fill(TallyForms.Ready(wheels.Name, "RollOut", Cautions.RollOut, SetUps.RollOut)) ? new RollTally(wheels.Name) : null,
             Finish = tally => view.Fill(RollOutForm.For(wheels, today, units, save, tally.Reading)),
@@ -59,7 +59,7 @@ internal sealed class TallyActs(Scratchpad pad)
     private bool Run<T>(IWorkbenchView view, Counting<T> counting)
         where T : TallyModel
     {
-        var draft = $"{counting.Title}, tally";
+        var draft = Spoken($"{counting.Title}, tally");
         var tally = pad.Draft(draft) is { } texts ? counting.GoOn(texts) : null;
         switch (view.Choose(counting.Title, Ways(tally)))
         {
@@ -78,13 +78,13 @@ internal sealed class TallyActs(Scratchpad pad)
 
     private static List<ChoiceOption> Ways(TallyModel? tally) =>
     [
-        .. tally is null ? Enumerable.Empty<ChoiceOption>() : [new(GoOn, $"go on with the count under way, {SoFar(tally)}")],
-        new(Count, "count now, a key for each turn"),
-        new(Typed, "type a count I have already"),
+        .. tally is null ? Enumerable.Empty<ChoiceOption>() : [new(GoOn, Spoken($"go on with the count under way, {SoFar(tally)}"))],
+        new(Count, Spoken("count now, a key for each turn")),
+        new(Typed, Spoken("type a count I have already")),
     ];
 
     private static string SoFar(TallyModel tally) => tally.Driving is null
-        ? string.Create(CultureInfo.InvariantCulture, $"{tally.DrivenTurns} turns")
+        ? Spoken($"{tally.DrivenTurns} turns")
         : string.Create(CultureInfo.InvariantCulture, $"{tally.DrivenTurns}:{tally.DrivingTurns}");
 
     private static LastPart? LastPart(IWorkbenchView view, RatioTally tally)

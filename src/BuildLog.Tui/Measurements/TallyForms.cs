@@ -7,25 +7,25 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What is asked before and after a tally: how the wheels turn, and what was left of the propshaft's last turn.</summary>
 public static class TallyForms
 {
-    public static readonly IReadOnlyList<ChoiceOption> ReadingSteps = [new("0.25", "quarters"), new("0.1", "tenths"), new("0.03", "degrees, to ten")];
+    public static IReadOnlyList<ChoiceOption> ReadingSteps => [new("0.25", Spoken("quarters")), new("0.1", Spoken("tenths")), new("0.03", Spoken("degrees, to ten"))];
 
     /// <summary>Which way the other wheel turns, with a drawing of the set-up; cautions first.</summary>
     public static Form SetUp(string axle, Action<Wheels> chosen) => new()
     {
-        Title = $"Turn count of {axle}",
+        Title = Spoken($"Turn count of {axle}"),
         HelpPage = "TurnCount",
         Cautions = Cautions.TurnCount,
-        SaveCaption = "Start counting",
+        SaveCaption = Spoken("Start counting"),
         Entries =
         [
-            new ChoiceEntry("wheels", "The other wheel",
+            new ChoiceEntry("wheels", Spoken("The other wheel"),
             [
-                new(nameof(Wheels.OneHeld), "turns backwards: open, so hold it still"),
-                new(nameof(Wheels.Together), "turns the same way: locked, or rolling"),
-                new(nameof(Wheels.Each), "turns as it likes: count both"),
+                new(nameof(Wheels.OneHeld), Spoken("turns backwards: open, so hold it still")),
+                new(nameof(Wheels.Together), Spoken("turns the same way: locked, or rolling")),
+                new(nameof(Wheels.Each), Spoken("turns as it likes: count both")),
             ])
             {
-                Hint = "turn one wheel by hand and look; the classic factor of two hangs on this",
+                Hint = Spoken("turn one wheel by hand and look; the classic factor of two hangs on this"),
             },
         ],
         Echo = values => values.IsEmpty("wheels") ? [] : Drawing(WheelsOf(values)),
@@ -43,7 +43,7 @@ public static class TallyForms
         HelpPage = helpPage,
         Cautions = cautions,
         SetUp = setUp,
-        SaveCaption = "Start counting",
+        SaveCaption = Spoken("Start counting"),
         Entries = [],
         Save = _ => SaveOutcome.Done,
     };
@@ -51,20 +51,20 @@ public static class TallyForms
     /// <summary>The last part of a turn of the quick end.</summary>
     public static Form Fraction(RatioTally tally, Action<LastPart> read) => new()
     {
-        Title = FormattableString.Invariant($"{tally.DrivenTurns} {tally.Driven} turns, {tally.DrivingTurns} {tally.Driving} turns, and?"),
+        Title = Spoken($"{tally.DrivenTurns} {tally.Driven} turns, {tally.DrivingTurns} {tally.Driving} turns, and?"),
         HelpPage = tally.HelpPage,
-        SaveCaption = "Go on",
+        SaveCaption = Spoken("Go on"),
         Entries =
         [
-            new TextEntry("fraction", "Part of a turn")
+            new TextEntry("fraction", Spoken("Part of a turn"))
             {
-                Hint = $"past the last whole {tally.Driving} turn: 1/4, 0.3 or 120°; empty for none",
+                Hint = Spoken($"past the last whole {tally.Driving} turn: 1/4, 0.3 or 120°; empty for none"),
                 Check = values => TallyFraction.Read(values["fraction"]).Refusal?.Sentence,
             },
             .. tally.OtherDriven is { } other ? [Other(other)] : Enumerable.Empty<Entry>(),
-            new ChoiceEntry("readTo", "Read in", ReadingSteps) { Initial = "0.25" },
+            new ChoiceEntry("readTo", Spoken("Read in"), ReadingSteps) { Initial = "0.25" },
         ],
-        Echo = values => Part(values).Understood(out var part) ? [$"Written down as {tally.Reading(part.Fraction, part.OtherFraction)}."] : [],
+        Echo = values => Part(values).Understood(out var part) ? [Spoken($"Written down as {tally.Reading(part.Fraction, part.OtherFraction)}.")] : [],
         Save = values =>
         {
             read(Part(values).OrRefuse());
@@ -72,9 +72,9 @@ public static class TallyForms
         },
     };
 
-    private static TextEntry Other(string wheel) => new("other", $"Part, {wheel}")
+    private static TextEntry Other(string wheel) => new("other", Spoken($"Part, {wheel}"))
     {
-        Hint = $"past the {wheel}'s last whole turn: 1/4, 0.3 or 120°; empty for none",
+        Hint = Spoken($"past the {wheel}'s last whole turn: 1/4, 0.3 or 120°; empty for none"),
         Check = values => TallyFraction.Read(values["other"]).Refusal?.Sentence,
     };
 
@@ -85,17 +85,17 @@ public static class TallyForms
 
     private static IReadOnlyList<string> Drawing(Wheels wheels) =>
     [
-        "            mark |   propshaft: its turns are counted",
+        Spoken("            mark |   propshaft: its turns are counted"),
         "                 |",
         wheels switch
         {
-            Wheels.OneHeld => "  held still [#]=O=[#] turned by hand, mark on the tyre",
-            Wheels.Each => "        left [#]=O=[#] right, a mark on either tyre",
-            _ => "   turns too [#]=O=[#] turned by hand, mark on the tyre",
+            Wheels.OneHeld => Spoken("  held still [#]=O=[#] turned by hand, mark on the tyre"),
+            Wheels.Each => Spoken("        left [#]=O=[#] right, a mark on either tyre"),
+            _ => Spoken("   turns too [#]=O=[#] turned by hand, mark on the tyre"),
         },
-        "1 Mark flange and tyre. 2 Take up the slack, always the same way.",
+        Spoken("1 Mark flange and tyre. 2 Take up the slack, always the same way."),
         wheels == Wheels.Each
-            ? "3 Propshaft: Space. 4 Left wheel: Enter, right wheel: Tab. Stop on the left."
-            : "3 Propshaft mark passes: Space. 4 Tyre mark is back: Enter. Stop on it.",
+            ? Spoken("3 Propshaft: Space. 4 Left wheel: Enter, right wheel: Tab. Stop on the left.")
+            : Spoken("3 Propshaft mark passes: Space. 4 Tyre mark is back: Enter. Stop on it."),
     ];
 }

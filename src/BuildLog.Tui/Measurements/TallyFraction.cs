@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Measurements;
@@ -19,7 +18,7 @@ public static class TallyFraction
         return QuantityText.ReadNumber(isDegrees ? degrees.Trim() : typed).In(text).Then<double>(number => (isDegrees ? number / 360 : number) switch
         {
             >= 0 and < 1 and var turns => turns,
-            _ => new Refusal("fraction", string.Create(CultureInfo.InvariantCulture, $"{Shown.Quoted(typed)} is not part of a turn: none to less than one; degrees with their sign."), Right),
+            _ => new Refusal("fraction", Spoken($"{Shown.Quoted(typed)} is not part of a turn: none to less than one; degrees with their sign."), Right),
         });
     }
 }

@@ -59,8 +59,8 @@ public abstract class TallyModel(string part)
 
     /// <summary>Why the count cannot be ended yet; null when it can.</summary>
     public virtual string? NotYet
-        => DrivenTurns == 0 || DrivingTurns == 0 ? $"Count a turn of {Driven} and {Driving} at least; ten of the {Driven} are better."
-            : counted.Peek() != TallyEnd.Driven ? $"Stop on a whole turn of the {Driven}: turn on until its mark is back."
+        => DrivenTurns == 0 || DrivingTurns == 0 ? Spoken($"Count a turn of {Driven} and {Driving} at least; ten of the {Driven} are better.")
+            : counted.Peek() != TallyEnd.Driven ? Spoken($"Stop on a whole turn of the {Driven}: turn on until its mark is back.")
             : null;
 
     /// <summary>Every turn in the order it came, to go on another day.</summary>

@@ -48,7 +48,7 @@ internal sealed class TallyScreen : Runnable
     {
         if (key == Key.Enter) return Count(TallyEnd.Driven);
         if (key == Key.Tab && tally.OtherDriven is not null) return Count(TallyEnd.OtherDriven);
-        if (key == Key.Backspace) return tally.Undo() ? Say("Taken back.") : Say("Nothing to take back.");
+        if (key == Key.Backspace) return tally.Undo() ? Say(Spoken("Taken back.")) : Say(Spoken("Nothing to take back."));
         var types = !key.IsCtrl && !key.IsAlt && key.AsRune.Value >= ' ' && key.AsRune.Value != 0x7F;
         return types ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
     }
@@ -84,15 +84,15 @@ internal sealed class TallyScreen : Runnable
     // The wheels beside each other, then what is counted against them.
     private List<(string Name, string Key, int Turns)> Ends() =>
     [
-        (tally.Driven, tally.Driving is null ? "Space" : "Enter", tally.DrivenTurns),
-        .. tally.OtherDriven is { } other ? [(other, "Tab", tally.OtherDrivenTurns)] : Enumerable.Empty<(string, string, int)>(),
-        .. tally.Driving is { } driving ? [(driving, "Space", tally.DrivingTurns)] : Enumerable.Empty<(string, string, int)>(),
+        (tally.Driven, tally.Driving is null ? Spoken("Space") : Spoken("Enter"), tally.DrivenTurns),
+        .. tally.OtherDriven is { } other ? [(other, Spoken("Tab"), tally.OtherDrivenTurns)] : Enumerable.Empty<(string, string, int)>(),
+        .. tally.Driving is { } driving ? [(driving, Spoken("Space"), tally.DrivingTurns)] : Enumerable.Empty<(string, string, int)>(),
     ];
 
     // Where not all have room, those go that stand above the numbers they count.
     private void ShowKeys()
     {
-        KeyHint[] rest = [new("Bksp", "take back"), new("Ctrl+S", "done"), new("F1", "help"), new("Esc", "leave")];
+        KeyHint[] rest = [new("Bksp", Spoken("take back")), new("Ctrl+S", Spoken("done")), new("F1", Spoken("help")), new("Esc", Spoken("leave"))];
         KeyHint[] all = [.. Ends().AsEnumerable().Reverse().Select(end => new KeyHint(end.Key, end.Name)), .. rest];
         keys.Show(KeyLine.WidthOf(all) <= Viewport.Width + 1 ? all : rest);
     }
@@ -100,7 +100,7 @@ internal sealed class TallyScreen : Runnable
     // The key is never cut off.
     private static string Heading(string name, string key, int width)
     {
-        var full = $"{Capital(name)} turns [{key}]";
+        var full = Spoken($"{Capital(name)} turns [{key}]");
         return TextFit.Width(full) <= width ? full : $"{TextFit.Cut(Capital(name), width - key.Length - 3)} [{key}]";
     }
 
@@ -115,7 +115,7 @@ internal sealed class TallyScreen : Runnable
     {
         var isEnd = end == TallyEnd.Driven && tally.DrivenTurns + 1 == TallyModel.UsualTurns;
         if (tally.Count(end)) App?.Driver?.WriteRaw("\a");
-        return Say(isEnd ? $"Ten {tally.Driven} turns: enough as a rule. Ctrl+S to end here, or go on." : "");
+        return Say(isEnd ? Spoken($"Ten {tally.Driven} turns: enough as a rule. Ctrl+S to end here, or go on.") : "");
     }
 
     private bool Say(string text)

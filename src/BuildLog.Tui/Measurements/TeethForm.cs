@@ -15,15 +15,15 @@ public static class TeethForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(AxleComponent axle, DateOnly today, Action<Action<TeethSession>> save, TeethSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Count teeth", axle.Name, known),
+        Title = SessionEntries.Title(Spoken("Count teeth"), axle.Name, known),
         HelpPage = "Teeth",
         Cautions = known is null ? Cautions.UnderTheFloor : [],
         SetUp = known is null ? SetUps.Teeth : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new TextEntry("first", "First count") { Initial = known?.Readings[0] ?? "", Hint = "ring/pinion, such as 41/10", Check = Forms.Checks.Needed("first", Teeth.Read) },
-            new TextEntry("second", "Second count") { Initial = known?.Readings[1] ?? "", Hint = "counted again from another tooth", Check = Second },
+            new TextEntry("first", Spoken("First count")) { Initial = known?.Readings[0] ?? "", Hint = Spoken("ring/pinion, such as 41/10"), Check = Forms.Checks.Needed("first", Teeth.Read) },
+            new TextEntry("second", Spoken("Second count")) { Initial = known?.Readings[1] ?? "", Hint = Spoken("counted again from another tooth"), Check = Second },
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Teeth.Read(values["first"]).Understood(out var teeth) ? [Says(axle, teeth)] : [],
@@ -38,9 +38,9 @@ public static class TeethForm
     /// <summary>The ratio, and what it does to the stated one.</summary>
     public static string Says(AxleComponent axle, Teeth teeth)
     {
-        var ratio = $"Ratio {Rounded.Fixed(teeth.Ratio, 3)}, exact.";
+        var ratio = Spoken($"Ratio {Rounded.Fixed(teeth.Ratio, 3)}, exact.");
         return axle.StatedRatio is { } stated && QuotedRatio.Read(stated.Text, RatioRange.Axle).Understood(out var quoted) && !quoted.Agrees(teeth.Ratio)
-            ? $"{ratio} It was stated as {stated.Text}: the teeth decide."
+            ? Spoken($"{ratio} It was stated as {stated.Text}: the teeth decide.")
             : ratio;
     }
 

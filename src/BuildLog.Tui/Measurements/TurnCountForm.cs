@@ -15,29 +15,29 @@ public static class TurnCountForm
     /// <param name="known">The session that is put right: nothing is turned for it.</param>
     public static Form For(string axle, DateOnly today, Action<Action<TurnCountSession>> save, FinishedTally? tally = null, TurnCountSession? known = null) => new()
     {
-        Title = known is null ? $"Count turns: {axle}" : $"Correct the turn count {known}: {axle}",
+        Title = known is null ? Spoken($"Count turns: {axle}") : Spoken($"Correct the turn count {known}: {axle}"),
         HelpPage = "TurnCount",
         Cautions = tally is null && known is null ? Cautions.TurnCount : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new ChoiceEntry("wheels", "The other wheel",
+            new ChoiceEntry("wheels", Spoken("The other wheel"),
             [
-                new(nameof(Wheels.OneHeld), "is held still (open differential)"),
-                new(nameof(Wheels.Together), "turns the same way (locked, or rolling)"),
-                new(nameof(Wheels.Each), "turns its own way: both are counted"),
+                new(nameof(Wheels.OneHeld), Spoken("is held still (open differential)")),
+                new(nameof(Wheels.Together), Spoken("turns the same way (locked, or rolling)")),
+                new(nameof(Wheels.Each), Spoken("turns its own way: both are counted")),
             ])
             {
                 Initial = (tally?.Wheels ?? known?.Wheels)?.ToString() ?? "",
-                Hint = "the classic factor of two hangs on this",
+                Hint = Spoken("the classic factor of two hangs on this"),
             },
-            new LinesEntry("turns", "Counts", 4)
+            new LinesEntry("turns", Spoken("Counts"), 4)
             {
                 Initial = tally?.Reading ?? SessionEntries.Readings(known),
-                Hint = "one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41",
+                Hint = Spoken("one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41"),
                 Check = values => Readings(values).Refusal?.Sentence,
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, "a propshaft turn", "Wheel mark off by", known?.Align ?? tally?.Align),
+            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, Spoken("a propshaft turn"), Spoken("Wheel mark off by"), known?.Align ?? tally?.Align),
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],

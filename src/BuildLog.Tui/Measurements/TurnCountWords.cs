@@ -13,7 +13,7 @@ public static class TurnCountWords
         var candidates = RatioCandidates.For(count.Ratio);
         return
         [
-            $"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). {MayBe(candidates)}",
+            Spoken($"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %). {MayBe(candidates)}"),
             .. Doubts(count),
             .. Questions(count, count.Ratio.Value),
             .. Settling(count, candidates.Ranked),
@@ -26,8 +26,8 @@ public static class TurnCountWords
         var candidates = RatioCandidates.For(diffRatio);
         return
         [
-            .. candidates.Ranked.Take(4).Select(candidate => $"May be {InWords(candidate)}{(candidate.IsListed ? ", a ratio that is sold" : "")}."),
-            $"None of these: {Percent(candidates.NotListedProbability)}.",
+            .. candidates.Ranked.Take(4).Select(candidate => Spoken($"May be {InWords(candidate)}{(candidate.IsListed ? Spoken(", a ratio that is sold") : "")}.")),
+            Spoken($"None of these: {Percent(candidates.NotListedProbability)}."),
             .. WhyNotTheNearest(candidates.Ranked, diffRatio),
             .. Doubts(count),
             .. Settling(count, candidates.Ranked),
@@ -37,8 +37,8 @@ public static class TurnCountWords
     internal static IEnumerable<string> Doubts(TurnCount count)
     {
         foreach (var suspect in count.Suspects)
-            yield return $"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.";
-        if (count.NeedsThirdCount) yield return "The two counts disagree: count a third time, then it shows which of them is wrong.";
+            yield return Spoken($"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.");
+        if (count.NeedsThirdCount) yield return Spoken("The two counts disagree: count a third time, then it shows which of them is wrong.");
     }
 
     /// <summary>The slips that would make an unusual axle a usual one.</summary>
@@ -52,11 +52,11 @@ public static class TurnCountWords
     {
         if (count is null or { NeedsThirdCount: true } || count.TurnsToSettle(candidates) is not { } turns) yield break;
 
-        var pair = $"{candidates[0].Name} from {candidates[1].Name}";
+        var pair = Spoken($"{candidates[0].Name} from {candidates[1].Name}");
         var counted = count.Readings.Max(reading => reading.WheelSum) / (count.Readings[0].Turned == Wheels.OneHeld ? 1 : 2);
         yield return turns > counted
-            ? FormattableString.Invariant($"To tell {pair}: one count over {turns} {count.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn.")
-            : FormattableString.Invariant($"{Rounded.Exact(counted)} {count.Ends.Driven} turns are enough to tell {pair}{(count.Readings.Count == 1 ? ", but this count lies between the two" : "; what disagrees is the counts")}. Count once more.");
+            ? Spoken($"To tell {pair}: one count over {turns} {count.Ends.Driven} turns, read to {Rounded.Exact(count.How.ReadTo)} turn.")
+            : Spoken($"{Rounded.Exact(counted)} {count.Ends.Driven} turns are enough to tell {pair}{(count.Readings.Count == 1 ? Spoken(", but this count lies between the two") : Spoken("; what disagrees is the counts"))}. Count once more.");
     }
 
     /// <summary>That a pair fits the count better than the likeliest, which is believed more because it is sold.</summary>
@@ -65,12 +65,12 @@ public static class TurnCountWords
         if (candidates is not [{ IsListed: true, Probability: >= 0.5 } likeliest, ..]) yield break;
         var nearest = candidates.MinBy(candidate => Math.Abs(candidate.Ratio - diffRatio.Value))!;
         if (nearest.IsListed) yield break;
-        yield return $"{nearest.Name} lies nearer the count, but {likeliest.Name} is sold: seven axles in ten are taken to have a ratio that is sold.";
+        yield return Spoken($"{nearest.Name} lies nearer the count, but {likeliest.Name} is sold: seven axles in ten are taken to have a ratio that is sold.");
     }
 
     private static string MayBe(RatioCandidates candidates) => candidates.Ranked.Count == 0
-        ? "No ratio that is sold and no usual pair of teeth lies near it: look at the readings and at which wheels turned."
-        : $"May be {string.Join(", ", candidates.Ranked.Take(3).Select(InWords))}; none of these {Percent(candidates.NotListedProbability)}.";
+        ? Spoken("No ratio that is sold and no usual pair of teeth lies near it: look at the readings and at which wheels turned.")
+        : Spoken($"May be {string.Join(", ", candidates.Ranked.Take(3).Select(InWords))}; none of these {Percent(candidates.NotListedProbability)}.");
 
     private static string InWords(RatioCandidate candidate) => $"{candidate.Name} = {Rounded.Fixed(candidate.Ratio, 3)} ({Percent(candidate.Probability)})";
 

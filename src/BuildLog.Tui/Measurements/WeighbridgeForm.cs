@@ -10,11 +10,11 @@ namespace BuildLog.Tui.Measurements;
 public static class WeighbridgeForm
 {
     private const string Step = "step";
-    private const string NothingYet = "Type what the display showed: of an axle, or of all of it. Example: 700 kg";
+    private static string NothingYet => Spoken("Type what the display showed: of an axle, or of all of it. Example: 700 kg");
 
-    private static readonly IReadOnlyList<(OnThePlate On, string Caption, string Hint)> Asked =
+    private static IReadOnlyList<(OnThePlate On, string Caption, string Hint)> Asked =>
     [
-        (OnThePlate.Front, "Front axle", "such as 700 kg"), (OnThePlate.Rear, "Rear axle", "such as 750 kg"), (OnThePlate.Whole, "All of it", "such as 1450 kg"),
+        (OnThePlate.Front, Spoken("Front axle"), Spoken("such as 700 kg")), (OnThePlate.Rear, Spoken("Rear axle"), Spoken("such as 750 kg")), (OnThePlate.Whole, Spoken("All of it"), Spoken("such as 1450 kg")),
     ];
 
     /// <param name="vehicle">The vehicle, laden as heavily as it will be.</param>
@@ -23,11 +23,11 @@ public static class WeighbridgeForm
     /// <param name="known">The session that is put right.</param>
     public static Form For(Vehicle vehicle, DateOnly today, Action<Action<WeighbridgeSession>> save, WeighbridgeSession? known = null) => new()
     {
-        Title = SessionEntries.Title("Weighbridge", vehicle.Name, known),
+        Title = SessionEntries.Title(Spoken("Weighbridge"), vehicle.Name, known),
         HelpPage = "Weighbridge",
         Cautions = known is null ? Cautions.AtTheWheel : [],
         SetUp = known is null ? SetUps.Weighbridge : [],
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
             .. Asked.Select(asked => new TextEntry(Id(asked.On), asked.Caption)
@@ -37,10 +37,10 @@ public static class WeighbridgeForm
                 Check = values => Asked.All(each => values.IsEmpty(Id(each.On))) ? NothingYet : Forms.Checks.IfTyped(Id(asked.On), text => Read(asked.On, text))(values),
                 Echo = OtherUnits.Of(Id(asked.On), text => Read(asked.On, text)),
             }),
-            new TextEntry(Step, "Plate reads to")
+            new TextEntry(Step, Spoken("Plate reads to"))
             {
                 Initial = known?.Step ?? "20 kg",
-                Hint = "the step of its display",
+                Hint = Spoken("the step of its display"),
                 Check = Forms.Checks.Needed(Step, WeighbridgeSession.ReadStep),
                 Echo = OtherUnits.Of(Step, WeighbridgeSession.ReadStep),
             },
@@ -54,14 +54,14 @@ public static class WeighbridgeForm
     public static IReadOnlyList<string> Says(Weighing weighing)
     {
         if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return [];
-        string split = $"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.";
+        string split = Spoken($"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.");
         if (weighing.Gap is not { } gap) return [split];
         return
         [
             split,
             weighing.Agrees
-                ? $"All of it differs by {Rounded.Fixed(gap, 0)} kg, as the display and a level road allow."
-                : $"All of it differs by {Rounded.Fixed(gap, 0)} kg: brakes were on, or plate and road are not level. Weigh again.",
+                ? Spoken($"All of it differs by {Rounded.Fixed(gap, 0)} kg, as the display and a level road allow.")
+                : Spoken($"All of it differs by {Rounded.Fixed(gap, 0)} kg: brakes were on, or plate and road are not level. Weigh again."),
         ];
     }
 

@@ -16,7 +16,7 @@ internal static partial class AxlePlace
 
     /// <summary>Why an axle is not combined; null where nothing speaks against the place.</summary>
     public static string? Barred(Position? made, Position wanted) => made is { } end && end != wanted
-        ? end == Position.FrontAxle ? "front axle, not for the rear" : "rear axle, not for the front"
+        ? end == Position.FrontAxle ? Spoken("front axle, not for the rear") : Spoken("rear axle, not for the front")
         : null;
 
     [GeneratedRegex(@"\bfront\b[^,;.]{0,20}\baxle\b|\baxle\b[ ,(]+front\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

@@ -11,16 +11,16 @@ namespace BuildLog.Tui.Options;
 internal static class ComparisonWords
 {
     private const int MatterWidth = 20;
-    private const string Unknown = "not known";
+    private static string Unknown => Spoken("not known");
 
     public static IReadOnlyList<ComparedRow> Rows(OptionComparison compared, UnitSystem units) =>
     [
         .. compared.Figures.Select(row => new ComparedRow(row.What, [.. row.Values.Select(value => value is null ? null : Rounded.Converted(value, row.Unit, units.Shown(row.Unit)))])),
-        new("cost", compared.Costs),
-        new("clash", Counts(compared, counts => counts.Clash)),
-        new("open", Counts(compared, counts => counts.Open)),
-        new("watch", Counts(compared, counts => counts.Watch)),
-        new("fits", Counts(compared, counts => counts.Fits)),
+        new(Spoken("cost"), compared.Costs),
+        new(Spoken("clash"), Counts(compared, counts => counts.Clash)),
+        new(Spoken("open"), Counts(compared, counts => counts.Open)),
+        new(Spoken("watch"), Counts(compared, counts => counts.Watch)),
+        new(Spoken("fits"), Counts(compared, counts => counts.Fits)),
     ];
 
     /// <summary>The table in a width.</summary>
@@ -46,7 +46,7 @@ internal static class ComparisonWords
         Options = compared.Names,
         Rows = Rows(compared, units),
         Map = map?.ToRegion(),
-        Notes = ["Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word."],
+        Notes = [Spoken("Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word.")],
     };
 
     public static ComparedOptions OnSheet(OptionComparison compared, UnitSystem units) => new(compared.Names, Rows(compared, units));

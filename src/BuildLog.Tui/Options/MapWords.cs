@@ -35,7 +35,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     {
         var (driveline, goals) = (bench.Driveline, bench.Goals);
         if (driveline is not { DrivingAxle.Ratio.Value.Value: var axle, DrivingTyres.RollingCircumference.Value.Value: var tyre })
-            throw new RefusedException("map", "The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first.", "");
+            throw new RefusedException("map", Spoken("The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first."), "");
 
         var windows = DrivelineWindows.Of(driveline, goals, bench.Findings);
         Window? Wanted(Position position) => windows.FirstOrDefault(window => window.Position == position)?.Window;
@@ -49,21 +49,21 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
             Length(lengths.Low, units), Length(lengths.High, units),
             [.. Enumerable.Reverse(cells).Select(row => new string(row))])
         {
-            Now = $"+  is axle {axle.ToString("0.00", CultureInfo.InvariantCulture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}.",
+            Now = Spoken($"+  is axle {axle.ToString("0.00", CultureInfo.InvariantCulture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}."),
         };
     }
 
     /// <summary>The map for a terminal: what lies where, the letters, and what they mean.</summary>
     public IReadOnlyList<string> Lines =>
     [
-        $"{"axle".PadRight(Head)}rolling circumference of the tyres",
-        $"{"ratio".PadRight(Head)}{Left}{$"{Right}".PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length))}",
+        Spoken($"{Spoken("axle").PadRight(Head)}rolling circumference of the tyres"),
+        $"{Spoken("ratio").PadRight(Head)}{Left}{$"{Right}".PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length))}",
         $"{new string(' ', Head)}{(Cells[0].Length > 1 ? $"|{new string(' ', Cells[0].Length - 2)}|" : "|")}",
         .. Rows.Zip(Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
         "",
         .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
         Now,
-        .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])["No axle and tyre of this map meet every wish: another gear or overdrive, or another wish."],
+        .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])[Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish.")],
     ];
 
     /// <summary>The map for paper.</summary>

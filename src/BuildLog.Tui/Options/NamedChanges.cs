@@ -13,7 +13,7 @@ internal static class NamedChanges
     /// <summary>An overdrive against an axle swap: what is asked first.</summary>
     public const string Usual = "axle,overdrive";
 
-    private const string AsItIs = "as it is";
+    private static string AsItIs => Spoken("as it is");
 
     /// <param name="bench">The vehicle.</param>
     /// <param name="text">The changes, a comma between them.</param>
@@ -33,7 +33,7 @@ internal static class NamedChanges
     public static OptionComparison Beside(VehicleOnBench bench, IEnumerable<Option> others, string? currency) => Beside(bench, [.. others.Select(option => Column(option, currency))]);
 
     private static OptionComparison Beside(VehicleOnBench bench, IReadOnlyList<ComparedDriveline> others)
-        => OptionComparison.Of(bench.Goals, [new(AsItIs, bench.Driveline, "nothing to buy"), .. others]);
+        => OptionComparison.Of(bench.Goals, [new(AsItIs, bench.Driveline, Spoken("nothing to buy")), .. others]);
 
     private static ComparedDriveline Column(Option option, string? currency)
         => new(OptionWords.Short(option), option.Driveline, option.CostMinor is null ? null : OptionWords.Cost(option, currency));
@@ -55,11 +55,11 @@ internal static class NamedChanges
     private static ComparedDriveline Place(string change, Lazy<WaysOut?> ways)
     {
         if (!int.TryParse(change, out var place))
-            throw new RefusedException("change", $"'{change}' is no change: tyre-up, tyre-down, overdrive, axle, launch, or a place in the list of options.", "tyre-up,axle");
+            throw new RefusedException("change", Spoken($"'{change}' is no change: tyre-up, tyre-down, overdrive, axle, launch, or a place in the list of options."), "tyre-up,axle");
 
         var options = ways.Value?.InOrder ?? [];
         return place >= 1 && place <= options.Count
             ? Column(options[place - 1], ways.Value!.Currency)
-            : throw new RefusedException("change", $"There is no option {place}: the list has {options.Count}.", "1,2");
+            : throw new RefusedException("change", Spoken($"There is no option {place}: the list has {options.Count}."), "1,2");
     }
 }

@@ -10,7 +10,7 @@ internal static class OptionRows
 {
     private const int MostRows = 60;
     private const int MostFindings = 6;
-    private const string Nothing = "Nothing that was searched makes it better than it is.";
+    private static string Nothing => Spoken("Nothing that was searched makes it better than it is.");
 
     public static OptionsModel Of(WaysOut found, string searched, UnitSystem units)
     {
@@ -18,7 +18,7 @@ internal static class OptionRows
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [searched, OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => $"Not searched, since the claim says no number: {offer}")],
+            [searched, OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => Spoken($"Not searched, since the claim says no number: {offer}"))],
             Nothing)
         {
             Clashes = [.. OptionWords.Clashes(found, units)],

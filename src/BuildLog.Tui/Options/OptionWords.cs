@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
@@ -14,32 +13,32 @@ internal static class OptionWords
 
     /// <summary>The offers that are among none of the ways out; empty where all are.</summary>
     public static string PassedOver(WaysOut found)
-        => found.PassedOver.Count == 0 ? "" : $"On offer, but in none of these, as something here is at least as good or they do not do: {string.Join("; ", found.PassedOver)}.";
+        => found.PassedOver.Count == 0 ? "" : Spoken($"On offer, but in none of these, as something here is at least as good or they do not do: {string.Join("; ", found.PassedOver)}.");
 
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [
-        .. Part("gearbox", option.Gearbox), .. Part("overdrive", option.Overdrive), .. Part("axle", option.Axle), .. Part("tyres", option.Tyres),
+        .. Part(Spoken("gearbox"), option.Gearbox), .. Part(Spoken("overdrive"), option.Overdrive), .. Part(Spoken("axle"), option.Axle), .. Part(Spoken("tyres"), option.Tyres),
     ];
 
     /// <summary><c>2420 ± 40 rev/min; 0 clash, 3 open, 1 watch; price not known; sure by 97 %, what is open apart</c>.</summary>
     public static string Figures(Option option, string? currency)
     {
         var n = option.CruiseEngineSpeed is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}{(Sure(option) is { Length: > 0 } sure ? $"; {sure}" : "")}");
+        return Spoken($"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}{(Sure(option) is { Length: > 0 } sure ? $"; {sure}" : "")}");
     }
 
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
-        null => "price not known",
-        0 => Takes(option) is { Count: > 0 } vehicles ? $"from {string.Join(" and ", vehicles)}" : IsFree(option) ? "costs nothing" : "inspect first",
+        null => Spoken("price not known"),
+        0 => Takes(option) is { Count: > 0 } vehicles ? Spoken($"from {string.Join(Spoken(" and "), vehicles)}") : IsFree(option) ? Spoken("costs nothing") : Spoken("inspect first"),
         { } minor => PriceWords.Of(minor, currency),
     };
 
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)
         => option is { Score.Clash: 0, Robustness: { } share }
-            ? string.Create(CultureInfo.InvariantCulture, $"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? ", what is open apart" : "")}")
+            ? Spoken($"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? Spoken(", what is open apart") : "")}")
             : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
@@ -48,14 +47,14 @@ internal static class OptionWords
 
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
-        => string.Create(CultureInfo.InvariantCulture, $"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
+        => Spoken($"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
 
     /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
     public static string AsItIs(VehicleOnBench bench)
     {
         var n = bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
         var counts = Gearing.Options.VerdictCounts.Of(bench.Findings);
-        return FormattableString.Invariant($"As it is: {n}{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch.");
+        return Spoken($"As it is: {n}{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch.");
     }
 
     /// <summary>Of each clash of today that none of the ways out cures, what would; and of any other what cures it without one of them.</summary>
@@ -64,15 +63,15 @@ internal static class OptionWords
         var uncured = found.Uncured;
         foreach (var clash in found.Bench.Findings.Where(finding => finding.Verdict == Verdict.Clash))
         {
-            var about = $"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}";
-            if (uncured.Contains(clash)) yield return $"{(found.Answer.Options.Count == 0 ? "No part that was searched" : "None of these")} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}";
-            else if (clash.Advice.Count > 0) yield return $"Not searched, but it cures {about} too: {string.Join("; or ", clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.";
+            var about = Spoken($"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}");
+            if (uncured.Contains(clash)) yield return Spoken($"{(found.Answer.Options.Count == 0 ? Spoken("No part that was searched") : Spoken("None of these"))} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}");
+            else if (clash.Advice.Count > 0) yield return Spoken($"Not searched, but it cures {about} too: {string.Join(Spoken("; or "), clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.");
         }
     }
 
-    private static string Would(IReadOnlyList<string> cures, string says) => cures.Count == 0 ? says : $"What would: {string.Join("; or ", cures.Take(MostCures))}.";
+    private static string Would(IReadOnlyList<string> cures, string says) => cures.Count == 0 ? says : Spoken($"What would: {string.Join(Spoken("; or "), cures.Take(MostCures))}.");
 
-    public static string Heading(int changes) => changes == 1 ? "One part changed:" : string.Create(CultureInfo.InvariantCulture, $"{changes} parts changed:");
+    public static string Heading(int changes) => changes == 1 ? Spoken("One part changed:") : Spoken($"{changes} parts changed:");
 
     /// <summary>The vehicles that parts would have to come off.</summary>
     public static IReadOnlyList<string> Takes(Option option)
@@ -89,8 +88,8 @@ internal static class OptionWords
     {
         if (candidate.IsInPlace) yield break;
 
-        var where = candidate.FittedTo is { } vehicle ? $"owned, on {vehicle}" : candidate.Pool.InWords();
-        if (candidate is { Pool: Pool.Offered, Price: { } price }) where = $"{where} at {PriceWords.Of(price.Minor, price.Currency)}";
+        var where = candidate.FittedTo is { } vehicle ? Spoken($"owned, on {vehicle}") : candidate.Pool.InWords();
+        if (candidate is { Pool: Pool.Offered, Price: { } price }) where = Spoken($"{where} at {PriceWords.Of(price.Minor, price.Currency)}");
         if (candidate.Told is { } told) where = $"{where}; {told}";
         yield return candidate.Part is null ? candidate.Name : $"{NamedPart.InWords(what, candidate.Name)} ({where})";
     }

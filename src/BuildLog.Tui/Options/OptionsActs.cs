@@ -59,42 +59,42 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         }
     }
 
-    public string? Choose(IWorkbenchView view) => view.Fill(SearchForm.For(wish)) ? $"{wish.InWords} It stays so until you quit." : null;
+    public string? Choose(IWorkbenchView view) => view.Fill(SearchForm.For(wish)) ? Spoken($"{wish.InWords} It stays so until you quit.") : null;
 
     public string? Want(IWorkbenchView view, int place)
     {
-        if (ChosenPart(view, place, "Hunt which part?") is not { } part) return null;
+        if (ChosenPart(view, place, Spoken("Hunt which part?")) is not { } part) return null;
 
         var (option, position) = part;
         var (window, of) = Windows(option, position).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
         var kind = WantedWindows.Kind(position)!.Value;
         if (window is not null && shop.Wanted(bench!.Vehicle).FirstOrDefault(each => each.State == WantedState.Hunting && each.Kind == kind && each.Windows.Contains(window)) is { } already)
-            return $"Hunted already, see the page Wanted: {already.Title}.";
+            return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
 
         var wanted = new WantedPart(bench!.Vehicle, kind)
         {
-            Title = $"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}",
+            Title = Spoken($"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}"),
             Windows = window is null ? [] : [window],
             Notes = string.Join(' ', Hunted(option, position, of)),
         };
         shop.Add(wanted);
         return window is null
-            ? $"Hunted now, see the page Wanted: {wanted.Title}. No window could be said."
-            : $"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.";
+            ? Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.")
+            : Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.");
     }
 
     // The window is of the other parts as this way out has them.
     private IEnumerable<string> Hunted(Option option, Position position, WindowOfPart? window)
     {
         string[] named = [NameAt(option, position), .. window is null ? [] : WouldDo.Of(option.Driveline, bench!.Goals, window)];
-        yield return $"Such as {string.Join(", ", named.Distinct())}.";
+        yield return Spoken($"Such as {string.Join(", ", named.Distinct())}.");
         var others = Changed(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}").ToList();
-        if (others.Count > 0) yield return $"Together with {string.Join(", ", others)}.";
+        if (others.Count > 0) yield return Spoken($"Together with {string.Join(", ", others)}.");
     }
 
     public string? Card(IWorkbenchView view, int place)
     {
-        if (ChosenPart(view, place, "A card for which part?") is not { } part) return null;
+        if (ChosenPart(view, place, Spoken("A card for which part?")) is not { } part) return null;
 
         var (option, position) = part;
         var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
@@ -105,8 +105,8 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (At(place) is not { } option) return null;
 
-        var form = PlanForm.For($"A plan for {bench!.Vehicle.Name}", OptionWords.Short(option), shop, bench.Vehicle, [.. Changed(option).Select(position => Change(option, position))], Today);
-        return view.Fill(form) ? $"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}." : null;
+        var form = PlanForm.For(Spoken($"A plan for {bench!.Vehicle.Name}"), OptionWords.Short(option), shop, bench.Vehicle, [.. Changed(option).Select(position => Change(option, position))], Today);
+        return view.Fill(form) ? Spoken($"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}.") : null;
     }
 
     public string? Beside(IWorkbenchView view, IReadOnlyList<int> places)
@@ -117,7 +117,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     public string? TradeOff(IWorkbenchView view, long vehicleId)
     {
         var about = bench ?? VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
-        if (view.Choose($"What about {about.Vehicle.Name}?", [.. Tui.Options.TradeOff.All.Select(each => new ChoiceOption(each.Changes, each.Says))]) is not { } changes) return null;
+        if (view.Choose(Spoken($"What about {about.Vehicle.Name}?"), [.. Tui.Options.TradeOff.All.Select(each => new ChoiceOption(each.Changes, each.Says))]) is not { } changes) return null;
 
         try
         {
@@ -136,7 +136,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         try
         {
-            view.Tell("Axle against tyre", MapWords.Of(bench, units).Lines);
+            view.Tell(Spoken("Axle against tyre"), MapWords.Of(bench, units).Lines);
         }
         catch (RefusedException refused)
         {
@@ -146,11 +146,11 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private string? SideBySide(IWorkbenchView view, VehicleOnBench about, OptionComparison compared)
     {
-        if (!view.TellOrPrint("Side by side", ComparisonWords.Table(compared, units, TableWidth))) return null;
+        if (!view.TellOrPrint(Spoken("Side by side"), ComparisonWords.Table(compared, units, TableWidth))) return null;
 
         string? said = null;
         var form = PrintForm.For(
-            "Print the comparison", "Options", SheetFile.Usual(about.Vehicle, "options"), PrintForm.WholePages,
+            Spoken("Print the comparison"), "Options", SheetFile.Usual(about.Vehicle, "options"), PrintForm.WholePages,
             (paper, path) => PaperWriter.WriteFile(ComparisonWords.Page(about, compared, units, MapWords.IfKnown(about, units), paper, clock.GetLocalNow()), path),
             outcome => said = outcome);
         return view.Fill(form) ? said : null;
@@ -166,7 +166,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         var positions = Changed(option).Where(position => NameAt(option, position) != "no overdrive").ToList();
         if (positions.Count == 0)
         {
-            view.Say("This way out takes a part off and needs none.");
+            view.Say(Spoken("This way out takes a part off and needs none."));
             return null;
         }
 

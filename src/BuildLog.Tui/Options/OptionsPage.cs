@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Options;
 internal sealed class OptionsPage : ListPage
 {
     private const int MostBeside = 3;
-    private const string Ended = "The search was ended. i searches again.";
+    private static string Ended => Spoken("The search was ended. i searches again.");
 
     private readonly IOptionsActs acts;
     private readonly HashSet<int> marked = [];
@@ -17,20 +17,20 @@ internal sealed class OptionsPage : ListPage
     private long vehicleId;
 
     public OptionsPage(IOptionsActs acts)
-        : base("Options", "")
+        : base(Spoken("Options"), "")
     {
         this.acts = acts;
         Acts =
         [
-            new((Key)'h', "Hunt the part of the chosen way out", new("h", "hunt"), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
-            new((Key)'c', "The yard card for it", new("c", "card"), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
-            new((Key)'v', "Mark it, to be put beside others", new("v", "mark"), (_, _) => Mark()),
-            new((Key)'b', "What is fitted beside the marked ones", new("b", "beside"), (view, _) => Beside(view)),
-            new((Key)'o', "Tyre size, overdrive or axle, cruise or launch: the usual questions", new("o", "trade-offs"), (view, vehicle) => acts.TradeOff(view, vehicle.Id)),
-            new((Key)'l', "The map of axle against tyre", new("l", "map"), (view, _) => ShowMap(view)),
-            new((Key)'p', "Keep it as a plan", new("p", "plan"), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
-            new((Key)'d', "Choose where parts come from, and which may change", new("d", "pools"), (view, _) => acts.Choose(view)),
-            new((Key)'i', "End the search, or search again", new("i", "stop"), (_, _) => EndOrBegin()),
+            new((Key)'h', Spoken("Hunt the part of the chosen way out"), new("h", Spoken("hunt")), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
+            new((Key)'c', Spoken("The yard card for it"), new("c", Spoken("card")), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
+            new((Key)'v', Spoken("Mark it, to be put beside others"), new("v", Spoken("mark")), (_, _) => Mark()),
+            new((Key)'b', Spoken("What is fitted beside the marked ones"), new("b", Spoken("beside")), (view, _) => Beside(view)),
+            new((Key)'o', Spoken("Tyre size, overdrive or axle, cruise or launch: the usual questions"), new("o", Spoken("trade-offs")), (view, vehicle) => acts.TradeOff(view, vehicle.Id)),
+            new((Key)'l', Spoken("The map of axle against tyre"), new("l", Spoken("map")), (view, _) => ShowMap(view)),
+            new((Key)'p', Spoken("Keep it as a plan"), new("p", Spoken("plan")), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
+            new((Key)'d', Spoken("Choose where parts come from, and which may change"), new("d", Spoken("pools")), (view, _) => acts.Choose(view)),
+            new((Key)'i', Spoken("End the search, or search again"), new("i", Spoken("stop")), (_, _) => EndOrBegin()),
         ];
     }
 
@@ -66,8 +66,8 @@ internal sealed class OptionsPage : ListPage
         marked.Clear();
         running = new();
         var cancel = running.Token;
-        if (fromTop || model.Rows.Count == 0) Put(new([], Missing: "Searching …"), fromTop); // else the last answer stays in view until the new one
-        var found = acts.Find(vehicleId, new Told(share => OnScreen(() => SayHowFar(FormattableString.Invariant($"Searching … {share * 100:0} %; Esc ends it.")), cancel)), cancel);
+        if (fromTop || model.Rows.Count == 0) Put(new([], Missing: Spoken("Searching …")), fromTop); // else the last answer stays in view until the new one
+        var found = acts.Find(vehicleId, new Told(share => OnScreen(() => SayHowFar(Spoken($"Searching … {share * 100:0} %; Esc ends it.")), cancel)), cancel);
         if (found.IsCompletedSuccessfully) Found(found.Result, fromTop);
         else found.ContinueWith(done => OnScreen(() => Found(done.GetAwaiter().GetResult(), fromTop), cancel), cancel, TaskContinuationOptions.None, TaskScheduler.Default);
     }
@@ -122,7 +122,7 @@ internal sealed class OptionsPage : ListPage
         model = newModel;
         WhenEmpty = string.Join("\n", [model.Missing, .. model.Clashes, .. model.Notes ?? []]);
         Show(
-            [new("no.", 4, Right: true), new("parts", 5, Right: true), new("way out"), new("cruise", 18, Right: true, FromWidth: 76), new("worst", 9), new("besides", 14, FromWidth: 90), new("cost", 15, Right: true)],
+            [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), 9), new(Spoken("besides"), 14, FromWidth: 90), new(Spoken("cost"), 15, Right: true)],
             model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
         SetNeedsDraw();
     }

@@ -14,7 +14,7 @@ internal sealed partial record PartDoubts(string? Told, bool IsDoubtful)
     /// <param name="last">The fitment it came off last; null where it was never fitted, or is fitted now.</param>
     public static PartDoubts Of(Component part, Fitment? last)
     {
-        var cameOff = last is { ReasonOff.Length: > 0, ToDay: { } day } ? $"came off {last.Vehicle.Name} {DayText.InShort(day)}: {last.ReasonOff}" : null;
+        var cameOff = last is { ReasonOff.Length: > 0, ToDay: { } day } ? Spoken($"came off {last.Vehicle.Name} {DayText.InShort(day)}: {last.ReasonOff}") : null;
         var words = Joined(part.Ownership?.InWords(), cameOff, part.Condition);
         if (!Damage().IsMatch(words)) words = Joined(words, Sentences(part.Notes).FirstOrDefault(sentence => Damage().IsMatch(sentence)));
         return new(words.Length == 0 ? null : words, part.Ownership is not null || Damage().IsMatch(words));

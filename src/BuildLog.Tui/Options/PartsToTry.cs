@@ -37,7 +37,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
             [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!, bench.Goals))]);
         return parts.Count > 1
             ? parts
-            : throw new RefusedException("empty-pool", $"There is nothing else to try on {bench.Vehicle.Name}: nothing that is {wish.PoolsInWords} would go in as {wish.ChangingInWords}. Search more than that.", "owned,listed");
+            : throw new RefusedException("empty-pool", Spoken($"There is nothing else to try on {bench.Vehicle.Name}: nothing that is {wish.PoolsInWords} would go in as {wish.ChangingInWords}. Search more than that."), "owned,listed");
     }
 
     private IEnumerable<Candidate<TPart>> Owned<TComponent, TPart>(Position position, Func<Driveline, TPart?> part)
@@ -65,7 +65,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         : null;
 
     private IEnumerable<Candidate<Overdrive>> Without()
-        => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new("no overdrive", null, Pool.Owned)] : [];
+        => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new(Spoken("no overdrive"), null, Pool.Owned)] : [];
 
     private IEnumerable<Candidate<TPart>> Offered<TPart>(Position position, Func<IReadOnlyList<Candidate<TPart>>> list)
         where TPart : class

@@ -6,9 +6,9 @@ internal static class PoolWords
 {
     public static string InWords(this Pool pool) => pool switch
     {
-        Pool.Owned => "owned",
-        Pool.Offered => "offered",
-        Pool.Listed => "listed",
+        Pool.Owned => Spoken("owned"),
+        Pool.Offered => Spoken("offered"),
+        Pool.Listed => Spoken("listed"),
         _ => throw new ArgumentOutOfRangeException(nameof(pool), pool, "No such pool."),
     };
 }

@@ -17,20 +17,20 @@ internal static class SearchForm
     /// <param name="wish">What is searched now, and takes what is wanted.</param>
     public static Form For(SearchWish wish) => new()
     {
-        Title = "What to search",
+        Title = Spoken("What to search"),
         HelpPage = "Options",
-        SaveCaption = "Search",
+        SaveCaption = Spoken("Search"),
         Entries =
         [
             .. Pools.Select(asked => Asked(asked.Pool.ToString(), asked.Caption, wish.Pools.Contains(asked.Pool)) with { Hint = asked.Hint }),
-            .. SearchWish.Searched.Select(position => Asked(position.ToString(), $"May change: {position.InWords()}", wish.Changing.Contains(position))),
+            .. SearchWish.Searched.Select(position => Asked(position.ToString(), Spoken($"May change: {position.InWords()}"), wish.Changing.Contains(position))),
         ],
         Save = values =>
         {
             var pools = Enum.GetValues<Pool>().Where(pool => values.IsYes(pool.ToString())).ToHashSet();
             var changing = SearchWish.Searched.Where(position => values.IsYes(position.ToString())).ToHashSet();
-            if (pools.Count == 0) return SaveOutcome.Refuse("Parts come from nowhere so: say yes to owned, offered or listed ones.");
-            if (changing.Count == 0) return SaveOutcome.Refuse("Nothing may change so: say yes to at least one part, such as the axle.");
+            if (pools.Count == 0) return SaveOutcome.Refuse(Spoken("Parts come from nowhere so: say yes to owned, offered or listed ones."));
+            if (changing.Count == 0) return SaveOutcome.Refuse(Spoken("Nothing may change so: say yes to at least one part, such as the axle."));
 
             (wish.Pools, wish.Changing) = (pools, changing);
             return SaveOutcome.Done;

@@ -14,7 +14,7 @@ public sealed class SearchWish
     public IReadOnlySet<Position> Changing { get; internal set; } = Searched.ToHashSet();
 
     /// <summary><c>Searched: what is owned or listed, for gearbox, axle or tyres.</c></summary>
-    public string InWords => $"Searched: what is {PoolsInWords}, for {ChangingInWords}.";
+    public string InWords => Spoken($"Searched: what is {PoolsInWords}, for {ChangingInWords}.");
 
     /// <summary><c>owned or listed</c>.</summary>
     public string PoolsInWords => Either(Pools.Order().Select(PoolWords.InWords));
@@ -27,5 +27,5 @@ public sealed class SearchWish
         => Changing.Select(position => position == Position.RearAxle ? driveline.DrivingPosition : position).ToHashSet();
 
     private static string Either(IEnumerable<string> words)
-        => words.ToList() is [.. { Count: > 0 } first, var last] ? $"{string.Join(", ", first)} or {last}" : string.Concat(words);
+        => words.ToList() is [.. { Count: > 0 } first, var last] ? Spoken($"{string.Join(", ", first)} or {last}") : string.Concat(words);
 }

@@ -5,11 +5,11 @@ namespace BuildLog.Tui.Options;
 /// <param name="Says">How it is asked.</param>
 internal sealed record TradeOff(string Changes, string Says)
 {
-    public static readonly IReadOnlyList<TradeOff> All =
+    public static IReadOnlyList<TradeOff> All =>
     [
-        new("tyre-up,tyre-down", "One tyre size up or down: what it does to everything"),
-        new("overdrive,axle", "An overdrive, or another axle?"),
-        new("axle,launch", "An axle for the cruise, or one for pulling away?"),
-        new("tyre-up,overdrive,axle", "Taller tyres, an overdrive, or another axle?"),
+        new("tyre-up,tyre-down", Spoken("One tyre size up or down: what it does to everything")),
+        new("overdrive,axle", Spoken("An overdrive, or another axle?")),
+        new("axle,launch", Spoken("An axle for the cruise, or one for pulling away?")),
+        new("tyre-up,overdrive,axle", Spoken("Taller tyres, an overdrive, or another axle?")),
     ];
 }

@@ -12,9 +12,9 @@ public sealed record AccountSpan(DateOnly? From, DateOnly? To)
     /// <summary><c>1 March 2026 to 30 April 2026</c>; null for all of it.</summary>
     public string? InWords() => (From, To) switch
     {
-        ({ } from, { } to) => $"{DayText.InWords(from)} to {DayText.InWords(to)}",
-        ({ } from, null) => $"since {DayText.InWords(from)}",
-        (null, { } to) => $"until {DayText.InWords(to)}",
+        ({ } from, { } to) => Spoken($"{DayText.InWords(from)} to {DayText.InWords(to)}"),
+        ({ } from, null) => Spoken($"since {DayText.InWords(from)}"),
+        (null, { } to) => Spoken($"until {DayText.InWords(to)}"),
         _ => null,
     };
 }

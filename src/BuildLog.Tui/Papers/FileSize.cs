@@ -9,7 +9,7 @@ internal static class FileSize
 
     public static string InWords(long bytes) => bytes switch
     {
-        < (long)Kilo => FormattableString.Invariant($"{bytes} bytes"),
+        < (long)Kilo => Spoken($"{bytes} bytes"),
         < (long)Mega => FormattableString.Invariant($"{bytes / Kilo:0} kB"),
         _ => FormattableString.Invariant($"{bytes / Mega:0.0} MB"),
     };

@@ -25,10 +25,10 @@ public static class HandoverOfVehicle
 
     /// <summary>What was written, and what could not go with it.</summary>
     public static IReadOnlyList<string> InWords(ExportReport written, SheetResult sheet)
-        => [$"Wrote {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}.", .. sheet.SkippedPhotos, .. StayedBehind(written.Lacking)];
+        => [Spoken($"Wrote {written.File} ({FileSize.InWords(written.Bytes)}): {MovedWords.InWords(written.Entries)}."), .. sheet.SkippedPhotos, .. StayedBehind(written.Lacking)];
 
     private static IEnumerable<string> StayedBehind(IReadOnlyList<string> names)
     {
-        if (names.Count > 0) yield return $"Stayed behind, as the file is missing, altered, or a photo that cannot be copied without what it tells of place and time: {string.Join(", ", names)}";
+        if (names.Count > 0) yield return Spoken($"Stayed behind, as the file is missing, altered, or a photo that cannot be copied without what it tells of place and time: {string.Join(", ", names)}");
     }
 }

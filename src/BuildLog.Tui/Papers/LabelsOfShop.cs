@@ -18,14 +18,14 @@ public static class LabelsOfShop
         Created = printed,
         Paper = paper,
         PrintedOn = DayText.InWords(printed),
-        About = "The shop's parts",
+        About = Spoken("The shop's parts"),
         Labels = [.. parts.Select(place => new ShelfLabel(place.Component.Uid, place.Component.Name, [.. Lines(place.Component)]))],
     };
 
     private static IEnumerable<string> Lines(Component part)
     {
-        yield return part.SerialNumber.Length > 0 ? $"{part.Kind}, no. {part.SerialNumber}" : part.Kind;
-        if (part.Donor.Length > 0) yield return $"donor: {part.Donor}";
-        if (part.Shelf.Length > 0) yield return $"shelf: {part.Shelf}";
+        yield return part.SerialNumber.Length > 0 ? Spoken($"{part.Kind}, no. {part.SerialNumber}") : part.Kind;
+        if (part.Donor.Length > 0) yield return Spoken($"donor: {part.Donor}");
+        if (part.Shelf.Length > 0) yield return Spoken($"shelf: {part.Shelf}");
     }
 }

@@ -18,7 +18,7 @@ public static class OrderOfVehicle
     {
         var position = front ? Position.FrontPropshaft : Position.Propshaft;
         var shaft = FittedShaft.Of(bench.Driveline).FirstOrDefault(each => each.Position == position)
-            ?? throw new RefusedException("propshaft", $"{bench.Vehicle.Name} has no {position.InWords()} yet; fit one with what is known of it, then order from it.", "");
+            ?? throw new RefusedException("propshaft", Spoken($"{bench.Vehicle.Name} has no {position.InWords()} yet; fit one with what is known of it, then order from it."), "");
         var fastest = FastestTurn.Of(bench.Driveline, bench.Goals, shaft);
         return new()
         {
@@ -32,10 +32,10 @@ public static class OrderOfVehicle
             Against = [.. Against(bench, position)],
             Facts =
             [
-                new("Fastest it will turn", fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}"),
-                new("Slip joint, stroke", Millimetres(shaft.Shaft.Slip?.Stroke)),
-                new("Slip joint, out at ride height", Millimetres(shaft.Shaft.Slip?.Out)),
-                new("Joints rated for", shaft.Shaft.JointRating is { } rating ? Rounded.WithInterval(rating.Value, Units.NewtonMetre) : null),
+                new(Spoken("Fastest it will turn"), fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}"),
+                new(Spoken("Slip joint, stroke"), Millimetres(shaft.Shaft.Slip?.Stroke)),
+                new(Spoken("Slip joint, out at ride height"), Millimetres(shaft.Shaft.Slip?.Out)),
+                new(Spoken("Joints rated for"), shaft.Shaft.JointRating is { } rating ? Rounded.WithInterval(rating.Value, Units.NewtonMetre) : null),
             ],
         };
     }
@@ -43,10 +43,10 @@ public static class OrderOfVehicle
     // A maker who is told makes it right; one who is not makes it as it was.
     private static IEnumerable<string> Against(VehicleOnBench bench, Position position)
         => bench.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Watch && finding.Between.Contains(position))
-            .Select(finding => string.Join(" ", [finding.Says, .. finding.Cures.Count == 0 ? [] : new[] { $"Cure: {string.Join("; or ", finding.CuresIn(unit => unit))}." }]));
+            .Select(finding => string.Join(" ", [finding.Says, .. finding.Cures.Count == 0 ? [] : new[] { Spoken($"Cure: {string.Join(Spoken("; or "), finding.CuresIn(unit => unit))}.") }]));
 
     private static ShaftPieceOrder Piece(FittedShaft shaft, ShaftPiece piece, int k) => new(
-        SheetOfVehicle.Sentence(shaft.Shaft.Pieces.Count == 1 ? "the shaft" : FormattableString.Invariant($"piece {k + 1} from the front")),
+        SheetOfVehicle.Sentence(shaft.Shaft.Pieces.Count == 1 ? Spoken("the shaft") : Spoken($"piece {k + 1} from the front")),
         Millimetres(piece.Length),
         Millimetres(piece.Outer),
         Millimetres(piece.Wall),

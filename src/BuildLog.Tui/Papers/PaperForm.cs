@@ -9,12 +9,12 @@ public static class PaperForm
 {
     public static Form New(string vehicle, Action<string, string, LooseDay?> keep) => new()
     {
-        Title = $"Keep a file with {vehicle}",
+        Title = Spoken($"Keep a file with {vehicle}"),
         HelpPage = "Papers",
-        SaveCaption = "Keep",
+        SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new TextEntry("file", "File") { Hint = "its path, such as ~/photos/pinion-before.jpg", Check = values => Unreadable(values["file"]) },
+            new TextEntry("file", Spoken("File")) { Hint = Spoken("its path, such as ~/photos/pinion-before.jpg"), Check = values => Unreadable(values["file"]) },
             .. Words("", ""),
         ],
         Save = values => Reached(() => keep(TypedPath.Full(values["file"]), values["caption"], LooseDay.Read(values["taken"]))),
@@ -30,9 +30,9 @@ public static class PaperForm
 
     public static Form Copy(string fileName, Func<string, SaveOutcome> write) => new()
     {
-        Title = $"Save a copy of {fileName}",
+        Title = Spoken($"Save a copy of {fileName}"),
         HelpPage = "Papers",
-        Entries = [new TextEntry("to", "To") { Initial = fileName, Hint = "a new file", Check = values => Taken(values["to"]) }],
+        Entries = [new TextEntry("to", Spoken("To")) { Initial = fileName, Hint = Spoken("a new file"), Check = values => Taken(values["to"]) }],
         Save = values =>
         {
             var outcome = SaveOutcome.Done;
@@ -43,22 +43,22 @@ public static class PaperForm
 
     private static IEnumerable<Entry> Words(string caption, string taken) =>
     [
-        new TextEntry("caption", "Caption") { Initial = caption, Hint = "what it shows" },
-        new TextEntry("taken", "Taken") { Initial = taken, Hint = "3 May 2026, spring 2024, about 2019", Check = Forms.Checks.IfTyped("taken", LooseDayText.Read) },
+        new TextEntry("caption", Spoken("Caption")) { Initial = caption, Hint = Spoken("what it shows") },
+        new TextEntry("taken", Spoken("Taken")) { Initial = taken, Hint = Spoken("3 May 2026, spring 2024, about 2019"), Check = Forms.Checks.IfTyped("taken", LooseDayText.Read) },
     ];
 
     private static void Apply(FormValues values, Attachment paper) => (paper.Caption, paper.Taken) = (values["caption"], LooseDay.Read(values["taken"]));
 
     private static string? Unreadable(string path) =>
-        path.Length == 0 ? "Which file? Type its path, such as ~/photos/pinion-before.jpg."
+        path.Length == 0 ? Spoken("Which file? Type its path, such as ~/photos/pinion-before.jpg.")
         : TypedPath.Read(path, "pinion-before.jpg").Refusal is { } refusal ? refusal.Sentence
         : File.Exists(TypedPath.Full(path)) ? null
-        : $"There is no file {path}.";
+        : Spoken($"There is no file {path}.");
 
     private static string? Taken(string path) =>
-        path.Length == 0 ? "Where to? Type a path, such as ~/copy.jpg."
+        path.Length == 0 ? Spoken("Where to? Type a path, such as ~/copy.jpg.")
         : TypedPath.Read(path, "copy.jpg").Refusal is { } refusal ? refusal.Sentence
-        : File.Exists(TypedPath.Full(path)) ? $"{path} is there already: choose another name."
+        : File.Exists(TypedPath.Full(path)) ? Spoken($"{path} is there already: choose another name.")
         : null;
 
     private static SaveOutcome Reached(Action act)
@@ -69,7 +69,7 @@ public static class PaperForm
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            return SaveOutcome.Refuse($"That cannot be read or written ({trouble.Message.TrimEnd('.')}).");
+            return SaveOutcome.Refuse(Spoken($"That cannot be read or written ({trouble.Message.TrimEnd('.')})."));
         }
     }
 }

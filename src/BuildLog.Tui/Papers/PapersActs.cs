@@ -19,13 +19,13 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
     public string? Attach(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        return host.Fill(PaperForm.New(vehicle.Name, (path, caption, taken) => shop.Attach(vehicle, path, caption: caption, taken: taken))) ? "Kept: a copy lies with the record." : null;
+        return host.Fill(PaperForm.New(vehicle.Name, (path, caption, taken) => shop.Attach(vehicle, path, caption: caption, taken: taken))) ? Spoken("Kept: a copy lies with the record.") : null;
     }
 
     public string? Edit(IFormHost host, long vehicleId, PaperRow row)
     {
         var (_, paper) = Find(vehicleId, row);
-        return host.Fill(PaperForm.For(paper, edit => shop.Change(paper, edit))) ? $"Changed: {row.FileName}." : null;
+        return host.Fill(PaperForm.For(paper, edit => shop.Change(paper, edit))) ? Spoken($"Changed: {row.FileName}.") : null;
     }
 
     /// <summary>Shows a copy of the file under its own name, so that the viewer knows its kind and cannot harm the original.</summary>
@@ -37,19 +37,19 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
 
         var copy = Path.Combine(Directory.CreateTempSubdirectory("buildlog-paper-").FullName, paper.FileName);
         using (var to = OwnerOnly.NewFile(copy)) file.Content.CopyTo(to);
-        return open(copy) ?? $"Handed to the system's viewer: {paper.FileName}.";
+        return open(copy) ?? Spoken($"Handed to the system's viewer: {paper.FileName}.");
     }
 
     public string? SaveCopy(IFormHost host, long vehicleId, PaperRow row)
     {
         var (_, paper) = Find(vehicleId, row);
-        return host.Fill(PaperForm.Copy(paper.FileName, path => WriteCopy(paper, path))) ? $"Saved: a copy of {paper.FileName}." : null;
+        return host.Fill(PaperForm.Copy(paper.FileName, path => WriteCopy(paper, path))) ? Spoken($"Saved: a copy of {paper.FileName}.") : null;
     }
 
     public string Strike(long vehicleId, PaperRow row)
     {
         shop.Remove(Find(vehicleId, row).Paper);
-        return $"Struck: {row.FileName}. z brings it back.";
+        return Spoken($"Struck: {row.FileName}. z brings it back.");
     }
 
     private static string? Trouble(OpenedAttachment file) => Trouble(file.State, file.Path);
@@ -57,8 +57,8 @@ public sealed class PapersActs(Shop shop, Func<string, string?> open)
     private static string? Trouble(FileState state, string path) => state switch
     {
         FileState.Sound => null,
-        FileState.Missing => $"The file is missing; it should lie at {path}. A backup may have it.",
-        _ => $"The file at {path} is no longer what was put in. A backup may have it.",
+        FileState.Missing => Spoken($"The file is missing; it should lie at {path}. A backup may have it."),
+        _ => Spoken($"The file at {path} is no longer what was put in. A backup may have it."),
     };
 
     private PaperRow Row((string About, Attachment Paper) item)

@@ -8,9 +8,9 @@ namespace BuildLog.Tui.Papers;
 /// <summary>Asks to which file and on which paper something is printed that needs no more said.</summary>
 internal static class PrintForm
 {
-    public static readonly IReadOnlyList<ChoiceOption> WholePages = [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), "Letter")];
+    public static IReadOnlyList<ChoiceOption> WholePages => [new(nameof(Paper.A4), "A4"), new(nameof(Paper.Letter), Spoken("Letter"))];
 
-    public static readonly IReadOnlyList<ChoiceOption> Pocket = [new(nameof(Paper.A6), "A6"), new(nameof(Paper.HalfLetter), "half a letter")];
+    public static IReadOnlyList<ChoiceOption> Pocket => [new(nameof(Paper.A6), "A6"), new(nameof(Paper.HalfLetter), Spoken("half a letter"))];
 
     /// <param name="title">What stands above.</param>
     /// <param name="help">The help page.</param>
@@ -22,11 +22,11 @@ internal static class PrintForm
     {
         Title = title,
         HelpPage = help,
-        SaveCaption = "Write",
+        SaveCaption = Spoken("Write"),
         Entries =
         [
-            new TextEntry("file", "File") { Initial = file, Hint = "a PDF; a bare name goes to the folder you started in", Check = Checks.Needed("file", SheetFile.Read) },
-            new ChoiceEntry("paper", "Paper", papers) { Initial = papers[0].Value },
+            new TextEntry("file", Spoken("File")) { Initial = file, Hint = Spoken("a PDF; a bare name goes to the folder you started in"), Check = Checks.Needed("file", SheetFile.Read) },
+            new ChoiceEntry("paper", Spoken("Paper"), papers) { Initial = papers[0].Value },
         ],
         Save = values =>
         {

@@ -23,7 +23,7 @@ public static class RecordOfSession
             PrintedOn = DayText.InWords(printed),
             About = bench.Vehicle.Name,
             Method = evidence.Method,
-            Part = session.Component is { SerialNumber.Length: > 0 } part ? $"{part.Name}, no. {part.SerialNumber}" : session.Subject,
+            Part = session.Component is { SerialNumber.Length: > 0 } part ? Spoken($"{part.Name}, no. {part.SerialNumber}") : session.Subject,
             Date = evidence.Date,
             Who = evidence.Who,
             Conditions = string.IsNullOrEmpty(evidence.Conditions) ? [] : [evidence.Conditions],

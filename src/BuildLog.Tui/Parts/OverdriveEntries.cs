@@ -10,28 +10,28 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class OverdriveEntries : PartEntries
 {
-    private static readonly TraitField<OverdriveComponent> Output = new(Trait.Output, "Output", "flange or spline, such as flange 4 × 80 mm", o => o.Output, (o, w) => o.Output = w);
+    private static readonly TraitField<OverdriveComponent> Output = new(Trait.Output, new Later("Output"), new Later("flange or spline, such as flange 4 × 80 mm"), o => o.Output, (o, w) => o.Output = w);
 
     public override Component New() => new OverdriveComponent();
 
-    protected override string NameHint => "such as Sorrel overdrive unit";
+    protected override string NameHint => Spoken("such as Sorrel overdrive unit");
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
         =>
         [
-            new TextEntry("ratio", "Ratio")
+            new TextEntry("ratio", Spoken("Ratio"))
             {
                 Initial = ((OverdriveComponent)part).OverdriveRatio?.Text ?? "",
-                Hint = "engaged, such as 0.78, or 25 % as it is sold",
+                Hint = Spoken("engaged, such as 0.78, or 25 % as it is sold"),
                 Check = Forms.Checks.IfTyped("ratio", OverdriveUnit.Read),
             },
-            new TextEntry("teeth", "Teeth, if counted")
+            new TextEntry("teeth", Spoken("Teeth, if counted"))
             {
                 Initial = ((OverdriveComponent)part).Teeth is { } teeth ? FormattableString.Invariant($"{teeth.Ring}/{teeth.Sun}") : "",
-                Hint = "planetary set, ring/sun, such as 78/22",
+                Hint = Spoken("planetary set, ring/sun, such as 78/22"),
                 Check = Forms.Checks.IfTyped("teeth", ReadTeeth),
                 Echo = values => ReadTeeth(values["teeth"]).Understood(out var typed)
-                    ? $"ratio {Rounded.Fixed(typed.Overdriving, 3)}, exact{(Disagrees(values["ratio"], typed) ? $"; is it really {values["ratio"]}?" : "")}"
+                    ? Spoken($"ratio {Rounded.Fixed(typed.Overdriving, 3)}, exact{(Disagrees(values["ratio"], typed) ? Spoken($"; is it really {values["ratio"]}?") : "")}")
                     : null,
             },
             Output.Entry((OverdriveComponent)part),

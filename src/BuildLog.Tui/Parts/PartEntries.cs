@@ -30,15 +30,15 @@ public abstract class PartEntries
     /// <summary>Name, spec, origin: everything a part's form asks.</summary>
     public IReadOnlyList<Entry> Entries(Component part) =>
     [
-        new TextEntry("part", "Name") { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", $"The {part.Kind} needs a name, {NameHint}.") },
+        new TextEntry("part", Spoken("Name")) { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
         .. SpecEntries(part),
-        new ChoiceEntry(SourceId, "Known from", [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
+        new ChoiceEntry(SourceId, Spoken("Known from"), [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
         {
             Initial = SourceOf(part)?.ToString() ?? nameof(Source.OwnersWord),
-            Hint = "how the numbers above are known; an advert is only word",
+            Hint = Spoken("how the numbers above are known; an advert is only word"),
         },
-        new TextEntry("serial", "Number on it") { Initial = part.SerialNumber },
-        new TextEntry("donor", "From") { IsRemembered = true, Initial = part.Donor, Hint = "donor vehicle, yard or seller" },
+        new TextEntry("serial", Spoken("Number on it")) { Initial = part.SerialNumber },
+        new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = part.Donor, Hint = Spoken("donor vehicle, yard or seller") },
     ];
 
     /// <summary>Puts what was typed into the part.</summary>
@@ -80,10 +80,10 @@ public abstract class PartEntries
         => new(id, caption, [new("", notSaid), .. options.Select(option => new ChoiceOption(option.Value.ToString(), option.Words))]) { Initial = now?.ToString() ?? "" };
 
     /// <summary>Whether a part that a driveline needs somewhere is on this one.</summary>
-    protected static ChoiceEntry Present(string id, string caption, Presence? now) => Choice(id, caption, "not looked at", now, (Presence.Fitted, "there"), (Presence.Absent, "none"));
+    protected static ChoiceEntry Present(string id, string caption, Presence? now) => Choice(id, caption, Spoken("not looked at"), now, (Presence.Fitted, Spoken("there")), (Presence.Absent, Spoken("none")));
 
     protected static ChoiceEntry SpeedometerFeedEntry(string id, string caption, SpeedometerFeed? now)
-        => Choice(id, caption, "not looked at", now, (SpeedometerFeed.Cable, "for a cable"), (SpeedometerFeed.Pulses, "a sender's pulses"), (SpeedometerFeed.None, "none"));
+        => Choice(id, caption, Spoken("not looked at"), now, (SpeedometerFeed.Cable, Spoken("for a cable")), (SpeedometerFeed.Pulses, Spoken("a sender's pulses")), (SpeedometerFeed.None, Spoken("none")));
 
     /// <summary>What was chosen, or null where it stayed open.</summary>
     protected static TWords? Chosen<TWords>(string text)

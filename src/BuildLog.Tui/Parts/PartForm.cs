@@ -16,10 +16,10 @@ public static class PartForm
         var entries = PartEntries.For(part.Positions[0]);
         return new()
         {
-            Title = $"Edit {part.Name}",
+            Title = Spoken($"Edit {part.Name}"),
             HelpPage = "Parts",
-            Entries = [.. entries.Entries(part), new ChoiceEntry("owner", "Whose it is", [new("", "the shop's"), .. Enum.GetValues<Ownership>().Select(owner => new ChoiceOption(owner.ToString(), owner.InWords()))]) { Initial = part.Ownership?.ToString() ?? "", Hint = "gone: sold, scrapped or left elsewhere; it is not proposed any more" }],
-            Echo = values => [nowOn is null ? "On the shelf." : $"Now on {nowOn}.", .. entries.Said(values, read(), effect)],
+            Entries = [.. entries.Entries(part), new ChoiceEntry("owner", Spoken("Whose it is"), [new("", Spoken("the shop's")), .. Enum.GetValues<Ownership>().Select(owner => new ChoiceOption(owner.ToString(), owner.InWords()))]) { Initial = part.Ownership?.ToString() ?? "", Hint = Spoken("gone: sold, scrapped or left elsewhere; it is not proposed any more") }],
+            Echo = values => [nowOn is null ? Spoken("On the shelf.") : Spoken($"Now on {nowOn}."), .. entries.Said(values, read(), effect)],
             Save = values => Forms.Checks.Try(() => save(edited =>
             {
                 entries.Apply(values, edited);

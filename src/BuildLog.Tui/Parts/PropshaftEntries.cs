@@ -10,40 +10,40 @@ namespace BuildLog.Tui.Parts;
 /// <summary>A propshaft of one piece, or of two with a centre bearing.</summary>
 internal sealed class PropshaftEntries : PartEntries
 {
-    private static readonly IReadOnlyList<SpecField<PropshaftComponent>> Numbers =
+    private static IReadOnlyList<SpecField<PropshaftComponent>> Numbers =>
     [
-        new(Spec.JointRating, "Joint rating", "for long, from the maker's sheet, such as 900 Nm", p => p.JointRating, (p, n) => p.JointRating = n),
-        new(Spec.SlipStroke, "Slip stroke", "fully in to fully out, such as 90 mm", p => p.SlipStroke, (p, n) => p.SlipStroke = n),
-        new(Spec.SlipOut, "Slip stands out", "at ride height, such as 35 mm", p => p.SlipOut, (p, n) => p.SlipOut = n)
+        new(Spec.JointRating, Spoken("Joint rating"), Spoken("for long, from the maker's sheet, such as 900 Nm"), p => p.JointRating, (p, n) => p.JointRating = n),
+        new(Spec.SlipStroke, Spoken("Slip stroke"), Spoken("fully in to fully out, such as 90 mm"), p => p.SlipStroke, (p, n) => p.SlipStroke = n),
+        new(Spec.SlipOut, Spoken("Slip stands out"), Spoken("at ride height, such as 35 mm"), p => p.SlipOut, (p, n) => p.SlipOut = n)
         {
             Against = values => Spec.SlipStroke.Line().Read(values[nameof(Spec.SlipStroke)]).Understood(out var stroke) && Spec.SlipOut.Line().Read(values[nameof(Spec.SlipOut)]).Understood(out var standsOut)
                 ? PropshaftComponent.PulledApart(stroke.Value, stroke.Text, standsOut.Value, standsOut.Text)?.Sentence
                 : null,
         },
-        new(Spec.OutputSide, "Output, side", "gearbox output, front end high is +, such as 3.5 deg", p => p.OutputSide, (p, n) => p.OutputSide = n),
-        new(Spec.OutputPlan, "Output, plan", "from above, front end right is +", p => p.OutputPlan, (p, n) => p.OutputPlan = n),
-        new(Spec.PinionSide, "Pinion, side", "such as 3 deg", p => p.PinionSide, (p, n) => p.PinionSide = n),
-        new(Spec.PinionPlan, "Pinion, plan", "from above", p => p.PinionPlan, (p, n) => p.PinionPlan = n),
+        new(Spec.OutputSide, Spoken("Output, side"), Spoken("gearbox output, front end high is +, such as 3.5 deg"), p => p.OutputSide, (p, n) => p.OutputSide = n),
+        new(Spec.OutputPlan, Spoken("Output, plan"), Spoken("from above, front end right is +"), p => p.OutputPlan, (p, n) => p.OutputPlan = n),
+        new(Spec.PinionSide, Spoken("Pinion, side"), Spoken("such as 3 deg"), p => p.PinionSide, (p, n) => p.PinionSide = n),
+        new(Spec.PinionPlan, Spoken("Pinion, plan"), Spoken("from above"), p => p.PinionPlan, (p, n) => p.PinionPlan = n),
     ];
 
-    private static readonly IReadOnlyList<TraitField<PropshaftComponent>> Ends =
+    private static IReadOnlyList<TraitField<PropshaftComponent>> Ends =>
     [
-        new(Trait.FrontEnd, "Gearbox end", "flange or slip spline, such as flange 4 × 80 mm", p => p.FrontEnd, (p, w) => p.FrontEnd = w),
-        new(Trait.RearEnd, "Axle end", "such as flange 4 × 80 mm", p => p.RearEnd, (p, w) => p.RearEnd = w),
+        new(Trait.FrontEnd, Spoken("Gearbox end"), Spoken("flange or slip spline, such as flange 4 × 80 mm"), p => p.FrontEnd, (p, w) => p.FrontEnd = w),
+        new(Trait.RearEnd, Spoken("Axle end"), Spoken("such as flange 4 × 80 mm"), p => p.RearEnd, (p, w) => p.RearEnd = w),
     ];
 
     private static readonly IReadOnlyList<(string Id, string Caption)> Places = [("one", "Shaft"), ("two", "Rear shaft")];
 
     public override Component New() => new PropshaftComponent();
 
-    protected override string NameHint => "such as Brackenridge 76 mm tube";
+    protected override string NameHint => Spoken("such as Brackenridge 76 mm tube");
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var shaft = (PropshaftComponent)part;
         return
         [
-            new ChoiceEntry("pieces", "Pieces", [new("1", "one"), new("2", "two, with a centre bearing")]) { Initial = shaft.Pieces.Count == 2 ? "2" : "1" },
+            new ChoiceEntry("pieces", Spoken("Pieces"), [new("1", Spoken("one")), new("2", Spoken("two, with a centre bearing"))]) { Initial = shaft.Pieces.Count == 2 ? "2" : "1" },
             .. Places.SelectMany((place, k) => PieceEntries(place.Id, place.Caption, k < shaft.Pieces.Count ? shaft.Pieces[k] : new StatedPiece())),
             .. Numbers.Select(field => field.Entry(shaft)),
             .. Ends.Select(field => field.Entry(shaft)),
@@ -66,12 +66,12 @@ internal sealed class PropshaftEntries : PartEntries
         Func<FormValues, bool>? shown = id == "two" ? values => values["pieces"] == "2" : null;
         return
         [
-            Number($"{id}-outer", $"{caption}, tube", "outer diameter, such as 76 mm", piece.Outer, SpecSheet.ShaftOuter),
-            Number($"{id}-wall", "  wall", "such as 2.1 mm", piece.Wall, SpecSheet.ShaftWall, values => TooThick(values[$"{id}-outer"], values[$"{id}-wall"])),
-            Number($"{id}-length", "  length", "joint centre to joint centre, such as 1.30 m", piece.Length, SpecSheet.ShaftLength),
-            Number($"{id}-side", "  side angle", "front end high is +, such as 4 deg", piece.Side, SpecSheet.ShaftSide),
-            Number($"{id}-plan", "  plan angle", "front end right is +", piece.Plan, SpecSheet.ShaftPlan),
-            new ChoiceEntry($"{id}-yokes", "  yokes", [new("", "not said"), new(nameof(Yokes.InLine), "in one plane"), new(nameof(Yokes.QuarterTurn), "a quarter turn apart")])
+            Number($"{id}-outer", Spoken($"{caption}, tube"), Spoken("outer diameter, such as 76 mm"), piece.Outer, SpecSheet.ShaftOuter),
+            Number($"{id}-wall", Spoken("  wall"), Spoken("such as 2.1 mm"), piece.Wall, SpecSheet.ShaftWall, values => TooThick(values[$"{id}-outer"], values[$"{id}-wall"])),
+            Number($"{id}-length", Spoken("  length"), Spoken("joint centre to joint centre, such as 1.30 m"), piece.Length, SpecSheet.ShaftLength),
+            Number($"{id}-side", Spoken("  side angle"), Spoken("front end high is +, such as 4 deg"), piece.Side, SpecSheet.ShaftSide),
+            Number($"{id}-plan", Spoken("  plan angle"), Spoken("front end right is +"), piece.Plan, SpecSheet.ShaftPlan),
+            new ChoiceEntry($"{id}-yokes", Spoken("  yokes"), [new("", Spoken("not said")), new(nameof(Yokes.InLine), Spoken("in one plane")), new(nameof(Yokes.QuarterTurn), Spoken("a quarter turn apart"))])
             {
                 Initial = piece.Yokes?.ToString() ?? "",
                 ShownWhen = shown,

@@ -16,18 +16,18 @@ internal sealed class SpeedometerEntries : PartEntries
     private const string Sender = "sender";
 
     private static readonly SpecField<SpeedometerComponent> Turns = new(
-        Spec.TurnsWanted, "Dial wants", "the small number on it: turns or pulses, such as 1000", s => s.TurnsWanted, (s, n) => s.TurnsWanted = n);
+        Spec.TurnsWanted, new Later("Dial wants"), new Later("the small number on it: turns or pulses, such as 1000"), s => s.TurnsWanted, (s, n) => s.TurnsWanted = n);
 
     private static readonly SpecField<SpeedometerComponent> Pulses = new(
-        Spec.PulsesPerTurn, "Pulses a turn", "such as 16", s => s.PulsesPerTurn, (s, n) => s.PulsesPerTurn = n)
+        Spec.PulsesPerTurn, new Later("Pulses a turn"), new Later("such as 16"), s => s.PulsesPerTurn, (s, n) => s.PulsesPerTurn = n)
     { ShownWhen = values => values["drive"] == Sender };
 
     private static readonly SpecField<SpeedometerComponent> Correction = new(
-        Spec.Correction, "Correction", "of a correction box, such as 0.917; empty for none", s => s.Correction, (s, n) => s.Correction = n);
+        Spec.Correction, new Later("Correction"), new Later("of a correction box, such as 0.917; empty for none"), s => s.Correction, (s, n) => s.Correction = n);
 
     public override Component New() => new SpeedometerComponent();
 
-    protected override string NameHint => "such as the frame's own speedometer";
+    protected override string NameHint => Spoken("such as the frame's own speedometer");
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
     {
@@ -35,14 +35,14 @@ internal sealed class SpeedometerEntries : PartEntries
         return
         [
             Turns.Entry(dial),
-            Choice("per", "  over a", "not said", dial.Per, (OdometerUnit.Kilometres, "kilometre"), (OdometerUnit.Miles, "mile")),
-            Choice("pickup", "Driven at", "the propshaft (usual)", dial.Pickup, (Pickup.GearboxOutput, "gearbox, before the transfer case"), (Pickup.Wheel, "a wheel")),
-            new ChoiceEntry("drive", "By", [new(Gears, "gears and a cable"), new(Sender, "a sender's pulses")]) { Initial = dial.PulsesPerTurn is null ? Gears : Sender },
-            Teeth("driving", "Drive gear", dial.DriveTeeth, "teeth, such as 8"),
-            Teeth("driven", "Driven gear", dial.DrivenTeeth, "teeth, such as 21"),
+            Choice("per", Spoken("  over a"), Spoken("not said"), dial.Per, (OdometerUnit.Kilometres, Spoken("kilometre")), (OdometerUnit.Miles, Spoken("mile"))),
+            Choice("pickup", Spoken("Driven at"), Spoken("the propshaft (usual)"), dial.Pickup, (Pickup.GearboxOutput, Spoken("gearbox, before the transfer case")), (Pickup.Wheel, Spoken("a wheel"))),
+            new ChoiceEntry("drive", Spoken("By"), [new(Gears, Spoken("gears and a cable")), new(Sender, Spoken("a sender's pulses"))]) { Initial = dial.PulsesPerTurn is null ? Gears : Sender },
+            Teeth("driving", Spoken("Drive gear"), dial.DriveTeeth, Spoken("teeth, such as 8")),
+            Teeth("driven", Spoken("Driven gear"), dial.DrivenTeeth, Spoken("teeth, such as 21")),
             Pulses.Entry(dial),
             Correction.Entry(dial),
-            Choice("takes", "Behind the dial", "not looked at", dial.SpeedometerFeed, (SpeedometerFeed.Cable, "a cable's nut"), (SpeedometerFeed.Pulses, "a plug for pulses")),
+            Choice("takes", Spoken("Behind the dial"), Spoken("not looked at"), dial.SpeedometerFeed, (SpeedometerFeed.Cable, Spoken("a cable's nut")), (SpeedometerFeed.Pulses, Spoken("a plug for pulses"))),
         ];
     }
 
@@ -72,5 +72,5 @@ internal sealed class SpeedometerEntries : PartEntries
     private static Parsed<int> ReadTeeth(string text)
         => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var teeth) && teeth is >= 2 and <= 100
             ? teeth
-            : new Refusal("teeth", $"{Shown.Quoted(text)} is no number of teeth of a speedometer gear: 2 to 100.", "21");
+            : new Refusal("teeth", Spoken($"{Shown.Quoted(text)} is no number of teeth of a speedometer gear: 2 to 100."), "21");
 }

@@ -11,29 +11,29 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class TransferCaseEntries : PartEntries
 {
-    private static readonly IReadOnlyList<TraitField<TransferCaseComponent>> Outputs =
+    private static IReadOnlyList<TraitField<TransferCaseComponent>> Outputs =>
     [
-        new(Trait.Output, "Rear output", "flange or spline, such as flange 4 × 80 mm", t => t.Output, (t, w) => t.Output = w),
-        new(Trait.FrontOutput, "Front output", "towards the front axle", t => t.FrontOutput, (t, w) => t.FrontOutput = w),
+        new(Trait.Output, Spoken("Rear output"), Spoken("flange or spline, such as flange 4 × 80 mm"), t => t.Output, (t, w) => t.Output = w),
+        new(Trait.FrontOutput, Spoken("Front output"), Spoken("towards the front axle"), t => t.FrontOutput, (t, w) => t.FrontOutput = w),
     ];
 
     public override Component New() => new TransferCaseComponent();
 
-    protected override string NameHint => "such as Brackenridge two-speed";
+    protected override string NameHint => Spoken("such as Brackenridge two-speed");
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var box = (TransferCaseComponent)part;
         return
         [
-            new TextEntry("high", "High ratio") { Initial = box.High?.Text ?? "", Hint = "for the road, such as 1.00", Check = Forms.Checks.IfTyped("high", RatioRange.Transfer.Read) },
-            new TextEntry("low", "Low ratio") { Initial = box.Low?.Text ?? "", Hint = "such as 2.30, or its teeth: planetary 62/36", Check = Forms.Checks.IfTyped("low", TransferCaseLow.Read) },
-            Choice("front", "Front axle", "not said", box.FrontDrive,
-                (FrontDrive.ThroughShaft, "always joined"), (FrontDrive.Declutch, "engaged by hand"),
-                (FrontDrive.CentreDifferential, "centre differential"), (FrontDrive.ClutchPack, "clutch pack")),
+            new TextEntry("high", Spoken("High ratio")) { Initial = box.High?.Text ?? "", Hint = Spoken("for the road, such as 1.00"), Check = Forms.Checks.IfTyped("high", RatioRange.Transfer.Read) },
+            new TextEntry("low", Spoken("Low ratio")) { Initial = box.Low?.Text ?? "", Hint = Spoken("such as 2.30, or its teeth: planetary 62/36"), Check = Forms.Checks.IfTyped("low", TransferCaseLow.Read) },
+            Choice("front", Spoken("Front axle"), Spoken("not said"), box.FrontDrive,
+                (FrontDrive.ThroughShaft, Spoken("always joined")), (FrontDrive.Declutch, Spoken("engaged by hand")),
+                (FrontDrive.CentreDifferential, Spoken("centre differential")), (FrontDrive.ClutchPack, Spoken("clutch pack"))),
             .. Outputs.Select(field => field.Entry(box)),
-            SpeedometerFeedEntry("feed", "Speedometer drive", box.SpeedometerFeed),
-            Present("brake", "Parking brake", box.ParkingBrake),
+            SpeedometerFeedEntry("feed", Spoken("Speedometer drive"), box.SpeedometerFeed),
+            Present("brake", Spoken("Parking brake"), box.ParkingBrake),
         ];
     }
 

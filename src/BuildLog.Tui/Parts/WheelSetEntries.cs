@@ -10,42 +10,42 @@ namespace BuildLog.Tui.Parts;
 
 internal sealed class WheelSetEntries : PartEntries
 {
-    private static readonly IReadOnlyList<SpecField<WheelSetComponent>> Numbers =
+    private static IReadOnlyList<SpecField<WheelSetComponent>> Numbers =>
     [
-        new(Spec.LoadedRadius, "Loaded radius", "axle to ground, such as 312 mm", w => w.LoadedRadius, (w, n) => w.LoadedRadius = n),
-        new(Spec.RimWidth, "Rim width", "between the beads, such as 6 in", w => w.RimWidth, (w, n) => w.RimWidth = n),
-        new(Spec.Offset, "Offset", "face to rim middle, such as 25 mm", w => w.Offset, (w, n) => w.Offset = n),
+        new(Spec.LoadedRadius, Spoken("Loaded radius"), Spoken("axle to ground, such as 312 mm"), w => w.LoadedRadius, (w, n) => w.LoadedRadius = n),
+        new(Spec.RimWidth, Spoken("Rim width"), Spoken("between the beads, such as 6 in"), w => w.RimWidth, (w, n) => w.RimWidth = n),
+        new(Spec.Offset, Spoken("Offset"), Spoken("face to rim middle, such as 25 mm"), w => w.Offset, (w, n) => w.Offset = n),
     ];
 
     public override Component New() => new WheelSetComponent();
 
-    protected override string NameHint => "such as steel wheels, all-season";
+    protected override string NameHint => Spoken("such as steel wheels, all-season");
 
     protected override IEnumerable<Entry> SpecEntries(Component part)
     {
         var wheels = (WheelSetComponent)part;
         return
         [
-            new TextEntry("size", "Tyre size")
+            new TextEntry("size", Spoken("Tyre size"))
             {
                 Initial = wheels.SizeText,
-                Hint = "as marked, such as 205/65R15 94H",
+                Hint = Spoken("as marked, such as 205/65R15 94H"),
                 Check = Forms.Checks.IfTyped("size", TyreSizeText.Read),
                 Echo = values => TyreSizeText.Read(values["size"]).Understood(out var size)
-                    ? $"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}"
+                    ? Spoken($"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}")
                     : null,
             },
-            new TextEntry("worn", "Tread worn by") { Initial = wheels.Worn?.Text ?? "", Hint = "such as 3 mm; empty for none", Check = Forms.Checks.IfTyped("worn", ReadDepth, values => WornTooFar(values["size"], values["worn"])), Echo = OtherUnits.Of("worn", ReadDepth) },
-            new TextEntry("circumference", "Circumference") { Initial = wheels.StatedCircumference?.Text ?? "", Hint = "only if stated, such as 2.04 m; a roll-out is better", Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
-            new ChoiceEntry("construction", "Construction", [new(nameof(Construction.Radial), "radial"), new(nameof(Construction.Bias), "bias")])
+            new TextEntry("worn", Spoken("Tread worn by")) { Initial = wheels.Worn?.Text ?? "", Hint = Spoken("such as 3 mm; empty for none"), Check = Forms.Checks.IfTyped("worn", ReadDepth, values => WornTooFar(values["size"], values["worn"])), Echo = OtherUnits.Of("worn", ReadDepth) },
+            new TextEntry("circumference", Spoken("Circumference")) { Initial = wheels.StatedCircumference?.Text ?? "", Hint = Spoken("only if stated, such as 2.04 m; a roll-out is better"), Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
+            new ChoiceEntry("construction", Spoken("Construction"), [new(nameof(Construction.Radial), Spoken("radial")), new(nameof(Construction.Bias), Spoken("bias"))])
             {
                 Initial = wheels.Construction.ToString(),
                 ShownWhen = values => values.IsEmpty("size"),
             },
             .. Numbers.Select(field => field.Entry(wheels)),
             .. BoltingEntries.Entries(wheels),
-            new YesNoEntry("truck", "Car tyres on a truck") { IsYes = wheels.PassengerOnTruck, Hint = "they carry a tenth less there" },
-            new YesNoEntry("twin", "Twin rear tyres") { IsYes = wheels.TwinRear },
+            new YesNoEntry("truck", Spoken("Car tyres on a truck")) { IsYes = wheels.PassengerOnTruck, Hint = Spoken("they carry a tenth less there") },
+            new YesNoEntry("twin", Spoken("Twin rear tyres")) { IsYes = wheels.TwinRear },
         ];
     }
 

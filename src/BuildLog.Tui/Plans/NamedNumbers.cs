@@ -24,9 +24,9 @@ internal static class NamedNumbers
         foreach (var number in Parted(text))
         {
             if (words.FirstOrDefault(each => Behind(each, number) is { Length: > 0 }) is not { } word)
-                return new Refusal("number", $"{Shown.Quoted(number)} is no number of {part}: begin with {string.Join(", ", words.SkipLast(1))} or {words[^1]}.", example);
+                return new Refusal("number", Spoken($"{Shown.Quoted(number)} is no number of {part}: begin with {string.Join(", ", words.SkipLast(1))} or {words[^1]}."), example);
             if (!found.TryAdd(word, Behind(word, number)!))
-                return new Refusal("number", $"{Shown.Quoted(number)} says the {word} a second time: say it once.", example);
+                return new Refusal("number", Spoken($"{Shown.Quoted(number)} says the {word} a second time: say it once."), example);
         }
 
         return found;

@@ -12,8 +12,8 @@ internal static class PlanForm
     {
         Title = title,
         HelpPage = "Plans",
-        SaveCaption = "Keep",
-        Entries = [new TextEntry("name", "Name") { Initial = proposedName, Check = Checks.Filled("name", "A plan has a name.") }],
+        SaveCaption = Spoken("Keep"),
+        Entries = [new TextEntry("name", Spoken("Name")) { Initial = proposedName, Check = Checks.Filled("name", Spoken("A plan has a name.")) }],
         Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes, Wishes = wishes ?? [] })),
     };
 }

@@ -16,9 +16,9 @@ namespace BuildLog.Tui.Plans;
 internal static class PlannedDriveline
 {
     /// <summary>Typed for going without a part.</summary>
-    public const string None = "none";
+    public static string None => Spoken("none");
 
-    private const string Name = "what if";
+    private static string Name => Spoken("what if");
 
     /// <summary>The vehicle with the changes made and judged again.</summary>
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
@@ -53,7 +53,7 @@ internal static class PlannedDriveline
             Position.FrontAxle => ToldPart.Axle(text, Named(driveline.FrontAxle?.Name), driveline.FrontAxle).Then<Driveline>(axle => driveline with { FrontAxle = axle }),
             Position.Tyres => ToldPart.Tyres(text, Named(driveline.Tyres?.Name), driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
             Position.Speedometer => TriedSpeedometer.Read(text, Named(driveline.Speedometer?.Name), driveline.Speedometer).Then<Driveline>(meter => driveline with { Speedometer = meter }),
-            _ => new Refusal("position", $"The {position.InWords()} has no number to try here.", ""),
+            _ => new Refusal("position", Spoken($"The {position.InWords()} has no number to try here."), ""),
         };
     }
 
@@ -64,13 +64,13 @@ internal static class PlannedDriveline
         var torque = parts.Where(part => part.Contains(':', StringComparison.Ordinal) || part.StartsWith("air ", StringComparison.OrdinalIgnoreCase)).ToList();
         var redlines = parts.Except(torque).ToList();
         if (redlines.Count > 1)
-            return new Refusal("engine", $"{Shown.Quoted(redlines[1])} is a second redline: type one, and points of the torque curve with a colon.", "5200 rpm; 1500:180 Nm; 3000:210 Nm");
+            return new Refusal("engine", Spoken($"{Shown.Quoted(redlines[1])} is a second redline: type one, and points of the torque curve with a colon."), "5200 rpm; 1500:180 Nm; 3000:210 Nm");
 
         if (redlines is [var top])
         {
             var read = QuantityText.ReadPlain(top, Kind.Rotation, Units.RevolutionPerMinute);
             if (!read.Understood(out var redline)) return read.Refusal!;
-            engine = engine with { Redline = redline.Told("redline") };
+            engine = engine with { Redline = redline.Told(Spoken("redline")) };
         }
 
         return torque.Count == 0

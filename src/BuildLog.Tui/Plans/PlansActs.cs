@@ -31,41 +31,41 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         var isOf = whatIf.IsOf(vehicleId);
         if (!view.Fill(WhatIfForm.For(bench, shop, isOf ? whatIf.Changes : [], isOf ? whatIf.Wishes : TriedWishes.None, (changes, wishes) => whatIf.Put(vehicleId, changes, wishes)))) return null;
 
-        return whatIf.IsOf(vehicleId) ? $"On the bench, not stored: {InWords(whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it." : "Nothing is tried: the bench shows what is fitted.";
+        return whatIf.IsOf(vehicleId) ? Spoken($"On the bench, not stored: {InWords(whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it.") : Spoken("Nothing is tried: the bench shows what is fitted.");
     }
 
     public string? TryPlan(long vehicleId, PlanRow row)
     {
         var plan = Plan(vehicleId, row);
         whatIf.Put(vehicleId, plan.Changes, new(plan.Wishes));
-        return $"On the bench, not stored: {row.Name}. d drops it.";
+        return Spoken($"On the bench, not stored: {row.Name}. d drops it.");
     }
 
     public string? Keep(IWorkbenchView view, long vehicleId)
     {
         if (!whatIf.IsOf(vehicleId))
         {
-            view.Say("Nothing is tried: press i first.");
+            view.Say(Spoken("Nothing is tried: press i first."));
             return null;
         }
 
         var vehicle = shop.FindVehicle(vehicleId);
-        if (!view.Fill(PlanForm.For("Keep it as a plan", InWords(whatIf.Changes, whatIf.Wishes), shop, vehicle, whatIf.Changes, Today, whatIf.Wishes.All))) return null;
+        if (!view.Fill(PlanForm.For(Spoken("Keep it as a plan"), InWords(whatIf.Changes, whatIf.Wishes), shop, vehicle, whatIf.Changes, Today, whatIf.Wishes.All))) return null;
 
         whatIf.Clear();
-        return $"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.";
+        return Spoken($"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.");
     }
 
     public string? Drop(IWorkbenchView view, long vehicleId)
     {
         if (!whatIf.IsOf(vehicleId))
         {
-            view.Say("Nothing is tried.");
+            view.Say(Spoken("Nothing is tried."));
             return null;
         }
 
         whatIf.Clear();
-        return "Dropped: the bench shows what is fitted.";
+        return Spoken("Dropped: the bench shows what is fitted.");
     }
 
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row)
@@ -74,23 +74,23 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         var failed = Failed(Bench(vehicleId), plan);
         var form = new Form
         {
-            Title = $"What became of {plan.Name}",
+            Title = Spoken($"What became of {plan.Name}"),
             HelpPage = "Plans",
             Entries =
             [
-                new ChoiceEntry("state", "It is", [.. Enum.GetValues<PlanState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = plan.State.ToString() },
-                new TextEntry("kept", "Why")
+                new ChoiceEntry("state", Spoken("It is"), [.. Enum.GetValues<PlanState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = plan.State.ToString() },
+                new TextEntry("kept", Spoken("Why"))
                 {
                     Initial = plan.State == PlanState.Kept ? plan.Reason : "",
-                    Hint = "what speaks for it; may stay empty",
+                    Hint = Spoken("what speaks for it; may stay empty"),
                     ShownWhen = values => values["state"] == nameof(PlanState.Kept),
                 },
-                new TextEntry("reason", "Why")
+                new TextEntry("reason", Spoken("Why"))
                 {
                     Initial = plan.State == PlanState.Rejected ? plan.Reason : failed,
-                    Hint = "the rule that failed",
+                    Hint = Spoken("the rule that failed"),
                     ShownWhen = values => values["state"] == nameof(PlanState.Rejected),
-                    Check = values => values.IsEmpty("reason") ? "Which rule failed? It keeps others from buying it again." : null,
+                    Check = values => values.IsEmpty("reason") ? Spoken("Which rule failed? It keeps others from buying it again.") : null,
                 },
             ],
             Save = values => Checks.Try(() => Decided(plan, Enum.Parse<PlanState>(values["state"]), values["kept"] + values["reason"])),
@@ -98,9 +98,9 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         if (!view.Fill(form)) return null;
 
         var decided = Plan(vehicleId, row);
-        if (decided.Version != plan.Version) return $"Decided: {plan.Name} is {decided.State.InWords()}.";
+        if (decided.Version != plan.Version) return Spoken($"Decided: {plan.Name} is {decided.State.InWords()}.");
 
-        view.Say($"{plan.Name} stays {plan.State.InWords()}: nothing was changed.");
+        view.Say(Spoken($"{plan.Name} stays {plan.State.InWords()}: nothing was changed."));
         return null;
     }
 
@@ -116,7 +116,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     private string InWords(IReadOnlyList<PlannedChange> changes)
         => string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? NameOf(id) : change.Listed)));
 
-    private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? "that is gone";
+    private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
 
     private PlanRow Row(VehicleOnBench bench, Plan plan)
     {
@@ -131,7 +131,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         }
         catch (RefusedException refused)
         {
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, "cannot be said", "", [.. lines, refused.Message]);
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, refused.Message]);
         }
     }
 

@@ -21,8 +21,8 @@ internal static class TriedGearbox
         var gears = string.Join(NamedNumbers.Between, parted.Except(ofConverter));
         Parsed<Transmission> box = gears.Length > 0 ? ToldPart.Gearbox(gears, name, fitted)
             : fitted is not null ? fitted with { Name = name }
-            : new Refusal("gears", "No gearbox is fitted: write its gears before slip and stall.", "3.32 2.05 1.38 1.00; slip 3 %");
-        return box.Then(whole => NamedNumbers.Read(string.Join(NamedNumbers.Between, ofConverter), "the converter", [Slip, Stall], "slip 3 %; stall 2100 rpm")
+            : new Refusal("gears", Spoken("No gearbox is fitted: write its gears before slip and stall."), "3.32 2.05 1.38 1.00; slip 3 %");
+        return box.Then(whole => NamedNumbers.Read(string.Join(NamedNumbers.Between, ofConverter), Spoken("the converter"), [Slip, Stall], "slip 3 %; stall 2100 rpm")
             .Then(numbers => With(whole, numbers)));
     }
 
@@ -31,8 +31,8 @@ internal static class TriedGearbox
         var converter = box.Converter ?? new Converter(LocksUp: false);
         return Parsed.From(() =>
         {
-            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = QuantityText.Read(slip, Kind.Share).OrRefuse().Told("converter slip") };
-            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Read(stall).OrRefuse().Told("stall speed") };
+            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = QuantityText.Read(slip, Kind.Share).OrRefuse().Told(Spoken("converter slip")) };
+            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Read(stall).OrRefuse().Told(Spoken("stall speed")) };
             return box with { Converter = converter };
         });
     }

@@ -22,7 +22,7 @@ internal static class TriedPropshaft
     {
         var shaft = fitted ?? new Propshaft(name, new ShaftPiece());
         IReadOnlyList<string> words = [.. shaft.Pieces.Count > 1 ? OfOnePiece.Select(word => Front + word) : [], .. OfOnePiece, .. OfTheShaft];
-        return NamedNumbers.Read(text, "the propshaft", words, Example).Then(numbers => Parsed.From(() => With(shaft, name, numbers)));
+        return NamedNumbers.Read(text, Spoken("the propshaft"), words, Example).Then(numbers => Parsed.From(() => With(shaft, name, numbers)));
     }
 
     private static Propshaft With(Propshaft shaft, string name, IReadOnlyDictionary<string, string> numbers)
@@ -54,7 +54,7 @@ internal static class TriedPropshaft
     {
         var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("deg" or "°")).ToList();
         if (angles.Count != shaft.Pieces.Count + 2)
-            throw new RefusedException("angles", $"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between.", Example);
+            throw new RefusedException("angles", Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between."), Example);
         return [.. angles.Select((angle, k) => new Inclination(Told(SpecSheet.ShaftSide, angle), shaft.Line?[k].Plan))];
     }
 

@@ -15,7 +15,7 @@ internal static class TriedTransferCase
     public static Parsed<TransferCase> Read(string text, string name, TransferCase? fitted)
     {
         var numbers = NamedNumbers.Parted(text).Select(number => char.IsDigit(number[0]) ? $"{High} {number}" : number);
-        return NamedNumbers.Read(string.Join(NamedNumbers.Between, numbers), "the transfer case", [High, Low], Example)
+        return NamedNumbers.Read(string.Join(NamedNumbers.Between, numbers), Spoken("the transfer case"), [High, Low], Example)
             .Then(typed => Parsed.From(() => With(fitted ?? new(name, null, null), typed)));
     }
 
@@ -24,9 +24,9 @@ internal static class TriedTransferCase
         if (typed.TryGetValue(High, out var high)) box = box with { High = Told(QuotedRatio.Read(high, RatioRange.Transfer).OrRefuse(), High) };
         if (typed.TryGetValue(Low, out var low)) box = box with { Low = Told(TransferCaseLow.Read(low).OrRefuse(), Low) };
         return box is { High.Value.Value: var up, Low.Value.Value: var down } && down <= up
-            ? throw new RefusedException("transfer", $"The low range ({Rounded.Exact(down)}) must have the larger ratio, high is {Rounded.Exact(up)}.", Example)
+            ? throw new RefusedException("transfer", Spoken($"The low range ({Rounded.Exact(down)}) must have the larger ratio, high is {Rounded.Exact(up)}."), Example)
             : box;
     }
 
-    private static Known Told(QuotedRatio ratio, string range) => new(ratio.ToMeasured($"transfer case {range}"), Source.OwnersWord, ratio.Text);
+    private static Known Told(QuotedRatio ratio, string range) => new(ratio.ToMeasured(Spoken($"transfer case {range}")), Source.OwnersWord, ratio.Text);
 }

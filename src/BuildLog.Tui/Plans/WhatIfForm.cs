@@ -51,9 +51,9 @@ internal static class WhatIfForm
         var understood = Says(bench, bench);
         return new()
         {
-            Title = $"What if: {bench.Vehicle.Name} (empty: as it is)",
+            Title = Spoken($"What if: {bench.Vehicle.Name} (empty: as it is)"),
             HelpPage = "Plans",
-            SaveCaption = "Try",
+            SaveCaption = Spoken("Try"),
             Entries =
             [
                 .. Asked.Where(asked => asked.Position is not (Position.FrontAxle or Position.FrontPropshaft) || bench.Driveline.FrontAxle is not null)
@@ -67,7 +67,7 @@ internal static class WhatIfForm
             Echo = values =>
             {
                 var read = Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried))));
-                if (!read.Understood(out var whole)) return ["Not understood yet; so far:", .. understood];
+                if (!read.Understood(out var whole)) return [Spoken("Not understood yet; so far:"), .. understood];
 
                 return understood = Says(bench, whole);
             },
@@ -101,10 +101,10 @@ internal static class WhatIfForm
     private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after)
     {
         var lines = after.Goals.Cruise.Select(goal => goal.Question).OfType<string>().Select(question => $"? {question}").ToList();
-        if (Cruise(after) is { Length: > 0 } cruise) lines.Add(Cruise(before) is { Length: > 0 } was && was != cruise ? $"Cruise {was} becomes {cruise}." : $"Cruise {cruise}.");
+        if (Cruise(after) is { Length: > 0 } cruise) lines.Add(Cruise(before) is { Length: > 0 } was && was != cruise ? Spoken($"Cruise {was} becomes {cruise}.") : Spoken($"Cruise {cruise}."));
         if (GearSpeeds.Of(after.Driveline) is { } speeds)
-            lines.Add($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}");
-        lines.Add($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}.");
+            lines.Add(Spoken($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}"));
+        lines.Add(Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}."));
         lines.AddRange(after.Findings.Where(finding => finding.Verdict == Verdict.Clash).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Says}"));
         return lines;
     }

@@ -21,18 +21,18 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
         var shelf = shop.Parts().Where(place => place.Fitment is null).Select(place => place.Component).ToList();
         var gone = shop.Removals();
         return view.Choose(
-            "Remove what, or bring it back?",
+            Spoken("Remove what, or bring it back?"),
             [
-                new(TheVehicle, $"remove the vehicle {vehicle.Name}"),
+                new(TheVehicle, Spoken($"remove the vehicle {vehicle.Name}")),
                 .. shelf.Select(part => new ChoiceOption(IdOf(part), part.Ownership == Ownership.Gone
-                    ? $"the {NamedPart.InWords(part.Kind, part.Name)} is gone: it is here again"
-                    : $"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf")),
-                .. gone.Select(removal => new ChoiceOption(IdOf(removal), $"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}")),
+                    ? Spoken($"the {NamedPart.InWords(part.Kind, part.Name)} is gone: it is here again")
+                    : Spoken($"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf"))),
+                .. gone.Select(removal => new ChoiceOption(IdOf(removal), Spoken($"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}"))),
             ]) switch
         {
             null => null,
             TheVehicle => IsMeant(view, vehicle.Name, vehicle) ? Removed(vehicle.Name, () => shop.Remove(vehicle, withEverything: true)) : null,
-            var id when gone.FirstOrDefault(removal => IdOf(removal) == id) is { } removal => $"Brought back: {shop.Undo(removal)}.",
+            var id when gone.FirstOrDefault(removal => IdOf(removal) == id) is { } removal => Spoken($"Brought back: {shop.Undo(removal)}."),
             var id => Remove(view, shelf.First(part => IdOf(part) == id)),
         };
     }
@@ -43,7 +43,7 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
         if (part.Ownership == Ownership.Gone)
         {
             shop.Change(part, edited => edited.Ownership = null);
-            return $"Here again: {name}.";
+            return Spoken($"Here again: {name}.");
         }
 
         if (shop.LastOfLooseParts().Any(fitment => fitment.ComponentId == part.Id)) return SeeOff(view, name, part);
@@ -53,25 +53,25 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
     // Its story belongs to the vehicle it was on, so it cannot be taken out; but it need not be here.
     private string? SeeOff(IWorkbenchView view, string name, Component part)
     {
-        if (!view.Confirm(new($"Is {name} gone?", "It was on a vehicle, so its story stays in the record: strike the fitment first if it never was. If it was sold, scrapped or left elsewhere, it is not proposed any more, and this key brings it back.", "Gone", "Keep"))) return null;
+        if (!view.Confirm(new(Spoken($"Is {name} gone?"), Spoken("It was on a vehicle, so its story stays in the record: strike the fitment first if it never was. If it was sold, scrapped or left elsewhere, it is not proposed any more, and this key brings it back."), Spoken("Gone"), Spoken("Keep")))) return null;
 
         shop.Change(part, edited => edited.Ownership = Ownership.Gone);
-        return $"Gone from the shop: {name}. z takes that back.";
+        return Spoken($"Gone from the shop: {name}. z takes that back.");
     }
 
     private bool IsMeant(IWorkbenchView view, string name, Kept record)
     {
         var with = shop.WhatGoesWith(record);
         return view.Confirm(new(
-            $"Remove {name}?",
-            $"{(with.Length == 0 ? "Nothing else hangs on it." : $"It takes along {with}.")} z brings all of it back, and so does this key, also after a restart.",
-            "Remove", "Keep"));
+            Spoken($"Remove {name}?"),
+            Spoken($"{(with.Length == 0 ? Spoken("Nothing else hangs on it.") : Spoken($"It takes along {with}."))} z brings all of it back, and so does this key, also after a restart."),
+            Spoken("Remove"), Spoken("Keep")));
     }
 
     private static string Removed(string name, Action remove)
     {
         remove();
-        return $"Removed: {name}. z brings it back.";
+        return Spoken($"Removed: {name}. z brings it back.");
     }
 
     private static string IdOf(ChangeSet removal) => FormattableString.Invariant($"change {removal.Id}");

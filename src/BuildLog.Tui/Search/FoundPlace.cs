@@ -13,7 +13,7 @@ public sealed record FoundPlace(string Kind, string Says, long? VehicleId, strin
     /// <param name="found">What the record found.</param>
     /// <param name="vehicleId">The vehicle it speaks of, or on which the part is that it speaks of.</param>
     public static FoundPlace Of(Found found, long? vehicleId) => new(
-        found.Kind,
+        Spoken(found.Kind),
         string.Join(", ", new[] { found.Title, found.Vehicle, found.Part, found.Day is { } day ? DayText.InShort(day) : null, found.Excerpt }
             .OfType<string>().Where(text => text.Length > 0).Distinct(StringComparer.Ordinal)),
         vehicleId,
@@ -22,13 +22,13 @@ public sealed record FoundPlace(string Kind, string Says, long? VehicleId, strin
     // By the words the record has for its kinds; what has no page of its own is seen on the first.
     private static string PageOf(string kind) => kind switch
     {
-        "turn count" or "gear count" or "roll-out" => "Measured",
-        "job" or "work" or "work given out" or "cost" or "deadline" => "Jobs",
-        "decision" or "note" => "Decisions",
-        "attachment" => "Papers",
-        "wanted part" or "offer" => "Wanted",
-        "fitment" => "History",
-        _ when kind.EndsWith("goal", StringComparison.Ordinal) => "Goal",
-        _ => "Findings",
+        "turn count" or "gear count" or "roll-out" => Spoken("Measured"),
+        "job" or "work" or "work given out" or "cost" or "deadline" => Spoken("Jobs"),
+        "decision" or "note" => Spoken("Decisions"),
+        "attachment" => Spoken("Papers"),
+        "wanted part" or "offer" => Spoken("Wanted"),
+        "fitment" => Spoken("History"),
+        _ when kind.EndsWith("goal", StringComparison.Ordinal) => Spoken("Goal"),
+        _ => Spoken("Findings"),
     };
 }

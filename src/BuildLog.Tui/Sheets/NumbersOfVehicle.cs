@@ -13,9 +13,9 @@ internal static class NumbersOfVehicle
         var vehicle = bench.Vehicle;
         LabelledLine[] own =
         [
-            new("Chassis number", Known(vehicle.ChassisNumber, Identified.Chassis, folder)),
-            new("Engine number", Known(bench.Fitted.At(Position.Engine)?.SerialNumber ?? "", Identified.Engine, folder)),
-            new("Registration", vehicle.Registration),
+            new(Spoken("Chassis number"), Known(vehicle.ChassisNumber, Identified.Chassis, folder)),
+            new(Spoken("Engine number"), Known(bench.Fitted.At(Position.Engine)?.SerialNumber ?? "", Identified.Engine, folder)),
+            new(Spoken("Registration"), vehicle.Registration),
         ];
         var told = own.Select(line => line.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return [.. own, .. folder.Numbers.Where(number => told.Add(number.Number)).Select(Line)];
@@ -26,6 +26,6 @@ internal static class NumbersOfVehicle
         => card.Length > 0 ? card : folder.Numbers.FirstOrDefault(number => number.Identified == identified)?.Number ?? "";
 
     private static LabelledLine Line(IdentityNumber number) => new(
-        SheetOfVehicle.Sentence(number.Identified is Identified.DateCode ? number.Identified.InWords() : $"{number.Identified.InWords()} number"),
+        SheetOfVehicle.Sentence(number.Identified is Identified.DateCode ? number.Identified.InWords() : Spoken($"{number.Identified.InWords()} number")),
         number.Where.Length > 0 ? $"{number.Number} ({number.Where})" : number.Number);
 }

@@ -17,13 +17,13 @@ internal static class PhotoFile
             if (TypedPath.Read(path, "front.jpg").Refusal is { } unreadable) return unreadable;
 
             var file = new FileInfo(path);
-            if (!file.Exists) return Wrong($"There is no photo {Shown.Quoted(path)}.");
-            if (file.Length > MostBytes) return Wrong($"{Shown.Quoted(path)} is larger than a photo can be: more than 200 MB.");
+            if (!file.Exists) return Wrong(Spoken($"There is no photo {Shown.Quoted(path)}."));
+            if (file.Length > MostBytes) return Wrong(Spoken($"{Shown.Quoted(path)} is larger than a photo can be: more than 200 MB."));
             return new SheetPhoto(file.Name, File.ReadAllBytes(path), Path.GetFileNameWithoutExtension(file.Name), when);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            return Wrong($"{Shown.Quoted(path)} cannot be read ({trouble.Message.TrimEnd('.')}).");
+            return Wrong(Spoken($"{Shown.Quoted(path)} cannot be read ({trouble.Message.TrimEnd('.')})."));
         }
     }
 

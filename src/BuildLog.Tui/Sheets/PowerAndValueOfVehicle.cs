@@ -11,8 +11,8 @@ internal static class PowerAndValueOfVehicle
 {
     public static IEnumerable<LabelledLine> Of(VehicleOnBench bench, VehicleFolder folder, UnitSystem units)
     {
-        yield return new("Engine power", bench.Driveline.Engine?.Torque is { } torque ? $"{Rounded.WithInterval(torque.PeakPower, units.Power)}, {torque.Source.InWords()}" : null);
-        yield return new("Agreed value", null);
-        yield return new("Spent on it, as recorded", string.Join(" · ", Money.Totals(folder.Costs.Select(cost => cost.Amount))));
+        yield return new(Spoken("Engine power"), bench.Driveline.Engine?.Torque is { } torque ? $"{Rounded.WithInterval(torque.PeakPower, units.Power)}, {torque.Source.InWords()}" : null);
+        yield return new(Spoken("Agreed value"), null);
+        yield return new(Spoken("Spent on it, as recorded"), string.Join(" · ", Money.Totals(folder.Costs.Select(cost => cost.Amount))));
     }
 }

@@ -14,17 +14,17 @@ internal static class PropshaftsOfVehicle
         => FittedShaft.Of(bench.Driveline).SelectMany(shaft => shaft.Shaft.Pieces.Select((piece, k) => Row(bench, shaft, piece, k)));
 
     /// <summary>How two yokes stand to each other.</summary>
-    public static string InWords(Yokes yokes) => yokes == Yokes.InLine ? "in line" : "a quarter turn apart";
+    public static string InWords(Yokes yokes) => yokes == Yokes.InLine ? Spoken("in line") : Spoken("a quarter turn apart");
 
     private static PropshaftRow Row(VehicleOnBench bench, FittedShaft shaft, ShaftPiece piece, int k)
     {
         var fastest = FastestTurn.Of(bench.Driveline, bench.Goals, shaft);
         return new()
         {
-            Piece = SheetOfVehicle.Sentence(shaft.Position.InWords()) + (shaft.Shaft.Pieces.Count > 1 ? FormattableString.Invariant($", piece {k + 1}") : ""),
+            Piece = SheetOfVehicle.Sentence(shaft.Position.InWords()) + (shaft.Shaft.Pieces.Count > 1 ? Spoken($", piece {k + 1}") : ""),
             Tube = Tube(piece),
             Length = piece.Length is { } length ? Rounded.WithInterval(length.Value, Units.Millimetre) : null,
-            JointAngles = shaft.Shaft.Joints is { } joints ? $"{Angle(joints[k])} and {Angle(joints[k + 1])}" : null,
+            JointAngles = shaft.Shaft.Joints is { } joints ? Spoken($"{Angle(joints[k])} and {Angle(joints[k + 1])}") : null,
             Yokes = piece.Yokes is { } yokes ? InWords(yokes) : null,
             CriticalSpeed = piece.Tube is { } tube ? Rounded.WithInterval(CriticalSpeed.Alone(tube), Units.RevolutionPerMinute) : null,
             FastestTurn = fastest is null ? null : $"{Rounded.WithInterval(fastest.Speed, Units.RevolutionPerMinute)} {fastest.At}",
@@ -33,9 +33,9 @@ internal static class PropshaftsOfVehicle
 
     private static string? Tube(ShaftPiece piece) => (piece.Outer, piece.Wall) switch
     {
-        ({ } outer, { } wall) => $"{Millimetres(outer)} across, wall {Millimetres(wall)}",
-        ({ } outer, null) => $"{Millimetres(outer)} across",
-        (null, { } wall) => $"wall {Millimetres(wall)}",
+        ({ } outer, { } wall) => Spoken($"{Millimetres(outer)} across, wall {Millimetres(wall)}"),
+        ({ } outer, null) => Spoken($"{Millimetres(outer)} across"),
+        (null, { } wall) => Spoken($"wall {Millimetres(wall)}"),
         _ => null,
     };
 

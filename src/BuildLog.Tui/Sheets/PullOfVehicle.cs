@@ -33,10 +33,10 @@ internal static class PullOfVehicle
             .TakeWhile(point => point.Y <= highest);
         return new()
         {
-            Title = "Power at the wheels and road load",
-            Across = $"road speed, {units.Speed}",
-            Up = $"power, {unit}",
-            Curves = [.. gears, new("road load", CurveKind.Needs, [.. load])],
+            Title = Spoken("Power at the wheels and road load"),
+            Across = Spoken($"road speed, {units.Speed}"),
+            Up = Spoken($"power, {unit}"),
+            Curves = [.. gears, new(Spoken("road load"), CurveKind.Needs, [.. load])],
         };
     }
 
@@ -48,9 +48,9 @@ internal static class PullOfVehicle
         var fastest = effort.Gears.Max(gear => gear.Points[^1].Speed);
         return new()
         {
-            Title = "Force at the wheels against hills",
-            Across = $"road speed, {units.Speed}",
-            Up = $"force, {units.Force}",
+            Title = Spoken("Force at the wheels against hills"),
+            Across = Spoken($"road speed, {units.Speed}"),
+            Up = Spoken($"force, {units.Force}"),
             Curves =
             [
                 .. effort.Gears.Select(gear => new Curve(gear.Gear, CurveKind.Does, Drawn(gear.Points))),
@@ -66,6 +66,6 @@ internal static class PullOfVehicle
     {
         var load = pull.Driveline.Load!;
         var mass = Rounded.Value(load.Mass!.Value, units.Mass);
-        return $"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}.";
+        return Spoken($"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}.");
     }
 }

@@ -10,14 +10,14 @@ public static class ReaderWords
 
     public static string InWords(SheetReader reader) => reader switch
     {
-        SheetReader.Buyer => "the buyer",
-        SheetReader.Inspector => "an inspector",
-        SheetReader.Insurer => "an insurer",
-        _ => "the shop's own file",
+        SheetReader.Buyer => Spoken("the buyer"),
+        SheetReader.Inspector => Spoken("an inspector"),
+        SheetReader.Insurer => Spoken("an insurer"),
+        _ => Spoken("the shop's own file"),
     };
 
     public static Parsed<SheetReader> Read(string text)
         => Enum.GetValues<SheetReader>().Where(reader => reader.ToString().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var reader]
             ? reader
-            : new Refusal("reader", $"{Shown.Quoted(text)} is nobody a sheet is made for: buyer, inspector, insurer or own.", "inspector");
+            : new Refusal("reader", Spoken($"{Shown.Quoted(text)} is nobody a sheet is made for: buyer, inspector, insurer or own."), "inspector");
 }

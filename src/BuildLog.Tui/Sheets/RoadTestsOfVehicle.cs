@@ -16,14 +16,14 @@ internal static class RoadTestsOfVehicle
     /// <summary>What a drive showed and nobody has put right.</summary>
     public static IEnumerable<string> OpenDefects(VehicleFolder folder)
         => folder.RoadTests.Where(test => test.Defects.Length > 0 && test.Fix.Length == 0)
-            .Select(test => $"{test.Defects.TrimEnd('.')} (road test of {DayText.InWords(test.Date)}).");
+            .Select(test => Spoken($"{test.Defects.TrimEnd('.')} (road test of {DayText.InWords(test.Date)})."));
 
     private static RoadTestRow Row(RoadTest test) => new()
     {
         Date = DayText.InShort(test.Date),
         Odometer = test.Odometer?.InWords,
         Read = Told(", ", Joined(test), test.Temperatures),
-        Noticed = Told("; ", test.Vibration.Length > 0 ? $"shakes {test.Vibration}" : "", test.Noises),
+        Noticed = Told("; ", test.Vibration.Length > 0 ? Spoken($"shakes {test.Vibration}") : "", test.Noises),
         Defects = Told("", test.Defects),
         Fix = Told("", test.Fix),
     };
@@ -31,7 +31,7 @@ internal static class RoadTestsOfVehicle
     private static string Joined(RoadTest test)
     {
         var gear = test.Gear.Length > 0 ? $"in {test.Gear}" : "";
-        return Told(" ", test.EngineSpeed?.Text ?? "", test.Speed is { } speed ? $"at {speed}" : "", gear) ?? "";
+        return Told(" ", test.EngineSpeed?.Text ?? "", test.Speed is { } speed ? Spoken($"at {speed}") : "", gear) ?? "";
     }
 
     /// <summary>Null where there is nothing to tell.</summary>

@@ -13,7 +13,7 @@ internal static class RunningGearOfVehicle
 {
     public static IReadOnlyList<RunningGearRow> Of(Driveline driveline, UnitSystem units)
         => driveline.Tyres is { } tyres
-            ? [Row("Front", tyres.On(Position.FrontAxle), driveline.AxleMasses?.Front, twin: false, units), Row("Rear", tyres, driveline.AxleMasses?.Rear, tyres.TwinRear, units)]
+            ? [Row(Spoken("Front"), tyres.On(Position.FrontAxle), driveline.AxleMasses?.Front, twin: false, units), Row(Spoken("Rear"), tyres, driveline.AxleMasses?.Rear, tyres.TwinRear, units)]
             : [];
 
     private static RunningGearRow Row(string axle, TyreSet tyres, Known? mass, bool twin, UnitSystem units) => new()
@@ -23,7 +23,7 @@ internal static class RunningGearOfVehicle
         Wheel = tyres.Wheel is { } wheel ? InWords(wheel) : null,
         AxleMass = mass is null ? null : $"{Rounded.WithInterval(mass.Value, units.Mass)}, {mass.Source.InWords()}",
         TyresCarry = tyres.Size is { } size && TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is { } kilograms
-            ? Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Mass.FromBase(kilograms)), 0), units.Mass) + (twin ? ", twin wheels" : "")
+            ? Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Mass.FromBase(kilograms)), 0), units.Mass) + (twin ? Spoken(", twin wheels") : "")
             : null,
         SpeedLimit = tyres.Size is { SpeedLimitKmh: { } limit, SpeedSymbol: { } symbol }
             ? $"{symbol}: {Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Speed.FromBase(Units.KilometrePerHour.ToBase(limit))), 0), units.Speed)}"
@@ -34,10 +34,10 @@ internal static class RunningGearOfVehicle
     {
         string?[] facts =
         [
-            wheel.RimWidth is { } width ? $"rim {Rounded.WithInterval(width.Value, Units.Inch)} wide" : null,
-            wheel.Offset is { } offset ? $"offset {Rounded.WithInterval(offset.Value, Units.Millimetre)}" : null,
+            wheel.RimWidth is { } width ? Spoken($"rim {Rounded.WithInterval(width.Value, Units.Inch)} wide") : null,
+            wheel.Offset is { } offset ? Spoken($"offset {Rounded.WithInterval(offset.Value, Units.Millimetre)}") : null,
             wheel.Bolting is { Studs: { } studs, PitchCircle: { } circle } ? FormattableString.Invariant($"{studs} × {Rounded.WithInterval(circle.Value, Units.Millimetre)}") : null,
-            wheel.Bolting?.Bore is { } bore ? $"bore {Rounded.WithInterval(bore.Value, Units.Millimetre)}" : null,
+            wheel.Bolting?.Bore is { } bore ? Spoken($"bore {Rounded.WithInterval(bore.Value, Units.Millimetre)}") : null,
         ];
         var known = facts.OfType<string>().ToList();
         return known.Count == 0 ? null : string.Join(", ", known);

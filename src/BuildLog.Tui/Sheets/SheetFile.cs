@@ -11,16 +11,16 @@ public static class SheetFile
     private const string Csv = ".csv";
     private const string Zip = ".zip";
 
-    public static Parsed<string> Read(string text) => Read(text, "a paper is a PDF", "kestrel.pdf", Pdf);
+    public static Parsed<string> Read(string text) => Read(text, Spoken("a paper is a PDF"), "kestrel.pdf", Pdf);
 
     /// <summary>The build sheet alone, or with all that goes with the vehicle.</summary>
-    public static Parsed<string> ReadSheet(string text) => Read(text, "a sheet is a PDF, a handover a zip", "kestrel.pdf", Pdf, Zip);
+    public static Parsed<string> ReadSheet(string text) => Read(text, Spoken("a sheet is a PDF, a handover a zip"), "kestrel.pdf", Pdf, Zip);
 
     /// <summary>Hours and costs go to paper or to a spreadsheet.</summary>
-    public static Parsed<string> ReadAccount(string text) => Read(text, "an account is a PDF or a CSV", "kestrel-costs.csv", Pdf, Csv);
+    public static Parsed<string> ReadAccount(string text) => Read(text, Spoken("an account is a PDF or a CSV"), "kestrel-costs.csv", Pdf, Csv);
 
     /// <summary>What goes with a vehicle is one zip.</summary>
-    public static Parsed<string> ReadBundle(string text) => Read(text, "a handover is a zip", "kestrel-handover.zip", Zip);
+    public static Parsed<string> ReadBundle(string text) => Read(text, Spoken("a handover is a zip"), "kestrel-handover.zip", Zip);
 
     /// <summary>The name to propose: <c>kestrel-build-sheet.pdf</c>.</summary>
     public static string Usual(Vehicle vehicle, string what)
@@ -37,7 +37,7 @@ public static class SheetFile
             if (EndsIn(text.Trim(), ending)) return TypedPath.Read(text, example);
         }
 
-        return new Refusal("file", $"{Shown.Quoted(text)} does not end in {string.Join(" or ", endings.ToArray())}, and {why}.", example);
+        return new Refusal("file", Spoken($"{Shown.Quoted(text)} does not end in {string.Join(Spoken(" or "), endings.ToArray())}, and {why}."), example);
     }
 
     private static bool EndsIn(string path, string ending) => Path.GetExtension(path).Equals(ending, StringComparison.OrdinalIgnoreCase);

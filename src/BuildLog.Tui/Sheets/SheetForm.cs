@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Data;
 using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
@@ -27,20 +26,20 @@ public sealed class SheetForm
 
     private Form Asked => new()
     {
-        Title = $"Build sheet of {bench.Vehicle.Name}",
+        Title = Spoken($"Build sheet of {bench.Vehicle.Name}"),
         HelpPage = "Sheet",
-        SaveCaption = "Write",
+        SaveCaption = Spoken("Write"),
         Entries =
         [
-            new TextEntry("file", "File") { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = "a PDF; or a zip: sheet, photos, receipts, record", Check = Forms.Checks.Needed("file", SheetFile.ReadSheet) },
-            new ChoiceEntry("reader", "For", [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
-            new ChoiceEntry("paper", "Paper", PrintForm.WholePages) { Initial = PrintForm.WholePages[0].Value },
-            new TextEntry("from", "From") { Hint = "a day: nothing that happened before; empty for all", Check = Forms.Checks.IfTyped("from", Day) },
-            new YesNoEntry("hours", "With hours") { IsYes = false, Hint = "yes: the work and its hours; the shop's own file always has them" },
-            new YesNoEntry("costs", "With costs") { IsYes = false, Hint = "yes: what was paid; the shop's own file always has it" },
-            new TextEntry("beside", "Options beside") { Hint = $"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", "the number of a way out on the page Options", StringComparison.Ordinal)}; empty: none" },
-            new YesNoEntry("read", "Read it first") { IsYes = false, Hint = "yes: its text, page by page, before it is written" },
-            new YesNoEntry("open", "Open it then") { IsYes = false, Hint = "yes: in the system's viewer" },
+            new TextEntry("file", Spoken("File")) { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = Spoken("a PDF; or a zip: sheet, photos, receipts, record"), Check = Forms.Checks.Needed("file", SheetFile.ReadSheet) },
+            new ChoiceEntry("reader", Spoken("For"), [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
+            new ChoiceEntry("paper", Spoken("Paper"), PrintForm.WholePages) { Initial = PrintForm.WholePages[0].Value },
+            new TextEntry("from", Spoken("From")) { Hint = Spoken("a day: nothing that happened before; empty for all"), Check = Forms.Checks.IfTyped("from", Day) },
+            new YesNoEntry("hours", Spoken("With hours")) { IsYes = false, Hint = Spoken("yes: the work and its hours; the shop's own file always has them") },
+            new YesNoEntry("costs", Spoken("With costs")) { IsYes = false, Hint = Spoken("yes: what was paid; the shop's own file always has it") },
+            new TextEntry("beside", Spoken("Options beside")) { Hint = Spoken($"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", Spoken("the number of a way out on the page Options"), StringComparison.Ordinal)}; empty: none") },
+            new YesNoEntry("read", Spoken("Read it first")) { IsYes = false, Hint = Spoken("yes: its text, page by page, before it is written") },
+            new YesNoEntry("open", Spoken("Open it then")) { IsYes = false, Hint = Spoken("yes: in the system's viewer") },
         ],
         Save = Save,
     };
@@ -58,11 +57,11 @@ public sealed class SheetForm
     /// <summary>What was written, and what could not be printed.</summary>
     public static string InWords(string path, SheetResult result)
     {
-        var pages = result.Pages == 1 ? "one page" : string.Create(CultureInfo.InvariantCulture, $"{result.Pages} pages");
+        var pages = result.Pages == 1 ? Spoken("one page") : Spoken($"{result.Pages} pages");
         var missing = result.MissingSigns.Count == 0
             ? "."
-            : $"; the fonts lack {string.Join(' ', result.MissingSigns.Select(missing => $"{missing.Sign} ({missing.CodePoint})"))}, printed as an empty box.";
-        return string.Join(' ', [$"Wrote {path}, {pages}{missing}", .. result.SkippedPhotos]);
+            : Spoken($"; the fonts lack {string.Join(' ', result.MissingSigns.Select(missing => $"{missing.Sign} ({missing.CodePoint})"))}, printed as an empty box.");
+        return string.Join(' ', [Spoken($"Wrote {path}, {pages}{missing}"), .. result.SkippedPhotos]);
     }
 
     private Parsed<DateOnly> Day(string text) => DayText.ReadPast(text, clock.Today());
@@ -85,13 +84,13 @@ public sealed class SheetForm
         var content = SheetOfVehicle.Content(bench, folder, wishes, units, printed);
         if (values.IsYes("read") && !ReadFirst(content))
         {
-            said("Nothing was written.");
+            said(Spoken("Nothing was written."));
             return SaveOutcome.Done;
         }
 
         var exists = File.Exists(path);
-        if (exists && !host.Confirm(new("Replace the file?", $"{path} is already there. The new one would take its place.", "Replace", "Keep it")))
-            return SaveOutcome.Refuse("file", "That file is kept: give another name.");
+        if (exists && !host.Confirm(new(Spoken("Replace the file?"), Spoken($"{path} is already there. The new one would take its place."), Spoken("Replace"), Spoken("Keep it"))))
+            return SaveOutcome.Refuse("file", Spoken("That file is kept: give another name."));
 
         try
         {
@@ -115,7 +114,7 @@ public sealed class SheetForm
     private bool ReadFirst(SheetContent content)
     {
         var preview = BuildSheetWriter.Preview(content);
-        host.Tell("What the sheet will say", [.. preview.Lines]);
-        return host.Confirm(new("Write it?", "That is what the sheet says.", "Write", "Not now"));
+        host.Tell(Spoken("What the sheet will say"), [.. preview.Lines]);
+        return host.Confirm(new(Spoken("Write it?"), Spoken("That is what the sheet says."), Spoken("Write"), Spoken("Not now")));
     }
 }

@@ -22,7 +22,7 @@ namespace BuildLog.Tui.Sheets;
 /// <summary>A vehicle on the bench as the content of its build sheet: the same results the screen shows, worded for paper.</summary>
 public static class SheetOfVehicle
 {
-    private const string NotKnownYet = "not known yet";
+    private static string NotKnownYet => Spoken("not known yet");
 
     // In a narrow column a number and its unit stay together.
     private const char NoBreak = '\u00a0';
@@ -86,7 +86,7 @@ public static class SheetOfVehicle
             Identity = NumbersOfVehicle.Of(bench, folder),
             Owner = vehicle.Owner,
             State = vehicle.State.InWords(),
-            Odometer = bench.History.Select(swap => swap.Odometer).LastOrDefault(odometer => odometer is not null) is { } last ? $"{last.InWords} at the last swap" : null,
+            Odometer = bench.History.Select(swap => swap.Odometer).LastOrDefault(odometer => odometer is not null) is { } last ? Spoken($"{last.InWords} at the last swap") : null,
         };
     }
 
@@ -99,7 +99,7 @@ public static class SheetOfVehicle
             Sentence(fitment.Position.InWords()),
             Part(fitment.Component),
             numbers.Count == 0 ? null
-                : gears ? $"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}"
+                : gears ? Spoken($"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}")
                 : string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {Rounded.Converted(number.Used.Value, number.Unit, units.Shown(number.Unit))}")),
             numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
     }
@@ -111,7 +111,7 @@ public static class SheetOfVehicle
     private static string Part(Component part)
     {
         var size = part is WheelSetComponent { SizeText.Length: > 0 } wheels && !part.Name.Contains(wheels.SizeText, StringComparison.OrdinalIgnoreCase) ? $", {wheels.SizeText}" : "";
-        var number = part.SerialNumber.Length > 0 ? $", no. {part.SerialNumber}" : "";
+        var number = part.SerialNumber.Length > 0 ? Spoken($", no. {part.SerialNumber}") : "";
         return part.Name + size + number;
     }
 
@@ -126,24 +126,24 @@ public static class SheetOfVehicle
         foreach (var goal in bench.Goals.Cruise)
         {
             var n = CruiseCheck.EngineSpeed(bench.Driveline, goal);
-            yield return new($"Engine speed at {goal.Speed.Text}", n is null ? NotKnownYet : Rounded.WithInterval(n, Units.RevolutionPerMinute));
+            yield return new(Spoken($"Engine speed at {goal.Speed.Text}"), n is null ? NotKnownYet : Rounded.WithInterval(n, Units.RevolutionPerMinute));
         }
 
         if (GearSpeeds.Of(bench.Driveline) is { } speeds)
-            yield return new("Road speed per 1000 rev/min in top", Rounded.WithInterval(speeds.PerThousand(speeds.Steps[^1]), units.Speed));
-        yield return new("Axle ratio", bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : NotKnownYet);
-        yield return new("Rolling circumference", bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : NotKnownYet);
+            yield return new(Spoken("Road speed per 1000 rev/min in top"), Rounded.WithInterval(speeds.PerThousand(speeds.Steps[^1]), units.Speed));
+        yield return new(Spoken("Axle ratio"), bench.Driveline.DrivingAxle?.Ratio is { } axle ? Rounded.WithInterval(axle.Value, Units.One) : NotKnownYet);
+        yield return new(Spoken("Rolling circumference"), bench.Driveline.Tyres?.RollingCircumference is { } tyre ? Rounded.WithInterval(tyre.Value, units.Length) : NotKnownYet);
     }
 
     // Whoever reads the first page only knows whether something is wrong, and what.
     private static string Judged(IReadOnlyList<Finding> findings)
     {
         var clashes = findings.Where(finding => finding.Verdict == Verdict.Clash).Select(finding => finding.Title).Distinct().ToList();
-        return $"{FindingsWords.Count(findings).Summary()}{(clashes.Count > 0 ? $". What clashes: {string.Join("; ", clashes)}" : "")}.";
+        return $"{FindingsWords.Count(findings).Summary()}{(clashes.Count > 0 ? Spoken($". What clashes: {string.Join("; ", clashes)}") : "")}.";
     }
 
     private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
-        => new(["Gear", .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
+        => new([Spoken("Gear"), .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
 
     private static Sawtooth Chart(SawtoothModel chart)
     {
@@ -156,7 +156,7 @@ public static class SheetOfVehicle
             EngineUnit = Units.RevolutionPerMinute.Symbol,
             SpeedMax = lines[^1].ToSpeed,
             EngineMax = chart.ShiftRpm,
-            Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, "cruise goal") : null,
+            Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, Spoken("cruise goal")) : null,
         };
     }
 
@@ -165,28 +165,28 @@ public static class SheetOfVehicle
     {
         foreach (var finding in findings.Where(finding => !IsQuiet(finding))) yield return Finding(finding, units);
         var quiet = findings.Where(IsQuiet).Select(finding => finding.Title).Except(findings.Where(finding => !IsQuiet(finding)).Select(finding => finding.Title)).ToList();
-        if (quiet.Count > 0) yield return new(Verdict.Fits.InWords(), "Also checked", $"{string.Join("; ", quiet)}.");
+        if (quiet.Count > 0) yield return new(Verdict.Fits.InWords(), Spoken("Also checked"), $"{string.Join("; ", quiet)}.");
     }
 
     private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
     private static SheetFinding Finding(Finding finding, UnitSystem units)
-        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join("; or ", finding.CuresIn(units.Shown)), finding.SettledBy);
+        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join(Spoken("; or "), finding.CuresIn(units.Shown)), finding.SettledBy);
 
     internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
         var result = MeasurementsWords.Result(session, units);
-        var who = $"with {session.Helper}";
+        var who = Spoken($"with {session.Helper}");
         return new()
         {
             What = session.Subject,
             Date = DayText.InWords(session.Date),
             Method = session.Method,
-            Who = session.Helper.Length == 0 ? "the shop" : $"the shop, {who}",
+            Who = session.Helper.Length == 0 ? Spoken("the shop") : Spoken($"the shop, {who}"),
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
             Result = result.InWords,
-            ExpandedUncertainty = result.Value.IsExact ? "none: a count that agrees is exact" : ExpandedUncertainty(result),
+            ExpandedUncertainty = result.Value.IsExact ? Spoken("none: a count that agrees is exact") : ExpandedUncertainty(result),
             Interval95 = Rounded.Ends(result.Value, result.Unit),
         };
     }
@@ -199,21 +199,21 @@ public static class SheetOfVehicle
         var effect = swap.Effect(bench.Goals);
         var (before, after) = (HistoryWords.Cruise(effect.Before.CruiseEngineSpeed), HistoryWords.Cruise(effect.After.CruiseEngineSpeed));
         var from = before.Length == 0 ? "" : $"{before.Replace($" {Units.RevolutionPerMinute}", "", StringComparison.Ordinal)} → ";
-        var cruise = after.Length == 0 ? "" : before == after ? $"cruise {after} as before" : $"cruise {from}{after}";
+        var cruise = after.Length == 0 ? "" : before == after ? Spoken($"cruise {after} as before") : Spoken($"cruise {from}{after}");
         return new()
         {
             Date = DayText.InShort(swap.Day),
             Odometer = swap.Odometer?.InWords.Replace(' ', NoBreak),
             Position = Sentence(swap.Position.InWords()),
-            Removed = swap.Removed?.Name ?? "none",
-            Fitted = swap.Fitted?.Name ?? "none",
+            Removed = swap.Removed?.Name ?? Spoken("none"),
+            Fitted = swap.Fitted?.Name ?? Spoken("none"),
             Reason = swap.Reason,
             Effect = Effect([.. cruise.Length == 0 ? [] : new[] { cruise }, .. SwapWords.Of(effect.Moves, units)]),
         };
     }
 
     private static string Effect(IReadOnlyList<string> clauses)
-        => string.Join("; ", clauses) is { Length: > 0 } said ? said : "nothing to say yet";
+        => string.Join("; ", clauses) is { Length: > 0 } said ? said : Spoken("nothing to say yet");
 
     private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict, UnitSystem units)
         => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.SaysIn(units.Shown));
@@ -226,7 +226,7 @@ public static class SheetOfVehicle
         => bench.Fitted.Doubts.Concat(bench.Fitted.Numbers
             .Where(number => number.Used.Source is Gearing.Measurements.Source.Tag or Gearing.Measurements.Source.OwnersWord or Gearing.Measurements.Source.Assumed)
             .GroupBy(number => (number.Position, number.Used.Source))
-            .Select(group => $"{Sentence(group.Key.Position?.InWords() ?? "vehicle")}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}."));
+            .Select(group => $"{Sentence(group.Key.Position?.InWords() ?? Spoken("vehicle"))}, {string.Join(", ", group.Select(number => number.Number))}: {group.Key.Source.InWords()}."));
 
     /// <summary>Words as the beginning of a sentence.</summary>
     internal static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];

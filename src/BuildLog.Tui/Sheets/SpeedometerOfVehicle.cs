@@ -26,41 +26,41 @@ internal static class SpeedometerOfVehicle
 
     private static IEnumerable<LabelledLine> Facts(Speedometer meter, Reading? reading, UnitSystem units)
     {
-        yield return new("Speedometer", meter.Name);
-        yield return new("Reads right at", meter.Wanted is { } wanted ? PerDistance(wanted.Value, units) : null);
-        yield return new("Driven by", meter.Drive is { } drive ? Drive(drive) : null);
+        yield return new(Spoken("Speedometer"), meter.Name);
+        yield return new(Spoken("Reads right at"), meter.Wanted is { } wanted ? PerDistance(wanted.Value, units) : null);
+        yield return new(Spoken("Driven by"), meter.Drive is { } drive ? Drive(drive) : null);
         foreach (var speed in units.Speed == Units.MilePerHour ? MilesTold : SpeedsTold)
         {
-            yield return new($"Shows at a true {Rounded.WithUnit(Rounded.Fixed(speed, 0), units.Speed)}",
+            yield return new(Spoken($"Shows at a true {Rounded.WithUnit(Rounded.Fixed(speed, 0), units.Speed)}"),
                 reading is null ? null : Rounded.WithInterval(reading.Shown(units.Speed.ToBase(speed)), units.Speed));
         }
 
-        yield return new("Odometer", reading is null ? null : Odometer(reading.OdometerError));
-        yield return new("Rule", "UN R39, 5.3: from the truth to 10 % + 4 km/h above it");
+        yield return new(Spoken("Odometer"), reading is null ? null : Odometer(reading.OdometerError));
+        yield return new(Spoken("Rule"), Spoken("UN R39, 5.3: from the truth to 10 % + 4 km/h above it"));
     }
 
     private static string Odometer(Measured error)
-        => $"{Rounded.WithInterval(error.Value < 0 ? -error : error, Units.PercentUnit)} {(error.Value < 0 ? "behind" : "ahead")}";
+        => $"{Rounded.WithInterval(error.Value < 0 ? -error : error, Units.PercentUnit)} {(error.Value < 0 ? Spoken("behind") : Spoken("ahead"))}";
 
     private static string PerDistance(Measured perMetre, UnitSystem units)
     {
         var distance = units.Speed == Units.MilePerHour ? Units.Mile : Units.Kilometre;
         var turns = perMetre * distance.Factor;
         var number = turns.IsExact ? Rounded.Exact(Math.Round(turns.Value, 1)) : Rounded.WithInterval(turns, Units.One);
-        return $"{number} turns or pulses a {(distance == Units.Mile ? "mile" : "kilometre")}";
+        return Spoken($"{number} turns or pulses a {(distance == Units.Mile ? Spoken("mile") : Spoken("kilometre"))}");
     }
 
     private static string Drive(SpeedometerDrive drive)
     {
         var gears = drive is { DriveTeeth: { } driving, DrivenTeeth: { } driven }
-            ? FormattableString.Invariant($"gears {driving}/{driven}")
-            : $"{Rounded.WithInterval(drive.PerTurn / drive.Correction, Units.One)} pulses a turn";
-        var correction = drive.Correction.Value == 1 ? "" : $", corrected by {Rounded.WithInterval(drive.Correction, Units.One)}";
+            ? Spoken($"gears {driving}/{driven}")
+            : Spoken($"{Rounded.WithInterval(drive.PerTurn / drive.Correction, Units.One)} pulses a turn");
+        var correction = drive.Correction.Value == 1 ? "" : Spoken($", corrected by {Rounded.WithInterval(drive.Correction, Units.One)}");
         var at = drive.Pickup switch
         {
-            Pickup.GearboxOutput => "at the gearbox output",
-            Pickup.Wheel => "at a wheel",
-            _ => "at the propshaft",
+            Pickup.GearboxOutput => Spoken("at the gearbox output"),
+            Pickup.Wheel => Spoken("at a wheel"),
+            _ => Spoken("at the propshaft"),
         };
         return $"{gears} {at}{correction}";
     }
@@ -73,14 +73,14 @@ internal static class SpeedometerOfVehicle
         var points = ErrorCurve.Of(reading);
         return new()
         {
-            Title = "Shown beyond the truth, against UN R39",
-            Across = $"true speed, {units.Speed}",
-            Up = $"shown minus true, {units.Speed}",
+            Title = Spoken("Shown beyond the truth, against UN R39"),
+            Across = Spoken($"true speed, {units.Speed}"),
+            Up = Spoken($"shown minus true, {units.Speed}"),
             Curves =
             [
-                new("this speedometer", CurveKind.Does, [.. points.Select(point => At(point.Real, point.Error.Value))]),
-                new("most allowed", CurveKind.Limit, [.. points.Select(point => At(point.Real, SpeedometerLaw.Shown(point.Real).High - point.Real))]),
-                new("least allowed", CurveKind.Limit, [.. points.Select(point => At(point.Real, 0))]),
+                new(Spoken("this speedometer"), CurveKind.Does, [.. points.Select(point => At(point.Real, point.Error.Value))]),
+                new(Spoken("most allowed"), CurveKind.Limit, [.. points.Select(point => At(point.Real, SpeedometerLaw.Shown(point.Real).High - point.Real))]),
+                new(Spoken("least allowed"), CurveKind.Limit, [.. points.Select(point => At(point.Real, 0))]),
             ],
         };
     }

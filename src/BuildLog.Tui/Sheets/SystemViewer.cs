@@ -21,7 +21,7 @@ public static class SystemViewer
     }
 
     /// <summary>The sentence for a machine that has no viewer.</summary>
-    public static string Refusal(string path) => $"Nothing on this machine offers to open a PDF; {path} is written all the same.";
+    public static string Refusal(string path) => Spoken($"Nothing on this machine offers to open a PDF; {path} is written all the same.");
 
     private static ProcessStartInfo Start(string path)
     {

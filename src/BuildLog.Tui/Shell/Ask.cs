@@ -23,7 +23,7 @@ internal sealed class Ask : Popup
         no.Accepting += (_, e) => Answer(e, yes: false);
         yes.Accepting += (_, e) => Answer(e, yes: true);
         Add(text, no, yes);
-        ShowKeys(new KeyHint("← →", "choose"), new KeyHint("Enter", "answer"), new KeyHint("Esc", question.No));
+        ShowKeys(new KeyHint("← →", Spoken("choose")), new KeyHint("Enter", Spoken("answer")), new KeyHint("Esc", question.No));
 
         AddCommand(Command.Left, () => no.SetFocus());
         AddCommand(Command.Right, () => yes.SetFocus());

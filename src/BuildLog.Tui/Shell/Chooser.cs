@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Shell;
 internal sealed class Chooser : Popup
 {
     private readonly IReadOnlyList<ChoiceOption> options;
-    private readonly RowList list = new() { X = 1, Width = Dim.Fill(1), Height = Dim.Fill(1), WhenEmpty = "Nothing to choose from." };
+    private readonly RowList list = new() { X = 1, Width = Dim.Fill(1), Height = Dim.Fill(1), WhenEmpty = Spoken("Nothing to choose from.") };
 
     private Chooser(string title, IReadOnlyList<ChoiceOption> options, string? current)
         : base(title)
@@ -22,7 +22,7 @@ internal sealed class Chooser : Popup
             App?.RequestStop(this);
         };
         Add(list);
-        ShowKeys(new KeyHint("↑↓", "move"), new KeyHint("Enter", "choose"), new KeyHint("Esc", "leave as it is"));
+        ShowKeys(new KeyHint("↑↓", Spoken("move")), new KeyHint("Enter", Spoken("choose")), new KeyHint("Esc", Spoken("leave as it is")));
     }
 
     protected override int WantedHeight => Math.Max(1, options.Count) + 4;

@@ -5,5 +5,5 @@ namespace BuildLog.Tui.Shell;
 /// <summary>F1: the help of one page.</summary>
 internal static class HelpScreen
 {
-    public static void Show(IApplication app, string page) => Reader.Show(app, "Help: " + HelpText.TitleOf(page), HelpText.Of(page));
+    public static void Show(IApplication app, string page) => Reader.Show(app, Spoken("Help: ") + HelpText.TitleOf(page), HelpText.Of(page));
 }

@@ -32,7 +32,7 @@ internal sealed class LeastSize : View
     protected override bool OnDrawingContent(DrawContext? context)
     {
         this.PaintEmptyRows(0);
-        var text = FormattableString.Invariant($"BuildLog needs {Least.Width} × {Least.Height} characters; this window has {window.Width} × {window.Height}. Make it larger. Nothing is lost.");
+        var text = Spoken($"BuildLog needs {Least.Width} × {Least.Height} characters; this window has {window.Width} × {window.Height}. Make it larger. Nothing is lost.");
         foreach (var (line, y) in TextFit.Wrap(text, Viewport.Width).Take(Viewport.Height).Select((line, y) => (line, y))) this.Paint(0, y, line, Tone.Strong);
         return true;
     }

@@ -20,7 +20,7 @@ internal sealed class Reader : Popup
         act = onward?.Key[0];
         page.Show(lines);
         Add(page);
-        ShowKeys([new KeyHint("↑↓ PgUp PgDn", "scroll"), .. onward is null ? Array.Empty<KeyHint>() : [onward], new KeyHint("Esc", "close")]);
+        ShowKeys([new KeyHint("↑↓ PgUp PgDn", Spoken("scroll")), .. onward is null ? Array.Empty<KeyHint>() : [onward], new KeyHint("Esc", Spoken("close"))]);
     }
 
     protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 4;

@@ -24,7 +24,7 @@ internal sealed class SearchBox : Popup
         typed.ValueChanged += (_, _) => ShowRows();
         typed.KeyDown += OnKey;
         Add(typed, list);
-        ShowKeys(new KeyHint("type", "narrow"), new KeyHint("↑↓", "move"), new KeyHint("Enter", "take"), new KeyHint("Esc", "leave"));
+        ShowKeys(new KeyHint("type", Spoken("narrow")), new KeyHint("↑↓", Spoken("move")), new KeyHint("Enter", Spoken("take")), new KeyHint("Esc", Spoken("leave")));
         ShowRows();
     }
 

@@ -38,7 +38,7 @@ internal sealed class StatusLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var earlier = messages.Count > 1 ? " m earlier" : "";
+        var earlier = messages.Count > 1 ? Spoken(" m earlier") : "";
         var width = Math.Max(0, Viewport.Width - earlier.Length);
         this.Paint(0, 0, width, TextLine.Of(" " + (meanwhile.Length > 0 ? meanwhile : messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
         this.Paint(width, 0, earlier, Tone.Quiet);

@@ -84,12 +84,12 @@ public static class TerminalSession
         var written = log.Write(error);
         Reader.Show(
             app,
-            "Something went wrong",
+            Spoken("Something went wrong"),
             [
                 TextLine.Of(error.Message),
                 TextLine.Empty,
-                "Nothing that was saved before is lost. You can go on working.",
-                written ? $"The details are in {log.Path}" : $"The details could not be written to {log.Path}",
+                Spoken("Nothing that was saved before is lost. You can go on working."),
+                written ? Spoken($"The details are in {log.Path}") : Spoken($"The details could not be written to {log.Path}"),
             ]);
         return true;
     }

@@ -13,21 +13,21 @@ internal static class LoadEntries
 {
     private const string NotSaid = "";
 
-    private static readonly IReadOnlyList<SpecField<Vehicle>> Masses =
+    private static IReadOnlyList<SpecField<Vehicle>> Masses =>
     [
-        new(Spec.Mass, "Mass", "as driven, such as 1450 kg", v => v.Mass, (v, n) => v.Mass = n),
-        new(Spec.FrontAxleMass, "On front axle", "from the weighbridge, laden, such as 700 kg", v => v.FrontAxleMass, (v, n) => v.FrontAxleMass = n),
-        new(Spec.RearAxleMass, "On rear axle", "such as 750 kg", v => v.RearAxleMass, (v, n) => v.RearAxleMass = n),
-        new(Spec.DrivenShare, "On driven wheels", "such as 52 %; empty: the axle masses tell", v => v.DrivenShare, (v, n) => v.DrivenShare = n),
-        new(Spec.Altitude, "Driven at", "above sea level, such as 300 m", v => v.Altitude, (v, n) => v.Altitude = n),
-        new(Spec.DragArea, "Drag area", "Cd times area, if coasted down, such as 0.9 m2", v => v.DragArea, (v, n) => v.DragArea = n),
-        new(Spec.RollingResistance, "Rolling", "resistance over weight, if known, such as 0.013", v => v.RollingResistance, (v, n) => v.RollingResistance = n),
-        new(Spec.GravityHeight, "Gravity height", "centre of gravity above the road, such as 620 mm", v => v.GravityHeight, (v, n) => v.GravityHeight = n),
-        new(Spec.Wheelbase, "Wheelbase", "such as 2650 mm", v => v.Wheelbase, (v, n) => v.Wheelbase = n),
-        new(Spec.FrontSprings, "Front springs", "apart, middle to middle, such as 760 mm", v => v.FrontSprings, (v, n) => v.FrontSprings = n),
-        new(Spec.FrontPad, "  lie at", "at the centre bolt, front high is +, such as 2 deg", v => v.FrontPad, (v, n) => v.FrontPad = n),
-        new(Spec.RearSprings, "Rear springs", "such as 1020 mm", v => v.RearSprings, (v, n) => v.RearSprings = n),
-        new(Spec.RearPad, "  lie at", "such as 0 deg", v => v.RearPad, (v, n) => v.RearPad = n),
+        new(Spec.Mass, Spoken("Mass"), Spoken("as driven, such as 1450 kg"), v => v.Mass, (v, n) => v.Mass = n),
+        new(Spec.FrontAxleMass, Spoken("On front axle"), Spoken("from the weighbridge, laden, such as 700 kg"), v => v.FrontAxleMass, (v, n) => v.FrontAxleMass = n),
+        new(Spec.RearAxleMass, Spoken("On rear axle"), Spoken("such as 750 kg"), v => v.RearAxleMass, (v, n) => v.RearAxleMass = n),
+        new(Spec.DrivenShare, Spoken("On driven wheels"), Spoken("such as 52 %; empty: the axle masses tell"), v => v.DrivenShare, (v, n) => v.DrivenShare = n),
+        new(Spec.Altitude, Spoken("Driven at"), Spoken("above sea level, such as 300 m"), v => v.Altitude, (v, n) => v.Altitude = n),
+        new(Spec.DragArea, Spoken("Drag area"), Spoken("Cd times area, if coasted down, such as 0.9 m2"), v => v.DragArea, (v, n) => v.DragArea = n),
+        new(Spec.RollingResistance, Spoken("Rolling"), Spoken("resistance over weight, if known, such as 0.013"), v => v.RollingResistance, (v, n) => v.RollingResistance = n),
+        new(Spec.GravityHeight, Spoken("Gravity height"), Spoken("centre of gravity above the road, such as 620 mm"), v => v.GravityHeight, (v, n) => v.GravityHeight = n),
+        new(Spec.Wheelbase, Spoken("Wheelbase"), Spoken("such as 2650 mm"), v => v.Wheelbase, (v, n) => v.Wheelbase = n),
+        new(Spec.FrontSprings, Spoken("Front springs"), Spoken("apart, middle to middle, such as 760 mm"), v => v.FrontSprings, (v, n) => v.FrontSprings = n),
+        new(Spec.FrontPad, Spoken("  lie at"), Spoken("at the centre bolt, front high is +, such as 2 deg"), v => v.FrontPad, (v, n) => v.FrontPad = n),
+        new(Spec.RearSprings, Spoken("Rear springs"), Spoken("such as 1020 mm"), v => v.RearSprings, (v, n) => v.RearSprings = n),
+        new(Spec.RearPad, Spoken("  lie at"), Spoken("such as 0 deg"), v => v.RearPad, (v, n) => v.RearPad = n),
     ];
 
     // Laden, an axle pair carries the vehicle and its load; nothing on wheels carries twice itself. A tenth is for what was driven lighter than weighed.
@@ -41,7 +41,7 @@ internal static class LoadEntries
         var laden = (front + rear) / mass;
         return laden is >= LeastLaden and <= MostLaden
             ? null
-            : $"The axles carry {Rounded.Exact(front + rear)} kg, and the vehicle has a mass of {Rounded.Exact(mass)} kg: laden, they carry that and its load. Example: 1450 kg, on the axles 700 kg and 850 kg";
+            : Spoken($"The axles carry {Rounded.Exact(front + rear)} kg, and the vehicle has a mass of {Rounded.Exact(mass)} kg: laden, they carry that and its load. Example: 1450 kg, on the axles 700 kg and 850 kg");
     }
 
     private static double? Kilograms(FormValues values, Spec line)
@@ -50,8 +50,8 @@ internal static class LoadEntries
     public static IEnumerable<Entry> Entries(Vehicle vehicle) =>
     [
         .. Masses.Select(field => field.Entry(vehicle)),
-        Class("body", "Or the body", vehicle.BodyClass, BodyClass.All.Select(body => body.Name)),
-        Class("rolling", "Or the tyres", vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name)),
+        Class("body", Spoken("Or the body"), vehicle.BodyClass, BodyClass.All.Select(body => body.Name)),
+        Class("rolling", Spoken("Or the tyres"), vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name)),
     ];
 
     public static void Apply(FormValues values, Vehicle vehicle)
@@ -62,5 +62,5 @@ internal static class LoadEntries
     }
 
     private static ChoiceEntry Class(string id, string caption, string? now, IEnumerable<string> names)
-        => new(id, caption, [new(NotSaid, "not said"), .. names.Select(name => new ChoiceOption(name, name))]) { Initial = now ?? NotSaid };
+        => new(id, caption, [new(NotSaid, Spoken("not said")), .. names.Select(name => new ChoiceOption(name, name))]) { Initial = now ?? NotSaid };
 }

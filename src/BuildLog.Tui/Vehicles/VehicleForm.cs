@@ -11,19 +11,19 @@ public static class VehicleForm
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
     public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save) => new()
     {
-        Title = vehicle.Name.Length == 0 ? "New vehicle" : $"Edit {vehicle.Name}",
+        Title = vehicle.Name.Length == 0 ? Spoken("New vehicle") : Spoken($"Edit {vehicle.Name}"),
         HelpPage = "Vehicle",
         Entries =
         [
-            new TextEntry("name", "Name") { Initial = vehicle.Name, Hint = "what the shop calls it, such as Kestrel", Check = Forms.Checks.Filled("name", "A vehicle needs a name, such as Kestrel.") },
-            new ChoiceEntry("state", "State", [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
-            new TextEntry("owner", "Owner") { Initial = vehicle.Owner },
-            new TextEntry("chassis", "Chassis number") { Initial = vehicle.ChassisNumber, Hint = "as stamped" },
-            new TextEntry("registration", "Registration") { Initial = vehicle.Registration },
-            new ChoiceEntry("odometer", "Odometer counts", [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
-            new YesNoEntry("front", "Driven in front") { IsYes = vehicle.DrivesInFront, Hint = "yes: speeds follow the front axle" },
+            new TextEntry("name", Spoken("Name")) { Initial = vehicle.Name, Hint = Spoken("what the shop calls it, such as Kestrel"), Check = Forms.Checks.Filled("name", Spoken("A vehicle needs a name, such as Kestrel.")) },
+            new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
+            new TextEntry("owner", Spoken("Owner")) { Initial = vehicle.Owner },
+            new TextEntry("chassis", Spoken("Chassis number")) { Initial = vehicle.ChassisNumber, Hint = Spoken("as stamped") },
+            new TextEntry("registration", Spoken("Registration")) { Initial = vehicle.Registration },
+            new ChoiceEntry("odometer", Spoken("Odometer counts"), [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
+            new YesNoEntry("front", Spoken("Driven in front")) { IsYes = vehicle.DrivesInFront, Hint = Spoken("yes: speeds follow the front axle") },
             .. LoadEntries.Entries(vehicle),
-            new LinesEntry("notes", "Notes", 3) { Initial = vehicle.Notes },
+            new LinesEntry("notes", Spoken("Notes"), 3) { Initial = vehicle.Notes },
         ],
         Save = values => LoadEntries.Contradiction(values) is { } contradiction ? SaveOutcome.Refuse(nameof(Spec.RearAxleMass), contradiction) : Forms.Checks.Try(() => save(edited =>
         {

@@ -47,7 +47,7 @@ public sealed record WhatNowRow(long VehicleId, string Name, string State, Verdi
         : NextJob.Length > 0 ? NextJob
         : IsAtRest ? ""
         : Worst.Length > 0 ? Worst
-        : "no job is open";
+        : Spoken("no job is open");
 }
 
 /// <summary>The vehicles in the order in which they need somebody.</summary>

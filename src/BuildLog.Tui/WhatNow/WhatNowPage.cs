@@ -25,8 +25,8 @@ internal sealed class WhatNowPage : View
     public WhatNowPage()
     {
         CanFocus = true;
-        filterCaption.Show([TextLine.Of(" Holding ", Tone.Quiet)]);
-        content.List.WhenEmpty = "Reading the record …";
+        filterCaption.Show([TextLine.Of(Spoken(" Holding "), Tone.Quiet)]);
+        content.List.WhenEmpty = Spoken("Reading the record …");
         content.List.RowPicked += (_, _) => Pick();
         content.List.RowChosen += (_, _) => chosen = shown[content.List.Row].VehicleId;
         filter.ValueChanged += (_, _) => ShowRows(fromTop: true);
@@ -44,7 +44,7 @@ internal sealed class WhatNowPage : View
     /// <summary>What is typed goes into the filter.</summary>
     public bool IsFiltering => filter.HasFocus;
 
-    public IReadOnlyList<KeyHint> Hints => IsFiltering ? [new("type", "narrow"), new("↑↓", "list"), new("Enter", "open"), new("Esc", "all")] : [new("Enter", "open"), new("/", "filter")];
+    public IReadOnlyList<KeyHint> Hints => IsFiltering ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("Esc", Spoken("all"))] : [new("Enter", Spoken("open")), new("/", Spoken("filter"))];
 
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
     public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);
@@ -110,12 +110,12 @@ internal sealed class WhatNowPage : View
     private void ShowRows(bool fromTop)
     {
         shown = WhatNowOrder.Matching(WhatNowOrder.Sorted(read.Values), filter.Text);
-        content.List.WhenEmpty = !isWhole ? "Reading the record …" : filter.Text.Length > 0 ? "No vehicle holds these words. Esc shows all." : "No vehicle yet: press n.";
+        content.List.WhenEmpty = !isWhole ? Spoken("Reading the record …") : filter.Text.Length > 0 ? Spoken("No vehicle holds these words. Esc shows all.") : Spoken("No vehicle yet: press n.");
         var at = fromTop ? 0 : Math.Max(0, shown.ToList().FindIndex(row => row.VehicleId == chosen));
         content.Show(
             [
-                new("vehicle", 16), new("state", 11), new("findings", 16, BelowWidth: 130), new("findings", 22, FromWidth: 130), new("most pressing"),
-                new("cruise", 22, FromWidth: 110), new("idle", 15, FromWidth: 130), new("worked", 9, Right: true, FromWidth: 130), new("spent", 14, Right: true, FromWidth: 130),
+                new(Spoken("vehicle"), 16), new(Spoken("state"), 11), new(Spoken("findings"), 16, BelowWidth: 130), new(Spoken("findings"), 22, FromWidth: 130), new(Spoken("most pressing")),
+                new(Spoken("cruise"), 22, FromWidth: 110), new(Spoken("idle"), 15, FromWidth: 130), new(Spoken("worked"), 9, Right: true, FromWidth: 130), new(Spoken("spent"), 14, Right: true, FromWidth: 130),
             ],
             [.. shown.Select(Cells)],
             TextOf,
@@ -131,10 +131,10 @@ internal sealed class WhatNowPage : View
     private void ShowHeading()
     {
         var needy = read.Values.Count(row => row.NeedsSomebody);
-        var counted = read.Count == 1 ? "1 vehicle" : FormattableString.Invariant($"{read.Count} vehicles");
+        var counted = read.Count == 1 ? Spoken("1 vehicle") : Spoken($"{read.Count} vehicles");
         heading.Show([TextLine.Of(
-            new TextRun(" What now? ", Tone.Strong),
-            new TextRun($" {counted}{(isWhole ? "" : " so far")}, {(needy == 0 ? "none needs you" : needy == 1 ? "1 needs you" : FormattableString.Invariant($"{needy} need you"))}", Tone.Quiet))]);
+            new TextRun(Spoken(" What now? "), Tone.Strong),
+            new TextRun($" {counted}{(isWhole ? "" : Spoken(" so far"))}, {(needy == 0 ? Spoken("none needs you") : needy == 1 ? Spoken("1 needs you") : Spoken($"{needy} need you"))}", Tone.Quiet))]);
     }
 
     private static TextRun[] Cells(WhatNowRow row) =>
@@ -143,7 +143,7 @@ internal sealed class WhatNowPage : View
         new(row.State),
         new(row.Counts.Summary(16), row.Counts.Worst?.Tone() ?? Tone.Quiet),
         new(row.Counts.Summary(22), row.Counts.Worst?.Tone() ?? Tone.Quiet),
-        new((row.Late.Count > 0 ? "late: " : "") + row.Pressing, row.Late.Count > 0 ? Tone.Clash : Tone.Plain),
+        new((row.Late.Count > 0 ? Spoken("late: ") : "") + row.Pressing, row.Late.Count > 0 ? Tone.Clash : Tone.Plain),
         new(row.Cruise),
         new(WhatNowText.Idle(row)),
         new(row.Hours),

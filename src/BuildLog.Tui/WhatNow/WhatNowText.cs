@@ -12,13 +12,13 @@ internal static class WhatNowText
     public static IReadOnlyList<TextLine> Of(WhatNowRow row)
     {
         var lines = new List<TextLine> { TextLine.Of(new TextRun(row.Name, Tone.Strong), new TextRun($"  {row.State}, {row.Counts.Summary()}", Tone.Quiet)) };
-        foreach (var late in row.Late) Add(lines, "Late     ", late, Tone.Clash);
-        foreach (var wait in row.WaitsFor) Add(lines, "Waits    ", wait);
-        Add(lines, "Finding  ", row.Worst);
-        Add(lines, "Next job ", row.NextJob);
-        Add(lines, "Cruise   ", Cruise(row));
-        Add(lines, "Idle     ", Idle(row));
-        Add(lines, "So far   ", string.Join(", ", new[] { row.Hours, row.Spent }.Where(text => text.Length > 0)));
+        foreach (var late in row.Late) Add(lines, Spoken("Late     "), late, Tone.Clash);
+        foreach (var wait in row.WaitsFor) Add(lines, Spoken("Waits    "), wait);
+        Add(lines, Spoken("Finding  "), row.Worst);
+        Add(lines, Spoken("Next job "), row.NextJob);
+        Add(lines, Spoken("Cruise   "), Cruise(row));
+        Add(lines, Spoken("Idle     "), Idle(row));
+        Add(lines, Spoken("So far   "), string.Join(", ", new[] { row.Hours, row.Spent }.Where(text => text.Length > 0)));
         return lines;
     }
 
@@ -26,22 +26,22 @@ internal static class WhatNowText
     public static string Cruise(WhatNowRow row) => (row.Cruise, row.CruiseWanted) switch
     {
         ("", "") => "",
-        ("", var wanted) => $"cannot be said yet, wanted {wanted}",
+        ("", var wanted) => Spoken($"cannot be said yet, wanted {wanted}"),
         (var cruise, "") => cruise,
-        var (cruise, wanted) => $"{cruise}, wanted {wanted}",
+        var (cruise, wanted) => Spoken($"{cruise}, wanted {wanted}"),
     };
 
     /// <summary>How long nothing was done on it: in days while that says something, then in months and years.</summary>
     public static string Idle(WhatNowRow row) => row.IdleDays switch
     {
         null => "",
-        0 => "worked on today",
-        1 => "1 day",
-        { } days and < 60 => FormattableString.Invariant($"{days} days"),
-        { } days when days < MonthsUntil * DaysInAMonth => FormattableString.Invariant($"{days / DaysInAMonth:0} months"),
-        { } days when days < 2 * DaysInAYear => "over a year",
-        { } days when days % DaysInAYear < 2 * DaysInAMonth => FormattableString.Invariant($"{Math.Floor(days / DaysInAYear):0} years"),
-        { } days => FormattableString.Invariant($"over {Math.Floor(days / DaysInAYear):0} years"),
+        0 => Spoken("worked on today"),
+        1 => Spoken("1 day"),
+        { } days and < 60 => Spoken($"{days} days"),
+        { } days when days < MonthsUntil * DaysInAMonth => Spoken($"{days / DaysInAMonth:0} months"),
+        { } days when days < 2 * DaysInAYear => Spoken("over a year"),
+        { } days when days % DaysInAYear < 2 * DaysInAMonth => Spoken($"{Math.Floor(days / DaysInAYear):0} years"),
+        { } days => Spoken($"over {Math.Floor(days / DaysInAYear):0} years"),
     };
 
     private static void Add(List<TextLine> lines, string name, string text, Tone tone = Tone.Plain)

@@ -46,21 +46,21 @@ public static class WhatNowWords
 
     private static IEnumerable<(DateOnly Day, string Says)> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
     [
-        .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, $"job due {DayText.InShort(job.Due!.Value)}: {job.Title}")),
+        .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, Spoken($"job due {DayText.InShort(job.Due!.Value)}: {job.Title}"))),
         .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, Away(open, work))),
-        .. due.Select(deadline => (deadline.Day, $"by {DayText.InShort(deadline.Day)}: {deadline.What}")),
+        .. due.Select(deadline => (deadline.Day, Spoken($"by {DayText.InShort(deadline.Day)}: {deadline.What}"))),
     ];
 
     private static IEnumerable<string> Waits(List<Job> open)
-        => open.Where(job => job.IsBlocked).Select(job => $"{job.Title}: waits for {(job.BlockedBy.Length > 0 ? job.BlockedBy : $"a part, the {job.WaitsFor!.Title}")}");
+        => open.Where(job => job.IsBlocked).Select(job => Spoken($"{job.Title}: waits for {(job.BlockedBy.Length > 0 ? job.BlockedBy : Spoken($"a part, the {job.WaitsFor!.Title}"))}"));
 
     private static string Away(IReadOnlyList<Job> open, OutsideWork work) =>
         (open.FirstOrDefault(job => job.Id == work.JobId), work.Promised) switch
         {
-            (null, null) => $"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}",
-            (null, { } day) => $"at {work.Supplier.Name}, promised {DayText.InShort(day)}: {work.What}",
-            ({ } job, null) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}",
-            ({ } job, { } day) => $"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}",
+            (null, null) => Spoken($"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}"),
+            (null, { } day) => Spoken($"at {work.Supplier.Name}, promised {DayText.InShort(day)}: {work.What}"),
+            ({ } job, null) => Spoken($"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}"),
+            ({ } job, { } day) => Spoken($"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}"),
         };
 
     private static DateOnly? LastTouched(Shop shop, Vehicle vehicle, IReadOnlyList<WorkEntry> hours)

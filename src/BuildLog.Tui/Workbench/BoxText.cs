@@ -5,7 +5,7 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>The words of one box of the strip, cut so that a number is never cut in the middle.</summary>
 internal static class BoxText
 {
-    public const string NothingFitted = "(empty)";
+    public static string NothingFitted => Spoken("(empty)");
 
     // Without spaces around it, plain ASCII needs a cell more for it.
     private static string Tight => Characters.AreAscii ? "+-" : "±";
@@ -40,14 +40,14 @@ internal static class BoxText
     /// <summary>Everything about the box in one line.</summary>
     public static string Card(DrivelineBox box)
     {
-        string[] parts = [$"{box.Caption}: {box.Part ?? "nothing fitted, Enter fits a part"}", Number(box, int.MaxValue), box.Source];
+        string[] parts = [$"{box.Caption}: {box.Part ?? Spoken("nothing fitted, Enter fits a part")}", Number(box, int.MaxValue), box.Source];
         return string.Join(" · ", parts.Where(part => part.Length > 0));
     }
 
     /// <summary>Everything known about what is fitted there, a line for each thing.</summary>
     public static IReadOnlyList<string> WholeCard(DrivelineBox box) =>
     [
-        .. new[] { $"Position  {box.Caption}", $"Number    {Number(box, int.MaxValue)}", $"Source    {box.Source}" }
+        .. new[] { Spoken($"Position  {box.Caption}"), Spoken($"Number    {Number(box, int.MaxValue)}"), Spoken($"Source    {box.Source}") }
             .Where(line => line.TrimEnd().Contains("  ", StringComparison.Ordinal)),
         .. box.Lines ?? [],
     ];

@@ -8,15 +8,15 @@ public static class CopyForm
 {
     public static Form For(TableText table, string name) => new()
     {
-        Title = "Write the table to a file",
-        SaveCaption = "Write",
-        Entries = [new TextEntry("file", "File") { Initial = name, Hint = "a new file; .csv opens in a spreadsheet, .txt is plain text", Check = values => Refusal(values["file"]) }],
+        Title = Spoken("Write the table to a file"),
+        SaveCaption = Spoken("Write"),
+        Entries = [new TextEntry("file", Spoken("File")) { Initial = name, Hint = Spoken("a new file; .csv opens in a spreadsheet, .txt is plain text"), Check = values => Refusal(values["file"]) }],
         Save = values => Write(values["file"], table),
     };
 
     private static string? Refusal(string path) =>
-        path.Length == 0 ? "The file needs a name, such as costs.csv."
-        : File.Exists(path) ? $"{path} is there already: choose another name."
+        path.Length == 0 ? Spoken("The file needs a name, such as costs.csv.")
+        : File.Exists(path) ? Spoken($"{path} is there already: choose another name.")
         : null;
 
     private static SaveOutcome Write(string path, TableText table)
@@ -29,7 +29,7 @@ public static class CopyForm
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return SaveOutcome.Refuse("file", $"{path} cannot be written ({trouble.Message.TrimEnd('.')}).");
+            return SaveOutcome.Refuse("file", Spoken($"{path} cannot be written ({trouble.Message.TrimEnd('.')})."));
         }
     }
 }

@@ -19,8 +19,8 @@ internal sealed class CurvesChart : View
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var points = chart?.Curves.SelectMany(curve => curve.Points).ToList() ?? [];
-        if (chart is null || points.Count == 0 || points.Max(point => point.Y) <= 0) return Say(missing.Length > 0 ? missing : "There is nothing left to pull with in any gear.");
-        if (ChartAxes.In(this) is not { } axes) return Say("There is no room for the chart here: c gives it the whole page.");
+        if (chart is null || points.Count == 0 || points.Max(point => point.Y) <= 0) return Say(missing.Length > 0 ? missing : Spoken("There is nothing left to pull with in any gear."));
+        if (ChartAxes.In(this) is not { } axes) return Say(Spoken("There is no room for the chart here: c gives it the whole page."));
 
         var (topX, topY) = (points.Max(point => point.X) * 1.02, points.Max(point => point.Y) * 1.05);
         axes.PaintDots(this, Lines(chart, axes, topX, topY));

@@ -8,7 +8,7 @@ internal static class FindingText
 {
     public static IReadOnlyList<TextLine> Of(FindingRow finding, int width)
     {
-        var between = finding.Between.Length > 0 ? $"  between {finding.Between}" : "";
+        var between = finding.Between.Length > 0 ? Spoken($"  between {finding.Between}") : "";
         var lines = new List<TextLine>
         {
             TextLine.Of(
@@ -18,10 +18,10 @@ internal static class FindingText
             finding.Sentence,
         };
         if (finding.Bar is { } bar) lines.AddRange(WindowBarText.Of(bar, finding.Verdict.Tone(), width));
-        AddNamed(lines, "Why      ", finding.Why);
-        foreach (var cure in finding.Cures ?? []) AddNamed(lines, "Cure     ", cure);
-        AddNamed(lines, "Settles  ", finding.SettledBy ?? "");
-        AddNamed(lines, "Limit    ", finding.Source);
+        AddNamed(lines, Spoken("Why      "), finding.Why);
+        foreach (var cure in finding.Cures ?? []) AddNamed(lines, Spoken("Cure     "), cure);
+        AddNamed(lines, Spoken("Settles  "), finding.SettledBy ?? "");
+        AddNamed(lines, Spoken("Limit    "), finding.Source);
         return lines;
     }
 

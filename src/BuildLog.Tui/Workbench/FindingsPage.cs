@@ -4,9 +4,9 @@ using BuildLog.Tui.Shell;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The findings, worst first; below them why, the interval against the window, and the cure.</summary>
-internal sealed class FindingsPage() : ListPage("Findings", NothingYet)
+internal sealed class FindingsPage() : ListPage(Spoken("Findings"), NothingYet)
 {
-    private const string NothingYet = "Nothing to check yet: fit parts with f and set a goal with g.";
+    private static string NothingYet => Spoken("Nothing to check yet: fit parts with f and set a goal with g.");
 
     private IReadOnlyList<FindingRow> rows = [];
 
@@ -18,7 +18,7 @@ internal sealed class FindingsPage() : ListPage("Findings", NothingYet)
         rows = vehicle.Findings.Rows;
         WhenEmpty = vehicle.Findings.Missing ?? NothingYet;
         var titles = Math.Clamp(rows.Select(row => TextFit.Width(row.Title)).DefaultIfEmpty(0).Max(), 6, 20);
-        Show([new("", 7), new("matter", titles), new("says")], rows, Cells, FindingText.Of, fromTop);
+        Show([new("", 7), new(Spoken("matter"), titles), new(Spoken("says"))], rows, Cells, FindingText.Of, fromTop);
     }
 
     private static TextRun[] Cells(FindingRow row) =>

@@ -11,19 +11,19 @@ internal static class GoalText
         {
             return
             [
-                TextLine.Of("No goal yet.", Tone.Strong),
+                TextLine.Of(Spoken("No goal yet."), Tone.Strong),
                 TextLine.Empty,
-                "Say at which road speed you want to cruise and how fast the engine may turn then.",
-                "Everything else is judged against it. Press g.",
+                Spoken("Say at which road speed you want to cruise and how fast the engine may turn then."),
+                Spoken("Everything else is judged against it. Press g."),
             ];
         }
 
-        var lines = new List<TextLine> { TextLine.Of("What the owner wants", Tone.Heading) };
+        var lines = new List<TextLine> { TextLine.Of(Spoken("What the owner wants"), Tone.Heading) };
         lines.AddRange(goal.Wants.Select(line => TextLine.Of("  " + line)));
         if (goal.Follows.Count > 0)
         {
             lines.Add(TextLine.Empty);
-            lines.Add(TextLine.Of("What follows for the parts", Tone.Heading));
+            lines.Add(TextLine.Of(Spoken("What follows for the parts"), Tone.Heading));
             lines.AddRange(goal.Follows.Select(line => TextLine.Of("  " + line)));
         }
 

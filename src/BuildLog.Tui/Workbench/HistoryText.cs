@@ -8,7 +8,7 @@ internal static class HistoryText
     public static string Change(HistoryRow row) => (row.Removed, row.Fitted) switch
     {
         (null, { } fitted) => fitted,
-        ({ } removed, null) => $"{removed} → nothing",
+        ({ } removed, null) => Spoken($"{removed} → nothing"),
         var (removed, fitted) => $"{removed} → {fitted}",
     };
 
@@ -20,14 +20,14 @@ internal static class HistoryText
         var lines = new List<TextLine>
         {
             TextLine.Of(new TextRun($"{row.Date}  {row.Position}", Tone.Strong)),
-            Named("Removed  ", row.Removed ?? "nothing was there"),
-            Named("Fitted   ", row.Fitted ?? "nothing, the position was left empty"),
+            Named(Spoken("Removed  "), row.Removed ?? Spoken("nothing was there")),
+            Named(Spoken("Fitted   "), row.Fitted ?? Spoken("nothing, the position was left empty")),
         };
-        if (row.Reason.Length > 0) lines.Add(Named("Reason   ", row.Reason));
-        if (Cruise(row).Length > 0) lines.Add(Named("Cruise   ", Cruise(row)));
-        if (row.Moved.Count > 0) lines.Add(Named("Moved    ", string.Join("; ", row.Moved)));
-        if (row.Findings.Length > 0) lines.Add(Named("Findings ", row.Findings));
-        if (row.Spent.Length > 0) lines.Add(Named("Spent    ", row.Spent));
+        if (row.Reason.Length > 0) lines.Add(Named(Spoken("Reason   "), row.Reason));
+        if (Cruise(row).Length > 0) lines.Add(Named(Spoken("Cruise   "), Cruise(row)));
+        if (row.Moved.Count > 0) lines.Add(Named(Spoken("Moved    "), string.Join("; ", row.Moved)));
+        if (row.Findings.Length > 0) lines.Add(Named(Spoken("Findings "), row.Findings));
+        if (row.Spent.Length > 0) lines.Add(Named(Spoken("Spent    "), row.Spent));
         lines.AddRange(doubts.Select(doubt => TextLine.Of(doubt, Tone.Open)));
         return lines;
     }

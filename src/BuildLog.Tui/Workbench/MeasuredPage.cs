@@ -6,20 +6,20 @@ namespace BuildLog.Tui.Workbench;
 
 /// <summary>The measurement sessions, newest first; below them the readings and what follows.</summary>
 /// <param name="acts">Corrects and strikes sessions; null where they can only be read.</param>
-internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage("Measured", "Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r.")
+internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage(Spoken("Measured"), Spoken("Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r."))
 {
     private IReadOnlyList<SessionRow> rows = [];
 
     public override IReadOnlyList<PageAct> Acts => acts is null || rows.Count == 0 ? [] :
     [
-        new(Key.Enter, "Correct a session: its readings, day or conditions", new("Enter", "correct"), (view, vehicle) => acts.Correct(view, vehicle.Id, rows[Row].Id)),
-        new((Key)'-', "Strike a session entered by mistake", new("-", "strike"), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id)),
+        new(Key.Enter, Spoken("Correct a session: its readings, day or conditions"), new("Enter", Spoken("correct")), (view, vehicle) => acts.Correct(view, vehicle.Id, rows[Row].Id)),
+        new((Key)'-', Spoken("Strike a session entered by mistake"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id)),
     ];
 
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         rows = vehicle.Measurements.Rows;
-        Show([new("date", 11), new("method", 10), new("part"), new("result", 20, Right: true)], rows, Cells, (row, _) => SessionText.Of(row), fromTop);
+        Show([new(Spoken("date"), 11), new(Spoken("method"), 10), new(Spoken("part")), new(Spoken("result"), 20, Right: true)], rows, Cells, (row, _) => SessionText.Of(row), fromTop);
     }
 
     private static TextRun[] Cells(SessionRow row) => [new(row.Date), new(row.Method), new(row.Subject), new(row.Result, Tone.Strong)];

@@ -68,7 +68,7 @@ internal sealed class SawtoothChart : View
         var high = axes.Y(Math.Min(1, goal.HighRpm / topRpm));
         var low = axes.Y(Math.Max(0, goal.LowRpm / topRpm));
         for (var y = high; y <= low; y++) this.Paint(x, y, high == low ? "╪" : y == high ? "┬" : y == low ? "┴" : "│", Tone.Heading);
-        const string word = "goal";
+        var word = Spoken("goal");
         var right = x + 1 + word.Length < Viewport.Width;
         this.Paint(right ? x + 1 : x - word.Length, (high + low) / 2, word, Tone.Heading);
     }

@@ -17,11 +17,11 @@ internal static class SessionText
                 new TextRun($"  {session.Subject}, {session.Method}, {session.Date}", Tone.Quiet)),
         };
         lines.AddRange((session.Interpretation ?? []).Select(line => TextLine.Of(line)));
-        AddPart(lines, "Readings as typed", session.Readings);
-        AddPart(lines, "Conditions", session.Conditions);
+        AddPart(lines, Spoken("Readings as typed"), session.Readings);
+        AddPart(lines, Spoken("Conditions"), session.Conditions);
         if (session.Budget is { Count: > 0 } budget)
         {
-            lines.Add(TextLine.Of("What the uncertainty is made of", Tone.Heading));
+            lines.Add(TextLine.Of(Spoken("What the uncertainty is made of"), Tone.Heading));
             lines.AddRange(budget.Select(Share));
         }
 

@@ -18,7 +18,7 @@ public sealed record SpeedsModel(
     public Func<PullCharts?> Pull { get; init; } = () => null;
 
     /// <summary>Said where those curves would stand: what they need.</summary>
-    public string PullMissing { get; init; } = "Reserve and hills cannot be said yet.";
+    public string PullMissing { get; init; } = Spoken("Reserve and hills cannot be said yet.");
 
     public static SpeedsModel Without(string missing) => new("", [], [], null, missing);
 }

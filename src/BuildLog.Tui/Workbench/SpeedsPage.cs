@@ -30,7 +30,7 @@ internal sealed class SpeedsPage : VehiclePage
 
     /// <param name="acts">Chooses gears, speeds and unit; null where the table is as it is.</param>
     public SpeedsPage(SpeedsActs? acts = null)
-        : base("Speeds")
+        : base(Spoken("Speeds"))
     {
         this.acts = acts;
         Add(table, title, sawtooth, curves);
@@ -39,12 +39,12 @@ internal sealed class SpeedsPage : VehiclePage
 
     public override IReadOnlyList<PageAct> Acts =>
     [
-        .. acts is null ? Enumerable.Empty<PageAct>() : [new(Key.Enter, "Choose gears, speeds and unit of the table", new("Enter", "choose"), (view, vehicle) => acts.Choose(view, vehicle.Id))],
-        new(Key.V, "Show the next chart: sawtooth, force left, hills", new("v", "next"), (_, _) => NextChart()),
-        new(Key.C, "Give the whole page to the chart, or to the table again", new("c", "big"), (_, _) => ToggleChart()),
+        .. acts is null ? Enumerable.Empty<PageAct>() : [new(Key.Enter, Spoken("Choose gears, speeds and unit of the table"), new("Enter", Spoken("choose")), (view, vehicle) => acts.Choose(view, vehicle.Id))],
+        new(Key.V, Spoken("Show the next chart: sawtooth, force left, hills"), new("v", Spoken("next")), (_, _) => NextChart()),
+        new(Key.C, Spoken("Give the whole page to the chart, or to the table again"), new("c", Spoken("big")), (_, _) => ToggleChart()),
     ];
 
-    public override TableText? Table => model.Rows.Count == 0 ? null : new(["gear", .. model.Columns], [.. model.Rows.Select(row => (string[])[row.Gear, .. row.Cells])]);
+    public override TableText? Table => model.Rows.Count == 0 ? null : new([Spoken("gear"), .. model.Columns], [.. model.Rows.Select(row => (string[])[row.Gear, .. row.Cells])]);
 
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
@@ -96,7 +96,7 @@ internal sealed class SpeedsPage : VehiclePage
         if (shown == Charts.Sawtooth) return;
         pull ??= model.Pull();
         var chart = shown == Charts.Reserve ? pull?.Reserve : pull?.Hill;
-        title.Show([TextLine.Of(" " + (chart?.Title ?? (shown == Charts.Reserve ? "Force left in each gear" : "Steepest hill held in each gear")), Tone.Heading)]);
+        title.Show([TextLine.Of(" " + (chart?.Title ?? (shown == Charts.Reserve ? Spoken("Force left in each gear") : Spoken("Steepest hill held in each gear"))), Tone.Heading)]);
         curves.Show(chart, model.PullMissing);
     }
 
@@ -122,7 +122,7 @@ internal sealed class SpeedsPage : VehiclePage
         return
         [
             TextLine.Of(model.Headline, Tone.Strong),
-            TextLine.Of(Line("gear", model.Columns), Tone.Quiet),
+            TextLine.Of(Line(Spoken("gear"), model.Columns), Tone.Quiet),
             .. model.Rows.Select(row => TextLine.Of(Line(row.Gear, row.Cells))),
         ];
     }

@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>The first line: the program's name, what is special about a special shop, and the two keys that work everywhere.</summary>
 internal sealed class TopLine : View
 {
-    private static readonly KeyHint[] AlwaysThere = [new("w", "what now"), new("a", "all keys"), new("F1", "help"), new("q", "quit")];
+    private static KeyHint[] AlwaysThere => [new("w", Spoken("what now")), new("a", Spoken("all keys")), new("F1", Spoken("help")), new("q", Spoken("quit"))];
     private string banner = "";
 
     public TopLine()
@@ -25,7 +25,7 @@ internal sealed class TopLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        const string name = " BuildLog  ";
+        var name = Spoken(" BuildLog  ");
         var width = Viewport.Width - name.Length - KeyLine.WidthOf(AlwaysThere) - 1;
         this.Paint(0, 0, name, Theme.Palette.BarKey);
         this.Paint(name.Length, 0, TextFit.Exactly(banner, width + 1), Theme.Palette.Bar);

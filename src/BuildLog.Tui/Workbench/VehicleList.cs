@@ -45,7 +45,7 @@ internal sealed class VehicleList : View
         top = Math.Clamp(top, row - CardsShown + 1, row);
         top = Math.Clamp(top, 0, Math.Max(0, vehicles.Count - CardsShown));
 
-        this.Paint(0, 0, width, TextLine.Of($" Vehicles {(vehicles.Count > 0 ? vehicles.Count : "")}", Tone.Quiet));
+        this.Paint(0, 0, width, TextLine.Of(Spoken($" Vehicles {(vehicles.Count > 0 ? $"{vehicles.Count}" : "")}"), Tone.Quiet));
         this.PaintEmptyRows(1);
         for (var i = 0; i < CardsShown && top + i < vehicles.Count; i++) DrawCard(vehicles[top + i], 1 + (i * CardRows), width, top + i == row);
         return true;

@@ -18,10 +18,10 @@ public sealed record VerdictCounts(int Clash = 0, int Open = 0, int Watch = 0, i
     /// <param name="cells">Where not all of it has room, whole counts are left out from the milder end.</param>
     public string Summary(int cells = int.MaxValue)
     {
-        if (Total == 0) return "not checked";
-        if (Fits == Total) return Fits == 1 ? "1 fits" : "all fit";
+        if (Total == 0) return Spoken("not checked");
+        if (Fits == Total) return Fits == 1 ? Spoken("1 fits") : Spoken("all fit");
 
-        var parts = new[] { (Count: Clash, Word: "clash"), (Count: Open, Word: "open"), (Count: Watch, Word: "watch") }
+        var parts = new[] { (Count: Clash, Word: Spoken("clash")), (Count: Open, Word: Spoken("open")), (Count: Watch, Word: Spoken("watch")) }
             .Where(part => part.Count > 0)
             .Select(part => $"{part.Count} {part.Word}")
             .ToList();

@@ -5,8 +5,8 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>Draws a number's interval above the window that is wanted, in two lines to one scale.</summary>
 internal static class WindowBarText
 {
-    private const string WantedCaption = "wanted  ";
-    private const string NumberCaption = "number  ";
+    private static string WantedCaption => Spoken("wanted  ");
+    private static string NumberCaption => Spoken("number  ");
 
     public static IReadOnlyList<TextLine> Of(WindowBar bar, Tone tone, int width)
     {

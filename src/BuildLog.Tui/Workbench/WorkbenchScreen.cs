@@ -140,7 +140,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
 
-    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], new("p", "print it"));
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], new("p", Spoken("print it")));
 
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -168,31 +168,31 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         var list = new List<KeyAct>
         {
-            new((Key)'n', "Add a vehicle", new("n", "new"), () => does.NewVehicle(this)),
-            new((Key)'e', "Edit the vehicle's own facts", new("e", "edit"), () => does.EditVehicle(this)) { OfVehicle = true },
-            new((Key)'f', "Fit, swap or take off a part", new("f", "fit"), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)) { OfVehicle = true },
-            new((Key)'t', "Count turns: an axle's ratio", new("t", "turns"), () => does.CountTurns(this)) { OfVehicle = true },
-            new((Key)'r', "Roll the tyres out: their circumference", new("r", "roll"), () => does.RollOut(this)) { OfVehicle = true },
-            new((Key)'k', "Measure anything else: a guided session", null, () => does.Measure(this)) { OfVehicle = true },
-            new((Key)'g', "Set what the owner wants", new("g", "goal"), () => does.EditGoal(this)) { OfVehicle = true },
-            new((Key)'s', "Write the build sheet", new("s", "sheet"), () => does.WriteSheet(this)) { OfVehicle = true },
-            new(Key.Delete, "Remove the vehicle or a part on the shelf, or bring it back", null, () => does.Remove(this)) { OfVehicle = true },
-            new((Key)'w', "What now: all vehicles, the most pressing first", null, GoToWhatNow),
-            new((Key)'z', "Take the latest change back", null, () => does.Undo(this)),
-            new((Key)'y', "Do again what was taken back", null, () => does.Redo(this)),
-            new((Key)'/', "Find words anywhere in the shop", null, Find),
-            new((Key)'u', "Switch between metric and inches and miles", null, () => does.SwitchUnits(this)),
-            new((Key)'x', "Copy the table in view", null, CopyTable),
-            new((Key)'a', "All acts with their keys", null, ShowActs),
-            new((Key)'m', "Read what was said earlier in the status line", null, ShowMessages),
-            new(Key.F1, "Help for what has the focus", null, ShowHelp),
-            new((Key)'q', "Quit", null, () => App?.RequestStop(this)),
+            new((Key)'n', Spoken("Add a vehicle"), new("n", Spoken("new")), () => does.NewVehicle(this)),
+            new((Key)'e', Spoken("Edit the vehicle's own facts"), new("e", Spoken("edit")), () => does.EditVehicle(this)) { OfVehicle = true },
+            new((Key)'f', Spoken("Fit, swap or take off a part"), new("f", Spoken("fit")), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)) { OfVehicle = true },
+            new((Key)'t', Spoken("Count turns: an axle's ratio"), new("t", Spoken("turns")), () => does.CountTurns(this)) { OfVehicle = true },
+            new((Key)'r', Spoken("Roll the tyres out: their circumference"), new("r", Spoken("roll")), () => does.RollOut(this)) { OfVehicle = true },
+            new((Key)'k', Spoken("Measure anything else: a guided session"), null, () => does.Measure(this)) { OfVehicle = true },
+            new((Key)'g', Spoken("Set what the owner wants"), new("g", Spoken("goal")), () => does.EditGoal(this)) { OfVehicle = true },
+            new((Key)'s', Spoken("Write the build sheet"), new("s", Spoken("sheet")), () => does.WriteSheet(this)) { OfVehicle = true },
+            new(Key.Delete, Spoken("Remove the vehicle or a part on the shelf, or bring it back"), null, () => does.Remove(this)) { OfVehicle = true },
+            new((Key)'w', Spoken("What now: all vehicles, the most pressing first"), null, GoToWhatNow),
+            new((Key)'z', Spoken("Take the latest change back"), null, () => does.Undo(this)),
+            new((Key)'y', Spoken("Do again what was taken back"), null, () => does.Redo(this)),
+            new((Key)'/', Spoken("Find words anywhere in the shop"), null, Find),
+            new((Key)'u', Spoken("Switch between metric and inches and miles"), null, () => does.SwitchUnits(this)),
+            new((Key)'x', Spoken("Copy the table in view"), null, CopyTable),
+            new((Key)'a', Spoken("All acts with their keys"), null, ShowActs),
+            new((Key)'m', Spoken("Read what was said earlier in the status line"), null, ShowMessages),
+            new(Key.F1, Spoken("Help for what has the focus"), null, ShowHelp),
+            new((Key)'q', Spoken("Quit"), null, () => App?.RequestStop(this)),
         };
         // Pages beyond the tenth have no digit: arrows go on to them, and so does the list of all acts.
         for (var i = 0; i < pages.Count; i++)
         {
             var page = i;
-            list.Add(new KeyAct(PageDigits.Of(i) is { } digit ? new Key(digit) : Key.Empty, $"Go to the page {pages.Titles[page]}", null, () => GoToPage(page)));
+            list.Add(new KeyAct(PageDigits.Of(i) is { } digit ? new Key(digit) : Key.Empty, Spoken($"Go to the page {pages.Titles[page]}"), null, () => GoToPage(page)));
         }
 
         return list;
@@ -201,7 +201,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void Find()
     {
         IReadOnlyList<FoundPlace> found = [];
-        var taken = SearchBox.Ask(App!, "Find in the whole shop", "Type words that occur in it; the last may be only begun.", 14, typed =>
+        var taken = SearchBox.Ask(App!, Spoken("Find in the whole shop"), Spoken("Type words that occur in it; the last may be only begun."), 14, typed =>
         {
             found = acts.Find(typed);
             return [.. found.Select((place, i) => new SearchRow(FormattableString.Invariant($"{i}"), place.Kind, place.Says))];
@@ -211,7 +211,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         var place = found[int.Parse(taken, CultureInfo.InvariantCulture)];
         if (place.VehicleId is not { } vehicle)
         {
-            Tell(place.Kind, [place.Says, "It belongs to no vehicle."]);
+            Tell(place.Kind, [place.Says, Spoken("It belongs to no vehicle.")]);
             return;
         }
 
@@ -222,7 +222,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void ShowActs()
     {
         var onPage = PageActs;
-        var taken = SearchBox.Ask(App!, "All acts and their keys", "No act is called so.", 7, typed => ActList.Matching(onPage, keys, typed));
+        var taken = SearchBox.Ask(App!, Spoken("All acts and their keys"), Spoken("No act is called so."), 7, typed => ActList.Matching(onPage, keys, typed));
         if (taken is null) return;
         var index = int.Parse(taken[(taken.IndexOf(' ', StringComparison.Ordinal) + 1)..], CultureInfo.InvariantCulture);
         if (taken[0] == 'p') Run(onPage[index]);
@@ -233,12 +233,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (Model.Chosen is not { } vehicle || whatNow.Visible || pages.InView.Table is not { } table)
         {
-            Say("There is no table in view to copy: choose a page with one.");
+            Say(Spoken("There is no table in view to copy: choose a page with one."));
             return;
         }
 
         const string text = "text", csv = "csv", file = "file";
-        switch (Choose("Copy the table", [new(text, "as text, to the terminal's clipboard"), new(csv, "as CSV, to the terminal's clipboard"), new(file, "to a file")]))
+        switch (Choose(Spoken("Copy the table"), [new(text, Spoken("as text, to the terminal's clipboard")), new(csv, Spoken("as CSV, to the terminal's clipboard")), new(file, Spoken("to a file"))]))
         {
             case text:
                 PutOnClipboard(table.ToText());
@@ -246,8 +246,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             case csv:
                 PutOnClipboard(table.ToCsv());
                 break;
-            case file when Fill(CopyForm.For(table, $"{vehicle.Name}-{pages.InView.Title}.csv".Replace(' ', '-'))):
-                Say("Written.");
+            case file when Fill(CopyForm.For(table, Spoken($"{vehicle.Name}-{pages.InView.Title}.csv").Replace(' ', '-'))):
+                Say(Spoken("Written."));
                 break;
         }
     }
@@ -255,7 +255,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void PutOnClipboard(string text)
     {
         Clipboard.Put(App!, text);
-        Say("Handed to the terminal's clipboard. Where the terminal does not take it, copy to a file.");
+        Say(Spoken("Handed to the terminal's clipboard. Where the terminal does not take it, copy to a file."));
     }
 
     private void ShowPanes()
@@ -317,8 +317,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (whatNow.Visible) return whatNow.Hints;
         if (Model.Chosen is null) return [];
-        if (strip.HasFocus) return [new("Enter", "swap"), new("Space", "card")];
-        KeyHint[] ways = [new("Tab", "pane"), new(PageDigits.Range(pages.Count), "page")];
+        if (strip.HasFocus) return [new("Enter", Spoken("swap")), new("Space", Spoken("card"))];
+        KeyHint[] ways = [new("Tab", Spoken("pane")), new(PageDigits.Range(pages.Count), Spoken("page"))];
         return [.. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 ? ways : ways[1..]];
     }
 
@@ -418,15 +418,15 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Tell(BoxText.Part(box), life.Count > 0 ? life : BoxText.WholeCard(box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? Spoken("Workbench") : pages.InView.HelpPage);
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()
     {
-        if (!whatNow.Visible && Model.Chosen is not null && pages.InView.End()) Say("Ended.");
+        if (!whatNow.Visible && Model.Chosen is not null && pages.InView.End()) Say(Spoken("Ended."));
         return true;
     }
 
     private void ShowMessages() =>
-        Tell("What happened", status.Messages.Count > 0 ? status.Messages : ["Nothing has happened yet."]);
+        Tell(Spoken("What happened"), status.Messages.Count > 0 ? status.Messages : [Spoken("Nothing has happened yet.")]);
 }

@@ -27,7 +27,7 @@ internal static class WorkbenchStart
             app =>
             {
                 var screen = new WorkbenchScreen(acts, pages(), acts.OpenList()) { Pad = pad, ReadAlready = vehicles.Items };
-                if (screen.Pad.Left is [_, ..] left) screen.Say($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on.");
+                if (screen.Pad.Left is [_, ..] left) screen.Say(Spoken($"Left half filled, kept for you: {string.Join("; ", left)}. Open it again to go on."));
                 screen.GoToWhatNow();
                 screen.Take(vehicles.Found); // so that the first picture is of use already
                 shop?.GoesOnWaiting = other => Wait(app, screen, other);

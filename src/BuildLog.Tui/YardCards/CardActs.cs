@@ -23,7 +23,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
     {
         if (Enum.GetValues<CardPart>().Where(each => each.IsFor(kind)).ToList() is not [var part])
         {
-            view.Say($"There is no card for {kind.InWords()}: for an axle, a gearbox, an overdrive and tyres there is one.");
+            view.Say(Spoken($"There is no card for {kind.InWords()}: for an axle, a gearbox, an overdrive and tyres there is one."));
             return null;
         }
 
@@ -32,7 +32,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
             var card = CardOfVehicle.Read(shop, bench, part, units, hunted);
             var text = CardText.Of(card.Content(Paper.A6, clock.GetLocalNow()));
             string? said = null;
-            return view.TellOrPrint($"Yard card: {part.InWords()}", text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
+            return view.TellOrPrint(Spoken($"Yard card: {part.InWords()}"), text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
         }
         catch (RefusedException refused)
         {
@@ -42,6 +42,6 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
     }
 
     private Form Form(CardOfVehicle card, Action<string> said) => PrintForm.For(
-        "Print the yard card", "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), PrintForm.Pocket,
+        Spoken("Print the yard card"), "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), PrintForm.Pocket,
         (paper, path) => PaperWriter.WriteFile(card.Content(paper, clock.GetLocalNow()), path), said);
 }

@@ -11,7 +11,7 @@ namespace BuildLog.Tui.YardCards;
 internal static class CardBlanks
 {
     /// <summary>For every part: what an offer needs.</summary>
-    public static readonly IReadOnlyList<CardBlank> OfOffer = [new("price"), new("yard, row, telephone")];
+    public static IReadOnlyList<CardBlank> OfOffer => [new(Spoken("price")), new(Spoken("yard, row, telephone"))];
 
     /// <summary>The first of the neighbours that is known: <c>springs 1070 mm</c>.</summary>
     public static string Matching(params IEnumerable<(string Whose, string? Words)> neighbours)
@@ -45,7 +45,7 @@ internal static class CardBlanks
         foreach (var must in musts)
         {
             var at = lines.FindIndex(line => line.What.Contains(must.What, StringComparison.OrdinalIgnoreCase));
-            var line = new CardBlank(at < 0 ? must.What : lines[at].What, at < 0 ? "" : lines[at].Unit, $"must {must.Text}");
+            var line = new CardBlank(at < 0 ? must.What : lines[at].What, at < 0 ? "" : lines[at].Unit, Spoken($"must {must.Text}"));
             if (at < 0) lines.Add(line);
             else lines[at] = line;
         }

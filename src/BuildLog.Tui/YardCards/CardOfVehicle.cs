@@ -40,7 +40,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         if (windows.Count == 0)
         {
             throw new RefusedException(
-                "window", $"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them.", "");
+                "window", Spoken($"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them."), "");
         }
 
         var musts = (hunted is null ? Hunted(shop, bench, part) : [hunted]).SelectMany(wanted => wanted.MustHaves);
@@ -123,17 +123,17 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {
-        yield return $"wanted: {window.InWords()}";
+        yield return Spoken($"wanted: {window.InWords()}");
         if (window.Lowest is { } both && both.InWords == window.Highest?.InWords)
         {
-            yield return $"  for {both.InWords}";
+            yield return Spoken($"  for {both.InWords}");
         }
         else
         {
-            if (window.Lowest is { } lowest) yield return $"  not lower: {lowest.InWords}";
-            if (window.Highest is { } highest) yield return $"  not higher: {highest.InWords}";
+            if (window.Lowest is { } lowest) yield return Spoken($"  not lower: {lowest.InWords}");
+            if (window.Highest is { } highest) yield return Spoken($"  not higher: {highest.InWords}");
         }
 
-        if (window.SureWindow is null) yield return $"  no count means a sure yes yet: {window.OpenedBy ?? "it is too narrow for what is known of the other parts"}.";
+        if (window.SureWindow is null) yield return Spoken($"  no count means a sure yes yet: {window.OpenedBy ?? Spoken("it is too narrow for what is known of the other parts")}.");
     }
 }

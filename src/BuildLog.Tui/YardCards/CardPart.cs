@@ -18,17 +18,17 @@ internal static class CardPartWords
 
     public static string InWords(this CardPart part) => part switch
     {
-        CardPart.Axle => "axle",
-        CardPart.Gearbox => "gearbox",
-        CardPart.Overdrive => "overdrive",
-        CardPart.Tyres => "tyres",
+        CardPart.Axle => Spoken("axle"),
+        CardPart.Gearbox => Spoken("gearbox"),
+        CardPart.Overdrive => Spoken("overdrive"),
+        CardPart.Tyres => Spoken("tyres"),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "No such card."),
     };
 
     public static Parsed<CardPart> Read(string text)
         => Enum.GetValues<CardPart>().Where(part => part.InWords().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
             ? part
-            : new Refusal("part", $"There is no card for {Shown.Quoted(text)}: axle, gearbox, overdrive or tyres.", "tyres");
+            : new Refusal("part", Spoken($"There is no card for {Shown.Quoted(text)}: axle, gearbox, overdrive or tyres."), "tyres");
 
     /// <summary>Whether a part that is hunted is what the card is for.</summary>
     public static bool IsFor(this CardPart part, WantedKind kind) => kind switch

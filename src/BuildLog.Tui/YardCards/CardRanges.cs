@@ -34,16 +34,16 @@ internal static class CardRanges
     private static string Inside(Window window, Reading read) => (double.IsFinite(window.Low), double.IsFinite(window.High)) switch
     {
         (true, true) when window.Low == window.High => $"{read.Of(window.Low)}{read.Unit}",
-        (true, true) => $"{read.Of(window.Low)} to {read.Of(window.High)}{read.Unit}",
-        (true, false) => $"{read.Of(window.Low)}{read.Unit} or more",
-        _ => $"{read.Of(window.High)}{read.Unit} or less",
+        (true, true) => Spoken($"{read.Of(window.Low)} to {read.Of(window.High)}{read.Unit}"),
+        (true, false) => Spoken($"{read.Of(window.Low)}{read.Unit} or more"),
+        _ => Spoken($"{read.Of(window.High)}{read.Unit} or less"),
     };
 
     private static string Outside(Window window, Reading read) => (double.IsFinite(window.Low) && window.Low > 0, double.IsFinite(window.High)) switch
     {
-        (true, true) => $"under {read.Of(window.Low)}, over {read.Of(window.High)}{read.Unit}",
-        (true, false) => $"under {read.Of(window.Low)}{read.Unit}",
-        _ => $"over {read.Of(window.High)}{read.Unit}",
+        (true, true) => Spoken($"under {read.Of(window.Low)}, over {read.Of(window.High)}{read.Unit}"),
+        (true, false) => Spoken($"under {read.Of(window.Low)}{read.Unit}"),
+        _ => Spoken($"over {read.Of(window.High)}{read.Unit}"),
     };
 
     // 241 1/8, as the tape has it.

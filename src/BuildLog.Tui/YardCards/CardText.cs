@@ -12,7 +12,7 @@ internal static class CardText
 
     private static IEnumerable<string> Lines(YardCard card)
     {
-        yield return $"YARD CARD  {card.Part} for {card.About}";
+        yield return Spoken($"YARD CARD  {card.Part} for {card.About}");
         foreach (var wanted in card.Wanted) yield return wanted;
         foreach (var way in card.Ways)
         {
@@ -21,9 +21,9 @@ internal static class CardText
             foreach (var range in way.Ranges)
             {
                 yield return $"{range.Turns}, {way.Counted}:";
-                if (range.Yes is { } yes) yield return $"  yes     {yes}";
-                yield return $"  no      {range.No}";
-                yield return "  between count further";
+                if (range.Yes is { } yes) yield return Spoken($"  yes     {yes}");
+                yield return Spoken($"  no      {range.No}");
+                yield return Spoken("  between count further");
             }
         }
 

@@ -9,19 +9,19 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>The card for a gearbox.</summary>
 internal static class GearboxCardWords
 {
-    public static readonly IReadOnlyList<string> Cautions =
+    public static IReadOnlyList<string> Cautions =>
     [
-        "Strapped or cradled before it is turned; two to lift it. Turn by hand, fingers clear of open selectors and gears.",
-        "Still in a lifted vehicle: stands on firm ground, never under a car on a jack; wheels on the ground chocked; key out; not alone.",
+        Spoken("Strapped or cradled before it is turned; two to lift it. Turn by hand, fingers clear of open selectors and gears."),
+        Spoken("Still in a lifted vehicle: stands on firm ground, never under a car on a jack; wheels on the ground chocked; key out; not alone."),
     ];
 
     public static IReadOnlyList<CardWay> Ways(GearboxCard card) => [.. card.Gears.Select(Way)];
 
     public static IReadOnlyList<string> Notes =>
     [
-        "Select the gear, chalk both ends, turn the output, count the input; then every other gear the same way.",
-        "An automatic counts nothing on the ground: it needs its teeth or its maker's data.",
-        "Tags and casting numbers are hearsay: count.",
+        Spoken("Select the gear, chalk both ends, turn the output, count the input; then every other gear the same way."),
+        Spoken("An automatic counts nothing on the ground: it needs its teeth or its maker's data."),
+        Spoken("Tags and casting numbers are hearsay: count."),
     ];
 
     public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
@@ -30,24 +30,24 @@ internal static class GearboxCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new("counted, output : input"),
-            new("other gears"),
-            new("bell housing, bolt pattern", "", CardBlanks.Matching(("engine", engine?.BellHousing), ("ours", ours?.Front.BellHousing))),
-            new("input spline", "", CardBlanks.Matching(("disc", ours?.Front.DiscSpline), ("ours", ours?.Front.InputSpline))),
-            new("input spigot", length, CardBlanks.Matching(("pilot", CardBlanks.Length(engine?.PilotBore, units)), ("ours", CardBlanks.Length(ours?.Front.Spigot, units)))),
-            new("output flange or spline", "", CardBlanks.Matching(("ours", ours?.Output))),
-            new("length, bell face to output", length),
-            new("bell face to mount", length),
-            new("speedometer: cable / sensor / none"),
+            new(Spoken("counted, output : input")),
+            new(Spoken("other gears")),
+            new(Spoken("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
+            new(Spoken("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
+            new(Spoken("input spigot"), length, CardBlanks.Matching((Spoken("pilot"), CardBlanks.Length(engine?.PilotBore, units)), (Spoken("ours"), CardBlanks.Length(ours?.Front.Spigot, units)))),
+            new(Spoken("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), ours?.Output))),
+            new(Spoken("length, bell face to output"), length),
+            new(Spoken("bell face to mount"), length),
+            new(Spoken("speedometer: cable / sensor / none")),
         ];
     }
 
-    private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], "input turns",
+    private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], Spoken("input turns"),
     [
         .. ((int[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns]).Select(turns =>
         {
             var edges = GearboxCard.Edges(gear, turns);
-            return CardRanges.OfTurns(FormattableString.Invariant($"{turns} output turns"), edges.Yes, edges.Possible);
+            return CardRanges.OfTurns(Spoken($"{turns} output turns"), edges.Yes, edges.Possible);
         }),
     ]);
 }

@@ -10,22 +10,22 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>The card for tyres, with or without their wheels.</summary>
 internal static class TyreCardWords
 {
-    public static readonly IReadOnlyList<string> Cautions =
+    public static IReadOnlyList<string> Cautions =>
     [
-        "Level, clear ground, by hand at walking pace, somebody who can brake; nobody downhill; never under a car on a jack.",
-        "A cut, cracked or unknown tyre is not pumped up. Age: over ten years is no (common practice).",
+        Spoken("Level, clear ground, by hand at walking pace, somebody who can brake; nobody downhill; never under a car on a jack."),
+        Spoken("A cut, cracked or unknown tyre is not pumped up. Age: over ten years is no (common practice)."),
     ];
 
     public static IReadOnlyList<CardWay> Ways(TyreCard card, Unit length)
-        => [Way(card, length, "Standing under a vehicle", loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, length, "A loose wheel", loaded: false, TyreCard.Turns)];
+        => [Way(card, length, Spoken("Standing under a vehicle"), loaded: true, TyreCard.Turns, TyreCard.MoreTurns), Way(card, length, Spoken("A loose wheel"), loaded: false, TyreCard.Turns)];
 
     public static IEnumerable<string> Notes(TyreCard card, Driveline driveline)
     {
-        yield return "At its pressure: chalk tread and ground, roll straight, tape from mark to mark.";
-        yield return "A loose wheel says less: where it says neither yes nor no, roll it under a vehicle.";
-        if (card.Sizes.Count > 0) yield return $"Markings that would do, new: {string.Join(" ", card.Sizes)}";
-        else if (driveline.DrivingTyres?.Size is not null) yield return "No listed marking near the fitted one lies in there: another axle or gear is the likelier cure.";
-        yield return "A marking is hearsay too: tyres of one marking differ, and wear takes twice its depth off. Roll them.";
+        yield return Spoken("At its pressure: chalk tread and ground, roll straight, tape from mark to mark.");
+        yield return Spoken("A loose wheel says less: where it says neither yes nor no, roll it under a vehicle.");
+        if (card.Sizes.Count > 0) yield return Spoken($"Markings that would do, new: {string.Join(" ", card.Sizes)}");
+        else if (driveline.DrivingTyres?.Size is not null) yield return Spoken("No listed marking near the fitted one lies in there: another axle or gear is the likelier cure.");
+        yield return Spoken("A marking is hearsay too: tyres of one marking differ, and wear takes twice its depth off. Roll them.");
     }
 
     public static IEnumerable<CardBlank> Blanks(TyreCard card, Driveline driveline, UnitSystem units)
@@ -34,24 +34,24 @@ internal static class TyreCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new("rolled, turns : distance"),
-            new("marking on the wall", "", CardBlanks.Matching(("ours", ours?.Size?.Designation))),
-            new("load index, single", "", CardBlanks.Matching(("at least", card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
-            new("speed symbol", "", CardBlanks.Matching(("at least", card.SlowestSymbol))),
-            new("week and year of making"),
-            new("tread left", length),
-            new("rim width", "in", CardBlanks.Matching(("ours", ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
-            new("offset", length, CardBlanks.Matching(("ours", CardBlanks.Length(ours?.Wheel?.Offset, units)))),
-            new("bolt circle", length, CardBlanks.Matching(("hubs", CardBlanks.Circle(hub, units)), ("ours", CardBlanks.Circle(ours?.Wheel?.Bolting, units)))),
+            new(Spoken("rolled, turns : distance")),
+            new(Spoken("marking on the wall"), "", CardBlanks.Matching((Spoken("ours"), ours?.Size?.Designation))),
+            new(Spoken("load index, single"), "", CardBlanks.Matching((Spoken("at least"), card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
+            new(Spoken("speed symbol"), "", CardBlanks.Matching((Spoken("at least"), card.SlowestSymbol))),
+            new(Spoken("week and year of making")),
+            new(Spoken("tread left"), length),
+            new(Spoken("rim width"), "in", CardBlanks.Matching((Spoken("ours"), ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
+            new(Spoken("offset"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.Wheel?.Offset, units)))),
+            new(Spoken("bolt circle"), length, CardBlanks.Matching((Spoken("hubs"), CardBlanks.Circle(hub, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Wheel?.Bolting, units)))),
         ];
     }
 
-    private static CardWay Way(TyreCard card, Unit length, string how, bool loaded, params IReadOnlyList<int> counts) => new(how, "distance",
+    private static CardWay Way(TyreCard card, Unit length, string how, bool loaded, params IReadOnlyList<int> counts) => new(how, Spoken("distance"),
     [
         .. counts.Select(turns =>
         {
             var edges = card.Edges(loaded, turns);
-            return CardRanges.OfLength(FormattableString.Invariant($"{turns} wheel turns"), length, edges.Yes, edges.Possible);
+            return CardRanges.OfLength(Spoken($"{turns} wheel turns"), length, edges.Yes, edges.Possible);
         }),
     ]);
 }
