@@ -22,6 +22,7 @@ public static class RollOutForm
         HelpPage = "RollOut",
         Cautions = counted is null && known is null ? Cautions.RollOut : [],
         SaveCaption = "Keep",
+        BeginsAt = counted is null ? null : "rolls", // the distance is all that lacks
         Entries =
         [
             new ChoiceEntry("loaded", "The tyre", [new("yes", "carries the vehicle, as driven"), new("no", "was rolled as a loose wheel")]) { Initial = known?.Loaded == false ? "no" : "yes" },

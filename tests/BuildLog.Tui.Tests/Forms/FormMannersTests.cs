@@ -80,6 +80,23 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("Heron the blue one", screen.Draw().Row(screen.Find("Name").Y), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_paste_leaves_behind_what_steers_a_terminal()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
+        screen.Show(form).App.RaisePasteEvent("Her\u001B\u0007on");
+        Assert.Contains("Heron", screen.Draw().Row(screen.Find("Name").Y), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_form_begins_where_it_says()
+    {
+        var asking = Asking(new TextEntry("name", "Name"), new LinesEntry("marks", "Marks", 4) { Initial = "5:" });
+        using var form = new FormScreen(asking with { BeginsAt = "marks" });
+        screen.Show(form).Type("9775 mm");
+        Assert.Contains("5:9775 mm", screen.Text, StringComparison.Ordinal);
+    }
+
     // A field that kept its text anew for every key held half a megabyte more after each.
     [Fact]
     public void Typing_on_in_a_long_text_keeps_no_copies_of_it()
