@@ -97,18 +97,15 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("5:9775 mm", screen.Text, StringComparison.Ordinal);
     }
 
-    // A field that kept its text anew for every key held half a megabyte more after each.
+    // The library's undo keeps the whole text once more for every key: a page of text and a minute of typing took more than a gigabyte.
     [Fact]
-    public void Typing_on_in_a_long_text_keeps_no_copies_of_it()
+    public void A_field_keeps_no_earlier_texts()
     {
         using var form = new FormScreen(Asking(new TextEntry("name", "Name")));
-        screen.Show(form).App.RaisePasteEvent(new string('x', 9000));
-        screen.Type("abc");
-        var before = GC.GetTotalMemory(forceFullCollection: true);
-        screen.Type(new string('y', 100));
-
-        Assert.EndsWith("yyy", screen.Row(screen.Find("Name").Y).TrimEnd(' ', '│'), StringComparison.Ordinal);
-        Assert.InRange(GC.GetTotalMemory(forceFullCollection: true) - before, long.MinValue, 8_000_000);
+        screen.Show(form).Type("Heron");
+        var field = Assert.IsType<OneLineField>(screen.Focused);
+        field.Undo();
+        Assert.Equal("Heron", field.Text);
     }
 
     [Fact]
