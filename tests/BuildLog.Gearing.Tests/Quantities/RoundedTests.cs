@@ -159,7 +159,7 @@ public sealed class RoundedTests
 
     // One value alone is a window too.
     [Fact]
-    public void A_window_of_one_value_needs_no_more_places() => Assert.Equal("3.10 to 3.10", Rounded.Within(3.1, 3.1, 2, Units.One));
+    public void A_window_of_one_value_is_that_value() => Assert.Equal("3.10", Rounded.Within(3.1, 3.1, 2, Units.One));
 
     // 3.001 to 3.009 has no number of two places inside.
     [Theory]
