@@ -66,14 +66,17 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
     private static IEnumerable<ToldNumber> Shaft(FittedShaft fitted)
     {
         var (part, shaft) = (fitted.Position, fitted.Shaft);
-        foreach (var piece in shaft.Pieces)
+        string Of(int piece) => shaft.Pieces.Count == 1 ? "" : FormattableString.Invariant($" of piece {piece + 1}");
+        for (var k = 0; k < shaft.Pieces.Count; k++)
         {
-            yield return new(part, "tube diameter", piece.Outer, "measure the tube with a caliper");
-            yield return new(part, "tube wall", piece.Wall, "measure the tube's wall at a weld or with an ultrasonic gauge");
-            yield return new(part, "length", piece.Length, "measure it joint centre to joint centre");
+            yield return new(part, $"tube diameter{Of(k)}", shaft.Pieces[k].Outer, "measure the tube with a caliper");
+            yield return new(part, $"tube wall{Of(k)}", shaft.Pieces[k].Wall, "measure the tube's wall at a weld or with an ultrasonic gauge");
+            yield return new(part, $"length{Of(k)}", shaft.Pieces[k].Length, "measure it joint centre to joint centre");
         }
 
-        foreach (var member in shaft.Line ?? []) yield return new(part, "angle", member.Side, "lay an angle gauge on the shaft line");
+        var last = shaft.Pieces.Count + 1;
+        foreach (var (member, k) in (shaft.Line ?? []).Select((member, k) => (member, k)))
+            yield return new(part, k == 0 ? "output's angle" : k == last ? "pinion's angle" : last == 2 ? "shaft's angle" : $"angle{Of(k - 1)}", member.Side, "lay an angle gauge on the shaft line");
         yield return new(part, "joint rating", shaft.JointRating, Sheet);
         yield return new(part, "slip stroke", shaft.Slip?.Stroke, "measure the slip joint from fully in to fully out");
         yield return new(part, "slip standing out", shaft.Slip?.Out, "measure how far the slip joint stands out at ride height");
@@ -96,14 +99,15 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         yield return new(null, "mass", driveline.Load?.Mass, "weigh the vehicle as it is driven");
         yield return new(null, "front axle mass", driveline.AxleMasses?.Front, "stand the front wheels alone on a weighbridge");
         yield return new(null, "rear axle mass", driveline.AxleMasses?.Rear, "stand the rear wheels alone on a weighbridge");
+        yield return new(null, "share on driven wheels", driveline.Load?.DrivenShare, "weigh the axles one by one");
         yield return new(null, "drag area", driveline.Load?.DragArea, CoastDown);
         yield return new(null, "rolling resistance", driveline.Load?.RollingResistance, CoastDown);
         yield return new(null, "height of the centre of gravity", driveline.Load?.GravityHeight, "weigh one axle with the other raised");
         yield return new(null, "wheelbase", driveline.Load?.Wheelbase, "measure it hub to hub");
-        foreach (var hanging in (Hanging[])[driveline.FrontHanging, driveline.RearHanging])
+        foreach (var (end, hanging) in ((string, Hanging)[])[("front", driveline.FrontHanging), ("rear", driveline.RearHanging)])
         {
-            yield return new(null, "springs apart", hanging.Springs, "measure the springs apart, middle to middle");
-            yield return new(null, "springs' angle", hanging.Pad, "lay an angle gauge on the spring at its centre bolt");
+            yield return new(null, $"{end} springs apart", hanging.Springs, "measure the springs apart, middle to middle");
+            yield return new(null, $"{end} springs' angle", hanging.Pad, "lay an angle gauge on the spring at its centre bolt");
         }
     }
 }

@@ -40,7 +40,9 @@ public static class FindingsWords
         Because.Inside => "The whole 95 % interval is inside what is wanted.",
         Because.Outside => "The whole 95 % interval is outside what is wanted.",
         Because.Uncertainty => "The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies.",
-        Because.UnverifiedLimit => "The limit is from memory only, so it may warn but not condemn.",
+        Because.UnverifiedLimit when finding.Value is null => "A doubt, not a limit: it may warn but not condemn.",
+        Because.UnverifiedLimit when !finding.LimitIsVerified => "The limit is practice or memory, so it may warn but not condemn.",
+        Because.UnverifiedLimit => "It is outside what is best, and no verified limit condemns it.",
         _ => "A number is missing.",
     };
 
