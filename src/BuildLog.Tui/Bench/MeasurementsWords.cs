@@ -74,7 +74,7 @@ public static class MeasurementsWords
         var roll = session.Result();
         string[] pressure = session.Pressure.Length > 0 ? [$"pressure {session.Pressure}"] : [];
         return new(
-            roll.RollingCircumference, units.Length, roll.How.Loaded ? [] : RollOutWords.Live(roll, units),
+            roll.RollingCircumference, units.Length, roll.How.Loaded ? [.. RollOutWords.Doubts(roll)] : RollOutWords.Live(roll, units),
             [session.Loaded ? "carrying the vehicle" : $"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load", $"tape good to {session.Tape}", .. pressure, .. Circumstances(session)]);
     }
 
