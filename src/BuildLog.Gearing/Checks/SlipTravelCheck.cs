@@ -44,7 +44,7 @@ internal sealed class SlipTravelCheck : ICheck
         var bottoms = new TwoLimits(Window.AtLeast(SlipTravel.Clear), Window.AtLeast(0));
         yield return this.Judged(new(
             shaft.Joint, spareIn, Units.Millimetre, bottoms.Good,
-            $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}.",
+            $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}, and {Said.OrMore(SlipTravel.Clear, Units.Millimetre, 0)} should be left.",
             Limit)
         {
             ByLimits = bottoms.Judge(spareIn),

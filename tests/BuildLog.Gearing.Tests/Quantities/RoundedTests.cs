@@ -174,9 +174,9 @@ public sealed class RoundedTests
         {
             var ends = Rounded.Within(low, low + width, 2, Units.One).Split(" to ").Select(Parse).ToList();
 
-            Assert.True(ends[0] <= ends[1]);
+            Assert.True(ends[0] <= ends[^1]);
             Assert.InRange(ends[0], low - 1e-9, low + width);
-            Assert.InRange(ends[1], low, low + width + 1e-9);
+            Assert.InRange(ends[^1], low, low + width + 1e-9);
         });
 
     private static double Parse(string text) => double.Parse(text, CultureInfo.InvariantCulture);
