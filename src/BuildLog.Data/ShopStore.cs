@@ -17,6 +17,8 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
     // Those that nobody is reading with just now. The first is there already: most commands need no other, and opening one costs as much as a list.
     private readonly Stack<RowReader> readers = new([new(presence, isKept: true)]);
 
+    private bool wasNotWritable; // at the last change
+
     private ShopWriters? writers;
     private DbContextOptions<ShopContext>? options;
 
@@ -102,6 +104,21 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
         SqliteConnection.ClearPool(connection);
     }
 
+    // What was opened while nothing could be written stays so, and what was opened as unchanging would not see a change: before the next try all is let go of.
+    private void OpenAfresh()
+    {
+        wasNotWritable = false;
+        ClearPool();
+        lock (readers)
+        {
+            if (readers.FirstOrDefault(reader => reader.IsKept) is not { } first) return; // somebody is reading with it: next time
+            foreach (var reader in readers) reader.Dispose();
+            presence.OpenAfresh(path);
+            readers.Clear();
+            readers.Push(first);
+        }
+    }
+
     /// <remarks>The transaction takes the write lock at once, so that what a rule has looked at still holds when the change is stored.</remarks>
     private T Write<T>(Func<ShopContext, T> write, bool keep) => Change(
         db =>
@@ -114,6 +131,7 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
 
     private T Change<T>(Func<ShopContext, T> change, bool keep) => Guard(() =>
     {
+        if (wasNotWritable || presence.IsOfUnchanging) OpenAfresh();
         var db = Writers.Take();
         try
         {
@@ -134,7 +152,7 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
         catch (Exception trouble)
         {
             db.Dispose();
-            if (FileTroubles.Explain(trouble, path) is { Fault: Fault.NotWritable }) ClearPool(); // what was opened while nothing could be written stays so
+            if (FileTroubles.Explain(trouble, path) is { Fault: Fault.NotWritable }) wasNotWritable = true;
             throw;
         }
     });

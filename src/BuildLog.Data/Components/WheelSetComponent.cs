@@ -63,18 +63,21 @@ public sealed class WheelSetComponent : BoltedComponent
         {
             if (SizeText.Length == 0) return null;
             var size = TyreSizeText.Read(SizeText).OrRefuse();
-            return Worn is null ? size : size.WornBy(QuantityText.Read(Worn.Text, Gearing.Quantities.Kind.Length, Units.Millimetre).OrRefuse()).OrRefuse();
+            return Worn is null ? size : size with { Worn = ReadWorn(Worn).Value };
         }
     }
 
     public override void Check()
     {
         base.Check();
+        if (Worn is not null && Size is { } worn) _ = worn.WornBy(ReadWorn(Worn)).OrRefuse();
         if (Size is { } size && size.Construction != Construction)
             throw new RefusedException("construction", Spoken($"'{SizeText}' marks a {InWords(size.Construction)} tyre, not a {InWords(Construction)} one."), "");
         if (StatedCircumference is { Si: not (>= RollReading.Smallest and <= RollReading.Largest) })
             throw new RefusedException("circumference", Spoken($"'{StatedCircumference}' is no rolling circumference: road tyres cover {RollReading.Smallest} to {RollReading.Largest} m a turn."), "2.04 m");
     }
+
+    private static Typed ReadWorn(Noted worn) => QuantityText.Read(worn.Text, Gearing.Quantities.Kind.Length, Units.Millimetre).OrRefuse();
 
     private static string InWords(Construction construction) => construction == Construction.Radial ? Spoken("radial") : Spoken("bias");
 }

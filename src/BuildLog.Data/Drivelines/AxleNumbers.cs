@@ -6,7 +6,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Data.Drivelines;
 
-/// <summary>An axle's ratio: teeth counted, then the latest turn count, then what is stated.</summary>
+/// <summary>An axle's ratio: teeth counted, then the turn count that counts, then what is stated.</summary>
 /// <remarks>Propshaft turns per wheel turn. A count has a hub reduction inside; teeth and statements are of the differential and get it on top.</remarks>
 internal static class AxleNumbers
 {
@@ -23,7 +23,7 @@ internal static class AxleNumbers
     {
         foreach (var counted in sessions.OfType<TeethSession>()) yield return (Through(hub, Counted(counted.Result())), counted);
         if (axle.Teeth is { } teeth) yield return (Through(hub, Counted(teeth)), null);
-        foreach (var count in sessions.OfType<TurnCountSession>()) yield return (new(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), count);
+        foreach (var counted in PartNumbers.BestKnownFirst(sessions.OfType<TurnCountSession>().Select(count => (new Known(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), (Session?)count)))) yield return counted;
         if (axle.StatedRatio is { } stated) yield return (Through(hub, PartNumbers.Quoted(stated, RatioRange.Axle, Spoken("axle ratio"))), null);
     }
 

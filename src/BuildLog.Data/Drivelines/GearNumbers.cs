@@ -6,7 +6,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Data.Drivelines;
 
-/// <summary>A gearbox's ratios: teeth counted, then the latest turn count of the gear, then what is stated.</summary>
+/// <summary>A gearbox's ratios: teeth counted, then the turn count of the gear that counts, then what is stated.</summary>
 internal static class GearNumbers
 {
     /// <param name="box">The gearbox.</param>
@@ -23,8 +23,8 @@ internal static class GearNumbers
     private static IEnumerable<(Known, Session?)> Evidence(TransmissionComponent box, string name, int k, IReadOnlyList<GearCountSession> counts)
     {
         if (box.Train is { } train) yield return (new(train.Gears[k].Ratio, Source.TeethCounted, train.Gears[k].Says), null);
-        foreach (var count in counts.Where(count => string.Equals(count.Gear, name, StringComparison.OrdinalIgnoreCase)))
-            yield return (new(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), count);
+        var ofGear = counts.Where(count => string.Equals(count.Gear, name, StringComparison.OrdinalIgnoreCase));
+        foreach (var counted in PartNumbers.BestKnownFirst(ofGear.Select(count => (new Known(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), (Session?)count)))) yield return counted;
         if (box.Gears.FirstOrDefault(gear => gear.Name == name) is { } stated) yield return (PartNumbers.Quoted(stated.Ratio, RatioRange.Gear, PartNumbers.Gear(name)), null);
     }
 }

@@ -10,6 +10,8 @@ namespace BuildLog.Data.Drivelines;
 /// <summary>The numbers of one part, each with all the evidence there is; the strongest counts.</summary>
 internal static class PartNumbers
 {
+    private const double ClearlyBetter = 0.8;
+
     public static string GearPrefix => Spoken("gear ");
     public static string Idle => Spoken("idle");
     public static string Redline => Spoken("redline");
@@ -37,6 +39,18 @@ internal static class PartNumbers
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
         }).Concat(SpecNumbers.Of(component, sessions)).OfType<NumberKnown>().Select(number => number with { Position = usual });
+    }
+
+    /// <summary>Measurements of one kind, the one that counts first: the latest, unless an earlier one agrees with it and is clearly better known.</summary>
+    /// <param name="measured">The latest first.</param>
+    public static IEnumerable<(Known Known, Session? Session)> BestKnownFirst(IEnumerable<(Known Known, Session? Session)> measured)
+    {
+        var all = measured.ToList();
+        if (all.Count < 2) return all;
+
+        var latest = all[0].Known.Value;
+        var best = all.Where(one => one.Known.Value.AgreesWith(latest)).MinBy(one => one.Known.Value.StandardUncertainty);
+        return best.Known.Value.StandardUncertainty < ClearlyBetter * latest.StandardUncertainty ? [best, .. all.Where(one => one.Session != best.Session)] : all;
     }
 
     /// <summary>The strongest of the evidence, which comes strongest first; null if there is none.</summary>

@@ -7,9 +7,14 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Data.Drivelines;
 
 /// <summary>What is noted on a spec sheet, with how sure it is.</summary>
-/// <remarks>A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands.</remarks>
+/// <remarks>
+/// A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands. A mass is no
+/// surer than ± 10 kg without its ±, whatever its last digit: public weighbridges read in steps of 20 kg (from memory).
+/// </remarks>
 internal static class SpecNumbers
 {
+    private const double Weighbridge = 10;
+
     public static IEnumerable<NumberKnown> Of(Component component, IReadOnlyList<Session> sessions)
         => WithSessions(Noted(component.Specs).Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []), sessions);
 
@@ -60,6 +65,9 @@ internal static class SpecNumbers
     private static Measured ToItsLastDigit(Typed typed, string name)
     {
         var evidence = new Evidence(name, _ => Spoken($"measure the {name} more closely than it is noted ({typed.Text})"));
-        return Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, last digit of {typed.Text}"), QuotedLength.LastDigit(typed.Text, typed.Unit) / 2, evidence));
+        var half = QuotedLength.LastDigit(typed.Text, typed.Unit) / 2;
+        return typed.Unit.Kind == Kind.Mass && half < Weighbridge
+            ? Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, as closely as a weighbridge reads"), Weighbridge, evidence))
+            : Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, last digit of {typed.Text}"), half, evidence));
     }
 }

@@ -15,10 +15,13 @@ internal static class TyreNumbers
 
     private static IEnumerable<(Known, Session?)> Circumference(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
     {
-        foreach (var rolled in rollOuts.OrderByDescending(rolled => rolled.Loaded))
-            yield return (new(rolled.Result().RollingCircumference, Source.Measured, Spoken($"roll-out of {rolled.Date.InWords()}, {(rolled.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), rolled);
+        foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => rolled.Loaded).Select(Rolled))) yield return rolled;
+        foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => !rolled.Loaded).Select(Rolled))) yield return rolled;
         if (set.StatedCircumference is { } stated)
             yield return (new(QuotedLength.Measured(stated, Spoken("rolling circumference")), stated.Source, stated.Text), null);
         if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, Spoken($"label {size.Designation}")), null);
     }
+
+    private static (Known, Session?) Rolled(RollOutSession session)
+        => (new(session.Result().RollingCircumference, Source.Measured, Spoken($"roll-out of {session.Date.InWords()}, {(session.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), session);
 }

@@ -61,6 +61,7 @@ internal static class FileTroubles
         (5 or 6, _) => (Fault.Busy, Spoken($"Another program is writing to {path}. Nothing was changed; wait a moment or close it, and try again.")),
         (8, _) => (Fault.NotWritable, NotWritable(path)),
         (13, _) or (10, 4874) => (Fault.DiskFull, DiskFull(path)), // the second: no room for the memory that programs share beside the file
+        (10, 778) => (Fault.NotWritable, Spoken($"Writing {path} failed. See that you still have the right to write there, and that the disk or stick is in place and sound.")),
         (14, _) => (Fault.CannotOpen, CannotOpen(path)),
         (10 or 15, _) => (Fault.ReadFailed, Spoken($"Reading or writing {path} failed (SQLite {extended}). If it lies on a network folder or a stick, copy it to this computer's own disk.")),
         (19, 1811) when !message.Contains("FOREIGN KEY", StringComparison.Ordinal) => (Fault.Refused, OwnWords(message)),

@@ -7,11 +7,14 @@ namespace BuildLog.Data.Files;
 /// <remarks>What goes wrong is the driver's exception all the same, so that it is put into the same words.</remarks>
 internal sealed class PlainConnection : IDisposable
 {
-    private readonly sqlite3 handle;
+    private sqlite3 handle;
 
     static PlainConnection() => Batteries_V2.Init();
 
     private PlainConnection(sqlite3 handle) => this.handle = handle;
+
+    /// <summary>Whether it takes the file for one that nobody changes, and so sees no change.</summary>
+    public bool IsOfUnchanging { get; private set; }
 
     public sqlite3 Handle => handle;
 
@@ -29,13 +32,25 @@ internal sealed class PlainConnection : IDisposable
         catch (SqliteException cannotWrite) when (ShopConnection.HasNoRoomForItsLog(cannotWrite, path))
         {
             connection.Dispose();
-            return Open(ShopConnection.Unchanging(path), raw.SQLITE_OPEN_READONLY | raw.SQLITE_OPEN_URI);
+            var looking = Open(ShopConnection.Unchanging(path), raw.SQLITE_OPEN_READONLY | raw.SQLITE_OPEN_URI);
+            looking.IsOfUnchanging = true;
+            return looking;
         }
         catch
         {
             connection.Dispose();
             throw;
         }
+    }
+
+    /// <summary>Lets go of the file and looks at it anew.</summary>
+    public void OpenAfresh(string path)
+    {
+        handle.Dispose(); // before the other: what one connection may do in it, SQLite holds true for all of a program
+#pragma warning disable CA2000 // Its handle goes on as this one's.
+        var other = OpenForLooking(path);
+#pragma warning restore CA2000
+        (handle, IsOfUnchanging) = (other.handle, other.IsOfUnchanging);
     }
 
     /// <summary>The first column of the first row, a whole number or text; null where there is none.</summary>

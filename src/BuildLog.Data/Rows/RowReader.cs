@@ -12,16 +12,18 @@ internal sealed class RowReader : IDisposable
 {
     private readonly Dictionary<string, Question> questions = [];
     private readonly PlainConnection? own;
-    private readonly bool isKept;
     private readonly SqliteConnection? shared;
 
     /// <summary>On a connection of its own.</summary>
     /// <param name="own">The connection.</param>
     /// <param name="isKept">It outlives the reader.</param>
-    public RowReader(PlainConnection own, bool isKept = false) => (this.own, this.isKept) = (own, isKept);
+    public RowReader(PlainConnection own, bool isKept = false) => (this.own, IsKept) = (own, isKept);
 
     /// <summary>Within whatever is under way on another's connection.</summary>
     public RowReader(SqliteConnection shared) => this.shared = shared;
+
+    /// <summary>Whether its connection outlives it.</summary>
+    public bool IsKept { get; }
 
     private sqlite3 Handle => own?.Handle ?? shared?.Handle ?? throw new InvalidOperationException("Nothing is read from a connection that is closed.");
 
@@ -57,7 +59,8 @@ internal sealed class RowReader : IDisposable
     public void Dispose()
     {
         foreach (var question in questions.Values) question.Dispose();
-        if (isKept) own?.GiveUp();
+        questions.Clear();
+        if (IsKept) own?.GiveUp();
         else own?.Dispose();
     }
 }

@@ -53,6 +53,7 @@ public static class AllChecks
         new SpeedometerCheck(),
         new SpeedometerDriveCheck(),
         new RatioPlausibleCheck(),
+        new NumbersAgreeCheck(),
         new TagCheck(),
         new MeasuredTwiceCheck(),
         new LabelCheck(),

@@ -72,7 +72,7 @@ public sealed record Finding
             return [.. Advised(shown), .. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
 
         // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
-        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit)) ?? window.InWords(shown(window.Unit)))];
+        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.BestInWords(shown(window.Unit)))];
         return Verdict switch
         {
             Verdict.Fits => [.. Advised(shown)],

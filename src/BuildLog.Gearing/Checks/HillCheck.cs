@@ -60,7 +60,7 @@ internal sealed class HillCheck : ICheck
         var name = goal.Gear is null ? Spoken($"top ({step.InWords})") : Spoken($"gear {step.InWords}");
         return this.Judged(new(
             Between(driveline), held, Units.PercentUnit, goal.Wanted,
-            $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.",
+            $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{AssumedLoad.InWords(driveline)}",
             source)
         {
             LimitIsVerified = verified,

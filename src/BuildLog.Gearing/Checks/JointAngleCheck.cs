@@ -32,7 +32,8 @@ internal sealed class JointAngleCheck : ICheck
     private Finding Judge(FittedShaft shaft, int joint, Measured angle, FastestTurn fastest)
     {
         var chart = JointAngleChart.Limit(fastest.Speed);
-        var good = new Window(JointAngleChart.NeedlesRoll, Math.Min(JointAngleChart.Smooth, chart.Value));
+        var good = Best(fastest.Speed);
+        var sure = Surely(good, angle);
         var allowed = Window.AtMost(chart.Value);
 
         // Against the chart by the quotient, so that what is not known of the speed counts too.
@@ -49,9 +50,17 @@ internal sealed class JointAngleCheck : ICheck
         {
             ByLimits = judged,
             Reaches = new TwoLimits(good, allowed).Straddled(angle),
-            Cures = [$"an angle of {good.InWords(degree)} at {named}{Turn(angle.Value, good)}{Alike(shaft)}"],
+            Cures = [$"an angle of {sure.InWords(degree)} at {named}{Turn(angle.Value, sure)}{Alike(shaft)}"],
         });
     }
+
+    /// <summary>What a joint runs best at, radians, at a shaft speed in rev/s.</summary>
+    internal static Window Best(Measured shaftSpeed)
+        => new(JointAngleChart.NeedlesRoll, Math.Min(JointAngleChart.Smooth, JointAngleChart.Limit(shaftSpeed).Value));
+
+    /// <summary>What an angle that is known as well as this one has to read to be surely within; all of it where it is not known well enough for any.</summary>
+    internal static Window Surely(Window best, Measured angle)
+        => best.High - best.Low > 2 * angle.Expanded95 ? new(best.Low + angle.Expanded95, best.High - angle.Expanded95) : best;
 
     // Two joints of one piece turn evenly only where both work alike.
     private static string Alike(FittedShaft shaft) => shaft.Shaft.Pieces.Count == 1 ? Spoken(", and the same at its other joint") : "";

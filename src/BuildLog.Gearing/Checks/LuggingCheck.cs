@@ -34,7 +34,7 @@ internal sealed class LuggingCheck : ICheck
             var wanted = Window.AtLeast(limit.EngineSpeed);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, wanted,
-                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; {limit.Reason} from {wanted.InWords(rpm)}.",
+                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; {limit.Reason} from {wanted.InWords(rpm)}.{(limit.ByLoad ? AssumedLoad.InWords(driveline) : "")}",
                 limit.Source)
             {
                 LimitIsVerified = limit.IsVerified,
@@ -53,8 +53,12 @@ internal sealed class LuggingCheck : ICheck
         var limit = ShareOfTorquePeak * pull.Torque.StrongestPoint.EngineSpeed;
         return load < HighLoad && n.Value < limit
             ? null
-            : new(limit, Spoken($"the level road takes {load * 100:0} % of its torque there, and it pulls well"), Spoken("common practice: half the torque peak's engine speed"), false);
+            : new(limit, Spoken($"the level road takes {load * 100:0} % of its torque there, and it pulls well"), Spoken("common practice: half the torque peak's engine speed"), false) { ByLoad = true };
     }
 
-    private sealed record PullLimit(double EngineSpeed, string Reason, string Source, bool IsVerified);
+    private sealed record PullLimit(double EngineSpeed, string Reason, string Source, bool IsVerified)
+    {
+        /// <summary>What the road takes is in it.</summary>
+        public bool ByLoad { get; init; }
+    }
 }

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>|x₁ − x₂| ≤ t₀.₉₇₅ · u(x₁ − x₂)</code>
 /// <para>
 /// Watch where they do not: every speed of the driveline stands on the one that counts, and one of the two is wrong, be it a slip of the count or a part
-/// that is not the one it is taken for. Says nothing where all agree. Source: JCGM 100:2008, G.3; that the latest counts is common practice.
+/// that is not the one it is taken for. Says nothing where all agree. Source: JCGM 100:2008, G.3; that the latest counts, or a better known one that agrees with it, is common practice.
 /// </para>
 /// </remarks>
 internal sealed class MeasuredTwiceCheck : ICheck

@@ -54,7 +54,12 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
 
     /// <summary>What would be sure with today's uncertainties; null where nothing is.</summary>
     /// <param name="unit">The unit to say it in, of the same kind.</param>
-    public string? SureInWords(Unit unit) => SureWindow is { } sure ? $"{Quantity} {sure.InWords(unit)}" : null;
+    /// <remarks>Whoever enters an end as it is written is known to half its last digit, rectangular: it is still sure then.</remarks>
+    public string? SureInWords(Unit unit) => SureWindow?.AsTyped(unit) is { } sure ? $"{Quantity} {sure}" : null;
+
+    /// <summary>What would be sure; where nothing is, what would do with the other numbers as they are, and that it is not sure.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string BestInWords(Unit unit) => SureInWords(unit) ?? Spoken($"{InWords(unit)}, though not surely{(OpenedBy is { } step ? Spoken($": {step} first") : "")}");
 
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty

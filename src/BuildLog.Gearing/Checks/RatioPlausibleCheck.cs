@@ -60,6 +60,9 @@ internal sealed class RatioPlausibleCheck : ICheck
     private Finding Overdrive(Overdrive unit)
     {
         var finding = Part(Position.Overdrive, unit.Ratio, UsualOverdrive, Spoken("enter the overdrive's ratio, or count it: ten output turns"));
+        if (unit.Ratio?.Value.Value == 1)
+            return finding with { Advice = [Spoken("is 1 its ratio with the unit out? Engaged it turns what is behind it faster, such as 0.78: enter that, or count it")] };
+
         return unit.Ratio is { } ratio && ratio.Says.EndsWith('%')
             ? finding with
             {
@@ -153,7 +156,7 @@ internal sealed class RatioPlausibleCheck : ICheck
         {
             Value = ratio.Value,
             Wanted = usual,
-            Advice = verdict == Verdict.Watch ? [$"count it once more: {(position is Position.RearAxle or Position.FrontAxle ? Spoken("twenty wheel turns, and note how the other wheel turned") : Spoken("ten output turns"))}"] : [],
+            Advice = verdict == Verdict.Watch ? [$"count {(ratio.Source == Source.TeethCounted ? Spoken("the teeth once more") : Spoken($"it once more: {(position is Position.RearAxle or Position.FrontAxle ? Spoken("twenty wheel turns, and note how the other wheel turned") : Spoken("ten output turns"))}"))}"] : [],
             SettledBy = because == Because.Uncertainty ? Settling.Of(ratio.Value, usual) : null,
         };
     }

@@ -8,13 +8,13 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The slip joint neither bottoms nor comes apart while the axle moves.</summary>
 /// <remarks>
-/// <code>spare in = out now − travel in ≥ 0;   spare out = stroke − out now − travel out ≥ 0, 25 mm of spline kept</code>
+/// <code>spare in = out now − travel in ≥ 0, 10 mm kept;   spare out = stroke − out now − travel out ≥ 0, 25 mm of spline kept</code>
 /// <para>Travel see <see cref="SlipTravel"/>: it has no axle arc in it, so a small spare is not yet a pass on a leaf-sprung axle. Bottoming is
-/// geometry and clashes; the 25 mm are from memory and may only warn.</para>
+/// geometry and clashes; the 10 mm, for the arc and for a bump stop that gives, and the 25 mm are common practice and may only warn.</para>
 /// </remarks>
 internal sealed class SlipTravelCheck : ICheck
 {
-    private static string Limit => Spoken("geometry; 25 mm of spline kept, common practice");
+    private static string Limit => Spoken("geometry; 10 mm before it bottoms and 25 mm of spline kept, common practice");
 
     public string Id => "slip-travel";
 
@@ -34,18 +34,24 @@ internal sealed class SlipTravelCheck : ICheck
         var (stroke, stands) = (shaft.Shaft.Slip!.Stroke!.Value, shaft.Shaft.Slip.Out!.Value);
         var travel = SlipTravel.Of(
             shaft.Shaft.Pieces[^1].Length!.Value, shaft.Shaft.Line![^2].Side!.Value, shaft.Axle!.Travel!.Droop!.Value, shaft.Axle.Travel.Bump!.Value);
-        var place = Said.As($"{Said.OrMore(travel.In.Value, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(travel.Total.Value + SlipTravel.Engaged, Units.Millimetre, 0)}");
-
         var spareIn = stands - travel.In;
+        var spareOut = stroke - stands - travel.Out;
+
+        // What is named would be sure, measured no better than now.
+        var least = travel.In.Value + SlipTravel.Clear + spareIn.Expanded95;
+        var place = Said.As($"{Said.OrMore(least, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(least + travel.Out.Value + SlipTravel.Engaged + spareOut.Expanded95, Units.Millimetre, 0)}");
+
+        var bottoms = new TwoLimits(Window.AtLeast(SlipTravel.Clear), Window.AtLeast(0));
         yield return this.Judged(new(
-            shaft.Joint, spareIn, Units.Millimetre, Window.AtLeast(0),
-            $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}.",
+            shaft.Joint, spareIn, Units.Millimetre, bottoms.Good,
+            $"On the way to full bump the {shaft.Position.InWords()} shortens by {Said.Number(travel.In, Units.Millimetre, 0)}; its slip joint can go in by {Said.Number(stands, Units.Millimetre, 0)}, and {Said.OrMore(SlipTravel.Clear, Units.Millimetre, 0)} should be left.",
             Limit)
         {
+            ByLimits = bottoms.Judge(spareIn),
+            Reaches = bottoms.Straddled(spareIn),
             Cures = [$"a slip joint that stands {place}"],
         });
 
-        var spareOut = stroke - stands - travel.Out;
         var limits = new TwoLimits(Window.AtLeast(SlipTravel.Engaged), Window.AtLeast(0));
         yield return this.Judged(new(
             shaft.Joint, spareOut, Units.Millimetre, limits.Good,

@@ -86,12 +86,16 @@ public sealed class SpeedometerCheck : ICheck
             ? Said.As($" In the axle's low it shows {AtRound((v, unit) => Said.Number(reading.Shown(v) * step.Value, unit, 0))} there.")
             : "";
 
+    // Those that would surely be lawful; where none is, those that would be with the numbers as they are.
     private static IEnumerable<string> Gears(SpeedometerDrive? drive, Reading reading)
-        => drive?.DrivenTeeth is not { } teeth ? []
-            : DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful)
-                .Where(gear => gear.Teeth != teeth)
-                .Take(MostGears)
-                .Select(gear => Spoken($"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high"));
+    {
+        if (drive?.DrivenTeeth is not { } teeth) return [];
+
+        var lawful = DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful).Where(gear => gear.Teeth != teeth).ToList();
+        var sure = lawful.Where(gear => Lawful.Contains(gear.Reading.Share.Interval95)).ToList();
+        return (sure.Count > 0 ? sure : lawful).Take(MostGears)
+            .Select(gear => Spoken($"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high{(sure.Count > 0 ? "" : Spoken(", though not surely"))}"));
+    }
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, Speedometer meter)
     {

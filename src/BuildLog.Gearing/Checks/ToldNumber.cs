@@ -66,14 +66,17 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
     private static IEnumerable<ToldNumber> Shaft(FittedShaft fitted)
     {
         var (part, shaft) = (fitted.Position, fitted.Shaft);
-        foreach (var piece in shaft.Pieces)
+        string Of(int piece) => shaft.Pieces.Count == 1 ? "" : Spoken($" of piece {piece + 1}");
+        for (var k = 0; k < shaft.Pieces.Count; k++)
         {
-            yield return new(part, Spoken("tube diameter"), piece.Outer, Spoken("measure the tube with a caliper"));
-            yield return new(part, Spoken("tube wall"), piece.Wall, Spoken("measure the tube's wall at a weld or with an ultrasonic gauge"));
-            yield return new(part, Spoken("length"), piece.Length, Spoken("measure it joint centre to joint centre"));
+            yield return new(part, Spoken($"tube diameter{Of(k)}"), shaft.Pieces[k].Outer, Spoken("measure the tube with a caliper"));
+            yield return new(part, Spoken($"tube wall{Of(k)}"), shaft.Pieces[k].Wall, Spoken("measure the tube's wall at a weld or with an ultrasonic gauge"));
+            yield return new(part, Spoken($"length{Of(k)}"), shaft.Pieces[k].Length, Spoken("measure it joint centre to joint centre"));
         }
 
-        foreach (var member in shaft.Line ?? []) yield return new(part, Spoken("angle"), member.Side, Spoken("lay an angle gauge on the shaft line"));
+        var last = shaft.Pieces.Count + 1;
+        foreach (var (member, k) in (shaft.Line ?? []).Select((member, k) => (member, k)))
+            yield return new(part, k == 0 ? Spoken("output's angle") : k == last ? Spoken("pinion's angle") : last == 2 ? Spoken("shaft's angle") : Spoken($"angle{Of(k - 1)}"), member.Side, Spoken("lay an angle gauge on the shaft line"));
         yield return new(part, Spoken("joint rating"), shaft.JointRating, Sheet);
         yield return new(part, Spoken("slip stroke"), shaft.Slip?.Stroke, Spoken("measure the slip joint from fully in to fully out"));
         yield return new(part, Spoken("slip standing out"), shaft.Slip?.Out, Spoken("measure how far the slip joint stands out at ride height"));
@@ -96,14 +99,15 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         yield return new(null, Spoken("mass"), driveline.Load?.Mass, Spoken("weigh the vehicle as it is driven"));
         yield return new(null, Spoken("front axle mass"), driveline.AxleMasses?.Front, Spoken("stand the front wheels alone on a weighbridge"));
         yield return new(null, Spoken("rear axle mass"), driveline.AxleMasses?.Rear, Spoken("stand the rear wheels alone on a weighbridge"));
+        yield return new(null, Spoken("share on driven wheels"), driveline.Load?.DrivenShare, Spoken("weigh the axles one by one"));
         yield return new(null, Spoken("drag area"), driveline.Load?.DragArea, CoastDown);
         yield return new(null, Spoken("rolling resistance"), driveline.Load?.RollingResistance, CoastDown);
         yield return new(null, Spoken("height of the centre of gravity"), driveline.Load?.GravityHeight, Spoken("weigh one axle with the other raised"));
         yield return new(null, Spoken("wheelbase"), driveline.Load?.Wheelbase, Spoken("measure it hub to hub"));
-        foreach (var hanging in (Hanging[])[driveline.FrontHanging, driveline.RearHanging])
+        foreach (var (end, hanging) in ((string, Hanging)[])[(Spoken("front"), driveline.FrontHanging), (Spoken("rear"), driveline.RearHanging)])
         {
-            yield return new(null, Spoken("springs apart"), hanging.Springs, Spoken("measure the springs apart, middle to middle"));
-            yield return new(null, Spoken("springs' angle"), hanging.Pad, Spoken("lay an angle gauge on the spring at its centre bolt"));
+            yield return new(null, Spoken($"{end} springs apart"), hanging.Springs, Spoken("measure the springs apart, middle to middle"));
+            yield return new(null, Spoken($"{end} springs' angle"), hanging.Pad, Spoken("lay an angle gauge on the spring at its centre bolt"));
         }
     }
 }

@@ -44,7 +44,7 @@ internal sealed class TopGearCheck : ICheck
         var percent = Units.PercentUnit;
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
-            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed, and {limit} would be {tall}.",
+            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed, and {limit} would be {tall}.{AssumedLoad.InWords(pull.Driveline)}",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

@@ -35,7 +35,7 @@ internal sealed class TopSpeedCheck : ICheck
             : Spoken("more takes more power");
         return this.Judged(new(
             Between(pull.Driveline), top.Speed, goal.Speed.Unit, goal.Wanted,
-            $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.InWords}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.",
+            $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.InWords}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.{AssumedLoad.InWords(pull.Driveline)}",
             Finding.OwnersGoal)
         {
             Cures = PowerCure(pull, top, goal),

@@ -16,6 +16,11 @@ internal sealed class TorsionalCheck : ICheck
     private static string Limit => Spoken("300 rad/s², an axle maker's guide; 400, a published table of joint angles");
     private const double EndsApart = Math.PI / 180;
 
+    // What an angle gauge is read to, and as close as two joints can be shimmed alike.
+    private const double Tenth = Math.PI / 1800;
+    private const double Workable = 5 * Tenth;
+    private const double Rounding = 1e-9;
+
     private static readonly TwoLimits Limits = new(Window.AtMost(TorsionalAcceleration.Good), Window.AtMost(TorsionalAcceleration.Limit));
 
     public string Id => "torsional-residual";
@@ -33,22 +38,23 @@ internal sealed class TorsionalCheck : ICheck
     {
         var shake = TorsionalAcceleration.Of(EquivalentAngle.Squared(joints, yokes), fastest.Speed);
         var apart = Math.Abs(joints[0].Compound.Value - joints[^1].Compound.Value);
+        var unlike = shaft.Shaft.Pieces.Count == 1 && apart > EndsApart + Rounding;
         var judged = Limits.Judge(shake);
-        if (judged.Verdict == Verdict.Fits && shaft.Shaft.Pieces.Count == 1 && apart > EndsApart + 1e-9) judged = (Verdict.Watch, Because.UnverifiedLimit);
+        if (judged.Verdict == Verdict.Fits && unlike) judged = (Verdict.Watch, Because.UnverifiedLimit);
 
         return this.Judged(new(
             shaft.Joint, shake, Units.RadianPerSecondSquared, Limits.Good,
             $"The {shaft.Position.InWords()}'s joints ({string.Join(", ", joints.Select(joint => Said.Number(joint.Compound, Units.Degree, 1)))}) leave "
-                + $"{Said.Number(shake, Units.RadianPerSecondSquared, 0)} {fastest.At}; wanted {Limits.Good.InWords(Units.RadianPerSecondSquared)}.",
+                + $"{Said.Number(shake, Units.RadianPerSecondSquared, 0)} {fastest.At}; wanted {Limits.Good.InWords(Units.RadianPerSecondSquared)}{(unlike ? Spoken(", and ends within 1° of each other") : "")}.",
             Limit)
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(shake),
-            Cures = Cure(joints, yokes, fastest.Speed.Value),
+            Cures = Cure(joints, yokes, fastest.Speed),
         });
     }
 
-    private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
+    private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)
     {
         if (yokes.All(piece => piece == Propshafts.Yokes.InLine)) return [Angles(joints, yokes, turns)];
 
@@ -57,23 +63,70 @@ internal sealed class TorsionalCheck : ICheck
         return IsCured(joints, inLine, turns) ? [turned] : [$"{turned}, and {Angles(joints, inLine, turns)}"];
     }
 
-    // The others taken as they are, what the last joint may be: β² within 300/ω² of what they leave. Where it would add to them, small angles all along.
-    private static Sentence Angles(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
+    private static Sentence Angles(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> inLine, Measured turns)
     {
-        var room = TorsionalAcceleration.Good / Math.Pow(2 * Math.PI * turns, 2);
-        var left = EquivalentAngle.Squared([.. joints.SkipLast(1)], [.. yokes.SkipLast(1)]).Value;
-        var (low, high) = (Math.Sqrt(Math.Max(0, left - room)), Math.Sqrt(left + room));
-        return IsCured([.. joints.SkipLast(1), Opened(joints[^1], (low + high) / 2)], yokes, turns)
-            ? Spoken($"a rear joint angle of {Said.Between(low, high, Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount")
-            : Spoken($"joint angles of {Said.OrLess(Math.Sqrt(room / ((joints.Count + 1) / 2)), Units.Degree, 1)} all along: bring gearbox, centre bearing and pinion closer to one line");
+        var best = JointAngleCheck.Best(turns);
+        var sure = JointAngleCheck.Surely(best, joints.MaxBy(joint => joint.Compound.Expanded95)!.Compound);
+        return (Rear(joints, inLine, turns, best, sure) ?? (joints.Count == 2 ? Alike(joints, inLine, turns, sure) : Small(joints, inLine, turns, sure)))
+            ?? Said.As($"joint angles of {best.InWords(Units.Degree)} that take each other back, measured more closely than these");
     }
 
-    private static bool IsCured(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, double turns)
-        => TorsionalAcceleration.Of(EquivalentAngle.Squared(joints, yokes), turns).Value <= TorsionalAcceleration.Good;
+    // Where the others last as they are, the last joint alone can do it.
+    private static Sentence? Rear(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> inLine, Measured turns, Window best, Window sure)
+    {
+        if (!joints.SkipLast(1).All(joint => best.Contains(joint.Compound.Interval95))) return null;
 
-    /// <summary>The joint at another angle in the plane it works in.</summary>
+        var front = joints[0].Compound.Value;
+        var cures = Tenths(sure)
+            .Where(angle => joints.Count > 2 || Math.Abs(angle - front) <= EndsApart + Rounding)
+            .Where(angle => IsCured([.. joints.SkipLast(1), Opened(joints[^1], angle)], inLine, turns))
+            .ToList();
+        return cures.Count == 0 ? null
+            : Said.As($"a rear joint angle of {Said.Between(cures[0], cures[^1], Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount");
+    }
+
+    // Both ends of one piece: the larger the angles, the closer they have to be.
+    private static Sentence? Alike(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> inLine, Measured turns, Window sure)
+    {
+        bool Cures(double most, double apart) => IsCured([Opened(joints[0], most), Opened(joints[1], Math.Max(0, most - apart))], inLine, turns);
+
+        foreach (var most in Tenths(sure).Reverse().Where(most => Cures(most, Workable)))
+        {
+            var apart = Tenths(new(Workable, EndsApart)).Last(apart => Cures(most, apart));
+            return Said.As($"both joints at {Said.Between(sure.Low, most, Units.Degree, 1)} and within {Said.Between(apart, apart, Units.Degree, 1)} of each other: turn the pinion, and raise or lower the gearbox's mount");
+        }
+
+        return null;
+    }
+
+    // Of a divided shaft every other joint can add up.
+    private static Sentence? Small(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> inLine, Measured turns, Window sure)
+    {
+        bool Cures(double most)
+        {
+            IReadOnlyList<JointAngle> opened = [.. joints.Select(joint => Opened(joint, most))];
+            var adding = TorsionalAcceleration.Of((joints.Count + 1) / 2 * most * most, turns).Value;
+            return adding + TorsionalAcceleration.Of(EquivalentAngle.Squared(opened, inLine), turns).Expanded95 <= TorsionalAcceleration.Good;
+        }
+
+        return Tenths(sure).Reverse().Where(Cures).Select(most => Said.As($"joint angles of {Said.Between(sure.Low, most, Units.Degree, 1)} all along: bring gearbox, centre bearing and pinion closer to one line")).FirstOrDefault();
+    }
+
+    private static bool IsCured(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)
+        => Limits.Good.Contains(TorsionalAcceleration.Of(EquivalentAngle.Squared(joints, yokes), turns).Interval95);
+
+    private static IEnumerable<double> Tenths(Window angles)
+    {
+        for (var k = Math.Ceiling((angles.Low / Tenth) - 1e-6); k <= Math.Floor((angles.High / Tenth) + 1e-6); k++) yield return k * Tenth;
+    }
+
+    /// <summary>The joint at another angle in the plane it works in, known as well as it is now.</summary>
     private static JointAngle Opened(JointAngle joint, double angle)
-        => joint.Compound.Value == 0 ? new(angle, 0) : new(joint.Side.Value * angle / joint.Compound.Value, joint.Plan.Value * angle / joint.Compound.Value);
+    {
+        var now = joint.Compound.Value;
+        var (side, plan) = now == 0 ? (angle, 0) : (joint.Side.Value * angle / now, joint.Plan.Value * angle / now);
+        return new(joint.Side - joint.Side.Value + side, joint.Plan - joint.Plan.Value + plan);
+    }
 
     private static IEnumerable<Missing> Lacking(FittedShaft shaft, FastestTurn? fastest)
     {

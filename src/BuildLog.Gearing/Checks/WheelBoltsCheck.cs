@@ -91,10 +91,17 @@ internal sealed class WheelBoltsCheck : ICheck
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = play.Value < 0 ? [$"wheels bored to {Said.OrMore(spigot.Interval95.High, Units.Millimetre, 1)}"]
+            Cures = play.Value < 0 ? [$"wheels bored to {Bored(spigot)}, or larger with rings that fill it"]
                 : play.Value <= Loose ? [Spoken("a wheel tried on by hand before they are bought")]
                 : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
         });
+    }
+
+    // As wide as the spigot may be, and no looser than a wheel sits by itself.
+    private static Sentence Bored(Measured spigot)
+    {
+        var snug = new Window(spigot.Interval95.High, spigot.Interval95.Low + Loose);
+        return snug.AsTyped(Units.Millimetre) is null ? Said.As($"{Said.OrMore(snug.Low, Units.Millimetre, 1)}") : Said.As($"{new SaidNumber(Units.Millimetre, shown => snug.AsTyped(shown) ?? snug.InWords(shown))}");
     }
 
     private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Said.Number(circle.Value, Units.Millimetre, 2)}");

@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Drivelines;
 /// <param name="Position">The part.</param>
 /// <param name="Number">What was measured, such as <c>ratio</c>.</param>
 /// <param name="Unit">How to show it.</param>
-/// <param name="Used">What the driveline is computed with: teeth, or else the latest.</param>
+/// <param name="Used">What the driveline is computed with: teeth, or else the latest, unless an earlier one agrees with it and is clearly better known.</param>
 /// <param name="Other">Another measurement of the same.</param>
 public sealed record MeasuredAgain(Position Position, string Number, Unit Unit, Known Used, Known Other)
 {

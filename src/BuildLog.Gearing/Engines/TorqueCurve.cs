@@ -27,7 +27,7 @@ public sealed class TorqueCurve
     {
         (Points, Source) = (points, source);
         curve = new([.. points.Select(point => (point.EngineSpeed, point.Torque))]);
-        var evidence = new Evidence(Spoken("torque curve"), _ => Spoken("have the engine's torque measured on a rolling road"));
+        var evidence = new Evidence(Spoken("torque curve"), _ => source == Source.Measured ? Spoken("have the engine's torque measured again, on another rolling road") : Spoken("have the engine's torque measured on a rolling road"));
         scale = spread == 0 ? 1 : Measured.From(1, new Input(Spoken("torque curve as a whole"), spread, evidence));
         StrongestPoint = points.MaxBy(point => point.Torque)!;
         // A data sheet that rounds may have more power at its torque peak than at its power peak.

@@ -6,6 +6,9 @@ namespace BuildLog.Gearing.Goals;
 /// <summary>What values are wanted, the limits included; a side without a limit is infinite.</summary>
 public readonly record struct Window(double Low, double High)
 {
+    // 1.96 · ½/√3
+    private const double LastDigit95 = 0.566;
+
     /// <summary>Everything up to a limit.</summary>
     public static Window AtMost(double high) => new(double.NegativeInfinity, high);
 
@@ -29,6 +32,20 @@ public readonly record struct Window(double Low, double High)
 
     /// <summary>The window in a unit, rounded inwards: ratios and lengths to what a part is known by, others to whole numbers.</summary>
     public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit), unit);
+
+    /// <summary>The same, narrowed by what the last digit of a typed end leaves open (95 %, rectangular), with one digit more where that takes all; null where two do.</summary>
+    public string? AsTyped(Unit unit)
+    {
+        var (low, high, places) = (unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit));
+        for (var finest = places + 1; places <= finest; places++)
+        {
+            var half = LastDigit95 * Math.Pow(10, -places);
+            var (from, to, used) = Rounded.Inwards(low + half, high - half, places);
+            if (used == places && from <= to) return Rounded.Within(low + half, high - half, places, unit);
+        }
+
+        return null;
+    }
 
     /// <summary>The ends in a unit as <see cref="InWords"/> writes them; an open side is empty.</summary>
     public (string Low, string High) Written(Unit unit)

@@ -21,6 +21,9 @@ public sealed class LineThroughOrigin
     /// <summary>Beyond so many standard errors a reading is no accident: it is a suspect.</summary>
     internal const double Excluding = 4;
 
+    private static readonly Later Scatter = new Later("scatter of the repeats");
+    private static readonly Later Excluded = new Later("two readings that exclude each other");
+
     private LineThroughOrigin(Measured slope, double birgeRatio) => (Slope, BirgeRatio) = (slope, birgeRatio);
 
     /// <summary>b with its uncertainty, in the unit of y over that of x.</summary>
@@ -28,6 +31,9 @@ public sealed class LineThroughOrigin
 
     /// <summary>R = √(χ²/(n−1)): scatter seen over scatter stated; NaN with fewer than two points or no stated error.</summary>
     public double BirgeRatio { get; }
+
+    /// <summary>Whether more of a slope's ± comes from how its readings lie apart than from how finely they were read.</summary>
+    public static bool IsFromTheReadingsApart(Measured slope) => slope.Budget().Where(line => line.Input.Name == Scatter || line.Input.Name == Excluded).Sum(line => line.Share) > 0.5;
 
     /// <exception cref="ArgumentException">No points, or all x are zero.</exception>
     public static LineThroughOrigin Fit(IReadOnlyList<(Measured X, Measured Y)> points, Evidence evidence)
@@ -58,7 +64,7 @@ public sealed class LineThroughOrigin
         if (n < 2) return new(result, ratio);
 
         var scatter = stated == 0 ? Math.Sqrt(chiSquared / (n - 1) / sxx) : stated * Math.Sqrt(Math.Max(0, (ratio * ratio) - 1));
-        if (scatter > 0) result += Measured.From(0, new Input(Spoken("scatter of the repeats"), scatter, evidence, n - 1));
+        if (scatter > 0) result += Measured.From(0, new Input(Scatter, scatter, evidence, n - 1));
         return new(result, ratio);
     }
 
@@ -71,7 +77,7 @@ public sealed class LineThroughOrigin
         if (apart <= Excluding * double.Hypot(one.StandardUncertainty, other.StandardUncertainty)) return 0;
 
         var either = double.Hypot(one.Value - slope, other.Value - slope) / Math.Sqrt(2);
-        return Measured.From(0, new Input(Spoken("two readings that exclude each other"), either, evidence));
+        return Measured.From(0, new Input(Excluded, either, evidence));
     }
 
     private static double Unweighted(IReadOnlyList<(Measured X, Measured Y)> points) => Slant(points, [.. points.Select(_ => 1.0)]);

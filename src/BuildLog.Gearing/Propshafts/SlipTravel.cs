@@ -18,6 +18,9 @@ public sealed record SlipTravel(Measured Out, Measured In)
     /// <summary>Spline that has to stay engaged at full droop, metres. From memory.</summary>
     public const double Engaged = 0.025;
 
+    /// <summary>What has to be left before it bottoms, metres. Common practice, no source.</summary>
+    public const double Clear = 0.01;
+
     /// <summary>Where a slip joint should stand at ride height, as a share of its stroke. Source: a shaft maker's catalogue.</summary>
     public const double UsualShareOut = 1.0 / 3;
 

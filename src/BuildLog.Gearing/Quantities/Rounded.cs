@@ -82,6 +82,7 @@ public static class Rounded
         (var from, var to, places) = Inwards(low, high, places);
         return (double.IsFinite(low), double.IsFinite(high)) switch
         {
+            (true, true) when Fixed(from, places) == Fixed(to, places) => WithUnit(Fixed(from, places), unit),
             (true, true) => WithUnit(Spoken($"{Fixed(from, places)} to {Fixed(to, places)}"), unit),
             (true, false) => Spoken($"{WithUnit(Fixed(from, places), unit)} or more"),
             _ => Spoken($"{WithUnit(Fixed(to, places), unit)} or less"),

@@ -26,13 +26,17 @@ public static class DrivenWheels
     /// <summary>What was told, where it speaks of one axle; null where it says that all wheels are driven.</summary>
     internal static Measured? OfOneAxle(Driveline driveline) => driveline.Load?.DrivenShare?.Value is { Value: < All } share ? share : null;
 
+    /// <summary>Whether a share that was told means all wheels, and they can be driven.</summary>
+    internal static bool IsOfAllWheels(Driveline driveline, Measured told) => told.Value >= All && JoinsBothAxles(driveline);
+
     private static bool IsPartTime(Driveline driveline) => JoinsBothAxles(driveline) && driveline.TransferCase!.FrontDrive == FrontDrive.Declutch;
 
     private static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
 
     private static Measured? Always(Driveline driveline) => driveline.Load?.DrivenShare?.Value ?? (JoinsBothAxles(driveline) ? 1 : Weighed(driveline));
 
-    private static Measured? Weighed(Driveline driveline)
+    /// <summary>The driving axle's part of both axle masses; null where one is not known.</summary>
+    internal static Measured? Weighed(Driveline driveline)
     {
         if (driveline.AxleMasses is not { Front.Value: { } front, Rear.Value: { } rear }) return null;
 

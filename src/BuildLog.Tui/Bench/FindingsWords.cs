@@ -40,7 +40,9 @@ public static class FindingsWords
         Because.Inside => Spoken("The whole 95 % interval is inside what is wanted."),
         Because.Outside => Spoken("The whole 95 % interval is outside what is wanted."),
         Because.Uncertainty => Spoken("The 95 % interval reaches over a limit: it cannot be said yet on which side the truth lies."),
-        Because.UnverifiedLimit => Spoken("The limit is from memory only, so it may warn but not condemn."),
+        Because.UnverifiedLimit when finding.Value is null => Spoken("A doubt, not a limit: it may warn but not condemn."),
+        Because.UnverifiedLimit when !finding.LimitIsVerified => Spoken("The limit is practice or memory, so it may warn but not condemn."),
+        Because.UnverifiedLimit => Spoken("It is outside what is best, and no verified limit condemns it."),
         _ => Spoken("A number is missing."),
     };
 

@@ -74,7 +74,7 @@ public static class MeasurementsWords
         var roll = session.Result();
         string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {session.Pressure}")] : [];
         return new(
-            roll.RollingCircumference, units.Length, roll.How.Loaded ? [] : RollOutWords.Live(roll, units),
+            roll.RollingCircumference, units.Length, roll.How.Loaded ? [.. RollOutWords.Doubts(roll)] : RollOutWords.Live(roll, units),
             [session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"), Spoken($"tape good to {session.Tape}"), .. pressure, .. Circumstances(session)]);
     }
 

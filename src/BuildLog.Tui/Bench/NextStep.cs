@@ -15,7 +15,8 @@ internal static class NextStep
         return bench.Findings.Any(finding => finding.Verdict == Verdict.Clash) ? Spoken("Next: 0 shows ways out.") : null;
     }
 
-    private static Position? Missing(Driveline driveline)
+    /// <summary>The part the driveline cannot do without and has not got; null for none.</summary>
+    public static Position? Missing(Driveline driveline)
         => driveline.Engine is null ? Position.Engine
             : driveline.Transmission is null ? Position.Transmission
             : driveline.RearAxle is null && driveline.FrontAxle is null ? Position.RearAxle

@@ -101,7 +101,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var fitted = shop.DrivelineOn(vehicle, Today);
-        position ??= view.Choose(Spoken($"Fit what to {vehicle.Name}?"), [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))]);
+        position ??= view.Choose(Spoken($"Fit what to {vehicle.Name}?"), [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))], NextStep.Missing(fitted.Driveline)?.ToString());
         if (!Enum.TryParse<Position>(position, out var chosen)) return;
 
         var said = new FitActs(shop, vehicle, chosen, Today).Run(view);

@@ -43,6 +43,7 @@ public static class CommandLine
     public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock)
     {
         if (arguments.All(MayGoWithTheWorkbench)) TerminalSession.Prepare();
+        using var spoken = SpokenHere.Of(arguments, Environment.GetEnvironmentVariable).Speak();
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
         var root = Root(edge, arguments is [var first, ..] && IsCommand(first) ? first : null);

@@ -65,6 +65,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
     /// <summary>Opens the workbench on the record.</summary>
     public int OpenWorkbench(ParseResult parse) => Guarded(json: false, () =>
     {
+        common.CheckLanguage(parse);
         TerminalSession.Prepare();
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var pad = Scratchpad.Beside(shop.Path);
@@ -102,6 +103,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         var json = parse.GetValue(common.Json);
         return Guarded(json, () =>
         {
+            common.CheckLanguage(parse);
             _ = common.UnitsOf(parse); // wrong units are refused even where nothing is worded in them
             var said = answer(parse);
             if (json) output.WriteLine(said.Json.ToJsonString(Readable));

@@ -13,6 +13,8 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog speed</c>: leave out one of speed, engine speed, gear, axle ratio and tyre; it is solved for.</summary>
 internal sealed class SpeedCommand : Command
 {
+    private const double Largest = 4.5;
+
     private readonly Option<string?> rpm = new("--rpm") { Description = Spoken("Engine speed; a bare number is rev/min."), HelpName = "SPEED" };
     private readonly Option<string?> speed = new("--speed") { Description = Spoken("Road speed with its unit."), HelpName = "SPEED" };
     private readonly Option<string?> gear = new("--gear") { Description = Spoken("Gear ratio; 1 for direct."), HelpName = "RATIO" };
@@ -105,7 +107,7 @@ internal sealed class SpeedCommand : Command
         {
             Unknown.Gear => (Spoken("gear ratio"), solved.Gear!.Value, RatioRange.Gear.Low, RatioRange.Gear.High, ""),
             Unknown.Axle => (Spoken("axle ratio"), solved.Axle!.Value, RatioRange.Axle.Low, RatioRange.Axle.High, ""),
-            Unknown.Circumference => (Spoken("tyre"), solved.Circumference!.Value, RollReading.Smallest, RollReading.Largest, " m"),
+            Unknown.Circumference => (Spoken("tyre"), solved.Circumference!.Value, RollReading.Smallest, Largest, " m"),
             Unknown.EngineSpeed => (Spoken("engine speed"), solved.EngineSpeed!.Value * 60, 0, 20_000, " rev/min"),
             _ => (Spoken("road speed"), solved.RoadSpeed!.Value * 3.6, 0, 500, " km/h"),
         };
@@ -141,13 +143,13 @@ internal sealed class SpeedCommand : Command
             throw Reading.Wrong(construction.Name, new Refusal("not-needed", Spoken("The construction goes with --diameter: a circumference is taken as it is, and a size names its own."), ""));
 
         var factor = parse.Read(loadedFactor, LoadedFactorOf)?.ToMeasured(Spoken("loaded factor"));
-        if (parse.Read(circumference, Tyre(RollReading.Smallest, RollReading.Largest)) is { } rolling)
+        if (parse.Read(circumference, Tyre(1, "2.04m", Spoken("diameter"))) is { } rolling)
         {
             return factor is null ? rolling.ToMeasured(Spoken("rolling circumference")) : throw new WrongInputException(
                 new Refusal("not-needed", Spoken("A circumference is taken as it is; a loaded factor goes with --diameter or --tyre."), "--diameter \"27 in\" --loaded-factor 1"), loadedFactor.Name);
         }
 
-        if (parse.Read(diameter, Tyre(0.25, 2)) is { } free)
+        if (parse.Read(diameter, Tyre(Math.PI, "27 in", Spoken("circumference"))) is { } free)
             return free.ToMeasured(Spoken("tyre diameter")) * Math.PI * (factor ?? LoadedFactor.For(TyreWords.Construction(parse, construction)));
 
         return parse.Read(tyre, TyreSizeText.Read) is { } size
@@ -155,10 +157,15 @@ internal sealed class SpeedCommand : Command
             : null;
     }
 
-    private static Func<string, Parsed<Typed>> Tyre(double low, double high) => text => QuantityText.Read(text, Kind.Length).Then<Typed>(typed =>
-        typed.Value >= low && typed.Value <= high
+    // The tyres of road trucks cover up to some four metres. What can only be the other measure is asked about.
+    private static Func<string, Parsed<Typed>> Tyre(double over, string example, string other) => text => QuantityText.Read(text, Kind.Length).Then<Typed>(typed =>
+    {
+        var (low, high) = (Math.Round(RollReading.Smallest / over, 2), Math.Round(Largest / over, 2));
+        var turnedRound = typed.Value * Math.PI / over is >= RollReading.Smallest and <= Largest;
+        return typed.Value >= low && typed.Value <= high
             ? typed
-            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(typed.Text)} fits no road tyre: {low} to {high} m."), low < 0.5 ? "27 in" : "2.04m"));
+            : new Refusal("out-of-range", Spoken($"{Shown.Quoted(typed.Text)} fits no road tyre: {low} to {high} m.{(turnedRound ? Spoken($" Is it the {other}?") : "")}"), example);
+    });
 
     private static Parsed<Typed> LoadedFactorOf(string text) => QuantityText.Read(text, Kind.Number).Then<Typed>(typed => typed.Value is >= 0.8 and <= 1.1
         ? typed

@@ -17,6 +17,9 @@ public sealed record Form
     /// <summary>Shown after the cautions: the set-up drawn in characters, and what to do step by step.</summary>
     public IReadOnlyList<string> SetUp { get; init; } = [];
 
+    /// <summary>The entry that has the focus at first; null for the first one.</summary>
+    public string? BeginsAt { get; init; }
+
     /// <summary>Recomputed at every key: what the values so far come to. Called with unfinished values too, so it must not throw on them.</summary>
     public Func<FormValues, IReadOnlyList<string>>? Echo { get; init; }
 

@@ -107,15 +107,18 @@ internal sealed class FormScreen : Popup
             if (newIsRunning) app.Paste += TakePaste;
         }
 
-        if (newIsRunning && state.Shown.Count > 0) body.FocusOn(state.Shown[0].Id);
+        if (newIsRunning && state.Shown.Count > 0) body.FocusOn(form.BeginsAt ?? state.Shown[0].Id);
     }
 
     // The library hands a paste to what it last knew to have the focus, which in a form just opened is not the entry.
     private void TakePaste(object? sender, PasteEventArgs e)
     {
         if (App?.TopRunnableView != this || MostFocused is not ITakesPaste input) return;
-        e.Handled = e.Text.Length > LongestPaste ? RefusePaste(e.Text.Length) : input.TakePaste(e.Text);
+        e.Handled = e.Text.Length > LongestPaste ? RefusePaste(e.Text.Length) : input.TakePaste(TextOnly(e.Text));
     }
+
+    // Signs that steer a terminal come along with what is copied from one; no entry may hold them.
+    private static string TextOnly(string pasted) => string.Concat(pasted.Where(c => !char.IsControl(c) || c is '\n' or '\r' or '\t'));
 
     private bool RefusePaste(int length)
     {

@@ -10,8 +10,8 @@ public interface IFormHost
     /// <summary>Asks a question whose safe answer is no.</summary>
     bool Confirm(Question question);
 
-    /// <summary>Lets the person choose one of several; null when left.</summary>
-    string? Choose(string title, IReadOnlyList<ChoiceOption> options);
+    /// <summary>Lets the person choose one of several, the cursor at first on the one given; null when left.</summary>
+    string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null);
 
     /// <summary>Shows a text until it is closed.</summary>
     void Tell(string title, IReadOnlyList<string> lines);

@@ -92,7 +92,7 @@ internal sealed class LinesBox : View, ITakesPaste
     private void DrawRow(int y, int row)
     {
         var isLine = row < text.Lines.Count;
-        var number = isLine ? (row + 1).ToString(CultureInfo.InvariantCulture) : "";
+        var number = isLine && (HasFocus || text.Text.Length > 0) ? (row + 1).ToString(CultureInfo.InvariantCulture) : "";
         this.Paint(0, y, number.PadLeft(2) + "  ", Tone.Quiet);
         var width = Viewport.Width - Numbers;
         var line = isLine ? text.Lines[row] : "";

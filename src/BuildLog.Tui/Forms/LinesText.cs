@@ -25,7 +25,7 @@ internal sealed class LinesText(string initial)
 
     public int Row { get; private set; }
 
-    public int Column { get; private set; }
+    public int Column { get; private set; } = initial.Split('\n')[0].Length;
 
     /// <summary>Everything is marked: what is typed next replaces it.</summary>
     public bool IsAllMarked { get; private set; }

@@ -22,6 +22,7 @@ public static class RollOutForm
         HelpPage = "RollOut",
         Cautions = counted is null && known is null ? Cautions.RollOut : [],
         SaveCaption = Spoken("Keep"),
+        BeginsAt = counted is null ? null : Spoken("rolls"), // the distance is all that lacks
         Entries =
         [
             new ChoiceEntry("loaded", Spoken("The tyre"), [new("yes", Spoken("carries the vehicle, as driven")), new("no", Spoken("was rolled as a loose wheel"))]) { Initial = known?.Loaded == false ? "no" : "yes" },

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tyres;
 using BuildLog.Tui.Bench;
@@ -14,6 +15,7 @@ public static class RollOutWords
     {
         var suspects = SuspectRoll.Among(roll);
         foreach (var suspect in suspects) yield return Spoken($"Mark {suspect.Index + 1} ({roll.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.");
+        if (LineThroughOrigin.IsFromTheReadingsApart(roll.Measured)) yield return Spoken("Most of the ± is how far the marks lie apart, not how finely they were read.");
         if (roll.Readings.Count == 2 && suspects.Count > 0) yield return Spoken("The two marks disagree: roll to a third, then it shows which of them is wrong.");
     }
 

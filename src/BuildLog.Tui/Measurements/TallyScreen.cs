@@ -13,7 +13,7 @@ internal sealed class TallyScreen : Runnable
     private const int RowsBelow = 7;
     private readonly TallyModel tally;
     private readonly KeyLine keys = new();
-    private readonly LeastSize leastSize = new();
+    private readonly LeastSize leastSize = new() { KeepsKeysOut = false };
     private string message = "";
 
     public TallyScreen(TallyModel tally)

@@ -38,6 +38,7 @@ public static class TurnCountWords
     {
         foreach (var suspect in count.Suspects)
             yield return Spoken($"Count {suspect.Index + 1} ({count.Readings[suspect.Index].Text}) looks wrong: {suspect.Says}.");
+        if (LineThroughOrigin.IsFromTheReadingsApart(count.Ratio)) yield return Spoken("Most of the ± is how far the counts lie apart, not how finely they were read.");
         if (count.NeedsThirdCount) yield return Spoken("The two counts disagree: count a third time, then it shows which of them is wrong.");
     }
 

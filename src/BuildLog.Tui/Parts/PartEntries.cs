@@ -1,4 +1,3 @@
-using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
@@ -9,8 +8,6 @@ namespace BuildLog.Tui.Parts;
 /// <summary>What a form asks of one kind of part. A new kind of part is a new file here and a line in <see cref="For"/>.</summary>
 public abstract class PartEntries
 {
-    private const string SourceId = "source";
-
     /// <summary>The asker for what may sit in a position.</summary>
     public static PartEntries For(Position position) => position switch
     {
@@ -32,11 +29,7 @@ public abstract class PartEntries
     [
         new TextEntry("part", Spoken("Name")) { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
         .. SpecEntries(part),
-        new ChoiceEntry(SourceId, Spoken("Known from"), [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))])
-        {
-            Initial = SourceOf(part)?.ToString() ?? nameof(Source.OwnersWord),
-            Hint = Spoken("how the numbers above are known; an advert is only word"),
-        },
+        Telling.Entry(SourceOf(part), Spoken("how the numbers above are known; an advert is only word")),
         new TextEntry("serial", Spoken("Number on it")) { Initial = part.SerialNumber },
         new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = part.Donor, Hint = Spoken("donor vehicle, yard or seller") },
     ];
@@ -48,7 +41,7 @@ public abstract class PartEntries
         part.Name = values["part"];
         part.SerialNumber = values["serial"];
         part.Donor = values["donor"];
-        ApplySpec(values, part, new(Enum.Parse<Source>(values[SourceId]), SourceOf(part)));
+        ApplySpec(values, part, Telling.Of(values, SourceOf(part)));
     }
 
     /// <summary>What is said of the part as typed so far; nothing while that is no part yet.</summary>
@@ -89,6 +82,4 @@ public abstract class PartEntries
     protected static TWords? Chosen<TWords>(string text)
         where TWords : struct, Enum
         => Enum.TryParse<TWords>(text, out var value) ? value : null;
-
-    private static IEnumerable<Source> Sources => [Source.OwnersWord, Source.Tag, Source.MakersData, Source.Measured, Source.Assumed];
 }

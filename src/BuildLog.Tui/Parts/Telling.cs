@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Parts;
 
@@ -8,6 +9,17 @@ namespace BuildLog.Tui.Parts;
 /// <param name="Was">What the form said before somebody chose otherwise: numbers known that way are known the new way, untouched as they are. Null for a first telling.</param>
 public readonly record struct Telling(Source Now, Source? Was = null)
 {
+    private const string Id = "source";
+
+    /// <summary>Asks how the numbers of a form are known: the owner's word until somebody says otherwise.</summary>
+    internal static ChoiceEntry Entry(Source? now, string hint)
+        => new(Id, Spoken("Known from"), [.. Sources.Select(source => new ChoiceOption(source.ToString(), source.InWords()))]) { Initial = (now ?? Source.OwnersWord).ToString(), Hint = hint };
+
+    /// <summary>What was chosen.</summary>
+    internal static Telling Of(FormValues values, Source? was) => new(Enum.Parse<Source>(values[Id]), was);
+
+    private static IEnumerable<Source> Sources => [Source.OwnersWord, Source.Tag, Source.MakersData, Source.Measured, Source.Assumed];
+
     public static implicit operator Source(Telling telling) => telling.Now;
 
     public static implicit operator Telling(Source source) => new(source);

@@ -13,7 +13,7 @@ internal sealed class WheelSetEntries : PartEntries
     private static IReadOnlyList<SpecField<WheelSetComponent>> Numbers =>
     [
         new(Spec.LoadedRadius, Spoken("Loaded radius"), Spoken("axle to ground, such as 312 mm"), w => w.LoadedRadius, (w, n) => w.LoadedRadius = n),
-        new(Spec.RimWidth, Spoken("Rim width"), Spoken("between the beads, such as 6 in"), w => w.RimWidth, (w, n) => w.RimWidth = n),
+        new(Spec.RimWidth, Spoken("Rim width"), Spoken("between the beads, such as 6 in"), w => w.RimWidth, (w, n) => w.RimWidth = n) { Against = NoRimOfIt },
         new(Spec.Offset, Spoken("Offset"), Spoken("face to rim middle, such as 25 mm"), w => w.Offset, (w, n) => w.Offset = n),
     ];
 
@@ -70,6 +70,18 @@ internal sealed class WheelSetEntries : PartEntries
 
     private static string? WornTooFar(string size, string worn)
         => TyreSizeText.Read(size).Understood(out var marked) && ReadDepth(worn).Understood(out var depth) ? marked.WornBy(depth).Refusal?.Sentence : null;
+
+    // A bead does not reach further; what is only unwise to mount is the rim check's matter.
+    private static string? NoRimOfIt(FormValues values)
+    {
+        const double Narrowest = 0.5, Widest = 1.3;
+        if (!TyreSizeText.Read(values["size"]).Understood(out var size) || !Spec.RimWidth.Line().Read(values[nameof(Spec.RimWidth)]).Understood(out var rim)) return null;
+
+        var share = rim.Value / size.SectionWidth;
+        return share is >= Narrowest and <= Widest
+            ? null
+            : Spoken($"A tyre {Rounded.Fixed(size.SectionWidth * 1000, 0)} mm wide sits on no rim of {Shown.Cut(rim.Text)}: its rims are some {Rounded.Exact(size.RimWidth.Low)} to {Rounded.Exact(size.RimWidth.High)} in wide. Example: {Rounded.Exact(size.RimWidth.Measuring)} in");
+    }
 
     private static Parsed<Typed> ReadDepth(string text) => QuantityText.Read(text, Kind.Length, Units.Millimetre).Showing("3 mm");
 

@@ -50,16 +50,22 @@ internal static class LoadEntries
     public static IEnumerable<Entry> Entries(Vehicle vehicle) =>
     [
         .. Masses.Select(field => field.Entry(vehicle)),
+        Telling.Entry(SourceOf(vehicle), Spoken("how these are known; a weighbridge session counts before them")),
         Class("body", Spoken("Or the body"), vehicle.BodyClass, BodyClass.All.Select(body => body.Name)),
         Class("rolling", Spoken("Or the tyres"), vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name)),
     ];
 
     public static void Apply(FormValues values, Vehicle vehicle)
     {
-        foreach (var field in Masses) field.Apply(values, vehicle, field.Line == Spec.Altitude.Line() ? Source.OwnersWord : Source.Measured);
+        var told = Telling.Of(values, SourceOf(vehicle));
+        foreach (var field in Masses) field.Apply(values, vehicle, field.Line == Spec.Altitude.Line() ? Source.OwnersWord : told);
         vehicle.BodyClass = values.IsEmpty("body") ? null : values["body"];
         vehicle.RollingClass = values.IsEmpty("rolling") ? null : values["rolling"];
     }
+
+    // Where it is driven is nobody's to measure.
+    private static Source? SourceOf(Vehicle vehicle)
+        => Masses.Where(field => field.Line != Spec.Altitude.Line()).Select(field => field.Get(vehicle)?.Source).FirstOrDefault(source => source is not null);
 
     private static ChoiceEntry Class(string id, string caption, string? now, IEnumerable<string> names)
         => new(id, caption, [new(NotSaid, Spoken("not said")), .. names.Select(name => new ChoiceOption(name, name))]) { Initial = now ?? NotSaid };

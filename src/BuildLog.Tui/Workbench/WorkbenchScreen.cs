@@ -33,7 +33,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly WhatNowPage whatNow = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(2), Visible = false };
     private readonly StatusLine status = new();
     private readonly KeyLine keyLine = new();
-    private readonly LeastSize leastSize = new();
+    private readonly LeastSize leastSize = new() { KeepsKeysOut = false };
     private readonly IReadOnlyList<KeyAct> keys;
     private Beside<WhatNowRow>? beside; // once it runs
 
@@ -136,7 +136,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public bool Confirm(Question question) => Ask.Confirm(App!, question);
 
-    public string? Choose(string title, IReadOnlyList<ChoiceOption> options) => Chooser.Choose(App!, title, options);
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null) => Chooser.Choose(App!, title, options, at);
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
 
@@ -158,6 +158,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
+        if (leastSize.Visible && key != (Key)'q') return true; // nobody sees what it would do
         if (PageActs.FirstOrDefault(act => act.Key == key) is { } onPage) Run(onPage);
         else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) Run(everywhere);
         else return base.OnKeyDownNotHandled(key);
@@ -168,7 +169,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         var list = new List<KeyAct>
         {
-            new((Key)'n', Spoken("Add a vehicle"), new("n", Spoken("new")), () => does.NewVehicle(this)),
+            new((Key)'n', Spoken("Add a vehicle"), new("n", Spoken("new")), AddVehicle),
             new((Key)'e', Spoken("Edit the vehicle's own facts"), new("e", Spoken("edit")), () => does.EditVehicle(this)) { OfVehicle = true },
             new((Key)'f', Spoken("Fit, swap or take off a part"), new("f", Spoken("fit")), () => does.FitPart(this, strip.HasFocus ? strip.Box?.Position : null)) { OfVehicle = true },
             new((Key)'t', Spoken("Count turns: an axle's ratio"), new("t", Spoken("turns")), () => does.CountTurns(this)) { OfVehicle = true },
@@ -196,6 +197,14 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         }
 
         return list;
+    }
+
+    // What was added is on the bench, from the first page too: there, the next act would be about the vehicle under its cursor.
+    private void AddVehicle()
+    {
+        var before = Model.Chosen?.Id;
+        acts.NewVehicle(this);
+        if (Model.Chosen is { } added && added.Id != before) GoToVehicle(added.Id);
     }
 
     private void Find()

@@ -57,7 +57,7 @@ public sealed class EnteringAPart : IDisposable
         { () => new WheelSetComponent { Name = "w", SizeText = "205/65X15" }, "'205/65X15' is no tyre size: after '205/65' R for radial, or '-' for bias is expected, not 'X15'." },
         { () => new WheelSetComponent { Name = "w", SizeText = "205/65-15" }, "'205/65-15' marks a bias tyre, not a radial one." },
         { () => new WheelSetComponent { Name = "w", StatedCircumference = Noted.Length("30 in", Source.OwnersWord) }, "'30 in' is no rolling circumference: road tyres cover 0.8 to 6 m a turn." },
-        { () => new WheelSetComponent { Name = "w", SizeText = "205/65R15", Worn = Noted.Length("40 mm", Source.Measured) }, "'40 mm' is no tread depth: a tyre wears by 0 to 30 mm." },
+        { () => new WheelSetComponent { Name = "w", SizeText = "205/65R15", Worn = Noted.Length("40 mm", Source.Measured) }, "'40 mm' is no tread depth: a tyre of this size wears by 0 to 16 mm." },
     };
 
     [Theory]

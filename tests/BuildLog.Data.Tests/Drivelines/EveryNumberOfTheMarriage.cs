@@ -274,6 +274,9 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
         Assert.Equal(7 / 15.0, DrivenWheels.ShareOnTheRoad(driveline)!.Value, 1e-12);
         var mass = test.Shop.DrivelineOn(test.Shop.FindVehicle("Brindle"), Day).Numbers.Single(known => known.Number == "mass as driven");
         Assert.Equal((null, "1500 kg"), (mass.Position, mass.Used.Says));
+
+        // No surer than a weighbridge reads, ± 10 kg rectangular, though it ends in whole kilograms.
+        Assert.Equal(10 / Math.Sqrt(3), mass.Used.Value.StandardUncertainty, 1e-9);
         Assert.Equal((800, 700), (driveline.AxleMasses!.Front!.Value.Value, driveline.AxleMasses.Rear!.Value.Value));
     }
 

@@ -46,6 +46,21 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal(["count of 1 March 2026", "count of 1 February 2026", "3.90"], Ratio.PassedOver.Select(known => known.Says));
     }
 
+    // Ten turns read to a quarter, then one turn: 4.75 ± 0.03, then 4.5 ± 0.3, which is no reason to forget the first. 4.0 ± 0.3 is.
+    [Fact]
+    public void An_earlier_count_that_is_better_known_speaks_while_the_latest_agrees()
+    {
+        var axle = test.Axle("a");
+        Fit(axle, Position.RearAxle);
+        Count(axle, new(2026, 3, 1), "10:23.75");
+        Count(axle, new(2026, 4, 1), "1:2.25");
+        Assert.Equal(("count of 1 March 2026", 4.75), (Ratio.Used.Says, Math.Round(Ratio.Used.Value.Value, 12)));
+        Assert.Equal(["count of 1 April 2026"], Ratio.PassedOver.Select(known => known.Says));
+
+        Count(axle, new(2026, 5, 1), "1:2");
+        Assert.Equal("count of 1 May 2026", Ratio.Used.Says);
+    }
+
     [Fact]
     public void Of_two_counts_on_one_day_the_one_entered_last_is_used()
     {

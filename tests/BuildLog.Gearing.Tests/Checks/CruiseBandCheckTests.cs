@@ -25,7 +25,7 @@ public sealed class CruiseBandCheckTests
         var finding = Find(Car, "108 km/h");
 
         Assert.Equal(Because.UnverifiedLimit, finding.Because);
-        Assert.Equal("axle ratio 2.00 to 3.16", finding.Cures[0]);
+        Assert.Equal("axle ratio 2.01 to 3.16", finding.Cures[0]);
         Assert.Equal("At 108 km/h the engine turns 3690 rev/min; its torque peaks at 3000 rev/min, and a cruise does best at 1800 to 2850 rev/min.", finding.Says);
         Assert.Null(finding.SettledBy);
     }

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
@@ -18,14 +19,27 @@ public sealed class FourWheelMatchCheckTests
     [InlineData(3.70, 3.73, FrontDrive.ClutchPack, Verdict.Watch)]
     public void By_the_kind_of_drive(double front, double rear, FrontDrive drive, Verdict verdict) => Assert.Equal(verdict, Find(front, rear, drive).Verdict);
 
-    // Within ±1.5 %: 4.00 · 0.985 and 4.00 · 1.015; behind a front axle that stays, 4.10 / 1.015 and 4.10 / 0.985.
+    // Within ±1.5 %: 4.00 · 0.985 and 4.00 · 1.015; behind a front axle that stays, 4.10 / 1.015 and 4.10 / 0.985; each kept off by 0.566 of the last digit.
     [Fact]
     public void The_ratios_that_would_do_are_named_for_either_axle()
     {
         var finding = Find(4.10, 4.00, FrontDrive.ThroughShaft);
 
-        Assert.Equal(["front axle ratio 3.94 to 4.06", "axle ratio 4.04 to 4.16"], finding.Cures);
+        Assert.Equal(["front axle ratio 3.95 to 4.05", "axle ratio 4.05 to 4.15"], finding.Cures);
         Assert.Equal("In a turn of the transfer case the rear wheels go 2.5 % further than the front ones at speed; wanted -1.5 to 1.5 %.", finding.Says);
+    }
+
+    // Both axles counted to half a per cent; an end that is entered as it is named is known to half its last digit.
+    [Theory]
+    [InlineData("3.97")]
+    [InlineData("4.03")]
+    public void An_end_that_is_named_fits_when_it_is_typed(string typed)
+    {
+        var car = Car(4.10, 4.00, FrontDrive.ThroughShaft) with { RearAxle = InventedCar.Axle(InventedCar.Of(4.00, 0.01)), FrontAxle = InventedCar.Axle(InventedCar.Of(4.10, 0.01)) };
+        Assert.Equal("front axle ratio 3.97 to 4.03", Assert.Single(new FourWheelMatchCheck().Look(car, OwnersGoals.None)).Cures[0]);
+
+        var cured = car with { FrontAxle = InventedCar.Axle(QuotedRatio.ReadMeasured(typed, RatioRange.Axle, "front axle ratio").OrRefuse()) };
+        Assert.Equal(Verdict.Fits, Assert.Single(new FourWheelMatchCheck().Look(cured, OwnersGoals.None)).Verdict);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using Xunit;
@@ -26,6 +27,18 @@ public sealed class HillCheckTests
         Assert.Equal("At 108 km/h in top (4) it holds a hill of 12.3 ± 0.8 %; wanted 20 % or more.", finding.Says);
         Assert.Equal("288 N·m from the engine at 3690 rev/min", Assert.Single(finding.Cures));
         Assert.StartsWith("change down to gear 3: ", Find(InventedLoad.Car, "15 %", "80 km/h", 200).Cures.Last(), StringComparison.Ordinal);
+    }
+
+    // 0.44 · 1.85 m²; √((1.85 · 0.04)² + (0.44 · 0.15)²) / √3 = 0.057, at 95 % 0.112, rounded up.
+    [Fact]
+    public void What_was_assumed_of_the_vehicle_is_said()
+    {
+        var load = InventedLoad.Exact with { DragArea = BodyClass.All.Single(body => body.Name == "saloon, 1960–79").DragArea() };
+
+        Assert.EndsWith(" Assumed: a drag area of 0.81 ± 0.12 m² (saloon, 1960–79).", Find(InventedLoad.Car with { Load = load }, "20 %").Says, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "(saloon, 1960–79) and a rolling resistance of 0.011 ± 0.003 (modern radial).",
+            Find(InventedLoad.Car with { Load = load with { RollingResistance = RollingClass.All[0].Coefficient() } }, "20 %").Says, StringComparison.Ordinal);
     }
 
     [Fact]

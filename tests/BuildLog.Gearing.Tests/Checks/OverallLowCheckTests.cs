@@ -18,7 +18,7 @@ public sealed class OverallLowCheckTests
 
         Assert.Equal(Verdict.Clash, finding.Verdict);
         Assert.Equal("In gear 1 low the engine turns 35.875 times a wheel turn; wanted 40.00 or more.", finding.Says);
-        Assert.Equal(["transfer case low 2.79 or more", "axle ratio 4.58 or more", "first gear 3.91 or more"], finding.Cures);
+        Assert.Equal(["transfer case low 2.80 or more", "axle ratio 4.58 or more", "first gear 3.91 or more"], finding.Cures);
         Assert.Equal([Position.Transmission, Position.TransferCase, Position.RearAxle], finding.Between);
     }
 

@@ -119,7 +119,7 @@ public sealed class OwnersWordCheckTests
             },
             Tyres = new("tyres", Told(2), null) { LoadedRadius = Told(0.3), Wheel = new(Told(0.15), Told(0.02), bolting) },
             Speedometer = new("dial", Told(0.6)),
-            Load = new() { Mass = Told(1500), DragArea = Told(0.8), RollingResistance = Told(0.014), GravityHeight = Told(0.6), Wheelbase = Told(2.5) },
+            Load = new() { Mass = Told(1500), DrivenShare = Told(0.5), DragArea = Told(0.8), RollingResistance = Told(0.014), GravityHeight = Told(0.6), Wheelbase = Told(2.5) },
             AxleMasses = new(Told(700), Told(800)),
             RearHanging = new(Told(1.1), Told(0.02)),
         };
@@ -131,12 +131,24 @@ public sealed class OwnersWordCheckTests
                 "overdrive: ratio",
                 "transfer case: high ratio, low ratio",
                 "axle: ratio, torque rating, bolt circle, spigot, hub faces, droop, bump, perches apart, pinion against the perches",
-                "propshaft: tube diameter, tube wall, length, angle, angle, angle, joint rating, slip stroke, slip standing out",
+                "propshaft: tube diameter, tube wall, length, output's angle, shaft's angle, pinion's angle, joint rating, slip stroke, slip standing out",
                 "tyres: circumference, loaded radius, rim width, offset, wheels' bolt circle, wheels' bore",
                 "speedometer: turns the dial wants",
-                "vehicle: mass, front axle mass, rear axle mass, drag area, rolling resistance, height of the centre of gravity, wheelbase, springs apart, springs' angle",
+                "vehicle: mass, front axle mass, rear axle mass, share on driven wheels, drag area, rolling resistance, height of the centre of gravity, wheelbase, rear springs apart, rear springs' angle",
             ],
             Look(car).Select(finding => finding.Says.Replace("Nothing but somebody's word for the ", "", StringComparison.Ordinal).Replace(" (owner's word).", "", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void No_two_numbers_of_a_divided_shaft_are_called_the_same()
+    {
+        var told = new Known(0.1, Source.OwnersWord);
+        ShaftPiece piece = new(told, new(0.002, Source.OwnersWord), new(1, Source.OwnersWord));
+        var says = Assert.Single(Look(new Driveline { Propshaft = new("shaft", piece, piece) { Line = [new(told), new(told), new(told), new(told)] } })).Says;
+
+        Assert.EndsWith(
+            "tube diameter of piece 1, tube wall of piece 1, length of piece 1, tube diameter of piece 2, tube wall of piece 2, length of piece 2, output's angle, angle of piece 1, angle of piece 2, pinion's angle (owner's word).",
+            says, StringComparison.Ordinal);
     }
 
     [Fact]

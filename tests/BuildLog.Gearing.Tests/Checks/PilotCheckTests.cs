@@ -19,6 +19,13 @@ public sealed class PilotCheckTests
     public void A_bearing_that_takes_the_spigot_is_the_cure()
         => Assert.Equal(["a pilot bearing with a bore of 15.00 mm"], CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Cures);
 
+    // A spigot known to 0.4 mm orders no bearing to a hundredth.
+    [Fact]
+    public void The_cure_has_no_more_digits_than_the_spigot_is_known_by()
+        => Assert.Equal(
+            ["a pilot bearing with a bore of 15.0 ± 0.4 mm"],
+            CheckCase.Find(new PilotCheck(), InventedJoint.Of(new() { PilotBore = InventedJoint.Millimetres(14) }, new() { Spigot = InventedShaft.Known(InventedCar.Of(0.015, 0.0002)) })).Cures);
+
     // Half a hundredth is two calipers that show the same; play of more than 0.15 mm is a bush's matter.
     [Theory]
     [InlineData(14.996, Verdict.Fits)]

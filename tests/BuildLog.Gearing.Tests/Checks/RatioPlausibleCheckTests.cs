@@ -27,6 +27,15 @@ public sealed class RatioPlausibleCheckTests
         Assert.Contains("3.90", finding.Cures[0], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void An_overdrive_of_one_is_asked_whether_it_was_engaged()
+        => Assert.StartsWith("is 1 its ratio with the unit out?", At(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(1)) }, Position.Overdrive).Cures[0], StringComparison.Ordinal);
+
+    // Fewer than 2.2 from teeth: nobody is asked to turn wheels.
+    [Fact]
+    public void Teeth_are_not_settled_by_turning_wheels()
+        => Assert.DoesNotContain(At(InventedCar.Plain with { RearAxle = new("axle", new(2.1, Source.TeethCounted, "21/10")) }, Position.RearAxle).Cures, cure => cure.Contains("wheel turns", StringComparison.Ordinal));
+
     // However far off, the limit is only from memory.
     [Fact]
     public void No_ratio_is_so_unusual_that_it_clashes()

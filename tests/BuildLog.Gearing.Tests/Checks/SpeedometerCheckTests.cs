@@ -54,6 +54,19 @@ public sealed class SpeedometerCheckTests
         Assert.StartsWith("roll the tyres out", finding.SettledBy, StringComparison.Ordinal);
     }
 
+    // 4 % at 95 %: 26 teeth (1.5 % high) may read low and 24 (10 %) too high by the law, 25 (5.6 %) is sure. At 16 % nothing is, and that is said.
+    [Fact]
+    public void Only_gears_that_would_surely_do_are_named()
+    {
+        Driveline Rolling(double u) => InventedCar.Plain with { Tyres = InventedCar.Rolling(InventedCar.Of(2, u, "tyre label", _ => "roll the tyres out")) };
+
+        Assert.Equal("a driven gear of 25 teeth", Assert.Single(Find(28, Rolling(0.04)).Cures, cure => cure.StartsWith("a driven gear", StringComparison.Ordinal)).Split(':')[0]);
+
+        var unsure = Find(30, Rolling(0.08)).Cures;
+        Assert.All(unsure.SkipLast(1), cure => Assert.EndsWith(", though not surely", cure, StringComparison.Ordinal));
+        Assert.EndsWith(", though not surely: roll the tyres out first", unsure[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void At_the_gearbox_the_transfer_case_is_in_the_chain()
     {

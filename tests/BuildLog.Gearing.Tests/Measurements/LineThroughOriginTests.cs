@@ -13,6 +13,19 @@ public sealed class LineThroughOriginTests
     private static readonly Gen<(double X, double Y, double Error)[]> AnyPoints =
         Gen.Select(Gen.Double[1, 40], Gen.Double[-1, 1], Gen.Double[0.01, 1], (x, off, error) => (X: x, Y: (4.1 * x) + off, Error: error)).Array[3, 12];
 
+    // 10 turns with errors of 0.1: 41.0 and 41.1 may be one, 41 and 43 exclude each other, 40, 41 and 42 scatter eight times as far as they should.
+    [Fact]
+    public void What_the_slopes_uncertainty_is_made_of_is_known()
+    {
+        static bool Apart(params double[] readings)
+            => LineThroughOrigin.IsFromTheReadingsApart(LineThroughOrigin.Fit([.. readings.Select(y => ((Measured)10, Measured.From(y, new Input("reading", 0.1, Bench))))], Bench).Slope);
+
+        Assert.False(Apart(41, 41.1));
+        Assert.True(Apart(41, 43));
+        Assert.False(Apart(41, 41.05, 41.1));
+        Assert.True(Apart(40, 41, 42));
+    }
+
     // Second route: MathNet's weighted regression with one column, and u = 1/√(Σ w x²), √(χ²/(n−1)) when that is larger.
     [Fact]
     public void Slope_and_uncertainty_are_those_of_weighted_least_squares()

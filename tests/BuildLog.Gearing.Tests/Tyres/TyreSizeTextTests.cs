@@ -177,13 +177,19 @@ public sealed class TyreSizeTextTests
 
     [Theory]
     [InlineData("0 mm")]
-    [InlineData("30 mm")]
-    public void A_new_tyre_and_a_bald_one_of_thirty_millimetres_can_be(string depth)
+    [InlineData("16 mm")]
+    public void A_new_tyre_and_a_bald_one_of_a_fortieth_of_its_height_can_be(string depth)
         => Assert.Null(TyreSizeText.Read("205/65R15").OrRefuse().WornBy(QuantityText.Read(depth, Kind.Length).OrRefuse()).Refusal);
 
     [Theory]
     [InlineData("-1 mm")]
-    [InlineData("31 mm")]
+    [InlineData("17 mm")]
+    [InlineData("30 mm")]
     public void No_tyre_wears_by_more_than_its_tread(string depth)
         => Assert.Equal("worn", TyreSizeText.Read("205/65R15").OrRefuse().WornBy(QuantityText.Read(depth, Kind.Length).OrRefuse()).Refusal?.Code);
+
+    // A mud tyre of 838 mm may have had 20 mm.
+    [Fact]
+    public void A_taller_tyre_has_more_to_wear()
+        => Assert.Null(TyreSizeText.Read("33x12.50R15LT").OrRefuse().WornBy(QuantityText.Read("20 mm", Kind.Length).OrRefuse()).Refusal);
 }

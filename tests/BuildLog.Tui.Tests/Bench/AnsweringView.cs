@@ -100,7 +100,7 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     public bool Confirm(Question question) => agrees ?? throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
 
-    public string? Choose(string title, IReadOnlyList<ChoiceOption> options)
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null)
     {
         var choice = choices.Dequeue();
         Assert.True(choice is null || options.Any(option => option.Value == choice), $"'{choice}' is not offered by '{title}'.");

@@ -26,10 +26,12 @@ public sealed class FormScreenTests : IDisposable
         screen.Show(form).Type("Heron").Resize(50, 14);
         Assert.Contains("BuildLog needs 60 × 18 characters", screen.Text, StringComparison.Ordinal);
         Assert.Contains("50 × 14", screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.S.WithCtrl, Key.Esc, (Key)'x');
 
         screen.Resize(80, 24);
         Assert.DoesNotContain("BuildLog needs", screen.Text, StringComparison.Ordinal);
-        Assert.Contains("Heron", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("Heron ", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Leave without saving?", screen.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -51,6 +51,17 @@ public sealed class WhatNowPageTests
         Assert.Equal(["choose 2", "goal"], acts.Asked);
     }
 
+    // The cursor used to stay where it was, and what was fitted next went to another vehicle.
+    [Fact]
+    public void A_vehicle_added_from_here_is_the_one_the_next_act_is_about()
+    {
+        using var workbench = Workbench(out var acts);
+        using var screen = new HeadlessScreen();
+        acts.OnNewVehicle = () => workbench.Show(InventedShop.Workbench(3));
+        screen.Run(workbench, See("3 vehicles"), Press((Key)'n'), See("Wren coupé  waiting"), Press((Key)'f'), Press((Key)'q'));
+        Assert.Equal(["new", "fit anything"], acts.Asked);
+    }
+
     private static WorkbenchScreen Workbench(out RecordingActs acts)
     {
         acts = new RecordingActs(InventedShop.Workbench()) { Rows = InventedShop.WhatNow };

@@ -14,7 +14,7 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public IReadOnlyList<FoundPlace> Places { get; init; } = [];
 
-    public Action? OnNewVehicle { get; init; }
+    public Action? OnNewVehicle { get; set; }
 
     public Action? OnChoose { get; init; }
 

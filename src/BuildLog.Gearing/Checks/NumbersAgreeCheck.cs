@@ -1,0 +1,73 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>What is typed in one place does not contradict what is typed in another.</summary>
+/// <remarks>
+/// <code>lowest clean pull, torque points, cruise ≤ redline;   lowest clean pull ≤ last torque point;   share on driven wheels = that of the axle masses ± 5 %</code>
+/// <para>
+/// Each is a question: one of the two was mistyped, and both stay as they are. The 5 % are for another load on another day: common practice, no source. Says nothing where all agree.
+/// Source: definition.
+/// </para>
+/// </remarks>
+internal sealed class NumbersAgreeCheck : ICheck
+{
+    private const double OtherLoad = 0.05;
+
+    // What one rounds to that reads a curve off a page.
+    private const double Rounding = 1.005;
+
+    public string Id => "numbers-agree";
+
+    public string Title => Spoken("Numbers that contradict");
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+        => [.. Pull(driveline.Engine), .. Torque(driveline.Engine), .. Cruise(driveline.Engine, goals), .. Share(driveline)];
+
+    private IEnumerable<Finding> Pull(Engine? engine)
+    {
+        if (engine?.LowestPull?.Value.Value is not { } pull) yield break;
+
+        if (engine.Redline?.Value.Value is { } redline && pull >= redline)
+            yield return Ask(Position.Engine, $"The lowest clean pull, {Rpm(pull)}, is not below the redline, {Rpm(redline)}.", Spoken("read lowest clean pull and redline again: were they changed round?"));
+        else if (engine.Torque is { } torque && pull > torque.To)
+            yield return Ask(Position.Engine, $"The lowest clean pull, {Rpm(pull)}, is above the last point of the torque curve, {Rpm(torque.To)}.", Spoken("read the lowest clean pull again, or enter the torque up to the redline"));
+    }
+
+    // A curve drawn through two peaks goes on past them by itself: the peaks are what was typed.
+    private IEnumerable<Finding> Torque(Engine? engine)
+    {
+        if (engine is not { Torque: { } torque, Redline.Value.Value: { } redline }) yield break;
+
+        var fastest = torque.Source == Source.Assumed ? Math.Max(torque.StrongestPoint.EngineSpeed, torque.MostPowerful.EngineSpeed) : torque.To;
+        if (fastest > redline * Rounding)
+            yield return Ask(Position.Engine, $"The torque is given at {Rpm(fastest)}, beyond the redline of {Rpm(redline)}.", Spoken("read the redline again, and the engine speeds of the torque"));
+    }
+
+    private IEnumerable<Finding> Cruise(Engine? engine, OwnersGoals goals)
+        => engine?.Redline?.Value.Value is { } redline
+            ? goals.Cruise.Where(goal => goal.Wanted.Low > redline).Select(goal => Ask(
+                Position.Engine, $"At {goal.Speed.Text} {Said.AtLeast(goal.Wanted.Low, Units.RevolutionPerMinute)} or more are wanted, beyond the redline of {Rpm(redline)}.", Spoken("read the redline and the cruise goal's engine speed again")))
+            : [];
+
+    private IEnumerable<Finding> Share(Driveline driveline)
+    {
+        if (driveline.Load?.DrivenShare?.Value is not { } told || DrivenWheels.Weighed(driveline) is not { } weighed || DrivenWheels.IsOfAllWheels(driveline, told)) yield break;
+
+        var apart = told - weighed;
+        if (Math.Abs(apart.Value) <= OtherLoad + apart.Expanded95) yield break;
+
+        var axle = driveline.DrivingPosition;
+        yield return Ask(
+            axle, $"{Said.Number(told, Units.PercentUnit, 1)} of the mass are said to stand on driven wheels, and the axle masses put {Said.Number(weighed, Units.PercentUnit, 1)} on the {axle.InWords()}.",
+            Spoken("weigh the axles one by one, or leave the share empty: the axle masses tell it"));
+    }
+
+    private static SaidNumber Rpm(double value) => Said.Number(value, Units.RevolutionPerMinute, 0);
+
+    private Finding Ask(Position at, Sentence says, Sentence cure) => this.Plain([at], Verdict.Watch, Because.UnverifiedLimit, says, Spoken("definition"), cure);
+}

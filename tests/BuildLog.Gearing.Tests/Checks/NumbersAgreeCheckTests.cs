@@ -1,0 +1,75 @@
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.Checks;
+
+public sealed class NumbersAgreeCheckTests
+{
+    [Fact]
+    public void What_agrees_is_not_spoken_of()
+        => Assert.Empty(Look(InventedCar.Plain with { Engine = Turning(4500, pull: 1200, InventedLoad.Flat(200, 1000, 4500)), Load = Told(0.52), AxleMasses = Weighed(700, 800) }, "2400"));
+
+    [Theory]
+    [InlineData(4500, "The lowest clean pull, 4500 rev/min, is not below the redline, 4500 rev/min.")]
+    [InlineData(5400, "The lowest clean pull, 5400 rev/min, is not below the redline, 4500 rev/min.")]
+    [InlineData(4200, "The lowest clean pull, 4200 rev/min, is above the last point of the torque curve, 4000 rev/min.")]
+    public void A_pull_that_begins_where_the_engine_ends_is_asked_about(double pull, string says)
+    {
+        var finding = Assert.Single(Look(InventedCar.Plain with { Engine = Turning(4500, pull, InventedLoad.Flat(200, 1000, 4000)) }));
+
+        Assert.Equal((Verdict.Watch, says), (finding.Verdict, finding.Says));
+        Assert.NotEmpty(finding.Cures);
+        Assert.Equal([Position.Engine], finding.Between);
+    }
+
+    [Fact]
+    public void Torque_beyond_the_redline_is_asked_about()
+        => Assert.Equal("The torque is given at 5000 rev/min, beyond the redline of 4500 rev/min.", Assert.Single(Look(InventedCar.Plain with { Engine = Turning(4500, null, InventedLoad.Flat(200)) })).Says);
+
+    // Peaks at 2500 and 4400: the curve goes on to 5280 by itself, which nobody typed.
+    [Theory]
+    [InlineData(4500, 0)]
+    [InlineData(4300, 1)]
+    public void Of_a_drawn_curve_the_peaks_are_what_was_typed(double redline, int findings)
+        => Assert.Equal(findings, Look(InventedCar.Plain with { Engine = Turning(redline, null, PlausibleCurve.From(200, 2500 / 60.0, 70_000, 4400 / 60.0)) }).Count);
+
+    // 5000 ± 5 % begins at 4750.
+    [Theory]
+    [InlineData("5000", 4800, 0)]
+    [InlineData("5000", 4700, 1)]
+    public void A_cruise_beyond_the_redline_is_asked_about(string cruise, double redline, int findings)
+        => Assert.Equal(findings, Look(InventedCar.Plain with { Engine = Turning(redline, null, null) }, cruise).Count);
+
+    // 800 of 1500 kg are 53.3 %.
+    [Theory]
+    [InlineData(0.58, 0)]
+    [InlineData(0.60, 1)]
+    [InlineData(0.47, 1)]
+    [InlineData(1.00, 1)]
+    public void A_share_that_the_axle_masses_contradict_is_asked_about(double share, int findings)
+        => Assert.Equal(findings, Look(InventedCar.Plain with { Load = Told(share), AxleMasses = Weighed(700, 800) }).Count);
+
+    [Fact]
+    public void All_wheels_driven_contradict_no_axle()
+        => Assert.Empty(Look(InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.1), TransferCase = new("case", null, null), Load = Told(1), AxleMasses = Weighed(700, 800) }));
+
+    private static Engine Turning(double redline, double? pull, TorqueCurve? torque) => new("six", Redline: InventedCar.Exactly(redline / 60))
+    {
+        LowestPull = pull is { } n ? InventedCar.Exactly(n / 60) : null,
+        Torque = torque,
+    };
+
+    private static Gearing.RoadLoad.VehicleLoad Told(double share) => new() { DrivenShare = new(share, Source.OwnersWord) };
+
+    private static AxleMasses Weighed(double front, double rear) => new(InventedCar.Exactly(front), InventedCar.Exactly(rear));
+
+    private static List<Finding> Look(Driveline car, string? cruise = null)
+        => [.. new NumbersAgreeCheck().Look(car, cruise is null ? OwnersGoals.None : OwnersGoals.None with { Cruise = [InventedCar.Goal("108 km/h", cruise)] })];
+}
