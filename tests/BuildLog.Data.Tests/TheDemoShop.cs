@@ -160,7 +160,7 @@ public sealed class TheDemoShop : IDisposable
     [Fact]
     public void Lists_all_sessions_that_speak_of_a_vehicle()
     {
-        Assert.Equal(["roll-out", "turn count", "roll-out"], shop.Sessions(shop.FindVehicle("Ottery")).Select(session => session.Method));
+        Assert.Equal(["roll-out", "turn count", "roll-out"], shop.Sessions(shop.FindVehicle("Ottery")).Select(session => session.Method.Text));
         Assert.IsType<RollOutSession>(shop.Sessions(shop.FindVehicle("Brindle"))[^1]);
     }
 }

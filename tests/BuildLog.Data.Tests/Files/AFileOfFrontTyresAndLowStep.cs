@@ -41,7 +41,7 @@ public sealed class AFileOfFrontTyresAndLowStep : IDisposable
     {
         var sessions = earlier.Shop.Vehicles().SelectMany(earlier.Shop.Sessions).DistinctBy(session => session.Id).ToList();
         Assert.All(sessions, session => Assert.NotNull(session.Component));
-        Assert.Equal(["gear count", "roll-out", "turn count"], sessions.Select(session => session.Method).Distinct().Order());
+        Assert.Equal(["gear count", "roll-out", "turn count"], sessions.Select(session => session.Method.Text).Distinct().Order());
     }
 
     // Counted in the dump.

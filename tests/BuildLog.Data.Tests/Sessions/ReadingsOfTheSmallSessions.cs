@@ -51,8 +51,8 @@ public sealed class ReadingsOfTheSmallSessions : IDisposable
         foreach (var session in entered) test.Shop.Add(session);
         test.Reopen();
 
-        var kept = test.Shop.Sessions(vehicle).ToDictionary(session => session.Method);
-        Assert.Equal(entered.Select(session => session.Method).Order(), kept.Keys.Order());
+        var kept = test.Shop.Sessions(vehicle).ToDictionary(session => session.Method.Text);
+        Assert.Equal(entered.Select(session => session.Method.Text).Order(), kept.Keys.Order());
         Assert.All(entered, session => Assert.Equal(session.Readings, kept[session.Method].Readings));
         Assert.Equal(("Brindle", "Odo", "10 kg"), (kept["weighbridge"].Subject, kept["weighbridge"].Helper, ((WeighbridgeSession)kept["weighbridge"]).Step));
         Assert.Equal(("20 m", "0.1 mi"), (((SpeedometerRunSession)kept["speedometer run"]).Tape, ((SpeedometerRunSession)kept["speedometer run"]).Step));
@@ -147,7 +147,7 @@ public sealed class ReadingsOfTheSmallSessions : IDisposable
         test.Shop.Export(zip, vehicle);
         using var there = new TestShop();
         there.Shop.Import(zip);
-        Assert.Equal(["teeth", "weighbridge"], there.Shop.Sessions(there.Shop.FindVehicle("Brindle")).Select(session => session.Method).Order());
+        Assert.Equal(["teeth", "weighbridge"], there.Shop.Sessions(there.Shop.FindVehicle("Brindle")).Select(session => session.Method.Text).Order());
         Assert.Equal(700, there.Shop.DrivelineOn(there.Shop.FindVehicle("Brindle"), May3).Driveline.AxleMasses!.Front!.Value.Value);
         there.Shop.Undo();
         Assert.Empty(there.Shop.Vehicles());
