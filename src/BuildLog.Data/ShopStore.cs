@@ -107,15 +107,14 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
     // What was opened while nothing could be written stays so, and what was opened as unchanging would not see a change: before the next try all is let go of.
     private void OpenAfresh()
     {
-        wasNotWritable = false;
         ClearPool();
         lock (readers)
         {
             if (readers.FirstOrDefault(reader => reader.IsKept) is not { } first) return; // somebody is reading with it: next time
-            foreach (var reader in readers) reader.Dispose();
+            while (readers.TryPop(out var reader)) reader.Dispose();
             presence.OpenAfresh(path);
-            readers.Clear();
             readers.Push(first);
+            wasNotWritable = false;
         }
     }
 
