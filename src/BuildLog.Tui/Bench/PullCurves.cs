@@ -24,15 +24,15 @@ internal static class PullCurves
 
     /// <summary>What has to be known first; empty where nothing is missing.</summary>
     public static string Missing(Driveline driveline)
-    {
-        List<string> missing =
-        [
-            .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
-            .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
-            .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
-        ];
-        return missing.Count == 0 ? "" : Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).");
-    }
+        => Lacks(driveline) is [_, ..] missing ? Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).") : "";
+
+    /// <summary>What is not known of the engine and the vehicle, each a noun.</summary>
+    public static IReadOnlyList<string> Lacks(Driveline driveline) =>
+    [
+        .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
+        .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
+        .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
+    ];
 
     /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>
     public static CurveChart Reserve(RoadLoad.Pull pull, UnitSystem units)
