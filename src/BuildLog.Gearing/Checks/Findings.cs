@@ -31,6 +31,18 @@ internal static class Findings
         };
     }
 
+    /// <summary>Judged at the least a speed can be: what fits there need not fit at more, so it is open until that is known.</summary>
+    /// <param name="finding">As judged at that speed.</param>
+    /// <param name="toKnow">What to enter to know more of the speed; null where it can be no more.</param>
+    public static Finding AtLeast(this Finding finding, string? toKnow) => toKnow is null || finding.Verdict != Verdict.Fits ? finding : finding with
+    {
+        Verdict = Verdict.Open,
+        Because = Because.MissingInput,
+        Sentence = Said.As($"{finding.Sentence} It may be faster; how much is not known."),
+        Value = null,
+        Advice = [toKnow],
+    };
+
     /// <summary>Something that is right or wrong without a number, such as a thread.</summary>
     public static Finding Plain(
         this ICheck check, IReadOnlyList<Position> between, Verdict verdict, Because because, Sentence says, string source, params IReadOnlyList<Sentence> cures) => new()

@@ -51,7 +51,7 @@ internal sealed class JointAngleCheck : ICheck
             ByLimits = judged,
             Reaches = new TwoLimits(good, allowed).Straddled(angle),
             Cures = [$"an angle of {sure.InWords(degree)} at {named}{Turn(angle.Value, sure)}{Alike(shaft)}"],
-        });
+        }).AtLeast(fastest.ToKnow);
     }
 
     /// <summary>What a joint runs best at, radians, at a shaft speed in rev/s.</summary>
@@ -74,7 +74,7 @@ internal sealed class JointAngleCheck : ICheck
     {
         if (shaft.Shaft.Joints is null)
             yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
-        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 
     private static string Named(FittedShaft shaft, int joint)

@@ -50,7 +50,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
                 $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
                 .. thinnest <= ThickestMade ? [$"a tube of {Said.OrMore(thinnest, Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
             ],
-        });
+        }).AtLeast(fastest.ToKnow);
     }
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
@@ -63,6 +63,6 @@ internal sealed class PropshaftSpeedCheck : ICheck
             if (piece.Wall is null) yield return new(Spoken($"the wall of {name} is not known"), $"take the wall of {name} from its maker, or weigh the shaft");
         }
 
-        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 }

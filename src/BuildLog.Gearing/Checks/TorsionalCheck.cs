@@ -51,7 +51,7 @@ internal sealed class TorsionalCheck : ICheck
             ByLimits = judged,
             Reaches = Limits.Straddled(shake),
             Cures = Cure(joints, yokes, fastest.Speed),
-        });
+        }).AtLeast(fastest.ToKnow);
     }
 
     private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)
@@ -133,7 +133,7 @@ internal sealed class TorsionalCheck : ICheck
         if (shaft.Shaft.Joints is null)
             yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
         if (Yokes(shaft) is null) yield return new(Spoken("how the yokes stand is not known"), Spoken("look along the tube: are the two yokes of a piece in one plane?"));
-        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 
     private static IReadOnlyList<Yokes>? Yokes(FittedShaft shaft)

@@ -28,6 +28,7 @@ internal static class PullCurves
         List<string> missing =
         [
             .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
+            .. driveline.Engine is { BeginsAboveRedline: true } ? (string[])[Spoken("the engine's torque below its redline")] : [],
             .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
             .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
         ];
