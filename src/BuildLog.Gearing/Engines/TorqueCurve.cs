@@ -56,6 +56,17 @@ public sealed class TorqueCurve
     /// <summary>Where power peaks.</summary>
     public TorquePoint MostPowerful { get; }
 
+    /// <summary>From where on up to its strongest point it makes its peak, as nearly as two curves of one engine agree, rev/s.</summary>
+    public double StrongFrom
+    {
+        get
+        {
+            var (peak, steps) = (StrongestPoint, StepsPerPiece * (Points.Count - 1));
+            return Enumerable.Range(0, steps + 1).Select(k => peak.EngineSpeed - ((peak.EngineSpeed - From) * k / steps))
+                .TakeWhile(n => TorqueAt(n) >= (1 - UsualSpread) * peak.Torque).Last();
+        }
+    }
+
     /// <summary>Peak torque, N·m.</summary>
     public Measured PeakTorque => scale * StrongestPoint.Torque;
 
