@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -42,6 +43,10 @@ internal static class Findings
         Value = null,
         Advice = [toKnow],
     };
+
+    /// <summary>Judged at the fastest turn of a propshaft: with what was assumed for it, and as <see cref="AtLeast"/> where it may be faster.</summary>
+    public static Finding At(this Finding finding, FastestTurn fastest, Driveline driveline)
+        => (fastest.IsByLoad ? finding with { Sentence = Said.As($"{finding.Sentence}{AssumedLoad.InWords(driveline)}") } : finding).AtLeast(fastest.ToKnow);
 
     /// <summary>Something that is right or wrong without a number, such as a thread.</summary>
     public static Finding Plain(

@@ -20,11 +20,11 @@ internal sealed class JointAngleCheck : ICheck
     public string Title => Spoken("Joint angles");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => FittedShaft.Of(driveline).SelectMany(shaft => Judge(shaft, FastestTurn.Of(driveline, goals, shaft)));
+        => FittedShaft.Of(driveline).SelectMany(shaft => Judge(driveline, shaft, FastestTurn.Of(driveline, goals, shaft)));
 
-    private IEnumerable<Finding> Judge(FittedShaft shaft, FastestTurn? fastest)
+    private IEnumerable<Finding> Judge(Driveline driveline, FittedShaft shaft, FastestTurn? fastest)
     {
-        if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest));
+        if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest).At(fastest, driveline));
 
         return [this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints last"), [.. Lacking(shaft, fastest)], Limit)];
     }
@@ -51,7 +51,7 @@ internal sealed class JointAngleCheck : ICheck
             ByLimits = judged,
             Reaches = new TwoLimits(good, allowed).Straddled(angle),
             Cures = [$"an angle of {sure.InWords(degree)} at {named}{Turn(angle.Value, sure)}{Alike(shaft)}"],
-        }).AtLeast(fastest.ToKnow);
+        });
     }
 
     /// <summary>What a joint runs best at, radians, at a shaft speed in rev/s.</summary>

@@ -25,7 +25,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Select(shaft =>
             FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
-                ? Judge(shaft, fastest)
+                ? Judge(shaft, fastest).At(fastest, driveline)
                 : this.Open(shaft.Joint, Spoken($"How close the {shaft.Position.InWords()} comes to its critical speed"), [.. Lacking(driveline, goals, shaft)], Limit));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
@@ -50,7 +50,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
                 $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
                 .. thinnest <= ThickestMade ? [$"a tube of {Said.OrMore(thinnest, Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
             ],
-        }).AtLeast(fastest.ToKnow);
+        });
     }
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, OwnersGoals goals, FittedShaft shaft)

@@ -25,8 +25,12 @@ internal sealed class TopSpeedCheck : ICheck
         if (goals.TopSpeed is { } goal)
         {
             yield return pull is null ? Open(driveline, goal, Missing.ForPull(driveline))
-                : top is null ? Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))])
+                : top is null ? NeverMet(driveline, goal)
                 : Judge(pull, top, goal);
+        }
+        else if (pull is not null && top is null && goals.Cruise is [var first, ..])
+        {
+            yield return NeverMet(driveline, new(first.Speed));
         }
 
         foreach (var cruise in goals.Cruise.DistinctBy(cruise => cruise.Speed.Value).Where(cruise => cruise.Speed.Value != goals.TopSpeed?.Speed.Value))
@@ -84,6 +88,9 @@ internal sealed class TopSpeedCheck : ICheck
             PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, reached / tyre, goal.Wanted),
         ];
     }
+
+    private Finding NeverMet(Driveline driveline, TopSpeedGoal goal)
+        => Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);
 
     private Finding Open(Driveline driveline, TopSpeedGoal goal, IEnumerable<Missing> missing)
         => this.Open(Between(driveline), Spoken("The top speed"), missing, goal.Speed.Unit, goal.Wanted, Finding.OwnersGoal);

@@ -31,7 +31,7 @@ internal sealed class TorsionalCheck : ICheck
         => FittedShaft.Of(driveline)
             .Select(shaft => (Shaft: shaft, Yokes: Yokes(shaft), Fastest: FastestTurn.Of(driveline, goals, shaft)))
             .Select(at => at is { Shaft.Shaft.Joints: { } joints, Yokes: { } yokes, Fastest: { } fastest }
-                ? Judge(at.Shaft, joints, yokes, fastest)
+                ? Judge(at.Shaft, joints, yokes, fastest).At(fastest, driveline)
                 : this.Open(at.Shaft.Joint, Spoken($"How much the {at.Shaft.Position.InWords()} shakes"), [.. Lacking(at.Shaft, at.Fastest)], Limit));
 
     private Finding Judge(FittedShaft shaft, IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, FastestTurn fastest)
@@ -51,7 +51,7 @@ internal sealed class TorsionalCheck : ICheck
             ByLimits = judged,
             Reaches = Limits.Straddled(shake),
             Cures = Cure(joints, yokes, fastest.Speed),
-        }).AtLeast(fastest.ToKnow);
+        });
     }
 
     private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)

@@ -53,7 +53,7 @@ internal sealed class TyreSpeedCheck : ICheck
         var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
         return this.Judged(new(
             joint, fastest.Speed, kmh, limits.Good,
-            $"The tyres' symbol {symbol} is good to {Said.Number(kmh.ToBase(limit), kmh, 0)}, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Says}.",
+            $"The tyres' symbol {symbol} is good to {Said.Number(kmh.ToBase(limit), kmh, 0)}, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Says}",
             Limit)
         {
             ByLimits = limits.Judge(fastest.Speed),

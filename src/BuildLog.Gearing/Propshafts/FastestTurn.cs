@@ -15,6 +15,9 @@ namespace BuildLog.Gearing.Propshafts;
 /// </remarks>
 public sealed record FastestTurn(Measured Speed, string At, string? ToKnow = null)
 {
+    /// <summary>What the road takes is in it.</summary>
+    public bool IsByLoad { get; private init; }
+
     /// <summary>Null while nothing is known.</summary>
     public static FastestTurn? Of(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
         => Reached(driveline, shaft) ?? Geared(driveline) ?? Wanted(driveline, goals, shaft);
@@ -23,12 +26,13 @@ public sealed record FastestTurn(Measured Speed, string At, string? ToKnow = nul
     {
         if (Pull.Of(driveline) is not { } pull || TopSpeed.Of(pull) is not { } top || FromRoad(driveline, shaft, top.Likely) is not { } turns) return null;
 
-        return top switch
+        var turn = top switch
         {
             { Limit: not TopSpeedLimit.Unknown } => new(turns, Spoken($"at its top speed in {top.Step.InWords}")),
             { Most: not null } => new(turns, Spoken("at its top speed, as far as the torque curve tells")),
-            _ => new(turns, Spoken($"where the torque curve ends in {top.Step.InWords}"), TopSpeed.TorqueBeyond),
+            _ => new FastestTurn(turns, Spoken($"where the torque curve ends in {top.Step.InWords}"), TopSpeed.TorqueBeyond),
         };
+        return turn with { IsByLoad = true };
     }
 
     private static FastestTurn? Geared(Driveline driveline)

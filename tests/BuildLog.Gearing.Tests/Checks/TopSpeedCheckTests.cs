@@ -74,6 +74,7 @@ public sealed class TopSpeedCheckTests
         Assert.EndsWith(": more takes more power; wanted 130 km/h or more, to cruise.", finding.Says, StringComparison.Ordinal);
         Assert.Equal("an engine of 32.1 kW", Assert.Single(finding.Cures));
         Assert.Empty(new TopSpeedCheck().Look(InventedLoad.WithTorque(60), CheckCase.Cruise("110 km/h", "3690")));
+        Assert.Equal(Verdict.Open, Assert.Single(new TopSpeedCheck().Look(InventedLoad.WithTorque(1), CheckCase.Cruise("110 km/h", "3690"))).Verdict);
     }
 
     // Cd·A 0.8 ± 0.15: 118 ± 11 km/h or so, and 120 is not surely out of reach.

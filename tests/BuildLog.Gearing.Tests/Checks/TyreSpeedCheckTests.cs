@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using BuildLog.Gearing.Tyres;
@@ -67,6 +68,16 @@ public sealed class TyreSpeedCheckTests
         Assert.Equal(verdict, finding.Verdict);
         Assert.EndsWith("; it reaches 146 km/h in gear 4.", finding.Says, StringComparison.Ordinal);
         if (verdict == Verdict.Clash) Assert.Equal(["tyres of speed symbol Q or faster"], finding.Cures);
+    }
+
+    [Fact]
+    public void What_was_assumed_for_the_speed_it_reaches_is_said()
+    {
+        var load = InventedLoad.Exact with { DragArea = new(InventedCar.Of(0.8, 0.05), Source.Assumed) };
+        var car = InventedLoad.Car with { Load = load, Tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read("205/65R15 94Q").OrRefuse() } };
+
+        Assert.EndsWith(" Assumed: a drag area of 0.80 ± 0.10 m².", Assert.Single(new TyreSpeedCheck().Look(car, OwnersGoals.None)).Says, StringComparison.Ordinal);
+        Assert.EndsWith(" Assumed: a drag area of 0.80 ± 0.10 m².", Assert.Single(new PropshaftSpeedCheck().Look(car with { Propshaft = InventedShaft.Plain }, OwnersGoals.None)).Says, StringComparison.Ordinal);
     }
 
     // Flat to 5000 rev/min, redline 6000: 146.3 to 175.6 km/h. S is good to 180, with the margin to 171.8.
