@@ -44,9 +44,9 @@ internal sealed record FastestDriven(Measured Speed, string Text, Sentence Says,
         var text = Rounded.Value(top.Likely, Unit);
         return top switch
         {
-            { Limit: not TopSpeedLimit.Unknown } => new(top.Speed, text, $"it reaches {speed} in gear {top.Step.InWords}.{assumed}"),
+            { Limit: not TopSpeedLimit.Unknown } => new(top.Likely, text, $"it reaches {speed} in gear {top.Step.InWords}.{assumed}"),
             { Most: not null } => new(top.Likely, text, $"it reaches {speed}, as far as the torque curve tells.{assumed}"),
-            _ => new(top.Speed, text, $"it reaches {speed} at least.{assumed}", TopSpeed.TorqueBeyond),
+            _ => new(top.Likely, text, $"it reaches {speed} at least.{assumed}", TopSpeed.TorqueBeyond),
         };
     }
 }

@@ -53,23 +53,22 @@ internal sealed class TopSpeedCheck : ICheck
     }
 
     private Finding Judge(Pull pull, TopSpeed top, Measured reached, TopSpeedGoal goal, string says, string purpose)
-    {
-        var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
-        var isShort = needed.Value > pull.Torque.PeakPower.Value;
-        return this.Judged(new(
+        => this.Judged(new(
             Between(pull.Driveline), reached, goal.Speed.Unit, goal.Wanted,
             $"{says}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}{purpose}.{AssumedLoad.InWords(pull.Driveline)}",
             Finding.OwnersGoal)
         {
-            Cures = goal.Wanted.Contains(top.Speed.Value) ? [] : PowerCure(),
-            Windows = top.Limit == TopSpeedLimit.Gear || (top.Limit == TopSpeedLimit.Unknown && !isShort) ? GearWindows(pull, reached, goal) : [],
+            Cures = PowerCure(pull, top, goal),
+            Windows = top.Limit == TopSpeedLimit.Gear ? GearWindows(pull, top, goal) : [],
         });
 
-        IEnumerable<Sentence> PowerCure()
-        {
-            if (isShort) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}{(top.Limit == TopSpeedLimit.Gear ? Spoken(", and one of the ratios or tyres here as well") : "")}";
-            else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
-        }
+    private static IEnumerable<Sentence> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
+    {
+        if (goal.Wanted.Contains(top.Speed.Value)) yield break;
+
+        var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
+        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}{(top.Limit == TopSpeedLimit.Gear ? Spoken(", and one of the ratios or tyres here as well") : "")}";
+        else if (top.Limit != TopSpeedLimit.Gear) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
     }
 
     private static string Ends(Pull pull, TopSpeed top)
@@ -77,15 +76,15 @@ internal sealed class TopSpeedCheck : ICheck
             ? Spoken($"the engine then turns {Rounded.Value(pull.HighestEngineSpeed, Units.RevolutionPerMinute)} and may not turn faster")
             : Spoken("more takes more power");
 
-    private static PartWindow[] GearWindows(Pull pull, Measured reached, TopSpeedGoal goal)
+    private static PartWindow[] GearWindows(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
         var driveline = pull.Driveline;
         var axle = driveline.DrivingAxle!.Ratio!.Value;
         var tyre = driveline.DrivingTyres!.RollingCircumference!.Value;
         return
         [
-            PartWindow.Inverse(driveline.DrivingPosition, Spoken($"{driveline.DrivingPosition.InWords()} ratio"), Units.One, reached * axle, goal.Wanted),
-            PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, reached / tyre, goal.Wanted),
+            PartWindow.Inverse(driveline.DrivingPosition, Spoken($"{driveline.DrivingPosition.InWords()} ratio"), Units.One, top.Speed * axle, goal.Wanted),
+            PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, top.Speed / tyre, goal.Wanted),
         ];
     }
 
