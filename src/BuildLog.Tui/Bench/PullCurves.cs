@@ -13,9 +13,6 @@ internal static class PullCurves
     /// <summary>Points of a curve.</summary>
     public const int Points = 48;
 
-    /// <summary>A hair inside the torque curve's ends, so that rounding never leaves it.</summary>
-    private const double Hair = 1e-9;
-
     private const double LevelRoad = 0;
 
     /// <summary>The charts of the page of speeds; null where a number they need is not known.</summary>
@@ -30,6 +27,7 @@ internal static class PullCurves
     public static IReadOnlyList<string> Lacks(Driveline driveline) =>
     [
         .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
+        .. driveline.Engine is { BeginsAboveRedline: true } ? (string[])[Spoken("the engine's torque below its redline")] : [],
         .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
         .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
     ];
@@ -72,9 +70,9 @@ internal static class PullCurves
     private static IEnumerable<CurvePoint> Along(RoadLoad.Pull pull, DriveStep step, UnitSystem units, Func<DriveStep, Measured, double?> value)
     {
         double from = pull.Torque.From, to = pull.HighestEngineSpeed.Value;
-        foreach (var share in Enumerable.Range(0, Points).Select(k => Math.Clamp(k / (Points - 1.0), Hair, 1 - Hair)))
+        foreach (var n in Enumerable.Range(0, Points).Select(k => from + ((to - from) * k / (Points - 1))))
         {
-            var v = pull.RoadSpeed(step, from + ((to - from) * share)).Value;
+            var v = pull.RoadSpeed(step, n).Value;
             if (value(step, v) is { } y) yield return new(units.Speed.FromBase(v), y);
         }
     }
