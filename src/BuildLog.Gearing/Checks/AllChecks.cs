@@ -63,5 +63,8 @@ public static class AllChecks
 
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. List.SelectMany(check => check.Look(driveline, goals)).OrderBy(finding => finding.Verdict)];
+        => [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding)).OrderBy(finding => finding.Verdict)];
+
+    private static Finding AsMadeFor(Driveline driveline, Finding finding)
+        => finding.Windows.Count == 0 ? finding : finding with { Windows = [.. finding.Windows.Select(window => window with { Made = PartsMade.Of(window.Position, driveline) })] };
 }

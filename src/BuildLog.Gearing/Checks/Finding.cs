@@ -45,6 +45,9 @@ public sealed record Finding
     /// <summary>What was wanted, in the same base unit.</summary>
     public Window? Wanted { get; init; }
 
+    /// <summary>The window whose limit the value is nearest to reaching over, where there is one that is good and a wider one that is allowed; null for <see cref="Wanted"/>.</summary>
+    public Window? Reaches { get; init; }
+
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
 
@@ -69,10 +72,10 @@ public sealed record Finding
     {
         // What is inside already, though not surely, is cured by what would be sure, not by what is there.
         if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
-            return [.. Advised(shown), .. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
+            return [.. Advised(shown), .. Made.Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
 
         // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
-        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.BestInWords(shown(window.Unit)))];
+        string[] windows = [.. Made.Select(window => window.BestInWords(shown(window.Unit)))];
         return Verdict switch
         {
             Verdict.Fits => [.. Advised(shown)],
@@ -81,6 +84,8 @@ public sealed record Finding
             _ => [.. Advised(shown), .. windows],
         };
     }
+
+    private IEnumerable<PartWindow> Made => Windows.Select(window => window.AsMade).OfType<PartWindow>();
 
     private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

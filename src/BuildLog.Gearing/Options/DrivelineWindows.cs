@@ -29,6 +29,7 @@ public static class DrivelineWindows
                 .Where(wish => wish.Window.Position != Position.Speedometer)
                 .GroupBy(wish => (wish.Window.Position, wish.Window.Quantity))
                 .Select(group => Together([.. group]))
+                .Select(window => window with { IsMade = window.Window.IsEmpty || PartsMade.Of(window.Position, driveline).Overlaps(window.Window) })
                 .OrderBy(window => window.Position),
         ];
     }

@@ -20,6 +20,9 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     /// <summary>Who demands the upper edge; null where that side is open.</summary>
     public Demand? Highest { get; init; }
 
+    /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
+    public bool IsMade { get; init; } = true;
+
     /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
     public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null
         ? Spoken($"{Lowest.InWords} wants {Quantity} {Window.AtLeast(Window.Low).InWords(Unit)}, {Highest.InWords} wants {Window.AtMost(Window.High).InWords(Unit)}: "
@@ -42,6 +45,10 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
             Highest = limits.High < Window.High ? Told(Window.AtMost(limits.High), limits.High) : Highest,
         };
     }
+
+    /// <summary><c>2.88 to 3.18</c>: what would be sure, as a cure says it; null where nothing is.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string? SureInWords(Unit unit) => SureWindow?.AsTyped(unit);
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, or the contradiction.</summary>
     public string InWords() => Contradiction ?? $"{Quantity} {Window.InWords(Unit)}";

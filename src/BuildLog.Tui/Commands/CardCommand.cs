@@ -60,6 +60,7 @@ internal sealed class CardCommand : Command
         AddEdges(json, "together", card.Edges(Wheels.Together).Yes, card.Edges(Wheels.Together).Possible);
         json["hubReduction"] = card.Hub;
         json["teeth"] = Json.Array(card.Teeth, teeth => teeth.ToString());
+        json["teethPerhaps"] = Json.Array(card.Perhaps, teeth => teeth.ToString());
     }
 
     private static void AddGearbox(JsonObject json, CardOfVehicle asked)

@@ -129,6 +129,7 @@ internal sealed class OptionsCommand : Command
             }
         }
 
+        if (answer.Options.Any(option => OptionWords.Sure(option).Length > 0)) yield return OptionWords.SureMeans;
         if (answer.Options.Count - most is > 0 and var more) yield return Spoken($"{more} more: --top {answer.Options.Count}");
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
         if (OptionWords.PassedOver(found) is { Length: > 0 } passed) yield return passed;

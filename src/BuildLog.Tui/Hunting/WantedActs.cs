@@ -5,7 +5,6 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -43,7 +42,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var (offers, counts) = (shop.Offers(wanted), YardCount.Of(shop, wanted));
         return
         [
-            WantedRows.Part(wanted),
+            WantedRows.Part(bench, wanted, units),
             .. offers.Select(offer => WantedRows.Offer(bench, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), Today)),
             .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, wanted, count)),
         ];
@@ -55,17 +54,14 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var kind = view.Choose(Spoken($"Hunt what for {bench.Vehicle.Name}?"), [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
         if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
 
-        var (proposed, of) = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
-        var such = of is null ? [] : WouldDo.Of(bench.Driveline, bench.Goals, of);
+        var such = WantedWindows.Today(bench, chosen).FirstOrDefault() is { } of ? WouldDo.Of(bench.Driveline, bench.Goals, of) : [];
         WantedPart Made() => new(bench.Vehicle, chosen)
         {
             Title = Spoken($"{chosen.InWords()} for {bench.Vehicle.Name}"),
-            Windows = proposed is null ? [] : [proposed],
             Notes = such.Count == 0 ? "" : Spoken($"Such as {string.Join(", ", such)}."),
         };
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
+        return view.Fill(WantedForm.For(Made(), Bare, Today, Todays(bench, chosen), edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -73,7 +69,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var wanted = Wanted(vehicleId, row);
         if (row.OfferId is not null || row.CountedId is not null) return Offer(view, Bench(vehicleId), wanted, row);
 
-        return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
+        return view.Fill(WantedForm.For(wanted, Bare, Today, Todays(Bench(vehicleId), wanted.Kind), edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
     }
 
     public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -206,6 +202,9 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     }
 
     private Component? Counted(WantedPart wanted, WantedRow row) => YardCount.Of(shop, wanted).FirstOrDefault(count => count.Part.Id == row.CountedId)?.Part;
+
+    private string Todays(VehicleOnBench bench, WantedKind kind)
+        => string.Join("; ", WantedWindows.Today(bench, kind).Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit))));
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

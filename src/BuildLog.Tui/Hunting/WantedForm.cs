@@ -13,8 +13,9 @@ internal static class WantedForm
     /// <param name="wanted">A new one, or one to be changed.</param>
     /// <param name="bare">The currency of a bare number: the shop's.</param>
     /// <param name="today">The day it is.</param>
+    /// <param name="todays">Between which values it would do today, as computed; empty where nothing wanted depends on it.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(WantedPart wanted, Currency bare, DateOnly today, Action<Action<WantedPart>> save)
+    public static Form For(WantedPart wanted, Currency bare, DateOnly today, string todays, Action<Action<WantedPart>> save)
     {
         var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
         return new()
@@ -25,7 +26,7 @@ internal static class WantedForm
             [
                 new TextEntry("title", Spoken("Name")) { Initial = wanted.Title, Hint = Spoken("such as longer axle"), Check = Checks.Filled("title", Spoken("What is it called?")) },
                 new ChoiceEntry("of", Spoken("Its window is of"), [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
-                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = Spoken("empty: open on this side") },
+                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = todays.Length == 0 ? Spoken("empty: open on this side") : Spoken($"your own limit; both empty: {todays}, as it is on the day") },
                 new TextEntry("high", Spoken("To")) { Initial = window.High, Hint = Spoken("empty: open on this side") },
                 new LinesEntry("musts", Spoken("Must have"), 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = Spoken("one a line, such as bolt circle: 5 × 114.3"), Check = values => Musts(values).Refusal?.Sentence },
                 new TextEntry("most", Spoken("At most")) { Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => MoneyText.ReadPrice(text, bare)) },

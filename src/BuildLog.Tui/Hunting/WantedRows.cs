@@ -9,14 +9,21 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>Wanted parts and offers as rows.</summary>
 internal static class WantedRows
 {
-    public static WantedRow Part(WantedPart wanted) => new(
-        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(WantedWindows.InWords)), wanted.Most is { } most ? Spoken($"to {most}") : "", null, wanted.State.InWords(),
-        [
-            .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {window.InWords()}"),
-            .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
-            .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } day ? DayText.InWords(day) : null),
-            .. Line(Spoken("wanted no more, because"), wanted.DroppedFor), .. Line("", wanted.Notes),
-        ]);
+    /// <summary>Its window is today's, and the owner's own limit where he set one.</summary>
+    public static WantedRow Part(VehicleOnBench bench, WantedPart wanted, UnitSystem units)
+    {
+        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted.Kind).ToList() : [];
+        var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(WantedWindows.InWords) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
+        return new(
+            wanted.Id, null, wanted.Title, string.Join("; ", says), wanted.Most is { } most ? Spoken($"to {most}") : "", null, wanted.State.InWords(),
+            [
+                .. wanted.Windows.Select(window => Spoken($"your own limit: {window.Quantity.InWords()} {window.InWords()}")),
+                .. today.Select(window => Spoken($"what would do today: {WindowWords.Of(window, units)}")),
+                .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
+                .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } day ? DayText.InWords(day) : null),
+                .. Line(Spoken("wanted no more, because"), wanted.DroppedFor), .. Line("", wanted.Notes),
+            ]);
+    }
 
     /// <param name="bench">The vehicle.</param>
     /// <param name="wanted">What is hunted.</param>

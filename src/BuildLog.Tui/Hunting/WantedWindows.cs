@@ -3,6 +3,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Hunting;
 
@@ -18,6 +19,11 @@ internal static class WantedWindows
         Position.Tyres => WantedKind.Tyres,
         _ => null,
     };
+
+    /// <summary>What today's goals and limits leave such a part, the others as they are; none where nothing wanted depends on it.</summary>
+    public static IEnumerable<WindowOfPart> Today(VehicleOnBench bench, WantedKind kind)
+        => DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
+            .Where(window => Kind(window.Position) == kind && Quantity(window) is not null && (kind != WantedKind.Axle || window.Position == bench.Driveline.DrivingPosition));
 
     /// <summary>What of a wanted part such a window limits; null for nothing that is hunted by a number.</summary>
     public static WindowOf? Quantity(WindowOfPart part) => part.Position switch

@@ -28,6 +28,9 @@ internal static class OptionWords
         return Spoken($"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}{(Sure(option) is { Length: > 0 } sure ? $"; {sure}" : "")}");
     }
 
+    /// <summary>What <see cref="Sure"/> means, for below a list of ways out.</summary>
+    public static string SureMeans => Spoken("Sure by: the share of today's uncertainty in which it would still fit. What is open, and what only warns, is not in it.");
+
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
         null => Spoken("price not known"),

@@ -68,19 +68,23 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         var (option, position) = part;
         var (window, of) = Windows(option, position).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
         var kind = WantedWindows.Kind(position)!.Value;
-        if (window is not null && shop.Wanted(bench!.Vehicle).FirstOrDefault(each => each.State == WantedState.Hunting && each.Kind == kind && each.Windows.Contains(window)) is { } already)
+
+        // Alone its window is today's, computed wherever it is asked for. Beside other parts that are not fitted yet it is kept, since the record does not know it.
+        var alone = Changed(option).Count() == 1;
+        bool IsIt(WantedPart hunted) => hunted.State == WantedState.Hunting && hunted.Kind == kind && (hunted.Windows.Contains(window!) || (alone && hunted.Windows.Count == 0));
+        if (window is not null && shop.Wanted(bench!.Vehicle).FirstOrDefault(IsIt) is { } already)
             return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
 
         var wanted = new WantedPart(bench!.Vehicle, kind)
         {
-            Title = Spoken($"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}"),
-            Windows = window is null ? [] : [window],
+            Title = Spoken($"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : alone ? "" : $": {window.Quantity.InWords()} {window.InWords()}")}"),
+            Windows = window is null || alone ? [] : [window],
             Notes = string.Join(' ', Hunted(option, position, of)),
         };
         shop.Add(wanted);
         return window is null
             ? Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.")
-            : Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.");
+            : Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(of!, units)}.");
     }
 
     // The window is of the other parts as this way out has them.

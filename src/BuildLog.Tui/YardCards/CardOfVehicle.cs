@@ -57,7 +57,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         if (WantedWindows.Of(window) is not { } written) return window;
 
         var judged = window.Written(written.Read());
-        return hunted?.Windows.FirstOrDefault(each => each.Quantity == written.Quantity) is { } limits ? judged.Within(limits.Read(), hunted.Title) : judged;
+        return hunted?.Windows.FirstOrDefault(each => each.Quantity == written.Quantity) is { } limits ? judged.Within(limits.Read(), Spoken("your own limit")) : judged;
     }
 
     public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
@@ -123,7 +123,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {
-        yield return Spoken($"wanted: {window.InWords()}");
+        yield return Spoken($"wanted: {window.InWords()}") + (window.SureInWords(window.Unit) is { } sure ? Spoken($", for certain {sure}") : "") + (window.IsMade ? "" : Spoken("; none is made so"));
         if (window.Lowest is { } both && both.InWords == window.Highest?.InWords)
         {
             yield return Spoken($"  for {both.InWords}");

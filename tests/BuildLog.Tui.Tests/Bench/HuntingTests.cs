@@ -11,6 +11,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
@@ -56,22 +57,55 @@ public sealed class HuntingTests : IDisposable
     }
 
     [Fact]
-    public async Task One_key_turns_a_way_out_into_a_wanted_part_with_its_window()
+    public async Task One_key_turns_a_way_out_into_a_wanted_part_whose_window_is_todays()
     {
         var (acts, found) = Options();
         var axle = (await found).Rows.First(row => row.Changes == 1 && row.Parts[0].StartsWith("axle", StringComparison.Ordinal));
         shop.Change(shop.Wanted(brindle).Single(each => each.Title == "longer axle"), given => (given.State, given.DroppedFor) = (WantedState.Dropped, "to hunt it anew"));
 
-        Assert.StartsWith("Hunted now, see the page Wanted: axle", acts.Want(view, axle.Place), StringComparison.Ordinal);
+        Assert.StartsWith("Hunted now, see the page Wanted: axle, axle ratio 3.23 to 3.49, for certain ", acts.Want(view, axle.Place), StringComparison.Ordinal);
 
-        var wanted = shop.Wanted(brindle).Single(each => each.Title == "axle for Brindle: axle ratio 3.23 to 3.49");
+        var wanted = shop.Wanted(brindle).Single(each => each.Title == "axle for Brindle");
         Assert.Contains("3.36 (37/11)", wanted.Notes, StringComparison.Ordinal);
-        Assert.Equal(new WantedWindow(WindowOf.AxleRatio, "3.23", "3.49"), Assert.Single(wanted.Windows));
+        Assert.Empty(wanted.Windows);
+        Assert.StartsWith("Hunted already", acts.Want(view, axle.Place), StringComparison.Ordinal);
+
+        // It moves with what is wanted; what is shown, counted and judged moves with it.
+        var wantedActs = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        WantedRow Row() => wantedActs.Read(brindle.Id).Rows.Single(row => row.What == wanted.Title);
+        Assert.Equal("3.23 to 3.49", Row().Says);
+        var cruise = shop.Goals(brindle).OfType<CruiseGoalEntry>().First();
+        shop.Change(cruise, goal => goal.EngineSpeed = "3100 rpm");
+
+        var now = DrivelineWindows.OfAxle(VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)).Driveline, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)).Goals)!;
+        Assert.Equal(now.Window.InWords(Units.One), Row().Says);
+        Assert.NotEqual("3.23 to 3.49", Row().Says);
+        wantedActs.Card(view, brindle.Id, Row());
+        Assert.Contains($"wanted: {now.InWords()}", string.Join(' ', view.Told[^1].Select(line => line.Trim())), StringComparison.Ordinal);
+        Assert.StartsWith("clash: it misses the goal", JudgedOffer.Of(VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), wanted, "3.30", null).InWords, StringComparison.Ordinal);
+    }
+
+    // A typed window is the owner's own limit: kept as typed, told beside what would do today, and judged besides the goals.
+    [Fact]
+    public void A_window_that_was_typed_is_the_owners_own_limit()
+    {
+        var (acts, row) = Hunted();
+
+        acts.Edit(view.Type(("low", "3.40"), ("high", "3.49")), brindle.Id, row);
+
+        var hunted = acts.Read(brindle.Id).Rows.Single(each => each.What == row.What);
+        Assert.Equal("3.40 to 3.49", hunted.Says);
+        Assert.Contains("your own limit: axle ratio 3.40 to 3.49", hunted.Lines);
+        Assert.Contains(hunted.Lines, line => line.StartsWith("what would do today: axle ratio 3.23 to 3.49, for certain ", StringComparison.Ordinal));
+        var said = acts.Offer(view.Type(("what", "axle, row 9"), ("claimed", "3.36")), brindle.Id, row)!;
+        Assert.Contains("clash: it meets the goal: ", said, StringComparison.Ordinal);
+        Assert.Contains("lies outside your own limit, axle ratio 3.40 to 3.49.", said, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("3.36", Verdict.Fits, "lies inside")]
-    [InlineData("4.10", Verdict.Clash, "")]
+    [InlineData("3.36", Verdict.Fits, "fits: it meets the goal: At 100 km/h in top (4) the engine turns ")]
+    [InlineData("3.36", Verdict.Fits, " 3.36 is only the seller's word: count or measure it.")]
+    [InlineData("4.10", Verdict.Clash, "clash: it misses the goal: At 100 km/h in top (4) the engine turns ")]
     [InlineData("", Verdict.Watch, "no number is claimed")]
     public void An_offer_is_judged_at_entry(string claimed, Verdict verdict, string reason)
     {
@@ -81,7 +115,7 @@ public sealed class HuntingTests : IDisposable
 
         Assert.Empty(view.Refused);
         var offer = acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
-        if (verdict != Verdict.Fits) Assert.Equal(verdict, offer.Verdict);
+        Assert.Equal(verdict, offer.Verdict);
         Assert.Contains(reason, said, StringComparison.Ordinal);
     }
 
