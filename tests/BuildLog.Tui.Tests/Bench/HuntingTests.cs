@@ -29,7 +29,7 @@ public sealed class HuntingTests : IDisposable
     private readonly string path = DemoShop.CreateFreshCopy();
     private readonly Shop shop;
     private readonly Vehicle brindle;
-    private readonly WhatIf whatIf = new();
+    private readonly ForNow forNow = new();
     private readonly WorkbenchActs workbench;
     private readonly AnsweringView view;
 
@@ -37,7 +37,7 @@ public sealed class HuntingTests : IDisposable
     {
         shop = ShopFile.Open(path);
         brindle = shop.FindVehicle("Brindle");
-        workbench = new(shop, TimeProvider.System, UnitSystem.Metric, whatIf: whatIf);
+        workbench = new(shop, TimeProvider.System, UnitSystem.Metric, forNow: forNow);
         view = new(workbench.Open());
     }
 
@@ -567,7 +567,7 @@ public sealed class HuntingTests : IDisposable
         Plans().Try(view.Type((nameof(Position.TransferCase), typed)), haldor.Id);
 
         Assert.Empty(view.Refused);
-        var box = whatIf.On(VehicleOnBench.Read(shop, haldor, new(2026, 5, 20)), shop).Driveline.TransferCase!;
+        var box = forNow.WhatIf.On(VehicleOnBench.Read(shop, haldor, new(2026, 5, 20)), shop).Driveline.TransferCase!;
         Assert.Equal(high, box.High!.Value.Value, 1e-9);
         Assert.Equal(low, box.Low!.Value.Value, 1e-9);
     }
@@ -685,7 +685,7 @@ public sealed class HuntingTests : IDisposable
         return (acts, acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken));
     }
 
-    private PlansActs Plans() => new(shop, TimeProvider.System, whatIf);
+    private PlansActs Plans() => new(shop, TimeProvider.System, forNow.WhatIf);
 
     private (WantedActs Acts, WantedRow Row) Hunted()
     {
