@@ -27,7 +27,7 @@ public sealed record OfferJudgement(Verdict Verdict, IReadOnlyList<WindowJudgeme
 /// <summary>What a claim says to one window: the claimed value, null where it says nothing.</summary>
 public sealed record WindowJudgement(WantedWindow Window, Measured? Claimed, Verdict Verdict)
 {
-    public static WindowJudgement Of(WantedWindow window, string claimed)
+    internal static WindowJudgement Of(WantedWindow window, string claimed)
     {
         var value = Value(window.Quantity, claimed);
         return new(window, value, value is null ? Verdict.Open : Verdicts.Judge(value, window.Read()).Verdict);

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -72,7 +73,7 @@ public sealed record Finding
     {
         // What is inside already, though not surely, is cured by what would be sure, not by what is there.
         if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
-            return [.. Advised(shown), .. Made.Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
+            return [.. Advised(shown), .. Made.Select(window => window.SureInWords(shown(window.Unit))).OfType<string>(), .. Excluded(shown)];
 
         // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
         string[] windows = [.. Made.Select(window => window.BestInWords(shown(window.Unit)))];
@@ -80,12 +81,16 @@ public sealed record Finding
         {
             Verdict.Fits => [.. Advised(shown)],
             Verdict.Open => [.. Advised(shown), .. windows.Select(window => Spoken($"{window} would do"))],
-            _ when Windows.Count > 0 && windows.Length == 0 => [.. Advised(shown), Spoken("no one part is made that far off: it takes two, or another wish")],
-            _ => [.. Advised(shown), .. windows],
+            _ when Windows.Count > 0 && Windows.All(window => window.AsMade is null) => [.. Advised(shown), Spoken("no one part is made that far off: it takes two, or another wish")],
+            _ => [.. Advised(shown), .. windows, .. Excluded(shown)],
         };
     }
 
-    private IEnumerable<PartWindow> Made => Windows.Select(window => window.AsMade).OfType<PartWindow>();
+    private IEnumerable<PartWindow> Made => Windows.Where(window => window.Excluded is null).Select(window => window.AsMade).OfType<PartWindow>();
+
+    // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
+    private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
+        => Windows.Select(window => window.Excluded).OfType<WindowOfPart>().Select(all => Spoken($"no {all.Quantity} does for all: {(all with { Unit = shown(all.Unit) }).Contradiction!.TrimEnd('.')}"));
 
     private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

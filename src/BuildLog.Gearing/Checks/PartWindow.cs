@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -14,8 +15,14 @@ namespace BuildLog.Gearing.Checks;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
+    /// <summary>It is of the gear that a gearbox ends in.</summary>
+    public bool IsOfTopGear { get; init; }
+
     /// <summary>Between which values such a part is made.</summary>
     public Window Made { get; init; } = PartsMade.Of(Position);
+
+    /// <summary>All that is wanted of this number, where two of it, this one among them, exclude each other; null where they do not.</summary>
+    public WindowOfPart? Excluded { get; init; }
 
     /// <summary>As much of it as is made; null where nothing is: a window may lie beyond where another part is what is wrong.</summary>
     public PartWindow? AsMade

@@ -21,7 +21,7 @@ public static class DrivelineWindows
     {
         var wishes = findings
             .Where(finding => finding.LimitIsVerified)
-            .SelectMany(finding => finding.Windows.Select(window => new Wish(finding, window)))
+            .SelectMany(finding => finding.Windows.Where(window => !IsOfTheOtherAxle(driveline, finding, window)).Select(window => new Wish(finding, window)))
             .Concat(SoughtWindows.Of(driveline, goals, findings));
         return
         [
@@ -38,6 +38,10 @@ public static class DrivelineWindows
     public static WindowOfPart? OfAxle(Driveline driveline, OwnersGoals goals)
         => Of(driveline, goals).FirstOrDefault(window => window.Position == driveline.DrivingPosition);
 
+    // The other axle is geared alike with it, so it does not hold it.
+    private static bool IsOfTheOtherAxle(Driveline driveline, Finding finding, PartWindow window)
+        => window.Position == driveline.DrivingPosition && finding.Between.Contains(driveline.OtherPosition);
+
     private static WindowOfPart Together(IReadOnlyList<Wish> wishes)
     {
         var (lowest, highest) = (wishes.MaxBy(wish => wish.Window.Window.Low)!, wishes.MinBy(wish => wish.Window.Window.High)!);
@@ -46,6 +50,7 @@ public static class DrivelineWindows
         var (position, quantity, unit) = (wishes[0].Window.Position, wishes[0].Window.Quantity, wishes[0].Window.Unit);
         return new(position, quantity, unit, window, sure, sure is null && !window.IsEmpty ? OpenedBy(wishes) : null)
         {
+            IsOfTopGear = wishes[0].Window.IsOfTopGear,
             Lowest = double.IsFinite(window.Low) ? Demand.Of(lowest.Finding, window.Low) : null,
             Highest = double.IsFinite(window.High) ? Demand.Of(highest.Finding, window.High) : null,
         };

@@ -17,6 +17,12 @@ public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<F
     /// <summary>The worst of what is worse with it than now, the goals apart; null for nothing.</summary>
     public Finding? Worse => Said.Where(finding => !IsGoal(finding) && finding.Verdict != Verdict.Fits).MinBy(finding => finding.Verdict);
 
+    /// <summary>The other axle, where it has to be geared alike; null where it stays.</summary>
+    public Position? GearedAlike { get; init; }
+
+    /// <summary>The driveline with it.</summary>
+    public required Driveline Driveline { get; init; }
+
     private IEnumerable<Finding> Said => Findings.Where(finding => finding.Verdict != Verdict.Open);
 
     internal static bool IsGoal(Finding finding) => finding.Source == Finding.OwnersGoal;
@@ -37,9 +43,12 @@ public static class Offers
 {
     private static readonly string WordAlone = new OwnersWordCheck().Id;
 
-    /// <summary>An axle, in place of the driving one.</summary>
+    /// <summary>An axle, in place of the driving one; the other one of a four-wheel drive is geared alike.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
-        => Judge(driveline, driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
+        => Judge(driveline, BothAxles.With(driveline, offer.Part), goals, driveline.DrivingPosition) with
+        {
+            GearedAlike = BothAxles.Alike(driveline, offer.Part) is null ? null : driveline.OtherPosition,
+        };
 
     /// <summary>A gearbox.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
@@ -68,8 +77,8 @@ public static class Offers
         }
 
         return doing is [var worst, ..]
-            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing)
-            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing);
+            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing) { Driveline = after }
+            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing) { Driveline = after };
     }
 
     private static bool IsItsDoing(Finding finding, Finding? was, IReadOnlyList<Position> positions)

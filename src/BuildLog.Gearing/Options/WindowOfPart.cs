@@ -20,6 +20,9 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     /// <summary>Who demands the upper edge; null where that side is open.</summary>
     public Demand? Highest { get; init; }
 
+    /// <summary>It is of the gear that a gearbox ends in.</summary>
+    public bool IsOfTopGear { get; init; }
+
     /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
     public bool IsMade { get; init; } = true;
 
@@ -29,9 +32,11 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
             + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}.")
         : null;
 
-    /// <summary>The same with its ends as they are written down, rounded inwards.</summary>
-    public WindowOfPart Written(Window written)
-        => this with { Window = Window.And(written), SureWindow = SureWindow?.And(written) is { IsEmpty: false } sure ? sure : null };
+    /// <summary>It is of this number.</summary>
+    internal bool IsAbout(PartWindow window) => (window.Position, window.Quantity) == (Position, Quantity);
+
+    /// <summary>The finding sets one of its edges.</summary>
+    internal bool IsDemandedBy(Finding finding) => Lowest?.Check == finding.Check || Highest?.Check == finding.Check;
 
     /// <summary>The same where no more than this will do either.</summary>
     /// <param name="limits">What else limits it, in base units.</param>
@@ -39,8 +44,10 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     public WindowOfPart Within(Window limits, string who)
     {
         Demand Told(Window side, double edge) => new("", who, side.InWords(Unit), edge);
-        return Written(limits) with
+        return this with
         {
+            Window = Window.And(limits),
+            SureWindow = SureWindow?.And(limits) is { IsEmpty: false } sure ? sure : null,
             Lowest = limits.Low > Window.Low ? Told(Window.AtLeast(limits.Low), limits.Low) : Lowest,
             Highest = limits.High < Window.High ? Told(Window.AtMost(limits.High), limits.High) : Highest,
         };

@@ -10,6 +10,7 @@ using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
@@ -33,18 +34,19 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public WantedModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => Rows(bench, wanted))]);
+        var rejected = RejectedPlans.Of(shop, bench);
+        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => Rows(bench, rejected, wanted))]);
     }
 
     // A count that is an offer's claim is told with the offer.
-    private IEnumerable<WantedRow> Rows(VehicleOnBench bench, WantedPart wanted)
+    private IEnumerable<WantedRow> Rows(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted)
     {
         var (offers, counts) = (shop.Offers(wanted), YardCount.Of(shop, wanted));
         return
         [
-            WantedRows.Part(bench, wanted, units),
-            .. offers.Select(offer => WantedRows.Offer(bench, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), Today)),
-            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, wanted, count)),
+            WantedRows.Part(bench, wanted, Today, units),
+            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), BoughtPart.Of(shop, wanted, offer), Today)),
+            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, rejected, wanted, count)),
         ];
     }
 
@@ -197,7 +199,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted?.Claimed);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }
 

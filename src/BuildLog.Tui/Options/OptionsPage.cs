@@ -129,7 +129,7 @@ internal sealed class OptionsPage : ListPage
 
     private TextRun[] Cells(OptionRow row) =>
     [
-        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, Tone.Strong), new(row.Cruise),
+        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), row.Rejected is null ? new(row.Short, Tone.Strong) : new(Spoken($"rejected before: {row.Short}"), Tone.Quiet), new(row.Cruise),
         new($"{row.Worst.Sign()} {Counted(row)[0]}", row.Worst.Tone()), new(Counted(row)[1]), new(row.Cost),
     ];
 

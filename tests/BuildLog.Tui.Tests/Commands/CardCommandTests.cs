@@ -119,6 +119,17 @@ public sealed class CardCommandTests
         Assert.Contains("fits: it meets the goal: At 100", said.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_program_is_told_whether_what_was_found_would_do()
+    {
+        var offer = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer", "--price", "380 EUR", "--demo", "--json").Json.GetProperty("offer");
+
+        Assert.Equal("longer axle", offer.GetProperty("wanted").GetString());
+        Assert.Equal("watch", offer.GetProperty("verdict").GetString());
+        Assert.StartsWith("it meets the goal: ", offer.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.True(offer.GetProperty("tooDear").GetBoolean());
+    }
+
     [Theory]
     [InlineData("Brindle", "clutch", "'clutch' is not one of the parts hunted for Brindle: ")]
     [InlineData("Haldor", "longer", "No such part is hunted for Haldor")]
