@@ -17,7 +17,9 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private const string Edit = "edit";
     private const string Off = "off";
 
-    private RejectedPlans? rejected; // as read for the first effect
+    // As read for the first effect.
+    private VehicleOnBench? bench;
+    private RejectedPlans? rejected;
 
     /// <summary>Asks what to do and does it.</summary>
     /// <returns>What happened, or null if nothing did.</returns>
@@ -74,7 +76,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     // Said while the form is open: what the part would do to cruise and findings.
     private IReadOnlyList<string> Effect(Component part)
     {
-        var bench = VehicleOnBench.Read(shop, vehicle, today);
+        bench ??= VehicleOnBench.Read(shop, vehicle, today);
         var after = shop.Trying(bench.Driveline, position, [part])[0];
         rejected ??= RejectedPlans.Of(shop, bench);
         return [.. EffectWords.Of(bench.Driveline, after, bench.Goals), .. rejected.Says(after) is { } before ? (string[])[before] : []];

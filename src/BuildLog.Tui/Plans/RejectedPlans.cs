@@ -32,9 +32,9 @@ internal sealed class RejectedPlans
         return new(known);
     }
 
-    /// <summary><c>rejected 3 May 2026 (3.08 axle): propshaft would turn too fast</c>; null where nobody rejected it.</summary>
+    /// <summary><c>rejected (3.08 axle, 3 May 2026): propshaft would turn too fast</c>; null where nobody rejected it.</summary>
     public string? Says(Driveline driveline)
-        => plans.Where(each => IsSame(each.Driveline, driveline)).Select(each => Spoken($"rejected {DayText.InWords(each.Plan.Date)} ({each.Plan.Name}): {each.Plan.Reason}")).FirstOrDefault();
+        => plans.Where(each => IsSame(each.Driveline, driveline)).Select(each => Spoken($"rejected ({each.Plan.Name}, {DayText.InShort(each.Plan.Date)}): {each.Plan.Reason}")).FirstOrDefault();
 
     // By its numbers: a part of the shop, an offer and a line of a list may be one and the same.
     private static bool IsSame(Driveline one, Driveline other)

@@ -602,7 +602,7 @@ public sealed class HuntingTests : IDisposable
     {
         var (wanted, row) = Hunted();
         shop.Add(new Plan(brindle) { Name = "long axle", Date = new(2026, 5, 3), Changes = [new(Position.RearAxle, "3.36")], State = PlanState.Rejected, Reason = "the van bodied axle is too wide" });
-        const string Rule = "rejected 3 May 2026 (long axle): the van bodied axle is too wide";
+        const string Rule = "rejected (long axle, 3 May 2026): the van bodied axle is too wide";
 
         var found = await Options().Found;
         var same = found.Rows.Single(each => each.Changes == 1 && each.Parts[0].Contains("late pickup", StringComparison.Ordinal));
@@ -623,7 +623,7 @@ public sealed class HuntingTests : IDisposable
 
         new FitActs(shop, brindle, Position.RearAxle, new(2026, 5, 20)).Fit(view.Look(), axle);
 
-        Assert.Contains("rejected 3 May 2026 (back to the old one): it whines", view.Echoes);
+        Assert.Contains("rejected (back to the old one, 3 May 2026): it whines", view.Echoes);
     }
 
     // The axle is listed and hunted; the wheels are the shop's, on the shelf, and fitted through their form.
