@@ -54,6 +54,7 @@ internal sealed class HalfCriticalCheck : ICheck
                 + $"{Said.Number(CriticalSpeed.Alone(shaft.Shaft.Pieces[piece].Tube!), Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
             Limit)
         {
+            LimitIsVerified = false,
             ByLimits = judged,
             // Either side does, so neither is a window that the part has to lie in.
             Cures =

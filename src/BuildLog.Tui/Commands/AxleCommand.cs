@@ -94,7 +94,7 @@ internal sealed class AxleCommand : Command
             Align = parse.GetValue(align) ?? Usual(how.Align),
             Hub = parse.GetValue(hub) ?? "",
         });
-        return answer with { Text = [.. answer.Text, .. kept] };
+        return kept.In(answer);
     }
 
     private TwoSpeedAxle? Stepped(ParseResult parse, Measured high)

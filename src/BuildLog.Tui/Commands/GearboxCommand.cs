@@ -62,7 +62,8 @@ internal sealed class GearboxCommand : Command
         var known = Listed(parse);
         var candidates = RatioCandidates.ForGear(count.Ratio, known);
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
-        return new(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted, known), .. Keep(edge, parse, texts, how)]);
+        var answer = new Answer(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted, known)]);
+        return Keep(edge, parse, texts, how).In(answer);
     }
 
     private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
@@ -92,7 +93,7 @@ internal sealed class GearboxCommand : Command
         }
     }
 
-    private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
+    private Kept Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
     {
         if (!record.IsAsked(parse) && parse.GetValue(gear) is not null)
             throw Reading.Wrong(gear.Name, new Refusal("not-kept", Spoken("Which gear it was is only kept with --record: name the vehicle, or leave this out."), ""));

@@ -56,7 +56,7 @@ internal sealed class RollOutCommand : Command
             Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
             Pressure = parse.GetValue(pressure) ?? "",
         });
-        return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse)), .. kept]);
+        return kept.In(new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse))]));
     }
 
     private bool Loaded(ParseResult parse) => parse.GetValue(loaded) switch

@@ -129,8 +129,8 @@ internal sealed class OptionsPage : ListPage
 
     private TextRun[] Cells(OptionRow row) =>
     [
-        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, Tone.Strong), new(row.Cruise),
-        new($"{row.Worst.Sign()} {Counted(row)[0]}", row.Worst.Tone()), new(Counted(row)[1]), new(row.Cost),
+        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected is null ? Tone.Strong : Tone.Quiet), new(row.Cruise),
+        row.Rejected is null ? new($"{row.Worst.Sign()} {Counted(row)[0]}", row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(Counted(row)[1]), new(row.Cost),
     ];
 
     // "1 clash 3 open 1 watch" as the worst and the rest.

@@ -44,10 +44,18 @@ internal static class GearboxCardWords
 
     private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], Spoken("input turns"),
     [
-        .. ((int[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns]).Select(turns =>
-        {
-            var edges = GearboxCard.Edges(gear, turns);
-            return CardRanges.OfTurns(Spoken($"{turns} output turns"), edges.Yes, edges.Possible);
-        }),
+        .. ((int?[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns, MostTurns(gear)]).OfType<int>().Distinct().Select(turns => Range(gear, turns)),
     ]);
+
+    /// <summary>The fewest turns of which some count means a sure yes; null where none does.</summary>
+    public static int? TurnsToAYes(WindowOfPart gear) => GearboxCard.Counts.Select(turns => (int?)turns).FirstOrDefault(turns => Range(gear, turns!.Value).Yes is not null);
+
+    // Where twenty turns settle nothing, more do.
+    private static int? MostTurns(WindowOfPart gear) => TurnsToAYes(gear) is > GearboxCard.MoreOutputTurns and var turns ? turns : null;
+
+    private static CardRange Range(WindowOfPart gear, int turns)
+    {
+        var edges = GearboxCard.Edges(gear, turns);
+        return CardRanges.OfTurns(Spoken($"{turns} output turns"), edges.Yes, edges.Possible);
+    }
 }

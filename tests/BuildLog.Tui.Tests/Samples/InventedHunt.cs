@@ -88,6 +88,8 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 
     public string? Drop(IWorkbenchView view, long vehicleId) => Note("drop");
 
+    public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"carry out {row.Name}");
+
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"decide {row.Name}");
 
     private static async Task<OptionsModel> Endless(CancellationToken cancel)
