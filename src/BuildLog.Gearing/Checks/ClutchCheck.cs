@@ -44,7 +44,7 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(spare),
-            Cures = [$"a {part} rated for {Said.OrMore(rating.Value.Value * Reserve / spare.Interval95.Low, Units.NewtonMetre, 0)}"],
+            Cures = [$"a {part} rated for {Said.Rated(torque.PeakTorque, Reserve)}"],
         });
     }
 

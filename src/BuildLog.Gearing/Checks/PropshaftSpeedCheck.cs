@@ -47,8 +47,8 @@ internal sealed class PropshaftSpeedCheck : ICheck
             ByLimits = limits.Judge(share),
             Reaches = limits.Straddled(share),
             Cures = [
-                $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
-                .. thinnest <= ThickestMade ? [$"a tube of {Said.OrMore(thinnest, Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
+                $"{Said.AsTyped(Window.AtMost(CriticalSpeed.LongestFor(weakest, wanted)), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
+                .. thinnest <= ThickestMade ? [$"a tube of {Said.AsTyped(Window.AtLeast(thinnest), Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
             ],
         });
     }

@@ -77,8 +77,9 @@ public sealed class WheelBoltsCheckTests
         => Assert.Equal(Verdict.Watch, Find(Hub with { PitchCircle = Circle(0.1202) }, Hub with { PitchCircle = Circle(0.1205) }).First().Verdict);
 
     [Theory]
-    [InlineData(69, Verdict.Clash, "wheels bored to 70.01 to 70.29 mm, or larger with rings that fill it")]
-    [InlineData(72.6, Verdict.Watch, "rings of 72.6 mm outside and 70.0 mm inside")]
+    [InlineData(69, Verdict.Clash, "wheels bored to 70.01 to 70.29 mm, or to 72.1 mm or more with rings that fill it")]
+    [InlineData(71.6, Verdict.Watch, "wheels bored to 70.01 to 70.29 mm, or to 72.1 mm or more with rings that fill it")]
+    [InlineData(72.6, Verdict.Watch, "rings of 72.6 mm outside and 70.01 to 70.29 mm inside")]
     public void A_bore_too_small_does_not_go_on_and_one_too_large_wants_a_ring(double bore, Verdict verdict, string cure)
     {
         var finding = Find(Hub, Of(5, 114.3, bore))[1];
