@@ -4,25 +4,29 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>What nobody said of the vehicle, and a finding was computed with all the same.</summary>
+/// <summary>What nobody said of engine and vehicle, and a finding was computed with all the same: a sentence to follow another, empty where all of it was told.</summary>
 internal static class AssumedLoad
 {
-    /// <summary>A sentence to follow another; empty where all of it was told.</summary>
-    public static Sentence InWords(Driveline driveline)
-    {
-        Sentence[] assumed =
-        [
-            .. Said(Spoken("a drag area of"), driveline.Load?.DragArea, Units.SquareMetre),
-            .. Said(Spoken("a rolling resistance of"), driveline.Load?.RollingResistance, Units.One),
-        ];
-        return assumed.Length switch
-        {
-            0 => "",
-            1 => Checks.Said.As($" Assumed: {assumed[0]}."),
-            _ => Checks.Said.As($" Assumed: {assumed[0]} and {assumed[1]}."),
-        };
-    }
+    /// <summary>On the road.</summary>
+    public static Sentence InWords(Driveline driveline) => Listed([.. Said(Spoken("a drag area of"), driveline.Load?.DragArea, Units.SquareMetre), .. Rolling(driveline), .. Curve(driveline)]);
+
+    /// <summary>Pulling away.</summary>
+    public static Sentence AtStart(Driveline driveline) => Listed([.. Said(Spoken("a grip of"), driveline.Load?.Grip, Units.One), .. Rolling(driveline), .. Curve(driveline)]);
+
+    private static IEnumerable<Sentence> Rolling(Driveline driveline) => Said(Spoken("a rolling resistance of"), driveline.Load?.RollingResistance, Units.One);
+
+    private static IEnumerable<Sentence> Curve(Driveline driveline)
+        => driveline.Engine?.Torque is { Source: Source.Assumed } ? [Checks.Said.As($"{Spoken("the torque away from its two peaks")}")] : [];
 
     private static IEnumerable<Sentence> Said(string what, Known? known, Unit unit)
         => known is { Source: Source.Assumed } ? [Checks.Said.As($"{what} {Checks.Said.Number(known.Value, unit)}{(known.Says.Length > 0 ? $" ({known.Says})" : "")}")] : [];
+
+    private static Sentence Listed(IReadOnlyList<Sentence> assumed) => assumed switch
+    {
+        [] => "",
+        [var one] => Checks.Said.As($" Assumed: {one}."),
+        [var one, var other] => Checks.Said.As($" Assumed: {one} and {other}."),
+        [var one, var other, var last] => Checks.Said.As($" Assumed: {one}, {other} and {last}."),
+        _ => throw new ArgumentOutOfRangeException(nameof(assumed), assumed.Count, "No more than three are assumed."),
+    };
 }

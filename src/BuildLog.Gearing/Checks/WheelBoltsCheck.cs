@@ -75,12 +75,12 @@ internal sealed class WheelBoltsCheck : ICheck
             : "";
         return this.Judged(new(
             joint, apart, Units.Millimetre, wanted,
-            $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}{pattern}.",
+            $"The {axle}'s bolt circle is {Circle(hub)}, the wheels' {Circle(wheel)}{pattern}.",
             isOne ? Spoken("geometry; the patterns from memory") : Limit)
         {
             ByLimits = isOne ? (Verdict.Fits, Because.Inside) : judged,
             LimitIsVerified = !isOne,
-            Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? Spoken(", tried on by hand before they are bought") : "")}"],
+            Cures = [$"wheels with a bolt circle of {Circle(hub)}{(judged.Verdict == Verdict.Watch ? Spoken(", tried on by hand before they are bought") : "")}"],
         });
     }
 
@@ -102,7 +102,10 @@ internal sealed class WheelBoltsCheck : ICheck
         });
     }
 
-    private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Said.Number(circle.Value, Units.Millimetre, 2)}");
+    // A nominal one as patterns are written, 100 or 114.3 mm; a measured one with its interval.
+    private static SaidNumber Circle(Measured circle) => circle.IsExact ? Said.Alone(circle, Units.Millimetre) : Said.Number(circle, Units.Millimetre, 2);
+
+    private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Circle(circle.Value)}");
 
     private static IEnumerable<Missing> Lacking(Bolting hub, Bolting wheel, string axle)
     {
