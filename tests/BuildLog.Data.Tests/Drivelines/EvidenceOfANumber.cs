@@ -1,6 +1,5 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Drivelines;
-using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
@@ -9,6 +8,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Speedometers;
 using Xunit;
+using RoadTest = BuildLog.Data.RoadTests.RoadTest;
 
 namespace BuildLog.Data.Tests.Drivelines;
 
