@@ -1,5 +1,9 @@
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using Run = BuildLog.Gearing.Ratios.RoadTest;
 
 namespace BuildLog.Data.RoadTests;
 
@@ -36,6 +40,11 @@ public sealed class RoadTest : Entered
 
     /// <summary>What was done about it.</summary>
     public string Fix { get; set; } = "";
+
+    /// <summary>The axle ratio that follows with the parts it was driven with; null where one of the numbers is not known.</summary>
+    public Parsed<Measured>? AxleRatio(Driveline driven) => Speed is { } speed && EngineSpeed is { } engine ? Run.AxleRatio(driven, Gear, speed.Si, engine.Si) : null;
+
+    public override string ToString() => Spoken($"of {Date.InWords()}");
 
     public override void Check()
     {

@@ -31,9 +31,13 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
 
     /// <summary>Goal = others · part.</summary>
     public static PartWindow Proportional(Position position, string quantity, Unit unit, Measured others, Window goal)
+        => Make(position, quantity, unit, others, new(goal.Low / others.Value, goal.High / others.Value), Surely(others, goal));
+
+    /// <summary>The parts that surely make goal = others · part; empty where there is none.</summary>
+    public static Window Surely(Measured others, Window goal)
     {
         var (narrow, wide) = Spread(others);
-        return Make(position, quantity, unit, others, new(goal.Low / others.Value, goal.High / others.Value), new(goal.Low / narrow, goal.High / wide));
+        return new(narrow > 0 ? goal.Low / narrow : double.NaN, goal.High / wide);
     }
 
     /// <summary>Goal = others / part.</summary>

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.YardCards;
 /// (<see cref="CountEdges"/>). An axle with a hub reduction is counted at the wheel, so its count holds too; its teeth make the ratio only with the hubs.
 /// </remarks>
 /// <param name="Wanted">What the ratio has to be.</param>
-/// <param name="Teeth">Tooth pairs that would do for certain, those that are sold under a name first.</param>
+/// <param name="Teeth">Tooth pairs that would do for certain: those that are sold under a name, then the others, the likeliest first.</param>
 /// <param name="Hub">What the hubs of such an axle reduce further; one where there is nothing in them.</param>
 public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, double Hub)
 {
@@ -55,7 +55,6 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     private static IEnumerable<Teeth> PairsWithin(Window window)
     {
         var sold = ListedRatios.Common.Where(teeth => window.Contains(teeth.Ratio)).OrderBy(teeth => teeth.Ratio).ToList();
-        var others = RatioCandidates.AllPairs.Where(teeth => teeth.IsCoprime && window.Contains(teeth.Ratio)).Except(sold).OrderBy(teeth => teeth.Pinion);
-        return sold.Concat(others);
+        return sold.Concat(ToothPairs.All.Where(teeth => window.Contains(teeth.Ratio)).ExceptBy(sold.Select(teeth => teeth.Ratio), teeth => teeth.Ratio));
     }
 }

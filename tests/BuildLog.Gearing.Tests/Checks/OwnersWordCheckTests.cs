@@ -34,6 +34,13 @@ public sealed class OwnersWordCheckTests
         Assert.Equal(["count the gears: ten output turns in each"], findings[0].Cures);
     }
 
+    [Fact]
+    public void Where_no_part_has_a_number_there_is_nothing_to_call_right()
+    {
+        Assert.Empty(Look(new Driveline { Load = new() { Mass = new(1500, Source.Measured) } }));
+        Assert.DoesNotContain(AllChecks.Look(new Driveline { Load = new() { Wheelbase = new(2.5, Source.Measured) } }, OwnersGoals.None), finding => finding.Verdict == Verdict.Fits);
+    }
+
     [Theory]
     [InlineData(Source.TeethCounted)]
     [InlineData(Source.Measured)]

@@ -148,6 +148,10 @@ public sealed class TradeOffTests
         Same([1000 / 60.0 * 2 / 4.1, 1000 / 60.0 * 2 / 3.28], compared, "speed per 1000 rev/min in top");
         Same([14.35, 14.35], compared, "overall low ratio");
         Assert.All(compared.Figures.Single(row => row.What == "top speed").Values, Assert.Null);
+        Assert.Equal(
+            ["no engine is fitted: fit an engine", "the mass is not known: weigh the vehicle as it is driven, or enter the mass from its papers", "the drag area is not known: choose the kind of body", "the rolling resistance is not known: choose the kind of tyre"],
+            compared.Figures.Single(row => row.What == "hill held at 108 km/h").Lacking);
+        Assert.Empty(compared.Figures[0].Lacking);
         Assert.Equal(1, compared.Counts[0].Clash - compared.Counts[1].Clash);
     }
 
