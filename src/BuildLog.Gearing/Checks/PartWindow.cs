@@ -14,6 +14,9 @@ namespace BuildLog.Gearing.Checks;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
+    /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
+    public bool IsOfTopGear { get; init; }
+
     // Wider than anything built for the road; a cure beyond is one of numbers only. Common practice, no source.
     private static readonly Window AnyAxle = new(2, 7.5), AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5);
 

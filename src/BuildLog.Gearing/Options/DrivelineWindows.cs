@@ -45,6 +45,7 @@ public static class DrivelineWindows
         var (position, quantity, unit) = (wishes[0].Window.Position, wishes[0].Window.Quantity, wishes[0].Window.Unit);
         return new(position, quantity, unit, window, sure, sure is null && !window.IsEmpty ? OpenedBy(wishes) : null)
         {
+            IsOfTopGear = wishes[0].Window.IsOfTopGear,
             Lowest = double.IsFinite(window.Low) ? Demand.Of(lowest.Finding, window.Low) : null,
             Highest = double.IsFinite(window.High) ? Demand.Of(highest.Finding, window.High) : null,
         };

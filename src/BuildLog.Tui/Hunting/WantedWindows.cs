@@ -24,7 +24,7 @@ internal static class WantedWindows
     {
         Position.RearAxle or Position.FrontAxle => WindowOf.AxleRatio,
         Position.Overdrive => WindowOf.OverdriveRatio,
-        Position.Transmission when IsOfTheTopGear(part.Quantity) => WindowOf.TopGearRatio,
+        Position.Transmission when part.IsOfTopGear => WindowOf.TopGearRatio,
         Position.Tyres => WindowOf.Circumference,
         _ => null,
     };
@@ -44,9 +44,6 @@ internal static class WantedWindows
     // "1.862 m to 2.057 m" names its unit once.
     private static string WithoutUnit(string low, string high)
         => low.LastIndexOf(' ') is > 0 and var at && high.EndsWith(low[at..], StringComparison.Ordinal) ? low[..at] : low;
-
-    private static bool IsOfTheTopGear(string quantity)
-        => quantity.StartsWith("ratio of top", StringComparison.Ordinal) || quantity.EndsWith("without the overdrive", StringComparison.Ordinal);
 
     private static WantedWindow? Typed(WindowOf quantity, Window window)
     {
