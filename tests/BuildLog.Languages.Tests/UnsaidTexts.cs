@@ -147,6 +147,6 @@ internal static partial class UnsaidTexts
     [GeneratedRegex(@"\p{Ll}{2,}|\bI\b")]
     private static partial Regex Word();
 
-    [GeneratedRegex(@"\b(mm|cm|km|mph|kg|lb|bar|psi|rev/min|rev/s|ft|in)\b|\{\}")]
+    [GeneratedRegex(@"\b(mm|cm|km|mph|kg|lb|bar|psi|ft|in)\b|\{\}")]
     private static partial Regex Unit();
 }

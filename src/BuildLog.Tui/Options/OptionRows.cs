@@ -45,6 +45,9 @@ internal static class OptionRows
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
             OptionWords.Cost(option, currency),
             OptionWords.Sure(option),
-            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))]);
+            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
+        {
+            Verdicts = counts.Each(),
+        };
     }
 }

@@ -26,4 +26,8 @@ internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summar
 /// <param name="Sure">In which share of the uncertainty it still fits.</param>
 /// <param name="Says">The sentences of the findings that do not fit, the worst first.</param>
 internal sealed record OptionRow(
-    int Place, int Changes, Verdict Worst, string Counts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says);
+    int Place, int Changes, Verdict Worst, string Counts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says)
+{
+    /// <summary>How many findings it has of each verdict, the worst first, each by itself.</summary>
+    public IReadOnlyList<string> Verdicts { get; init; } = [];
+}
