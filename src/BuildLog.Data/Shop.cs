@@ -27,6 +27,9 @@ public sealed partial class Shop : IDisposable
 
     public string Path => store.Path;
 
+    /// <summary>Why nothing can be stored, as far as it is known before anybody tries; null where nothing speaks against it.</summary>
+    public string? NotWritable => store.NotWritable;
+
     /// <summary>Asked each time a change has waited in vain for another program that writes: whether it goes on waiting. Nobody there, it is refused after three seconds.</summary>
     public Func<OtherWriter, bool>? GoesOnWaiting
     {

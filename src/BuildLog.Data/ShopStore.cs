@@ -57,6 +57,9 @@ internal sealed class ShopStore(string path, PlainConnection presence, TimeProvi
         return read(db);
     });
 
+    /// <summary>Why nothing can be stored, as far as opening it has shown; null where nothing speaks against it.</summary>
+    public string? NotWritable => presence.MayWrite ? null : FileTroubles.NotWritable(path);
+
     public T Write<T>(Func<ShopContext, T> write) => Write(write, keep: true);
 
     /// <summary>Stores a new record by hand.</summary>

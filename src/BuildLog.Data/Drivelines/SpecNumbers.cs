@@ -6,15 +6,9 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Drivelines;
 
-/// <summary>What is noted on a spec sheet, with how sure it is.</summary>
-/// <remarks>
-/// A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands. A mass is no
-/// surer than ± 10 kg without its ±, whatever its last digit: public weighbridges read in steps of 20 kg (from memory).
-/// </remarks>
+/// <summary>What is noted on a spec sheet, with how sure it is; see <see cref="SpecLine.Known"/>.</summary>
 internal static class SpecNumbers
 {
-    private const double Weighbridge = 10;
-
     public static IEnumerable<NumberKnown> Of(Component component, IReadOnlyList<Session> sessions)
         => WithSessions(Noted(component.Specs).Concat((component as PropshaftComponent)?.Pieces.SelectMany(OfPiece) ?? []), sessions);
 
@@ -24,14 +18,6 @@ internal static class SpecNumbers
 
     /// <summary>What a number of one piece is called; pieces are counted from the front.</summary>
     public static string OfPiece(int piece, SpecLine line) => Spoken($"{line.Words} of piece {piece + 1}");
-
-    public static Known Known(Noted noted, SpecLine line, string name) => Known(line.Read(noted.Text).OrRefuse(), line, name, noted.Source);
-
-    public static Known Known(Typed typed, SpecLine line, string name, Source source = Source.Measured)
-    {
-        var meantAsItStands = line.IsNominal && source != Source.Measured;
-        return new(line.SaysHowSure || typed.StandardUncertainty > 0 || meantAsItStands ? typed.ToMeasured(name) : ToItsLastDigit(typed, name), source, typed.Text);
-    }
 
     private static IEnumerable<NumberKnown?> Noted(IEnumerable<SpecRow> rows)
         => rows.OrderBy(row => row.Spec).Select(row => Number(row.Spec.InWords(), row.Number, row.Spec.Line()));
@@ -60,14 +46,5 @@ internal static class SpecNumbers
     }
 
     private static NumberKnown? Number(string name, Noted? noted, SpecLine line)
-        => noted is null ? null : PartNumbers.Strongest(name, line.Unit, (Known(noted, line, name), null));
-
-    private static Measured ToItsLastDigit(Typed typed, string name)
-    {
-        var evidence = new Evidence(name, _ => Spoken($"measure the {name} more closely than it is noted ({typed.Text})"));
-        var half = QuotedLength.LastDigit(typed.Text, typed.Unit) / 2;
-        return typed.Unit.Kind == Kind.Mass && half < Weighbridge
-            ? Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, as closely as a weighbridge reads"), Weighbridge, evidence))
-            : Measured.From(typed.Value, Input.Rectangular(Spoken($"{name}, last digit of {typed.Text}"), half, evidence));
-    }
+        => noted is null ? null : PartNumbers.Strongest(name, line.Unit, (line.Known(line.Read(noted.Text).OrRefuse(), noted.Source, name), null));
 }

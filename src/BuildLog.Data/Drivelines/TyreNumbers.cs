@@ -1,6 +1,7 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Drivelines;
@@ -18,7 +19,7 @@ internal static class TyreNumbers
         foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => rolled.Loaded).Select(Rolled))) yield return rolled;
         foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => !rolled.Loaded).Select(Rolled))) yield return rolled;
         if (set.StatedCircumference is { } stated)
-            yield return (new(QuotedLength.Measured(stated, Spoken("rolling circumference")), stated.Source, stated.Text), null);
+            yield return (new(ToldPart.Circumference(QuantityText.Read(stated.Text, Kind.Length).OrRefuse()), stated.Source, stated.Text), null);
         if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, Spoken($"label {size.Designation}")), null);
     }
 

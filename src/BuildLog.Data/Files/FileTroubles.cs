@@ -81,7 +81,7 @@ internal static class FileTroubles
     private static string DiskFull(string path)
         => Spoken($"The disk that holds {path} is full. Nothing of the last change was stored; free some space and try again.");
 
-    private static string NotWritable(string path)
+    internal static string NotWritable(string path)
         => Spoken($"{path} or its folder cannot be written. Give yourself the right to write there, or name another file with --database.");
 
     // "SQLite Error 19: 'our own sentence'."

@@ -16,6 +16,9 @@ internal sealed class PlainConnection : IDisposable
     /// <summary>Whether it takes the file for one that nobody changes, and so sees no change.</summary>
     public bool IsOfUnchanging { get; private set; }
 
+    /// <summary>Whether the file and its folder may be written, as far as opening them shows.</summary>
+    public bool MayWrite => !IsOfUnchanging && raw.sqlite3_db_readonly(handle, "main") == 0;
+
     public sqlite3 Handle => handle;
 
     public static PlainConnection Open(string path) => Open(path, raw.SQLITE_OPEN_READWRITE);

@@ -33,11 +33,11 @@ public sealed record WindowJudgement(WantedWindow Window, Measured? Claimed, Ver
         return new(window, value, value is null ? Verdict.Open : Verdicts.Judge(value, window.Read()).Verdict);
     }
 
-    // A ratio is as sure as its last digit; of tyres mostly the size is claimed.
+    // What is claimed is as sure as its last digit; of tyres mostly the size is claimed.
     private static Measured? Value(WindowOf quantity, string claimed)
     {
         if (quantity.Range() is { } range) return Understood(QuotedRatio.ReadMeasured(claimed, range, quantity.InWords()));
-        if (QuantityText.Read(claimed, Kind.Length).Understood(out var length)) return length.ToMeasured(quantity.InWords());
+        if (QuantityText.Read(claimed, Kind.Length).Understood(out var length)) return length.ToItsLastDigit(quantity.InWords());
         if (!TyreSizeText.Read(claimed).Understood(out var size)) return null;
 
         return quantity switch

@@ -39,7 +39,7 @@ public sealed class ShaftAnglesSession : Session
     internal override IEnumerable<NumberFound> Finds() => Understood().Select(angle =>
     {
         var (name, line) = Number(angle.Of, angle.From);
-        return new NumberFound(name, line.Unit, SpecNumbers.Known(angle.Angle, line, name) with { Says = Says });
+        return new NumberFound(name, line.Unit, line.Known(angle.Angle, Source.Measured, name) with { Says = Says });
     });
 
     private List<AngleReading> Understood() => [.. Readings.Select(text => AngleReading.Read(text).OrRefuse())];
@@ -48,7 +48,7 @@ public sealed class ShaftAnglesSession : Session
     {
         if (angles.Find(angle => angle.Of == member && angle.From == from) is not { } angle) return null;
         var (name, line) = Number(member, from);
-        return SpecNumbers.Known(angle.Angle, line, name);
+        return line.Known(angle.Angle, Source.Measured, name);
     }
 
     private static (string Name, SpecLine Line) Number(Member member, Seen from) => (member, from) switch

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
@@ -14,8 +15,31 @@ namespace BuildLog.Data.Specs;
 /// <param name="IsNominal">It is stated, not measured: unless somebody did measure it, it is meant as it stands.</param>
 public sealed record SpecLine(Later Words, Unit Unit, double Low, double High, Func<string, Parsed<Typed>> Read, bool IsNominal)
 {
+    private const double Weighbridge = 10;
+
     /// <summary>Reading it says how sure it is: teeth are exact, whoever counted them.</summary>
     public bool SaysHowSure { get; init; }
+
+    /// <summary>A number of this heading with how sure it is.</summary>
+    /// <param name="typed">As <see cref="Read"/> understood it.</param>
+    /// <param name="source">Who says so.</param>
+    /// <param name="name">What it is called in a budget.</param>
+    /// <remarks>
+    /// A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands. A mass is no
+    /// surer than ± 10 kg without its ±, whatever its last digit: public weighbridges read in steps of 20 kg (from memory).
+    /// </remarks>
+    public Known Known(Typed typed, Source source, string name)
+    {
+        var meantAsItStands = IsNominal && source != Source.Measured;
+        return new(SaysHowSure || meantAsItStands ? typed.ToMeasured(name) : IsOffAWeighbridge(typed) ? ToTheWeighbridge(typed, name) : typed.ToItsLastDigit(name), source, typed.Text);
+    }
+
+    private static bool IsOffAWeighbridge(Typed typed)
+        => typed.Unit.Kind == Kind.Mass && typed.StandardUncertainty == 0 && typed.LastDigit / 2 < Weighbridge;
+
+    private static Measured ToTheWeighbridge(Typed typed, string name)
+        => Measured.From(typed.Value, Input.Rectangular(
+            Spoken($"{name}, as closely as a weighbridge reads"), Weighbridge, new Evidence(name, _ => Spoken($"measure the {name} more closely than it is noted ({typed.Text})"))));
 }
 
 /// <summary>What the numbers are called and what they can be.</summary>

@@ -37,7 +37,7 @@ internal sealed class AxleTorqueCheck : ICheck
         var wanted = Window.AtMost(rating.Value.Value);
         var source = Spoken($"{position.InWords()}'s torque rating, {rating.Source.InWords()}");
         var (lowGear, slip) = (AxleTorque.InLowGear(driveline, axle), AtWheelSlip(driveline, position));
-        var least = slip is null || lowGear?.Value < slip.Value ? lowGear : slip;
+        var least = TorqueAsked.Of(lowGear, slip, rating.Value);
 
         // One of the two alone is an upper bound: it may pass, not fail.
         if (least is null || ((lowGear is null || slip is null) && !wanted.Contains(least.Interval95)))
@@ -49,7 +49,7 @@ internal sealed class AxleTorqueCheck : ICheck
         var what = least == slip ? Spoken("the tyres hold") : Spoken("low gear makes");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
-            $"At the wheels {what} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.", source)
+            $"At the wheels {what} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.{(least == slip ? AssumedLoad.GripInWords(driveline) : "")}", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
             Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels"],
@@ -58,7 +58,7 @@ internal sealed class AxleTorqueCheck : ICheck
 
     private static Measured? AtWheelSlip(Driveline driveline, Position position)
         => driveline.Tyres?.On(position).RollingCircumference is { } circumference && MassOnAxle.Of(driveline, position) is { } mass
-            ? AxleTorque.AtWheelSlip(mass, circumference.Value)
+            ? AxleTorque.AtWheelSlip(driveline.Grip.Value, mass, circumference.Value)
             : null;
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)

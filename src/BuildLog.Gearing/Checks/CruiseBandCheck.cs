@@ -9,6 +9,9 @@ namespace BuildLog.Gearing.Checks;
 /// <code>0.60 n_T ≤ n ≤ 0.95 n_T</code>
 /// <para>n engine speed at the cruise, converter slip included; n_T engine speed of peak torque.</para>
 /// <para>
+/// Cures keep to the cruise goal: they are what meets both; where nothing does, that is said, as no part can help.
+/// </para>
+/// <para>
 /// Limit: common practice, for big slow engines; it warns and never clashes. A small engine that cruises above its torque peak is noisy and thirsty, not
 /// wrong. Needs a cruise goal and the engine's torque; says nothing without them.
 /// </para>
@@ -33,14 +36,27 @@ internal sealed class CruiseBandCheck : ICheck
         {
             if (CruiseCheck.EngineSpeed(driveline, goal) is not { } n) continue;
 
+            var both = band.And(goal.Wanted);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, band,
-                $"At {goal.Speed.Text} the engine turns {Rounded.WithInterval(n, rpm)}; its torque peaks at {rpm.FromBase(peak):0} rev/min, and a cruise does best at {band.InWords(rpm)}.",
+                $"At {goal.Speed.Text} the engine turns {Rounded.WithInterval(n, rpm)}; its torque peaks at {rpm.FromBase(peak):0} rev/min, and a cruise does best at {band.InWords(rpm)}.{(both.IsEmpty ? NoneMeetsBoth(driveline, goal, band) : "")}",
                 Spoken("common practice: 0.60 to 0.95 of the torque peak's engine speed"))
             {
                 LimitIsVerified = false,
-                Windows = CruiseCheck.Windows(driveline, goal with { Wanted = band }),
+                Cures = both.IsEmpty ? [Spoken("another engine speed in the cruise goal, or an engine whose torque peaks elsewhere")] : [],
+                Windows = both.IsEmpty ? [] : CruiseCheck.Windows(driveline, goal with { Wanted = both }),
             });
         }
+    }
+
+    // Goal and band ask for one engine speed at one road speed, so what no axle ratio meets no other part does either.
+    private static string NoneMeetsBoth(Driveline driveline, CruiseGoal goal, Window band)
+    {
+        Window Axle(Window engineSpeeds) => CruiseCheck.Windows(driveline, goal with { Wanted = engineSpeeds })[0].Window;
+
+        var needed = Axle(goal.Wanted).InWords(Units.One);
+        return goal.Wanted.High < band.Low
+            ? Spoken($" No axle ratio meets both: the goal needs {needed}, the torque band begins at {Rounded.Fixed(Axle(band).Low, 2)}.")
+            : Spoken($" No axle ratio meets both: the goal needs {needed}, the torque band ends at {Rounded.Fixed(Axle(band).High, 2)}.");
     }
 }

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -30,6 +31,22 @@ internal static class Findings
             SettledBy = because == Because.Uncertainty ? Settling.Of(judgement.Value, judgement.Reaches ?? judgement.Wanted) : null,
         };
     }
+
+    /// <summary>Judged at the least a speed can be: what fits there need not fit at more, so it is open until that is known.</summary>
+    /// <param name="finding">As judged at that speed.</param>
+    /// <param name="toKnow">What to enter to know more of the speed; null where it can be no more.</param>
+    public static Finding AtLeast(this Finding finding, string? toKnow) => toKnow is null || finding.Verdict != Verdict.Fits ? finding : finding with
+    {
+        Verdict = Verdict.Open,
+        Because = Because.MissingInput,
+        Sentence = Said.As($"{finding.Sentence} It may be faster; how much is not known."),
+        Value = null,
+        Advice = [toKnow],
+    };
+
+    /// <summary>Judged at the fastest turn of a propshaft: with what was assumed for it, and as <see cref="AtLeast"/> where it may be faster.</summary>
+    public static Finding At(this Finding finding, FastestTurn fastest, Driveline driveline)
+        => (fastest.IsByLoad ? finding with { Sentence = Said.As($"{finding.Sentence}{AssumedLoad.InWords(driveline)}") } : finding).AtLeast(fastest.ToKnow);
 
     /// <summary>Something that is right or wrong without a number, such as a thread.</summary>
     public static Finding Plain(

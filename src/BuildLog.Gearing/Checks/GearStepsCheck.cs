@@ -5,10 +5,11 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>The steps get smaller from gear to gear, and no upshift drops the engine below its torque peak.</summary>
+/// <summary>The steps get smaller from gear to gear, and no upshift drops the engine below its strong torque.</summary>
 /// <remarks>
-/// <code>φ_k = i_k/i_k+1;   φ_k+1 ≤ φ_k;   n_P/φ_k ≥ n_T</code>
-/// <para>i ratios from the lowest gear up, an overdrive unit last; n_P and n_T engine speeds of peak power and peak torque.</para>
+/// <code>φ_k = i_k/i_k+1;   φ_k+1 ≤ φ_k;   n_P/φ_k ≥ n_s</code>
+/// <para>i ratios from the lowest gear up, an overdrive unit last; n_P engine speed of peak power, or the redline below it; n_s where the torque comes within 3 % of its peak, which
+/// is no more than two curves of one engine differ by: on a flat curve a drop below the very peak is none.</para>
 /// <para>
 /// Limit: common practice, with 2 % for ratios quoted to two places; it warns and never clashes. Progression needs three ratios, the drop needs the
 /// engine's torque; says nothing without.
@@ -50,18 +51,21 @@ internal sealed class GearStepsCheck : ICheck
     {
         var rpm = Units.RevolutionPerMinute;
         var torque = driveline.Engine!.Torque!;
-        var (power, strongest) = (torque.MostPowerful.EngineSpeed, torque.StrongestPoint.EngineSpeed);
+        var strong = torque.StrongFrom;
+        var (shift, where) = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.MostPowerful.EngineSpeed
+            ? (redline.Value.Value, Spoken("the redline"))
+            : (torque.MostPowerful.EngineSpeed, Spoken("the power peak"));
         var (from, to) = steps.Zip(steps.Skip(1)).MaxBy(pair => (pair.First.Ratio / pair.Second.Ratio).Value);
-        var after = to.Ratio / from.Ratio * power;
-        var wanted = Window.AtLeast(strongest);
+        var after = to.Ratio / from.Ratio * shift;
+        var wanted = Window.AtLeast(strong);
 
         return this.Judged(new(
             [Position.Engine, Position.Transmission], after, rpm, wanted,
-            $"Shifted at the power peak, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque peaks at {rpm.FromBase(strongest):0} rev/min.",
+            $"Shifted at {where}, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque is near its peak from {rpm.FromBase(strong):0} rev/min.",
             Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [Spoken($"ratio of gear {to.Name} {Math.Ceiling(from.Gear.Value * strongest / power * 100) / 100:0.00} or more")],
+            Cures = [Spoken($"ratio of gear {to.Name} {Math.Ceiling(from.Gear.Value * strong / shift * 100) / 100:0.00} or more")],
         });
     }
 }

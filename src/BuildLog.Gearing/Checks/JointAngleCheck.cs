@@ -20,11 +20,11 @@ internal sealed class JointAngleCheck : ICheck
     public string Title => Spoken("Joint angles");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => FittedShaft.Of(driveline).SelectMany(shaft => Judge(shaft, FastestTurn.Of(driveline, goals, shaft)));
+        => FittedShaft.Of(driveline).SelectMany(shaft => Judge(driveline, shaft, FastestTurn.Of(driveline, goals, shaft)));
 
-    private IEnumerable<Finding> Judge(FittedShaft shaft, FastestTurn? fastest)
+    private IEnumerable<Finding> Judge(Driveline driveline, FittedShaft shaft, FastestTurn? fastest)
     {
-        if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest));
+        if (shaft.Shaft.Joints is { } joints && fastest is not null) return joints.Select((joint, k) => Judge(shaft, k, joint.Compound, fastest).At(fastest, driveline));
 
         return [this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints last"), [.. Lacking(shaft, fastest)], Limit)];
     }
@@ -74,7 +74,7 @@ internal sealed class JointAngleCheck : ICheck
     {
         if (shaft.Shaft.Joints is null)
             yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
-        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 
     private static string Named(FittedShaft shaft, int joint)

@@ -29,7 +29,7 @@ internal sealed class JointTorqueCheck : ICheck
     {
         var low = LowGear(driveline);
         var slip = WheelSlip(driveline, shaft);
-        var asked = low is not null && slip is not null ? (slip.Value < low.Value ? slip : low) : low ?? slip;
+        var asked = TorqueAsked.Of(low, slip, shaft.Shaft.JointRating?.Value);
         if (asked is null || shaft.Shaft.JointRating is not { } rating)
             return this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints are strong enough"), [.. Lacking(driveline, shaft, asked)], Limit);
 
@@ -43,11 +43,12 @@ internal sealed class JointTorqueCheck : ICheck
         return this.Judged(new(
             shaft.Joint, spare, Units.One, Window.AtLeast(1),
             $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? Spoken("the tyres slip") : Spoken("low gear"))}{Other(low, slip, asked)}); "
-                + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
+                + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.{(slip is null ? "" : AssumedLoad.GripInWords(driveline))}",
             Limit)
         {
             ByLimits = judged,
-            Cures = [$"joints rated for {Said.OrMore(enough.Interval95.High, Units.NewtonMetre, 0)}"],
+            // So much that the quotient is surely above one.
+            Cures = [$"joints rated for {Said.OrMore(enough.Value / (1 - (enough.Expanded95 / enough.Value)), Units.NewtonMetre, 0)}"],
         });
     }
 
@@ -66,7 +67,7 @@ internal sealed class JointTorqueCheck : ICheck
 
     private static Measured? WheelSlip(Driveline driveline, FittedShaft shaft)
         => MassOnAxle.Of(driveline, shaft.AxlePosition) is { } mass && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
-            ? ShaftTorque.WheelSlip(mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
+            ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
             : null;
 
     private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, Measured? asked)

@@ -63,7 +63,17 @@ internal sealed record Missing(string What, Sentence Cure)
         if (driveline.Load?.RollingResistance is null) yield return new(Spoken("the rolling resistance is not known"), Spoken("choose the kind of tyre"));
     }
 
+    private static IEnumerable<Missing> TorqueToTheRedline(Driveline driveline)
+    {
+        if (driveline.Engine is not { BeginsAboveRedline: true, Redline: { } redline, Torque: { } torque }) yield break;
+
+        var rpm = Units.RevolutionPerMinute;
+        yield return new(
+            Spoken($"the torque curve begins at {Rounded.Value(torque.From, rpm)}, not below the redline of {Rounded.Value(redline.Value, rpm)}"),
+            Spoken("correct the redline, or enter the engine's torque below it"));
+    }
+
     /// <summary>All that pulling on the road needs.</summary>
     public static IEnumerable<Missing> ForPull(Driveline driveline)
-        => [.. Torque(driveline), .. Gears(driveline), .. HighRange(driveline), .. Axle(driveline), .. Tyres(driveline), .. Resistance(driveline)];
+        => [.. Torque(driveline), .. TorqueToTheRedline(driveline), .. Gears(driveline), .. HighRange(driveline), .. Axle(driveline), .. Tyres(driveline), .. Resistance(driveline)];
 }

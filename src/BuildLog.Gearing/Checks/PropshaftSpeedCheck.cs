@@ -25,7 +25,7 @@ internal sealed class PropshaftSpeedCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline).Select(shaft =>
             FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
-                ? Judge(shaft, fastest)
+                ? Judge(shaft, fastest).At(fastest, driveline)
                 : this.Open(shaft.Joint, Spoken($"How close the {shaft.Position.InWords()} comes to its critical speed"), [.. Lacking(driveline, goals, shaft)], Limit));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
@@ -63,6 +63,6 @@ internal sealed class PropshaftSpeedCheck : ICheck
             if (piece.Wall is null) yield return new(Spoken($"the wall of {name} is not known"), $"take the wall of {name} from its maker, or weigh the shaft");
         }
 
-        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (FastestTurn.Of(driveline, goals, shaft) is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 }

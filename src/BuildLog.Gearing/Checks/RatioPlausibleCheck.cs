@@ -151,7 +151,8 @@ internal sealed class RatioPlausibleCheck : ICheck
         if (ratio is null) return Open(position, name, cure);
 
         var (verdict, because) = Verdicts.Judge(ratio.Value, usual, limitIsVerified: false);
-        var says = Spoken($"The {name} ratio {Rounded.WithInterval(ratio.Value, Units.One)} {(verdict == Verdict.Fits ? Spoken("is a usual one") : Spoken("is not surely a usual one"))}: {usual.InWords(Units.One)}.");
+        var common = verdict == Verdict.Fits ? Spoken("is a usual one") : because == Because.Uncertainty ? Spoken("may be no usual one") : Spoken("is no usual one");
+        var says = Spoken($"The {name} ratio {Rounded.WithInterval(ratio.Value, Units.One)} {common}: {usual.InWords(Units.One)}.");
         return Say(position, verdict, because, says) with
         {
             Value = ratio.Value,

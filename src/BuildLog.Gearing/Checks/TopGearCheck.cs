@@ -34,13 +34,13 @@ internal sealed class TopGearCheck : ICheck
     }
 
     private static Measured Reached(Pull pull, DriveStep step)
-        => pull.EngineSpeed(step, TopSpeed.ByPeakPower(pull, step)) / pull.Torque.MostPowerful.EngineSpeed;
+        => pull.EngineSpeed(step, TopSpeed.ByPeakPower(pull)) / pull.Torque.MostPowerful.EngineSpeed;
 
     private Finding Judge(Pull pull, DriveStep step, Measured reached, Window wanted)
     {
         var axle = pull.Driveline.DrivingPosition;
         var (limit, tall) = double.IsFinite(wanted.High) ? (Spoken($"more than {MostInTop * 100:0} %"), Spoken("under-geared")) : (Spoken($"less than {LeastBelowTop * 100:0} %"), Spoken("over-geared"));
-        var v = TopSpeed.ByPeakPower(pull, step);
+        var v = TopSpeed.ByPeakPower(pull);
         var percent = Units.PercentUnit;
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,

@@ -6,8 +6,12 @@ using BuildLog.Gearing.RoadLoad;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>It reaches the owner's top speed on the level.</summary>
-/// <remarks>Limit: the owner's goal. Formula: <see cref="TopSpeed"/>. Says nothing without such a goal.</remarks>
+/// <summary>It reaches the owner's top speed on the level, and the speed of every cruise.</summary>
+/// <remarks>
+/// Limit: the owner's goal. Formula: <see cref="TopSpeed"/>. Of a cruise it speaks only where that is not reached in any gear: no practice, but physics, so it
+/// clashes; what of the load is assumed is said, and its spread is in the interval. Where the torque curve ends before the engine has to, the speed there is
+/// judged where it is enough, what redline and power leave where that is not, and nothing in between.
+/// </remarks>
 internal sealed class TopSpeedCheck : ICheck
 {
     public string Id => "top-speed";
@@ -16,32 +20,47 @@ internal sealed class TopSpeedCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        if (goals.TopSpeed is not { } goal) yield break;
-        if (Pull.Of(driveline) is not { } pull)
+        var pull = Pull.Of(driveline);
+        var top = pull is null ? null : TopSpeed.Of(pull);
+        if (goals.TopSpeed is { } goal)
         {
-            yield return Open(driveline, goal, Missing.ForPull(driveline));
-            yield break;
+            yield return pull is null ? Open(driveline, goal, Missing.ForPull(driveline))
+                : top is null ? NeverMet(driveline, goal)
+                : Judge(pull, top, goal);
+        }
+        else if (pull is not null && top is null && goals.Cruise is [var first, ..])
+        {
+            yield return NeverMet(driveline, new(first.Speed));
         }
 
-        yield return TopSpeed.Of(pull) is { } top
-            ? Judge(pull, top, goal)
-            : Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);
+        foreach (var cruise in goals.Cruise.DistinctBy(cruise => cruise.Speed.Value).Where(cruise => cruise.Speed.Value != goals.TopSpeed?.Speed.Value))
+        {
+            if (pull is not null && top?.Most?.Value < cruise.Speed.Value) yield return Judge(pull, top, new(cruise.Speed), Spoken(", to cruise"));
+        }
     }
 
-    private Finding Judge(Pull pull, TopSpeed top, TopSpeedGoal goal)
+    private Finding Judge(Pull pull, TopSpeed top, TopSpeedGoal goal, string purpose = "")
     {
-        var ends = top.Limit == TopSpeedLimit.Gear
-            ? Spoken($"the engine then turns {Rounded.Value(pull.HighestEngineSpeed, Units.RevolutionPerMinute)} and may not turn faster")
-            : Spoken("more takes more power");
-        return this.Judged(new(
-            Between(pull.Driveline), top.Speed, goal.Speed.Unit, goal.Wanted,
-            $"It reaches {Rounded.WithInterval(top.Speed, goal.Speed.Unit)} in gear {top.Step.InWords}: {ends}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}.{AssumedLoad.InWords(pull.Driveline)}",
+        var unit = goal.Speed.Unit;
+        var reached = Spoken($"It reaches {Rounded.WithInterval(top.Speed, unit)} in gear {top.Step.InWords}");
+        if (top.Limit != TopSpeedLimit.Unknown) return Judge(pull, top, top.Speed, goal, $"{reached}: {Ends(pull, top)}", purpose);
+
+        var unknown = Spoken($"the engine's torque beyond {Rounded.Value(pull.Torque.To, Units.RevolutionPerMinute)} is not known");
+        if (goal.Wanted.Contains(top.Speed.Value)) return Judge(pull, top, top.Speed, goal, Spoken($"{reached} at least: {unknown}"), purpose);
+        if (top.Most is { } most && !goal.Wanted.Contains(most.Value)) return Judge(pull, top, most, goal, Spoken($"It cannot reach more than {Rounded.WithInterval(most, unit)}, though {unknown}"), purpose);
+
+        return Open(pull.Driveline, goal, [new(Spoken($"it is {Rounded.WithInterval(top.Speed, unit)} at least in gear {top.Step.InWords}, and {unknown}"), TopSpeed.TorqueBeyond)]);
+    }
+
+    private Finding Judge(Pull pull, TopSpeed top, Measured reached, TopSpeedGoal goal, string says, string purpose)
+        => this.Judged(new(
+            Between(pull.Driveline), reached, goal.Speed.Unit, goal.Wanted,
+            $"{says}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}{purpose}.{AssumedLoad.InWords(pull.Driveline)}",
             Finding.OwnersGoal)
         {
             Cures = PowerCure(pull, top, goal),
             Windows = top.Limit == TopSpeedLimit.Gear ? GearWindows(pull, top, goal) : [],
         });
-    }
 
     private static IEnumerable<Sentence> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
@@ -49,8 +68,13 @@ internal sealed class TopSpeedCheck : ICheck
 
         var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
         if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}{(top.Limit == TopSpeedLimit.Gear ? Spoken(", and one of the ratios or tyres here as well") : "")}";
-        else if (top.Limit == TopSpeedLimit.Power) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
+        else if (top.Limit != TopSpeedLimit.Gear) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
     }
+
+    private static string Ends(Pull pull, TopSpeed top)
+        => top.Limit == TopSpeedLimit.Gear
+            ? Spoken($"the engine then turns {Rounded.Value(pull.HighestEngineSpeed, Units.RevolutionPerMinute)} and may not turn faster")
+            : Spoken("more takes more power");
 
     private static PartWindow[] GearWindows(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
@@ -63,6 +87,9 @@ internal sealed class TopSpeedCheck : ICheck
             PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, top.Speed / tyre, goal.Wanted),
         ];
     }
+
+    private Finding NeverMet(Driveline driveline, TopSpeedGoal goal)
+        => Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);
 
     private Finding Open(Driveline driveline, TopSpeedGoal goal, IEnumerable<Missing> missing)
         => this.Open(Between(driveline), Spoken("The top speed"), missing, goal.Speed.Unit, goal.Wanted, Finding.OwnersGoal);

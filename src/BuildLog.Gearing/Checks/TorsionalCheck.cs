@@ -31,7 +31,7 @@ internal sealed class TorsionalCheck : ICheck
         => FittedShaft.Of(driveline)
             .Select(shaft => (Shaft: shaft, Yokes: Yokes(shaft), Fastest: FastestTurn.Of(driveline, goals, shaft)))
             .Select(at => at is { Shaft.Shaft.Joints: { } joints, Yokes: { } yokes, Fastest: { } fastest }
-                ? Judge(at.Shaft, joints, yokes, fastest)
+                ? Judge(at.Shaft, joints, yokes, fastest).At(fastest, driveline)
                 : this.Open(at.Shaft.Joint, Spoken($"How much the {at.Shaft.Position.InWords()} shakes"), [.. Lacking(at.Shaft, at.Fastest)], Limit));
 
     private Finding Judge(FittedShaft shaft, IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, FastestTurn fastest)
@@ -133,7 +133,7 @@ internal sealed class TorsionalCheck : ICheck
         if (shaft.Shaft.Joints is null)
             yield return new(Spoken("not all angles are measured"), Spoken("lay an angle gauge on the gearbox's output, each piece of the shaft and the pinion, the vehicle standing on its wheels"));
         if (Yokes(shaft) is null) yield return new(Spoken("how the yokes stand is not known"), Spoken("look along the tube: are the two yokes of a piece in one plane?"));
-        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline, or the top speed wanted"));
+        if (fastest is null) yield return new(Spoken("its fastest turn is not known"), Spoken("enter the engine's redline"));
     }
 
     private static IReadOnlyList<Yokes>? Yokes(FittedShaft shaft)

@@ -9,10 +9,21 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>The tyres are made for the speeds that will be driven.</summary>
 /// <remarks>
 /// <code>v > limit(symbol) clashes;   limit(symbol) &lt; required(v) is a watch</code>
-/// <para>v the highest of the cruise goals and the top speed wanted. Rule, margin and sources see <see cref="TyreSpeed"/>.</para>
+/// <para>v what it reaches; where that is not known the highest of the cruise goals and the top speed wanted, see <see cref="FastestDriven"/>. Rule, margin and sources see <see cref="TyreSpeed"/>.</para>
 /// </remarks>
 internal sealed class TyreSpeedCheck : ICheck
 {
+    private readonly Func<Driveline, OwnersGoals, FastestDriven?> fastestOf;
+
+    public TyreSpeedCheck() : this(FastestDriven.Of)
+    {
+    }
+
+    private TyreSpeedCheck(Func<Driveline, OwnersGoals, FastestDriven?> fastestOf) => this.fastestOf = fastestOf;
+
+    /// <summary>By the wishes alone: all that can be said of tyres whose gearbox and axle are not chosen yet.</summary>
+    public static TyreSpeedCheck ByWishes { get; } = new((_, goals) => FastestDriven.Wanted(goals));
+
     private static string Limit => Spoken("speed symbol at least the top speed, Regulation (EU) 3/2014; the margin, one country's rule");
 
     public string Id => "tyre-speed";
@@ -21,15 +32,14 @@ internal sealed class TyreSpeedCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        var fastest = goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value);
-        if (fastest is null || driveline.Tyres is not { Size: { } rear } tyres) return [];
+        if (driveline.Tyres is not { Size: { } rear } tyres || fastestOf(driveline, goals) is not { } fastest) return [];
 
         // The slower of two pairs counts; one without a symbol is asked for.
         TyreSize[] sizes = tyres.FrontPair?.Size is { } front ? [rear, front] : [rear];
         return [Judge(sizes.MinBy(size => size.SpeedLimitKmh ?? 0)!, fastest)];
     }
 
-    private Finding Judge(TyreSize size, Typed fastest)
+    private Finding Judge(TyreSize size, FastestDriven fastest)
     {
         IReadOnlyList<Position> joint = [Position.Tyres];
         if (size is not { SpeedSymbol: { } symbol, SpeedLimitKmh: { } limit })
@@ -39,22 +49,20 @@ internal sealed class TyreSpeedCheck : ICheck
                 [new(Spoken("the speed symbol is not known"), $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")], Limit);
         }
 
-        var speed = fastest.ToMeasured(Spoken("road speed"));
         var kmh = Units.KilometrePerHour;
         var limits = new TwoLimits(Window.AtMost(kmh.ToBase(Slowest(limit))), Window.AtMost(kmh.ToBase(limit)));
         return this.Judged(new(
-            joint, speed, kmh, limits.Good,
-            $"The tyres' symbol {symbol} is good to {Said.Number(kmh.ToBase(limit), kmh, 0)}, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Text} is wanted.",
+            joint, fastest.Speed, kmh, limits.Good,
+            $"The tyres' symbol {symbol} is good to {Said.Number(kmh.ToBase(limit), kmh, 0)}, with the usual margin to {Said.Number(limits.Good.High, kmh, 0)}; {fastest.Says}",
             Limit)
         {
-            ByLimits = limits.Judge(speed),
-            Reaches = limits.Straddled(speed),
-            Cures = [$"tyres of speed symbol {Needed(fastest)}", $"a top speed of {Said.OrLess(limits.Good.High, kmh, 0)}"],
-        });
+            ByLimits = limits.Judge(fastest.Speed),
+            Reaches = limits.Straddled(fastest.Speed),
+            Cures = [$"tyres of speed symbol {Needed(fastest)}", .. fastest.Wish is null ? Array.Empty<Sentence>() : [$"a top speed of {Said.OrLess(limits.Good.High, kmh, 0)}"]],
+        }).AtLeast(fastest.ToKnow);
     }
 
-    private static string Needed(Typed fastest)
-        => TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value))) is { } symbol ? Spoken($"{symbol} or faster") : "(Y)";
+    private static string Needed(FastestDriven fastest) => fastest.Symbol is { } symbol ? Spoken($"{symbol} or faster") : "(Y)";
 
     // The vehicle speed whose rule asks for exactly this limit; the rule has its step at 150 km/h.
     private static double Slowest(int limit)

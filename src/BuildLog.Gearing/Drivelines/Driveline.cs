@@ -61,6 +61,9 @@ public sealed record Driveline
     /// <summary>What it has to move; null where nothing is known of it.</summary>
     public VehicleLoad? Load { get; init; }
 
+    /// <summary>Grip of its tyres: see <see cref="VehicleLoad.Grip"/>.</summary>
+    public Known Grip => Load?.Grip ?? DryRoad.Grip;
+
     /// <summary>The computation follows the rear axle unless only the front one is there or the vehicle says it drives in front.</summary>
     public bool DrivesInFront { get; init; }
 

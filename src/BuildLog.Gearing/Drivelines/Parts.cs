@@ -18,6 +18,9 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     /// <summary>Full-load torque; null where nobody knows.</summary>
     public TorqueCurve? Torque { get; init; }
 
+    /// <summary>The torque curve has no point that the engine may turn at: one of curve and redline is wrong.</summary>
+    public bool BeginsAboveRedline => Torque is { } torque && Redline is { } redline && redline.Value.Value <= torque.From;
+
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
     public Known? LowestPull { get; init => field = value.AboveZero(Spoken("A lowest clean pull"), "1200 rev/min"); }
 

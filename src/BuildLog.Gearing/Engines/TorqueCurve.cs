@@ -19,6 +19,9 @@ public sealed class TorqueCurve
 
     private const int StepsPerPiece = 200;
 
+    /// <summary>What a way from engine speed to road speed and back may lose, as a share.</summary>
+    private const double Rounding = 1e-12;
+
     private readonly MonotoneCubic curve;
     private readonly Measured scale;
     private readonly double ceiling;
@@ -53,6 +56,17 @@ public sealed class TorqueCurve
     /// <summary>Where power peaks.</summary>
     public TorquePoint MostPowerful { get; }
 
+    /// <summary>From where on up to its strongest point it makes its peak, as nearly as two curves of one engine agree, rev/s.</summary>
+    public double StrongFrom
+    {
+        get
+        {
+            var (peak, steps) = (StrongestPoint, StepsPerPiece * (Points.Count - 1));
+            return Enumerable.Range(0, steps + 1).Select(k => peak.EngineSpeed - ((peak.EngineSpeed - From) * k / steps))
+                .TakeWhile(n => TorqueAt(n) >= (1 - UsualSpread) * peak.Torque).Last();
+        }
+    }
+
     /// <summary>Peak torque, N·m.</summary>
     public Measured PeakTorque => scale * StrongestPoint.Torque;
 
@@ -70,12 +84,19 @@ public sealed class TorqueCurve
     internal static TorqueCurve Drawn(IReadOnlyList<TorquePoint> points, TorquePoint mostPowerful, double spread)
         => new(Ordered(points), Source.Assumed, spread, mostPowerful);
 
-    /// <summary>Whether an engine speed, rev/s, lies between its first and last point.</summary>
-    public bool Reaches(double engineSpeed) => curve.Reaches(engineSpeed);
+    /// <summary>Whether power falls at its end: then it falls beyond, too, and what it makes there is the most that it can.</summary>
+    public bool EndsPastItsPowerPeak => MostPowerful.EngineSpeed < To * (1 - Rounding);
+
+    /// <summary>Power at its last point, W.</summary>
+    public Measured PowerAtEnd => scale * Points[^1].Power;
+
+    /// <summary>Whether an engine speed, rev/s, lies between its first and last point, but for rounding.</summary>
+    public bool Reaches(double engineSpeed) => engineSpeed >= From * (1 - Rounding) && engineSpeed <= To * (1 + Rounding);
 
     /// <summary>N·m at an engine speed in rev/s, without its uncertainty.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The curve does not reach there.</exception>
-    public double TorqueAt(double engineSpeed) => Math.Min(curve.At(engineSpeed), Allowed(engineSpeed));
+    public double TorqueAt(double engineSpeed)
+        => Reaches(engineSpeed) ? Held(engineSpeed) : throw new ArgumentOutOfRangeException(nameof(engineSpeed), engineSpeed, "The curve does not reach that far.");
 
     /// <summary>N·m at an engine speed in rev/s; null where the curve does not reach.</summary>
     public Measured? At(Measured engineSpeed)
@@ -98,10 +119,17 @@ public sealed class TorqueCurve
     }
 
     // An engine speed that is drawn a little past an end has the torque of the end.
-    private double Held(double engineSpeed) => TorqueAt(Math.Clamp(engineSpeed, From, To));
+    private double Held(double engineSpeed)
+    {
+        var within = Math.Clamp(engineSpeed, From, To);
+        return Math.Min(curve.At(within), Allowed(within));
+    }
 
     private double SlopeAt(double engineSpeed)
-        => curve.At(engineSpeed) > Allowed(engineSpeed) ? -Allowed(engineSpeed) / engineSpeed : curve.SlopeAt(engineSpeed);
+    {
+        var within = Math.Clamp(engineSpeed, From, To);
+        return curve.At(within) > Allowed(within) ? -Allowed(within) / within : curve.SlopeAt(within);
+    }
 
     // Between two points of a falling curve the cubic may bulge over the power it was drawn to.
     private double Allowed(double engineSpeed) => ceiling / (2 * Math.PI * engineSpeed);

@@ -14,6 +14,9 @@ public sealed class MonteCarlo
     private const int MostTrials = 1_000_000;
     private const double Tail = 0.025;
 
+    /// <summary>Of a thousand ends that agree, three are called apart.</summary>
+    private const double Sure = 3;
+
     private readonly double[] sorted;
 
     private MonteCarlo(double[] sorted, bool settled)
@@ -37,6 +40,19 @@ public sealed class MonteCarlo
 
     /// <summary>The interval with as many draws below it as above.</summary>
     public Interval Interval95 { get; }
+
+    /// <summary>How far an end of <see cref="Interval95"/> may lie from where endless draws would put it.</summary>
+    /// <remarks>The share of draws beyond the true end is binomial: s(rank) = √(p (1 − p) M), and the draws three of these to both sides hold it.</remarks>
+    public double EndsWithin
+    {
+        get
+        {
+            var cut = (int)Math.Round(Tail * sorted.Length);
+            var apart = (int)Math.Ceiling(Sure * Math.Sqrt(Tail * (1 - Tail) * sorted.Length));
+            double Width(int rank) => (sorted[rank + apart] - sorted[rank - apart]) / 2;
+            return Math.Max(Width(cut), Width(sorted.Length - 1 - cut));
+        }
+    }
 
     /// <summary>The shortest interval that holds 95 % of the draws; differs where the distribution is lopsided.</summary>
     public Interval Shortest95

@@ -43,7 +43,7 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
                 Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio),
                 .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal))),
                 Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
-                Row(Spoken("top speed"), Units.KilometrePerHour, driveline => Pull.Of(driveline) is { } pull ? TopSpeed.Of(pull)?.Speed : null),
+                Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf),
             ],
             [.. columns.Select(column => column.Cost)],
             [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
@@ -51,6 +51,9 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
 
     private static Measured? Overall(Driveline driveline)
         => driveline.Step(null) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;
+
+    // Where nothing bounds it, it is not known.
+    private static Measured? TopSpeedOf(Driveline driveline) => Pull.Of(driveline) is { } pull && TopSpeed.Of(pull) is { Most: not null } top ? top.Likely : null;
 
     private static Measured? Hill(Driveline driveline, CruiseGoal goal)
         => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured(Spoken("road speed"))) : null;

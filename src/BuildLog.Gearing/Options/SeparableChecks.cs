@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Options;
 /// <summary>The checks whose answer for a combination follows from the answers for its parts, so that millions are judged at once.</summary>
 /// <remarks>
 /// Cruise and speedometer: the number is a product of one factor a part. Overall low: gearbox and axle. Top speed by gear, hill and hill start: read off a curve over axle against
-/// tyre, one for each gearbox and overdrive (<see cref="PullCurve"/>). The tyres' own, load and speed and size: tyres alone. All others wait for the survivors.
+/// tyre, one for each gearbox and overdrive (<see cref="PullCurve"/>). The tyres' own, load and speed and size: tyres alone, their speed by the wishes, as what is reached takes a gearbox and an axle. All others wait for the survivors.
 /// </remarks>
 internal static class SeparableChecks
 {
@@ -21,7 +21,7 @@ internal static class SeparableChecks
     public static readonly IReadOnlyList<ICheck> OfPull = PullCurve.Asked;
 
     public static readonly IReadOnlyList<ICheck> OfTyres =
-        [new RimWidthCheck(), new TyreLoadCheck(), new TyreSpeedCheck(), new TyreDiameterCheck(), new TyreWidthCheck()];
+        [new RimWidthCheck(), new TyreLoadCheck(), TyreSpeedCheck.ByWishes, new TyreDiameterCheck(), new TyreWidthCheck()];
 
     /// <summary>What they say of one driveline, asked one by one.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)

@@ -61,9 +61,12 @@ public static class ToldPart
             return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
 
         return length.Value is >= RollReading.Smallest and <= RollReading.Largest
-            ? wheels with { Size = null, RollingCircumference = Told(length.ToMeasured(Spoken("rolling circumference")), text) }
+            ? wheels with { Size = null, RollingCircumference = Told(Circumference(length), text) }
             : new Refusal("out-of-range", Spoken($"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m."), "2.05 m");
     }
+
+    /// <summary>A rolling circumference that somebody states: as sure as its last digit, or as the ± typed with it.</summary>
+    public static Measured Circumference(Typed length) => length.ToItsLastDigit(Spoken("rolling circumference"), Spoken("roll the tyres out with the vehicle standing on them"));
 
     private static Known Told(Measured value, string text) => new(value, Source.OwnersWord, text.Trim());
 }

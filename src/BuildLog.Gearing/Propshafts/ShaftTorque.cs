@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Propshafts;
 /// </code>
 /// <para>
 /// T_engine net peak torque, N·m (or 0.95 of gross); i_1 lowest gear; η 0.85 manual, 0.80 automatic; R converter's stall torque ratio, 1 with a clutch;
-/// η_transfer 0.95; μ 0.71; m mass the axle can carry, kg; r rolling radius, m; η_axle 0.95.
+/// η_transfer 0.95; μ grip, 0.71 in print, see <see cref="RoadLoad.DryRoad"/>; m mass the axle can carry, kg; r rolling radius, m; η_axle 0.95.
 /// </para>
 /// <para>On the road the lesser of the two counts; off the road the low-gear torque alone, because a wheel can be wedged.</para>
 /// <para>Not for: shock from dropping the clutch or landing with spinning wheels. Source: a shaft maker's installation manual, page 2.</para>
@@ -30,9 +30,6 @@ public static class ShaftTorque
 
     /// <summary>η of an axle.</summary>
     public const double AxleEfficiency = 0.95;
-
-    /// <summary>Of tyres that begin to slip on a dry road.</summary>
-    public const double Grip = 0.71;
 
     /// <summary>What of the engine's torque a gearbox passes on in low gear.</summary>
     public static double Efficiency(bool automatic) => automatic ? AutomaticEfficiency : ManualEfficiency;
@@ -53,14 +50,16 @@ public static class ShaftTorque
             : null;
 
     /// <summary>Newton metres.</summary>
+    /// <param name="grip">μ.</param>
     /// <param name="axleMass">What the axle carries at most, kg.</param>
     /// <param name="rollingRadius">Metres.</param>
     /// <param name="axle">Shaft turns per wheel turn.</param>
-    public static Measured WheelSlip(Measured axleMass, Measured rollingRadius, Measured axle)
-        => AtWheels(axleMass, rollingRadius) / (AxleEfficiency * axle);
+    public static Measured WheelSlip(Measured grip, Measured axleMass, Measured rollingRadius, Measured axle)
+        => AtWheels(grip, axleMass, rollingRadius) / (AxleEfficiency * axle);
 
     /// <summary>Newton metres at the wheels of an axle, both together, when its tyres begin to slip.</summary>
+    /// <param name="grip">μ.</param>
     /// <param name="axleMass">What the axle carries, kg.</param>
     /// <param name="rollingRadius">Metres.</param>
-    public static Measured AtWheels(Measured axleMass, Measured rollingRadius) => Grip * Units.Gravity * axleMass * rollingRadius;
+    public static Measured AtWheels(Measured grip, Measured axleMass, Measured rollingRadius) => grip * Units.Gravity * axleMass * rollingRadius;
 }

@@ -15,6 +15,9 @@ public static class Rounded
 
     private const int MostPlaces = 9;
 
+    /// <summary>As many as a double has.</summary>
+    private const int FinestPlaces = 15;
+
     private const int FiguresConverted = 4;
 
     /// <summary>Ratios are below; what is above is counted, such as turns.</summary>
@@ -87,6 +90,19 @@ public static class Rounded
             (true, false) => Spoken($"{WithUnit(Fixed(from, places), unit)} or more"),
             _ => Spoken($"{WithUnit(Fixed(to, places), unit)} or less"),
         };
+    }
+
+    /// <summary>An interval to so many places, or as many more as keep its ends apart; one that has no width is one number.</summary>
+    /// <param name="low">The lower end in the unit.</param>
+    /// <param name="high">The upper end in the unit.</param>
+    /// <param name="places">Decimal places shown.</param>
+    /// <param name="unit">Named after the numbers.</param>
+    public static string Between(double low, double high, int places, Unit unit)
+    {
+        while (low != high && Fixed(low, places) == Fixed(high, places) && places < FinestPlaces) places++;
+
+        var (from, to) = (Fixed(low, places), Fixed(high, places));
+        return WithUnit(from == to ? from : Spoken($"{from} to {to}"), unit);
     }
 
     /// <summary>The ends as <see cref="Within"/> prints them, and to how many places.</summary>

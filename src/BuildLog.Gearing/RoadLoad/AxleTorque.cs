@@ -6,10 +6,10 @@ namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>The most torque an axle can see at its wheels, both shafts together: what the engine makes in low gear, or what the tyres hold.</summary>
 /// <remarks>
-/// <code>low gear: T · i_first · η · k · i_transfer low · 0.95 · i_axle · step · 0.95;   wheel slip: 0.71 · W · r</code>
+/// <code>low gear: T · i_first · η · k · i_transfer low · 0.95 · i_axle · step · 0.95;   wheel slip: μ · W · r</code>
 /// <para>
 /// T peak torque, N·m; η 0.85 manual, 0.80 automatic; k converter torque ratio at stall; first 0.95 the transfer case, where there is one; second the axle; step low over high of a two-speed axle, else one.
-/// W load on the axle, N; r rolling radius C/2π, m. On a road the smaller of the two; all of the torque is taken to reach this axle.
+/// μ grip, 0.71 in print, see <see cref="DryRoad"/>; W load on the axle, N; r rolling radius C/2π, m. On a road the smaller of the two; all of the torque is taken to reach this axle.
 /// </para>
 /// <para>Source: an axle and joint maker's driveline installation manual, p. 2 (there for the propshaft: divided by the axle's ratio and 0.95).</para>
 /// </remarks>
@@ -22,8 +22,9 @@ public static class AxleTorque
             : null;
 
     /// <summary>N·m at the wheels when the tyres of an axle begin to slip.</summary>
+    /// <param name="grip">μ.</param>
     /// <param name="massOnAxle">Kilograms.</param>
     /// <param name="circumference">Rolling circumference, m.</param>
-    public static Measured AtWheelSlip(Measured massOnAxle, Measured circumference)
-        => ShaftTorque.AtWheels(massOnAxle, circumference * (0.5 / Math.PI));
+    public static Measured AtWheelSlip(Measured grip, Measured massOnAxle, Measured circumference)
+        => ShaftTorque.AtWheels(grip, massOnAxle, circumference * (0.5 / Math.PI));
 }

@@ -26,7 +26,8 @@ public sealed class Pull
         (Driveline, Torque, Resistance, this.axle, this.circumference) = (driveline, torque, resistance, axle, circumference);
         keptSpeed = 1 - (driveline.Transmission?.Converter?.CruiseSlip ?? 0);
         altitudeFactor = AltitudeLoss.Factor(driveline.Engine!.Induction, driveline.Load!.Air, driveline.Engine.CriticalAltitude?.Value.Value);
-        HighestEngineSpeed = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.To ? redline.Value : torque.To;
+        EndsAtRedline = driveline.Engine.Redline is { } known && known.Value.Value <= torque.To;
+        HighestEngineSpeed = EndsAtRedline ? driveline.Engine.Redline!.Value : torque.To;
     }
 
     /// <summary>The driveline it is of.</summary>
@@ -44,9 +45,12 @@ public sealed class Pull
     /// <summary>The redline, or the end of the torque curve where that comes first, rev/s.</summary>
     public Measured HighestEngineSpeed { get; }
 
-    /// <summary>Null where one of the numbers it needs is not known.</summary>
+    /// <summary>False where the torque curve ends first: what the engine makes beyond is not known.</summary>
+    public bool EndsAtRedline { get; }
+
+    /// <summary>Null where one of the numbers it needs is not known, or the engine may not turn as fast as its torque curve begins.</summary>
     public static Pull? Of(Driveline driveline)
-        => driveline is { Engine.Torque: { } torque, Steps.Count: > 0, DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } circumference }
+        => driveline is { Engine: { Torque: { } torque, BeginsAboveRedline: false }, Steps.Count: > 0, DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } circumference }
             && DrivingResistance.Of(driveline.Load) is { } resistance
             ? new(driveline, torque, axle.Value, circumference.Value, resistance)
             : null;
@@ -64,14 +68,14 @@ public sealed class Pull
     /// <summary>Watts at the wheels; null where the torque curve does not reach.</summary>
     public Measured? PowerAtWheels(DriveStep step, Measured roadSpeed) => Force(step, roadSpeed) is { } force ? force * roadSpeed : null;
 
-    /// <summary>The most watts that arrive at the wheels through this gear's losses.</summary>
-    public Measured PeakPowerAtWheels(DriveStep step) => Torque.PeakPower * DrivelineEfficiency.Of(Driveline, step) * keptSpeed * altitudeFactor;
+    /// <summary>The watts that arrive at the wheels through this gear's losses, of so many by the engine's data sheet.</summary>
+    public Measured AtWheels(DriveStep step, Measured power) => power * DrivelineEfficiency.Of(Driveline, step) * keptSpeed * altitudeFactor;
 
     /// <summary>Newtons that are left for acceleration up a gradient; null where the torque curve does not reach.</summary>
     public Measured? Reserve(DriveStep step, Measured roadSpeed, double gradient = 0)
         => Force(step, roadSpeed) is { } force ? force - Resistance.At(roadSpeed, gradient) : null;
 
-    /// <summary>The reserve on the level over road speed in plain numbers, for searches; only within the torque curve.</summary>
+    /// <summary>The reserve on the level over road speed in plain numbers, for searches; only within the torque curve, or rounding beside it.</summary>
     internal Func<double, double> NominalReserve(DriveStep step)
     {
         var (turns, force, road) = (EngineSpeed(step, 1).Value, ForcePerTorque(step).Value, Resistance.Curve);

@@ -35,8 +35,7 @@ public sealed record TractiveEffort(IReadOnlyList<EffortCurve> Gears, IReadOnlyL
         [
             .. Enumerable.Range(0, points).Select(k =>
             {
-                // A hair inside both ends, so that rounding never leaves the torque curve.
-                var n = from + ((to - from) * Math.Clamp(k / (points - 1.0), 1e-9, 1 - 1e-9));
+                var n = from + ((to - from) * k / (points - 1));
                 var v = pull.RoadSpeed(step, n).Value;
                 var force = pull.Force(step, v)!.Value;
                 return new EffortPoint(v, Math.Min(force, cap ?? force), force > cap);

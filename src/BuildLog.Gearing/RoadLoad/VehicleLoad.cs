@@ -28,8 +28,7 @@ public sealed record VehicleLoad
     public Known? Wheelbase { get; init; }
 
     /// <summary>Grip of the driven tyres: the largest driving force over the load on them.</summary>
-    public Known Grip { get; init; } = new(
-        Measured.From(0.8, new Input(Spoken("grip on a dry road"), 0.05, new Evidence(Spoken("grip")))), Source.Assumed, Spoken("dry road"));
+    public Known Grip { get; init; } = DryRoad.Grip;
 
     /// <summary>Metres above sea level where it is driven.</summary>
     public double Altitude { get; init; }

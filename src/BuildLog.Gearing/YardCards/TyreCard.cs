@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
@@ -12,7 +13,7 @@ namespace BuildLog.Gearing.YardCards;
 /// <param name="Sizes">Sizes for the fitted wheels that would do, the smallest first.</param>
 /// <param name="Construction">Of the tyres looked for.</param>
 /// <param name="LeastLoadIndex">What carries the heavier axle; null where it was not weighed, and for twin tyres, whose second figure counts.</param>
-/// <param name="SlowestSymbol">Fast enough for the goals; null where there is none.</param>
+/// <param name="SlowestSymbol">Fast enough for what the vehicle reaches with what is fitted, else for the goals; null where there is none.</param>
 public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, Construction Construction, int? LeastLoadIndex, string? SlowestSymbol)
 {
     /// <summary>What a yard has room for.</summary>
@@ -32,7 +33,7 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
         if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No tyres can do: {says}"), "");
 
         var fitted = driveline.DrivingTyres;
-        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), SymbolFor(goals));
+        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), FastestDriven.Of(driveline, goals)?.Symbol);
     }
 
     /// <summary>Which distances mean yes and which no.</summary>
@@ -50,10 +51,5 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
     private static int? LoadIndexFor(Driveline driveline)
         => driveline is { AxleMasses: { Front: { } front, Rear: { } rear }, Tyres: { TwinRear: false } tyres }
             ? TyreLoad.IndexFor(Math.Max(front.Value.Interval95.High, rear.Value.Interval95.High), tyres.PassengerOnTruck)
-            : null;
-
-    private static string? SymbolFor(OwnersGoals goals)
-        => goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value) is { } fastest
-            ? TyreSpeed.SymbolFor(TyreSpeed.Required(Units.KilometrePerHour.FromBase(fastest.Value)))
             : null;
 }

@@ -45,6 +45,9 @@ public sealed record SheetContent
 
     public Pull? Pull { get; init; }
 
+    /// <summary>What the pull cannot be drawn without; null for nothing.</summary>
+    public string? PullLacks { get; init; }
+
     public SpeedometerFacts? Speedometer { get; init; }
 
     public IReadOnlyList<RunningGearRow> RunningGear { get; init; } = [];

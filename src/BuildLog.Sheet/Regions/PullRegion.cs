@@ -10,11 +10,12 @@ internal static class PullRegion
 {
     private const double Height = 150;
 
-    public static Block Of(SheetContent sheet) => new Section(Spoken("Pull and hills"), [.. Content(sheet.Pull)]) { KeepTogether = true };
+    public static Block Of(SheetContent sheet) => new Section(Spoken("Pull and hills"), [.. Content(sheet)]) { KeepTogether = true };
 
-    private static IEnumerable<Block> Content(Pull? pull)
+    private static IEnumerable<Block> Content(SheetContent sheet)
     {
-        if (pull is null || !CurvePlate.CanDraw(pull.Power) || !CurvePlate.CanDraw(pull.Hill)) return [Missing.Paragraph];
+        if (sheet.Pull is not { } pull || !CurvePlate.CanDraw(pull.Power) || !CurvePlate.CanDraw(pull.Hill))
+            return [sheet.PullLacks is { } lacks ? new Paragraph(Spoken($"not drawn without {lacks}"), TypeScale.Missing) : Missing.Paragraph];
 
         var charts = new PlateRow(Height, 2, [CurvePlate.Of(pull.Power), CurvePlate.Of(pull.Hill)]) { SpaceBefore = 2 };
         IEnumerable<Block> effort = pull.Effort is { } chart && CurvePlate.CanDraw(chart) ? [new PlateRow(Height, 2, [CurvePlate.Of(chart)]) { SpaceBefore = 2 }] : [];

@@ -13,9 +13,6 @@ internal static class PullCurves
     /// <summary>Points of a curve.</summary>
     public const int Points = 48;
 
-    /// <summary>A hair inside the torque curve's ends, so that rounding never leaves it.</summary>
-    private const double Hair = 1e-9;
-
     private const double LevelRoad = 0;
 
     /// <summary>The charts of the page of speeds; null where a number they need is not known.</summary>
@@ -24,15 +21,16 @@ internal static class PullCurves
 
     /// <summary>What has to be known first; empty where nothing is missing.</summary>
     public static string Missing(Driveline driveline)
-    {
-        List<string> missing =
-        [
-            .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
-            .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
-            .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
-        ];
-        return missing.Count == 0 ? "" : Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).");
-    }
+        => Lacks(driveline) is [_, ..] missing ? Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).") : "";
+
+    /// <summary>What is not known of the engine and the vehicle, each a noun.</summary>
+    public static IReadOnlyList<string> Lacks(Driveline driveline) =>
+    [
+        .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
+        .. driveline.Engine is { BeginsAboveRedline: true } ? (string[])[Spoken("the engine's torque below its redline")] : [],
+        .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
+        .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
+    ];
 
     /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>
     public static CurveChart Reserve(RoadLoad.Pull pull, UnitSystem units)
@@ -72,9 +70,9 @@ internal static class PullCurves
     private static IEnumerable<CurvePoint> Along(RoadLoad.Pull pull, DriveStep step, UnitSystem units, Func<DriveStep, Measured, double?> value)
     {
         double from = pull.Torque.From, to = pull.HighestEngineSpeed.Value;
-        foreach (var share in Enumerable.Range(0, Points).Select(k => Math.Clamp(k / (Points - 1.0), Hair, 1 - Hair)))
+        foreach (var n in Enumerable.Range(0, Points).Select(k => from + ((to - from) * k / (Points - 1))))
         {
-            var v = pull.RoadSpeed(step, from + ((to - from) * share)).Value;
+            var v = pull.RoadSpeed(step, n).Value;
             if (value(step, v) is { } y) yield return new(units.Speed.FromBase(v), y);
         }
     }

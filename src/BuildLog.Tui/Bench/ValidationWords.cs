@@ -20,7 +20,6 @@ internal static class ValidationWords
             : inside ? Spoken($"First order is on the safe side here: the 95 % interval is {both}.{settled}")
             : Spoken($"First order does not hold here: the 95 % interval is {both}.{settled}");
 
-        string InWords(Interval interval)
-            => Rounded.WithUnit(Spoken($"{Rounded.Fixed(unit.FromBase(interval.Low), places)} to {Rounded.Fixed(unit.FromBase(interval.High), places)}"), unit);
+        string InWords(Interval interval) => Rounded.Between(unit.FromBase(interval.Low), unit.FromBase(interval.High), places, unit);
     }
 }

@@ -25,6 +25,9 @@ public sealed class ChangesActs(Shop shop, TimeProvider clock)
         TimeZoneInfo.ConvertTime(change.When, clock.LocalTimeZone).ToString("d MMM yyyy HH:mm", Language.Spoken.Culture),
         change.Label,
         change.Machine,
-        [.. change.Fields.Select(field => new ChangedValue(field.Field, field.Before, field.After))],
+        [.. change.Fields.Select(field => new ChangedValue(field.Field, Written(field.Before), Written(field.After))).Where(field => field.Before != field.After)],
         isUndone);
+
+    // A text nobody wrote is stored empty: for a reader there is none.
+    private static string? Written(string? text) => string.IsNullOrEmpty(text) ? null : text;
 }

@@ -85,7 +85,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf, speeds, search),
         ErrorLog.Usual(),
         pad,
-        () => parse.GetValue(common.Demo) ? DemoWelcome : BackUpForTheDay(parse, shop),
+        () => parse.GetValue(common.Demo) ? DemoWelcome : shop.NotWritable ?? BackUpForTheDay(parse, shop),
         shop,
         firstPage);
 

@@ -122,7 +122,7 @@ internal sealed class FormState
     {
         messages.Remove(entry.Id);
         var isUnanswered = values.IsEmpty(entry.Id) && (entry is YesNoEntry || (entry is ChoiceEntry choice && choice.Options.All(option => option.Value.Length > 0)));
-        if ((isUnanswered ? "Choose one." : entry.Check?.Invoke(values)) is { } message) messages[entry.Id] = message;
+        if ((isUnanswered ? Spoken("Choose one.") : entry.Check?.Invoke(values)) is { } message) messages[entry.Id] = message;
     }
 
     // An entry may depend on those above it; one that is hidden reads as empty to those below.

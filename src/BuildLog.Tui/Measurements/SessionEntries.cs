@@ -14,7 +14,7 @@ internal static class SessionEntries
     [
         DayEntry.Past("date", Spoken("Date"), today, known?.Date),
         new TextEntry("helper", Spoken("Who helped")) { Initial = known?.Helper ?? "", IsRemembered = true, Hint = Spoken("nobody should do this alone") },
-        new TextEntry("conditions", Spoken("Conditions")) { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = Spoken("floor, tyre pressure, anything odd") },
+        new TextEntry("conditions", Spoken("Conditions")) { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = Spoken("cold or warm, on stands or the floor, anything odd") },
     ];
 
     /// <summary>The form's title, for a new session or one that is put right.</summary>

@@ -28,8 +28,8 @@ public abstract class PartEntries
     public IReadOnlyList<Entry> Entries(Component part) =>
     [
         new TextEntry("part", Spoken("Name")) { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
+        Telling.Entry(SourceOf(part), Spoken("how the numbers below are known; an advert is only word")),
         .. SpecEntries(part),
-        Telling.Entry(SourceOf(part), Spoken("how the numbers above are known; an advert is only word")),
         new TextEntry("serial", Spoken("Number on it")) { Initial = part.SerialNumber },
         new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = part.Donor, Hint = Spoken("donor vehicle, yard or seller") },
     ];

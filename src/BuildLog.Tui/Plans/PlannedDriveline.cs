@@ -3,6 +3,7 @@ using BuildLog.Data.Plans;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -68,9 +69,9 @@ internal static class PlannedDriveline
 
         if (redlines is [var top])
         {
-            var read = QuantityText.ReadPlain(top, Kind.Rotation, Units.RevolutionPerMinute);
+            var read = CruiseGoal.ReadEngineSpeed(top);
             if (!read.Understood(out var redline)) return read.Refusal!;
-            engine = engine with { Redline = redline.Told(Spoken("redline")) };
+            engine = engine with { Redline = new(redline.ToMeasured(Spoken("redline")), Source.OwnersWord, redline.Text) };
         }
 
         return torque.Count == 0

@@ -32,7 +32,7 @@ internal static class TriedGearbox
         return Parsed.From(() =>
         {
             if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = QuantityText.Read(slip, Kind.Share).OrRefuse().Told(Spoken("converter slip")) };
-            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Read(stall).OrRefuse().Told(Spoken("stall speed")) };
+            if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Told(stall) };
             return box with { Converter = converter };
         });
     }

@@ -55,11 +55,9 @@ internal static class TriedPropshaft
         var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("deg" or "°")).ToList();
         if (angles.Count != shaft.Pieces.Count + 2)
             throw new RefusedException("angles", Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between."), Example);
-        return [.. angles.Select((angle, k) => new Inclination(Told(SpecSheet.ShaftSide, angle), shaft.Line?[k].Plan))];
+        return [.. angles.Select((angle, k) => new Inclination(SpecSheet.ShaftSide.Told(angle), shaft.Line?[k].Plan))];
     }
 
     private static Known? Known(IReadOnlyDictionary<string, string> numbers, string word, SpecLine line)
-        => numbers.TryGetValue(word, out var text) ? Told(line, text) : null;
-
-    private static Known Told(SpecLine line, string text) => line.Read(text).OrRefuse().Told(line.Words);
+        => numbers.TryGetValue(word, out var text) ? line.Told(text) : null;
 }

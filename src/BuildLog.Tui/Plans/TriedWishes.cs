@@ -1,4 +1,5 @@
 using BuildLog.Data.Plans;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
@@ -29,8 +30,8 @@ internal sealed class TriedWishes(IReadOnlyList<PlannedWish> wishes)
         if (AreNone) return bench;
 
         var (load, goals) = (bench.Driveline.Load ?? new VehicleLoad(), bench.Goals);
-        if (this[Wish.Mass] is { } mass) load = load with { Mass = VehicleLoad.ReadMass(mass).OrRefuse().Told(Spoken("mass")) };
-        if (this[Wish.DragArea] is { } drag) load = load with { DragArea = VehicleLoad.ReadDragArea(drag).OrRefuse().Told(Spoken("drag area")) };
+        if (this[Wish.Mass] is { } mass) load = load with { Mass = Spec.Mass.Line().Told(mass) };
+        if (this[Wish.DragArea] is { } drag) load = load with { DragArea = Spec.DragArea.Line().Told(drag) };
         if (this[Wish.Cruise] is { } cruise) goals = goals with { Cruise = [CruiseGoal.ReadLine(cruise).OrRefuse(), .. goals.Cruise.Skip(1)] };
         if (this[Wish.TopSpeed] is { } top) goals = goals with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() };
         if (this[Wish.HillStart] is { } hill) goals = goals with { HillStart = HillStartGoal.Read(hill).OrRefuse() };

@@ -53,6 +53,7 @@ public static class SheetOfVehicle
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
             Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
             Pull = PullOfVehicle.Of(bench.Driveline, units),
+            PullLacks = PullCurves.Lacks(bench.Driveline) is [_, ..] lacking ? string.Join(", ", lacking) : null,
             Speedometer = SpeedometerOfVehicle.Of(bench, units),
             RunningGear = RunningGearOfVehicle.Of(bench.Driveline, units),
             Propshafts = [.. PropshaftsOfVehicle.Of(bench)],

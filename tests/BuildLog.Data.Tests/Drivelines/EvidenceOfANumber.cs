@@ -5,6 +5,7 @@ using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Speedometers;
 using Xunit;
@@ -171,7 +172,7 @@ public sealed class EvidenceOfANumber : IDisposable
     [InlineData("6 ft 8 in", 0.0254)]
     [InlineData("6' 8 1/2\"", 0.0127)]
     public void A_stated_length_is_as_sure_as_its_last_digit(string text, double lastDigit)
-        => Assert.Equal(lastDigit, QuotedLength.LastDigit(text, Gearing.Quantities.Units.Metre), 1e-12);
+        => Assert.Equal(lastDigit, QuantityText.Read(text, Kind.Length).OrRefuse().LastDigit, 1e-12);
 
     // The forms take a bare angle as degrees.
     [Theory]
@@ -179,7 +180,7 @@ public sealed class EvidenceOfANumber : IDisposable
     [InlineData("3.5", 0.1)]
     [InlineData("3.5 deg", 0.1)]
     public void A_bare_number_is_as_sure_as_its_last_digit_in_the_unit_taken_for_granted(string text, double degrees)
-        => Assert.Equal(degrees * Math.PI / 180, QuotedLength.LastDigit(text, SpecSheet.ShaftSide.Read(text).OrRefuse().Unit), 1e-12);
+        => Assert.Equal(degrees * Math.PI / 180, SpecSheet.ShaftSide.Read(text).OrRefuse().LastDigit, 1e-12);
 
     // 10.4 km over 10.0 km: with these tyres, until they are changed.
     [Fact]

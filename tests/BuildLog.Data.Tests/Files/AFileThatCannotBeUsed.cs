@@ -92,6 +92,22 @@ public sealed class AFileThatCannotBeUsed : IDisposable
         Assert.Equal(Fault.NotWritable, refused.Fault);
     }
 
+    [Fact]
+    public void That_nothing_can_be_stored_is_known_before_anybody_tries()
+    {
+        if (OperatingSystem.IsWindows() || Environment.UserName == "root")
+        {
+            Assert.Skip("Rights do not bind this user.");
+            return;
+        }
+
+        Assert.Null(test.Shop.NotWritable);
+        test.Shop.Dispose();
+        File.SetUnixFileMode(test.Path, UnixFileMode.UserRead);
+        using var looking = ShopFile.Open(test.Path);
+        Assert.StartsWith($"{test.Path} or its folder cannot be written", looking.NotWritable, StringComparison.Ordinal);
+    }
+
     // A connection opened meanwhile reads only; kept for the next change, it would refuse that too.
     [Fact]
     public void A_file_that_may_be_written_again_is_written_without_a_new_start()

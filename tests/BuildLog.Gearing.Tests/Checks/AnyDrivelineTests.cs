@@ -17,7 +17,7 @@ public sealed class AnyDrivelineTests
     private static readonly Gen<Driveline> AnyCar =
         Gen.Select(Gen.Bool.Array[26], Gen.Double[20, 400], Gen.Double[0.5, 1.5], Gen.Double[2, 7], Gen.Double[0, 0.1]).Select((has, torque, stretch, axle, u) => new Driveline
         {
-            Engine = has[0] ? null : new("engine", If(has[1], 13), If(has[2], 80))
+            Engine = has[0] ? null : new("engine", If(has[1], 13), If(has[2], 80 * (stretch - 0.4)))
             {
                 Torque = has[3] ? null : InventedLoad.Curve((900, torque), (2000 * stretch, 1.2 * torque), (5000, torque)),
                 LowestPull = If(has[4], 25),

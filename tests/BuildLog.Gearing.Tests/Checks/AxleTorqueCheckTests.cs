@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using Xunit;
@@ -9,7 +10,7 @@ namespace BuildLog.Gearing.Tests.Checks;
 
 public sealed class AxleTorqueCheckTests
 {
-    // By hand: low gear 200 · 3.5 · 4.10 · 0.85 · 0.95 = 2317.5 N·m; wheel slip 0.71 · 750 · 9.80665 · 2.00/2π = 1662.2 N·m: the tyres give way first.
+    // By hand: low gear 200 · 3.5 · 4.10 · 0.85 · 0.95 = 2317.5 N·m; wheel slip 0.80 · 750 · 9.80665 · 2.00/2π = 1872.9 N·m: the tyres give way first.
     [Theory]
     [InlineData(2000, Source.MakersData, Verdict.Fits)]
     [InlineData(1500, Source.MakersData, Verdict.Clash)]
@@ -19,8 +20,22 @@ public sealed class AxleTorqueCheckTests
         var finding = Assert.Single(Look(Car(CheckCase.Known(rating, source))));
 
         Assert.Equal(verdict, finding.Verdict);
-        Assert.Equal(1662.2, finding.Value!.Value, 0.1);
+        Assert.Equal(1872.9, finding.Value!.Value, 0.1);
         Assert.Contains("the tyres hold", finding.Says, StringComparison.Ordinal);
+    }
+
+    // Nobody said more of the road: 0.80 ± 0.098 make 1873 ± 229 N·m, as on the hill it starts on.
+    [Theory]
+    [InlineData(2200, Verdict.Fits)]
+    [InlineData(2000, Verdict.Watch)]
+    [InlineData(1600, Verdict.Clash)]
+    public void The_grip_is_assumed_and_all_of_it_counts(double rating, Verdict verdict)
+    {
+        var car = Car(CheckCase.Known(rating)) with { Load = InventedLoad.Exact with { Grip = DryRoad.Grip } };
+        var finding = Assert.Single(Look(car));
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.EndsWith(" Assumed: a grip of 0.80 ± 0.10 (dry road).", finding.Says, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -46,14 +61,14 @@ public sealed class AxleTorqueCheckTests
         Assert.Contains("fit an engine", Assert.Single(Look(Car(CheckCase.Known(1500)) with { Engine = null })).Cures);
     }
 
-    // Through a transfer case of 2.5, both axles: low gear is 2317.5 · 2.5 · 0.95; slip at half the mass ± 15 % is the same 1662.2.
+    // Through a transfer case of 2.5, both axles: low gear is 2317.5 · 2.5 · 0.95; slip at half the mass ± 15 % is the same 1872.9.
     [Fact]
     public void With_a_transfer_case_the_front_axle_is_judged_too()
     {
         var car = Car(CheckCase.Known(3000)) with
         {
             TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)),
-            FrontAxle = new("front", InventedCar.Exactly(4.10)) { TorqueRating = CheckCase.Known(1500) },
+            FrontAxle = new("front", InventedCar.Exactly(4.10)) { TorqueRating = CheckCase.Known(1700) },
         };
         var front = Look(car)[1];
 

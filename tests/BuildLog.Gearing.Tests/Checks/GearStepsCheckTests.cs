@@ -29,18 +29,34 @@ public sealed class GearStepsCheckTests
         Assert.Equal(Because.UnverifiedLimit, finding.Because);
     }
 
-    // Power peaks at the curve's end, 5000, torque at 3000. The largest step is 3.4/2.1: shifted at 5000 it lands at 3088; 3.6/2.1 lands at 2917.
+    // Power peaks at the curve's end, 5000, torque at 3000. Of its first piece, 150 + 50 (t + t² − t³), 97 % of 200 are reached at t = 0.7372: 2474 rev/min.
+    // The largest step is 4.1/2.1: shifted at 5000 it lands at 2561; 4.3/2.1 lands at 2442.
     [Fact]
-    public void An_upshift_that_drops_below_the_torque_peak_is_a_watch()
+    public void An_upshift_that_drops_below_the_strong_torque_is_a_watch()
     {
         var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
-        var drop = Look(Box(3.4, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        var drop = Look(Box(4.1, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
         Assert.Equal(Verdict.Fits, drop.Verdict);
 
-        var wider = Look(Box(3.6, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
-        Assert.Equal(5000 * 2.1 / 3.6, wider.Value!.Value * 60, 1e-6);
+        var wider = Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        Assert.Equal(5000 * 2.1 / 4.3, wider.Value!.Value * 60, 1e-6);
         Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (wider.Verdict, wider.Because));
-        Assert.Equal("ratio of gear 2 2.16 or more", Assert.Single(wider.Cures));
+        Assert.Equal("Shifted at the power peak, the step from 1 to 2 drops the engine to 2442 rev/min; its torque is near its peak from 2475 rev/min.", wider.Says);
+        Assert.Equal("ratio of gear 2 2.13 or more", Assert.Single(wider.Cures));
+    }
+
+    // 201 N·m at 3000 among 200 from 1500 to 5000: nobody feels where that peaks.
+    [Fact]
+    public void On_a_flat_curve_there_is_no_peak_to_stay_above()
+        => Assert.Equal(Verdict.Fits, Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = InventedLoad.Curve((1500, 200), (3000, 201), (5000, 200)) } })[1].Verdict);
+
+    // Shifted at 4000 it lands at 1953.
+    [Fact]
+    public void A_redline_below_the_power_peak_is_where_it_shifts()
+    {
+        var engine = new Engine("four", Redline: InventedCar.Exactly(4000 / 60.0)) { Torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180)) };
+
+        Assert.StartsWith("Shifted at the redline, the step from 1 to 2 drops the engine to 1953 rev/min", Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = engine })[1].Says, StringComparison.Ordinal);
     }
 
     [Fact]

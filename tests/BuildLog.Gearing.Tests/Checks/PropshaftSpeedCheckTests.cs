@@ -33,10 +33,24 @@ public sealed class PropshaftSpeedCheckTests
     public void A_tube_that_nobody_makes_is_no_cure()
         => Assert.EndsWith("a centre bearing divides a shaft", Assert.Single(Find(InventedShaft.Car(8000)).Cures), StringComparison.Ordinal);
 
-    // 100 km/h · 4.10 / 2.00 m = 56.94 rev/s = 3417 rev/min.
+    // 100 km/h · 4.10 / 2.00 m = 56.94 rev/s = 3417 rev/min would fit, but the redline turns it faster.
     [Fact]
-    public void A_top_speed_below_the_redline_is_what_counts()
-        => Assert.Equal(3416.7 / 5393.67, Find(InventedShaft.Car(5000), OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("100 km/h").OrRefuse() }).Value!.Value, 1e-4);
+    public void A_modest_wish_makes_no_clash_a_fit()
+        => Assert.Equal(Verdict.Clash, Find(InventedShaft.Car(5000), Wanted("100 km/h")).Verdict);
+
+    // 140 km/h: 38.89 · 4.10 / 2.00 = 79.7 rev/s = 4783 rev/min, over 4045 already.
+    [Fact]
+    public void A_wish_alone_may_clash_and_never_fits()
+    {
+        var unknown = InventedShaft.Car(5000) with { Engine = null };
+        var fits = Find(unknown, Wanted("100 km/h"));
+
+        Assert.Equal((Verdict.Open, Because.MissingInput), (fits.Verdict, fits.Because));
+        Assert.Contains(" at the 100 km/h wanted, 63 % of its critical ", fits.Says, StringComparison.Ordinal);
+        Assert.EndsWith(" It may be faster; how much is not known.", fits.Says, StringComparison.Ordinal);
+        Assert.Equal(["enter the engine's redline"], fits.Cures);
+        Assert.Equal(Verdict.Clash, Find(unknown, Wanted("140 km/h")).Verdict);
+    }
 
     [Fact]
     public void Of_two_pieces_the_one_that_whips_first_is_named()
@@ -69,6 +83,8 @@ public sealed class PropshaftSpeedCheckTests
 
     [Fact]
     public void Without_a_propshaft_there_is_nothing_to_say() => Assert.Empty(new PropshaftSpeedCheck().Look(InventedCar.Plain, OwnersGoals.None));
+
+    private static OwnersGoals Wanted(string top) => OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() };
 
     private static Finding Find(Driveline car, OwnersGoals? goals = null) => Assert.Single(new PropshaftSpeedCheck().Look(car, goals ?? OwnersGoals.None));
 }

@@ -14,7 +14,7 @@ public sealed class TopGearCheckTests
     public void A_top_gear_that_screams_is_a_watch_with_the_axle_that_would_do()
     {
         var finding = Find(InventedLoad.Car);
-        var reached = InventedLoad.Pull(InventedLoad.Car).EngineSpeed(InventedLoad.Step(InventedLoad.Car), TopSpeed.ByPeakPower(InventedLoad.Pull(InventedLoad.Car), InventedLoad.Step(InventedLoad.Car)));
+        var reached = InventedLoad.Pull(InventedLoad.Car).EngineSpeed(InventedLoad.Step(InventedLoad.Car), TopSpeed.ByPeakPower(InventedLoad.Pull(InventedLoad.Car)));
 
         Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
         Assert.Contains("under-geared", finding.Says, StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
 using Xunit;
@@ -48,6 +49,52 @@ public sealed class TopSpeedCheckTests
     [Fact]
     public void Where_the_power_is_there_but_out_of_reach_a_gear_is_the_cure()
         => Assert.Equal("a gear that lets the engine reach its 31.4159 kW at 125 km/h", Assert.Single(Find(InventedLoad.WithTorque(60), "125 km/h").Cures));
+
+    // Flat to 5000 rev/min, redline 6000: 146.3 km/h surely, 175.6 at most.
+    [Theory]
+    [InlineData("140 km/h", Verdict.Fits, "It reaches 146.3415 km/h in gear 4 at least: the engine's torque beyond 5000 rev/min is not known; wanted 140 km/h or more.")]
+    [InlineData("160 km/h", Verdict.Open, "The top speed cannot be said: it is 146.3415 km/h at least in gear 4, and the engine's torque beyond 5000 rev/min is not known.")]
+    [InlineData("180 km/h", Verdict.Clash, "It cannot reach more than 175.6098 km/h, though the engine's torque beyond 5000 rev/min is not known; wanted 180 km/h or more.")]
+    public void Beyond_the_torque_curve_it_says_what_is_sure(string wanted, Verdict verdict, string says)
+    {
+        var finding = Find(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(100) } }, wanted);
+
+        Assert.Equal((verdict, says), (finding.Verdict, finding.Says));
+        if (verdict == Verdict.Open) Assert.Equal("enter the engine's redline, and its torque up to there", Assert.Single(finding.Cures));
+        if (verdict == Verdict.Clash) Assert.Equal("a gear that lets the engine reach its 104.7198 kW at 180 km/h", Assert.Single(finding.Cures));
+    }
+
+    // 60 N·m reach 118.2 km/h in any gear: a cruise at 130 is not to be had, whatever gear it is wished in.
+    [Fact]
+    public void A_cruise_that_no_gear_holds_clashes()
+    {
+        var finding = Assert.Single(new TopSpeedCheck().Look(InventedLoad.WithTorque(60), CheckCase.Cruise("130 km/h", "3690")));
+
+        Assert.Equal(Verdict.Clash, finding.Verdict);
+        Assert.EndsWith(": more takes more power; wanted 130 km/h or more, to cruise.", finding.Says, StringComparison.Ordinal);
+        Assert.Equal("an engine of 32.1 kW", Assert.Single(finding.Cures));
+        Assert.Empty(new TopSpeedCheck().Look(InventedLoad.WithTorque(60), CheckCase.Cruise("110 km/h", "3690")));
+        Assert.Equal(Verdict.Open, Assert.Single(new TopSpeedCheck().Look(InventedLoad.WithTorque(1), CheckCase.Cruise("110 km/h", "3690"))).Verdict);
+    }
+
+    // Cd·A 0.8 ± 0.15: 118 ± 11 km/h or so, and 120 is not surely out of reach.
+    [Fact]
+    public void With_a_load_that_is_only_assumed_it_clashes_when_that_is_sure_all_the_same()
+    {
+        Verdict At(string speed) => Assert.Single(new TopSpeedCheck().Look(
+            InventedLoad.WithTorque(60) with { Load = InventedLoad.Exact with { DragArea = new(InventedCar.Of(0.8, 0.075), Source.Assumed) } }, CheckCase.Cruise(speed, "3690"))).Verdict;
+
+        Assert.Equal((Verdict.Watch, Verdict.Clash), (At("120 km/h"), At("150 km/h")));
+    }
+
+    [Fact]
+    public void A_redline_below_the_torque_curve_is_asked_about()
+    {
+        var finding = Find(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(500 / 60.0) } }, "140 km/h");
+
+        Assert.Equal("The top speed cannot be said: the torque curve begins at 1000 rev/min, not below the redline of 500 rev/min.", finding.Says);
+        Assert.Equal("correct the redline, or enter the engine's torque below it", Assert.Single(finding.Cures));
+    }
 
     [Fact]
     public void Without_the_goal_nothing_and_without_the_numbers_open()

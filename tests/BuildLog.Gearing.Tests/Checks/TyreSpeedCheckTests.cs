@@ -1,7 +1,9 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
 using BuildLog.Gearing.Tyres;
 using Xunit;
 
@@ -53,10 +55,56 @@ public sealed class TyreSpeedCheckTests
     public void A_symbol_that_was_not_read_is_asked_for_with_what_would_do()
         => Assert.Contains("Q or faster would do", Assert.Single(Find("205/65R15", "145 km/h").Cures), StringComparison.Ordinal);
 
+    // 5000 rev/min end it at 146.34 km/h (TopSpeedCheckTests), whatever is wanted: P is good to 150, with the margin to 142; M to 130.
+    [Theory]
+    [InlineData("205/65R15 94Q", "80 km/h", Verdict.Fits)]
+    [InlineData("205/65R15 94P", "80 km/h", Verdict.Watch)]
+    [InlineData("205/65R15 94M", "80 km/h", Verdict.Clash)]
+    [InlineData("205/65R15 94P", "170 km/h", Verdict.Watch)]
+    public void What_it_reaches_counts_more_than_what_is_wanted(string size, string top, Verdict verdict)
+    {
+        var finding = Reaching(size, top, 5000);
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.EndsWith("; it reaches 146 km/h in gear 4.", finding.Says, StringComparison.Ordinal);
+        if (verdict == Verdict.Clash) Assert.Equal(["tyres of speed symbol Q or faster"], finding.Cures);
+    }
+
+    [Fact]
+    public void What_was_assumed_for_the_speed_it_reaches_is_said()
+    {
+        var load = InventedLoad.Exact with { DragArea = new(InventedCar.Of(0.8, 0.05), Source.Assumed) };
+        var car = InventedLoad.Car with { Load = load, Tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read("205/65R15 94Q").OrRefuse() } };
+
+        Assert.EndsWith(" Assumed: a drag area of 0.80 ± 0.10 m².", Assert.Single(new TyreSpeedCheck().Look(car, OwnersGoals.None)).Says, StringComparison.Ordinal);
+        Assert.EndsWith(" Assumed: a drag area of 0.80 ± 0.10 m².", Assert.Single(new PropshaftSpeedCheck().Look(car with { Propshaft = InventedShaft.Plain }, OwnersGoals.None)).Says, StringComparison.Ordinal);
+    }
+
+    // Flat to 5000 rev/min, redline 6000: 146.3 to 175.6 km/h. S is good to 180, with the margin to 171.8.
+    [Fact]
+    public void Beyond_the_torque_curve_both_ends_have_to_agree()
+    {
+        Assert.Equal(Verdict.Watch, Reaching("205/65R15 94S", "80 km/h", 6000).Verdict);
+        Assert.Equal(Verdict.Fits, Reaching("205/65R15 94H", "80 km/h", 6000).Verdict);
+        Assert.Equal(Verdict.Open, Reaching("205/65R15 94H", "80 km/h", null).Verdict);
+        Assert.Equal(Verdict.Clash, Reaching("205/65R15 94M", "80 km/h", null).Verdict);
+    }
+
+    [Fact]
+    public void A_speed_that_is_only_wanted_is_said_to_be()
+        => Assert.EndsWith("; 170 km/h is wanted, and what it reaches is not known.", Find("205/65R15 94S", "170 km/h").Says, StringComparison.Ordinal);
+
     [Fact]
     public void Without_a_speed_there_is_nothing_to_judge_by() => Assert.Empty(new TyreSpeedCheck().Look(Car("205/65R15 94S"), OwnersGoals.None));
 
     private static Driveline Car(string size) => InventedCar.Plain with { Tyres = new("tyres", null, TyreSizeText.Read(size).OrRefuse()) };
+
+    private static Finding Reaching(string size, string top, double? redline)
+    {
+        var engine = InventedLoad.Car.Engine! with { Redline = redline is { } rpm ? InventedCar.Exactly(rpm / 60) : null };
+        var tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read(size).OrRefuse() };
+        return Assert.Single(new TyreSpeedCheck().Look(InventedLoad.Car with { Engine = engine, Tyres = tyres }, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() }));
+    }
 
     private static Finding Find(string size, string top)
         => Assert.Single(new TyreSpeedCheck().Look(Car(size), OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() }));

@@ -92,6 +92,22 @@ public sealed class MonteCarloTests
         Assert.Equal(113.889 / 1.412, validation.Drawn.Interval95.High, 1.0);
     }
 
+    // A straight value: whatever ten thousand draws put its ends apart by is chance, however fine the tolerance.
+    [Fact]
+    public void Chance_is_no_disagreement()
+    {
+        for (var seed = 1; seed <= 20; seed++)
+            Assert.True(new Validation(Normal(10, 1).Interval95, MonteCarlo.OfTrials(Normal(10, 1), seed, 10_000), 1e-6).Agrees, $"seed {seed}");
+    }
+
+    // Normal: s(end) = √(p (1 − p)/M)/φ(1.96), φ = 0.05845: 0.0267 of u for ten thousand; three of it 0.080.
+    [Fact]
+    public void An_end_is_known_as_well_as_its_draws_are_dense()
+    {
+        Assert.Equal(0.080, MonteCarlo.OfTrials(Normal(10, 1), 1, 10_000)!.EndsWithin, 0.02);
+        Assert.Equal(0.008, MonteCarlo.OfTrials(Normal(10, 1), 1, 1_000_000)!.EndsWithin, 0.001);
+    }
+
     [Fact]
     public void A_value_without_uncertainty_has_nothing_to_validate() => Assert.Null(Validation.Of(4.1, 1));
 

@@ -31,15 +31,25 @@ public sealed class ShaftSpeedTests
 
     // Redline 6000 in direct top: 100 rev/s. 180 km/h = 50 m/s · 4.10 / 2.00 = 102.5 rev/s; 108 km/h: 61.5.
     [Theory]
-    [InlineData("180 km/h", 100, "at the redline in 4")]
-    [InlineData("108 km/h", 61.5, "at 108 km/h")]
-    public void The_fastest_turn_is_the_lower_of_redline_and_top_speed(string top, double speed, string at)
+    [InlineData("180 km/h")]
+    [InlineData("108 km/h")]
+    public void What_the_owner_wants_at_least_keeps_nothing_from_its_redline(string top)
     {
-        var car = InventedShaft.Car(6000);
-        var fastest = FastestTurn.Of(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() }, Assert.Single(FittedShaft.Of(car)))!;
+        var fastest = Fastest(InventedShaft.Car(6000), top);
 
-        Assert.Equal(speed, fastest.Speed.Value, 1e-9);
-        Assert.Equal(at, fastest.At);
+        Assert.Equal(100, fastest.Speed.Value, 1e-9);
+        Assert.Equal("at the redline in 4", fastest.At);
+        Assert.Null(fastest.ToKnow);
+    }
+
+    [Fact]
+    public void Where_nothing_else_is_known_the_wish_is_the_least_it_will_turn()
+    {
+        var fastest = Fastest(InventedShaft.Car(6000) with { Engine = null }, "108 km/h");
+
+        Assert.Equal(61.5, fastest.Speed.Value, 1e-9);
+        Assert.Equal("at the 108 km/h wanted", fastest.At);
+        Assert.Equal("enter the engine's redline", fastest.ToKnow);
     }
 
     // An overdrive of 0.8 is the longest gear: 125 rev/s.
@@ -78,18 +88,38 @@ public sealed class ShaftSpeedTests
         Assert.Throws<RefusedException>(() => new Propshaft("longer", piece, piece, piece, piece));
     }
 
-    // 200 N·m and a redline of 6000 would turn it at 100 rev/s; the road ends it at 5000 rev/min of the torque curve, 83.3.
+    // 60 N·m and a redline of 5000 would turn it at 83.3 rev/s; the road ends it at 32.843 m/s (TopSpeedTests), 67.3 rev/s. A wish of 70 km/h changes nothing.
     [Fact]
-    public void Where_nobody_says_how_fast_the_top_speed_is_worked_out()
+    public void With_a_load_it_is_the_top_speed()
     {
-        var car = InventedShaft.Car(6000) with { Engine = new("four", Redline: InventedCar.Exactly(100)) { Torque = InventedLoad.Flat(200) }, Load = InventedLoad.Exact };
-        var shaft = Assert.Single(FittedShaft.Of(car));
-
-        var fastest = FastestTurn.Of(car, OwnersGoals.None, shaft)!;
+        var fastest = Fastest(InventedLoad.WithTorque(60) with { Propshaft = InventedShaft.Plain }, "70 km/h");
 
         Assert.Equal("at its top speed in 4", fastest.At);
-        Assert.Equal(5000 / 60.0, fastest.Speed.Value, 1e-6);
-        Assert.Equal("at 108 km/h", FastestTurn.Of(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("108 km/h").OrRefuse() }, shaft)!.At);
+        Assert.Equal(32.843 * 4.10 / 2, fastest.Speed.Value, 1e-2);
+    }
+
+    // Flat to 5000, redline 6000: it surely turns 83.3 rev/s and never more than 100, and only the torque between them would tell.
+    [Fact]
+    public void Beyond_the_torque_curve_it_lies_between_the_curves_end_and_the_redline()
+    {
+        var car = InventedLoad.Car with { Propshaft = InventedShaft.Plain, Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(100) } };
+        var fastest = Fastest(car, "108 km/h");
+
+        Assert.Equal("at its top speed, as far as the torque curve tells", fastest.At);
+        Assert.Equal((100 + (5000 / 60.0)) / 2, fastest.Speed.Value, 1e-6);
+        Assert.Equal((100 - (5000 / 60.0)) / 2 / Math.Sqrt(3), fastest.Speed.StandardUncertainty, 1e-6);
+        Assert.Null(fastest.ToKnow);
+    }
+
+    // Power still rises at 5000, and nobody knows how far the engine turns.
+    [Fact]
+    public void Where_not_even_a_redline_is_known_it_is_the_curves_end_at_least()
+    {
+        var fastest = Fastest(InventedLoad.Car with { Propshaft = InventedShaft.Plain, Engine = InventedLoad.Car.Engine! with { Redline = null } }, "108 km/h");
+
+        Assert.Equal(5000 / 60.0, fastest.Speed.Value, 1e-9);
+        Assert.Equal("where the torque curve ends in 4", fastest.At);
+        Assert.Equal("enter the engine's redline, and its torque up to there", fastest.ToKnow);
     }
 
     [Fact]
@@ -111,4 +141,7 @@ public sealed class ShaftSpeedTests
 
         Assert.Equal([Position.RearAxle, Position.FrontAxle], FittedShaft.Of(car).Select(shaft => shaft.AxlePosition));
     }
+
+    private static FastestTurn Fastest(Driveline car, string wanted)
+        => FastestTurn.Of(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(wanted).OrRefuse() }, Assert.Single(FittedShaft.Of(car)))!;
 }

@@ -20,15 +20,15 @@ public sealed class ShaftTorqueTests
     // Worked example E9: 3500 lb, 15 in, 4.10 → 797.497 lb-ft = 1081 N·m.
     [Fact]
     public void Wheel_slip_torque()
-        => Assert.Equal(797.497, ShaftTorque.WheelSlip(3500 * 0.45359237, 15 * 0.0254, 4.10).Value / PoundFoot, 0.01);
+        => Assert.Equal(797.497, ShaftTorque.WheelSlip(0.71, 3500 * 0.45359237, 15 * 0.0254, 4.10).Value / PoundFoot, 0.01);
 
     [Fact]
     public void A_shorter_axle_takes_torque_off_the_shaft_and_a_taller_tyre_puts_it_on()
         => Gen.Select(Gen.Double[300, 3000], Gen.Double[0.25, 0.5], Gen.Double[2, 7], Gen.Double[1.01, 2]).Sample((mass, radius, axle, factor) =>
         {
-            var torque = ShaftTorque.WheelSlip(mass, radius, axle).Value;
+            var torque = ShaftTorque.WheelSlip(0.71, mass, radius, axle).Value;
 
-            Assert.Equal(torque / factor, ShaftTorque.WheelSlip(mass, radius, axle * factor).Value, 1e-9 * torque);
-            Assert.Equal(torque * factor, ShaftTorque.WheelSlip(mass, radius * factor, axle).Value, 1e-9 * torque * factor);
+            Assert.Equal(torque / factor, ShaftTorque.WheelSlip(0.71, mass, radius, axle * factor).Value, 1e-9 * torque);
+            Assert.Equal(torque * factor, ShaftTorque.WheelSlip(0.71, mass, radius * factor, axle).Value, 1e-9 * torque * factor);
         });
 }

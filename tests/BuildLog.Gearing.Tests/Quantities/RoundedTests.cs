@@ -158,6 +158,14 @@ public sealed class RoundedTests
     public void A_half_width_that_starts_with_one_has_two_figures(double half, string shown) => Assert.Equal(shown, Rounded.HalfWidth(half));
 
     // One value alone is a window too.
+    [Theory]
+    [InlineData(0.6361, 0.6441, 2, "0.636 to 0.644")]
+    [InlineData(0.64001, 0.64002, 2, "0.64001 to 0.64002")]
+    [InlineData(0.63, 0.65, 2, "0.63 to 0.65")]
+    [InlineData(0.64, 0.64, 2, "0.64")]
+    public void The_ends_of_an_interval_are_seen_to_differ(double low, double high, int places, string expected)
+        => Assert.Equal(expected, Rounded.Between(low, high, places, Units.One));
+
     [Fact]
     public void A_window_of_one_value_is_that_value() => Assert.Equal("3.10", Rounded.Within(3.1, 3.1, 2, Units.One));
 

@@ -20,9 +20,9 @@ internal static class InventedLoad
 
     public static readonly Driveline Car = WithTorque(200);
 
-    /// <summary>The same torque from 1000 to 5000 rev/min.</summary>
+    /// <summary>The same torque from 1000 rev/min to the redline of 5000.</summary>
     public static Driveline WithTorque(double newtonMetres)
-        => InventedCar.Plain with { Engine = new("four") { Torque = Flat(newtonMetres) }, Load = Exact };
+        => InventedCar.Plain with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = Flat(newtonMetres) }, Load = Exact };
 
     public static TorqueCurve Flat(double newtonMetres, double from = 1000, double to = 5000)
         => Curve((from, newtonMetres), (to, newtonMetres));

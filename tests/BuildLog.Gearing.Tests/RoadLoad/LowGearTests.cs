@@ -190,7 +190,7 @@ public sealed class LowGearTests
     [Fact]
     public void Wheel_slip_torque_is_the_worked_one()
     {
-        var slip = AxleTorque.AtWheelSlip(3500 * 0.45359237, 2 * Math.PI * 15 * 0.0254).Value / PoundFoot;
+        var slip = AxleTorque.AtWheelSlip(0.71, 3500 * 0.45359237, 2 * Math.PI * 15 * 0.0254).Value / PoundFoot;
 
         Assert.Equal(3106.25, slip, 0.01);
         Assert.Equal(797.497, slip / 4.10 / 0.95, 0.1);

@@ -133,8 +133,8 @@ public sealed class PullTests
         };
         var (pull, top) = (InventedLoad.Pull(car), InventedLoad.Step(car));
 
-        Assert.Equal(pull.PowerAtWheels(top, pull.RoadSpeed(top, 5000 / 60.0 * (1 - 1e-12)).Value)!.Value, pull.PeakPowerAtWheels(top).Value, 1e-6 * pull.PeakPowerAtWheels(top).Value);
-        Assert.Equal(104_720 * 0.9504 * 0.945 * 0.7980, pull.PeakPowerAtWheels(top).Value, 10.0);
+        Assert.Equal(pull.PowerAtWheels(top, pull.RoadSpeed(top, 5000 / 60.0 * (1 - 1e-12)).Value)!.Value, pull.AtWheels(top, pull.Torque.PeakPower).Value, 1e-6 * pull.AtWheels(top, pull.Torque.PeakPower).Value);
+        Assert.Equal(104_720 * 0.9504 * 0.945 * 0.7980, pull.AtWheels(top, pull.Torque.PeakPower).Value, 10.0);
     }
 
     [Fact]

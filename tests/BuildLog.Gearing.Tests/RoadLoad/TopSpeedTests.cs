@@ -46,6 +46,61 @@ public sealed class TopSpeedTests
         Assert.True(TopSpeed.In(InventedLoad.Pull(car), InventedLoad.Step(car))!.Speed.Value < Of(car).Speed.Value);
     }
 
+    // Flat to 5000 rev/min with power to spare: 40.650 m/s at least. A redline of 6000 leaves 48.780 m/s, and one that nobody knows leaves all open.
+    [Theory]
+    [InlineData(6000.0, 48.780)]
+    [InlineData(null, null)]
+    public void Where_the_torque_curve_ends_first_it_is_the_least(double? redline, double? most)
+    {
+        var top = Of(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = redline is { } rpm ? InventedCar.Exactly(rpm / 60) : null } });
+
+        Assert.Equal(TopSpeedLimit.Unknown, top.Limit);
+        Assert.Equal(40.650, top.Speed.Value, 1e-3);
+        Assert.Equal(most, top.Most is { } known ? Math.Round(known.Value, 3) : null);
+    }
+
+    // 200 N·m at 4000 and 158 at 5000: power peaks before the end and falls to 82.73 kW. That is all it can make beyond, and (205.94 + 0.49 v²) v = 82 730 · 0.9504 has
+    // v = 51.77 m/s, less than the 56.91 of a redline of 7000.
+    [Fact]
+    public void Past_the_power_peak_the_power_at_the_end_is_the_most_it_can_use()
+    {
+        var engine = new Engine("four", Redline: InventedCar.Exactly(7000 / 60.0)) { Torque = InventedLoad.Curve((1000, 200), (4000, 200), (5000, 158)) };
+        var top = Of(InventedLoad.Car with { Engine = engine });
+
+        Assert.Equal((TopSpeedLimit.Unknown, 40.650), (top.Limit, Math.Round(top.Speed.Value, 3)));
+        Assert.Equal(82_730 * 0.9504, (205.940 + (0.49 * top.Most!.Value * top.Most.Value)) * top.Most.Value, 10.0);
+        Assert.Equal((top.Speed.Value + top.Most.Value) / 2, top.Likely.Value, 1e-9);
+    }
+
+    // 60 N·m: top is ended by the road at 32.843 m/s, third by the curve at 29.04. Without a redline third may overtake.
+    [Fact]
+    public void A_lower_gear_whose_end_is_not_known_may_overtake()
+    {
+        var car = InventedLoad.WithTorque(60);
+        Driveline With(double? rpm) => car with { Engine = car.Engine! with { Redline = rpm is { } known ? InventedCar.Exactly(known / 60) : null } };
+
+        Assert.Equal(TopSpeedLimit.Power, Of(With(5500)).Limit);
+        Assert.Equal(TopSpeedLimit.Unknown, Of(With(null)).Limit);
+        Assert.Equal(32.843, Of(With(null)).Speed.Value, 1e-3);
+    }
+
+    // A curve of one point only, or of none, that the engine may turn at.
+    [Theory]
+    [InlineData(500)]
+    [InlineData(1000)]
+    public void A_redline_below_the_torque_curve_leaves_no_pull(double rpm)
+        => Assert.Null(BuildLog.Gearing.RoadLoad.Pull.Of(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(rpm / 60) } }));
+
+    // The smallest step above the first point: there is next to no curve, and nothing that walks along it may fall off.
+    [Fact]
+    public void A_redline_a_hair_above_the_torque_curve_is_walked_to()
+    {
+        var car = InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(Math.BitIncrement(1000 / 60.0)) } };
+
+        Assert.Equal(1000 / 60.0 * 2 / 4.10, Of(car).Speed.Value, 1e-9);
+        Assert.Equal(4, TractiveEffort.Of(InventedLoad.Pull(car), [0]).Gears.Count);
+    }
+
     [Fact]
     public void An_engine_that_cannot_move_it_has_no_top_speed() => Assert.Null(TopSpeed.Of(InventedLoad.Pull(InventedLoad.WithTorque(1))));
 
@@ -63,8 +118,7 @@ public sealed class TopSpeedTests
     [Fact]
     public void At_the_speed_of_peak_power_the_road_takes_all_of_it()
     {
-        var (pull, top) = (InventedLoad.Pull(InventedLoad.Car), InventedLoad.Step(InventedLoad.Car));
-        var v = TopSpeed.ByPeakPower(pull, top).Value;
+        var v = TopSpeed.ByPeakPower(InventedLoad.Pull(InventedLoad.Car)).Value;
 
         Assert.Equal(200 * 2 * Math.PI * 5000 / 60 * 0.9504, (205.940 + (0.49 * v * v)) * v, 0.1);
     }

@@ -569,6 +569,44 @@ public sealed class HuntingTests : IDisposable
         Assert.Contains(typed, Plans().Read(tansy.Id).Trying, StringComparison.Ordinal);
     }
 
+    // Half the last digit over √3, as on a spec sheet: 2.03 m is ± 5 mm, a tube of 89 mm ± 0.5, an angle of 3° ± 0.5, a weighbridge ± 10 kg; what was typed with its ± keeps that.
+    [Fact]
+    public void What_is_typed_is_as_sure_as_it_would_be_on_a_spec_sheet()
+    {
+        var tansy = shop.FindVehicle("Tansy");
+        Plans().Try(
+            view.Type(
+                (nameof(Position.Tyres), "2.03 m"), (nameof(Position.Propshaft), "tube 89 mm; wall 2.1 ± 0.1 mm; angles 3 5 3; joint 900 Nm"), (nameof(Wish.Mass), "1600 kg"),
+                (nameof(Wish.DragArea), "0.9 m²"), (nameof(Position.Transmission), "slip 3 %"), (nameof(Position.Engine), "5200 rpm")),
+            tansy.Id);
+
+        Assert.Empty(view.Refused);
+        var tried = whatIf.On(VehicleOnBench.Read(shop, tansy, new(2026, 5, 20)), shop).Driveline;
+        Rectangular(0.005, tried.Tyres!.RollingCircumference);
+        Rectangular(0.0005, tried.Propshaft!.Pieces[^1].Outer);
+        Assert.Equal(0.0001 / 1.96, tried.Propshaft.Pieces[^1].Wall!.Value.StandardUncertainty, 1e-7);
+        Rectangular(0.5 * Math.PI / 180, tried.Propshaft.Line![0].Side);
+        Rectangular(10, tried.Load!.Mass);
+        Rectangular(0.05, tried.Load.DragArea);
+        Rectangular(0.005, tried.Transmission!.Converter!.Slip);
+        Assert.True(tried.Propshaft.JointRating!.Value.IsExact && tried.Engine!.Redline!.Value.IsExact);
+
+        static void Rectangular(double half, Known? known) => Assert.Equal(half / Math.Sqrt(3), known!.Value.StandardUncertainty, 1e-9 + (1e-6 * half));
+    }
+
+    // A redline that is half typed, or wrong: no curve is left below it, and that is said.
+    [Theory]
+    [InlineData("500 rpm; 1500:160 Nm; 3000:180 Nm")]
+    [InlineData("1500 rpm; 1500:160 Nm; 3000:180 Nm")]
+    public void A_redline_below_the_torque_curve_is_asked_about(string typed)
+    {
+        var tansy = shop.FindVehicle("Tansy");
+        Plans().Try(view.Type((nameof(Position.Engine), typed), (nameof(Wish.Mass), "1600 kg"), (nameof(Wish.DragArea), "0.9 m²"), (nameof(Wish.TopSpeed), "150 km/h")), tansy.Id);
+
+        Assert.Empty(view.Refused);
+        Assert.Contains("the torque curve begins at 1500 rev/min", Judged(tansy).Findings.Rows.Single(row => row.Check == "top-speed").Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_load_and_a_wish_are_kept_in_a_plan_and_tried_again()
     {
@@ -587,6 +625,7 @@ public sealed class HuntingTests : IDisposable
     [InlineData(nameof(Wish.Mass), "12 kg")]
     [InlineData(nameof(Position.Engine), "5200 rpm; 4800 rpm")]
     [InlineData(nameof(Position.Engine), "1500:")]
+    [InlineData(nameof(Position.Engine), "0 rpm")]
     [InlineData(nameof(Position.Transmission), "slip 80 %")]
     [InlineData(nameof(Position.Transmission), "slip 3 %; slip 4 %")]
     [InlineData(nameof(Position.TransferCase), "high 2.00; low 1.50")]

@@ -32,6 +32,14 @@ public sealed class DecisionsActsTests : IDisposable
     }
 
     [Fact]
+    public void What_nobody_wrote_is_no_change()
+    {
+        acts.Add(view.Pick("decision").Type(("what", "axle 3.08"), ("agreed", "")), Bittern);
+
+        Assert.All(changes.Read(Bittern).Rows[0].Fields, field => Assert.False(string.IsNullOrEmpty(field.After)));
+    }
+
+    [Fact]
     public void Changes_show_before_and_after_and_one_of_them_can_be_taken_back()
     {
         acts.Add(view.Pick("decision").Type(("what", "axle 3.08"), ("agreed", "Ann")), Bittern);

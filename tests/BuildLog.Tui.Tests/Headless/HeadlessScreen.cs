@@ -105,6 +105,7 @@ internal sealed class HeadlessScreen : IDisposable
 
             var current = next++; // a step may open a box, whose own loop goes on with the steps after it
             if (!steps[current](this)) next = current;
+            else until = DateTime.UtcNow + Patience; // a long walk on a busy machine takes long; only a step that never comes has failed
         }
 
         App.Iteration += Advance;

@@ -19,6 +19,10 @@ public sealed class PullOfVehicleTests
     };
 
     [Fact]
+    public void The_sheet_says_what_the_curves_lack()
+        => Assert.Contains("not drawn without the engine's torque, the vehicle's mass", PrintedSheet.Of("Brindle"), StringComparison.Ordinal);
+
+    [Fact]
     public void A_driveline_without_torque_or_load_has_no_curves() => Assert.Null(PullOfVehicle.Of(new Driveline(), UnitSystem.Metric));
 
     // 5000 rev/min = 83.33 rev/s; / 4.1 · 2 m = 40.65 m/s = 146.34 km/h.

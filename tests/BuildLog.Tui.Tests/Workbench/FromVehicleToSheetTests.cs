@@ -55,11 +55,11 @@ public sealed class FromVehicleToSheetTests : IDisposable
         foreach (var paper in new[] { card, sheet }) Assert.Equal("%PDF-", File.ReadAllText(paper)[..5]);
     }
 
-    // The chooser's list is walked to the place, as a person does.
+    // The chooser's list is walked to the place, as a person does; "Known from" stands between the name and the numbers.
     private static IEnumerable<Step> Fit(string place, string form, string name, string? second = null) =>
     [
         Press((Key)'f'), See("Fit what to Heron?"), WalkTo(place), Press(Key.Enter),
-        See(form), Type(name), .. second is null ? Array.Empty<Step>() : [Press(Key.Enter), Type(second)], Press(Key.S.WithCtrl),
+        See(form), Type(name), .. second is null ? Array.Empty<Step>() : [Press(Key.Enter), Press(Key.Enter), Type(second)], Press(Key.S.WithCtrl),
         NoLongerSee(form),
     ];
 

@@ -31,7 +31,7 @@ internal static class ShaftExamples
 
         // The manual's 11.4 is 12 · 0.95, so nothing but rounding is between the pounds and the newtons.
         WorkedExamples.Sheet("E9 3500 lb, 15 in, axle 4.10: wheel-slip torque, lb·ft (shaft maker's manual)", 797.497,
-            Units.PoundFoot.FromBase(ShaftTorque.WheelSlip(3500 * Pound, 15 * Inch, 4.10).Value)),
+            Units.PoundFoot.FromBase(ShaftTorque.WheelSlip(0.71, 3500 * Pound, 15 * Inch, 4.10).Value)),
         WorkedExamples.Sheet("E10 swing of a joint at 5° (industrial shaft maker's catalogue)", 0.00762514, CardanJoint.NonUniformity(5 * Degree)),
         WorkedExamples.Sheet("E11 1200 mm at 6°, 100 mm of droop: out, mm", 14.5315, 1000 * Travel.Out.Value),
         WorkedExamples.Sheet("E12 1200 mm at 6°, 80 mm of bump: in, mm", 5.70919, 1000 * Travel.In.Value),
