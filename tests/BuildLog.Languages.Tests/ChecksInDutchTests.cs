@@ -36,7 +36,8 @@ public sealed class ChecksInDutchTests : IDisposable
             RearAxle = new("as", Exactly(4)),
             Tyres = new("banden", Exactly(2), null),
         };
-        var goal = new CruiseGoal(CruiseGoal.ReadSpeed("110 km/h").OrRefuse(), CruiseGoal.ReadEngineSpeed("2500").OrRefuse(), null);
+        var engineSpeed = CruiseGoal.ReadEngineSpeed("2500").OrRefuse();
+        var goal = new CruiseGoal(CruiseGoal.ReadSpeed("110 km/h").OrRefuse(), engineSpeed, CruiseGoal.ReadTolerance("5 %", engineSpeed).OrRefuse(), null);
 
         var windows = AllChecks.Look(car, OwnersGoals.None with { Cruise = [goal] }).Single(finding => finding.Check == "cruise").Windows;
         Assert.True(windows.Single(window => window.Position == Position.Transmission).IsOfTopGear);

@@ -5,6 +5,7 @@ using BuildLog.Data.Days;
 using BuildLog.Data.Files;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Notes;
+using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Languages;
 using BuildLog.Gearing.Quantities;
@@ -30,7 +31,7 @@ public sealed class WhatIsStoredTests : IDisposable
     [Fact]
     public void A_refusal_is_known_by_a_code_in_English_and_says_its_sentence_in_Dutch()
     {
-        var refused = Assert.Throws<RefusedException>(() => shop.Add(new Note { Title = new string('x', 300) })).Refusal;
+        var refused = Assert.Throws<RefusedException>(() => shop.Add(new Note(shop.Add(new Vehicle { Name = "Tern" })) { Title = new string('x', 300) })).Refusal;
         Assert.Equal("title-of-the-note", refused.Code);
         Assert.Contains("tekens", refused.Sentence, StringComparison.Ordinal);
 
@@ -40,8 +41,8 @@ public sealed class WhatIsStoredTests : IDisposable
     [Fact]
     public void A_part_counted_in_the_yard_is_known_again_in_the_other_language()
     {
-        var wanted = shop.Add(new WantedPart { Kind = WantedKind.Axle, Title = "langere as", MustHaves = [new("steekcirkel", "5 × 114.3")] });
-        shop.Add(new Offer(wanted) { What = "as uit een bestelwagen", Seen = new(2026, 5, 3) }, "", new(wanted, new AxleComponent(), null!));
+        var wanted = shop.Add(new WantedPart(shop.Add(new Vehicle { Name = "Bittern" }), WantedKind.Axle) { Title = "langere as", MustHaves = [new("steekcirkel", "5 × 114.3")] });
+        shop.BringBack(new(wanted, new AxleComponent(), part => new TeethSession((AxleComponent)part, null) { Date = new(2026, 5, 3), Readings = ["41/10", "41/10"] }));
         var part = Assert.Single(shop.Parts()).Component;
         using var english = Language.English.Speak();
 
