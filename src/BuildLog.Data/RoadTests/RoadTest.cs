@@ -48,12 +48,12 @@ public sealed class RoadTest : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Date, Spoken("day of the road test"));
-        TextRules.CheckLine(Gear, Spoken("gear"), "4");
-        TextRules.CheckLine(Temperatures, Spoken("temperatures"), "water 88 °C");
-        TextRules.CheckLine(Vibration, Spoken("vibration"), "85 to 95 km/h");
-        TextRules.CheckText(Noises, Spoken("noises"));
-        TextRules.CheckText(Defects, Spoken("defects"));
-        TextRules.CheckText(Fix, Spoken("fix"));
+        TextRules.CheckDay(Date, new Later("day of the road test"));
+        TextRules.CheckLine(Gear, new Later("gear"), "4");
+        TextRules.CheckLine(Temperatures, new Later("temperatures"), "water 88 °C");
+        TextRules.CheckLine(Vibration, new Later("vibration"), "85 to 95 km/h");
+        TextRules.CheckText(Noises, new Later("noises"));
+        TextRules.CheckText(Defects, new Later("defects"));
+        TextRules.CheckText(Fix, new Later("fix"));
     }
 }

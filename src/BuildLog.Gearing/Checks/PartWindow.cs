@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
-    /// <summary>It is of the gear that a gearbox ends in.</summary>
+    /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
     public bool IsOfTopGear { get; init; }
 
     /// <summary>Between which values such a part is made.</summary>

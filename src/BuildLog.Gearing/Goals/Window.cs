@@ -53,11 +53,11 @@ public readonly record struct Window(double Low, double High)
         return null;
     }
 
-    /// <summary>The ends in a unit as <see cref="InWords"/> writes them; an open side is empty.</summary>
+    /// <summary>The ends in a unit, rounded as <see cref="InWords"/> does and written as they are typed; an open side is empty.</summary>
     public (string Low, string High) Written(Unit unit)
     {
         var (from, to, places) = Rounded.Inwards(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit));
-        string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Fixed(side, places);
+        string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Typed(side, places);
         return (Text(from), Text(to));
     }
 

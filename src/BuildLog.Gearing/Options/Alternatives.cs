@@ -25,7 +25,7 @@ public static class Alternatives
     /// <summary>The listed overdrive ratio that comes nearest to the cruise.</summary>
     /// <exception cref="RefusedException">No cruise can be said.</exception>
     public static (string Name, Driveline Driveline) Overdrive(Driveline driveline, OwnersGoals goals)
-        => Nearest(goals, ListedParts.Overdrives().Select(unit => ($"overdrive {Rounded.Exact(unit.Part!.Ratio!.Value.Value)}", driveline with { Overdrive = unit.Part })));
+        => Nearest(goals, ListedParts.Overdrives().Select(unit => (Spoken($"overdrive {Rounded.Exact(unit.Part!.Ratio!.Value.Value)}"), driveline with { Overdrive = unit.Part })));
 
     /// <summary>The listed axle ratio that comes nearest to the cruise.</summary>
     /// <exception cref="RefusedException">No axle is fitted, or no cruise can be said.</exception>

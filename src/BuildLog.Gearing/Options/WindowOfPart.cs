@@ -14,6 +14,9 @@ namespace BuildLog.Gearing.Options;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
+    /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
+    public bool IsOfTopGear { get; init; }
+
     /// <summary>Who demands the lower edge; null where that side is open.</summary>
     public Demand? Lowest { get; init; }
 

@@ -137,7 +137,7 @@ internal sealed class AxleCommand : Command
         };
     }
 
-    private static string Usual(double value) => Rounded.Exact(value);
+    private static string Usual(double value) => Rounded.Typed(value);
 
     private double Hub(ParseResult parse) => parse.Read(hub, text => RatioRange.Hub.Read(text))?.Value ?? 1;
 

@@ -53,7 +53,7 @@ internal sealed class RollOutCommand : Command
             Construction = how.Construction,
             Readings = texts,
             Tape = parse.GetValue(tape) ?? "2 mm",
-            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+            Align = parse.GetValue(align) ?? Rounded.Typed(how.Align),
             Pressure = parse.GetValue(pressure) ?? "",
         });
         return kept.In(new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse))]));

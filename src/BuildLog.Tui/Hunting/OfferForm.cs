@@ -33,7 +33,7 @@ internal static class OfferForm
                 new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
-                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
+                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? Spoken("today") : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes },
             ],

@@ -47,6 +47,7 @@ internal static class OptionRows
             [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
         {
             Rejected = found.Rejected.Says(option.Driveline),
+            Verdicts = counts.Each(),
         };
     }
 }

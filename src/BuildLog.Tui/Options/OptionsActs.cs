@@ -204,9 +204,9 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private static string Number(Option option, Position position) => position switch
     {
-        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Exact(gear.Ratio.Value.Value))),
-        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Exact(ratio.Value.Value) : PlannedDriveline.None,
-        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Exact(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
-        _ => Rounded.Exact(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
+        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Typed(gear.Ratio.Value.Value))),
+        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Typed(ratio.Value.Value) : PlannedDriveline.None,
+        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Typed(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
+        _ => Rounded.Typed(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
     };
 }

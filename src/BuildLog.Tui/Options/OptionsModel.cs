@@ -30,4 +30,7 @@ internal sealed record OptionRow(
 {
     /// <summary>That it was rejected before, and the rule that failed; null where it was not.</summary>
     public string? Rejected { get; init; }
+
+    /// <summary>How many findings it has of each verdict, the worst first, each by itself.</summary>
+    public IReadOnlyList<string> Verdicts { get; init; } = [];
 }

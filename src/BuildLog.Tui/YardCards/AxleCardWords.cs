@@ -35,13 +35,13 @@ internal static class AxleCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("counted, wheel : propshaft")),
-            new(Spoken("teeth, ring / pinion")),
-            new(Spoken("flange to flange (track)"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.HubFaces, units)))),
-            new(Spoken("perch to perch"), length, CardBlanks.Matching((Spoken("springs"), CardBlanks.Length(hanging.Springs, units)), (Spoken("ours"), CardBlanks.Length(ours?.Perches, units)))),
-            new(Spoken("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
-            new(Spoken("pinion flange or spline"), "", CardBlanks.Matching((Spoken("propshaft"), shaft?.RearEnd), (Spoken("ours"), ours?.PinionFlange))),
-            new(Spoken("parking brake: cable / drum / none")),
+            new(new Later("counted, wheel : propshaft")),
+            new(new Later("teeth, ring / pinion")),
+            new(new Later("flange to flange (track)"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.HubFaces, units)))),
+            new(new Later("perch to perch"), length, CardBlanks.Matching((Spoken("springs"), CardBlanks.Length(hanging.Springs, units)), (Spoken("ours"), CardBlanks.Length(ours?.Perches, units)))),
+            new(new Later("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
+            new(new Later("pinion flange or spline"), "", CardBlanks.Matching((Spoken("propshaft"), shaft?.RearEnd), (Spoken("ours"), ours?.PinionFlange))),
+            new(new Later("parking brake: cable / drum / none")),
         ];
     }
 

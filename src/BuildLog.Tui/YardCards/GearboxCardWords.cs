@@ -30,15 +30,15 @@ internal static class GearboxCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("counted, output : input")),
-            new(Spoken("other gears")),
-            new(Spoken("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
-            new(Spoken("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
-            new(Spoken("input spigot"), length, CardBlanks.Matching((Spoken("pilot"), CardBlanks.Length(engine?.PilotBore, units)), (Spoken("ours"), CardBlanks.Length(ours?.Front.Spigot, units)))),
-            new(Spoken("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), ours?.Output))),
-            new(Spoken("length, bell face to output"), length),
-            new(Spoken("bell face to mount"), length),
-            new(Spoken("speedometer: cable / sensor / none")),
+            new(new Later("counted, output : input")),
+            new(new Later("other gears")),
+            new(new Later("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
+            new(new Later("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
+            new(new Later("input spigot"), length, CardBlanks.Matching((Spoken("pilot"), CardBlanks.Length(engine?.PilotBore, units)), (Spoken("ours"), CardBlanks.Length(ours?.Front.Spigot, units)))),
+            new(new Later("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), ours?.Output))),
+            new(new Later("length, bell face to output"), length),
+            new(new Later("bell face to mount"), length),
+            new(new Later("speedometer: cable / sensor / none")),
         ];
     }
 
