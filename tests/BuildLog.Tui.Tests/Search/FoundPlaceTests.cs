@@ -1,7 +1,6 @@
 using BuildLog.Data.Search;
 using BuildLog.Data.Sessions;
 using BuildLog.Tui.Search;
-using Xunit;
 
 namespace BuildLog.Tui.Tests.Search;
 
