@@ -4,7 +4,6 @@ using BuildLog.Data.Files;
 using BuildLog.Endurance.CutOff;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Workbench;
