@@ -17,7 +17,7 @@ public sealed class ChecksInDutchTests : IDisposable
 
     [Theory]
     [InlineData("27 splines", "27 splines, 33 mm")]
-    [InlineData("vertanding 27", "vertanding 27, 33 mm")]
+    [InlineData("27 spiebanen", "27 spiebanen, 33 mm")]
     public void A_slip_yoke_with_as_many_splines_is_tried_on(string output, string frontEnd)
     {
         var finding = Assert.Single(Look(new() { Transmission = new("bak", []) { Output = output }, Propshaft = new("as", new ShaftPiece()) { FrontEnd = frontEnd } }), finding => finding.Check == "output-flange");
@@ -43,6 +43,10 @@ public sealed class ChecksInDutchTests : IDisposable
         Assert.True(windows.Single(window => window.Position == Position.Transmission).IsOfTopGear);
         Assert.False(windows.Single(window => window.Position == Position.RearAxle).IsOfTopGear);
     }
+
+    [Fact]
+    public void An_engine_speed_is_typed_as_it_is_shown()
+        => Assert.Equal(2500 / 60.0, QuantityText.Read(Rounded.Value(new Known(2500 / 60.0, Source.Measured).Value, Units.RevolutionPerMinute), Kind.Rotation).OrRefuse().Value, 1e-9);
 
     // 3.455 typed with a comma could be three thousand; what is put into an entry has the point.
     [Fact]

@@ -54,7 +54,7 @@ public sealed class WhatIsStoredTests : IDisposable
     public void What_goes_along_is_counted_in_Dutch_words()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bittern" });
-        foreach (var title in new[] { "een", "twee" }) shop.Add(new Note(vehicle) { Title = title, Body = "tekst" });
+        foreach (var title in new[] { "een", "twee" }) shop.Add(new Note(vehicle) { Title = title, Date = new(2026, 5, 3) });
 
         Assert.Equal("2 × notitie", shop.WhatGoesWith(vehicle));
     }
