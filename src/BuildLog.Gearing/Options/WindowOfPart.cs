@@ -23,9 +23,6 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     /// <summary>Who demands the upper edge; null where that side is open.</summary>
     public Demand? Highest { get; init; }
 
-    /// <summary>It is of the gear that a gearbox ends in.</summary>
-    public bool IsOfTopGear { get; init; }
-
     /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
     public bool IsMade { get; init; } = true;
 

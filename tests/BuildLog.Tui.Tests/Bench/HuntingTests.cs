@@ -749,7 +749,7 @@ public sealed class HuntingTests : IDisposable
             tansy.Id);
 
         Assert.Empty(view.Refused);
-        var tried = whatIf.On(VehicleOnBench.Read(shop, tansy, new(2026, 5, 20)), shop).Driveline;
+        var tried = forNow.WhatIf.On(VehicleOnBench.Read(shop, tansy, new(2026, 5, 20)), shop).Driveline;
         Rectangular(0.005, tried.Tyres!.RollingCircumference);
         Rectangular(0.0005, tried.Propshaft!.Pieces[^1].Outer);
         Assert.Equal(0.0001 / 1.96, tried.Propshaft.Pieces[^1].Wall!.Value.StandardUncertainty, 1e-7);
