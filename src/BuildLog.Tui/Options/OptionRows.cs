@@ -39,15 +39,12 @@ internal static class OptionRows
             place,
             option.Changes,
             counts.Worst ?? Verdict.Open,
-            counts.Summary(),
+            counts.Each(),
             OptionWords.Parts(option),
             OptionWords.Short(option),
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
             OptionWords.Cost(option, currency),
             OptionWords.Sure(option),
-            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
-        {
-            Verdicts = counts.Each(),
-        };
+            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))]);
     }
 }
