@@ -38,7 +38,7 @@ internal static class OptionRows
             place,
             option.Changes,
             counts.Worst ?? Verdict.Open,
-            counts.Summary(),
+            counts.Each(),
             OptionWords.Parts(option),
             OptionWords.Short(option),
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
@@ -47,7 +47,6 @@ internal static class OptionRows
             [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
         {
             Rejected = found.Rejected.Says(option.Driveline),
-            Verdicts = counts.Each(),
         };
     }
 }
