@@ -45,7 +45,7 @@ internal static class WantedForm
     }
 
     private static Parsed<Money> Most(string text, Currency bare)
-        => MoneyText.ReadPrice(text, bare).Then<Money>(most => most.Minor > 0 ? most : new Refusal("money", Spoken("Nothing can be bought for at most 0: leave it empty where any price will do."), "250 EUR"));
+        => MoneyText.ReadPrice(text, bare).Then<Money>(most => most.Minor > 0 ? most : new Refusal("money", Spoken("Nothing can be bought for at most 0: leave it empty where any price will do."), "250 EUR").In(text));
 
     // One that has gone by since it was typed stays: it is overdue, and the page says so.
     private static Parsed<DateOnly> Deadline(string text, WantedPart wanted, DateOnly today)
