@@ -45,14 +45,12 @@ internal sealed class JointTorqueCheck : ICheck
             Limit)
         {
             ByLimits = judged,
-            Cures = [$"joints rated for {Enough(asked, OffRoad(driveline, low))}"],
+            Cures = [$"joints rated for {Said.Rated(asked, OffRoad(driveline, low))}"],
         });
     }
 
     // Off the road the wheels may be bound, and then the tyres do not slip first.
     private static Measured? OffRoad(Driveline driveline, Measured? low) => driveline.TransferCase?.Low is null ? null : low;
-
-    private static SaidNumber Enough(Measured asked, Measured? offRoad) => Said.Rated(offRoad?.Interval95.High > asked.Interval95.High ? offRoad : asked, 1);
 
     private static Sentence Other(Measured? low, Measured? slip, Measured asked)
     {
@@ -76,7 +74,7 @@ internal sealed class JointTorqueCheck : ICheck
     {
         if (shaft.Shaft.JointRating is null)
         {
-            var enough = asked is null ? "" : Said.As($"; {Enough(asked, OffRoad(driveline, LowGear(driveline)))} would do");
+            var enough = asked is null ? "" : Said.As($"; {Said.Rated(asked, OffRoad(driveline, LowGear(driveline)))} would do");
             yield return new(Spoken("the joints' rating is not known"), $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
         }
 

@@ -6,8 +6,8 @@ namespace BuildLog.Gearing.Goals;
 /// <summary>What values are wanted, the limits included; a side without a limit is infinite.</summary>
 public readonly record struct Window(double Low, double High)
 {
-    // 1.96 · ½/√3
-    private const double LastDigit95 = 0.566;
+    // 1.96 · ½/√3 = 0.566; a quotient bends by as little more.
+    private const double LastDigit95 = 0.57;
 
     // A limit is met where only the rounding of a computation misses it, as 1.2 · 130 does 156.
     private const double LastBits = 1e-9;
