@@ -130,7 +130,7 @@ public sealed class OwnersWordCheckTests
                 "gearbox: gear 1, stall speed, stall torque ratio, torque rating, clutch rating, spigot",
                 "overdrive: ratio",
                 "transfer case: high ratio, low ratio",
-                "axle: ratio, torque rating, bolt circle, spigot, hub faces, droop, bump, perches apart, pinion against the perches",
+                "axle: ratio, torque rating, bolt circle, hub spigot, hub faces, droop, bump, perches apart, pinion against the perches",
                 "propshaft: tube diameter, tube wall, length, output's angle, shaft's angle, pinion's angle, joint rating, slip stroke, slip standing out",
                 "tyres: circumference, loaded radius, rim width, offset, wheels' bolt circle, wheels' bore",
                 "speedometer: turns the dial wants",
