@@ -52,8 +52,8 @@ internal static partial class UnsaidTexts
         {
             var isSaid = IsSaid(expression, model);
             var text = isSaid ? null : Words(expression);
-            var isPassedOn = !isSaid && text is null && expression is IdentifierNameSyntax or MemberAccessExpressionSyntax;
             var end = End(expression);
+            var isPassedOn = !isSaid && text is null && end.Parent is not InterpolationSyntax && expression is IdentifierNameSyntax or MemberAccessExpressionSyntax;
             if ((!isSaid && text is null && !isPassedOn) || !IsPlace(end) || (isPassedOn && !IsText(expression, model))) continue;
 
             var from = isPassedOn ? Named(model.GetSymbolInfo(expression).Symbol) : null;

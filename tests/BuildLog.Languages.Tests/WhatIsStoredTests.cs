@@ -4,6 +4,7 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Days;
 using BuildLog.Data.Files;
 using BuildLog.Data.Hunting;
+using BuildLog.Data.Jobs;
 using BuildLog.Data.Notes;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
@@ -54,9 +55,9 @@ public sealed class WhatIsStoredTests : IDisposable
     public void What_goes_along_is_counted_in_Dutch_words()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bittern" });
-        foreach (var title in new[] { "een", "twee" }) shop.Add(new Note(vehicle) { Title = title, Date = new(2026, 5, 3) });
+        foreach (var title in new[] { "een", "twee" }) shop.Add(new Job(vehicle) { Title = title });
 
-        Assert.Equal("2 × notitie", shop.WhatGoesWith(vehicle));
+        Assert.Equal("2 × klus", shop.WhatGoesWith(vehicle));
     }
 
     [Theory]
