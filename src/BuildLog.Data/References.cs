@@ -54,5 +54,5 @@ internal static class References
     private static bool Holds(ShopContext db, Matter about, Guid uid)
         => db.Rows.Ask($"SELECT 1 FROM \"{db.Model.FindEntityType(Matters.TypeOf(about))!.GetTableName()}\" WHERE \"Uid\" = $0", uid) is not null;
 
-    private static RefusedException Missing(Matter matter) => new(matter.InWords().Replace(' ', '-'), Spoken($"The {matter.InWords()} is not in the record; add it first."), "");
+    private static RefusedException Missing(Matter matter) => new(matter.InWords().Text.Replace(' ', '-'), Spoken($"The {matter.InWords()} is not in the record; add it first."), "");
 }

@@ -1,3 +1,3 @@
 using BuildLog.Tui.Commands;
 
-return CommandLine.Run(args, Console.Out, () => Console.Error, TimeProvider.System);
+return CommandLine.Run(args, Console.Out, () => Console.Error, TimeProvider.System, Environment.GetEnvironmentVariable);

@@ -35,9 +35,9 @@ public sealed class Attachment : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(FileName, Spoken("name of the file"), "pinion-before.jpg");
-        TextRules.CheckLine(MediaType, Spoken("kind of the file"), "image/jpeg");
-        TextRules.CheckText(Caption, Spoken("caption"));
+        TextRules.CheckTitle(FileName, new Later("name of the file"), "pinion-before.jpg");
+        TextRules.CheckLine(MediaType, new Later("kind of the file"), "image/jpeg");
+        TextRules.CheckText(Caption, new Later("caption"));
         if (FileName.AsSpan().IndexOfAny('/', '\\') >= 0 || FileName is "." or "..")
             throw new RefusedException("file-name", Spoken($"'{FileName}' is no name of a file: leave its folder out."), "pinion-before.jpg");
         if (!ContentHash.Is(Sha256))

@@ -29,6 +29,9 @@ public sealed class ChangeSet
     /// <summary>What was done, such as <c>fitted Harrow yard axle to Brindle</c>.</summary>
     public string Label { get; private set; } = "";
 
+    /// <summary>What was taken out, such as <c>axle Harrow yard axle</c>; empty where nothing was.</summary>
+    public string TakenOut => Label.IndexOf(ChangeList.Removed, StringComparison.Ordinal) is >= 0 and var at ? Label[(at + ChangeList.Removed.Length)..] : "";
+
     /// <summary>The name of the machine it was done on.</summary>
     public string Machine { get; private set; } = "";
 

@@ -68,7 +68,7 @@ public abstract class Component : Entered
     {
         Specs.Check();
         Traits.Check();
-        TextRules.CheckLine(Condition, Spoken("condition"), "rebuilt, new bearings");
+        TextRules.CheckLine(Condition, new Later("condition"), "rebuilt, new bearings");
         if (Price is { Minor: < 0 }) throw new RefusedException("money", Spoken("A price is zero or more."), "180 EUR");
         if (Name.Length == 0) throw new RefusedException("component", Spoken($"The {Kind} needs a name."), "Harrow 4.10 axle");
         if (Name.Length > 80 || Name.Any(char.IsControl))

@@ -49,8 +49,8 @@ public sealed class Cost : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, Spoken("cost"), "gasket set");
-        TextRules.CheckDay(Date, Spoken("date of the cost"));
+        TextRules.CheckTitle(What, new Later("cost"), "gasket set");
+        TextRules.CheckDay(Date, new Later("date of the cost"));
         if (Amount is null) throw new RefusedException("money", Spoken($"What did '{What}' cost?"), "45.50 EUR");
     }
 }

@@ -24,12 +24,20 @@ public sealed record Money
         => [.. amounts.OfType<Money>().GroupBy(amount => amount.Currency).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new Money(group.Sum(amount => amount.Minor), group.Key))];
 
-    /// <summary><c>1250.50 EUR</c>: a text that <see cref="MoneyText"/> reads back.</summary>
-    public override string ToString()
+    /// <summary><c>1250.50</c>, for spreadsheets: the same whatever is spoken.</summary>
+    public string Number => In(CultureInfo.InvariantCulture);
+
+    /// <summary><c>1250.50 EUR</c>, for lists that programs read.</summary>
+    public string Listed => $"{Number} {Currency}";
+
+    /// <summary><c>1250.50 EUR</c>, as the language spoken writes it: a text that <see cref="MoneyText"/> reads back.</summary>
+    public override string ToString() => $"{In(Language.Spoken.Culture)} {Currency}";
+
+    private string In(CultureInfo culture)
     {
         var decimals = Costs.Currency.Find(Currency)?.Decimals ?? 2;
         var whole = (decimal)Minor;
         for (var k = 0; k < decimals; k++) whole /= 10;
-        return string.Create(CultureInfo.InvariantCulture, $"{whole.ToString($"F{decimals}", CultureInfo.InvariantCulture)} {Currency}");
+        return whole.ToString($"F{decimals}", culture);
     }
 }

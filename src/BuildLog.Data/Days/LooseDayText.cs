@@ -53,8 +53,8 @@ public static partial class LooseDayText
 
     private static Span? Plain(string text)
     {
-        if (DateOnly.TryParseExact(text, Days, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return new(day, day);
-        if (DateOnly.TryParseExact("1 " + text, ["d MMMM yyyy", "d MMM yyyy"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var month)) return Span.Months(month, 1);
+        if (CalendarDay.TryRead(text, Days, out var day)) return new(day, day);
+        if (CalendarDay.TryRead("1 " + text, ["d MMMM yyyy", "d MMM yyyy"], out var month)) return Span.Months(month, 1);
         if (DateOnly.TryParseExact(text + "-1", "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out month)) return Span.Months(month, 1);
         if (Decade().IsMatch(text)) return Span.Months(new(Number(text[..4]), 1, 1), 120);
         if (Year().Match(text) is not { Success: true } match) return null;

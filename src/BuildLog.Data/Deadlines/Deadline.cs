@@ -26,9 +26,9 @@ public sealed class Deadline : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, Spoken("deadline"), "test station, second look");
-        TextRules.CheckDay(Day, Spoken("day of the deadline"));
-        TextRules.CheckDay(Done, Spoken("day it was done"));
+        TextRules.CheckTitle(What, new Later("deadline"), "test station, second look");
+        TextRules.CheckDay(Day, new Later("day of the deadline"));
+        TextRules.CheckDay(Done, new Later("day it was done"));
         if (Day == default) throw new RefusedException("day", Spoken($"By when is '{What}' due?"), "2026-05-03");
     }
 

@@ -26,10 +26,10 @@ public sealed class Decision : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, Spoken("decision"), "axle 3.08 instead of 3.55");
-        TextRules.CheckText(Why, Spoken("reason"));
-        TextRules.CheckLine(AgreedBy, Spoken("name of who agreed"), "Agnes Thorley");
-        TextRules.CheckDay(Date, Spoken("day of the decision"));
+        TextRules.CheckTitle(What, new Later("decision"), "axle 3.08 instead of 3.55");
+        TextRules.CheckText(Why, new Later("reason"));
+        TextRules.CheckLine(AgreedBy, new Later("name of who agreed"), "Agnes Thorley");
+        TextRules.CheckDay(Date, new Later("day of the decision"));
     }
 
     public override string ToString() => What;

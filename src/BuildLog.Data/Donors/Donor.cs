@@ -58,10 +58,10 @@ public sealed class Donor : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, Spoken("name of the donor"), "Wexcombe delivery van");
-        TextRules.CheckLine(ChassisNumber, Spoken("chassis number"), "WX-DV-11853");
-        TextRules.CheckLine(Place, Spoken("place of the donor"), "behind the shed");
-        TextRules.CheckText(Notes, Spoken("notes"));
+        TextRules.CheckTitle(Name, new Later("name of the donor"), "Wexcombe delivery van");
+        TextRules.CheckLine(ChassisNumber, new Later("chassis number"), "WX-DV-11853");
+        TextRules.CheckLine(Place, new Later("place of the donor"), "behind the shed");
+        TextRules.CheckText(Notes, new Later("notes"));
     }
 
     public override string ToString() => Name;

@@ -54,7 +54,7 @@ public sealed class DonorPiece : Entered
     /// <summary>What it brought in.</summary>
     public Money? Income { get; set; }
 
-    public override void Check() => TextRules.CheckTitle(What, Spoken("piece of the donor"), "gearbox with bellhousing");
+    public override void Check() => TextRules.CheckTitle(What, new Later("piece of the donor"), "gearbox with bellhousing");
 
     public override string ToString() => What;
 }

@@ -23,7 +23,7 @@ internal static class AxleNumbers
     {
         foreach (var counted in sessions.OfType<TeethSession>()) yield return (Through(hub, Counted(counted.Result())), counted);
         if (axle.Teeth is { } teeth) yield return (Through(hub, Counted(teeth)), null);
-        foreach (var counted in PartNumbers.BestKnownFirst(sessions.OfType<TurnCountSession>().Select(count => (new Known(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), (Session?)count)))) yield return counted;
+        foreach (var counted in PartNumbers.BestKnownFirst(sessions.OfType<TurnCountSession>().Select(count => PartNumbers.Counted(count, count.Result())))) yield return counted;
         if (axle.StatedRatio is { } stated) yield return (Through(hub, PartNumbers.Quoted(stated, RatioRange.Axle, Spoken("axle ratio"))), null);
     }
 

@@ -20,6 +20,8 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
     public Engine Of(EngineComponent engine) => new(engine.Name, Find(PartNumbers.Idle), Find(PartNumbers.Redline))
     {
         Torque = engine.Torque(),
+        ToldTorque = Told(engine, engine.PeakTorque, engine.PeakTorqueAt),
+        ToldPower = Told(engine, engine.PeakPower, engine.PeakPowerAt),
         LowestPull = Find(Spec.LowestPull.InWords()),
         Induction = engine.Induction ?? Induction.NaturallyAspirated,
         CriticalAltitude = Find(Spec.CriticalAltitude.InWords()),
@@ -138,6 +140,9 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
 
     // An earlier count is no quotation.
     private static bool IsQuoted(Known known) => known.Source is Source.MakersData or Source.Tag or Source.OwnersWord or Source.Assumed;
+
+    // Without points the curve is drawn through its peaks.
+    private static ToldPeak? Told(EngineComponent engine, Noted? peak, Noted? at) => engine.TorquePoints is null || peak is null ? null : new(peak.Si, at?.Si);
 
     /// <summary>The number of this name; null where it is not known.</summary>
     private Known? Find(string number) => numbers.FirstOrDefault(known => known.Number == number)?.Used;

@@ -12,19 +12,21 @@ internal static class GearNumbers
     /// <param name="box">The gearbox.</param>
     /// <param name="counts">The counts of its gears, the latest first.</param>
     public static IEnumerable<NumberKnown?> Of(TransmissionComponent box, IReadOnlyList<GearCountSession> counts)
-        => Names(box, counts).Select((name, k) => PartNumbers.Strongest(PartNumbers.Gear(name), Units.One, Evidence(box, name, k, counts)));
+    {
+        var counted = counts.ToLookup(count => count.Gear, count => PartNumbers.Counted(count, count.Result()), StringComparer.OrdinalIgnoreCase);
+        return Names(box, counted).Select((name, k) => PartNumbers.Strongest(PartNumbers.Gear(name), Units.One, Evidence(box, name, k, counted[name])));
+    }
 
     // Where nobody has written the gears down, those that were counted are the gears.
-    private static IReadOnlyList<string> Names(TransmissionComponent box, IReadOnlyList<GearCountSession> counts)
+    private static IReadOnlyList<string> Names(TransmissionComponent box, ILookup<string, (Known Known, Session? Session)> counted)
         => box.GearNames is { Count: > 0 } names
             ? names
-            : [.. counts.DistinctBy(count => count.Gear, StringComparer.OrdinalIgnoreCase).OrderByDescending(count => count.Result().Ratio.Value).Select(count => count.Gear)];
+            : [.. counted.OrderByDescending(gear => gear.First().Known.Value.Value).Select(gear => gear.Key)];
 
-    private static IEnumerable<(Known, Session?)> Evidence(TransmissionComponent box, string name, int k, IReadOnlyList<GearCountSession> counts)
+    private static IEnumerable<(Known, Session?)> Evidence(TransmissionComponent box, string name, int k, IEnumerable<(Known Known, Session? Session)> counted)
     {
         if (box.Train is { } train) yield return (new(train.Gears[k].Ratio, Source.TeethCounted, train.Gears[k].Says), null);
-        var ofGear = counts.Where(count => string.Equals(count.Gear, name, StringComparison.OrdinalIgnoreCase));
-        foreach (var counted in PartNumbers.BestKnownFirst(ofGear.Select(count => (new Known(count.Result().Ratio, Source.Measured, Spoken($"count of {count.Date.InWords()}")), (Session?)count)))) yield return counted;
+        foreach (var count in PartNumbers.BestKnownFirst(counted)) yield return count;
         if (box.Gears.FirstOrDefault(gear => gear.Name == name) is { } stated) yield return (PartNumbers.Quoted(stated.Ratio, RatioRange.Gear, PartNumbers.Gear(name)), null);
     }
 }

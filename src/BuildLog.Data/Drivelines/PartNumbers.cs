@@ -41,6 +41,9 @@ internal static class PartNumbers
         }).Concat(SpecNumbers.Of(component, sessions)).OfType<NumberKnown>().Select(number => number with { Position = usual });
     }
 
+    /// <summary>A turn count as evidence of the ratio it gives.</summary>
+    public static (Known Known, Session? Session) Counted(Session session, TurnCount count) => (new(count.Ratio, Source.Measured, Spoken($"count of {session.Date.InWords()}")), session);
+
     /// <summary>Measurements of one kind, the one that counts first: the latest, unless an earlier one agrees with it and is clearly better known.</summary>
     /// <param name="measured">The latest first.</param>
     public static IEnumerable<(Known Known, Session? Session)> BestKnownFirst(IEnumerable<(Known Known, Session? Session)> measured)

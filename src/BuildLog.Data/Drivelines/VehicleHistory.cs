@@ -1,9 +1,12 @@
 using BuildLog.Data.Costs;
 using BuildLog.Data.Fitments;
+using BuildLog.Data.RoadTests;
 using BuildLog.Data.Rows;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Drivelines;
 
@@ -13,10 +16,12 @@ internal sealed class VehicleHistory
     private readonly Vehicle vehicle;
     private readonly PartEvidence evidence;
     private readonly VehicleNumbers numbers;
+    private readonly IReadOnlyList<RoadTest> drives;
     private readonly IReadOnlyList<Spending> spending;
 
-    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<Spending> spending)
-        => (this.vehicle, Fitments, evidence, numbers, this.spending) = (vehicle, fitments, new(sessions), new(vehicle, [.. sessions.Where(session => session.ComponentId is null)]), spending);
+    private VehicleHistory(Vehicle vehicle, IReadOnlyList<Fitment> fitments, IReadOnlyList<Session> sessions, IReadOnlyList<RoadTest> drives, IReadOnlyList<Spending> spending)
+        => (this.vehicle, Fitments, evidence, numbers, this.drives, this.spending)
+            = (vehicle, fitments, new(sessions), new(vehicle, [.. sessions.Where(session => session.ComponentId is null)]), drives, spending);
 
     public IReadOnlyList<Fitment> Fitments { get; }
 
@@ -24,7 +29,7 @@ internal sealed class VehicleHistory
     {
         var stored = VehicleReader.Stored(record, vehicle);
         var fitments = FitmentReader.Of(record, stored.Id);
-        return new(stored, fitments, SessionsOn(record, stored, fitments), Spending.On(record, stored));
+        return new(stored, fitments, SessionsOn(record, stored, fitments), RoadTestReader.Of(record, stored), Spending.On(record, stored));
     }
 
     /// <summary>The driveline of one day alone: no more is read than held then, however long the history.</summary>
@@ -32,14 +37,14 @@ internal sealed class VehicleHistory
     {
         var stored = VehicleReader.Stored(record, vehicle);
         var fitments = FitmentReader.On(record, stored, day);
-        return new VehicleHistory(stored, fitments, SessionsOn(record, stored, [.. fitments.Where(fitment => fitment.Holds(day))]), spending: []).On(day);
+        return new VehicleHistory(stored, fitments, SessionsOn(record, stored, [.. fitments.Where(fitment => fitment.Holds(day))]), RoadTestReader.Of(record, stored), spending: []).On(day);
     }
 
     public DrivelineOfDay On(DateOnly day)
     {
         var fitted = AlongTheDriveline(fitment => fitment.Holds(day));
         var known = NumbersOf(fitted);
-        return new(vehicle, day, numbers.Driven(Chain(fitted, known), SpeedometerTurnedAlikeSince(fitted), day), fitted, [.. known, .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
+        return new(vehicle, day, Driven(numbers.Driven(Chain(fitted, known), AlikeSince(fitted), day), AlikeSince(fitted, Position.Speedometer), day), fitted, [.. known, .. numbers.All]) { Doubts = UncertainDay.Of(Fitments, day) };
     }
 
     /// <summary>Spent on the vehicle until the end of that day, one sum for each currency.</summary>
@@ -83,9 +88,26 @@ internal sealed class VehicleHistory
     private static IReadOnlyList<Session> SessionsOn(Snapshot record, Vehicle vehicle, IReadOnlyList<Fitment> fitments)
         => SessionList.Of(record, vehicle, [.. fitments.Select(fitment => fitment.ComponentId).Distinct()]);
 
-    // Whoever fits a part and drives on the same day fits it first. Engine and shafts may change: they turn no cable.
-    private static DateOnly SpeedometerTurnedAlikeSince(List<Fitment> fitted)
-        => fitted.Where(fitment => fitment.Position is not (Position.Engine or Position.Propshaft or Position.FrontPropshaft)).Select(fitment => fitment.From).DefaultIfEmpty().Max();
+    // Whoever fits a part and drives on the same day fits it first. Engine and shafts may change: no ratio is theirs.
+    private static DateOnly AlikeSince(List<Fitment> fitted, Position? whatever = null)
+        => fitted.Where(fitment => fitment.Position is not (Position.Engine or Position.Propshaft or Position.FrontPropshaft) && fitment.Position != whatever)
+            .Select(fitment => fitment.From).DefaultIfEmpty().Max();
+
+    // What drives with these parts say of the axle, beside what it is known as.
+    private Driveline Driven(Driveline chain, DateOnly since, DateOnly until)
+        => chain.DrivingAxle?.Ratio is { } known
+            ? chain with
+            {
+                MeasuredAgain =
+                [
+                    .. chain.MeasuredAgain,
+                    .. drives.Where(drive => since <= drive.Date && drive.Date <= until)
+                        .Select(drive => drive.AxleRatio(chain) is { } read && read.Understood(out var ratio) ? new Known(ratio, Source.Measured, Spoken($"road test {drive}")) : null)
+                        .OfType<Known>()
+                        .Select(ratio => new MeasuredAgain(chain.DrivingPosition, PartNumbers.Ratio, Units.One, known, ratio)),
+                ],
+            }
+            : chain;
 
     // From engine to tyres, the rear set before the front one, as a chain is joined.
     private List<Fitment> AlongTheDriveline(Func<Fitment, bool> holds) => [.. Fitments.Where(holds).OrderBy(fitment => fitment.Position)];

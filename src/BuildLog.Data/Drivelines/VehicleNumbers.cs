@@ -28,7 +28,7 @@ internal sealed class VehicleNumbers
             .. OfClass(Spec.RollingResistance, RollingClass.All.FirstOrDefault(tyre => tyre.Name == vehicle.RollingClass)?.Coefficient())];
         (frontHanging, rearHanging) = (new(Find(Spec.FrontSprings), Find(Spec.FrontPad)), new(Find(Spec.RearSprings), Find(Spec.RearPad)));
         var (front, rear) = (Find(Spec.FrontAxleMass), Find(Spec.RearAxleMass));
-        if (front is not null || rear is not null) axles = new(front, rear);
+        if (front is not null || rear is not null) axles = new(front, rear) { Weighed = sessions.OfType<WeighbridgeSession>().FirstOrDefault()?.Result() };
         if (All.Count == 0) return;
 
         load = new()

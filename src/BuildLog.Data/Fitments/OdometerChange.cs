@@ -50,8 +50,8 @@ public sealed class OdometerChange : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Day, Spoken("day the odometer changed"));
-        TextRules.CheckLine(Reason, Spoken("reason"), "cable drive worn out");
+        TextRules.CheckDay(Day, new Later("day the odometer changed"));
+        TextRules.CheckLine(Reason, new Later("reason"), "cable drive worn out");
         if (First is null) throw new RefusedException("odometer", Spoken($"What does the odometer show now that it is {How.InWords()}?"), "0 km");
     }
 }

@@ -46,13 +46,13 @@ public sealed class Offer : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, Spoken("offer"), "axle from a Wexcombe van");
-        TextRules.CheckLine(Place, Spoken("place of the offer"), "Tolland yard, row 6");
-        TextRules.CheckLine(Claimed, Spoken("claimed ratio or size"), "3.08");
-        TextRules.CheckText(Contact, Spoken("contact"));
-        TextRules.CheckText(Notes, Spoken("notes"));
-        TextRules.CheckDay(Seen, Spoken("day it was seen"));
-        TextRules.CheckDay(Expires, Spoken("day it expires"));
+        TextRules.CheckTitle(What, new Later("offer"), "axle from a Wexcombe van");
+        TextRules.CheckLine(Place, new Later("place of the offer"), "Tolland yard, row 6");
+        TextRules.CheckLine(Claimed, new Later("claimed ratio or size"), "3.08");
+        TextRules.CheckText(Contact, new Later("contact"));
+        TextRules.CheckText(Notes, new Later("notes"));
+        TextRules.CheckDay(Seen, new Later("day it was seen"));
+        TextRules.CheckDay(Expires, new Later("day it expires"));
         if (Expires < Seen) throw new RefusedException("expires", Spoken($"The offer cannot expire on {Expires?.InWords()}, before it was seen on {Seen.InWords()}."), "");
         if (Price is { Minor: < 0 }) throw new RefusedException("money", Spoken("A price is zero or more."), "180 EUR");
     }

@@ -15,6 +15,9 @@ public sealed partial class Shop
     public IReadOnlyList<WantedPart> Wanted(Vehicle vehicle) => store.Read(db => db.Set<WantedPart>().Where(wanted => wanted.VehicleId == vehicle.Id).AsEnumerable()
         .OrderBy(wanted => wanted.State).ThenBy(wanted => wanted.Deadline ?? DateOnly.MaxValue).ThenBy(wanted => wanted.Id).ToList());
 
+    /// <summary>What a vehicle still hunts and needs by a day, the first of them first.</summary>
+    public IReadOnlyList<WantedPart> NeededByADay(Vehicle vehicle) => store.Look(record => WantedReader.Due(record, vehicle));
+
     /// <summary>Ends a hunt with what was bought: the part joins the record with its cost, in one change.</summary>
     /// <returns>The part as it is stored; null where none was bought.</returns>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>

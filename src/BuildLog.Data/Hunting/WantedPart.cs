@@ -62,16 +62,16 @@ public sealed class WantedPart : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Title, Spoken("name of the wanted part"), "longer axle");
-        TextRules.CheckLine(DroppedFor, Spoken("reason for dropping it"), "propshaft would turn too fast");
-        TextRules.CheckText(Notes, Spoken("notes"));
-        TextRules.CheckDay(Deadline, Spoken("deadline"));
+        TextRules.CheckTitle(Title, new Later("name of the wanted part"), "longer axle");
+        TextRules.CheckLine(DroppedFor, new Later("reason for dropping it"), "propshaft would turn too fast");
+        TextRules.CheckText(Notes, new Later("notes"));
+        TextRules.CheckDay(Deadline, new Later("deadline"));
         foreach (var window in Windows) window.Check();
         if (Windows.GroupBy(window => window.Quantity).FirstOrDefault(group => group.Count() > 1) is { } twice)
             throw new RefusedException("window", Spoken($"The {twice.Key.InWords()} is limited twice; give it one window."), "2.85 to 3.21");
         foreach (var must in MustHaves)
         {
-            TextRules.CheckTitle(must.What, Spoken("name of what it must have"), "bolt circle");
+            TextRules.CheckTitle(must.What, new Later("name of what it must have"), "bolt circle");
             TextRules.CheckTitle(must.Text, must.What, "5 × 114.3");
         }
 

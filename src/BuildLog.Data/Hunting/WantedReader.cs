@@ -1,4 +1,5 @@
 using BuildLog.Data.Rows;
+using BuildLog.Data.Vehicles;
 
 namespace BuildLog.Data.Hunting;
 
@@ -16,6 +17,15 @@ internal static class WantedReader
         """
         SELECT * FROM "WantedMustHaves" WHERE "WantedPartId" IN (SELECT value FROM json_each($ids)) ORDER BY "WantedPartId", "Ordinal"
         """;
+
+    private const string DueSql = """SELECT "Id", "VehicleId" FROM "WantedParts" WHERE "State" = 'Hunting' AND "Deadline" IS NOT NULL ORDER BY "Deadline", "Id" """;
+
+    /// <summary>What a vehicle still hunts and needs by a day, the first of them first.</summary>
+    public static IReadOnlyList<WantedPart> Due(Snapshot record, Vehicle vehicle)
+    {
+        var due = record.Rows.Read(DueSql, row => (Id: row.Key("Id"), VehicleId: row.Key("VehicleId")));
+        return [.. Read(record, [.. due.Where(part => part.VehicleId == vehicle.Id).Select(part => part.Id)]).OrderBy(part => part.Deadline).ThenBy(part => part.Id)];
+    }
 
     public static IReadOnlyList<WantedPart> Read(Snapshot record, IReadOnlyCollection<long> ids)
     {

@@ -3,6 +3,7 @@ using BuildLog.Data.Components;
 namespace BuildLog.Data.Hunting;
 
 /// <summary>A part that was counted or rolled in the yard for a hunt and is not the shop's: it stands in the record for its count alone.</summary>
+/// <remarks>It is known again by what is written into it, which therefore is the same in all languages.</remarks>
 public static class YardPart
 {
     private const string NotBought = "Not bought: ";
@@ -21,7 +22,11 @@ public static class YardPart
 
     internal static bool IsOf(string title, Component part) => IsNotBought(part) && part.Name == NameOf(title);
 
-    internal static void Put(string title, Component part) => (part.Name, part.Notes) = (NameOf(title), Spoken($"{NotBought}counted for {title}."));
+    internal static void Put(string title, Component part)
+    {
+        part.Name = NameOf(title);
+        part.Notes = $"{NotBought}counted for {title}.";
+    }
 
     private static string NameOf(string title) => $"{title}, counted in the yard";
 }

@@ -65,9 +65,9 @@ public sealed class IdentityNumber : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Number, Spoken("number"), "WX-PU-20417");
-        TextRules.CheckLine(Where, Spoken("place of the number"), "frame rail, right");
-        TextRules.CheckLine(ReadBy, Spoken("name of the reader"), "Agnes");
+        TextRules.CheckTitle(Number, new Later("number"), "WX-PU-20417");
+        TextRules.CheckLine(Where, new Later("place of the number"), "frame rail, right");
+        TextRules.CheckLine(ReadBy, new Later("name of the reader"), "Agnes");
     }
 
     public override string ToString() => Number;

@@ -63,10 +63,10 @@ public sealed class Job : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Title, Spoken("title of the job"), "Rebuild the brake cylinders");
-        TextRules.CheckText(Description, Spoken("description of the job"));
-        TextRules.CheckLine(BlockedBy, Spoken("reason for waiting"), "machine shop");
-        TextRules.CheckDay(Due, Spoken("due date"));
+        TextRules.CheckTitle(Title, new Later("title of the job"), "Rebuild the brake cylinders");
+        TextRules.CheckText(Description, new Later("description of the job"));
+        TextRules.CheckLine(BlockedBy, new Later("reason for waiting"), "machine shop");
+        TextRules.CheckDay(Due, new Later("due date"));
     }
 
     public override string ToString() => Title;

@@ -35,11 +35,11 @@ public sealed class OutsideWork : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(What, Spoken("work given out"), "balance the propshaft");
-        TextRules.CheckDay(Sent, Spoken("day it was sent"));
-        TextRules.CheckDay(Promised, Spoken("promised day"));
-        TextRules.CheckDay(Back, Spoken("day it came back"));
-        TextRules.CheckLine(Certificate, Spoken("certificate"), "balance report 1182");
+        TextRules.CheckTitle(What, new Later("work given out"), "balance the propshaft");
+        TextRules.CheckDay(Sent, new Later("day it was sent"));
+        TextRules.CheckDay(Promised, new Later("promised day"));
+        TextRules.CheckDay(Back, new Later("day it came back"));
+        TextRules.CheckLine(Certificate, new Later("certificate"), "balance report 1182");
         if (Promised < Sent) throw new RefusedException("promised", Spoken($"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {Sent.InWords()}."), "");
         if (Back < Sent) throw new RefusedException("back", Spoken($"'{What}' cannot be back on {Back?.InWords()}, before it was sent on {Sent.InWords()}."), "");
     }

@@ -39,8 +39,8 @@ public sealed class WorkEntry : Entered
     {
         var minutes = WorkTime.Read(Hours).OrRefuse();
         if (minutes is <= 0 or > MinutesOfADay) throw new RefusedException("hours", Spoken($"'{Hours}' is no time that one person works on a day."), "2:30");
-        TextRules.CheckDay(Date, Spoken("day of the work"));
-        TextRules.CheckLine(Who, Spoken("name of who worked"), "Agnes");
-        TextRules.CheckText(What, Spoken("work"));
+        TextRules.CheckDay(Date, new Later("day of the work"));
+        TextRules.CheckLine(Who, new Later("name of who worked"), "Agnes");
+        TextRules.CheckText(What, new Later("work"));
     }
 }

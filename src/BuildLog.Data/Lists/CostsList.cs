@@ -16,7 +16,7 @@ internal sealed class CostsList : SpreadsheetList
         var jobs = db.Set<Job>().ToDictionary(job => job.Id, job => job.Title);
         return db.Set<Cost>().Where(cost => vehicle == null || cost.VehicleId == vehicle.Id).OrderBy(cost => cost.Date).ThenBy(cost => cost.Id).AsEnumerable()
             .Select(cost => (IReadOnlyList<string>)[
-                vehicles[cost.VehicleId], InWords(cost.Date), cost.What, cost.Amount?.ToString() ?? "", cost.Supplier?.Name ?? "", cost.JobId is { } job ? jobs[job] : ""])
+                vehicles[cost.VehicleId], InWords(cost.Date), cost.What, cost.Amount?.Listed ?? "", cost.Supplier?.Name ?? "", cost.JobId is { } job ? jobs[job] : ""])
             .ToList();
     }
 

@@ -21,7 +21,7 @@ internal sealed class PartsList : SpreadsheetList
         return db.Components.AsEnumerable()
             .Where(part => onVehicle?.Contains(part.Id) != false)
             .OrderBy(part => part.Kind.Text, StringComparer.Ordinal).ThenBy(part => part.Name, StringComparer.Ordinal).ThenBy(part => part.Id)
-            .Select(part => (IReadOnlyList<string>)[part.Kind.Text, part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Supplier?.Name ?? "", part.Price?.ToString() ?? "", part.Condition ?? "", part.Notes])
+            .Select(part => (IReadOnlyList<string>)[part.Kind.Text, part.Name, part.SerialNumber, part.Donor, part.Shelf, part.Supplier?.Name ?? "", part.Price?.Listed ?? "", part.Condition ?? "", part.Notes])
             .ToList();
     }
 

@@ -25,9 +25,9 @@ public sealed class Note : Entered
 
     public override void Check()
     {
-        TextRules.CheckLine(Title, Spoken("title of the note"), "pinion seal");
-        TextRules.CheckText(Body, Spoken("note"));
-        TextRules.CheckDay(Date, Spoken("day of the note"));
+        TextRules.CheckLine(Title, new Later("title of the note"), "pinion seal");
+        TextRules.CheckText(Body, new Later("note"));
+        TextRules.CheckDay(Date, new Later("day of the note"));
         if (Title.Length == 0 && Body.Trim().Length == 0) throw new RefusedException("note", Spoken("The note is empty."), "Pinion seal weeps since the drive to the coast.");
     }
 }

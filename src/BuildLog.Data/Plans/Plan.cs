@@ -73,9 +73,9 @@ public sealed class Plan : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, Spoken("name of the plan"), "3.08 axle on the tall tyres");
-        TextRules.CheckText(Reason, Spoken("reason"));
-        TextRules.CheckDay(Date, Spoken("date of the plan"));
+        TextRules.CheckTitle(Name, new Later("name of the plan"), "3.08 axle on the tall tyres");
+        TextRules.CheckText(Reason, new Later("reason"));
+        TextRules.CheckDay(Date, new Later("date of the plan"));
         if (Rows.Count == 0 && Wished.Count == 0) throw new RefusedException("plan", Spoken("A plan changes at least one part, the load or a wish."), "axle 3.08");
         foreach (var wish in Wished)
         {
@@ -86,7 +86,7 @@ public sealed class Plan : Entered
             throw new RefusedException("plan", Spoken($"The {again.Key.InWords()} is changed twice in one plan; keep two plans."), "");
         foreach (var row in Rows)
         {
-            TextRules.CheckLine(row.Listed, Spoken("planned change"), "3.08");
+            TextRules.CheckLine(row.Listed, new Later("planned change"), "3.08");
             if (row.ComponentId is null && row.Listed.Length == 0)
                 throw new RefusedException("plan", Spoken($"What would be fitted as {row.Position.InWords()}: a part of the shop, or a listed ratio or size?"), "3.08");
         }

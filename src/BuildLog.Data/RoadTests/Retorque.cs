@@ -30,8 +30,8 @@ public sealed class Retorque : Entered
 
     public override void Check()
     {
-        TextRules.CheckDay(Date, Spoken("day of the re-torque"));
-        TextRules.CheckTitle(What, Spoken("bolt"), "propshaft flange, rear");
-        TextRules.CheckTitle(Initials, Spoken("initials"), "AT");
+        TextRules.CheckDay(Date, new Later("day of the re-torque"));
+        TextRules.CheckTitle(What, new Later("bolt"), "propshaft flange, rear");
+        TextRules.CheckTitle(Initials, new Later("initials"), "AT");
     }
 }

@@ -1,5 +1,9 @@
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
+using Run = BuildLog.Gearing.Ratios.RoadTest;
 
 namespace BuildLog.Data.RoadTests;
 
@@ -37,14 +41,19 @@ public sealed class RoadTest : Entered
     /// <summary>What was done about it.</summary>
     public string Fix { get; set; } = "";
 
+    /// <summary>The axle ratio that follows with the parts it was driven with; null where one of the numbers is not known.</summary>
+    public Parsed<Measured>? AxleRatio(Driveline driven) => Speed is { } speed && EngineSpeed is { } engine ? Run.AxleRatio(driven, Gear, speed.Si, engine.Si) : null;
+
+    public override string ToString() => Spoken($"of {Date.InWords()}");
+
     public override void Check()
     {
-        TextRules.CheckDay(Date, Spoken("day of the road test"));
-        TextRules.CheckLine(Gear, Spoken("gear"), "4");
-        TextRules.CheckLine(Temperatures, Spoken("temperatures"), "water 88 °C");
-        TextRules.CheckLine(Vibration, Spoken("vibration"), "85 to 95 km/h");
-        TextRules.CheckText(Noises, Spoken("noises"));
-        TextRules.CheckText(Defects, Spoken("defects"));
-        TextRules.CheckText(Fix, Spoken("fix"));
+        TextRules.CheckDay(Date, new Later("day of the road test"));
+        TextRules.CheckLine(Gear, new Later("gear"), "4");
+        TextRules.CheckLine(Temperatures, new Later("temperatures"), "water 88 °C");
+        TextRules.CheckLine(Vibration, new Later("vibration"), "85 to 95 km/h");
+        TextRules.CheckText(Noises, new Later("noises"));
+        TextRules.CheckText(Defects, new Later("defects"));
+        TextRules.CheckText(Fix, new Later("fix"));
     }
 }

@@ -22,10 +22,10 @@ public sealed class Supplier : Entered
 
     public override void Check()
     {
-        TextRules.CheckTitle(Name, Spoken("name of the supplier"), "Tolland yard");
-        TextRules.CheckText(Contact, Spoken("contact"));
-        TextRules.CheckLine(GoodFor, Spoken("trade of the supplier"), "axles and shafts");
-        TextRules.CheckText(Notes, Spoken("notes"));
+        TextRules.CheckTitle(Name, new Later("name of the supplier"), "Tolland yard");
+        TextRules.CheckText(Contact, new Later("contact"));
+        TextRules.CheckLine(GoodFor, new Later("trade of the supplier"), "axles and shafts");
+        TextRules.CheckText(Notes, new Later("notes"));
     }
 
     public override string ToString() => Name;

@@ -102,16 +102,16 @@ public sealed class Vehicle : Entered
         if (Name.Length > 60 || Name.Any(char.IsControl))
             throw new RefusedException("vehicle", Spoken("A vehicle's name is one line of at most 60 characters."), "Brindle");
         Specs.Check();
-        CheckClass(BodyClass, Spoken("body"), [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
-        CheckClass(RollingClass, Spoken("rolling"), [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);
+        CheckClass(BodyClass, new Later("body"), [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
+        CheckClass(RollingClass, new Later("rolling"), [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);
     }
 
     public override string ToString() => Name;
 
-    private static void CheckClass(string? name, string what, IReadOnlyList<string> known)
+    private static void CheckClass(string? name, Later what, IReadOnlyList<string> known)
     {
         if (name is not null && !known.Contains(name))
-            throw new RefusedException($"{what}-class", Spoken($"'{name}' is no {what} class; there are {string.Join("; ", known)}."), known[0]);
+            throw new RefusedException($"{what.Text}-class", Spoken($"'{name}' is no {what} class; there are {string.Join("; ", known)}."), known[0]);
     }
 
     internal static string KeyOf(string name) => name.Trim().Normalize().ToUpperInvariant();

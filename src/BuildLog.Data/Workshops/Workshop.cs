@@ -21,8 +21,8 @@ public sealed class Workshop : Entered
 
     public override void Check()
     {
-        TextRules.CheckLine(Name, Spoken("name of the shop"), "Thorley's shed");
-        TextRules.CheckText(Address, Spoken("address"));
+        TextRules.CheckLine(Name, new Later("name of the shop"), "Thorley's shed");
+        TextRules.CheckText(Address, new Later("address"));
         if (!Costs.Currency.All.Any(known => known.Code == Currency))
             throw new RefusedException("currency", Spoken($"'{Currency}' is no currency known here; there are {string.Join(", ", Costs.Currency.All)}."), "EUR");
     }

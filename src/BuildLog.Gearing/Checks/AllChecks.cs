@@ -1,5 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -63,5 +65,18 @@ public static class AllChecks
 
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. List.SelectMany(check => check.Look(driveline, goals)).OrderBy(finding => finding.Verdict)];
+    {
+        IReadOnlyList<Finding> findings = [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding)).OrderBy(finding => finding.Verdict)];
+        var excluded = DrivelineWindows.Of(driveline, goals, findings).Where(window => window.Window.IsEmpty).ToList();
+        return excluded.Count == 0 ? findings : [.. findings.Select(finding => finding with { Windows = [.. finding.Windows.Select(window => window with { Excluded = excluded.Find(all => all.IsAbout(window) && all.IsDemandedBy(finding)) })] })];
+    }
+
+    private static Finding AsMadeFor(Driveline driveline, Finding finding)
+        => finding.Windows.Count == 0 ? finding : finding with { Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window.Position, driveline) })] };
+
+    // Whoever changes the gears of one axle of a four-wheel drive changes those of both, unless it is their match that is wrong.
+    private static PartWindow BothAlike(Driveline driveline, Finding finding, PartWindow window)
+        => window.Position == driveline.DrivingPosition && DrivenWheels.JoinsBothAxles(driveline) && !finding.Between.Contains(driveline.OtherPosition)
+            ? window with { Quantity = Spoken($"{window.Quantity} of both axles") }
+            : window;
 }

@@ -4,30 +4,35 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>What nobody said of the vehicle, and a finding was computed with all the same.</summary>
+/// <summary>What nobody said of engine and vehicle, and a finding was computed with all the same: a sentence to follow another, empty where all of it was told.</summary>
 internal static class AssumedLoad
 {
-    /// <summary>A sentence to follow another; empty where all of it was told.</summary>
-    public static Sentence InWords(Driveline driveline)
-    {
-        Sentence[] assumed =
-        [
-            .. Said(Spoken("a drag area of"), driveline.Load?.DragArea, Units.SquareMetre),
-            .. Said(Spoken("a rolling resistance of"), driveline.Load?.RollingResistance, Units.One),
-        ];
-        return InWords(assumed);
-    }
+    /// <summary>On the road.</summary>
+    public static Sentence InWords(Driveline driveline) => Listed([.. Said(Spoken("a drag area of"), driveline.Load?.DragArea, Units.SquareMetre), .. Rolling(driveline), .. Curve(driveline)]);
 
-    /// <summary>The same of the tyres' grip.</summary>
-    public static Sentence GripInWords(Driveline driveline) => InWords([.. Said(Spoken("a grip of"), driveline.Grip, Units.One)]);
+    /// <summary>Pulling away: either the wheels spin first, or the engine gives up.</summary>
+    public static Sentence AtStart(Driveline driveline, bool endedByGrip)
+        => Listed([.. endedByGrip ? Grip(driveline) : [], .. Rolling(driveline), .. endedByGrip ? [] : Curve(driveline)]);
 
-    private static Sentence InWords(Sentence[] assumed) => assumed.Length switch
-    {
-        0 => "",
-        1 => Checks.Said.As($" Assumed: {assumed[0]}."),
-        _ => Checks.Said.As($" Assumed: {assumed[0]} and {assumed[1]}."),
-    };
+    /// <summary>The tyres' grip alone.</summary>
+    public static Sentence GripInWords(Driveline driveline) => Listed([.. Grip(driveline)]);
+
+    private static IEnumerable<Sentence> Grip(Driveline driveline) => Said(Spoken("a grip of"), driveline.Grip, Units.One);
+
+    private static IEnumerable<Sentence> Rolling(Driveline driveline) => Said(Spoken("a rolling resistance of"), driveline.Load?.RollingResistance, Units.One);
+
+    private static IEnumerable<Sentence> Curve(Driveline driveline)
+        => driveline.Engine?.Torque is { Source: Source.Assumed } ? [Checks.Said.As($"{Spoken("the torque away from its two peaks")}")] : [];
 
     private static IEnumerable<Sentence> Said(string what, Known? known, Unit unit)
         => known is { Source: Source.Assumed } ? [Checks.Said.As($"{what} {Checks.Said.Number(known.Value, unit)}{(known.Says.Length > 0 ? $" ({known.Says})" : "")}")] : [];
+
+    private static Sentence Listed(IReadOnlyList<Sentence> assumed) => assumed switch
+    {
+        [] => "",
+        [var one] => Checks.Said.As($" Assumed: {one}."),
+        [var one, var other] => Checks.Said.As($" Assumed: {one} and {other}."),
+        [var one, var other, var last] => Checks.Said.As($" Assumed: {one}, {other} and {last}."),
+        _ => throw new ArgumentOutOfRangeException(nameof(assumed), assumed.Count, "No more than three are assumed."),
+    };
 }

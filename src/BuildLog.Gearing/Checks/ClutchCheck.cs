@@ -39,12 +39,12 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
         var judged = Limits.Judge(spare, limitIsVerified: rating.Source < Measurements.Source.OwnersWord);
         yield return this.Judged(new(
             between, spare, Units.One, Limits.Good,
-            $"The engine gives {Said.Number(torque.PeakTorque, Units.NewtonMetre, 0)}, the {part} passes on {Said.Number(rating.Value, Units.NewtonMetre, 0)}.",
+            $"The engine gives {Said.Number(torque.PeakTorque, Units.NewtonMetre, 0)}, the {part} passes on {Said.Number(rating.Value, Units.NewtonMetre, 0)}; {Rounded.Exact(Reserve)} times the engine's torque is wanted.",
             judged.Verdict == Verdict.Clash ? Source(part, rating) : Spoken("a fifth above the engine's torque, common practice"))
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(spare),
-            Cures = [$"a {part} rated for {Said.OrMore(rating.Value.Value * Reserve / spare.Interval95.Low, Units.NewtonMetre, 0)}"],
+            Cures = [$"a {part} rated for {Said.Rated(torque.PeakTorque, Reserve)}"],
         });
     }
 

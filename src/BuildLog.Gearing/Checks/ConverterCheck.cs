@@ -43,7 +43,7 @@ internal sealed class ConverterCheck : ICheck
                 Practice)
             {
                 LimitIsVerified = false,
-                Cures = [Spoken("a gearbox whose converter locks"), Spoken($"a converter that stalls at {Math.Floor(rpm.FromBase(n.Interval95.Low) / 50) * 50:0} rev/min or less")],
+                Cures = [Spoken("a gearbox whose converter locks"), Spoken($"a converter that stalls at {Math.Floor((rpm.FromBase(n.Interval95.Low) - 1) / 50) * 50:0} rev/min or less")],
                 Windows = CruiseCheck.Windows(driveline, goal with { Wanted = wanted }),
             });
         }

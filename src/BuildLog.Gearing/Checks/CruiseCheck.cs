@@ -86,7 +86,7 @@ public sealed class CruiseCheck : ICheck
         if (step is not null && axle is not null)
             windows.Add(PartWindow.Inverse(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, v * step.Ratio * axle, goal.Wanted));
         if (step is not null && axle is not null && tyre is not null)
-            windows.Add(PartWindow.Proportional(Position.Transmission, Spoken($"ratio of {GearOfTheBox(driveline, goal, step)}"), Units.One, v * step.Transfer * step.Overdrive * axle / tyre, goal.Wanted));
+            windows.Add(PartWindow.Proportional(Position.Transmission, Spoken($"ratio of {GearOfTheBox(driveline, goal, step)}"), Units.One, v * step.Transfer * step.Overdrive * axle / tyre, goal.Wanted) with { IsOfTopGear = goal.Gear is null || step.Overdrive.Value != 1 });
         return windows;
     }
 

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -45,6 +46,9 @@ public sealed record Finding
     /// <summary>What was wanted, in the same base unit.</summary>
     public Window? Wanted { get; init; }
 
+    /// <summary>The window whose limit the value is nearest to reaching over, where there is one that is good and a wider one that is allowed; null for <see cref="Wanted"/>.</summary>
+    public Window? Reaches { get; init; }
+
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
 
@@ -69,18 +73,24 @@ public sealed record Finding
     {
         // What is inside already, though not surely, is cured by what would be sure, not by what is there.
         if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
-            return [.. Advised(shown), .. Windows.Where(window => window.CanBeHad).Select(window => window.SureInWords(shown(window.Unit))).OfType<string>()];
+            return [.. Advised(shown), .. Made.Select(window => window.SureInWords(shown(window.Unit))).OfType<string>(), .. Excluded(shown)];
 
         // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
-        string[] windows = [.. Windows.Where(window => window.CanBeHad).Select(window => window.BestInWords(shown(window.Unit)))];
+        string[] windows = [.. Made.Select(window => window.BestInWords(shown(window.Unit)))];
         return Verdict switch
         {
             Verdict.Fits => [.. Advised(shown)],
             Verdict.Open => [.. Advised(shown), .. windows.Select(window => Spoken($"{window} would do"))],
-            _ when Windows.Count > 0 && windows.Length == 0 => [.. Advised(shown), Spoken("no one part is made that far off: it takes two, or another wish")],
-            _ => [.. Advised(shown), .. windows],
+            _ when Windows.Count > 0 && Windows.All(window => window.AsMade is null) => [.. Advised(shown), Spoken("no one part is made that far off: it takes two, or another wish")],
+            _ => [.. Advised(shown), .. windows, .. Excluded(shown)],
         };
     }
+
+    private IEnumerable<PartWindow> Made => Windows.Where(window => window.Excluded is null).Select(window => window.AsMade).OfType<PartWindow>();
+
+    // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
+    private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
+        => Windows.Select(window => window.Excluded).OfType<WindowOfPart>().Select(all => Spoken($"no {all.Quantity} does for all: {(all with { Unit = shown(all.Unit) }).Contradiction!.TrimEnd('.')}"));
 
     private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

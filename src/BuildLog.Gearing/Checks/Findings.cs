@@ -24,6 +24,7 @@ internal static class Findings
             Value = judgement.Value,
             Unit = judgement.Unit,
             Wanted = judgement.Wanted,
+            Reaches = judgement.Reaches,
             Source = judgement.Source,
             LimitIsVerified = judgement.LimitIsVerified,
             Advice = verdict == Verdict.Fits ? [] : [.. judgement.Cures],

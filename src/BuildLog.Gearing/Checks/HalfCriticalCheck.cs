@@ -54,12 +54,13 @@ internal sealed class HalfCriticalCheck : ICheck
                 + $"{Said.Number(CriticalSpeed.Alone(shaft.Shaft.Pieces[piece].Tube!), Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
             Limit)
         {
+            LimitIsVerified = false,
             ByLimits = judged,
             // Either side does, so neither is a window that the part has to lie in.
             Cures =
             [
                 $"cruise at {Said.OrLess(v * down, goal.Speed.Unit, 0)}, or at {Said.OrMore(v * up, goal.Speed.Unit, 0)}",
-                $"{shaft.AxlePosition.InWords()} ratio {Said.OrLess(axle.Value.Value * down, Units.One, 2)}, or {Said.OrMore(axle.Value.Value * up, Units.One, 2)}",
+                $"{shaft.AxlePosition.InWords()} ratio {Said.AsTyped(PartWindow.Surely(share / axle.Value, Below), Units.One, 2)}, or {Said.AsTyped(PartWindow.Surely(share / axle.Value, Above), Units.One, 2)}",
             ],
         });
     }

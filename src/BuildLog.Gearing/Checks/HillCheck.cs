@@ -83,7 +83,7 @@ internal sealed class HillCheck : ICheck
         }
     }
 
-    private static Missing Beyond(Pull pull, DriveStep step, Measured v)
+    internal static Missing Beyond(Pull pull, DriveStep step, Measured v)
     {
         var at = Rounded.Value(pull.EngineSpeed(step, v), Units.RevolutionPerMinute);
         return new(Spoken($"the torque curve does not reach {at}"), $"enter the engine's torque at {at}");

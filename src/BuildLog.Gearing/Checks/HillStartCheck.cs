@@ -33,7 +33,7 @@ internal sealed class HillStartCheck : ICheck
         var ends = start.EndedByGrip ? Spoken("the driven wheels spin first") : Spoken("the engine gives up first");
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
-            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}{(start.EndedByGrip ? AssumedLoad.GripInWords(driveline) : "")}",
+            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}{AssumedLoad.AtStart(driveline, start.EndedByGrip)}",
             Finding.OwnersGoal)
         {
             Cures = [Cure(driveline, start, goal.Gradient.Value)],

@@ -54,9 +54,9 @@ internal sealed class JointAngleCheck : ICheck
         });
     }
 
-    /// <summary>What a joint runs best at, radians, at a shaft speed in rev/s.</summary>
+    /// <summary>What a joint runs best at, radians, at a shaft speed in rev/s, and surely may.</summary>
     internal static Window Best(Measured shaftSpeed)
-        => new(JointAngleChart.NeedlesRoll, Math.Min(JointAngleChart.Smooth, JointAngleChart.Limit(shaftSpeed).Value));
+        => new(JointAngleChart.NeedlesRoll, Math.Min(JointAngleChart.Smooth, JointAngleChart.Limit(shaftSpeed).Interval95.Low));
 
     /// <summary>What an angle that is known as well as this one has to read to be surely within; all of it where it is not known well enough for any.</summary>
     internal static Window Surely(Window best, Measured angle)

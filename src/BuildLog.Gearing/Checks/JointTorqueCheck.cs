@@ -35,10 +35,8 @@ internal sealed class JointTorqueCheck : ICheck
 
         var spare = rating.Value / asked;
         var judged = Verdicts.Judge(spare, Window.AtLeast(1), rating.Source < Source.OwnersWord);
-        var goesOffRoad = driveline.TransferCase?.Low is not null;
-        var enough = asked;
-        if (judged.Verdict == Verdict.Fits && goesOffRoad && low is not null && rating.Value.Value < low.Value)
-            (judged, enough) = ((Verdict.Watch, Because.UnverifiedLimit), low);
+        if (judged.Verdict == Verdict.Fits && OffRoad(driveline, low) is { } bound && rating.Value.Value < bound.Value)
+            judged = (Verdict.Watch, Because.UnverifiedLimit);
 
         return this.Judged(new(
             shaft.Joint, spare, Units.One, Window.AtLeast(1),
@@ -47,10 +45,12 @@ internal sealed class JointTorqueCheck : ICheck
             Limit)
         {
             ByLimits = judged,
-            // So much that the quotient is surely above one.
-            Cures = [$"joints rated for {Said.OrMore(enough.Value / (1 - (enough.Expanded95 / enough.Value)), Units.NewtonMetre, 0)}"],
+            Cures = [$"joints rated for {Said.Rated(asked, OffRoad(driveline, low))}"],
         });
     }
+
+    // Off the road the wheels may be bound, and then the tyres do not slip first.
+    private static Measured? OffRoad(Driveline driveline, Measured? low) => driveline.TransferCase?.Low is null ? null : low;
 
     private static Sentence Other(Measured? low, Measured? slip, Measured asked)
     {
@@ -74,7 +74,7 @@ internal sealed class JointTorqueCheck : ICheck
     {
         if (shaft.Shaft.JointRating is null)
         {
-            var enough = asked is null ? "" : Said.As($"; {Said.OrMore(asked.Interval95.High, Units.NewtonMetre, 0)} would do");
+            var enough = asked is null ? "" : Said.As($"; {Said.Rated(asked, OffRoad(driveline, LowGear(driveline)))} would do");
             yield return new(Spoken("the joints' rating is not known"), $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
         }
 

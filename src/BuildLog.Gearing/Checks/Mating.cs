@@ -20,7 +20,7 @@ internal sealed record MatingEnd(Position Part, string Thing, string? Words, str
     public bool IsUnlooked => Words is null;
 
     /// <summary>Such as <c>engine's bell-housing pattern</c>.</summary>
-    public string Name => IsNeed ? Spoken($"{Thing} the {Part.InWords()} needs") : $"{Part.InWords()}'s {Thing}";
+    public string Name => IsNeed ? Spoken($"{Thing} the {Part.InWords()} needs") : Spoken($"{Part.InWords()}'s {Thing}");
 }
 
 /// <summary>Two ends that go together if they are called the same.</summary>

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -8,7 +9,8 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>What is typed in one place does not contradict what is typed in another.</summary>
 /// <remarks>
-/// <code>lowest clean pull, torque points, cruise ≤ redline;   lowest clean pull ≤ last torque point;   share on driven wheels = that of the axle masses ± 5 %</code>
+/// <code>lowest clean pull, torque points, cruise ≤ redline;   lowest clean pull ≤ last torque point;   share on driven wheels = that of the axle masses ± 5 %;
+/// whole = both axles of one weighing, see <see cref="Weighing"/>;   torque points ≤ told peak, and reach it at its engine speed;   loaded radius ≤ half the diameter</code>
 /// <para>
 /// Each is a question: one of the two was mistyped, and both stay as they are. The 5 % are for another load on another day: common practice, no source. Says nothing where all agree.
 /// Source: definition.
@@ -26,7 +28,7 @@ internal sealed class NumbersAgreeCheck : ICheck
     public string Title => Spoken("Numbers that contradict");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. Pull(driveline.Engine), .. Torque(driveline.Engine), .. Cruise(driveline.Engine, goals), .. Share(driveline)];
+        => [.. Pull(driveline.Engine), .. Torque(driveline.Engine), .. Cruise(driveline.Engine, goals), .. Share(driveline), .. Whole(driveline.AxleMasses?.Weighed), .. Peaks(driveline.Engine), .. Radius(driveline.Tyres), .. Radius(driveline.Tyres?.FrontPair)];
 
     private IEnumerable<Finding> Pull(Engine? engine)
     {
@@ -67,7 +69,55 @@ internal sealed class NumbersAgreeCheck : ICheck
             Spoken("weigh the axles one by one, or leave the share empty: the axle masses tell it"));
     }
 
+    private IEnumerable<Finding> Whole(Weighing? weighing)
+    {
+        if (weighing is { Agrees: false, Whole: { } whole, Sum: { } both })
+        {
+            yield return Ask(
+                [], $"Weighed in one the vehicle is {Said.Number(whole.Value, Units.Kilogram, 0)}, both axles together {Said.Number(both.Value, Units.Kilogram, 0)}; the masses are taken as no surer than that.",
+                Weighing.Again);
+        }
+    }
+
+    private IEnumerable<Finding> Peaks(Engine? engine)
+    {
+        if (engine is not { Torque: { } torque }) return [];
+
+        return
+        [
+            .. Peak(torque, engine.ToldTorque, Spoken("peak torque"), Units.NewtonMetre, torque.PeakTorque, torque.At),
+            .. Peak(torque, engine.ToldPower, Spoken("peak power"), Units.Kilowatt, torque.PeakPower, torque.PowerAt),
+        ];
+    }
+
+    // Points need not reach the peak that is told; they may not pass it, nor stay below it at its own engine speed.
+    private IEnumerable<Finding> Peak(TorqueCurve torque, ToldPeak? told, string what, Unit unit, Measured most, Func<Measured, Measured?> at)
+    {
+        var again = Spoken("read the torque points and the data sheet's peaks again: are they of one engine, and at the flywheel?");
+        if (told is null) yield break;
+
+        if (most.Value - told.Most > most.Expanded95)
+            yield return Ask(Position.Engine, $"The torque points make {Said.Number(most, unit, 0)}, more than the {what} of {Said.Number(told.Most, unit, 0)} that is told.", again);
+        else if (told.At is { } n && torque.Reaches(n) && at(n) is { } there && told.Most - there.Value > there.Expanded95)
+            yield return Ask(Position.Engine, $"At {Rpm(n)} the torque points make {Said.Number(there, unit, 0)}, less than the {what} of {Said.Number(told.Most, unit, 0)} that is told for there.", again);
+    }
+
+    // A load presses the hub nearer to the ground, never away from it.
+    private IEnumerable<Finding> Radius(TyreSet? tyres)
+    {
+        if (tyres is not { LoadedRadius.Value: { } loaded, Size: { } size }) yield break;
+
+        var free = size.FreeCircumferenceAsLabelled * (0.5 / Math.PI);
+        var over = loaded - free;
+        if (over.Value > over.Expanded95)
+            yield return Ask(
+                Position.Tyres, $"The loaded radius of {Said.Number(loaded, Units.Millimetre, 0)} is larger than half the diameter of the {size.Designation}, {Said.Number(free, Units.Millimetre, 0)}; it is usually 0.95 to 0.98 of that.",
+                Spoken("measure from the hub's middle to the ground again, and read the tyre's size again"));
+    }
+
     private static SaidNumber Rpm(double value) => Said.Number(value, Units.RevolutionPerMinute, 0);
 
-    private Finding Ask(Position at, Sentence says, Sentence cure) => this.Plain([at], Verdict.Watch, Because.UnverifiedLimit, says, Spoken("definition"), cure);
+    private Finding Ask(Position at, Sentence says, Sentence cure) => Ask([at], says, cure);
+
+    private Finding Ask(IReadOnlyList<Position> at, Sentence says, Sentence cure) => this.Plain(at, Verdict.Watch, Because.UnverifiedLimit, says, Spoken("definition"), cure);
 }

@@ -7,6 +7,9 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>The output is that of the last unit in the chain: transfer case, overdrive or gearbox. Judged as every <see cref="MatingCheck"/>.</remarks>
 internal sealed class OutputFlangeCheck : MatingCheck
 {
+    // As the shop writes it, in any language that is spoken here.
+    private static readonly string[] SplineWords = ["spline", "vertand", "spie"];
+
     public override string Id => "output-flange";
 
     public override string Title => Spoken("Output flange or spline");
@@ -22,7 +25,7 @@ internal sealed class OutputFlangeCheck : MatingCheck
                 new(shaft.Position, Spoken("front end"), shaft.Shaft.FrontEnd, Spoken("count the front flange's bolts or the yoke's splines and measure across them")),
                 (output, _) => [Spoken($"a {shaft.Position.InWords()} whose front end is {output}")])
             {
-                CountDecides = words?.Contains("spline", StringComparison.OrdinalIgnoreCase) == true,
+                CountDecides = words is not null && SplineWords.Any(word => words.Contains(word, StringComparison.OrdinalIgnoreCase)),
             };
         }
     }

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>No number rests on the owner's word alone, or on an assumption.</summary>
 /// <remarks>
 /// Evidence in the order of trust: teeth counted, measured, maker's data, tag, owner's word, assumed. Verdict: watch for each part with a number of the last two,
-/// naming it and the cheapest way to know better; one fits where there is none. A number that nobody knows is the matter of the check that needs it.
+/// naming it and the cheapest way to know better; one fits where there is none, nothing where no part has a number. A number that nobody knows is the matter of the check that needs it.
 /// <para>Limit: our own order of trust, common practice.</para>
 /// </remarks>
 internal sealed class OwnersWordCheck : ICheck
@@ -20,11 +20,10 @@ internal sealed class OwnersWordCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         var numbers = ToldNumber.Of(driveline).Where(number => number.Known is not null).ToList();
-        if (numbers.Count == 0) return [];
-
         var told = numbers.Where(number => number.Known!.Source is Source.OwnersWord or Source.Assumed).GroupBy(number => number.Position).ToList();
         return told.Count == 0
-            ? [Say([], Verdict.Fits, Because.Inside, Spoken("Every number rests on a count, a measurement, a tag or the maker's data."))]
+            ? numbers.All(number => number.Position is null) ? []
+            : [Say([], Verdict.Fits, Because.Inside, Spoken("Every number rests on a count, a measurement, a tag or the maker's data."))]
             : told.Select(Judge);
     }
 

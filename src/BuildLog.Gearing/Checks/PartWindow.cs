@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -14,24 +15,29 @@ namespace BuildLog.Gearing.Checks;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record PartWindow(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
-    // Wider than anything built for the road; a cure beyond is one of numbers only. Common practice, no source.
-    private static readonly Window AnyAxle = new(2, 7.5), AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5);
+    /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
+    public bool IsOfTopGear { get; init; }
 
-    /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
-    public bool CanBeHad => Position switch
-    {
-        Position.RearAxle or Position.FrontAxle => AnyAxle.Overlaps(Window),
-        Position.Transmission or Position.Overdrive => AnyGear.Overlaps(Window),
-        Position.TransferCase => AnyRange.Overlaps(Window),
-        Position.Tyres or Position.FrontTyres => AnyCircumference.Overlaps(Window),
-        _ => true,
-    };
+    /// <summary>Between which values such a part is made.</summary>
+    public Window Made { get; init; } = PartsMade.Of(Position);
+
+    /// <summary>All that is wanted of this number, where two of it, this one among them, exclude each other; null where they do not.</summary>
+    public WindowOfPart? Excluded { get; init; }
+
+    /// <summary>As much of it as is made; null where nothing is: a window may lie beyond where another part is what is wrong.</summary>
+    public PartWindow? AsMade
+        => !Made.Overlaps(Window) ? null
+            : this with { Window = Within(Window), SureWindow = SureWindow is { } sure && Made.Overlaps(sure) ? Within(sure) : null };
 
     /// <summary>Goal = others · part.</summary>
     public static PartWindow Proportional(Position position, string quantity, Unit unit, Measured others, Window goal)
+        => Make(position, quantity, unit, others, new(goal.Low / others.Value, goal.High / others.Value), Surely(others, goal));
+
+    /// <summary>The parts that surely make goal = others · part; empty where there is none.</summary>
+    public static Window Surely(Measured others, Window goal)
     {
         var (narrow, wide) = Spread(others);
-        return Make(position, quantity, unit, others, new(goal.Low / others.Value, goal.High / others.Value), new(goal.Low / narrow, goal.High / wide));
+        return new(narrow > 0 ? goal.Low / narrow : double.NaN, goal.High / wide);
     }
 
     /// <summary>Goal = others / part.</summary>
@@ -60,6 +66,10 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     /// <summary>What would be sure; where nothing is, what would do with the other numbers as they are, and that it is not sure.</summary>
     /// <param name="unit">The unit to say it in, of the same kind.</param>
     public string BestInWords(Unit unit) => SureInWords(unit) ?? Spoken($"{InWords(unit)}, though not surely{(OpenedBy is { } step ? Spoken($": {step} first") : "")}");
+
+    // A side that is open stays so: nobody asks for less than the least that is made.
+    private Window Within(Window window)
+        => new(double.IsFinite(window.Low) ? Math.Max(window.Low, Made.Low) : window.Low, double.IsFinite(window.High) ? Math.Min(window.High, Made.High) : window.High);
 
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty

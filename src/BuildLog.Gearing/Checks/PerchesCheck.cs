@@ -44,7 +44,7 @@ internal sealed class PerchesCheck : ICheck
         {
             ByLimits = Limits.Judge(apart),
             Reaches = Limits.Straddled(apart),
-            Cures = [$"perches welded on {Said.Number(springs.Value, Units.Millimetre, 0)} apart"],
+            Cures = [$"perches welded on {Said.Fitting(springs, Limits.Good, Units.Millimetre, 0)} apart"],
         });
     }
 }

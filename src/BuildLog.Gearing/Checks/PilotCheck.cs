@@ -60,7 +60,7 @@ internal sealed class PilotCheck : ICheck, ILookedAt
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = [$"a pilot {(tight ? Spoken("bearing") : Spoken("bush"))} with a bore of {Said.Number(spigot, Units.Millimetre, 2)}{(tight ? "" : Spoken(" and a running fit"))}"],
+            Cures = [$"a pilot {(tight ? Spoken("bearing") : Spoken("bush"))} with a bore of {Said.Fitting(spigot, limits.Good, Units.Millimetre, 2)}{(tight ? "" : Spoken(" and a running fit"))}"],
         });
     }
 }

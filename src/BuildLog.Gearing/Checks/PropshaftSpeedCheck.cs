@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>share = n_max / n_c;   ≤ 0.65 fits, > 0.75 clashes</code>
 /// <para>n_max see <see cref="FastestTurn"/>; n_c of the weakest piece, see <see cref="CriticalSpeed"/>; limits and their sources see <see cref="WorkingShare"/>.</para>
 /// </remarks>
-internal sealed class PropshaftSpeedCheck : ICheck
+internal sealed class PropshaftSpeedCheck : ICheck, ILookedAt
 {
     // The thickest tube that propshafts of light vehicles are made of, metres: common practice, no source.
     private const double ThickestMade = 0.13;
@@ -27,6 +27,8 @@ internal sealed class PropshaftSpeedCheck : ICheck
             FastestTurn.Of(driveline, goals, shaft) is { } fastest && shaft.Shaft.Pieces.All(piece => piece.Tube is not null)
                 ? Judge(shaft, fastest).At(fastest, driveline)
                 : this.Open(shaft.Joint, Spoken($"How close the {shaft.Position.InWords()} comes to its critical speed"), [.. Lacking(driveline, goals, shaft)], Limit));
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline) => FittedShaft.Unseen(driveline).Select(shaft => (shaft, Spoken("tube, length and joints")));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
     {
@@ -47,8 +49,8 @@ internal sealed class PropshaftSpeedCheck : ICheck
             ByLimits = limits.Judge(share),
             Reaches = limits.Straddled(share),
             Cures = [
-                $"{Said.OrLess(CriticalSpeed.LongestFor(weakest, wanted), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
-                .. thinnest <= ThickestMade ? [$"a tube of {Said.OrMore(thinnest, Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
+                $"{Said.AsTyped(Window.AtMost(CriticalSpeed.LongestFor(weakest, wanted)), Units.Millimetre, 0)} between joint centres; a centre bearing divides a shaft",
+                .. thinnest <= ThickestMade ? [$"a tube of {Said.AsTyped(Window.AtLeast(thinnest), Units.Millimetre, 1)} across with the same wall"] : Array.Empty<Sentence>(),
             ],
         });
     }

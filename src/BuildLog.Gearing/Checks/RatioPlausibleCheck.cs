@@ -166,7 +166,7 @@ internal sealed class RatioPlausibleCheck : ICheck
         => Say(position, Verdict.Open, Because.MissingInput, $"The {name} ratio is not known.") with { Advice = [cure] };
 
     private Finding Say(Position position, Verdict verdict, Because because, Sentence says)
-        => this.Plain([position], verdict, because, says, Spoken("usual ratios of light vehicles, from memory"));
+        => this.Plain([position], verdict, because, says, Spoken("usual ratios of light vehicles, from memory")) with { LimitIsVerified = false };
 
     private static IReadOnlyList<Sentence> Questions(IEnumerable<RatioQuestion> traps, IReadOnlyList<Sentence> otherwise)
         => [.. traps.Select(trap => trap.InWords()), .. otherwise];

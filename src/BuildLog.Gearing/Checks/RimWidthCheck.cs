@@ -43,6 +43,7 @@ internal sealed class RimWidthCheck : ICheck
             $"The {where}rims are {Said.Number(width.Value, Units.Inch, 2)} wide; {size.Designation} sits on {wanted.InWords(Units.Inch)}, best on {Rounded.Exact(band.Measuring)} in.",
             Limit)
         {
+            LimitIsVerified = false,
             ByLimits = Verdicts.Judge(width.Value, new(wanted.Low - room, wanted.High + room), limitIsVerified: false),
             Cures = [$"rims of {wanted.InWords(Units.Inch)}", $"a tyre whose data sheet lists {Said.Number(width.Value, Units.Inch, 2)}"],
         });

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -35,6 +36,21 @@ internal static class Said
     /// <summary>The whole unit that is enough.</summary>
     public static SaidNumber AtLeast(double value, Unit unit) => new(unit, shown => Rounded.WithUnit(Rounded.Fixed(Math.Ceiling(shown.FromBase(value)), 0), shown));
 
+    /// <summary>What of a window still holds once it is typed as it is written: known to half its last digit.</summary>
+    public static SaidNumber AsTyped(Window window, Unit unit, int places)
+        => new(unit, shown => window.AsTyped(shown, PlacesIn(shown, unit, places)) ?? window.InWords(shown));
+
+    /// <summary>The size that leaves a wanted play to the part it goes on, once it is typed as it is written; where that part is known too coarsely for any, its own size.</summary>
+    public static SaidNumber Fitting(Measured beside, Window play, Unit unit, int places)
+        => new(unit, shown => new Window(beside.Interval95.High + play.Low, beside.Interval95.Low + play.High).AsTyped(shown, PlacesIn(shown, unit, places)) ?? Number(beside, unit, places).Words(shown));
+
+    /// <summary>The rating that surely is so many times what is asked; ratings are meant as they are written.</summary>
+    public static SaidNumber Rated(Measured asked, double times) => OrMore(Enough(asked, times), Units.NewtonMetre, 0);
+
+    /// <summary>The same for two that are asked by turns.</summary>
+    public static SaidNumber Rated(Measured asked, Measured? orElse)
+        => OrMore(Math.Max(Enough(asked, 1), orElse is null ? 0 : Enough(orElse, 1)), Units.NewtonMetre, 0);
+
     public static SaidNumber Between(double low, double high, Unit unit, int places)
         => new(unit, shown => Rounded.Within(shown.FromBase(low), shown.FromBase(high), PlacesIn(shown, unit, places), shown));
 
@@ -42,6 +58,9 @@ internal static class Said
     public static Sentence As(Sentence clause) => clause;
 
     public static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static double Enough(Measured asked, double times)
+        => PartWindow.Surely(1 / asked, Window.AtLeast(times)) is { IsEmpty: false } sure ? sure.Low : times * asked.Interval95.High;
 
     private static int PlacesIn(Unit shown, Unit unit, int places)
         => shown == unit ? places : places + (int)Math.Ceiling(Math.Log10(shown.Factor / unit.Factor) - MostLost);

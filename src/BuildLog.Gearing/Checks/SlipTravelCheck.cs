@@ -14,6 +14,9 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class SlipTravelCheck : ICheck
 {
+    // What stands out is written up to the next millimetre that does when it is typed, and is then known to half of one.
+    private const double WrittenUp = 2e-3;
+
     private static string Limit => Spoken("geometry; 10 mm before it bottoms and 25 mm of spline kept, common practice");
 
     public string Id => "slip-travel";
@@ -39,7 +42,7 @@ internal sealed class SlipTravelCheck : ICheck
 
         // What is named would be sure, measured no better than now.
         var least = travel.In.Value + SlipTravel.Clear + spareIn.Expanded95;
-        var place = Said.As($"{Said.OrMore(least, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.OrMore(least + travel.Out.Value + SlipTravel.Engaged + spareOut.Expanded95, Units.Millimetre, 0)}");
+        var place = Said.As($"{Said.AsTyped(Window.AtLeast(least), Units.Millimetre, 0)} out at ride height, of a stroke of {Said.AsTyped(Window.AtLeast(least + WrittenUp + travel.Out.Value + SlipTravel.Engaged + spareOut.Expanded95), Units.Millimetre, 0)}");
 
         var bottoms = new TwoLimits(Window.AtLeast(SlipTravel.Clear), Window.AtLeast(0));
         yield return this.Judged(new(

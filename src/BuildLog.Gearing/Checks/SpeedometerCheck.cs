@@ -91,7 +91,7 @@ public sealed class SpeedometerCheck : ICheck
     {
         if (drive?.DrivenTeeth is not { } teeth) return [];
 
-        var lawful = DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful).Where(gear => gear.Teeth != teeth).ToList();
+        var lawful = DrivenGear.Within(DrivenGear.Exactly(teeth, reading), Lawful).Where(gear => gear.Teeth != teeth && gear.IsMade).ToList();
         var sure = lawful.Where(gear => Lawful.Contains(gear.Reading.Share.Interval95)).ToList();
         return (sure.Count > 0 ? sure : lawful).Take(MostGears)
             .Select(gear => Spoken($"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high{(sure.Count > 0 ? "" : Spoken(", though not surely"))}"));

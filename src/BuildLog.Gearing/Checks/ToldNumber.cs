@@ -55,7 +55,7 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         yield return new(part, Spoken("ratio"), axle?.Ratio, count);
         yield return new(part, Spoken("torque rating"), axle?.TorqueRating, Sheet);
         yield return new(part, Spoken("bolt circle"), axle?.Hub?.PitchCircle, Spoken("measure between two studs, centre to centre"));
-        yield return new(part, Spoken("spigot"), axle?.Hub?.Bore, Spoken("measure the hub's spigot with a caliper"));
+        yield return new(part, Spoken("hub spigot"), axle?.Hub?.Bore, Spoken("measure the hub's spigot with a caliper"));
         yield return new(part, Spoken("hub faces"), axle?.HubFaces, Spoken("measure the axle face to face"));
         yield return new(part, Spoken("droop"), axle?.Travel?.Droop, Spoken("measure down from ride height"));
         yield return new(part, Spoken("bump"), axle?.Travel?.Bump, Spoken("measure up to the stop"));

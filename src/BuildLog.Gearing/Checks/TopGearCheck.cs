@@ -39,12 +39,11 @@ internal sealed class TopGearCheck : ICheck
     private Finding Judge(Pull pull, DriveStep step, Measured reached, Window wanted)
     {
         var axle = pull.Driveline.DrivingPosition;
-        var (limit, tall) = double.IsFinite(wanted.High) ? (Spoken($"more than {MostInTop * 100:0} %"), Spoken("under-geared")) : (Spoken($"less than {LeastBelowTop * 100:0} %"), Spoken("over-geared"));
         var v = TopSpeed.ByPeakPower(pull);
         var percent = Units.PercentUnit;
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
-            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed, and {limit} would be {tall}.{AssumedLoad.InWords(pull.Driveline)}",
+            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed; more than {MostInTop * 100:0} % in top is under-geared, less than {LeastBelowTop * 100:0} % in the gear below it over-geared.{AssumedLoad.InWords(pull.Driveline)}",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

@@ -36,7 +36,7 @@ internal sealed class TrackCheck : ICheck
         {
             Cures = [
                 Offset((faces.Value.Interval95.High - limit.Most.Value) / 2, tyres.Wheel.RimWidth),
-                $"an axle of {Said.OrLess(limit.Most.Value + (2 * offset.Value.Interval95.Low), Units.Millimetre, 0)} between its hub faces",
+                $"an axle of {Said.AsTyped(Window.AtMost(limit.Most.Value + (2 * offset.Value.Interval95.Low)), Units.Millimetre, 0)} between its hub faces",
             ],
         });
     }
@@ -44,8 +44,8 @@ internal sealed class TrackCheck : ICheck
     // Wheels are sold by either.
     private static Sentence Offset(double offset, Known? rim)
     {
-        var backspace = rim is null ? "" : Said.As($", on this rim a backspace of {Said.OrMore(WheelPlace.Backspace(rim.Value, offset).Value, Units.Millimetre, 0)}");
-        return Said.As($"wheels with an offset of {Said.OrMore(offset, Units.Millimetre, 0)}{backspace}");
+        var backspace = rim is null ? "" : Said.As($", on this rim a backspace of {Said.AsTyped(Window.AtLeast(WheelPlace.Backspace(rim.Value, offset).Value), Units.Millimetre, 0)}");
+        return Said.As($"wheels with an offset of {Said.AsTyped(Window.AtLeast(offset), Units.Millimetre, 0)}{backspace}");
     }
 
     private static IEnumerable<Missing> Lacking(string name, Axle axle, TyreSet tyres)

@@ -44,9 +44,10 @@ internal sealed class TyreLoadCheck : ICheck
                 + $"{Said.Number(Math.Floor(capacity), Units.Kilogram, 0)}{(tyres.PassengerOnTruck ? Spoken(", as passenger tyres on a truck") : "")}.{further}",
             Limit)
         {
+            // Weighed no better than now.
             Cures = [
                 .. need is { } index ? [Spoken($"tyres of load index {index} or more{(twin ? Spoken(", the second figure") : "")}")] : Array.Empty<string>(),
-                $"an axle load of {Said.OrLess(capacity, Units.Kilogram, 0)}",
+                $"an axle load of {Said.OrLess(capacity - mass.Value.Expanded95, Units.Kilogram, 0)}",
             ],
         });
     }

@@ -10,7 +10,8 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// Studs, thread and seat are the same or they are not. Bolt circles within 0.05 mm are one, and so are two measured ones where each can only be the
 /// same one of the patterns wheels are sold by; what else cannot be told apart is a watch, and near misses such as 112 and 114.3 mm clash once they
-/// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the nuts, which a ring puts right. Source: geometry; the patterns from memory.
+/// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the nuts, which a ring puts right
+/// where its wall has room. Source: geometry; the patterns from memory.
 /// </remarks>
 internal sealed class WheelBoltsCheck : ICheck
 {
@@ -20,6 +21,9 @@ internal sealed class WheelBoltsCheck : ICheck
     private const double Same = 0.05e-3;
 
     private const double Loose = 0.3e-3;
+
+    /// <summary>The thinnest wall that centring rings have: common practice, no source.</summary>
+    private const double RingWall = 1e-3;
 
     public string Id => "wheel-bolts";
 
@@ -71,12 +75,12 @@ internal sealed class WheelBoltsCheck : ICheck
             : "";
         return this.Judged(new(
             joint, apart, Units.Millimetre, wanted,
-            $"The {axle}'s bolt circle is {Said.Number(hub, Units.Millimetre, 2)}, the wheels' {Said.Number(wheel, Units.Millimetre, 2)}{pattern}.",
+            $"The {axle}'s bolt circle is {Circle(hub)}, the wheels' {Circle(wheel)}{pattern}.",
             isOne ? Spoken("geometry; the patterns from memory") : Limit)
         {
             ByLimits = isOne ? (Verdict.Fits, Because.Inside) : judged,
             LimitIsVerified = !isOne,
-            Cures = [$"wheels with a bolt circle of {Said.Number(hub, Units.Millimetre, 2)}{(judged.Verdict == Verdict.Watch ? Spoken(", tried on by hand before they are bought") : "")}"],
+            Cures = [$"wheels with a bolt circle of {Circle(hub)}{(judged.Verdict == Verdict.Watch ? Spoken(", tried on by hand before they are bought") : "")}"],
         });
     }
 
@@ -84,6 +88,7 @@ internal sealed class WheelBoltsCheck : ICheck
     {
         var play = bore - spigot;
         var limits = new TwoLimits(new(0, Loose), Window.AtLeast(0));
+        var snug = Said.Fitting(spigot, limits.Good, Units.Millimetre, 2);
         return this.Judged(new(
             joint, play, Units.Millimetre, limits.Good,
             $"The {axle}'s spigot is {Said.Number(spigot, Units.Millimetre, 1)}, the wheels' bore {Said.Number(bore, Units.Millimetre, 1)}.",
@@ -91,20 +96,16 @@ internal sealed class WheelBoltsCheck : ICheck
         {
             ByLimits = limits.Judge(play),
             Reaches = limits.Straddled(play),
-            Cures = play.Value < 0 ? [$"wheels bored to {Bored(spigot)}, or larger with rings that fill it"]
-                : play.Value <= Loose ? [Spoken("a wheel tried on by hand before they are bought")]
-                : [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {Said.Number(spigot, Units.Millimetre, 1)} inside"],
+            Cures = play.Value is >= 0 and <= Loose ? [Spoken("a wheel tried on by hand before they are bought")]
+                : play.Value >= 2 * RingWall ? [$"rings of {Said.Number(bore, Units.Millimetre, 1)} outside and {snug} inside"]
+                : [$"wheels bored to {snug}, or to {Said.AsTyped(Window.AtLeast(spigot.Interval95.High + (2 * RingWall)), Units.Millimetre, 1)} with rings that fill it"],
         });
     }
 
-    // As wide as the spigot may be, and no looser than a wheel sits by itself.
-    private static Sentence Bored(Measured spigot)
-    {
-        var snug = new Window(spigot.Interval95.High, spigot.Interval95.Low + Loose);
-        return snug.AsTyped(Units.Millimetre) is null ? Said.As($"{Said.OrMore(snug.Low, Units.Millimetre, 1)}") : Said.As($"{new SaidNumber(Units.Millimetre, shown => snug.AsTyped(shown) ?? snug.InWords(shown))}");
-    }
+    // A nominal one as patterns are written, 100 or 114.3 mm; a measured one with its interval.
+    private static SaidNumber Circle(Measured circle) => circle.IsExact ? Said.Alone(circle, Units.Millimetre) : Said.Number(circle, Units.Millimetre, 2);
 
-    private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Said.Number(circle.Value, Units.Millimetre, 2)}");
+    private static string On(Known? circle) => circle is null ? "" : Spoken($" on {Circle(circle.Value)}");
 
     private static IEnumerable<Missing> Lacking(Bolting hub, Bolting wheel, string axle)
     {

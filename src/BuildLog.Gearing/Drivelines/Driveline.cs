@@ -70,6 +70,9 @@ public sealed record Driveline
     /// <summary>The axle that road speeds are computed through.</summary>
     public Position DrivingPosition => RearAxle is null && FrontAxle is not null || DrivesInFront ? Position.FrontAxle : Position.RearAxle;
 
+    /// <summary>Where the axle is that they are not computed through.</summary>
+    public Position OtherPosition => DrivingPosition == Position.FrontAxle ? Position.RearAxle : Position.FrontAxle;
+
     /// <summary>The axle there; null where none is fitted.</summary>
     public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
 

@@ -21,6 +21,12 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     /// <summary>The torque curve has no point that the engine may turn at: one of curve and redline is wrong.</summary>
     public bool BeginsAboveRedline => Torque is { } torque && Redline is { } redline && redline.Value.Value <= torque.From;
 
+    /// <summary>The peak of torque, N·m, that a data sheet tells beside the points of <see cref="Torque"/>, which count; null where there are none or it is drawn to it.</summary>
+    public ToldPeak? ToldTorque { get; init; }
+
+    /// <summary>The same of power, W.</summary>
+    public ToldPeak? ToldPower { get; init; }
+
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
     public Known? LowestPull { get; init => field = value.AboveZero(Spoken("A lowest clean pull"), "1200 rev/min"); }
 

@@ -6,8 +6,11 @@ namespace BuildLog.Gearing.Goals;
 /// <summary>What values are wanted, the limits included; a side without a limit is infinite.</summary>
 public readonly record struct Window(double Low, double High)
 {
-    // 1.96 · ½/√3
-    private const double LastDigit95 = 0.566;
+    // 1.96 · ½/√3 = 0.566; a quotient bends by as little more.
+    private const double LastDigit95 = 0.57;
+
+    // A limit is met where only the rounding of a computation misses it, as 1.2 · 130 does 156.
+    private const double LastBits = 1e-9;
 
     /// <summary>Everything up to a limit.</summary>
     public static Window AtMost(double high) => new(double.NegativeInfinity, high);
@@ -22,7 +25,7 @@ public readonly record struct Window(double Low, double High)
     public bool Contains(double value) => Low <= value && value <= High;
 
     /// <summary>Whether all of an interval is in it.</summary>
-    public bool Contains(Interval interval) => Low <= interval.Low && interval.High <= High;
+    public bool Contains(Interval interval) => Low - Math.Abs(Low * LastBits) <= interval.Low && interval.High <= High + Math.Abs(High * LastBits);
 
     /// <summary>Whether some value is in both.</summary>
     public bool Overlaps(Window other) => Low <= other.High && other.Low <= High;
@@ -34,9 +37,12 @@ public readonly record struct Window(double Low, double High)
     public string InWords(Unit unit) => Rounded.Within(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit), unit);
 
     /// <summary>The same, narrowed by what the last digit of a typed end leaves open (95 %, rectangular), with one digit more where that takes all; null where two do.</summary>
-    public string? AsTyped(Unit unit)
+    public string? AsTyped(Unit unit) => AsTyped(unit, PlacesIn(unit));
+
+    /// <summary>The same to so many decimals.</summary>
+    public string? AsTyped(Unit unit, int places)
     {
-        var (low, high, places) = (unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit));
+        var (low, high) = (unit.FromBase(Low), unit.FromBase(High));
         for (var finest = places + 1; places <= finest; places++)
         {
             var half = LastDigit95 * Math.Pow(10, -places);
@@ -47,11 +53,11 @@ public readonly record struct Window(double Low, double High)
         return null;
     }
 
-    /// <summary>The ends in a unit as <see cref="InWords"/> writes them; an open side is empty.</summary>
+    /// <summary>The ends in a unit, rounded as <see cref="InWords"/> does and written as they are typed; an open side is empty.</summary>
     public (string Low, string High) Written(Unit unit)
     {
         var (from, to, places) = Rounded.Inwards(unit.FromBase(Low), unit.FromBase(High), PlacesIn(unit));
-        string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Fixed(side, places);
+        string Text(double side) => double.IsInfinity(side) ? "" : Rounded.Typed(side, places);
         return (Text(from), Text(to));
     }
 

@@ -25,7 +25,7 @@ public static class Alternatives
     /// <summary>The listed overdrive ratio that comes nearest to the cruise.</summary>
     /// <exception cref="RefusedException">No cruise can be said.</exception>
     public static (string Name, Driveline Driveline) Overdrive(Driveline driveline, OwnersGoals goals)
-        => Nearest(goals, ListedParts.Overdrives().Select(unit => ($"overdrive {Rounded.Exact(unit.Part!.Ratio!.Value.Value)}", driveline with { Overdrive = unit.Part })));
+        => Nearest(goals, ListedParts.Overdrives().Select(unit => (Spoken($"overdrive {Rounded.Exact(unit.Part!.Ratio!.Value.Value)}"), driveline with { Overdrive = unit.Part })));
 
     /// <summary>The listed axle ratio that comes nearest to the cruise.</summary>
     /// <exception cref="RefusedException">No axle is fitted, or no cruise can be said.</exception>
@@ -55,8 +55,10 @@ public static class Alternatives
     {
         var fitted = driveline.DrivingAxle ?? throw new RefusedException("nothing-fitted", Spoken("No axle is fitted, so there is none to change."), "fit the axle first");
         return ListedParts.Axles(fitted).Select(axle => (
-            Spoken($"axle {Rounded.Fixed(axle.Part!.Ratio!.Value.Value, 2)}"), driveline.With(driveline.Transmission, driveline.Overdrive, axle.Part, driveline.Tyres)));
+            Name(Rounded.Fixed(axle.Part!.Ratio!.Value.Value, 2), BothAxles.Alike(driveline, axle.Part) is not null), driveline.With(driveline.Transmission, driveline.Overdrive, axle.Part, driveline.Tyres)));
     }
+
+    private static string Name(string ratio, bool both) => both ? Spoken($"both axles {ratio}") : Spoken($"axle {ratio}");
 
     private static (string Name, Driveline Driveline) Nearest(OwnersGoals goals, IEnumerable<(string Name, Driveline Whole)> tried)
     {

@@ -43,6 +43,9 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     /// <summary>Why it is not worth combining, in the words of a count such as <c>not made for a rim of 6 in</c>; null where it is.</summary>
     public string? Barred { get; init; }
 
+    /// <summary>What has to be changed with it, at a price that nobody has named: the other axle of a four-wheel drive, geared alike; null for nothing.</summary>
+    public T? Beside { get; init; }
+
     /// <summary>It is in place already: no change and no cost.</summary>
     public bool IsInPlace { get; init; }
 
@@ -50,6 +53,7 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     internal double Cost(string? currency) => this switch
     {
         { IsInPlace: true } => 0,
+        { Beside: not null } => double.PositiveInfinity,
         { Price: { } price } => price.Currency == currency ? price.Minor : double.PositiveInfinity,
         { Pool: Pool.Owned } => 0,
         _ when Part is null => 0,
@@ -59,6 +63,6 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     /// <summary>Nothing has to come off another vehicle, be mended or be asked for first.</summary>
     public bool IsFree => FittedTo is null && !IsDoubtful;
 
-    /// <summary>One part, and a little more where it is not free: so of two that do the same the free one is better, and is never thrown out for the other.</summary>
-    internal double Changes => IsInPlace ? 0 : IsFree ? 1 : 1 + NotFree;
+    /// <summary>One part or two, and a little more where it is not free: so of two that do the same the free one is better, and is never thrown out for the other.</summary>
+    internal double Changes => IsInPlace ? 0 : (Beside is null ? 1 : 2) + (IsFree ? 0 : NotFree);
 }

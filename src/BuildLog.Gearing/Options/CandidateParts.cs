@@ -25,7 +25,9 @@ public sealed record CandidateParts(
     public long Count => (long)Gearboxes.Count * Overdrives.Count * Axles.Count * Tyres.Count;
 
     /// <summary>The first currency named; costs in others are not added to it.</summary>
-    public string? Currency
+    public string? Currency { get => field ?? FirstCurrency; init; }
+
+    private string? FirstCurrency
         => Gearboxes.Select(part => part.Price).Concat(Overdrives.Select(part => part.Price)).Concat(Axles.Select(part => part.Price)).Concat(Tyres.Select(part => part.Price))
             .FirstOrDefault(price => price is not null)?.Currency;
 

@@ -18,12 +18,9 @@ internal readonly record struct Combination(int Gearbox, int Overdrive, int Axle
 
 internal static class Combining
 {
-    /// <summary>The driveline with other parts in it.</summary>
+    /// <summary>The driveline with other parts in it; the other axle of a four-wheel drive goes with the driving one (<see cref="BothAxles"/>).</summary>
     public static Driveline With(this Driveline driveline, Transmission? gearbox, Overdrive? overdrive, Axle? axle, TyreSet? tyres)
-    {
-        var changed = driveline with { Transmission = gearbox, Overdrive = overdrive, Tyres = tyres };
-        return driveline.DrivingPosition == Position.FrontAxle ? changed with { FrontAxle = axle } : changed with { RearAxle = axle };
-    }
+        => BothAxles.With(driveline, axle) with { Transmission = gearbox, Overdrive = overdrive, Tyres = tyres };
 
     public static Driveline With(this Driveline driveline, CandidateParts parts, Combination at)
         => driveline.With(parts.Gearboxes[at.Gearbox].Part, parts.Overdrives[at.Overdrive].Part, parts.Axles[at.Axle].Part, parts.Tyres[at.Tyres].Part);

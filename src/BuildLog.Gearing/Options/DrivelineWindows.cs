@@ -21,7 +21,7 @@ public static class DrivelineWindows
     {
         var wishes = findings
             .Where(finding => finding.LimitIsVerified)
-            .SelectMany(finding => finding.Windows.Select(window => new Wish(finding, window)))
+            .SelectMany(finding => finding.Windows.Where(window => !IsOfTheOtherAxle(driveline, finding, window)).Select(window => new Wish(finding, window)))
             .Concat(SoughtWindows.Of(driveline, goals, findings));
         return
         [
@@ -29,6 +29,7 @@ public static class DrivelineWindows
                 .Where(wish => wish.Window.Position != Position.Speedometer)
                 .GroupBy(wish => (wish.Window.Position, wish.Window.Quantity))
                 .Select(group => Together([.. group]))
+                .Select(window => window with { IsMade = window.Window.IsEmpty || PartsMade.Of(window.Position, driveline).Overlaps(window.Window) })
                 .OrderBy(window => window.Position),
         ];
     }
@@ -36,6 +37,10 @@ public static class DrivelineWindows
     /// <summary>What the driving axle's ratio may be; null where nothing wanted depends on it, or too little is known.</summary>
     public static WindowOfPart? OfAxle(Driveline driveline, OwnersGoals goals)
         => Of(driveline, goals).FirstOrDefault(window => window.Position == driveline.DrivingPosition);
+
+    // The other axle is geared alike with it, so it does not hold it.
+    private static bool IsOfTheOtherAxle(Driveline driveline, Finding finding, PartWindow window)
+        => window.Position == driveline.DrivingPosition && finding.Between.Contains(driveline.OtherPosition);
 
     private static WindowOfPart Together(IReadOnlyList<Wish> wishes)
     {
@@ -45,6 +50,7 @@ public static class DrivelineWindows
         var (position, quantity, unit) = (wishes[0].Window.Position, wishes[0].Window.Quantity, wishes[0].Window.Unit);
         return new(position, quantity, unit, window, sure, sure is null && !window.IsEmpty ? OpenedBy(wishes) : null)
         {
+            IsOfTopGear = wishes[0].Window.IsOfTopGear,
             Lowest = double.IsFinite(window.Low) ? Demand.Of(lowest.Finding, window.Low) : null,
             Highest = double.IsFinite(window.High) ? Demand.Of(highest.Finding, window.High) : null,
         };

@@ -32,12 +32,12 @@ public static class ListedParts
 
     /// <summary>Units of 0.70 to 0.82.</summary>
     public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
-        => [.. OverdriveRatios.Select(ratio => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} unit"))
-            .Select(name => new Candidate<Overdrive>(name, ToldPart.Overdrive(name.Split(' ')[0], name).OrRefuse(), Pool.Listed))];
+        => [.. OverdriveRatios.Select(ratio => (Ratio: Rounded.Typed(ratio, 2), Name: Spoken($"{ratio:0.00} unit")))
+            .Select(unit => new Candidate<Overdrive>(unit.Name, ToldPart.Overdrive(unit.Ratio, unit.Name).OrRefuse(), Pool.Listed))];
 
     /// <summary>Boxes with a clutch in place of one with a clutch, automatic ones in place of one with a converter. Of what else they have at their ends nobody knows yet.</summary>
     public static IReadOnlyList<Candidate<Transmission>> Gearboxes(Transmission fitted)
-        => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: $"gearbox {gears}"))
+        => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: Spoken($"gearbox {gears}")))
             .Select(listed => new Candidate<Transmission>(
                 listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed))];
 

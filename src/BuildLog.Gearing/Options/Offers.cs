@@ -9,7 +9,24 @@ namespace BuildLog.Gearing.Options;
 /// <param name="Reason">The sentence of the finding that decides.</param>
 /// <param name="Findings">Every finding that is the part's doing, the worst first.</param>
 /// <param name="Standing">Clashes that stand without it.</param>
-public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<Finding> Findings, IReadOnlyList<StandingClash> Standing);
+public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<Finding> Findings, IReadOnlyList<StandingClash> Standing)
+{
+    /// <summary>What it does for the owner's goals: the one it meets worst; null where none could be said.</summary>
+    public Finding? Goal => Said.Where(IsGoal).MinBy(finding => finding.Verdict);
+
+    /// <summary>The worst of what is worse with it than now, the goals apart; null for nothing.</summary>
+    public Finding? Worse => Said.Where(finding => !IsGoal(finding) && finding.Verdict != Verdict.Fits).MinBy(finding => finding.Verdict);
+
+    /// <summary>The other axle, where it has to be geared alike; null where it stays.</summary>
+    public Position? GearedAlike { get; init; }
+
+    /// <summary>The driveline with it.</summary>
+    public required Driveline Driveline { get; init; }
+
+    private IEnumerable<Finding> Said => Findings.Where(finding => finding.Verdict != Verdict.Open);
+
+    internal static bool IsGoal(Finding finding) => finding.Source == Finding.OwnersGoal;
+}
 
 /// <summary>A clash that is there with the part and without it, and that another part would have to cure.</summary>
 /// <param name="Finding">What it is with the part.</param>
@@ -19,15 +36,19 @@ public sealed record StandingClash(Finding Finding, bool IsFurtherOut);
 /// <summary>Judges an offered part in the driveline it would go into, by what it changes there.</summary>
 /// <remarks>
 /// A finding is the part's doing where it is worse than before, or where it is about a wish that this part can meet: a cure is a number of it, or it names no
-/// number and is about the part, and says something else than before. Any other clash stood already.
+/// number and is about the part, and says something else than before. Any other clash stood already. A watch on anything but the owner's goals is its doing
+/// only where it is new: one that was there quarrels with the goals, not with the part.
 /// </remarks>
 public static class Offers
 {
     private static readonly string WordAlone = new OwnersWordCheck().Id;
 
-    /// <summary>An axle, in place of the driving one.</summary>
+    /// <summary>An axle, in place of the driving one; the other one of a four-wheel drive is geared alike.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
-        => Judge(driveline, driveline.With(driveline.Transmission, driveline.Overdrive, offer.Part, driveline.Tyres), goals, driveline.DrivingPosition);
+        => Judge(driveline, BothAxles.With(driveline, offer.Part), goals, driveline.DrivingPosition) with
+        {
+            GearedAlike = BothAxles.Alike(driveline, offer.Part) is null ? null : driveline.OtherPosition,
+        };
 
     /// <summary>A gearbox.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
@@ -56,15 +77,19 @@ public static class Offers
         }
 
         return doing is [var worst, ..]
-            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing)
-            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing);
+            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing) { Driveline = after }
+            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing) { Driveline = after };
     }
 
     private static bool IsItsDoing(Finding finding, Finding? was, IReadOnlyList<Position> positions)
-        => was is null || finding.Verdict < was.Verdict
-            || (finding.Windows.Count > 0
-                ? finding.Windows.Any(window => positions.Contains(window.Position))
-                : finding.Between.Any(positions.Contains) && finding.Says != was.Says);
+        => was is null || IsWorse(finding.Verdict, was.Verdict)
+            || ((finding.Verdict != Verdict.Watch || OfferJudged.IsGoal(finding))
+                && (finding.Windows.Count > 0
+                    ? finding.Windows.Any(window => positions.Contains(window.Position))
+                    : finding.Between.Any(positions.Contains) && finding.Says != was.Says));
+
+    // A watch is worse than what could not be said.
+    private static bool IsWorse(Verdict verdict, Verdict was) => verdict < was || (verdict == Verdict.Watch && was == Verdict.Open);
 
     // One check may find several things at one joint, such as one for each goal; it says them in the same order before and after.
     private static IEnumerable<((string Check, string Joint, int Place) Key, Finding Finding)> Keyed(Driveline driveline, OwnersGoals goals)

@@ -9,7 +9,11 @@ using BuildLog.Gearing.Speeds;
 namespace BuildLog.Gearing.Options;
 
 /// <summary>One figure of every driveline compared; null where it cannot be said.</summary>
-public sealed record ComparedFigure(string What, Unit Unit, IReadOnlyList<Measured?> Values);
+public sealed record ComparedFigure(string What, Unit Unit, IReadOnlyList<Measured?> Values)
+{
+    /// <summary>What is missing where it cannot be said, each with the cheapest way to get it.</summary>
+    public IReadOnlyList<string> Lacking { get; init; } = [];
+}
 
 /// <summary>One of the drivelines compared.</summary>
 /// <param name="Name">The head of its column.</param>
@@ -33,17 +37,23 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
         if (columns.Count is < Fewest or > Most)
             throw new RefusedException("compare", Spoken($"{Fewest} to {Most} options are compared side by side, not {columns.Count}."), "");
 
-        ComparedFigure Row(string what, Unit unit, Func<Driveline, Measured?> figure) => new(what, unit, [.. columns.Select(column => figure(column.Driveline))]);
+        ComparedFigure Row(string what, Unit unit, Func<Driveline, Measured?> figure, Func<Driveline, IEnumerable<Missing>> missing)
+        {
+            var values = columns.Select(column => figure(column.Driveline)).ToList();
+            var lacking = columns.Where((_, k) => values[k] is null).SelectMany(column => missing(column.Driveline)).Select(entry => $"{entry.What}: {entry.Cure}");
+            return new(what, unit, values) { Lacking = [.. lacking.Distinct()] };
+        }
+
         return new(
             [.. columns.Select(column => column.Name)],
             [
-                Row(Spoken("overall ratio in top"), Units.One, Overall),
-                .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.Text}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal))),
-                Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null),
-                Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio),
-                .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal))),
-                Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient),
-                Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf),
+                Row(Spoken("overall ratio in top"), Units.One, Overall, Ratios),
+                .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.Text}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal), Speeds)),
+                Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null, Speeds),
+                Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio, driveline => [.. Ratios(driveline), .. Missing.LowRange(driveline)]),
+                .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal), driveline => ForHill(driveline, goal))),
+                Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient, driveline => [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)]),
+                Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf, Missing.ForPull),
             ],
             [.. columns.Select(column => column.Cost)],
             [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
@@ -57,4 +67,11 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
 
     private static Measured? Hill(Driveline driveline, CruiseGoal goal)
         => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured(Spoken("road speed"))) : null;
+
+    private static IEnumerable<Missing> Ratios(Driveline driveline) => [.. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.Axle(driveline)];
+
+    private static IEnumerable<Missing> Speeds(Driveline driveline) => [.. Ratios(driveline), .. Missing.Tyres(driveline)];
+
+    private static IEnumerable<Missing> ForHill(Driveline driveline, CruiseGoal goal)
+        => Pull.Of(driveline) is { } pull && driveline.Step(goal.Gear) is { } step ? [HillCheck.Beyond(pull, step, goal.Speed.ToMeasured(Spoken("road speed")))] : Missing.ForPull(driveline);
 }

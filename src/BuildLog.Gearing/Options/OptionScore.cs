@@ -13,6 +13,13 @@ public readonly record struct OptionScore(double Clash, double Open, double Watc
     // Two ways to one ratio differ in the last bits; that is no shorter distance, and no reason for another part.
     public double Distance { get; init; } = Math.Round(Distance, 9);
 
+    /// <summary>A combination's counts with what it costs and changes.</summary>
+    internal static OptionScore Of(CandidateParts parts, string? currency, Combination at, VerdictCounts counts, double distance) => new(
+        counts.Clash, counts.Open, counts.Watch,
+        parts.Gearboxes[at.Gearbox].Cost(currency) + parts.Overdrives[at.Overdrive].Cost(currency) + parts.Axles[at.Axle].Cost(currency) + parts.Tyres[at.Tyres].Cost(currency),
+        parts.Gearboxes[at.Gearbox].Changes + parts.Overdrives[at.Overdrive].Changes + parts.Axles[at.Axle].Changes + parts.Tyres[at.Tyres].Changes,
+        distance);
+
     /// <summary>No worse in anything and better in something.</summary>
     public bool Dominates(in OptionScore other) => NoWorseThan(other) && this != other;
 

@@ -39,7 +39,10 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 }
 
 /// <summary>Searches gearbox × overdrive × axle × tyres for what would work.</summary>
-/// <remarks>Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front by <see cref="AllChecks"/>, and ranked anew.</remarks>
+/// <remarks>
+/// Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front, and every part alone (<see cref="PartsAlone"/>), by
+/// <see cref="AllChecks"/>, and ranked anew.
+/// </remarks>
 public static class OptionSearch
 {
     /// <param name="driveline">What is fitted.</param>
@@ -52,35 +55,46 @@ public static class OptionSearch
         Driveline driveline, OwnersGoals goals, CandidateParts parts, IProgress<double>? progress = null, int? cores = null, CancellationToken cancel = default)
     {
         var watch = Stopwatch.StartNew();
-        var (left, exclusions) = Sorting.Of(driveline, goals, parts);
+        var (left, exclusions) = Sorting.Of(driveline, goals, parts with { Axles = [.. parts.Axles.Select(axle => axle with { Beside = BothAxles.Alike(driveline, axle.Part) })] });
         var most = cores ?? Environment.ProcessorCount;
-        var search = new SeparableSearch(driveline, goals, left, most, progress, cancel);
-        var survivors = search.Run(progress, most, cancel).Members;
+        var currency = left.Currency;
+        Option Full(Combination at) => Judged(driveline, goals, left, currency, at);
 
-        var front = new Front<Combination>();
-        var judged = new Dictionary<Combination, Option>();
-        foreach (var (separable, at) in survivors)
+        var alone = new PartsAlone(left, Full, most, cancel);
+        var judged = new Dictionary<Combination, Option>(alone.Judged);
+        var rounds = alone.Rounds;
+        for (var k = 0; k < rounds.Count; k++)
         {
-            cancel.ThrowIfCancellationRequested();
-            var option = Full(driveline, goals, left, search, at, separable.Distance);
-            judged[at] = option;
-            front.Add(option.Score, at);
+            var share = progress is null ? null : new ShareOf(progress, k, rounds.Count);
+            foreach (var (_, at) in new SeparableSearch(driveline, goals, rounds[k].Parts, most, share, cancel).Run(share, most, cancel).Members)
+            {
+                cancel.ThrowIfCancellationRequested();
+                if (rounds[k].Of(at) is var whole && !judged.ContainsKey(whole)) judged.Add(whole, Full(whole));
+            }
         }
 
+        var front = new Front<Combination>();
+        foreach (var (at, option) in judged) front.Add(option.Score, at);
         var options = front.Members.OrderBy(member => member.Score).ThenBy(member => member.What).Select(member => judged[member.What]);
         return new([.. options.Where(option => option.Changes > 0)], left.Count, judged.Count, exclusions, watch.Elapsed);
     }
 
-    private static Option Full(Driveline driveline, OwnersGoals goals, CandidateParts parts, SeparableSearch search, Combination at, double distance)
+    private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)
     {
         var whole = driveline.With(parts, at);
         var findings = AllChecks.Look(whole, goals);
         return new(
             parts.Gearboxes[at.Gearbox], parts.Overdrives[at.Overdrive], parts.Axles[at.Axle], parts.Tyres[at.Tyres], whole,
-            search.Score(at, VerdictCounts.Of(findings), distance))
+            OptionScore.Of(parts, currency, at, VerdictCounts.Of(findings), SeparableChecks.Distance(whole, goals)))
         {
             Findings = findings,
             CruiseEngineSpeed = goals.Cruise is [var first, ..] ? CruiseCheck.EngineSpeed(whole, first) : null,
         };
+    }
+
+    // One round's part of the whole.
+    private sealed class ShareOf(IProgress<double> whole, int round, int rounds) : IProgress<double>
+    {
+        public void Report(double value) => whole.Report((round + value) / rounds);
     }
 }

@@ -23,9 +23,10 @@ internal static class SeparableChecks
     public static readonly IReadOnlyList<ICheck> OfTyres =
         [new RimWidthCheck(), new TyreLoadCheck(), TyreSpeedCheck.ByWishes, new TyreDiameterCheck(), new TyreWidthCheck()];
 
+    public static readonly IReadOnlyList<ICheck> All = [Cruise, Speedometer, OverallLow, .. OfPull, .. OfTyres];
+
     /// <summary>What they say of one driveline, asked one by one.</summary>
-    public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. ((IEnumerable<ICheck>)[Cruise, Speedometer, OverallLow, .. OfPull, .. OfTyres]).SelectMany(check => check.Look(driveline, goals))];
+    public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals) => [.. All.SelectMany(check => check.Look(driveline, goals))];
 
     /// <summary>How far a cruise lies from what is wanted, as a share of it; below an "at most" it is no distance.</summary>
     public static double Distance(double engineSpeed, CruiseGoal goal)

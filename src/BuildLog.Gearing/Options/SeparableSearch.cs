@@ -98,12 +98,7 @@ internal sealed class SeparableSearch
         return Score(at, counts, SeparableChecks.Distance(whole, goals));
     }
 
-    /// <summary>A combination's counts with what it costs and changes.</summary>
-    public OptionScore Score(Combination at, VerdictCounts counts, double distance) => new(
-        counts.Clash, counts.Open, counts.Watch,
-        parts.Gearboxes[at.Gearbox].Cost(currency) + parts.Overdrives[at.Overdrive].Cost(currency) + parts.Axles[at.Axle].Cost(currency) + parts.Tyres[at.Tyres].Cost(currency),
-        parts.Gearboxes[at.Gearbox].Changes + parts.Overdrives[at.Overdrive].Changes + parts.Axles[at.Axle].Changes + parts.Tyres[at.Tyres].Changes,
-        distance);
+    private OptionScore Score(Combination at, VerdictCounts counts, double distance) => OptionScore.Of(parts, currency, at, counts, distance);
 
     private void Judge(int box, int axle, Sieve sieve)
     {

@@ -14,11 +14,17 @@ namespace BuildLog.Gearing.Options;
 /// <param name="OpenedBy">The measurement that would open a sure window where there is none.</param>
 public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit, Window Window, Window? SureWindow, string? OpenedBy)
 {
+    /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
+    public bool IsOfTopGear { get; init; }
+
     /// <summary>Who demands the lower edge; null where that side is open.</summary>
     public Demand? Lowest { get; init; }
 
     /// <summary>Who demands the upper edge; null where that side is open.</summary>
     public Demand? Highest { get; init; }
+
+    /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
+    public bool IsMade { get; init; } = true;
 
     /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
     public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null
@@ -26,9 +32,11 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
             + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}.")
         : null;
 
-    /// <summary>The same with its ends as they are written down, rounded inwards.</summary>
-    public WindowOfPart Written(Window written)
-        => this with { Window = Window.And(written), SureWindow = SureWindow?.And(written) is { IsEmpty: false } sure ? sure : null };
+    /// <summary>It is of this number.</summary>
+    internal bool IsAbout(PartWindow window) => (window.Position, window.Quantity) == (Position, Quantity);
+
+    /// <summary>The finding sets one of its edges.</summary>
+    internal bool IsDemandedBy(Finding finding) => Lowest?.Check == finding.Check || Highest?.Check == finding.Check;
 
     /// <summary>The same where no more than this will do either.</summary>
     /// <param name="limits">What else limits it, in base units.</param>
@@ -36,12 +44,18 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     public WindowOfPart Within(Window limits, string who)
     {
         Demand Told(Window side, double edge) => new("", who, side.InWords(Unit), edge);
-        return Written(limits) with
+        return this with
         {
+            Window = Window.And(limits),
+            SureWindow = SureWindow?.And(limits) is { IsEmpty: false } sure ? sure : null,
             Lowest = limits.Low > Window.Low ? Told(Window.AtLeast(limits.Low), limits.Low) : Lowest,
             Highest = limits.High < Window.High ? Told(Window.AtMost(limits.High), limits.High) : Highest,
         };
     }
+
+    /// <summary><c>2.88 to 3.18</c>: what would be sure, as a cure says it; null where nothing is.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string? SureInWords(Unit unit) => SureWindow?.AsTyped(unit);
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, or the contradiction.</summary>
     public string InWords() => Contradiction ?? $"{Quantity} {Window.InWords(Unit)}";

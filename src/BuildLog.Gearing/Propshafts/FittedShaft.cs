@@ -16,6 +16,14 @@ public sealed record FittedShaft(Position Position, Propshaft Shaft, Position Ax
         if (driveline.FrontPropshaft is { } front) yield return new(Position.FrontPropshaft, front, Position.FrontAxle, driveline.FrontAxle);
     }
 
+    /// <summary>Where a four-wheel drive has a shaft that nobody has entered.</summary>
+    public static IEnumerable<Position> Unseen(Driveline driveline)
+    {
+        if (driveline.TransferCase is null) yield break;
+        if (driveline is { RearAxle: not null, Propshaft: null }) yield return Position.Propshaft;
+        if (driveline is { FrontAxle: not null, FrontPropshaft: null }) yield return Position.FrontPropshaft;
+    }
+
     /// <summary>The shaft and the axle it leads to.</summary>
     public IReadOnlyList<Position> Joint => [Position, AxlePosition];
 

@@ -142,6 +142,12 @@ public static class Rounded
         return Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), Language.Spoken.Culture));
     }
 
+    /// <summary>A number as an entry or an option takes it, as many places as needed: with the point, which no reader takes for anything else, whatever is spoken.</summary>
+    public static string Typed(double value) => Unsigned(Math.Round(value, ExactPlaces).ToString("0.####", CultureInfo.InvariantCulture));
+
+    /// <summary>The same with so many places, zeros kept.</summary>
+    public static string Typed(double value, int places) => Unsigned(value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+
     /// <summary>The decimal place of the last figure that ± <paramref name="halfWidth"/> supports; negative left of the point.</summary>
     public static int Places(double halfWidth)
     {

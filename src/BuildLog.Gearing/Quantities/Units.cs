@@ -36,7 +36,7 @@ public static class Units
     public static readonly Unit MilePerHour = new(Kind.Speed, "mph", 0.44704, "mi/h");
 
     /// <summary>1/60 rev/s; rev/s is the base unit, never rad/s.</summary>
-    public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, new Later("rev/min"), 1 / 60.0, "rpm", "r/min", "1/min");
+    public static readonly Unit RevolutionPerMinute = new(Kind.Rotation, new Later("rev/min"), 1 / 60.0, "rpm", "r/min", "1/min", "omw/min");
 
     /// <summary>The base unit of mass.</summary>
     public static readonly Unit Kilogram = new(Kind.Mass, "kg", 1);
@@ -73,7 +73,7 @@ public static class Units
         One,
         Metre, Millimetre, new(Kind.Length, "cm", 1e-2, "centimetre", "centimetres", "centimeter", "centimeters"), Inch, Foot, Mile, Kilometre,
         KilometrePerHour, MilePerHour, new(Kind.Speed, "m/s", 1),
-        RevolutionPerMinute, new(Kind.Rotation, new Later("rev/s"), 1, "rps"),
+        RevolutionPerMinute, new(Kind.Rotation, new Later("rev/s"), 1, "rps", "omw/s"),
         Kilogram, Pound, new(Kind.Mass, "t", 1000, "tonne", "tonnes"),
         Bar, new(Kind.Pressure, "kPa", 1e3), new(Kind.Pressure, "psi", PoundForce / (0.0254 * 0.0254)),
         PercentUnit,

@@ -18,9 +18,8 @@ public sealed record RatioCandidate(double Ratio, Teeth? Teeth, bool IsListed, d
 /// <code>P(k | x) ∝ P(k) · f(x; iₖ, u, ν)</code>
 /// <para>x measured ratio; iₖ candidate; f normal density, Student's where ν is finite; u, ν those of x.</para>
 /// <para>
-/// Prior: 0.70 shared alike by the listed ratios, 0.20 by the other tooth pairs (pinion 5–20, ring 25–60, ratio 2–9, each ratio once as the
-/// coprime pair), 0.10 for "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it,
-/// one that is known to be sold before the others.
+/// Prior: 0.70 shared alike by the listed ratios, 0.20 by the other <see cref="ToothPairs"/> in proportion to how likely such teeth are, 0.10 for
+/// "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it that is known to be sold, else the likeliest.
 /// </para>
 /// <para>
 /// A gear of a gearbox has no tooth pairs of its own: there 0.90 is shared alike by the list, 0.10 kept for "not listed", spread evenly in ln i over
@@ -35,12 +34,6 @@ public sealed class RatioCandidates
     private const double NotListedShare = 0.10;
     private const double SameRatio = 0.01;
     private const double LeastShown = 0.001;
-    private const double Lowest = 2;
-    private const double Highest = 9;
-
-
-    /// <summary>The tooth pairs that axles are made with, each ratio once.</summary>
-    internal static readonly IReadOnlyList<Teeth> AllPairs = MakePairs();
 
     private RatioCandidates(IReadOnlyList<RatioCandidate> ranked, double notListed) => (Ranked, NotListedProbability) = (ranked, notListed);
 
@@ -52,7 +45,7 @@ public sealed class RatioCandidates
 
     /// <param name="measured">The differential's ratio, without a hub reduction.</param>
     /// <param name="listed">The ratios known for that donor; null or none for the common ones.</param>
-    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null) => Weigh(measured, Prior(listed), Lowest, Highest);
+    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null) => Weigh(measured, Prior(listed), ToothPairs.Lowest, ToothPairs.Highest);
 
     /// <summary>A gear's ratio among those of a list; nothing but the list is a candidate.</summary>
     /// <param name="measured">Input turns per output turn.</param>
@@ -105,28 +98,18 @@ public sealed class RatioCandidates
 
         var entries = named.ConvertAll(entry => new Entry(entry.Ratio, entry.Teeth, true, ListedShare / named.Count));
         var taken = entries.Select(entry => entry.Ratio).ToHashSet();
-        var others = AllPairs.Where(pair => !taken.Contains(pair.Ratio)).ToList();
-        entries.AddRange(others.Select(pair => new Entry(pair.Ratio, pair, false, PairsShare / others.Count)));
+        var others = ToothPairs.All.Where(pair => !taken.Contains(pair.Ratio)).ToList();
+        var share = PairsShare / others.Sum(ToothPairs.Weight);
+        entries.AddRange(others.Select(pair => new Entry(pair.Ratio, pair, false, share * ToothPairs.Weight(pair))));
         return entries;
     }
 
-    // The pair a listed ratio is sold as: one that is known to be sold before one that is only nearer, 37/11 rather than 47/14 for 3.36.
-    private static Teeth? Sold(double ratio) => Nearest(ratio, ListedRatios.Common) ?? Nearest(ratio, AllPairs);
-
-    private static Teeth? Nearest(double ratio, IReadOnlyList<Teeth> pairs)
+    // The pair a listed ratio is sold as: one that is known to be sold before one that is only near, 37/11 rather than 47/14 for 3.36.
+    private static Teeth? Sold(double ratio)
     {
-        var nearest = pairs.MinBy(pair => Math.Abs(pair.Ratio - ratio));
-        return Math.Abs(nearest.Ratio - ratio) <= SameRatio ? nearest : null;
-    }
+        double Off(Teeth pair) => Math.Abs(pair.Ratio - ratio);
+        IEnumerable<Teeth> Near(IEnumerable<Teeth> pairs) => pairs.Where(pair => Off(pair) <= SameRatio).OrderBy(Off);
 
-    private static Teeth[] MakePairs()
-        =>
-        [
-            .. from pinion in Enumerable.Range(5, 16)
-               from ring in Enumerable.Range(25, 36)
-               where ring >= Lowest * pinion && ring <= Highest * pinion
-               group (ring, pinion) by (double)ring / pinion into same
-               let smallest = same.MinBy(pair => pair.pinion)
-               select new Teeth(smallest.ring, smallest.pinion),
-        ];
+        return Near(ListedRatios.Common).Concat(Near(ToothPairs.All).OrderByDescending(ToothPairs.Weight)).Select(pair => (Teeth?)pair).FirstOrDefault();
+    }
 }

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
@@ -24,6 +25,16 @@ public static class RoadTest
     private static readonly Evidence BySatellite = new(new Later("road speed of the road test"), _ => Spoken("time a measured kilometre at steady speed, or count the axle's turns"));
 
     private static readonly Evidence ByRevCounter = new(new Later("rev counter of the road test"), _ => Spoken("compare the rev counter with an optical one, or count the axle's turns"));
+
+    /// <summary>The same of a vehicle whose gear and driven tyres are known; null where one of them is not, refused where no axle has such a ratio.</summary>
+    /// <param name="driveline">As it was driven.</param>
+    /// <param name="gear">The gear's name on the knob.</param>
+    /// <param name="roadSpeed">Metres per second.</param>
+    /// <param name="engineSpeed">Revolutions per second.</param>
+    public static Parsed<Measured>? AxleRatio(Driveline driveline, string gear, double roadSpeed, double engineSpeed)
+        => driveline.Step(gear) is { } step && driveline.DrivingTyres?.RollingCircumference is { } circumference
+            ? (Parsed<Measured>?)Parsed.From(() => AxleRatio(roadSpeed, engineSpeed, step.Gear, circumference.Value, transfer: step.Transfer, slip: driveline.Transmission?.Converter?.CruiseSlip))
+            : null;
 
     /// <param name="roadSpeed">Metres per second.</param>
     /// <param name="engineSpeed">Revolutions per second.</param>

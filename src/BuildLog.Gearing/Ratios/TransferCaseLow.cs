@@ -18,7 +18,7 @@ public static class TransferCaseLow
         {
             [PlanetarySet, var set] => Planetary.Read(set).Then(read => Exactly(() => Of(read), text)).In(text),
             [var first, var second] when first.Contains('/', StringComparison.Ordinal) && second.Contains('/', StringComparison.Ordinal)
-                => GearMesh.Read(first).Then(one => GearMesh.Read(second).Then(other => Exactly(() => Of(one, other), text))),
+                => GearMesh.Read(first).Then(one => GearMesh.Read(second).Then(other => Exactly(() => Of(one, other), text))).In(text),
             _ => QuotedRatio.Read(text, RatioRange.Transfer),
         };
 

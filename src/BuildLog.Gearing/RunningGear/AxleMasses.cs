@@ -13,6 +13,9 @@ public sealed record AxleMasses(Known? Front = null, Known? Rear = null)
 
     /// <summary>Kilograms; above zero.</summary>
     public Known? Rear { get; init => field = value.AboveZero(Spoken("An axle's mass"), "750 kg"); } = Rear.AboveZero(Spoken("An axle's mass"), "750 kg");
+
+    /// <summary>The weighing they come from; null where they were only told.</summary>
+    public Weighing? Weighed { get; init; }
 }
 
 /// <summary>Load that moves from one axle to the other.</summary>

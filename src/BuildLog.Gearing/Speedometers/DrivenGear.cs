@@ -14,6 +14,9 @@ namespace BuildLog.Gearing.Speedometers;
 /// </remarks>
 public sealed record DrivenGear(int Teeth, Reading Reading)
 {
+    /// <summary>Gearboxes are served with driven gears of 14 to 46 teeth; common practice, no source.</summary>
+    public bool IsMade => Teeth is >= 14 and <= 46;
+
     /// <summary>Teeth that would be exactly right.</summary>
     public static Measured Exactly(SpeedometerDrive drive, Measured axle, Measured transfer, Measured circumference, Measured wanted)
         => drive.DriveTeeth is { } teeth

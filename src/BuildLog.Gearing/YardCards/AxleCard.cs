@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.YardCards;
 /// (<see cref="CountEdges"/>). An axle with a hub reduction is counted at the wheel, so its count holds too; its teeth make the ratio only with the hubs.
 /// </remarks>
 /// <param name="Wanted">What the ratio has to be.</param>
-/// <param name="Teeth">Tooth pairs that would do, those that are sold under a name first.</param>
+/// <param name="Teeth">Tooth pairs that would do for certain: those that are sold under a name, then the others, the likeliest first.</param>
 /// <param name="Hub">What the hubs of such an axle reduce further; one where there is nothing in them.</param>
 public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, double Hub)
 {
@@ -22,7 +22,11 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     public const int MoreWheelTurns = 30;
 
     private const int MostPairs = 12;
+    private const int MostDoubtful = 6;
     private static readonly CountPrecision How = new();
+
+    /// <summary>Tooth pairs that could do, as far as the other parts are known, while there is room for them.</summary>
+    public IReadOnlyList<Teeth> Perhaps { get; private init; } = [];
 
     /// <param name="wanted">The whole ratio, hubs included.</param>
     /// <param name="hub">The hub reduction of the axle looked for: an axle with one is changed for its like.</param>
@@ -31,8 +35,11 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     {
         if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No axle can do: {says}"), "");
 
-        var differential = new Window(wanted.Window.Low / hub, wanted.Window.High / hub);
-        return new(wanted, [.. PairsWithin(differential).Take(MostPairs)], hub);
+        // Teeth are exact, so what would be sure of a ratio is sure of them.
+        Window Differential(Window whole) => new(whole.Low / hub, whole.High / hub);
+        IReadOnlyList<Teeth> sure = wanted.SureWindow is { } inner ? [.. PairsWithin(Differential(inner)).Take(MostPairs)] : [];
+        var doubtful = PairsWithin(Differential(wanted.Window)).Where(teeth => wanted.SureWindow?.Contains(teeth.Ratio * hub) != true);
+        return new(wanted, sure, hub) { Perhaps = [.. doubtful.Take(Math.Min(MostDoubtful, MostPairs - sure.Count))] };
     }
 
     /// <summary>A window in propshaft turns, as if turns could be read exactly.</summary>
@@ -48,7 +55,6 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     private static IEnumerable<Teeth> PairsWithin(Window window)
     {
         var sold = ListedRatios.Common.Where(teeth => window.Contains(teeth.Ratio)).OrderBy(teeth => teeth.Ratio).ToList();
-        var others = RatioCandidates.AllPairs.Where(teeth => teeth.IsCoprime && window.Contains(teeth.Ratio)).Except(sold).OrderBy(teeth => teeth.Pinion);
-        return sold.Concat(others);
+        return sold.Concat(ToothPairs.All.Where(teeth => window.Contains(teeth.Ratio)).ExceptBy(sold.Select(teeth => teeth.Ratio), teeth => teeth.Ratio));
     }
 }

@@ -15,6 +15,9 @@ public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
     /// <summary>Where ten do not settle it.</summary>
     public const int MoreOutputTurns = 20;
 
+    /// <summary>How far anybody counts by hand, the shortest first.</summary>
+    public static readonly IReadOnlyList<int> Counts = [OutputTurns, MoreOutputTurns, 30, 40, 50, 60, 80, 100];
+
     private static readonly CountPrecision How = new();
 
     /// <param name="gears">One window for each gear.</param>

@@ -21,24 +21,26 @@ internal static class BenchPages
     /// <param name="shop">The record.</param>
     /// <param name="clock">Says which day it is.</param>
     /// <param name="units">The units to show; null for metric ones.</param>
-    /// <param name="whatIf">What is tried on the bench, shared with its acts; null where nothing is tried.</param>
-    /// <param name="speeds">What the table of speeds shows, shared with the acts of the bench.</param>
-    /// <param name="search">What the page of options searches, shared with the sheet that names its ways out.</param>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, WhatIf? whatIf = null, SpeedsWish? speeds = null, SearchWish? search = null) =>
-    [
-        new FindingsPage(),
-        new SpeedsPage(new(shop, clock, units ?? UnitSystem.Metric, speeds ?? new())),
-        new MeasuredPage(new SessionActs(shop, clock, units ?? UnitSystem.Metric)),
-        new GoalPage(),
-        new HistoryPage(new FitmentActs(shop, clock)),
-        new JobsPage(new JobsActs(shop, clock)),
-        new PapersPage(new PapersActs(shop)),
-        new DecisionsPage(new DecisionsActs(shop, clock)),
-        new ChangesPage(new ChangesActs(shop, clock)),
-        new OptionsPage(new OptionsActs(shop, clock, units ?? UnitSystem.Metric, search ?? new())),
-        new WantedPage(new WantedActs(shop, clock, units ?? UnitSystem.Metric)),
-        new PlansPage(new PlansActs(shop, clock, whatIf ?? new())),
-    ];
+    /// <param name="forNow">What is chosen on the bench, shared with its acts; null for a bench of its own.</param>
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, ForNow? forNow = null)
+    {
+        var (shown, chosen) = (units ?? UnitSystem.Metric, forNow ?? new());
+        return
+        [
+            new FindingsPage(),
+            new SpeedsPage(new(shop, clock, shown, chosen.Speeds)),
+            new MeasuredPage(new SessionActs(shop, clock, shown)),
+            new GoalPage(),
+            new HistoryPage(new FitmentActs(shop, clock)),
+            new JobsPage(new JobsActs(shop, clock)),
+            new PapersPage(new PapersActs(shop)),
+            new DecisionsPage(new DecisionsActs(shop, clock)),
+            new ChangesPage(new ChangesActs(shop, clock)),
+            new OptionsPage(new OptionsActs(shop, clock, shown, chosen.Search)),
+            new WantedPage(new WantedActs(shop, clock, shown)),
+            new PlansPage(new PlansActs(shop, clock, chosen.WhatIf)),
+        ];
+    }
 
     /// <summary>The first five without the record: they show what the vehicle's model says.</summary>
     public static IReadOnlyList<VehiclePage> OfTheModel() => [new FindingsPage(), new SpeedsPage(), new MeasuredPage(), new GoalPage(), new HistoryPage()];

@@ -36,10 +36,11 @@ public static class GoalWords
     public static IReadOnlyList<string> WithQuestion(CruiseGoal goal) => goal.Question is { } question ? [InWords(goal), $"? {question}"] : [InWords(goal)];
 
     private static string Follows(PartWindow window, Unit unit)
-        => window switch
+        => window.AsMade switch
         {
-            { SureWindow: { } sure } => Spoken($"{window.InWords(unit)} would do; {sure.InWords(unit)} is sure with today's uncertainties."),
-            { OpenedBy: { } step } => Spoken($"{window.InWords(unit)} would do, but no value is sure yet: {step}."),
-            _ => Spoken($"{window.InWords(unit)} would do."),
+            null => Spoken($"{window.InWords(unit)} would do, and none is made so."),
+            { SureWindow: { } sure } made => Spoken($"{made.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
+            { OpenedBy: { } step } made => Spoken($"{made.InWords(unit)} would do, but no value is sure yet: {step}."),
+            var made => Spoken($"{made.InWords(unit)} would do."),
         };
 }

@@ -12,7 +12,35 @@ namespace BuildLog.Tui.Bench;
 /// <summary>Sessions as rows: what was read, what it gives, and what its uncertainty is made of.</summary>
 public static class MeasurementsWords
 {
-    public static MeasurementsModel Of(IReadOnlyList<Session> sessions, UnitSystem units) => new([.. sessions.Select(session => Row(session, sessions, units))]);
+    public static MeasurementsModel Of(IReadOnlyList<Session> sessions, IReadOnlyList<Drive> drives, UnitSystem units)
+        => new(
+        [
+            .. sessions.Select(session => (session.Date, Row: Row(session, sessions, units)))
+                .Concat(drives.Select(drive => (drive.Test.Date, Row: Row(drive))))
+                .OrderByDescending(dated => dated.Date)
+                .Select(dated => dated.Row),
+        ]);
+
+    private static SessionRow Row(Drive drive)
+    {
+        var (test, driven) = (drive.Test, drive.Driven);
+        var ratio = test.AxleRatio(driven) is { } followed && followed.Understood(out var axle) ? axle : null;
+        string[] read = [test.Speed?.Text ?? "", test.EngineSpeed?.Text ?? "", test.Gear.Length > 0 ? Spoken($"gear {test.Gear}") : "", test.Temperatures];
+        string[] noticed = [test.Vibration.Length > 0 ? Spoken($"shakes {test.Vibration}") : "", test.Noises, test.Defects, test.Fix];
+        return new(
+            test.Id,
+            DayText.InShort(test.Date),
+            Spoken("road test"),
+            drive.Vehicle,
+            ratio is null ? "" : Spoken($"axle {Rounded.WithInterval(ratio, Units.One)}"),
+            [.. noticed.Where(text => text.Length > 0)],
+            [.. read.Where(text => text.Length > 0)],
+            test is { Speed: { } speed, EngineSpeed: { } engine } ? RoadTestForm.Says(driven, test.Gear, speed.Si, engine.Si) : [],
+            ratio is null ? [] : [.. ratio.Budget().Select(line => new BudgetShare(line.Input.Name, line.Share))])
+        {
+            IsDrive = true,
+        };
+    }
 
     /// <summary>The session's result in words, for screen and sheet alike.</summary>
     public static SessionResult Result(Session session, UnitSystem units) => session switch

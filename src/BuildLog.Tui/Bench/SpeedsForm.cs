@@ -107,5 +107,5 @@ internal static class SpeedsForm
 
     private static bool Same(string name, string word) => name.Equals(word, StringComparison.OrdinalIgnoreCase);
 
-    private static string Written(IReadOnlyList<double> speeds, Unit unit) => string.Join(' ', speeds.Select(speed => Rounded.Fixed(unit.FromBase(speed), 1) is var text && text.EndsWith(".0", StringComparison.Ordinal) ? text[..^2] : text));
+    private static string Written(IReadOnlyList<double> speeds, Unit unit) => string.Join(' ', speeds.Select(speed => Rounded.Typed(Math.Round(unit.FromBase(speed), 1))));
 }

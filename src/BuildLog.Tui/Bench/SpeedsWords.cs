@@ -31,7 +31,7 @@ public static class SpeedsWords
         if (steps.Count == 0) steps = [.. speeds.Steps]; // another vehicle's gears were chosen
         return new(
             Headline(driveline, speeds, shown),
-            ["ratio", .. Columns(wish, shown), "drops to"],
+            [Spoken("ratio"), .. Columns(wish, shown), Spoken("drops to")],
             [.. steps.Select(step => Row(speeds, step, shift, driveline.Engine?.Redline is not null, shown, wish))],
             Chart(driveline, speeds, goals, shift.Value, shown))
         {

@@ -16,7 +16,7 @@ internal static class SwapWords
         }
 
         if (moves.Track is { } track) yield return Spoken($"track {Length(track, units)} {(track.Value > 0 ? Spoken("wider") : Spoken("narrower"))}");
-        if (moves.OuterEdge is { } outer) yield return Spoken($"outer side walls {Length(outer, units)} further {(outer.Value > 0 ? Spoken("out") : "in")}");
+        if (moves.OuterEdge is { } outer) yield return Spoken($"outer side walls {Length(outer, units)} further {(outer.Value > 0 ? Spoken("out") : Spoken("in"))}");
         if (moves.InnerEdge is { } inner) yield return Spoken($"inner side walls {Length(inner, units)} {(inner.Value > 0 ? Spoken("nearer to") : Spoken("further from"))} the springs");
         if (moves.Stall is { } stall) yield return Spoken($"the converter stalls at {Rounded.Value(stall, Units.RevolutionPerMinute)} if its noted stall was behind the other engine");
     }

@@ -22,6 +22,8 @@ public sealed record VehicleOnBench
 
     public required IReadOnlyList<Session> Sessions { get; init; }
 
+    public IReadOnlyList<Drive> Drives { get; init; } = [];
+
     public required IReadOnlyList<Swap> History { get; init; }
 
     public Driveline Driveline => Fitted.Driveline;
@@ -36,6 +38,7 @@ public sealed record VehicleOnBench
         Goals = judged.Goals,
         Findings = judged.Findings,
         Sessions = shop.Sessions(judged.Vehicle),
+        Drives = [.. shop.RoadTests(judged.Vehicle).Select(test => new Drive(test, judged.Vehicle.Name, shop.DrivelineOn(judged.Vehicle, test.Date).Driveline))],
         History = shop.History(judged.Vehicle),
     };
 
@@ -48,7 +51,7 @@ public sealed record VehicleOnBench
         DrivelineBoxes.Of(Driveline, Findings, units),
         FindingsWords.Of(Findings, units),
         SpeedsWords.Of(Driveline, Goals, units, speeds),
-        MeasurementsWords.Of(Sessions, units),
+        MeasurementsWords.Of(Sessions, Drives, units),
         GoalWords.Of(Goals, Findings, units),
         HistoryWords.Of(History, Goals, units, Fitted.Doubts));
 

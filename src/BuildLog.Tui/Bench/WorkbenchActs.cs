@@ -11,7 +11,6 @@ using BuildLog.Tui.Forms;
 using BuildLog.Tui.Goals;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Options;
-using BuildLog.Tui.Plans;
 using BuildLog.Tui.Removing;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Sheets;
@@ -27,12 +26,11 @@ namespace BuildLog.Tui.Bench;
 /// <param name="units">The units to show.</param>
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 /// <param name="pad">Where unsaved counts are kept.</param>
-/// <param name="whatIf">What is tried on the bench without being stored.</param>
-/// <param name="speeds">What the table of speeds shows.</param>
-/// <param name="search">What the page of options searches.</param>
-public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, WhatIf? whatIf = null, SpeedsWish? speeds = null, SearchWish? search = null) : IWorkbenchActs
+/// <param name="forNow">What is chosen on the bench without being stored, shared with its pages.</param>
+public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, ForNow? forNow = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
+    private readonly ForNow forNow = forNow ?? new();
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
     private int revision;
     private VehicleOnBench? onBench; // as last shown
@@ -146,7 +144,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(shop, bench, units, clock, search ?? new(), view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(shop, bench, units, clock, forNow.Search, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     public void Remove(IWorkbenchView view)
@@ -212,8 +210,8 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     // With what is tried on it, and said so beside its name.
     private VehicleModel Shown(VehicleOnBench bench)
     {
-        var tried = whatIf?.On(bench, shop) ?? bench;
-        var model = tried.ToModel(units, speeds);
+        var tried = forNow.WhatIf.On(bench, shop);
+        var model = tried.ToModel(units, forNow.Speeds);
         return ReferenceEquals(tried, bench) ? model : model with { Facts = Spoken("WHAT IF: not stored; page Plans, d drops it") };
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Data;
 using BuildLog.Data.Changes;
 
@@ -23,7 +22,7 @@ public sealed class ChangesActs(Shop shop, TimeProvider clock)
 
     private ChangeLine Row(ChangeSet change, bool isUndone) => new(
         change.Id,
-        TimeZoneInfo.ConvertTime(change.When, clock.LocalTimeZone).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture),
+        TimeZoneInfo.ConvertTime(change.When, clock.LocalTimeZone).ToString("d MMM yyyy HH:mm", Language.Spoken.Culture),
         change.Label,
         change.Machine,
         [.. change.Fields.Select(field => new ChangedValue(field.Field, Written(field.Before), Written(field.After))).Where(field => field.Before != field.After)],

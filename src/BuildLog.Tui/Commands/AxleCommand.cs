@@ -94,7 +94,7 @@ internal sealed class AxleCommand : Command
             Align = parse.GetValue(align) ?? Usual(how.Align),
             Hub = parse.GetValue(hub) ?? "",
         });
-        return answer with { Text = [.. answer.Text, .. kept] };
+        return kept.In(answer);
     }
 
     private TwoSpeedAxle? Stepped(ParseResult parse, Measured high)
@@ -137,7 +137,7 @@ internal sealed class AxleCommand : Command
         };
     }
 
-    private static string Usual(double value) => Rounded.Exact(value);
+    private static string Usual(double value) => Rounded.Typed(value);
 
     private double Hub(ParseResult parse) => parse.Read(hub, text => RatioRange.Hub.Read(text))?.Value ?? 1;
 

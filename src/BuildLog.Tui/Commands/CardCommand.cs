@@ -60,6 +60,7 @@ internal sealed class CardCommand : Command
         AddEdges(json, "together", card.Edges(Wheels.Together).Yes, card.Edges(Wheels.Together).Possible);
         json["hubReduction"] = card.Hub;
         json["teeth"] = Json.Array(card.Teeth, teeth => teeth.ToString());
+        json["teethPerhaps"] = Json.Array(card.Perhaps, teeth => teeth.ToString());
     }
 
     private static void AddGearbox(JsonObject json, CardOfVehicle asked)
@@ -71,6 +72,7 @@ internal sealed class CardCommand : Command
             var of = new JsonObject { ["quantity"] = gear.Quantity };
             AddWindows(of, allowed, gear);
             AddEdges(of, "input", GearboxCard.Edges(gear).Yes, GearboxCard.Edges(gear).Possible);
+            of["outputTurnsToAYes"] = GearboxCardWords.TurnsToAYes(gear);
             return of;
         });
     }
@@ -88,7 +90,7 @@ internal sealed class CardCommand : Command
         json["slowestSpeedSymbol"] = card.SlowestSymbol;
     }
 
-    // The windows of the goals, unrounded; and what yes and no are held against: the same as written down, within what is hunted.
+    // The windows of the goals, unrounded; and what yes and no are held against: the same within the owner's own limit.
     private static void AddWindows(JsonObject json, WindowOfPart allowed, WindowOfPart judged)
     {
         json["window"] = Ends(allowed.Window);

@@ -46,9 +46,12 @@ internal sealed class CheckDatabaseCommand : Command
     }
 
     private static string Attachments(AttachmentsChecked attachments)
-        => attachments.Named == 0 ? Spoken("and there are no attachments") : Spoken($"and its {Count(attachments.Named, Spoken("attachment"))} are as they were attached");
-
-    private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
+        => attachments.Named switch
+        {
+            0 => Spoken("and there are no attachments"),
+            1 => Spoken("and its attachment is as it was attached"),
+            var count => Spoken($"and its {count} attachments are as they were attached"),
+        };
 
     private static JsonArray Texts(IEnumerable<string> texts) => Json.Array(texts, text => text);
 }

@@ -39,11 +39,16 @@ public static class CommandLine
         new("man", edge => new ManCommand(edge, () => Root(edge))),
     ];
 
+    /// <param name="arguments">The words behind the program's name.</param>
+    /// <param name="output">What was asked for.</param>
+    /// <param name="errors">What is wrong.</param>
+    /// <param name="clock">Says which day it is.</param>
+    /// <param name="setting">A setting of the machine: which language it speaks.</param>
     /// <returns>The exit code: see <see cref="ExitCodes"/>.</returns>
-    public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock)
+    public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock, Func<string, string?> setting)
     {
         if (arguments.All(MayGoWithTheWorkbench)) TerminalSession.Prepare();
-        using var spoken = SpokenHere.Of(arguments, Environment.GetEnvironmentVariable).Speak();
+        using var spoken = SpokenHere.Of(arguments, setting).Speak();
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
         var root = Root(edge, arguments is [var first, ..] && IsCommand(first) ? first : null);

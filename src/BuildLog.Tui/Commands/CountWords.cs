@@ -61,5 +61,5 @@ internal static class CountWords
 
     public static string Counts(int n) => n == 1 ? Spoken("one count") : Spoken($"{n} counts");
 
-    private static string Percent(double probability) => FormattableString.Invariant($"{probability * 100,5:0.0} %");
+    private static string Percent(double probability) => string.Create(Language.Spoken.Culture, $"{probability * 100,5:0.0} %");
 }

@@ -10,8 +10,6 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-using BuildLog.Tui.Options;
-using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.WhatNow;
 using BuildLog.Tui.Workbench;
@@ -69,20 +67,18 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
         TerminalSession.Prepare();
         using var shop = ShopFile.Open(RecordPath(parse), clock);
         var pad = Scratchpad.Beside(shop.Path);
-        var whatIf = new WhatIf();
-        var speeds = new SpeedsWish();
-        var search = new SearchWish();
-        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, whatIf, speeds, search);
+        var forNow = new ForNow();
+        var acts = new WorkbenchActs(shop, clock, common.UnitsOf(parse), parse.GetValue(common.Demo) ? DemoBanner : null, pad, forNow);
         var firstPage = new ReadAhead<WhatNowRow>(acts.WhatNow);
         TerminalSession.Await();
-        return Show(parse, shop, acts, pad, whatIf, speeds, search, firstPage);
+        return Show(parse, shop, acts, pad, forNow, firstPage);
     });
 
     // A method that names what derives from the terminal library waits for it before its own first line: the record is read meanwhile.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private int Show(ParseResult parse, Shop shop, WorkbenchActs acts, Scratchpad pad, WhatIf whatIf, SpeedsWish speeds, SearchWish search, ReadAhead<WhatNowRow> firstPage) => WorkbenchStart.Run(
+    private int Show(ParseResult parse, Shop shop, WorkbenchActs acts, Scratchpad pad, ForNow forNow, ReadAhead<WhatNowRow> firstPage) => WorkbenchStart.Run(
         acts,
-        () => BenchPages.All(shop, clock, common.UnitsOf(parse), whatIf, speeds, search),
+        () => BenchPages.All(shop, clock, common.UnitsOf(parse), forNow),
         ErrorLog.Usual(),
         pad,
         () => parse.GetValue(common.Demo) ? DemoWelcome : shop.NotWritable ?? BackUpForTheDay(parse, shop),

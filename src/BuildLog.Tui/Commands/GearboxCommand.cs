@@ -62,7 +62,8 @@ internal sealed class GearboxCommand : Command
         var known = Listed(parse);
         var candidates = RatioCandidates.ForGear(count.Ratio, known);
         var quoted = parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Gear));
-        return new(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted, known), .. Keep(edge, parse, texts, how)]);
+        var answer = new Answer(CountWords.ToJson(count.Ratio, count, candidates.Ranked, candidates.NotListedProbability, quoted, quoted?.Agrees(count.Ratio)), [.. ToText(count, candidates, quoted, known)]);
+        return Keep(edge, parse, texts, how).In(answer);
     }
 
     private Answer OfAllGears(ParseResult parse, string[] counts, Option<string?> whole)
@@ -77,7 +78,7 @@ internal sealed class GearboxCommand : Command
         if (train is { Reverse: null } && back is not null)
             throw Reading.Wrong(reverse.Name, new Refusal("not-needed", Spoken("These teeth say nothing of reverse, so there is nothing to hold its ratio against: leave it out."), ""));
         if (train is not null && typed.Count > 0 && typed.Count != train.Gears.Count)
-            throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear."), string.Join(',', train.Gears.Select(each => Rounded.Fixed(each.Ratio, 2)))));
+            throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear."), string.Join(',', train.Gears.Select(each => Rounded.Typed(each.Ratio, 2)))));
         if (train is null && (typed.Count != 3 || back is null))
             throw Reading.Wrong(typed.Count == 3 ? reverse.Name : ratios.Name, new Refusal("missing", Spoken("Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse."), typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
         return new GearboxTeethAnswer(train, typed, back).Answer();
@@ -88,11 +89,11 @@ internal sealed class GearboxCommand : Command
         for (var k = 1; k < typed.Count; k++)
         {
             if (typed[k].Ratio > typed[k - 1].Ratio)
-                throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first."), string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Exact(one.Ratio)))));
+                throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first."), string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Typed(one.Ratio)))));
         }
     }
 
-    private IEnumerable<string> Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
+    private Kept Keep(Edge edge, ParseResult parse, string[] readings, CountPrecision how)
     {
         if (!record.IsAsked(parse) && parse.GetValue(gear) is not null)
             throw Reading.Wrong(gear.Name, new Refusal("not-kept", Spoken("Which gear it was is only kept with --record: name the vehicle, or leave this out."), ""));
@@ -102,8 +103,8 @@ internal sealed class GearboxCommand : Command
         return record.Save<TransmissionComponent>(edge, parse, (box, vehicle) => new GearCountSession(box, GearOf(box, parse.GetValue(gear)!), vehicle)
         {
             Readings = readings,
-            ReadTo = parse.GetValue(readTo) ?? Rounded.Exact(how.ReadTo),
-            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+            ReadTo = parse.GetValue(readTo) ?? Rounded.Typed(how.ReadTo),
+            Align = parse.GetValue(align) ?? Rounded.Typed(how.Align),
         });
     }
 

@@ -34,7 +34,7 @@ internal sealed class OptionsCommand : Command
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
-        var pools = Chosen(parse, pool, Enum.GetValues<Pool>().ToDictionary(entry => entry.InWords()));
+        var pools = Chosen(parse, pool, new Dictionary<string, Pool> { ["owned"] = Pool.Owned, ["offered"] = Pool.Offered, ["listed"] = Pool.Listed });
         var positions = new Dictionary<string, Position>
         {
             ["axle"] = Position.RearAxle,
@@ -93,6 +93,7 @@ internal sealed class OptionsCommand : Command
     {
         ["place"] = place,
         ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
+        ["otherAxleRatio"] = option.Axle.Beside?.Ratio!.Value.Value,
         ["transmission"] = option.Gearbox.Name,
         ["tyre"] = option.Tyres.Name,
         ["overdrive"] = option.Overdrive.Part?.Name,
@@ -105,6 +106,7 @@ internal sealed class OptionsCommand : Command
         ["watch"] = (int)option.Score.Watch,
         ["open"] = (int)option.Score.Open,
         ["parts"] = Json.Array(OptionWords.Parts(option), part => part),
+        ["rejected"] = found.Rejected.Says(option.Driveline),
         ["robustness"] = option.Robustness,
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
@@ -126,9 +128,11 @@ internal sealed class OptionsCommand : Command
             {
                 yield return $"{place,3}  {string.Join(" + ", OptionWords.Parts(option))}";
                 yield return $"     {OptionWords.Figures(option, found.Currency)}";
+                if (found.Rejected.Says(option.Driveline) is { } rejected) yield return $"     {rejected}";
             }
         }
 
+        if (answer.Options.Any(option => OptionWords.Sure(option).Length > 0)) yield return OptionWords.SureMeans;
         if (answer.Options.Count - most is > 0 and var more) yield return Spoken($"{more} more: --top {answer.Options.Count}");
         foreach (var exclusion in answer.Exclusions) yield return exclusion.InWords;
         if (OptionWords.PassedOver(found) is { Length: > 0 } passed) yield return passed;

@@ -13,7 +13,7 @@ internal static class Reading
 
     /// <summary>The option's number, or <paramref name="otherwise"/> if it was not given.</summary>
     public static double ReadNumber(this ParseResult parse, Option<string?> option, double otherwise)
-        => parse.GetValue(option) is { } text ? Of(option.Name, text, typed => QuantityText.ReadNumber(typed).Showing(Rounded.Exact(otherwise))) : otherwise;
+        => parse.GetValue(option) is { } text ? Of(option.Name, text, typed => QuantityText.ReadNumber(typed).Showing(Rounded.Typed(otherwise))) : otherwise;
 
     public static T Of<T>(string option, string text, Func<string, Parsed<T>> read)
         where T : notnull

@@ -1,15 +1,18 @@
 using System.CommandLine;
+using System.Text.Json.Nodes;
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Commands;
 
@@ -53,12 +56,12 @@ internal sealed class RecordOptions
     /// <param name="edge">Opens the record.</param>
     /// <param name="parse">The command line.</param>
     /// <param name="make">The session of the fitted part, with its readings.</param>
-    /// <returns>A line that says so, or none.</returns>
-    public IEnumerable<string> Save<TComponent>(Edge edge, ParseResult parse, Func<TComponent, Vehicle?, Session> make)
+    /// <returns>What was kept, and what an offer comes to.</returns>
+    public Kept Save<TComponent>(Edge edge, ParseResult parse, Func<TComponent, Vehicle?, Session> make)
         where TComponent : Component, new()
     {
         NothingInVain(parse);
-        if (parse.GetValue(vehicle) is not { } name) return [];
+        if (parse.GetValue(vehicle) is not { } name) return Kept.Nothing;
 
         using var shop = edge.OpenShop(parse);
         var found = Reading.Blaming(vehicle.Name, () => shop.FindVehicle(name));
@@ -73,7 +76,7 @@ internal sealed class RecordOptions
 
         var session = make(component, found);
         shop.Add(Dated(parse, session, on));
-        return [Spoken($"Kept as a session of {component.Name} on {found.Name}.")];
+        return new([Spoken($"Kept as a session of {component.Name} on {found.Name}.")]);
     }
 
     // What would not be kept is refused rather than passed over: its writer believes that it is.
@@ -90,7 +93,7 @@ internal sealed class RecordOptions
     }
 
     // Nothing of the vehicle was counted: the part is another's, and may be bought.
-    private List<string> InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, DateOnly on, Func<TComponent, Vehicle?, Session> make)
+    private Kept InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, DateOnly on, Func<TComponent, Vehicle?, Session> make)
         where TComponent : Component, new()
     {
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
@@ -98,7 +101,21 @@ internal sealed class RecordOptions
         var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
             new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        return [Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), JudgedOffer.Of(bench, hunted, claim, asked).InWords];
+        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, claim, asked);
+        return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), judged.InWords])
+        {
+            Offer = () => new JsonObject
+            {
+                ["wanted"] = hunted.Title,
+                ["what"] = offer.What,
+                ["claimed"] = claim,
+                ["verdict"] = judged.Verdict.InWords(),
+                ["reason"] = judged.Reason,
+                ["standing"] = judged.Standing,
+                ["tooDear"] = judged.IsTooDear,
+                ["rejected"] = judged.Rejected,
+            },
+        };
     }
 
     private Session Dated(ParseResult parse, Session session, DateOnly on)

@@ -53,10 +53,10 @@ internal sealed class RollOutCommand : Command
             Construction = how.Construction,
             Readings = texts,
             Tape = parse.GetValue(tape) ?? "2 mm",
-            Align = parse.GetValue(align) ?? Rounded.Exact(how.Align),
+            Align = parse.GetValue(align) ?? Rounded.Typed(how.Align),
             Pressure = parse.GetValue(pressure) ?? "",
         });
-        return new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse)), .. kept]);
+        return kept.In(new(ToJson(result), [.. ToText(result, edge.Common.UnitsOf(parse))]));
     }
 
     private bool Loaded(ParseResult parse) => parse.GetValue(loaded) switch

@@ -44,11 +44,15 @@ internal sealed class SessionPaperCommand : Command
         if (ofDay.Count == 0)
             throw Reading.Wrong(date.Name, new Refusal("session", Spoken($"Nothing was measured on {bench.Vehicle.Name} that day; sessions are of {string.Join(", ", bench.Sessions.Select(session => Day(session)).Distinct())}."), Day(bench.Sessions[^1])));
 
-        var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => session.Method.Text.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() : ofDay;
+        var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => Means(name, session)).ToList() : ofDay;
         return wanted is [var one]
             ? one
-            : throw Reading.Wrong(method.Name, new Refusal("session", Spoken($"That day has these sessions: {string.Join("; ", ofDay.Select(session => Spoken($"{session.Method} of {session.Subject}")))}. Name the method of one."), ofDay[0].Method));
+            : throw Reading.Wrong(method.Name, new Refusal("session", Spoken($"That day has these sessions: {string.Join("; ", ofDay.Select(session => Spoken($"{session.Method.Text} of {session.Subject}")))}. Name the method of one."), ofDay[0].Method.Text));
     }
+
+    // By the word that is the same in all languages, or by the one that papers and pages call it.
+    private static bool Means(string typed, Session session)
+        => ((string[])[session.Method.Text, session.Method.ToString()]).Contains(typed.Trim(), StringComparer.OrdinalIgnoreCase);
 
     private static string Day(Session session) => DayText.Iso(session.Date);
 }

@@ -51,12 +51,21 @@ internal sealed class TyreCommand : Command
         ["dimensionsSource"] = tyre.Dimensions.Source,
     };
 
+    private static string Notation(TyreSize tyre) => tyre.Notation switch
+    {
+        "metric" => Spoken("metric"),
+        "numeric" => Spoken("numeric"),
+        "alpha-numeric" => Spoken("alpha-numeric"),
+        "flotation" => Spoken("flotation"),
+        var other => other,
+    };
+
     private static Unit Distance(UnitSystem units) => units.Speed == Units.MilePerHour ? Units.Mile : Units.Kilometre;
 
     private static IEnumerable<string> ToText(TyreSize tyre, UnitSystem units)
     {
         var metres = Units.Metre == units.Length ? 3 : 1;
-        yield return Spoken($"{tyre.Designation}: {tyre.Notation}, {(tyre.Construction == Construction.Radial ? Spoken("radial") : Spoken("bias"))}, {(tyre.Worn > 0 ? Spoken("worn") : Spoken("design"))} diameter {Length(tyre.OverallDiameter)}.");
+        yield return Spoken($"{tyre.Designation}: {Notation(tyre)}, {(tyre.Construction == Construction.Radial ? Spoken("radial") : Spoken("bias"))}, {(tyre.Worn > 0 ? Spoken("worn") : Spoken("design"))} diameter {Length(tyre.OverallDiameter)}.");
         yield return Spoken($"Dimensions by {tyre.Dimensions.From.InWords()}: {tyre.Dimensions.Source}.");
         yield return Spoken($"Rolling circumference {Rounded.WithInterval(tyre.RollingCircumference, units.Length)} (95 %), from the label only; a roll-out knows better.");
         yield return Spoken($"About {Distance(units).Factor / tyre.RollingCircumference.Value:0} turns per {(Distance(units) == Units.Mile ? Spoken("mile") : Spoken("kilometre"))}.");

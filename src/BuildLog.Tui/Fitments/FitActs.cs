@@ -6,6 +6,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Parts;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Fitments;
 
@@ -15,6 +16,10 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private const string FitNew = "new";
     private const string Edit = "edit";
     private const string Off = "off";
+
+    // As read for the first effect.
+    private VehicleOnBench? bench;
+    private RejectedPlans? rejected;
 
     /// <summary>Asks what to do and does it.</summary>
     /// <returns>What happened, or null if nothing did.</returns>
@@ -33,6 +38,13 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
             var id => FromShelf(host, shelf.First(place => IdOf(place) == id)),
         };
     }
+
+    /// <summary>Fits one part that is in the record already.</summary>
+    public string? Fit(IFormHost host, Component part)
+        => shop.Parts().FirstOrDefault(place => place.Component.Id == part.Id) is { } place ? FromShelf(host, place) : null;
+
+    /// <summary>Takes off what is there and fits nothing.</summary>
+    public string? TakeOff(IFormHost host) => Here() is { } here ? TakeOff(host, here) : null;
 
     private static IEnumerable<ChoiceOption> Options(Component? here, List<PartPlace> shelf)
     {
@@ -64,8 +76,10 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     // Said while the form is open: what the part would do to cruise and findings.
     private IReadOnlyList<string> Effect(Component part)
     {
-        var before = shop.DrivelineOn(vehicle, today).Driveline;
-        return EffectWords.Of(before, shop.Trying(before, position, [part])[0], shop.GoalsOf(vehicle));
+        bench ??= VehicleOnBench.Read(shop, vehicle, today);
+        var after = shop.Trying(bench.Driveline, position, [part])[0];
+        rejected ??= RejectedPlans.Of(shop, bench);
+        return [.. EffectWords.Of(bench.Driveline, after, bench.Goals), .. rejected.Says(after) is { } before ? (string[])[before] : []];
     }
 
     private string Fitted(Component part) => Spoken($"Fitted to {vehicle.Name}: {part.Name}.");

@@ -67,7 +67,7 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        DayEntry.Loose("day", Spoken("Date"), today, "today", Spoken("today, 3 May or, as far as known, spring 2024")),
+        DayEntry.Loose("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")),
         new TextEntry("odometer", Spoken("Odometer")) { Hint = Spoken("such as 84 210; empty if it was not read"), Check = Checks.IfTyped("odometer", ReadOdometer) },
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];

@@ -12,7 +12,7 @@ internal static class DayEntry
     /// <param name="known">What stands there at first; null for today.</param>
     public static TextEntry Past(string id, string caption, DateOnly today, DateOnly? known = null) => new(id, caption)
     {
-        Initial = known is { } day ? DayText.InWords(day) : "today",
+        Initial = known is { } day ? DayText.InWords(day) : Spoken("today"),
         Hint = Spoken("today, yesterday, 3 May or 3 May 2026"),
         Check = Checks.Needed(id, text => DayText.ReadPast(text, today)),
         Echo = values => DayText.Echo(DayText.ReadPast(values[id], today), values[id]),

@@ -5,7 +5,7 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Forms;
 
-/// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>, <c>3 May</c>.</summary>
+/// <summary>Reads a day the way people write it: <c>today</c>, <c>yesterday</c>, <c>2026-05-03</c>, <c>3 May 2026</c>, <c>3 mei</c>.</summary>
 /// <remarks>
 /// Without its year a day is the nearest one; of what has been done the latest that has been, of what is due the next to come.
 /// 03/05/2026 is March to some and May to others: it is refused, never guessed. 31.12.2026 is one day only.
@@ -27,12 +27,12 @@ public static partial class DayText
     private static Parsed<DateOnly> Read(string text, DateOnly today, Func<IReadOnlyList<DateOnly>, DateOnly> choose)
     {
         var typed = text.Trim();
-        if (typed.Equals("today", StringComparison.OrdinalIgnoreCase)) return today;
-        if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase)) return today.AddDays(-1);
+        if (Is(typed, new Later("today"))) return today;
+        if (Is(typed, new Later("yesterday"))) return today.AddDays(-1);
         if (typed.Length == 0) return new Refusal("day", Spoken("A date is missing."), Right);
 
         if (InOtherYears(typed, today) is { Count: > 0 } days) return choose(days);
-        if (!DateOnly.TryParseExact(typed, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day))
+        if (!CalendarDay.TryRead(typed, Forms, out var day))
         {
             if (InNumbers().Match(typed) is { Success: true } numbers && Definite(numbers) is { } definite) return definite;
             if (Beyond(typed) is { } beyond) return beyond;
@@ -78,7 +78,7 @@ public static partial class DayText
         if (!match.Success) return null;
 
         var year = match.Groups["year"].Success ? int.Parse(match.Groups["year"].Value, CultureInfo.InvariantCulture) : 0;
-        return DateOnly.TryParseExact($"1 {match.Groups["month"].Value} 2000", Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var month)
+        return CalendarDay.TryRead($"1 {match.Groups["month"].Value} 2000", Forms, out var month)
             ? Beyond(typed, int.Parse(match.Groups["day"].Value, CultureInfo.InvariantCulture), month.Month, year)
             : null;
     }
@@ -88,9 +88,13 @@ public static partial class DayText
     {
         if (month is < 1 or > 12 || year > 2200) return null;
 
-        var (name, days) = (CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month), DateTime.DaysInMonth(year == 0 ? 2000 : year, month));
+        var (name, days) = (Language.Spoken.Culture.DateTimeFormat.GetMonthName(month), DateTime.DaysInMonth(year == 0 ? 2000 : year, month));
         return day > days ? new Refusal("day", Spoken($"{Shown.Quoted(typed)}: {name}{(year == 0 ? "" : $" {year}")} has {days} days."), Right) : null;
     }
+
+    // As the hints write it, in the language spoken or in the one of the code.
+    private static bool Is(string typed, Later word)
+        => typed.Equals(word.Text, StringComparison.OrdinalIgnoreCase) || typed.Equals(word.ToString(), StringComparison.OrdinalIgnoreCase);
 
     private static int Number(Match match, int group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
@@ -110,7 +114,7 @@ public static partial class DayText
     private static List<DateOnly> InOtherYears(string typed, DateOnly today) =>
     [
         .. Enumerable.Range(today.Year - MostYears, (2 * MostYears) + 1)
-            .Select(year => DateOnly.TryParseExact(string.Create(CultureInfo.InvariantCulture, $"{typed} {year}"), Forms, CultureInfo.InvariantCulture, DateTimeStyles.AllowInnerWhite, out var day) ? day : (DateOnly?)null)
+            .Select(year => CalendarDay.TryRead(string.Create(CultureInfo.InvariantCulture, $"{typed} {year}"), Forms, out var day) ? day : (DateOnly?)null)
             .OfType<DateOnly>(),
     ];
 
@@ -128,10 +132,10 @@ public static partial class DayText
     public static string InWords(DateTimeOffset time) => InWords(DateOnly.FromDateTime(time.DateTime));
 
     /// <summary><c>3 May 2026</c>.</summary>
-    public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+    public static string InWords(DateOnly day) => day.ToString("d MMMM yyyy", Language.Spoken.Culture);
 
     /// <summary><c>12 Oct 2024</c>, for columns.</summary>
-    public static string InShort(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string InShort(DateOnly day) => day.ToString("d MMM yyyy", Language.Spoken.Culture);
 
     /// <summary>The same of a day that is not known to the day: as typed.</summary>
     public static string InShort(LooseDay day) => day.IsExact ? InShort(day.Earliest!.Value) : day.Text;

@@ -61,6 +61,6 @@ public static class OtherUnits
     {
         var places = value == 0 ? 0 : Math.Clamp(Figures - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, Figures);
         var shown = Rounded.Fixed(value, places);
-        return shown.Contains('.', StringComparison.Ordinal) ? shown.TrimEnd('0').TrimEnd('.') : shown;
+        return places > 0 ? shown.TrimEnd('0').TrimEnd('.', ',') : shown;
     }
 }

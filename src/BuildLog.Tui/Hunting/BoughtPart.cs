@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Fitments;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
@@ -53,6 +54,11 @@ internal static class BoughtPart
                 break;
         }
     }
+
+    /// <summary>The part that an offer became, by its name and the day it was bought; null where the hunt goes on or it was another.</summary>
+    public static PartPlace? Of(Shop shop, WantedPart wanted, Offer offer)
+        => wanted.State != WantedState.Found ? null
+            : shop.Parts().FirstOrDefault(place => place.Component.Bought is not null && place.Component.Name == offer.What && place.Component.GetType() == New(wanted.Kind)?.GetType());
 
     /// <summary>The part that an offer was counted on in the yard, which is in the record for that count already; null where there is none.</summary>
     public static Component? Counted(Shop shop, WantedPart wanted, Offer? offer)

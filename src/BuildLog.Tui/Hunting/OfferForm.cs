@@ -3,6 +3,7 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Hunting;
 
@@ -19,6 +20,7 @@ internal static class OfferForm
     public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
     {
         var bare = shop.Workshop().Bare;
+        var rejected = RejectedPlans.Of(shop, bench);
         return new()
         {
             Title = Spoken($"Offer for {wanted.Title}"),
@@ -31,11 +33,11 @@ internal static class OfferForm
                 new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
-                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? "today" : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
+                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? Spoken("today") : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes },
             ],
-            Echo = values => [JudgedOffer.Of(bench, wanted, values["claimed"], Price(values, bare)).InWords],
+            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare)).InWords],
             Save = values => Checks.Try(() => save(
                 edited =>
                 {

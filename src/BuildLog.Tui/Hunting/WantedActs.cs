@@ -5,12 +5,12 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
@@ -34,18 +34,19 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public WantedModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => Rows(bench, wanted))]);
+        var rejected = RejectedPlans.Of(shop, bench);
+        return new([.. shop.Wanted(bench.Vehicle).SelectMany(wanted => Rows(bench, rejected, wanted))]);
     }
 
     // A count that is an offer's claim is told with the offer.
-    private IEnumerable<WantedRow> Rows(VehicleOnBench bench, WantedPart wanted)
+    private IEnumerable<WantedRow> Rows(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted)
     {
         var (offers, counts) = (shop.Offers(wanted), YardCount.Of(shop, wanted));
         return
         [
-            WantedRows.Part(wanted),
-            .. offers.Select(offer => WantedRows.Offer(bench, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), Today)),
-            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, wanted, count)),
+            WantedRows.Part(bench, wanted, Today, units),
+            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), BoughtPart.Of(shop, wanted, offer), Today)),
+            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, rejected, wanted, count)),
         ];
     }
 
@@ -55,17 +56,14 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var kind = view.Choose(Spoken($"Hunt what for {bench.Vehicle.Name}?"), [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
         if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
 
-        var (proposed, of) = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => WantedWindows.Kind(window.Position) == chosen).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
-        var such = of is null ? [] : WouldDo.Of(bench.Driveline, bench.Goals, of);
+        var such = WantedWindows.Today(bench, chosen).FirstOrDefault() is { } of ? WouldDo.Of(bench.Driveline, bench.Goals, of) : [];
         WantedPart Made() => new(bench.Vehicle, chosen)
         {
             Title = Spoken($"{chosen.InWords()} for {bench.Vehicle.Name}"),
-            Windows = proposed is null ? [] : [proposed],
             Notes = such.Count == 0 ? "" : Spoken($"Such as {string.Join(", ", such)}."),
         };
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Bare, Today, edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
+        return view.Fill(WantedForm.For(Made(), Bare, Today, Todays(bench, chosen), edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -73,7 +71,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var wanted = Wanted(vehicleId, row);
         if (row.OfferId is not null || row.CountedId is not null) return Offer(view, Bench(vehicleId), wanted, row);
 
-        return view.Fill(WantedForm.For(wanted, Bare, Today, edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
+        return view.Fill(WantedForm.For(wanted, Bare, Today, Todays(Bench(vehicleId), wanted.Kind), edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
     }
 
     public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -201,11 +199,14 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted?.Claimed);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, wanted, kept.Claimed, kept.Price).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price).InWords}"
             : null;
     }
 
     private Component? Counted(WantedPart wanted, WantedRow row) => YardCount.Of(shop, wanted).FirstOrDefault(count => count.Part.Id == row.CountedId)?.Part;
+
+    private string Todays(VehicleOnBench bench, WantedKind kind)
+        => string.Join("; ", WantedWindows.Today(bench, kind).Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit))));
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

@@ -13,8 +13,9 @@ internal static class WantedForm
     /// <param name="wanted">A new one, or one to be changed.</param>
     /// <param name="bare">The currency of a bare number: the shop's.</param>
     /// <param name="today">The day it is.</param>
+    /// <param name="todays">Between which values it would do today, as computed; empty where nothing wanted depends on it.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(WantedPart wanted, Currency bare, DateOnly today, Action<Action<WantedPart>> save)
+    public static Form For(WantedPart wanted, Currency bare, DateOnly today, string todays, Action<Action<WantedPart>> save)
     {
         var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
         return new()
@@ -25,11 +26,11 @@ internal static class WantedForm
             [
                 new TextEntry("title", Spoken("Name")) { Initial = wanted.Title, Hint = Spoken("such as longer axle"), Check = Checks.Filled("title", Spoken("What is it called?")) },
                 new ChoiceEntry("of", Spoken("Its window is of"), [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
-                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = Spoken("empty: open on this side") },
+                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = todays.Length == 0 ? Spoken("empty: open on this side") : Spoken($"your own limit; both empty: {todays}, as it is on the day") },
                 new TextEntry("high", Spoken("To")) { Initial = window.High, Hint = Spoken("empty: open on this side") },
                 new LinesEntry("musts", Spoken("Must have"), 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = Spoken("one a line, such as bolt circle: 5 × 114.3"), Check = values => Musts(values).Refusal?.Sentence },
-                new TextEntry("most", Spoken("At most")) { Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => MoneyText.ReadPrice(text, bare)) },
-                new TextEntry("deadline", Spoken("Needed by")) { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = Spoken("a date, or empty"), Check = Checks.IfTyped("deadline", text => DayText.Read(text, today)) },
+                new TextEntry("most", Spoken("At most")) { Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => Most(text, bare)) },
+                new TextEntry("deadline", Spoken("Needed by")) { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = Spoken("a date, or empty"), Check = Checks.IfTyped("deadline", text => Deadline(text, wanted, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = wanted.Notes },
             ],
             Save = values => Checks.Try(() => save(edited =>
@@ -37,11 +38,20 @@ internal static class WantedForm
                 (edited.Title, edited.Notes) = (values["title"], values["notes"]);
                 edited.Windows = values.IsEmpty("low") && values.IsEmpty("high") ? [] : [new(Enum.Parse<WindowOf>(values["of"]), values["low"], values["high"]), .. wanted.Windows.Skip(1)];
                 edited.MustHaves = Musts(values).OrRefuse();
-                edited.Most = values.IsEmpty("most") ? null : MoneyText.Read(values["most"], bare).OrRefuse();
-                edited.Deadline = values.IsEmpty("deadline") ? null : DayText.Read(values["deadline"], today).OrRefuse();
+                edited.Most = values.IsEmpty("most") ? null : Most(values["most"], bare).OrRefuse();
+                edited.Deadline = values.IsEmpty("deadline") ? null : Deadline(values["deadline"], wanted, today).OrRefuse();
             })),
         };
     }
+
+    private static Parsed<Money> Most(string text, Currency bare)
+        => MoneyText.ReadPrice(text, bare).Then<Money>(most => most.Minor > 0 ? most : new Refusal("money", Spoken("Nothing can be bought for at most 0: leave it empty where any price will do."), "250 EUR").In(text));
+
+    // One that has gone by since it was typed stays: it is overdue, and the page says so.
+    private static Parsed<DateOnly> Deadline(string text, WantedPart wanted, DateOnly today)
+        => DayText.Read(text, today).Then<DateOnly>(day => day >= today || day == wanted.Deadline
+            ? day
+            : new Refusal("deadline", Spoken($"{DayText.InWords(day)} has gone by: by when is it needed?"), DayText.InWords(today.AddMonths(1))).In(text));
 
     private static Parsed<List<MustHave>> Musts(FormValues values)
     {

@@ -18,4 +18,7 @@ internal sealed record WantedRow(long WantedId, long? OfferId, string What, stri
 {
     /// <summary>The part in the record that was counted in the yard and that nobody offers yet; null for a wanted part and an offer.</summary>
     public long? CountedId { get; init; }
+
+    /// <summary>A wanted part that was needed before today.</summary>
+    public bool IsOverdue { get; init; }
 }

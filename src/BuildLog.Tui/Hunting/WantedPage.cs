@@ -38,7 +38,7 @@ internal sealed class WantedPage : ListPage
     private static TextRun[] Cells(WantedRow row) =>
     [
         row is { OfferId: null, CountedId: null } ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
-        row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, Tone.Quiet),
+        row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, row.IsOverdue ? Tone.Clash : Tone.Quiet),
     ];
 
     private string? On(Func<WantedRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? act(row) : null;

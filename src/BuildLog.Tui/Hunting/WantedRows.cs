@@ -1,31 +1,48 @@
+using BuildLog.Data.Fitments;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>Wanted parts and offers as rows.</summary>
 internal static class WantedRows
 {
-    public static WantedRow Part(WantedPart wanted) => new(
-        wanted.Id, null, wanted.Title, string.Join("; ", wanted.Windows.Select(WantedWindows.InWords)), wanted.Most is { } most ? Spoken($"to {most}") : "", null, wanted.State.InWords(),
-        [
-            .. wanted.Windows.Select(window => $"{window.Quantity.InWords()} {window.InWords()}"),
-            .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
-            .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } day ? DayText.InWords(day) : null),
-            .. Line(Spoken("wanted no more, because"), wanted.DroppedFor), .. Line("", wanted.Notes),
-        ]);
+    /// <summary>Its window is today's, and the owner's own limit where he set one.</summary>
+    public static WantedRow Part(VehicleOnBench bench, WantedPart wanted, DateOnly day, UnitSystem units)
+    {
+        var isOverdue = wanted.State == WantedState.Hunting && wanted.Deadline < day;
+        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted.Kind).ToList() : [];
+        var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(WantedWindows.InWords) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
+        return new(
+            wanted.Id, null, wanted.Title, string.Join("; ", says), wanted.Most is { } most ? Spoken($"to {most}") : "", null, isOverdue ? Spoken("overdue") : wanted.State.InWords(),
+            [
+                .. wanted.Windows.Select(window => Spoken($"your own limit: {window.Quantity.InWords()} {window.InWords()}")),
+                .. today.Select(window => Spoken($"what would do today: {WindowWords.Of(window, units)}")),
+                .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
+                .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } last ? DayText.InWords(last) + (isOverdue ? Spoken(", which is over") : "") : null),
+                .. Line(Spoken("wanted no more, because"), wanted.DroppedFor), .. Line("", wanted.Notes),
+            ])
+        {
+            IsOverdue = isOverdue,
+        };
+    }
 
     /// <param name="bench">The vehicle.</param>
+    /// <param name="rejected">What was rejected for it before.</param>
     /// <param name="wanted">What is hunted.</param>
     /// <param name="offer">What is offered for it.</param>
     /// <param name="counted">What was counted on it; null for nothing.</param>
+    /// <param name="bought">The part that it became; null where it was not bought.</param>
     /// <param name="today">The day it is.</param>
-    public static WantedRow Offer(VehicleOnBench bench, WantedPart wanted, Offer offer, YardCount? counted, DateOnly today)
+    public static WantedRow Offer(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, Offer offer, YardCount? counted, PartPlace? bought, DateOnly today)
     {
-        var judged = JudgedOffer.Of(bench, wanted, offer.Claimed, offer.Price);
+        if (bought is not null) return Bought(wanted, offer, bought);
+
+        var judged = JudgedOffer.Of(bench, rejected, wanted, offer.Claimed, offer.Price);
         var isOver = offer.Expires < today;
         return new(
             wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
@@ -37,10 +54,18 @@ internal static class WantedRows
             ]);
     }
 
+    // What it would do is no question any more.
+    private static WantedRow Bought(WantedPart wanted, Offer offer, PartPlace bought) => new(
+        wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", null, bought.Fitment is null ? Spoken("bought") : Spoken("fitted"),
+        [
+            bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it."),
+            .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
+        ]);
+
     /// <summary>A count that nobody offers the part of yet.</summary>
-    public static WantedRow Counted(VehicleOnBench bench, WantedPart wanted, YardCount count)
+    public static WantedRow Counted(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, YardCount count)
     {
-        var judged = JudgedOffer.Of(bench, wanted, count.Claimed, null);
+        var judged = JudgedOffer.Of(bench, rejected, wanted, count.Claimed, null);
         return new(
             wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])

@@ -3,35 +3,45 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the windows of a driveline are as windows of a part that is hunted.</summary>
 internal static class WantedWindows
 {
-    /// <summary>The kind that is hunted for a place in the driveline; null where none is.</summary>
-    public static WantedKind? Kind(Position position) => position switch
+    /// <summary>The kind that is hunted for a place in the driveline.</summary>
+    public static WantedKind Kind(Position position) => position switch
     {
+        Position.Engine => WantedKind.Engine,
         Position.Transmission => WantedKind.Transmission,
         Position.Overdrive => WantedKind.Overdrive,
+        Position.TransferCase => WantedKind.TransferCase,
+        Position.Propshaft or Position.FrontPropshaft => WantedKind.Propshaft,
         Position.RearAxle or Position.FrontAxle => WantedKind.Axle,
-        Position.Tyres => WantedKind.Tyres,
-        _ => null,
+        Position.Tyres or Position.FrontTyres => WantedKind.Tyres,
+        Position.Speedometer => WantedKind.Speedometer,
+        _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };
+
+    /// <summary>What today's goals and limits leave such a part, the others as they are; none where nothing wanted depends on it.</summary>
+    public static IEnumerable<WindowOfPart> Today(VehicleOnBench bench, WantedKind kind)
+        => DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
+            .Where(window => Kind(window.Position) == kind && Quantity(window) is not null && (kind != WantedKind.Axle || window.Position == bench.Driveline.DrivingPosition));
 
     /// <summary>What of a wanted part such a window limits; null for nothing that is hunted by a number.</summary>
     public static WindowOf? Quantity(WindowOfPart part) => part.Position switch
     {
         Position.RearAxle or Position.FrontAxle => WindowOf.AxleRatio,
         Position.Overdrive => WindowOf.OverdriveRatio,
-        Position.Transmission when IsOfTheTopGear(part.Quantity) => WindowOf.TopGearRatio,
+        Position.Transmission when part.IsOfTopGear => WindowOf.TopGearRatio,
         Position.Tyres => WindowOf.Circumference,
         _ => null,
     };
 
-    /// <summary>The window rounded inwards, as it would be typed and as it is shown everywhere; null for what no wanted part is limited by, or where nothing is left.</summary>
+    /// <summary>The window as it is kept with a wanted part, a digit finer than it is shown and rounded outwards, so that it refuses nothing that would do; null for what no wanted part is limited by, or where nothing is left.</summary>
     public static WantedWindow? Of(WindowOfPart part)
-        => Quantity(part) is { } of && !part.Window.IsEmpty && Typed(of, part.Window) is { } typed ? typed : null;
+        => Quantity(part) is { } of && !part.Window.IsEmpty ? Kept(of, part.Window) : null;
 
     /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
     public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
@@ -45,17 +55,13 @@ internal static class WantedWindows
     private static string WithoutUnit(string low, string high)
         => low.LastIndexOf(' ') is > 0 and var at && high.EndsWith(low[at..], StringComparison.Ordinal) ? low[..at] : low;
 
-    private static bool IsOfTheTopGear(string quantity)
-        => quantity.StartsWith("ratio of top", StringComparison.Ordinal) || quantity.EndsWith("without the overdrive", StringComparison.Ordinal);
-
-    private static WantedWindow? Typed(WindowOf quantity, Window window)
+    private static WantedWindow? Kept(WindowOf quantity, Window window)
     {
-        var unit = quantity == WindowOf.Circumference ? Units.Metre : Units.One;
-        var (low, high) = window.Written(unit);
-        if (window.Low <= 0) low = "";
-        if (low.Length == 0 && high.Length == 0) return null;
-
-        string Text(string side) => side.Length == 0 ? "" : Rounded.WithUnit(side, unit);
-        return new WantedWindow(quantity, Text(low), Text(high)) is var typed && typed.Read().IsEmpty ? null : typed;
+        var (unit, places) = quantity == WindowOf.Circumference ? (Units.Metre, 4) : (Units.One, 3);
+        var fine = Math.Pow(10, places);
+        string Text(double side) => Rounded.WithUnit(Rounded.Fixed(side, places), unit);
+        var low = window.Low > 0 ? Text(Math.Floor(window.Low * fine) / fine) : "";
+        var high = double.IsFinite(window.High) ? Text(Math.Ceiling(window.High * fine) / fine) : "";
+        return low.Length + high.Length == 0 ? null : new(quantity, low, high);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
             yield return new(Spoken($"bolt circle of {bolted.Name}"), () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
 
         yield return new(Spoken("weighbridge"), () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit))));
-        yield return new(Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, fitted.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
+        yield return new(Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
         yield return new(Spoken("speedometer run"), () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
     }
 

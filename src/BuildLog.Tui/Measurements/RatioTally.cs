@@ -29,9 +29,9 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
     /// <summary>The count as it is written down, with the quick end's last part of a turn.</summary>
     /// <param name="fraction">Turns, less than one.</param>
     /// <param name="otherFraction">The same of the second wheel, where each is counted.</param>
-    public string Reading(double fraction, double otherFraction = 0) => FormattableString.Invariant($"{Slow(OtherDrivenTurns + otherFraction)}:{Rounded.Exact(DrivingTurns + fraction)}");
+    public string Reading(double fraction, double otherFraction = 0) => FormattableString.Invariant($"{Slow(OtherDrivenTurns + otherFraction)}:{Rounded.Typed(DrivingTurns + fraction)}");
 
-    private string Slow(double other) => OtherDriven is null ? FormattableString.Invariant($"{DrivenTurns}") : FormattableString.Invariant($"{DrivenTurns},{Rounded.Exact(other)}");
+    private string Slow(double other) => OtherDriven is null ? FormattableString.Invariant($"{DrivenTurns}") : FormattableString.Invariant($"{DrivenTurns},{Rounded.Typed(other)}");
 
     private static string Article(string word) => word[0] is 'i' ? Spoken("an") : Spoken("a");
 

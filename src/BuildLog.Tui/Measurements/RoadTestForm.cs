@@ -14,28 +14,31 @@ namespace BuildLog.Tui.Measurements;
 public static class RoadTestForm
 {
     /// <param name="vehicle">What was driven.</param>
-    /// <param name="driveline">Today's, for its gears and tyres.</param>
+    /// <param name="fittedOn">The driveline of a day, for its gears and tyres: a drive speaks of the parts it was driven with.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the drive with the edit applied.</param>
-    public static Form For(Vehicle vehicle, Driveline driveline, DateOnly today, Action<Action<Drive>> save) => new()
+    /// <param name="known">The drive that is put right.</param>
+    public static Form For(Vehicle vehicle, Func<DateOnly, Driveline> fittedOn, DateOnly today, Action<Action<Drive>> save, Drive? known = null) => new()
     {
-        Title = Spoken($"Road test: {vehicle.Name}"),
+        Title = known is null ? Spoken($"Road test: {vehicle.Name}") : Spoken($"Correct the {Spoken("road test")} {known}: {vehicle.Name}"),
         HelpPage = "RoadTest",
         Cautions = Cautions.OnTheRoad,
         SetUp = SetUps.RoadTest,
         SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new TextEntry("speed", Spoken("Road speed")) { Hint = Spoken("by satellite, such as 80 km/h"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", Spoken("Engine speed")) { Hint = Spoken("such as 2450 rpm"), Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
-            new ChoiceEntry("gear", Spoken("In gear"), [.. driveline.Steps.Select(step => new ChoiceOption(step.Name, step.Name))]) { Initial = driveline.Steps is [.., var top] ? top.Name : "" },
-            new TextEntry("temperatures", Spoken("Temperatures")) { Hint = Spoken("such as water 88 °C, gearbox 71 °C") },
-            new TextEntry("vibration", Spoken("Shakes between")) { Hint = Spoken("such as 85 to 95 km/h; empty for nowhere") },
-            new TextEntry("noises", Spoken("Noises")) { IsRemembered = true, Hint = Spoken("in which gear, on drive or overrun") },
-            new TextEntry("defects", Spoken("Defects")) { Hint = Spoken("what has to be seen to") },
-            DayEntry.Past("day", Spoken("Date"), today),
+            new TextEntry("speed", Spoken("Road speed")) { Initial = known?.Speed?.Text ?? "", Hint = Spoken("by satellite, such as 80 km/h"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("engine", Spoken("Engine speed")) { Initial = known?.EngineSpeed?.Text ?? "", Hint = Spoken("such as 2450 rpm"), Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
+            Gears(fittedOn(known?.Date ?? today), known?.Gear),
+            new TextEntry("temperatures", Spoken("Temperatures")) { Initial = known?.Temperatures ?? "", Hint = Spoken("such as water 88 °C, gearbox 71 °C") },
+            new TextEntry("vibration", Spoken("Shakes between")) { Initial = known?.Vibration ?? "", Hint = Spoken("such as 85 to 95 km/h; empty for nowhere") },
+            new TextEntry("noises", Spoken("Noises")) { Initial = known?.Noises ?? "", IsRemembered = true, Hint = Spoken("in which gear, on drive or overrun") },
+            new TextEntry("defects", Spoken("Defects")) { Initial = known?.Defects ?? "", Hint = Spoken("what has to be seen to") },
+            DayEntry.Past("day", Spoken("Date"), today, known?.Date),
         ],
-        Echo = values => Says(values, driveline),
+        Echo = values => CruiseGoal.ReadSpeed(values["speed"]).Understood(out var speed) && CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var engine)
+            ? Says(fittedOn(DayText.ReadPast(values["day"], today).Understood(out var day) ? day : today), values["gear"], speed.Value, engine.Value)
+            : [],
         Save = values => Forms.Checks.Try(() => save(drive =>
         {
             drive.Date = DayText.ReadPast(values["day"], today).OrRefuse();
@@ -46,25 +49,27 @@ public static class RoadTestForm
         })),
     };
 
-    private static IReadOnlyList<string> Says(FormValues values, Driveline driveline)
+    /// <summary>What a drive says of the axle that was in the vehicle then.</summary>
+    public static IReadOnlyList<string> Says(Driveline driven, string gear, double speed, double engine)
     {
-        if (!CruiseGoal.ReadSpeed(values["speed"]).Understood(out var speed) || !CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var engine)) return [];
-        if (driveline.Step(values["gear"]) is not { } step) return [Spoken("The gear's ratio is not known, so nothing follows for the axle; the run is kept all the same.")];
-        if (driveline.Tyres?.RollingCircumference is not { } circumference) return [Spoken("The tyres' circumference is not known, so nothing follows for the axle; the run is kept all the same.")];
-
-        var ratio = Parsed.From(() => RoadTest.AxleRatio(speed.Value, engine.Value, step.Gear, circumference.Value, transfer: step.Transfer));
+        if (driven.Step(gear) is null) return [Spoken("The gear's ratio is not known, so nothing follows for the axle; the run is kept all the same.")];
+        if (RoadTest.AxleRatio(driven, gear, speed, engine) is not { } ratio) return [Spoken("The tyres' circumference is not known, so nothing follows for the axle; the run is kept all the same.")];
         if (!ratio.Understood(out var axle)) return [ratio.Refusal!.Sentence];
+
         var said = Spoken($"The axle would be {Rounded.WithInterval(axle, Units.One)} (95 %).");
-        return driveline.AtDriving(axle) is { } contradiction ? [said, contradiction] : [said];
+        return driven.DrivingAxle?.Ratio is { } known ? [said, Against(known, axle)] : [said];
     }
 
-    // What the fitted axle is known to be, against what the run says.
-    private static string? AtDriving(this Driveline driveline, Measured axle)
+    // A gear that the vehicle no longer has is still the one it was driven in.
+    private static ChoiceEntry Gears(Driveline driven, string? gear)
     {
-        var known = driveline.DrivingPosition == Position.FrontAxle ? driveline.FrontAxle?.Ratio : driveline.RearAxle?.Ratio;
-        if (known is null) return null;
-        return (axle - known.Value).Interval95 is { Low: <= 0, High: >= 0 }
+        List<string> names = [.. driven.Steps.Select(step => step.Name)];
+        if (gear is not null && !names.Contains(gear)) names.Add(gear);
+        return new("gear", Spoken("In gear"), [.. names.Select(name => new ChoiceOption(name, name))]) { Initial = gear ?? names.LastOrDefault() ?? "" };
+    }
+
+    private static string Against(Known known, Measured axle)
+        => known.Value.AgreesWith(axle)
             ? Spoken($"That agrees with the {Rounded.Value(known.Value, Units.One)} it is known as.")
             : Spoken($"It is known as {Rounded.Value(known.Value, Units.One)}: converter slip, the wrong gear, or the rev counter. Count its turns.");
-    }
 }

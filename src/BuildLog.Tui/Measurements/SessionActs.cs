@@ -1,12 +1,14 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>Puts right what was read or typed wrongly of a session, or strikes one that never was. Each act returns what happened, or null if nothing did.</summary>
+/// <summary>Puts right what was read or typed wrongly of a session or a road test, or strikes one that never was. Each act returns what happened, or null if nothing did.</summary>
 public sealed class SessionActs(Shop shop, TimeProvider clock, UnitSystem units)
 {
     public string? Correct(IFormHost host, long vehicleId, long sessionId)
@@ -20,6 +22,25 @@ public sealed class SessionActs(Shop shop, TimeProvider clock, UnitSystem units)
         var session = Find(vehicleId, sessionId);
         shop.Remove(session);
         return Spoken($"Struck: the {session.Method} of {session.Subject}. z brings it back.");
+    }
+
+    public string? CorrectDrive(IFormHost host, long vehicleId, long testId)
+    {
+        var (vehicle, test) = FindDrive(vehicleId, testId);
+        return host.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, clock.Today(), edit => shop.Change(test, edit), test)) ? Spoken($"Corrected: the {Spoken("road test")} of {vehicle.Name}.") : null;
+    }
+
+    public string StrikeDrive(long vehicleId, long testId)
+    {
+        var (vehicle, test) = FindDrive(vehicleId, testId);
+        shop.Remove(test);
+        return Spoken($"Struck: the {Spoken("road test")} of {vehicle.Name}. z brings it back.");
+    }
+
+    private (Vehicle Vehicle, RoadTest Test) FindDrive(long vehicleId, long testId)
+    {
+        var vehicle = shop.FindVehicle(vehicleId);
+        return (vehicle, shop.RoadTests(vehicle).First(test => test.Id == testId));
     }
 
     private Form FormFor(Session session) => session switch

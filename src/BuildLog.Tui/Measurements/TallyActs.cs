@@ -120,5 +120,5 @@ public sealed record LastPart(double Fraction, string ReadTo, double OtherFracti
 public sealed record FinishedTally(Wheels Wheels, string Reading, string ReadTo)
 {
     /// <summary>How far off a wheel's mark may be, in turns; null for the usual. A wheel that is not stopped on its mark is read, to half a step at best.</summary>
-    public string? Align => Wheels == Wheels.Each && QuantityText.ReadNumber(ReadTo).Understood(out var step) ? Rounded.Exact(step / 2) : null;
+    public string? Align => Wheels == Wheels.Each && QuantityText.ReadNumber(ReadTo).Understood(out var step) ? Rounded.Typed(step / 2) : null;
 }

@@ -32,6 +32,7 @@ internal static class ComparisonWords
             .. Lines("", compared.Names, each),
             new string('─', MatterWidth + (compared.Names.Count * (each + 2))),
             .. Rows(compared, units).SelectMany(row => Lines(row.Matter, [.. row.Values.Select(value => value ?? Unknown)], each)),
+            .. Lacking(compared).SelectMany(lacking => TextFit.Wrap(lacking, width)),
         ];
     }
 
@@ -46,10 +47,16 @@ internal static class ComparisonWords
         Options = compared.Names,
         Rows = Rows(compared, units),
         Map = map?.ToRegion(),
-        Notes = [Spoken("Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word.")],
+        Notes = [.. Lacking(compared), Spoken("Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word.")],
     };
 
     public static ComparedOptions OnSheet(OptionComparison compared, UnitSystem units) => new(compared.Names, Rows(compared, units));
+
+    // One reason often stands behind several figures.
+    private static IEnumerable<string> Lacking(OptionComparison compared)
+        => compared.Figures.Where(row => row.Lacking.Count > 0)
+            .GroupBy(row => string.Join("; ", row.Lacking), row => row.What)
+            .Select(alike => Spoken($"Not known, {string.Join(", ", alike)}: {alike.Key}."));
 
     private static IReadOnlyList<string?> Counts(OptionComparison compared, Func<VerdictCounts, int> of) => [.. compared.Counts.Select(counts => Rounded.Fixed(of(counts), 0))];
 

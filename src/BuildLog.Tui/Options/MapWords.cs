@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
@@ -45,11 +44,11 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         var cells = region.Verdicts.Select(row => row.Select(Letter).ToArray()).ToList();
         cells[NearestTo(region.Axles, axle)][NearestTo(region.Tyres, tyre)] = '+';
         return new(
-            [.. region.Axles.Reverse().Select(ratio => ratio.ToString("0.00", CultureInfo.InvariantCulture))],
+            [.. region.Axles.Reverse().Select(ratio => ratio.ToString("0.00", Language.Spoken.Culture))],
             Length(lengths.Low, units), Length(lengths.High, units),
             [.. Enumerable.Reverse(cells).Select(row => new string(row))])
         {
-            Now = Spoken($"+  is axle {axle.ToString("0.00", CultureInfo.InvariantCulture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}."),
+            Now = Spoken($"+  is axle {axle.ToString("0.00", Language.Spoken.Culture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}."),
         };
     }
 
@@ -113,5 +112,5 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     private static string Says(Verdict verdict) => RegionMap.Letters.First(meaning => meaning[0] == Letter(verdict))[2..];
 
     private static string Length(double metres, UnitSystem units)
-        => Rounded.WithUnit(units.Length.FromBase(metres).ToString("0.00", CultureInfo.InvariantCulture), units.Length);
+        => Rounded.WithUnit(units.Length.FromBase(metres).ToString("0.00", Language.Spoken.Culture), units.Length);
 }

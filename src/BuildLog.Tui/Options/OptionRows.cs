@@ -9,16 +9,15 @@ namespace BuildLog.Tui.Options;
 internal static class OptionRows
 {
     private const int MostRows = 60;
-    private const int MostFindings = 6;
     private static string Nothing => Spoken("Nothing that was searched makes it better than it is.");
 
     public static OptionsModel Of(WaysOut found, string searched, UnitSystem units)
     {
-        var rows = Shown(found, MostRows).Select(each => Row(each.Option, each.Place, found.Currency, units));
+        var rows = Shown(found, MostRows).Select(each => Row(each.Option, each.Place, found, units));
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [searched, OptionWords.AsItIs(found.Bench), WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => Spoken($"Not searched, since the claim says no number: {offer}"))],
+            [searched, OptionWords.AsItIs(found.Bench), .. found.Answer.Options.Any(option => OptionWords.Sure(option).Length > 0) ? (string[])[OptionWords.SureMeans] : [], WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => Spoken($"Not searched, since the claim says no number: {offer}"))],
             Nothing)
         {
             Clashes = [.. OptionWords.Clashes(found, units)],
@@ -32,19 +31,22 @@ internal static class OptionRows
         return found.InOrder.Select((option, k) => (option, k + 1)).Where(each => best.Contains(each.option));
     }
 
-    private static OptionRow Row(Option option, int place, string? currency, UnitSystem units)
+    private static OptionRow Row(Option option, int place, WaysOut found, UnitSystem units)
     {
         var counts = FindingsWords.Count(option.Findings);
         return new(
             place,
             option.Changes,
             counts.Worst ?? Verdict.Open,
-            counts.Summary(),
+            counts.Each(),
             OptionWords.Parts(option),
             OptionWords.Short(option),
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
-            OptionWords.Cost(option, currency),
+            OptionWords.Cost(option, found.Currency),
             OptionWords.Sure(option),
-            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))]);
+            [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
+        {
+            Rejected = found.Rejected.Says(option.Driveline),
+        };
     }
 }

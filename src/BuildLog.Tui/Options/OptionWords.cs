@@ -18,8 +18,13 @@ internal static class OptionWords
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [
-        .. Part(Spoken("gearbox"), option.Gearbox), .. Part(Spoken("overdrive"), option.Overdrive), .. Part(Spoken("axle"), option.Axle), .. Part(Spoken("tyres"), option.Tyres),
+        .. Part(Spoken("gearbox"), option.Gearbox), .. Part(Spoken("overdrive"), option.Overdrive), .. Part(Spoken("axle"), option.Axle), .. GearedAlike(option) is { } alike ? (string[])[alike] : [], .. Part(Spoken("tyres"), option.Tyres),
     ];
+
+    /// <summary><c>front axle geared alike</c>: the other axle of a four-wheel drive; null where it stays.</summary>
+    public static string? GearedAlike(Option option) => option.Axle.Beside is null ? null : GearedAlike(option.Driveline.OtherPosition);
+
+    public static string GearedAlike(Position other) => Spoken($"{other.InWords()} geared alike");
 
     /// <summary><c>2420 ± 40 rev/min; 0 clash, 3 open, 1 watch; price not known; sure by 97 %, what is open apart</c>.</summary>
     public static string Figures(Option option, string? currency)
@@ -27,6 +32,9 @@ internal static class OptionWords
         var n = option.CruiseEngineSpeed is { } cruise ? $"{Rounded.WithInterval(cruise, Units.RevolutionPerMinute)}; " : "";
         return Spoken($"{n}{option.Score.Clash} clash, {option.Score.Open} open, {option.Score.Watch} watch; {Cost(option, currency)}{(Sure(option) is { Length: > 0 } sure ? $"; {sure}" : "")}");
     }
+
+    /// <summary>What <see cref="Sure"/> means, for below a list of ways out.</summary>
+    public static string SureMeans => Spoken("Sure by: the share of today's uncertainty in which it would still fit. What is open, and what only warns, is not in it.");
 
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
@@ -43,7 +51,7 @@ internal static class OptionWords
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
     public static string Short(Option option)
-        => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), Name(option.Tyres)]).OfType<string>());
+        => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), GearedAlike(option), Name(option.Tyres)]).OfType<string>());
 
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)

@@ -40,11 +40,12 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
             bench ??= read;
             var tried = new PartsToTry(shop, read, wish, Today);
             var (parts, unclear) = (tried.All(), tried.Unclear);
+            var rejected = RejectedPlans.Of(shop, read);
             var searched = wish.InWords;
             return Task.Run(
                 () =>
                 {
-                    var answer = Parsed.From(() => WaysOut.Of(read, parts, unclear, progress, cancel));
+                    var answer = Parsed.From(() => WaysOut.Of(read, parts, unclear, rejected, progress, cancel));
                     (bench, found) = (read, null);
                     if (!answer.Understood(out var ways)) return new OptionsModel([], Missing: answer.Refusal!.Message);
 
@@ -66,30 +67,15 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (ChosenPart(view, place, Spoken("Hunt which part?")) is not { } part) return null;
 
         var (option, position) = part;
-        var (window, of) = Windows(option, position).Select(each => (Typed: WantedWindows.Of(each), Of: each)).FirstOrDefault(each => each.Typed is not null);
-        var kind = WantedWindows.Kind(position)!.Value;
-        if (window is not null && shop.Wanted(bench!.Vehicle).FirstOrDefault(each => each.State == WantedState.Hunting && each.Kind == kind && each.Windows.Contains(window)) is { } already)
-            return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
+        var others = Hunts(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}");
+        var hunted = new HuntedPart(bench!, option.Driveline, option.Findings, position, NameAt(option, position), [.. others]) { Alike = OptionWords.GearedAlike(option) ?? "" };
+        if (hunted.Window is not null && hunted.Already(shop) is { } already) return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
 
-        var wanted = new WantedPart(bench!.Vehicle, kind)
-        {
-            Title = Spoken($"{position.InWords()} for {bench.Vehicle.Name}{(window is null ? $": {NameAt(option, position)}" : $": {window.Quantity.InWords()} {window.InWords()}")}"),
-            Windows = window is null ? [] : [window],
-            Notes = string.Join(' ', Hunted(option, position, of)),
-        };
+        var wanted = hunted.New();
         shop.Add(wanted);
-        return window is null
-            ? Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.")
-            : Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {window.Quantity.InWords()} {window.InWords()}.");
-    }
-
-    // The window is of the other parts as this way out has them.
-    private IEnumerable<string> Hunted(Option option, Position position, WindowOfPart? window)
-    {
-        string[] named = [NameAt(option, position), .. window is null ? [] : WouldDo.Of(option.Driveline, bench!.Goals, window)];
-        yield return Spoken($"Such as {string.Join(", ", named.Distinct())}.");
-        var others = Changed(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}").ToList();
-        if (others.Count > 0) yield return Spoken($"Together with {string.Join(", ", others)}.");
+        return hunted.Window is { } window
+            ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, units)}.")
+            : Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.");
     }
 
     public string? Card(IWorkbenchView view, int place)
@@ -98,7 +84,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         var (option, position) = part;
         var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
-        return new CardActs(shop, clock, units).Run(view, rest, WantedWindows.Kind(position)!.Value);
+        return new CardActs(shop, clock, units).Run(view, rest, WantedWindows.Kind(position));
     }
 
     public string? Plan(IWorkbenchView view, int place)
@@ -163,7 +149,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (At(place) is not { } option) return null;
 
-        var positions = Changed(option).Where(position => NameAt(option, position) != "no overdrive").ToList();
+        var positions = Hunts(option).Where(position => position != Position.Overdrive || option.Overdrive.Part is not null).ToList();
         if (positions.Count == 0)
         {
             view.Say(Spoken("This way out takes a part off and needs none."));
@@ -174,15 +160,18 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         return Enum.TryParse<Position>(chosen, out var at) ? (option, at) : null;
     }
 
-    // The other parts as this way out has them.
-    private IEnumerable<WindowOfPart> Windows(Option option, Position position)
-        => DrivelineWindows.Of(option.Driveline, bench!.Goals, option.Findings).Where(window => window.Position == position);
+    private static IEnumerable<Position> Changed(Option option)
+    {
+        foreach (var position in Hunts(option)) yield return position;
+        if (option.Axle.Beside is not null) yield return option.Driveline.OtherPosition;
+    }
 
-    private IEnumerable<Position> Changed(Option option)
+    // The other axle of a four-wheel drive is not hunted by itself: it gets the same gears.
+    private static IEnumerable<Position> Hunts(Option option)
     {
         if (!option.Gearbox.IsInPlace) yield return Position.Transmission;
         if (!option.Overdrive.IsInPlace) yield return Position.Overdrive;
-        if (!option.Axle.IsInPlace) yield return bench!.Driveline.DrivingPosition;
+        if (!option.Axle.IsInPlace) yield return option.Driveline.DrivingPosition;
         if (!option.Tyres.IsInPlace) yield return Position.Tyres;
     }
 
@@ -205,6 +194,8 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     // A part of the shop by itself; anything else by the number that makes it.
     private PlannedChange Change(Option option, Position position)
     {
+        if (option.Axle.Beside is not null && position == option.Driveline.OtherPosition) return new(position, Number(option, position));
+
         var owned = PoolAt(option, position) == Pool.Owned
             ? shop.Parts().Select(part => part.Component).FirstOrDefault(part => part.Positions.Contains(position) && part.Name == NameAt(option, position))
             : null;
@@ -213,9 +204,9 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private static string Number(Option option, Position position) => position switch
     {
-        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Exact(gear.Ratio.Value.Value))),
-        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Exact(ratio.Value.Value) : PlannedDriveline.None,
-        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Exact(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
-        _ => Rounded.Exact(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
+        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Typed(gear.Ratio.Value.Value))),
+        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Typed(ratio.Value.Value) : PlannedDriveline.None,
+        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Typed(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
+        _ => Rounded.Typed(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
     };
 }

@@ -18,7 +18,7 @@ internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summar
 /// <param name="Place">Its number in the list, from 1.</param>
 /// <param name="Changes">Parts changed.</param>
 /// <param name="Worst">The worst of its findings.</param>
-/// <param name="Counts">The findings that do not fit, in words.</param>
+/// <param name="Verdicts">How many findings it has of each verdict that is not fits, the worst first, each by itself in words.</param>
 /// <param name="Parts">What would be fitted, where each comes from.</param>
 /// <param name="Short">The same without that.</param>
 /// <param name="Cruise">The engine speed at the first cruise goal; empty where it cannot be said.</param>
@@ -26,4 +26,11 @@ internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summar
 /// <param name="Sure">In which share of the uncertainty it still fits.</param>
 /// <param name="Says">The sentences of the findings that do not fit, the worst first.</param>
 internal sealed record OptionRow(
-    int Place, int Changes, Verdict Worst, string Counts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says);
+    int Place, int Changes, Verdict Worst, IReadOnlyList<string> Verdicts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says)
+{
+    /// <summary>That it was rejected before, and the rule that failed; null where it was not.</summary>
+    public string? Rejected { get; init; }
+
+    /// <summary>The findings that do not fit, in words.</summary>
+    public string Counts => string.Join(' ', Verdicts);
+}

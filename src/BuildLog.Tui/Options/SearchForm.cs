@@ -7,11 +7,11 @@ namespace BuildLog.Tui.Options;
 /// <summary>Asks where the parts of a search may come from, and which parts may change.</summary>
 internal static class SearchForm
 {
-    private static readonly IReadOnlyList<(Pool Pool, string Caption, string Hint)> Pools =
+    private static readonly IReadOnlyList<(Pool Pool, Later Caption, Later Hint)> Pools =
     [
-        (Pool.Owned, "Owned parts", "on the shelf, or on another vehicle"),
-        (Pool.Offered, "Offered parts", "what the page Wanted has on offer"),
-        (Pool.Listed, "Listed parts", "gear sets, ratios and sizes that are sold somewhere"),
+        (Pool.Owned, new Later("Owned parts"), new Later("on the shelf, or on another vehicle")),
+        (Pool.Offered, new Later("Offered parts"), new Later("what the page Wanted has on offer")),
+        (Pool.Listed, new Later("Listed parts"), new Later("gear sets, ratios and sizes that are sold somewhere")),
     ];
 
     /// <param name="wish">What is searched now, and takes what is wanted.</param>

@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
@@ -21,6 +22,9 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     /// <summary>Offers that were searched and stand in none of the options: something among them is at least as good in every respect, or they clash.</summary>
     public IReadOnlyList<string> PassedOver { get; private init; } = [];
 
+    /// <summary>What was rejected for the vehicle before.</summary>
+    public RejectedPlans Rejected { get; init; } = RejectedPlans.None;
+
     /// <summary>The clashes of today that every option still has.</summary>
     public IReadOnlyList<Finding> Uncured =>
     [
@@ -38,16 +42,17 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     public static WaysOut Of(Shop shop, VehicleOnBench bench, SearchWish wish, DateOnly day, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         var tried = new PartsToTry(shop, bench, wish, day);
-        return Of(bench, tried.All(), tried.Unclear, progress, cancel);
+        return Of(bench, tried.All(), tried.Unclear, RejectedPlans.Of(shop, bench), progress, cancel);
     }
 
     /// <summary>The same of parts that have been read already: no record is asked, so it may run beside the screen.</summary>
-    public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, IProgress<double>? progress, CancellationToken cancel)
+    public static WaysOut Of(VehicleOnBench bench, CandidateParts parts, IReadOnlyList<string> unclear, RejectedPlans rejected, IProgress<double>? progress, CancellationToken cancel)
     {
         var answer = OptionSearch.Run(bench.Driveline, bench.Goals, parts, progress, cancel: cancel);
         return new(answer, parts.Currency, DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings), unclear)
         {
             Bench = bench,
+            Rejected = rejected,
             PassedOver =
             [
                 .. Offered(parts.Gearboxes).Except(Offered(answer.Options.Select(option => option.Gearbox))), .. Offered(parts.Overdrives).Except(Offered(answer.Options.Select(option => option.Overdrive))),

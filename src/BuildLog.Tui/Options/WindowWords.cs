@@ -13,9 +13,9 @@ internal static class WindowWords
     {
         var shown = window with { Unit = units.Shown(window.Unit) };
         var sure = window.Window.IsEmpty ? ""
-            : window.SureWindow is { } inner ? Spoken($", for certain {inner.InWords(shown.Unit)}")
+            : window.SureInWords(shown.Unit) is { } inner ? Spoken($", for certain {inner}")
             : window.OpenedBy is { } step ? Spoken($"; none for certain until you {step}")
             : "";
-        return shown.InWords() + sure;
+        return $"{shown.InWords()}{sure}{(window.IsMade ? "" : Spoken("; none is made so"))}";
     }
 }

@@ -28,8 +28,5 @@ public static class CostsOfVehicle
 
     // The amount stands apart from its currency, so that a spreadsheet can add it.
     private static IReadOnlyList<string> Cells(Cost cost)
-    {
-        var amount = cost.Amount?.ToString().Split(' ') ?? ["", ""];
-        return [DayText.Iso(cost.Date), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", amount[0], amount[1]];
-    }
+        => [DayText.Iso(cost.Date), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", cost.Amount?.Number ?? "", cost.Amount?.Currency ?? ""];
 }

@@ -11,6 +11,6 @@ internal static class FileSize
     {
         < (long)Kilo => Spoken($"{bytes} bytes"),
         < (long)Mega => FormattableString.Invariant($"{bytes / Kilo:0} kB"),
-        _ => FormattableString.Invariant($"{bytes / Mega:0.0} MB"),
+        _ => string.Create(Language.Spoken.Culture, $"{bytes / Mega:0.0} MB"),
     };
 }

@@ -32,7 +32,7 @@ public static class PaperForm
     {
         Title = Spoken($"Save a copy of {fileName}"),
         HelpPage = "Papers",
-        Entries = [new TextEntry("to", Spoken("To")) { Initial = fileName, Hint = Spoken("a new file"), Check = values => Taken(values["to"]) }],
+        Entries = [new TextEntry("to", Spoken("Copy to")) { Initial = fileName, Hint = Spoken("a new file"), Check = values => Taken(values["to"]) }],
         Save = values =>
         {
             var outcome = SaveOutcome.Done;

@@ -37,7 +37,7 @@ internal sealed class SpeedometerEntries : PartEntries
             Turns.Entry(dial),
             Choice("per", Spoken("  over a"), Spoken("not said"), dial.Per, (OdometerUnit.Kilometres, Spoken("kilometre")), (OdometerUnit.Miles, Spoken("mile"))),
             Choice("pickup", Spoken("Driven at"), Spoken("the propshaft (usual)"), dial.Pickup, (Pickup.GearboxOutput, Spoken("gearbox, before the transfer case")), (Pickup.Wheel, Spoken("a wheel"))),
-            new ChoiceEntry("drive", Spoken("By"), [new(Gears, Spoken("gears and a cable")), new(Sender, Spoken("a sender's pulses"))]) { Initial = dial.PulsesPerTurn is null ? Gears : Sender },
+            new ChoiceEntry("drive", Spoken("Drive"), [new(Gears, Spoken("gears and a cable")), new(Sender, Spoken("a sender's pulses"))]) { Initial = dial.PulsesPerTurn is null ? Gears : Sender },
             Teeth("driving", Spoken("Drive gear"), dial.DriveTeeth, Spoken("teeth, such as 8")),
             Teeth("driven", Spoken("Driven gear"), dial.DrivenTeeth, Spoken("teeth, such as 21")),
             Pulses.Entry(dial),

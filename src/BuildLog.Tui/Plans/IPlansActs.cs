@@ -19,6 +19,9 @@ internal interface IPlansActs
     /// <summary>Takes what is tried off the bench.</summary>
     string? Drop(IWorkbenchView view, long vehicleId);
 
+    /// <summary>Carries a plan out: hunts the parts that are not the shop's, and fits those that are.</summary>
+    string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row);
+
     /// <summary>Says what became of a plan: kept, or rejected for the rule that failed.</summary>
     string? Decide(IWorkbenchView view, long vehicleId, PlanRow row);
 }

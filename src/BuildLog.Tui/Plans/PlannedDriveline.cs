@@ -1,4 +1,5 @@
 using BuildLog.Data;
+using BuildLog.Data.Components;
 using BuildLog.Data.Plans;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
@@ -25,15 +26,22 @@ internal static class PlannedDriveline
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
     public static VehicleOnBench With(this VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> changes)
     {
-        var driveline = bench.Driveline;
+        var driveline = bench.Driveline.With(shop, changes);
+        return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Findings = AllChecks.Look(driveline, bench.Goals) };
+    }
+
+    /// <summary>The parts with the changes made.</summary>
+    /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
+    public static Driveline With(this Driveline driveline, Shop shop, IReadOnlyList<PlannedChange> changes)
+    {
         foreach (var change in changes)
         {
             driveline = change.ComponentId is { } id
-                ? shop.Trying(driveline, change.Position, [shop.Parts().First(part => part.Component.Id == id).Component])[0]
+                ? shop.Trying(driveline, change.Position, [Part(shop, id)])[0]
                 : Read(driveline, change.Position, change.Listed).OrRefuse();
         }
 
-        return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Findings = AllChecks.Look(driveline, bench.Goals) };
+        return driveline;
     }
 
     /// <summary>A driveline with one part as told.</summary>
@@ -78,6 +86,9 @@ internal static class PlannedDriveline
             ? engine
             : Parsed.From(() => TorqueText.Curve(string.Join("; ", torque), Source.OwnersWord)).Then<Engine>(curve => engine with { Torque = curve });
     }
+
+    private static Component Part(Shop shop, long id)
+        => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component ?? throw new RefusedException("plan", Spoken("A part of this plan is gone from the record."), "");
 
     private static string Named(string? fitted) => fitted is null ? Name : $"{Name}: {fitted}";
 }

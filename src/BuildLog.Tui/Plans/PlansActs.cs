@@ -5,6 +5,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Fitments;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
@@ -15,8 +16,6 @@ namespace BuildLog.Tui.Plans;
 /// <summary>What the keys of the plans page do: to the bench, and to the record only where a plan is kept or decided.</summary>
 internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : IPlansActs
 {
-    private const int MostFindings = 6;
-
     private DateOnly Today => clock.Today();
 
     public PlansModel Read(long vehicleId)
@@ -104,6 +103,62 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         return null;
     }
 
+    public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row)
+    {
+        var (bench, plan) = (Bench(vehicleId), Plan(vehicleId, row));
+        if (plan.State == PlanState.Rejected || plan.Changes.Count == 0)
+        {
+            view.Say(plan.State == PlanState.Rejected ? Spoken($"{plan.Name} is rejected: {plan.Reason}. o decides anew.") : Spoken($"{plan.Name} changes no part: there is nothing to hunt or fit."));
+            return null;
+        }
+
+        if (Parsed.From(() => Planned(bench, plan)) is var read && !read.Understood(out var planned))
+        {
+            view.Say(read.Refusal!.Sentence);
+            return null;
+        }
+
+        var said = Hunt(bench, planned, plan).Concat(Fit(view, bench, plan)).ToList();
+        if (said.Count == 0) return null;
+
+        if (plan.State == PlanState.Open) shop.Change(Plan(vehicleId, row), edited => edited.State = PlanState.Kept);
+        return string.Join(' ', said);
+    }
+
+    // The other axle of a four-wheel drive gets the gears of the driving one, and is not hunted by itself.
+    private List<string> Hunt(VehicleOnBench bench, VehicleOnBench planned, Plan plan)
+    {
+        var said = new List<string>();
+        var other = bench.Driveline.OtherPosition;
+        var alike = bench.Driveline.TransferCase is not null && plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && plan.Changes.Any(change => change.Position == other);
+        var listed = plan.Changes.Where(change => change.ComponentId is null && !IsNone(change) && !(alike && change.Position == other)).ToList();
+        foreach (var change in listed)
+        {
+            var others = plan.Changes.Where(each => each.Position != change.Position && !(alike && each.Position == other)).Select(each => InWords([each]));
+            var hunted = new HuntedPart(bench, planned.Driveline, planned.Findings, change.Position, change.Listed, [.. others]) { Alike = alike ? OptionWords.GearedAlike(other) : "" };
+            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New()).Title}."));
+        }
+
+        return said;
+    }
+
+    private List<string> Fit(IWorkbenchView view, VehicleOnBench bench, Plan plan)
+    {
+        var said = new List<string>();
+        foreach (var change in plan.Changes)
+        {
+            var acts = new FitActs(shop, bench.Vehicle, change.Position, Today);
+            var fitted = IsNone(change) ? acts.TakeOff(view)
+                : change.ComponentId is { } id && bench.Fitted.At(change.Position)?.Id != id && shop.Parts().FirstOrDefault(part => part.Component.Id == id) is { } place ? acts.Fit(view, place.Component)
+                : null;
+            if (fitted is not null) said.Add(fitted);
+        }
+
+        return said;
+    }
+
+    private static bool IsNone(PlannedChange change) => change.ComponentId is null && change.Listed.Equals(PlannedDriveline.None, StringComparison.OrdinalIgnoreCase);
+
     private void Decided(Plan plan, PlanState state, string reason)
     {
         if ((plan.State, plan.Reason) != (state, reason)) shop.Change(plan, edited => (edited.State, edited.Reason) = (state, reason));
@@ -126,7 +181,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         {
             var planned = Planned(bench, plan);
             var counts = FindingsWords.Count(planned.Findings);
-            lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
+            lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
             return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
         }
         catch (RefusedException refused)

@@ -17,28 +17,28 @@ internal static class WhatIfForm
 {
     private const int MostFindings = 3;
 
-    private static readonly IReadOnlyList<(Position Position, string Hint)> Asked =
+    private static readonly IReadOnlyList<(Position Position, Later Hint)> Asked =
     [
-        (Position.Engine, "redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm"),
-        (Position.Transmission, "all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; stall 2100 rpm"),
-        (Position.Overdrive, "such as 0.78, or none"),
-        (Position.TransferCase, "high 1.00; low 2.48, or none"),
-        (Position.Propshaft, "tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm"),
-        (Position.FrontPropshaft, "tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3"),
-        (Position.RearAxle, "ratio such as 3.36, or teeth such as 37/11"),
-        (Position.FrontAxle, "ratio such as 3.36, or teeth such as 37/11"),
-        (Position.Tyres, "size 205/65R15, or rolling circumference 2.05 m"),
-        (Position.Speedometer, "gears 8/21, or pulses 16; correction 0.917; dial 1000 per km"),
+        (Position.Engine, new Later("redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm")),
+        (Position.Transmission, new Later("all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; stall 2100 rpm")),
+        (Position.Overdrive, new Later("such as 0.78, or none")),
+        (Position.TransferCase, new Later("high 1.00; low 2.48, or none")),
+        (Position.Propshaft, new Later("tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm")),
+        (Position.FrontPropshaft, new Later("tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3")),
+        (Position.RearAxle, new Later("ratio such as 3.36, or teeth such as 37/11")),
+        (Position.FrontAxle, new Later("ratio such as 3.36, or teeth such as 37/11")),
+        (Position.Tyres, new Later("size 205/65R15, or rolling circumference 2.05 m")),
+        (Position.Speedometer, new Later("gears 8/21, or pulses 16; correction 0.917; dial 1000 per km")),
     ];
 
-    private static readonly IReadOnlyList<(Wish Wish, string Caption, string Hint)> Wished =
+    private static readonly IReadOnlyList<(Wish Wish, Later Caption, Later Hint)> Wished =
     [
-        (Wish.Mass, "Mass", "as driven, such as 1600 kg"),
-        (Wish.DragArea, "Drag area", "such as 0.85 m²"),
-        (Wish.Cruise, "Cruise wanted", "such as 110 km/h at 2400 rpm"),
-        (Wish.TopSpeed, "Top speed wanted", "such as 160 km/h"),
-        (Wish.HillStart, "Hill to start on", "such as 25 %"),
-        (Wish.TyreDiameter, "Tyre at most", "diameter, such as 700 mm"),
+        (Wish.Mass, new Later("Mass"), new Later("as driven, such as 1600 kg")),
+        (Wish.DragArea, new Later("Drag area"), new Later("such as 0.85 m²")),
+        (Wish.Cruise, new Later("Cruise wanted"), new Later("such as 110 km/h at 2400 rpm")),
+        (Wish.TopSpeed, new Later("Top speed wanted"), new Later("such as 160 km/h")),
+        (Wish.HillStart, new Later("Hill to start on"), new Later("such as 25 %")),
+        (Wish.TyreDiameter, new Later("Tyre at most"), new Later("diameter, such as 700 mm")),
     ];
 
     /// <param name="bench">The vehicle as it is.</param>

@@ -27,7 +27,7 @@ internal sealed class RemoveActs(Shop shop, Vehicle vehicle, TimeZoneInfo zone)
                 .. shelf.Select(part => new ChoiceOption(IdOf(part), part.Ownership == Ownership.Gone
                     ? Spoken($"the {NamedPart.InWords(part.Kind, part.Name)} is gone: it is here again")
                     : Spoken($"remove the {NamedPart.InWords(part.Kind, part.Name)}, on the shelf"))),
-                .. gone.Select(removal => new ChoiceOption(IdOf(removal), Spoken($"bring back what was {removal.Label[removal.Label.IndexOf("removed ", StringComparison.Ordinal)..]}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}"))),
+                .. gone.Select(removal => new ChoiceOption(IdOf(removal), Spoken($"bring back what was removed {removal.TakenOut}, {DayText.InWords(TimeZoneInfo.ConvertTime(removal.When, zone))}"))),
             ]) switch
         {
             null => null,

@@ -22,7 +22,7 @@ public sealed record FoundPlace(string Kind, string Says, long? VehicleId, strin
     // By the words the record has for its kinds; what has no page of its own is seen on the first.
     private static string PageOf(string kind) => kind switch
     {
-        "turn count" or "gear count" or "roll-out" => Spoken("Measured"),
+        "turn count" or "gear count" or "roll-out" or "teeth" or "loaded radius" or "bolt circle" or "shaft angles" or "weighbridge" or "speedometer run" or "road test" => Spoken("Measured"),
         "job" or "work" or "work given out" or "cost" or "deadline" => Spoken("Jobs"),
         "decision" or "note" => Spoken("Decisions"),
         "attachment" => Spoken("Papers"),

@@ -154,7 +154,7 @@ public static class SheetOfVehicle
         {
             Gears = lines,
             SpeedUnit = chart.SpeedUnit,
-            EngineUnit = Units.RevolutionPerMinute.Symbol,
+            EngineUnit = Units.RevolutionPerMinute.InWords,
             SpeedMax = lines[^1].ToSpeed,
             EngineMax = chart.ShiftRpm,
             Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, Spoken("cruise goal")) : null,

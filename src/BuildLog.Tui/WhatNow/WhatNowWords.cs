@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Deadlines;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
@@ -19,6 +20,7 @@ public static class WhatNowWords
         var open = shop.Jobs(vehicle).Where(job => job.IsOpen).ToList();
         var away = shop.OutsideWork(vehicle).Where(work => work.Back is null).ToList();
         var due = deadlines.Where(deadline => deadline.VehicleId == vehicle.Id && deadline.Done is null).ToList();
+        var hunted = shop.NeededByADay(vehicle);
         var hours = shop.Hours(vehicle);
         var goal = judged.Goals.Cruise.FirstOrDefault();
         var cruise = goal is null ? null : CruiseCheck.EngineSpeed(judged.Fitted.Driveline, goal);
@@ -28,8 +30,8 @@ public static class WhatNowWords
             CruiseWanted = goal is null ? "" : goal.Wanted.InWords(Units.RevolutionPerMinute),
             Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
             NextJob = Next(open, away)?.Title ?? "",
-            Late = [.. Dated(open, away, due).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
-            WaitsFor = [.. Waits(open), .. away.Where(work => work.Promised is not { } day || day >= today).OrderBy(work => work.Promised ?? DateOnly.MaxValue).Select(work => Away(open, work)), .. Dated([], [], due).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
+            Late = [.. Dated(open, away, due, hunted, today).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
+            WaitsFor = [.. Waits(open), .. away.Where(work => work.Promised is not { } day || day >= today).OrderBy(work => work.Promised ?? DateOnly.MaxValue).Select(work => Away(open, work)), .. Dated([], [], due, hunted, today).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
             IdleDays = LastTouched(shop, vehicle, hours) is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : null,
             Spent = string.Join(" + ", shop.Spent(vehicle)),
             Hours = hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),
@@ -44,11 +46,14 @@ public static class WhatNowWords
         return free.Find(job => job.State == JobState.UnderWay) ?? free.FirstOrDefault() ?? open.FirstOrDefault();
     }
 
-    private static IEnumerable<(DateOnly Day, string Says)> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due) =>
+    private static IEnumerable<(DateOnly Day, string Says)> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due, IEnumerable<WantedPart> hunted, DateOnly today) =>
     [
         .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, Spoken($"job due {DayText.InShort(job.Due!.Value)}: {job.Title}"))),
         .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, Away(open, work))),
         .. due.Select(deadline => (deadline.Day, Spoken($"by {DayText.InShort(deadline.Day)}: {deadline.What}"))),
+        .. hunted.Select(wanted => (wanted.Deadline!.Value, wanted.Deadline < today
+            ? Spoken($"hunted, overdue since {DayText.InShort(wanted.Deadline.Value)}: {wanted.Title}")
+            : Spoken($"hunted, needed by {DayText.InShort(wanted.Deadline.Value)}: {wanted.Title}"))),
     ];
 
     private static IEnumerable<string> Waits(List<Job> open)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.ViewBase;
 
@@ -68,7 +67,7 @@ internal sealed class ChartAxes(int columns, int rows)
         view.Paint(Left + 1, Above + rows + 1, new string(numbers), Tone.Quiet);
     }
 
-    private static string Number(double value, double step) => value.ToString(step < 1 ? "0.0" : "0", CultureInfo.InvariantCulture);
+    private static string Number(double value, double step) => value.ToString(step < 1 ? "0.0" : "0", Language.Spoken.Culture);
 
     /// <summary>The smallest of 1, 2, 5 times a power of ten that gives at most so many marks.</summary>
     private static double NiceStep(double top, double marks)

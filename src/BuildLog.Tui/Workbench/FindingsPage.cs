@@ -18,9 +18,13 @@ internal sealed class FindingsPage() : ListPage(Spoken("Findings"), NothingYet)
         rows = vehicle.Findings.Rows;
         WhenEmpty = vehicle.Findings.Missing ?? NothingYet;
         var titles = Math.Clamp(rows.Select(row => TextFit.Width(row.Title)).DefaultIfEmpty(0).Max(), 6, 20);
-        Show([new("", 7), new(Spoken("matter"), titles), new(Spoken("says"))], rows, Cells, FindingText.Of, fromTop);
+        Show([new("", Verdicts), new(Spoken("matter"), titles), new(Spoken("says"))], rows, Cells, FindingText.Of, fromTop);
     }
 
+    private static int Verdicts => Enum.GetValues<Verdict>().Max(verdict => TextFit.Width(Words(verdict)));
+
+    private static string Words(Verdict verdict) => $"{verdict.Sign()} {verdict.InWords()}";
+
     private static TextRun[] Cells(FindingRow row) =>
-        [new($"{row.Verdict.Sign()} {row.Verdict.InWords()}", row.Verdict.Tone()), new(row.Title, Tone.Strong), new(row.Sentence)];
+        [new(Words(row.Verdict), row.Verdict.Tone()), new(row.Title, Tone.Strong), new(row.Sentence)];
 }

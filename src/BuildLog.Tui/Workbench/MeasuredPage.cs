@@ -4,7 +4,7 @@ using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>The measurement sessions, newest first; below them the readings and what follows.</summary>
+/// <summary>The measurement sessions and road tests, newest first; below them the readings and what follows.</summary>
 /// <param name="acts">Corrects and strikes sessions; null where they can only be read.</param>
 internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage(Spoken("Measured"), Spoken("Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r."))
 {
@@ -12,8 +12,8 @@ internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage(Spoken("
 
     public override IReadOnlyList<PageAct> Acts => acts is null || rows.Count == 0 ? [] :
     [
-        new(Key.Enter, Spoken("Correct a session: its readings, day or conditions"), new("Enter", Spoken("correct")), (view, vehicle) => acts.Correct(view, vehicle.Id, rows[Row].Id)),
-        new((Key)'-', Spoken("Strike a session entered by mistake"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, rows[Row].Id)),
+        new(Key.Enter, Spoken("Correct a session: its readings, day or conditions"), new("Enter", Spoken("correct")), (view, vehicle) => rows[Row].IsDrive ? acts.CorrectDrive(view, vehicle.Id, rows[Row].Id) : acts.Correct(view, vehicle.Id, rows[Row].Id)),
+        new((Key)'-', Spoken("Strike a session entered by mistake"), new("-", Spoken("strike")), (_, vehicle) => rows[Row].IsDrive ? acts.StrikeDrive(vehicle.Id, rows[Row].Id) : acts.Strike(vehicle.Id, rows[Row].Id)),
     ];
 
     public override void Show(VehicleModel vehicle, bool fromTop)

@@ -1,9 +1,9 @@
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>The measurement sessions of a vehicle, newest first.</summary>
+/// <summary>The measurement sessions and road tests of a vehicle, newest first.</summary>
 public sealed record MeasurementsModel(IReadOnlyList<SessionRow> Rows);
 
-/// <summary>One session: the row, and what stands below it when chosen.</summary>
+/// <summary>One session or road test: the row, and what stands below it when chosen.</summary>
 /// <param name="Method">"turn count", "roll-out", …</param>
 /// <param name="Subject">The part that was measured.</param>
 /// <param name="Result">With ± and unit: "4.08 ± 0.02".</param>
@@ -20,7 +20,11 @@ public sealed record SessionRow(
     IReadOnlyList<string>? Conditions = null,
     IReadOnlyList<string>? Readings = null,
     IReadOnlyList<string>? Interpretation = null,
-    IReadOnlyList<BudgetShare>? Budget = null);
+    IReadOnlyList<BudgetShare>? Budget = null)
+{
+    /// <summary>A road test, which is no session.</summary>
+    public bool IsDrive { get; init; }
+}
 
 /// <summary>One line of an uncertainty budget.</summary>
 /// <param name="Share">Share of the variance, 0 to 1.</param>

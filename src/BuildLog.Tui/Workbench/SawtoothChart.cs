@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.ViewBase;
 
@@ -23,7 +24,7 @@ internal sealed class SawtoothChart : View
         topSpeed = Math.Max(topSpeed, (chart.Goal?.Speed ?? 0) * 1.05);
 
         axes.PaintDots(this, Teeth(chart, axes, topSpeed, topRpm));
-        axes.PaintUp(this, topRpm, "rev/min");
+        axes.PaintUp(this, topRpm, Units.RevolutionPerMinute.InWords);
         axes.PaintAcross(this, topSpeed, chart.SpeedUnit);
         DrawGearNames(chart, axes, topSpeed);
         DrawGoal(chart, axes, topSpeed, topRpm);

@@ -114,7 +114,7 @@ internal sealed class SpeedsPage : VehiclePage
     {
         if (model.Missing is { } missing) return [TextLine.Of(missing)];
 
-        var gear = model.Rows.Select(row => TextFit.Width(row.Gear)).Append(4).Max();
+        var gear = model.Rows.Select(row => TextFit.Width(row.Gear)).Append(TextFit.Width(Spoken("gear"))).Max();
         var widths = model.Columns.Select((column, i) => model.Rows.Select(row => TextFit.Width(row.Cells[i])).Append(TextFit.Width(column)).Max()).ToList();
         string Line(string first, IReadOnlyList<string> cells) =>
             TextFit.Exactly(first, gear) + string.Concat(cells.Select((cell, i) => "  " + TextFit.Exactly(cell, widths[i], right: true)));

@@ -23,7 +23,7 @@ internal static class AxleCardWords
     public static IEnumerable<string> Notes(AxleCard card)
     {
         yield return Spoken("First: turn one wheel, look at the other. It turns backwards: open, hold it. It turns the same way: locked or limited slip, turn both.");
-        if (card.Teeth.Count > 0) yield return Spoken($"Teeth that would do{(card.Hub == 1 ? "" : Spoken($", with {Rounded.Exact(card.Hub)} in the hubs"))}: {string.Join(" ", card.Teeth)}");
+        if (Teeth(card) is { Length: > 0 } teeth) yield return teeth;
         yield return Spoken("Tags and stampings are hearsay: count.");
     }
 
@@ -35,14 +35,27 @@ internal static class AxleCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("counted, wheel : propshaft")),
-            new(Spoken("teeth, ring / pinion")),
-            new(Spoken("flange to flange (track)"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.HubFaces, units)))),
-            new(Spoken("perch to perch"), length, CardBlanks.Matching((Spoken("springs"), CardBlanks.Length(hanging.Springs, units)), (Spoken("ours"), CardBlanks.Length(ours?.Perches, units)))),
-            new(Spoken("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
-            new(Spoken("pinion flange or spline"), "", CardBlanks.Matching((Spoken("propshaft"), shaft?.RearEnd), (Spoken("ours"), ours?.PinionFlange))),
-            new(Spoken("parking brake: cable / drum / none")),
+            new(new Later("counted, wheel : propshaft")),
+            new(new Later("teeth, ring / pinion")),
+            new(new Later("flange to flange (track)"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.HubFaces, units)))),
+            new(new Later("perch to perch"), length, CardBlanks.Matching((Spoken("springs"), CardBlanks.Length(hanging.Springs, units)), (Spoken("ours"), CardBlanks.Length(ours?.Perches, units)))),
+            new(new Later("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
+            new(new Later("pinion flange or spline"), "", CardBlanks.Matching((Spoken("propshaft"), shaft?.RearEnd), (Spoken("ours"), ours?.PinionFlange))),
+            new(new Later("parking brake: cable / drum / none")),
         ];
+    }
+
+    private static string Teeth(AxleCard card)
+    {
+        var hubs = card.Hub == 1 ? "" : Spoken($", with {Rounded.Exact(card.Hub)} in the hubs");
+        var (sure, perhaps) = (string.Join(" ", card.Teeth), string.Join(" ", card.Perhaps));
+        return (card.Teeth.Count, card.Perhaps.Count) switch
+        {
+            (0, 0) => "",
+            (0, _) => Spoken($"Teeth that perhaps would do{hubs}: {perhaps}"),
+            (_, 0) => Spoken($"Teeth that would do{hubs}: {sure}"),
+            _ => Spoken($"Teeth that would do{hubs}: {sure}; perhaps: {perhaps}"),
+        };
     }
 
     private static CardWay Way(AxleCard card, string how, Wheels wheels) => new(how, Spoken("propshaft turns"),

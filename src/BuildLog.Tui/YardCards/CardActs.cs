@@ -42,6 +42,6 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
     }
 
     private Form Form(CardOfVehicle card, Action<string> said) => PrintForm.For(
-        Spoken("Print the yard card"), "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.InWords()}-card"), PrintForm.Pocket,
+        Spoken("Print the yard card"), "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.Word()}-card"), PrintForm.Pocket,
         (paper, path) => PaperWriter.WriteFile(card.Content(paper, clock.GetLocalNow()), path), said);
 }

@@ -44,7 +44,7 @@ internal static class CardBlanks
         var lines = blanks.ToList();
         foreach (var must in musts)
         {
-            var at = lines.FindIndex(line => line.What.Contains(must.What, StringComparison.OrdinalIgnoreCase));
+            var at = lines.FindIndex(line => IsAbout(line.What, must.What));
             var line = new CardBlank(at < 0 ? must.What : lines[at].What, at < 0 ? "" : lines[at].Unit, Spoken($"must {must.Text}"));
             if (at < 0) lines.Add(line);
             else lines[at] = line;
@@ -52,4 +52,8 @@ internal static class CardBlanks
 
         return lines;
     }
+
+    // In the language spoken, or in the one of the code: who wrote it down may have spoken the other.
+    private static bool IsAbout(Later line, string what)
+        => line.Text.Contains(what, StringComparison.OrdinalIgnoreCase) || line.ToString().Contains(what, StringComparison.OrdinalIgnoreCase);
 }

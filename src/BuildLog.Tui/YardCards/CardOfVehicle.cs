@@ -15,7 +15,7 @@ namespace BuildLog.Tui.YardCards;
 /// <param name="Bench">The vehicle.</param>
 /// <param name="Part">What is looked for.</param>
 /// <param name="Allowed">What today's goals allow the part, in the units to show; one window, or one for each gear that matters.</param>
-/// <param name="Windows">The same as it is written down and hunted: what a count brought back is judged by.</param>
+/// <param name="Windows">The same within what the owner set: what a count brought back is judged by.</param>
 /// <param name="Musts">What every hunted part of this kind must have.</param>
 /// <param name="Units">The units to show.</param>
 internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadOnlyList<WindowOfPart> Allowed, IReadOnlyList<WindowOfPart> Windows, IReadOnlyList<MustHave> Musts, UnitSystem Units)
@@ -51,14 +51,8 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     public static IEnumerable<WantedPart> Hunted(Shop shop, VehicleOnBench bench, CardPart part)
         => shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
 
-    // An offer is held against the numbers that are written down, so the card's edges are made of these.
     private static WindowOfPart AsJudged(WindowOfPart window, WantedPart? hunted)
-    {
-        if (WantedWindows.Of(window) is not { } written) return window;
-
-        var judged = window.Written(written.Read());
-        return hunted?.Windows.FirstOrDefault(each => each.Quantity == written.Quantity) is { } limits ? judged.Within(limits.Read(), hunted.Title) : judged;
-    }
+        => hunted?.Windows.FirstOrDefault(each => each.Quantity == WantedWindows.Quantity(window)) is { } limits ? window.Within(limits.Read(), Spoken("your own limit")) : window;
 
     public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
 
@@ -123,7 +117,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {
-        yield return Spoken($"wanted: {window.InWords()}");
+        yield return Spoken($"wanted: {window.InWords()}") + (window.SureInWords(window.Unit) is { } sure ? Spoken($", for certain {sure}") : "") + (window.IsMade ? "" : Spoken("; none is made so"));
         if (window.Lowest is { } both && both.InWords == window.Highest?.InWords)
         {
             yield return Spoken($"  for {both.InWords}");

@@ -25,8 +25,18 @@ internal static class CardPartWords
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "No such card."),
     };
 
+    /// <summary>The word it is asked for by, the same in all languages.</summary>
+    public static string Word(this CardPart part) => part switch
+    {
+        CardPart.Axle => "axle",
+        CardPart.Gearbox => "gearbox",
+        CardPart.Overdrive => "overdrive",
+        CardPart.Tyres => "tyres",
+        _ => throw new ArgumentOutOfRangeException(nameof(part), part, "No such card."),
+    };
+
     public static Parsed<CardPart> Read(string text)
-        => Enum.GetValues<CardPart>().Where(part => part.InWords().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
+        => Enum.GetValues<CardPart>().Where(part => part.Word().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
             ? part
             : new Refusal("part", Spoken($"There is no card for {Shown.Quoted(text)}: axle, gearbox, overdrive or tyres."), "tyres");
 

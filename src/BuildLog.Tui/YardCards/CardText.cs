@@ -21,7 +21,7 @@ internal static class CardText
             foreach (var range in way.Ranges)
             {
                 yield return $"{range.Turns}, {way.Counted}:";
-                if (range.Yes is { } yes) yield return Spoken($"  yes     {yes}");
+                yield return Spoken($"  yes     {range.Yes ?? Spoken("none is sure")}");
                 yield return Spoken($"  no      {range.No}");
                 yield return Spoken("  between count further");
             }

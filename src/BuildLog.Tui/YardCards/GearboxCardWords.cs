@@ -30,24 +30,32 @@ internal static class GearboxCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("counted, output : input")),
-            new(Spoken("other gears")),
-            new(Spoken("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
-            new(Spoken("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
-            new(Spoken("input spigot"), length, CardBlanks.Matching((Spoken("pilot"), CardBlanks.Length(engine?.PilotBore, units)), (Spoken("ours"), CardBlanks.Length(ours?.Front.Spigot, units)))),
-            new(Spoken("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), ours?.Output))),
-            new(Spoken("length, bell face to output"), length),
-            new(Spoken("bell face to mount"), length),
-            new(Spoken("speedometer: cable / sensor / none")),
+            new(new Later("counted, output : input")),
+            new(new Later("other gears")),
+            new(new Later("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
+            new(new Later("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
+            new(new Later("input spigot"), length, CardBlanks.Matching((Spoken("pilot"), CardBlanks.Length(engine?.PilotBore, units)), (Spoken("ours"), CardBlanks.Length(ours?.Front.Spigot, units)))),
+            new(new Later("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), ours?.Output))),
+            new(new Later("length, bell face to output"), length),
+            new(new Later("bell face to mount"), length),
+            new(new Later("speedometer: cable / sensor / none")),
         ];
     }
 
     private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], Spoken("input turns"),
     [
-        .. ((int[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns]).Select(turns =>
-        {
-            var edges = GearboxCard.Edges(gear, turns);
-            return CardRanges.OfTurns(Spoken($"{turns} output turns"), edges.Yes, edges.Possible);
-        }),
+        .. ((int?[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns, MostTurns(gear)]).OfType<int>().Distinct().Select(turns => Range(gear, turns)),
     ]);
+
+    /// <summary>The fewest turns of which some count means a sure yes; null where none does.</summary>
+    public static int? TurnsToAYes(WindowOfPart gear) => GearboxCard.Counts.Select(turns => (int?)turns).FirstOrDefault(turns => Range(gear, turns!.Value).Yes is not null);
+
+    // Where twenty turns settle nothing, more do.
+    private static int? MostTurns(WindowOfPart gear) => TurnsToAYes(gear) is > GearboxCard.MoreOutputTurns and var turns ? turns : null;
+
+    private static CardRange Range(WindowOfPart gear, int turns)
+    {
+        var edges = GearboxCard.Edges(gear, turns);
+        return CardRanges.OfTurns(Spoken($"{turns} output turns"), edges.Yes, edges.Possible);
+    }
 }

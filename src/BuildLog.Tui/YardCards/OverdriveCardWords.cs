@@ -26,14 +26,14 @@ internal static class OverdriveCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("counted, output : input")),
-            new(Spoken("teeth: annulus, sun")),
-            new(Spoken("input flange or spline"), "", CardBlanks.Matching((Spoken("gearbox"), driveline.Transmission?.Output), (Spoken("ours"), driveline.Overdrive?.Output))),
-            new(Spoken("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), driveline.Overdrive?.Output ?? driveline.Transmission?.Output))),
-            new(Spoken("length, face to face"), length),
-            new(Spoken("mount: face to hole"), length),
-            new(Spoken("engages by: switch / lever / cable")),
-            new(Spoken("speedometer: cable / sensor / none")),
+            new(new Later("counted, output : input")),
+            new(new Later("teeth: annulus, sun")),
+            new(new Later("input flange or spline"), "", CardBlanks.Matching((Spoken("gearbox"), driveline.Transmission?.Output), (Spoken("ours"), driveline.Overdrive?.Output))),
+            new(new Later("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), driveline.Overdrive?.Output ?? driveline.Transmission?.Output))),
+            new(new Later("length, face to face"), length),
+            new(new Later("mount: face to hole"), length),
+            new(new Later("engages by: switch / lever / cable")),
+            new(new Later("speedometer: cable / sensor / none")),
         ];
     }
 }

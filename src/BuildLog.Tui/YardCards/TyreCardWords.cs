@@ -34,15 +34,15 @@ internal static class TyreCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(Spoken("rolled, turns : distance")),
-            new(Spoken("marking on the wall"), "", CardBlanks.Matching((Spoken("ours"), ours?.Size?.Designation))),
-            new(Spoken("load index, single"), "", CardBlanks.Matching((Spoken("at least"), card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
-            new(Spoken("speed symbol"), "", CardBlanks.Matching((Spoken("at least"), card.SlowestSymbol))),
-            new(Spoken("week and year of making")),
-            new(Spoken("tread left"), length),
-            new(Spoken("rim width"), "in", CardBlanks.Matching((Spoken("ours"), ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
-            new(Spoken("offset"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.Wheel?.Offset, units)))),
-            new(Spoken("bolt circle"), length, CardBlanks.Matching((Spoken("hubs"), CardBlanks.Circle(hub, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Wheel?.Bolting, units)))),
+            new(new Later("rolled, turns : distance")),
+            new(new Later("marking on the wall"), "", CardBlanks.Matching((Spoken("ours"), ours?.Size?.Designation))),
+            new(new Later("load index, single"), "", CardBlanks.Matching((Spoken("at least"), card.LeastLoadIndex?.ToString(CultureInfo.InvariantCulture)))),
+            new(new Later("speed symbol"), "", CardBlanks.Matching((Spoken("at least"), card.SlowestSymbol))),
+            new(new Later("week and year of making")),
+            new(new Later("tread left"), length),
+            new(new Later("rim width"), "in", CardBlanks.Matching((Spoken("ours"), ours?.Wheel?.RimWidth is { } width ? Rounded.Value(width.Value, Units.Inch) : null))),
+            new(new Later("offset"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.Wheel?.Offset, units)))),
+            new(new Later("bolt circle"), length, CardBlanks.Matching((Spoken("hubs"), CardBlanks.Circle(hub, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Wheel?.Bolting, units)))),
         ];
     }
 

@@ -53,7 +53,7 @@ internal sealed class ShopAtRandom
     /// <summary>The road speed at the engine speed that truly belongs to it.</summary>
     public Measured Speed => new SpeedRelation { EngineSpeed = TrueCruise, Gear = Gear, Axle = Count.Ratio, Circumference = Roll.RollingCircumference }.Solved().RoadSpeed!;
 
-    // The prior as RatioCandidates states it: 0.70 the listed ones, 0.20 the other tooth pairs, 0.10 anything, even in ln i over 2 to 9.
+    // The prior as RatioCandidates states it: 0.70 the listed ones, 0.20 the other tooth pairs by their weight, 0.10 anything, even in ln i over 2 to 9.
     private (double Ratio, bool IsListed) DrawnAxle()
     {
         var share = random.NextDouble();
@@ -63,8 +63,8 @@ internal sealed class ShopAtRandom
         var listed = ListedRatios.Common.Select(teeth => teeth.Ratio).ToHashSet();
         while (true)
         {
-            var pair = RatioCandidates.AllPairs[random.Next(RatioCandidates.AllPairs.Count)];
-            if (!listed.Contains(pair.Ratio)) return (pair.Ratio, true);
+            var pair = ToothPairs.All[random.Next(ToothPairs.All.Count)];
+            if (!listed.Contains(pair.Ratio) && random.NextDouble() < ToothPairs.Weight(pair)) return (pair.Ratio, true);
         }
     }
 

@@ -9,6 +9,7 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Speedometers;
 using Xunit;
+using RoadTest = BuildLog.Data.RoadTests.RoadTest;
 
 namespace BuildLog.Data.Tests.Drivelines;
 
@@ -197,6 +198,30 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal(1.04, Driven(Day.AddDays(6))!.Share.Value.Value, 1e-12);
         Assert.Null(Driven(Day.AddDays(7)));
     }
+
+    // 60 km/h on 2.00 m are 8.333 wheel turns a second; at 5550 rpm in 2.22 that is an axle of 92.5/(8.333 · 2.22) = 5.00. It is 3.90, until another one is fitted.
+    [Fact]
+    public void A_road_test_speaks_of_the_axle_it_was_driven_with()
+    {
+        Fit(test.Shop.Add(new TransmissionComponent { Name = "box", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "4.05", "2.22") }), Position.Transmission);
+        Fit(test.Shop.Add(new WheelSetComponent { Name = "w", StatedCircumference = Noted.Length("2.00 m", Source.Measured) }), Position.Tyres);
+        Fit(test.Axle("a", "3.90"), Position.RearAxle);
+        Drive(Day.AddDays(-1), "5550 rpm");
+        Assert.Empty(Again(Day));
+
+        Drive(Day, "5550 rpm");
+        Drive(Day.AddDays(1), "4330 rpm");
+        Assert.Equal([(5.00, false), (3.90, true)], Again(Day.AddDays(1)).Select(again => (Math.Round(again.Other.Value.Value, 2), again.Agrees)).OrderDescending());
+        Assert.Equal("road test of 3 May 2026", Again(Day).Single().Other.Says);
+
+        _ = test.Shop.Fit(test.Axle("b", "4.10"), vehicle, Position.RearAxle, Day.AddDays(7));
+        Assert.Empty(Again(Day.AddDays(7)));
+    }
+
+    private void Drive(DateOnly day, string engineSpeed)
+        => test.Shop.Add(new RoadTest(vehicle) { Date = day, Speed = Noted.Speed("60 km/h", Source.Measured), EngineSpeed = Noted.EngineSpeed(engineSpeed, Source.Measured), Gear = "2" });
+
+    private IReadOnlyList<MeasuredAgain> Again(DateOnly day) => test.Shop.DrivelineOn(vehicle, day).Driveline.MeasuredAgain;
 
     private DrivenDistance? Driven(DateOnly day) => test.Shop.DrivelineOn(vehicle, day).Driveline.Driven;
 

@@ -4,7 +4,6 @@ using BuildLog.Data.Files;
 using BuildLog.Endurance.CutOff;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
-using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Workbench;
@@ -27,9 +26,9 @@ internal sealed class Bench : IDisposable
         Environment.SetEnvironmentVariable("PATH", Folder);
         Screen = new HeadlessScreen();
         Shop = ShopFile.Open(Records.In(Folder), Clock);
-        var (pad, whatIf, speeds) = (Scratchpad.Beside(Shop.Path), new WhatIf(), new SpeedsWish());
-        var acts = new WorkbenchActs(Shop, Clock, UnitSystem.Metric, null, pad, whatIf, speeds);
-        workbench = new WorkbenchScreen(acts, BenchPages.All(Shop, Clock, UnitSystem.Metric, whatIf, speeds), acts.OpenList()) { Pad = pad };
+        var (pad, forNow) = (Scratchpad.Beside(Shop.Path), new ForNow());
+        var acts = new WorkbenchActs(Shop, Clock, UnitSystem.Metric, null, pad, forNow);
+        workbench = new WorkbenchScreen(acts, BenchPages.All(Shop, Clock, UnitSystem.Metric, forNow), acts.OpenList()) { Pad = pad };
         workbench.GoToWhatNow();
     }
 

@@ -23,7 +23,7 @@ public sealed class ClutchCheckTests
     {
         var finding = CheckCase.Find(new ClutchCheck(), Car(new(180, Source.MakersData)));
 
-        Assert.Equal("The engine gives 200 ± 12 N·m, the clutch passes on 180 N·m.", finding.Says);
+        Assert.Equal("The engine gives 200 ± 12 N·m, the clutch passes on 180 N·m; 1.2 times the engine's torque is wanted.", finding.Says);
         Assert.Equal(["a clutch rated for 255 N·m or more"], finding.Cures);
     }
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
@@ -278,6 +279,30 @@ public sealed class CruiseCheckTests
 
         Assert.EndsWith("A bias tyre grows by some 2.4 ± 1.0 % at that speed: then 3600 ± 40 rev/min.", finding.Says, StringComparison.Ordinal);
         Assert.Equal(Find(InventedCar.Plain, goal).Value!.Value, finding.Value!.Value);
+    }
+
+    // 4.10 on 2.00 m turns it 3690 rev/min at 108 km/h; 2280 to 2520 would take tyres of 2.929 to 3.236 m, half again as tall as the ones fitted.
+    [Fact]
+    public void No_cure_is_a_tyre_more_than_a_quarter_taller_than_the_one_fitted()
+    {
+        var goals = new OwnersGoals([InventedCar.Goal("108 km/h", "2400 rpm")]);
+        var clash = AllChecks.Look(InventedCar.Plain, goals).First(finding => finding.Check == "cruise");
+
+        Assert.Equal(["axle ratio 2.54 to 2.79", "ratio of top (4) 0.63 to 0.67"], clash.Cures);
+        Assert.False(DrivelineWindows.Of(InventedCar.Plain, goals).Single(window => window.Position == Position.Tyres).IsMade);
+        Assert.True(DrivelineWindows.OfAxle(InventedCar.Plain, goals)!.IsMade);
+    }
+
+    // 54 km/h on 2.00 m are 450 wheel turns a minute: 2000 rev/min leave 4.44, 1900 leave 4.22, and hubs of 2.00 behind 2.2 make 4.40.
+    [Theory]
+    [InlineData("2000 rpm", true)]
+    [InlineData("1900 rpm", false)]
+    public void An_axle_with_hubs_is_made_for_what_they_leave(string most, bool isMade)
+    {
+        var portal = InventedCar.Plain with { RearAxle = InventedCar.Axle(8.20) with { HubReduction = InventedCar.Exactly(2) } };
+        var clash = AllChecks.Look(portal, new([InventedCar.Goal("54 km/h", most, "at most")])).First(finding => finding.Check == "cruise");
+
+        Assert.Equal(isMade, clash.Cures.Any(cure => cure.StartsWith("axle ratio", StringComparison.Ordinal)));
     }
 
     private static Finding Find(Driveline driveline, CruiseGoal goal) => Assert.Single(new CruiseCheck().Look(driveline, new([goal])));

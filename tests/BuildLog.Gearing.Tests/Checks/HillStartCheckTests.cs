@@ -1,6 +1,9 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
@@ -49,6 +52,19 @@ public sealed class HillStartCheckTests
     [InlineData(50, "gives 12 %: too little for the highway.")]
     public void The_truck_trades_rule_is_a_second_opinion(double torque, string rule)
         => Assert.EndsWith(rule, Find(InventedLoad.WithTorque(torque), "20 %").Says, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_nobody_told_is_named()
+    {
+        var usual = InventedLoad.Car with
+        {
+            Engine = new("six") { Torque = PlausibleCurve.From(200, 2500 / 60.0, 70_000, 4400 / 60.0) },
+            Load = InventedLoad.Exact with { Grip = new VehicleLoad().Grip, RollingResistance = new(0.014, Source.Assumed) },
+        };
+
+        Assert.EndsWith(" Assumed: a grip of 0.80 ± 0.10 (dry road) and a rolling resistance of 0.014.", Find(usual, "20 %").Says, StringComparison.Ordinal);
+        Assert.DoesNotContain("Assumed", Find(InventedLoad.Car, "20 %").Says, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_rule_is_not_for_a_converter()

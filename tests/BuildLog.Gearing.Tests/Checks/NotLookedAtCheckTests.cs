@@ -29,5 +29,15 @@ public sealed class NotLookedAtCheckTests
     }
 
     [Fact]
+    public void A_four_wheel_drive_has_two_propshafts_and_is_asked_for_those_nobody_entered()
+    {
+        var truck = InventedTruck.Whole;
+
+        Assert.Contains("front propshaft: tube, length and joints", CheckCase.Find(new NotLookedAtCheck(), truck with { FrontPropshaft = null }).Says, StringComparison.Ordinal);
+        Assert.Contains(" propshaft: tube, length and joints", CheckCase.Find(new NotLookedAtCheck(), truck with { Propshaft = null }).Says, StringComparison.Ordinal);
+        Assert.DoesNotContain("tube, length and joints", CheckCase.Find(new NotLookedAtCheck(), truck).Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_bare_frame_asks_for_nothing() => Assert.Empty(CheckCase.Look(new NotLookedAtCheck(), new Driveline()));
 }

@@ -60,6 +60,55 @@ public sealed class NumbersAgreeCheckTests
     public void All_wheels_driven_contradict_no_axle()
         => Assert.Empty(Look(InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.1), TransferCase = new("case", null, null), Load = Told(1), AxleMasses = Weighed(700, 800) }));
 
+    // 620 + 560 are 1180 of 1280 kg; three steps of 20 kg are no contradiction.
+    [Theory]
+    [InlineData("whole 1280 kg", 1)]
+    [InlineData("whole 1240 kg", 0)]
+    public void A_weighing_that_contradicts_itself_is_asked_about(string whole, int findings)
+    {
+        var weighing = Weighing.Of([.. new[] { "front 620 kg", "rear 560 kg", whole }.Select(text => WeighReading.Read(text).OrRefuse())], 20);
+        var found = Look(InventedCar.Plain with { AxleMasses = new(InventedCar.Exactly(weighing.Front!), InventedCar.Exactly(weighing.Rear!)) { Weighed = weighing } });
+
+        Assert.Equal(findings, found.Count);
+        Assert.All(found, finding => Assert.Equal("Weighed in one the vehicle is 1280 kg, both axles together 1180 kg; the masses are taken as no surer than that.", finding.Says));
+    }
+
+    // Points known to 3 % (u), so to 5.9 % at 95 %: 240 N·m passes 200 and 220, and may be 230. 2π · 4000/60 · 230 = 96.3 kW.
+    [Theory]
+    [InlineData(200, 3000, "The torque points make 240 ± 15 N·m, more than the peak torque of 200 N·m that is told.")]
+    [InlineData(230, 3000, null)]
+    [InlineData(260, 3000, "At 3000 rev/min the torque points make 240 ± 15 N·m, less than the peak torque of 260 N·m that is told for there.")]
+    [InlineData(260, 5000, null)]
+    public void Torque_points_that_contradict_the_told_peak_are_asked_about(double told, double at, string? says)
+    {
+        var engine = new Engine("six") { Torque = TorqueCurve.Of([new(1500 / 60.0, 180), new(3000 / 60.0, 240), new(4000 / 60.0, 230)]), ToldTorque = new(told, at / 60) };
+
+        Assert.Equal(says, Look(InventedCar.Plain with { Engine = engine }).SingleOrDefault()?.Says);
+    }
+
+    [Fact]
+    public void Power_that_passes_the_told_peak_is_asked_about()
+    {
+        var engine = new Engine("six") { Torque = TorqueCurve.Of([new(1500 / 60.0, 180), new(3000 / 60.0, 240), new(4000 / 60.0, 230)]), ToldPower = new(80_000, null) };
+
+        Assert.StartsWith("The torque points make 96 ± 6 kW, more than the peak power of 80 kW", Assert.Single(Look(InventedCar.Plain with { Engine = engine })).Says, StringComparison.Ordinal);
+    }
+
+    // P235/75R15 stands 733.5 ± 14 mm high: half of it is 367 mm.
+    [Theory]
+    [InlineData(0.345, 0)]
+    [InlineData(0.370, 0)]
+    [InlineData(0.400, 1)]
+    public void A_loaded_radius_above_half_the_diameter_is_asked_about(double radius, int findings)
+    {
+        var tyres = InventedTruck.Whole.Tyres! with { LoadedRadius = InventedCar.Exactly(radius) };
+        var found = Look(InventedCar.Plain with { Tyres = tyres });
+
+        Assert.Equal(findings, found.Count);
+        Assert.All(found, finding => Assert.Contains("400 mm is larger than half the diameter of the P235/75R15 105S, 367", finding.Says, StringComparison.Ordinal));
+        Assert.Equal(2 * findings, Look(InventedCar.Plain with { Tyres = tyres with { FrontPair = tyres } }).Count);
+    }
+
     private static Engine Turning(double redline, double? pull, TorqueCurve? torque) => new("six", Redline: InventedCar.Exactly(redline / 60))
     {
         LowestPull = pull is { } n ? InventedCar.Exactly(n / 60) : null,

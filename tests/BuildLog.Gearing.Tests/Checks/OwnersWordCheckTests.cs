@@ -34,6 +34,13 @@ public sealed class OwnersWordCheckTests
         Assert.Equal(["count the gears: ten output turns in each"], findings[0].Cures);
     }
 
+    [Fact]
+    public void Where_no_part_has_a_number_there_is_nothing_to_call_right()
+    {
+        Assert.Empty(Look(new Driveline { Load = new() { Mass = new(1500, Source.Measured) } }));
+        Assert.DoesNotContain(AllChecks.Look(new Driveline { Load = new() { Wheelbase = new(2.5, Source.Measured) } }, OwnersGoals.None), finding => finding.Verdict == Verdict.Fits);
+    }
+
     [Theory]
     [InlineData(Source.TeethCounted)]
     [InlineData(Source.Measured)]
@@ -130,7 +137,7 @@ public sealed class OwnersWordCheckTests
                 "gearbox: gear 1, stall speed, stall torque ratio, torque rating, clutch rating, spigot",
                 "overdrive: ratio",
                 "transfer case: high ratio, low ratio",
-                "axle: ratio, torque rating, bolt circle, spigot, hub faces, droop, bump, perches apart, pinion against the perches",
+                "axle: ratio, torque rating, bolt circle, hub spigot, hub faces, droop, bump, perches apart, pinion against the perches",
                 "propshaft: tube diameter, tube wall, length, output's angle, shaft's angle, pinion's angle, joint rating, slip stroke, slip standing out",
                 "tyres: circumference, loaded radius, rim width, offset, wheels' bolt circle, wheels' bore",
                 "speedometer: turns the dial wants",

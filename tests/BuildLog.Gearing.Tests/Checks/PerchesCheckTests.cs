@@ -16,7 +16,7 @@ public sealed class PerchesCheckTests
 
     [Fact]
     public void Perches_are_welded_on_where_the_springs_are()
-        => Assert.Equal(["perches welded on 1020 mm apart"], CheckCase.Find(new PerchesCheck(), Car(1080, 1020)).Cures);
+        => Assert.Equal(["perches welded on 1019 to 1021 mm apart"], CheckCase.Find(new PerchesCheck(), Car(1080, 1020)).Cures);
 
     [Fact]
     public void One_of_the_two_measured_asks_for_the_other_and_neither_says_nothing()

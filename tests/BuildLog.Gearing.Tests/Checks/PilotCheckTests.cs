@@ -17,7 +17,7 @@ public sealed class PilotCheckTests
 
     [Fact]
     public void A_bearing_that_takes_the_spigot_is_the_cure()
-        => Assert.Equal(["a pilot bearing with a bore of 15.00 mm"], CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Cures);
+        => Assert.Equal(["a pilot bearing with a bore of 15.01 to 15.14 mm"], CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Cures);
 
     // A spigot known to 0.4 mm orders no bearing to a hundredth.
     [Fact]
@@ -39,7 +39,7 @@ public sealed class PilotCheckTests
     {
         var loose = CheckCase.Find(new PilotCheck(), Car(15.3, 15));
 
-        Assert.Equal(["a pilot bush with a bore of 15.00 mm and a running fit"], loose.Cures);
+        Assert.Equal(["a pilot bush with a bore of 15.01 to 15.14 mm and a running fit"], loose.Cures);
         Assert.Equal("common practice for the play of a pilot bush", loose.Source);
         Assert.Equal("geometry", CheckCase.Find(new PilotCheck(), Car(14.9, 15)).Source);
     }

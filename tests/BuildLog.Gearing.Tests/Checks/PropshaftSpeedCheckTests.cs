@@ -24,7 +24,7 @@ public sealed class PropshaftSpeedCheckTests
         var finding = Find(InventedShaft.Car(4100));
 
         Assert.Equal("The propshaft turns 4100 rev/min at the redline in 4, 76 % of its critical 5390 ± 130 rev/min; wanted 65 % or less.", finding.Says);
-        Assert.Equal(["1409 mm or less between joint centres; a centre bearing divides a shaft", "a tube of 88.8 mm or more across with the same wall"], finding.Cures);
+        Assert.Equal(["1408 mm or less between joint centres; a centre bearing divides a shaft", "a tube of 88.9 mm or more across with the same wall"], finding.Cures);
         Assert.Equal([Position.Propshaft, Position.RearAxle], finding.Between);
     }
 

@@ -32,6 +32,13 @@ public sealed class SpeedometerCheckTests
             finding.Cures);
     }
 
+    // Behind a drive of 4 teeth 13.2 would be right: 13 and 12 would read lawfully, and nobody makes them.
+    [Fact]
+    public void A_driven_gear_that_nobody_makes_is_no_cure()
+        => Assert.StartsWith(
+            "speedometer correction factor ",
+            Assert.Single(CheckCase.Find(new SpeedometerCheck(), InventedCar.Plain with { Speedometer = new("head", Dial, SpeedometerDrive.Gears(4, 15)) }).Cures), StringComparison.Ordinal);
+
     // 27 teeth behind a box of 0.9: 0.9 · 26.393/27 = 0.8798 is shown, so the box has to be 0.9/0.8798 = 1.0230 to 1.1308 times that, as without one.
     [Fact]
     public void A_correction_box_that_is_there_is_replaced_not_added_to()

@@ -17,7 +17,7 @@ public sealed class TrackCheckTests
 
         Assert.Equal(verdict, finding.Verdict);
         if (verdict == Verdict.Clash)
-            Assert.Equal(["wheels with an offset of 30 mm or more, on this rim a backspace of 119 mm or more", "an axle of 1490 mm or less between its hub faces"], finding.Cures);
+            Assert.Equal(["wheels with an offset of 31 mm or more, on this rim a backspace of 120 mm or more", "an axle of 1489 mm or less between its hub faces"], finding.Cures);
     }
 
     [Fact]

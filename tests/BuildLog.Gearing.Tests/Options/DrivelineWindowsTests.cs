@@ -26,6 +26,13 @@ public sealed class DrivelineWindowsTests
         Same(30 * 4.1 / 55, 30 * 4.1 / 45, Of(windows, Position.Tyres));
     }
 
+    // Whatever language the quantity is named in.
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("3", false)]
+    public void A_window_knows_whether_it_is_of_the_top_gear(string gear, bool isTop)
+        => Assert.Equal(isTop, DrivelineWindows.Of(InventedCar.Plain, new([InventedCar.Goal("108 km/h", "3000 rpm", "10 %", gear)])).Single(window => window.Position == Position.Transmission).IsOfTopGear);
+
     // By hand: first gear 3.5, so an overall low of 11.2 asks for an axle of 3.20 or more.
     [Fact]
     public void Each_edge_names_who_demands_it()
@@ -52,6 +59,19 @@ public sealed class DrivelineWindowsTests
             axle.Contradiction);
         Assert.Equal(axle.Contradiction, axle.InWords());
         Assert.Null(axle.OpenedBy);
+    }
+
+    // An axle that would cure the cruise is too long for the crawl; the gearbox and the tyres are free of that.
+    [Fact]
+    public void A_finding_whose_cure_another_wish_excludes_says_so_in_its_place()
+    {
+        var cures = AllChecks.Look(InventedCar.Plain, new([Cruise]) { OverallLow = OverallLowGoal.Read("14").OrRefuse() }).First(finding => finding.Check == "cruise").Cures;
+
+        Assert.Contains(
+            "no axle ratio does for all: overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333",
+            cures);
+        Assert.DoesNotContain(cures, cure => cure.StartsWith("axle ratio", StringComparison.Ordinal));
+        Assert.Contains(cures, cure => cure.StartsWith("tyre rolling circumference", StringComparison.Ordinal));
     }
 
     // A lowest clean pull of 60 rev/s would ask for an axle of 4.00 or more; from memory it warns, and warnings narrow nothing.

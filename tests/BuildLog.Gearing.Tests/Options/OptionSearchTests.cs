@@ -81,6 +81,28 @@ public sealed class OptionSearchTests
         Assert.Equal(4, answer.Tried);
     }
 
+    // The owned wheels cost nothing and come nearer to the cruise, but have four holes for five studs; 4.0972 on 2.95 m is the 2500 rev/min to the last digit, and has four.
+    [Fact]
+    public void Wheels_that_do_not_go_on_hide_no_gears_that_would_do()
+    {
+        var car = InventedCar.Plain with
+        {
+            RearAxle = InventedCar.Axle(4.10) with { Hub = new(Studs: 5) },
+            Tyres = InventedCar.Rolling(2.00) with { Wheel = new(Bolting: new(Studs: 5)) },
+        };
+        var here = CandidateParts.InPlace(car);
+        var parts = here with
+        {
+            Axles = [.. here.Axles, new("2.79 gears", car.RearAxle with { Ratio = InventedCar.Exactly(2.79) }, Pool.Listed), new("four studs", InventedCar.Axle(4.0972) with { Hub = new(Studs: 4) }, Pool.Listed)],
+            Tyres = [.. here.Tyres, new("four holes", InventedCar.Rolling(2.95) with { Wheel = new(Bolting: new(Studs: 4)) }, Pool.Owned)],
+        };
+
+        var answer = OptionSearch.Run(car, new([InventedCar.Goal("108 km/h", "2500 rpm")]), parts, cancel: TestContext.Current.CancellationToken);
+
+        Assert.Contains(answer.Options, option => option is { Axle.Name: "2.79 gears", Tyres.IsInPlace: true, Score.Clash: 0 });
+        Assert.Contains(answer.Options, option => option is { Axle.Name: "four studs", Tyres.Name: "four holes" });
+    }
+
     // What has no number cannot be combined, and says so; where nothing else is left that is the answer.
     [Fact]
     public void A_part_without_its_number_is_thrown_out_and_a_list_of_such_is_a_sentence()

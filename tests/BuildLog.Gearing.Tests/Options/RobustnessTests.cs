@@ -28,6 +28,18 @@ public sealed class RobustnessTests
         Assert.Equal(0.6827, Robustness.Of([one, Number(InventedCar.Of(3, 0.1), new Window(8, 9)) with { LimitIsVerified = false }])!.Value, 5e-5);
     }
 
+    // A shaft at 68 % of its critical speed, good to 65 %, allowed to 75 %: surely a watch, and no way to a clash. By 1 % of it, 0.74 reaches over 75 % with Φ(1) = 84.1 % below.
+    [Fact]
+    public void What_lies_surely_between_good_and_allowed_leaves_no_share_out()
+    {
+        var one = Number(InventedCar.Of(3, 0.1), new Window(2.9, 3.1));
+        var warned = Number(InventedCar.Of(0.68, 0.005), Window.AtMost(0.65)) with { Because = Because.UnverifiedLimit, Reaches = Window.AtMost(0.75) };
+        var near = Number(InventedCar.Of(0.74, 0.01), Window.AtMost(0.65)) with { Because = Because.Uncertainty, Reaches = Window.AtMost(0.75) };
+
+        Assert.Equal(0.6827, Robustness.Of([one, warned])!.Value, 5e-5);
+        Assert.Equal(0.8413, Robustness.Of([near])!.Value, 5e-5);
+    }
+
     [Fact]
     public void A_clash_without_a_number_leaves_no_share()
         => Assert.Equal(0, Robustness.Of([Number(3, new Window(2, 4)), Plain(Verdict.Clash)]));

@@ -95,6 +95,34 @@ public sealed class TradeOffTests
         Assert.Empty(judged.Standing);
     }
 
+    // Torque that peaks at 2000 rev/min wants a cruise of 1200 to 1900: the goal of 3000 quarrels with it, whichever axle makes it.
+    [Fact]
+    public void A_watch_that_quarrels_with_the_goal_is_not_the_offers_doing()
+    {
+        var car = InventedCar.Plain with { Engine = new("four") { Torque = InventedLoad.Curve((1000, 180), (2000, 200), (5000, 150)) } };
+        var axle = InventedCar.Axle(3.30);
+        Assert.Contains(AllChecks.Look(car with { RearAxle = axle }, Goals), finding => finding is { Check: "cruise-band", Verdict: Verdict.Watch });
+
+        var judged = Offers.Judge(car, Goals, new Candidate<Axle>("offer", axle, Pool.Offered));
+
+        Assert.DoesNotContain(judged.Findings, finding => finding.Check == "cruise-band");
+        Assert.Equal(("cruise", Verdict.Fits), (judged.Goal!.Check, judged.Goal.Verdict));
+        Assert.Null(judged.Worse);
+        Assert.Equal(Verdict.Fits, judged.Verdict);
+    }
+
+    // Torque that peaks at 4000 wants 2400 to 3800 rev/min: 4.10 turns 3690, 2.50 turns 2250, and both meet a goal of 1500 to 4500.
+    [Fact]
+    public void What_is_newly_a_watch_is_its_doing()
+    {
+        var car = InventedCar.Plain with { Engine = new("four") { Torque = InventedLoad.Curve((1000, 180), (4000, 200), (5000, 150)) } };
+        var goals = new OwnersGoals([InventedCar.Goal("108 km/h", "3000 rpm", "50 %")]);
+
+        var judged = Offers.Judge(car, goals, new Candidate<Axle>("offer", InventedCar.Axle(2.50), Pool.Offered));
+
+        Assert.Equal((Verdict.Fits, "cruise-band", Verdict.Watch), (judged.Goal!.Verdict, judged.Worse!.Check, judged.Verdict));
+    }
+
     // By hand: n = 30 · axle/C. 3.0 on 2.0 m is 45 and fits; 4.0 on 2.0 is 60 and clashes; on 2.4 m 37.5 and 50.
     [Fact]
     public void The_map_of_axle_and_tyre_has_a_verdict_for_every_pair()
@@ -120,6 +148,10 @@ public sealed class TradeOffTests
         Same([1000 / 60.0 * 2 / 4.1, 1000 / 60.0 * 2 / 3.28], compared, "speed per 1000 rev/min in top");
         Same([14.35, 14.35], compared, "overall low ratio");
         Assert.All(compared.Figures.Single(row => row.What == "top speed").Values, Assert.Null);
+        Assert.Equal(
+            ["no engine is fitted: fit an engine", "the mass is not known: weigh the vehicle as it is driven, or enter the mass from its papers", "the drag area is not known: choose the kind of body", "the rolling resistance is not known: choose the kind of tyre"],
+            compared.Figures.Single(row => row.What == "hill held at 108 km/h").Lacking);
+        Assert.Empty(compared.Figures[0].Lacking);
         Assert.Equal(1, compared.Counts[0].Clash - compared.Counts[1].Clash);
     }
 

@@ -125,6 +125,7 @@ public sealed class GearsFromTeethTests
         Assert.Equal(0.005, TransferCaseLow.Read("2.72").OrRefuse().HalfLastDigit, 1e-12);
         Assert.NotNull(TransferCaseLow.Read("planetary 190/20").Refusal);
         Assert.NotNull(TransferCaseLow.Read("low").Refusal);
+        Assert.Contains("75/30 75/30", TransferCaseLow.Read("75/30 75/30").Refusal!.Message, StringComparison.Ordinal);
     }
 
     private static Measured InventedCount(double ratio, double u) => Measured.From(ratio, new Input("count", u, new Evidence("count")));

@@ -33,20 +33,22 @@ public sealed class RatioCandidatesTests
     public void Probabilities_are_those_of_the_definition()
     {
         double[] listed = [41 / 10.0, 43 / 10.0, 41 / 9.0];
-        var pairs = new HashSet<double>();
+        var pairs = new Dictionary<double, double>();
         for (var pinion = 5; pinion <= 20; pinion++)
         {
             for (var ring = 25; ring <= 60; ring++)
             {
-                if ((double)ring / pinion is >= 2 and <= 9) pairs.Add((double)ring / pinion);
+                var (ratio, isUsual) = ((double)ring / pinion, pinion is >= 8 and <= 16 && ring >= 30);
+                var weight = (isUsual ? 1 : 0.1) * (System.Numerics.BigInteger.GreatestCommonDivisor(ring, pinion).IsOne ? 1 : 0.3);
+                if (ratio is >= 2 and <= 9 && !listed.Contains(ratio)) pairs[ratio] = Math.Max(weight, pairs.GetValueOrDefault(ratio));
             }
         }
 
-        pairs.ExceptWith(listed);
+        var all = pairs.Values.Sum();
         const double Measured = 4.12, U = 0.05;
         static double Density(double ratio) => Math.Exp(-Math.Pow((Measured - ratio) / U, 2) / 2) / (U * Math.Sqrt(2 * Math.PI));
         var notListed = 0.10 / (Measured * Math.Log(4.5));
-        var weights = listed.Select(ratio => (Ratio: ratio, Weight: 0.70 / 3 * Density(ratio))).Concat(pairs.Select(ratio => (Ratio: ratio, Weight: 0.20 / pairs.Count * Density(ratio)))).ToList();
+        var weights = listed.Select(ratio => (Ratio: ratio, Weight: 0.70 / 3 * Density(ratio))).Concat(pairs.Select(pair => (Ratio: pair.Key, Weight: 0.20 * pair.Value / all * Density(pair.Key)))).ToList();
         var total = notListed + weights.Sum(entry => entry.Weight);
 
         var candidates = RatioCandidates.For(Of(Measured, U), [4.10, 4.30, 4.56]);
@@ -96,6 +98,13 @@ public sealed class RatioCandidatesTests
     [InlineData(4.00, "40/10")]
     public void A_listed_ratio_is_the_pair_it_is_sold_as(double listed, string teeth)
         => Assert.Equal(teeth, RatioCandidates.For(Of(listed, 0.01), [listed]).Ranked[0].Name);
+
+    // 57/20 is 2.85 to the letter, 37/13 is 2.846: a pinion of 20 is rarely made.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Of_two_pairs_as_near_the_one_of_usual_teeth_is_named_first(bool isListed)
+        => Assert.Equal("37/13", RatioCandidates.For(Of(2.85, 0.01), isListed ? [2.85] : [4.10]).Ranked[0].Name);
 
     [Fact]
     public void A_listed_ratio_that_no_pair_makes_stands_for_itself()

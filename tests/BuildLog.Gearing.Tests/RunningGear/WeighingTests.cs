@@ -75,6 +75,18 @@ public sealed class WeighingTests
         Assert.NotEqual(1450, weighing.Whole!.Value);
     }
 
+    // 100 kg apart: each may be wrong by as much, u = 100/√3 beside the display's.
+    [Fact]
+    public void Masses_that_contradict_are_no_surer_than_the_gap()
+    {
+        var weighing = Of("front 620 kg", "rear 560 kg", "whole 1280 kg");
+        var wide = Math.Sqrt((100 * 100 / 3.0) + (Display * Display));
+
+        Assert.Equal((620, 560, 1280), (weighing.Front!.Value, weighing.Rear!.Value, weighing.Whole!.Value));
+        Assert.All([weighing.Front, weighing.Rear, weighing.Whole], mass => Assert.Equal(wide, mass!.StandardUncertainty, 1e-9));
+        Assert.Equal(100, weighing.Gap!.Value, 1e-9);
+    }
+
     // 700 and 720: the mean is 710, s = 14.142, s/√2 = 10, and the display's own half step stays.
     [Fact]
     public void Several_displays_are_averaged_and_their_scatter_comes_on_top()

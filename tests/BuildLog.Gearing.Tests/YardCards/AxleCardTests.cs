@@ -55,22 +55,40 @@ public sealed class AxleCardTests
         Assert.Equal(teeth.Count, teeth.Distinct().Count());
     }
 
-    // Second route: all pairs of 5 to 20 and 25 to 60 teeth without a common factor. Those that are sold stand by ratio, the others by their pinion, twelve in all.
     [Fact]
     public void A_card_has_room_for_twelve_pairs()
     {
-        var teeth = AxleCard.Of(Wanted with { Window = new(3, 5) }).Teeth;
+        var teeth = AxleCard.Of(Wanted with { Window = new(3, 5), SureWindow = new(3, 5) }).Teeth;
         var sold = teeth.TakeWhile(ListedRatios.Common.Contains).ToList();
 
         Assert.Equal(12, teeth.Count);
         Assert.Equal(sold.OrderBy(pair => pair.Ratio), sold);
-
-        var few = AxleCard.Of(Wanted with { Window = new(6.9, 7.1) }).Teeth;
-        var others = few.SkipWhile(ListedRatios.Common.Contains).ToList();
-        Assert.Equal(others.OrderBy(pair => pair.Pinion), others);
-        Assert.DoesNotContain(others, ListedRatios.Common.Contains);
-        Assert.All(others, pair => Assert.Equal(1, (int)System.Numerics.BigInteger.GreatestCommonDivisor(pair.Ring, pair.Pinion)));
     }
+
+    // 29/12 = 2.417 lies in the window alone; counted it is never a yes, so it is none as teeth.
+    [Fact]
+    public void Teeth_that_would_do_are_sure_and_the_others_stand_apart()
+    {
+        var card = AxleCard.Of(Wanted with { Window = new(2.41, 2.66), SureWindow = new(2.48, 2.58) });
+
+        Assert.NotEmpty(card.Teeth);
+        Assert.All(card.Teeth, pair => Assert.InRange(pair.Ratio, 2.48, 2.58));
+        Assert.NotEmpty(card.Perhaps);
+        Assert.All(card.Perhaps, pair => Assert.True(pair.Ratio is (>= 2.41 and < 2.48) or (> 2.58 and <= 2.66)));
+        Assert.True(card.Teeth.Count + card.Perhaps.Count <= 12);
+
+        var unsure = AxleCard.Of(Wanted with { Window = new(2.41, 2.66), SureWindow = null });
+        Assert.Empty(unsure.Teeth);
+        Assert.Contains(new Teeth(29, 12), AxleCard.Of(Wanted with { Window = new(2.41, 2.43), SureWindow = null }).Perhaps);
+        Assert.NotEmpty(unsure.Perhaps);
+    }
+
+    // By hand, 3.44 to 3.51: sold 45/13; then usual numbers without a common factor by their pinion, with one, then the rest; 3.50 once, as 35/10.
+    [Fact]
+    public void After_those_that_are_sold_come_the_likeliest_teeth_and_each_ratio_once()
+        => Assert.Equal(
+            ["45/13", "31/9", "38/11", "52/15", "35/10", "59/17"],
+            AxleCard.Of(Wanted with { Window = new(3.44, 3.51), SureWindow = new(3.44, 3.51) }).Teeth.Select(pair => pair.ToString()));
 
     // A whole ratio of 5.70 to 6.42 behind hubs of 2.00 leaves 2.85 to 3.21 to ring and pinion.
     [Fact]

@@ -116,7 +116,18 @@ public sealed class CardCommandTests
 
         Assert.Equal(0, said.ExitCode);
         Assert.Contains("Kept as an offer for longer axle: axle, row 9, 3.350±", said.Output, StringComparison.Ordinal);
-        Assert.Contains("fits: the claimed 3.35", said.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("fits: it meets the goal: At 100", said.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_program_is_told_whether_what_was_found_would_do()
+    {
+        var offer = Said.By("axle", "--turns", "10:16 3/4", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer", "--price", "380 EUR", "--demo", "--json").Json.GetProperty("offer");
+
+        Assert.Equal("longer axle", offer.GetProperty("wanted").GetString());
+        Assert.Equal("watch", offer.GetProperty("verdict").GetString());
+        Assert.StartsWith("it meets the goal: ", offer.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.True(offer.GetProperty("tooDear").GetBoolean());
     }
 
     [Theory]

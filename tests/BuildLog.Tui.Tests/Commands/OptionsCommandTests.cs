@@ -58,7 +58,7 @@ public sealed class OptionsCommandTests
     [Fact]
     public void Options_are_numbered_in_the_order_they_are_shown_in()
     {
-        var numbers = Said.By("options", "Brindle", "--demo").Output.Split('\n').Where(line => line.Length > 4 && char.IsAsciiDigit(line[2]) && line.StartsWith("  ", StringComparison.Ordinal) && line[3] == ' ').Select(line => int.Parse(line[..3], CultureInfo.InvariantCulture)).ToList();
+        var numbers = Said.By("options", "Brindle", "--demo").Output.Split('\n').Where(line => line.Length > 4 && char.IsAsciiDigit(line[2]) && line[0] == ' ' && line[3] == ' ').Select(line => int.Parse(line[..3], CultureInfo.InvariantCulture)).ToList();
         var places = Said.By("options", "Brindle", "--demo", "--json").Json.GetProperty("options").EnumerateArray().Select(option => option.GetProperty("place").GetInt32()).ToList();
 
         Assert.Equal(Enumerable.Range(1, numbers.Count), numbers);

@@ -18,7 +18,7 @@ public sealed class SessionPicturesTests
     {
         ["teeth"] = () => TeethForm.For(new AxleComponent { Name = "Harrow banjo" }, Today, _ => { }),
         ["loaded-radius"] = () => LoadedRadiusForm.For(new WheelSetComponent { Name = "steel wheels" }, Today, _ => { }),
-        ["road-test"] = () => RoadTestForm.For(new Vehicle { Name = "Kestrel" }, new Driveline(), Today, _ => { }),
+        ["road-test"] = () => RoadTestForm.For(new Vehicle { Name = "Kestrel" }, _ => new Driveline(), Today, _ => { }),
         ["speedometer-run"] = () => SpeedometerRunForm.For(new Vehicle { Name = "Kestrel" }, Today, _ => { }),
         ["weighbridge"] = () => WeighbridgeForm.For(new Vehicle { Name = "Kestrel" }, Today, _ => { }),
         ["propshaft-angles"] = () => PropshaftAnglesForm.For(new PropshaftComponent { Name = "rear shaft" }, Today, _ => { }),

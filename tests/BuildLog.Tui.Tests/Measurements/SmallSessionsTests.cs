@@ -134,7 +134,7 @@ public sealed class SmallSessionsTests
             TeethForm.For(new AxleComponent { Name = "a" }, Today, _ => { }), LoadedRadiusForm.For(new WheelSetComponent { Name = "w" }, Today, _ => { }),
             BoltCircleForm.For(new AxleComponent { Name = "a" }, Today, _ => { }), WeighbridgeForm.For(vehicle, Today, _ => { }),
             PropshaftAnglesForm.For(new PropshaftComponent { Name = "p" }, Today, _ => { }), SpeedometerRunForm.For(vehicle, Today, _ => { }),
-            RoadTestForm.For(vehicle, new() { }, Today, _ => { }),
+            RoadTestForm.For(vehicle, _ => new() { }, Today, _ => { }),
             TallyForms.Ready("gear 3", "GearCount", Cautions.GearCount, SetUps.GearCount), TallyForms.Ready("wheels", "RollOut", Cautions.RollOut, SetUps.RollOut),
         ];
         Assert.All(forms, form =>

@@ -11,10 +11,10 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 {
     public static OptionsModel Options { get; } = new(
         [
-            new(1, 1, Verdict.Watch, "1 open 2 watch", ["axle Hedge 5, row 2 (offered at 280.00 EUR)"], "Hedge 5, row 2", "2720 ± 70 rev/min", "280.00 EUR", "sure by 88 %, what is open apart",
+            new(1, 1, Verdict.Watch, ["1 open", "2 watch"], ["axle Hedge 5, row 2 (offered at 280.00 EUR)"], "Hedge 5, row 2", "2720 ± 70 rev/min", "280.00 EUR", "sure by 88 %, what is open apart",
                 [(Verdict.Open, "Cannot be said: the largest diameter the arches clear is not known."), (Verdict.Watch, "The claimed 3.08 is only quoted.")]),
-            new(2, 1, Verdict.Open, "1 open 1 watch", ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "sure by 99 %, what is open apart", []),
-            new(3, 2, Verdict.Open, "1 open", ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %, what is open apart", []),
+            new(2, 1, Verdict.Open, ["1 open", "1 watch"], ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "sure by 99 %, what is open apart", []),
+            new(3, 2, Verdict.Open, ["1 open"], ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %, what is open apart", []),
         ],
         "12,480 combinations tried, 23 of them judged by every check.",
         ["Searched: what is owned, offered or listed, for gearbox, overdrive, axle or tyres.", "3,120 thrown out: Tyre diameter over the limit"]);
@@ -87,6 +87,8 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
     public string? Keep(IWorkbenchView view, long vehicleId) => Note("keep");
 
     public string? Drop(IWorkbenchView view, long vehicleId) => Note("drop");
+
+    public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"carry out {row.Name}");
 
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"decide {row.Name}");
 

@@ -34,4 +34,4 @@ public sealed record CardRange(string Turns, string? Yes, string No);
 /// <param name="What">"perch to perch".</param>
 /// <param name="Unit">"mm"; empty for words.</param>
 /// <param name="Must">What it has to match; empty where nothing is known.</param>
-public sealed record CardBlank(string What, string Unit = "", string Must = "");
+public sealed record CardBlank(Later What, string Unit = "", string Must = "");

@@ -19,7 +19,7 @@ internal static class OptionsComparedPaper
 
         return PlainPaper.Draw(compared, Spoken("options compared"),
         [
-            new Panel(new Paragraph(Spoken("Wanted"), TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
+            new Panel(new Paragraph(Spoken("What is wanted"), TypeScale.Label) { KeepWithNext = true }, Goal(compared.Goal)) { SpaceBefore = 8 },
             new Section(Spoken("The options"), OptionsRegion.TableOf(new(compared.Options, compared.Rows))),
             .. compared.Map is { } map ? [new Section(Spoken("Axle against tyre"), new Picture(RegionDrawing.HeightOf(map), RegionDrawing.Of(map))) { KeepTogether = true }] : (Block[])[],
             .. compared.Notes.Count == 0 ? (Block[])[] : [new Section(Spoken("What this rests on"), new Bullets(compared.Notes, TypeScale.Body))],

@@ -1,0 +1,36 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Ratios;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>Between which values parts are made for the road; a cure beyond is one of numbers only.</summary>
+/// <remarks>
+/// An axle's differential as <see cref="RatioTraps.UsualAxle"/>; a tyre no more than a quarter taller or lower than the one fitted, since arches, hubs and brakes stay.
+/// Common practice, no source.
+/// </remarks>
+internal static class PartsMade
+{
+    private const double MostOffTheFitted = 0.25;
+
+    private static readonly Window AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5), Anything = new(double.NegativeInfinity, double.PositiveInfinity);
+
+    /// <param name="position">The part.</param>
+    /// <param name="driveline">What is fitted: its hub reduction stays, and its tyres say which others have room; null for any.</param>
+    public static Window Of(Position position, Driveline? driveline = null) => position switch
+    {
+        Position.RearAxle => Axle(driveline?.RearAxle),
+        Position.FrontAxle => Axle(driveline?.FrontAxle),
+        Position.Transmission or Position.Overdrive => AnyGear,
+        Position.TransferCase => AnyRange,
+        Position.Tyres => Tyre(driveline?.DrivingTyres),
+        Position.FrontTyres => Tyre(driveline?.Tyres?.On(Position.FrontAxle)),
+        _ => Anything,
+    };
+
+    private static Window Axle(Axle? fitted)
+        => fitted?.HubReduction?.Value.Value is { } hub ? new(RatioTraps.UsualAxle.Low * hub, RatioTraps.UsualAxle.High * hub) : RatioTraps.UsualAxle;
+
+    private static Window Tyre(TyreSet? fitted)
+        => fitted?.RollingCircumference?.Value.Value is { } c ? AnyCircumference.And(new(c * (1 - MostOffTheFitted), c * (1 + MostOffTheFitted))) : AnyCircumference;
+}

@@ -1,0 +1,7 @@
+using BuildLog.Data.RoadTests;
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Tui.Bench;
+
+/// <summary>A road test, of which vehicle, and the driveline it was driven with.</summary>
+public sealed record Drive(RoadTest Test, string Vehicle, Driveline Driven);

@@ -1,0 +1,60 @@
+using System.Text.RegularExpressions;
+using BuildLog.Tui.Tests.Commands;
+
+namespace BuildLog.Tui.Tests.Languages;
+
+/// <summary>Commands on a machine that speaks Dutch.</summary>
+public sealed partial class CommandsInDutchTests
+{
+    [GeneratedRegex("\"elapsedMs\":[0-9.]+")]
+    private static partial Regex Elapsed();
+
+    [Theory]
+    [InlineData("axle", "As voor")]
+    [InlineData("gearbox", "Bak voor")]
+    [InlineData("tyres", "Banden voor")]
+    public void A_card_is_asked_for_by_the_same_word(string part, string heading)
+    {
+        var said = Said.InDutch("card", "Brindle", "--for", part, "--demo");
+
+        Assert.Equal((0, ""), (said.ExitCode, said.Errors));
+        Assert.Contains(heading, said.Output, StringComparison.OrdinalIgnoreCase);
+        Assert.All(said.Output.Split('\n'), line => Assert.True(line.TrimEnd().Length <= 40, line));
+    }
+
+    [Fact]
+    public void What_was_undone_is_said_in_Dutch_and_its_field_stays()
+    {
+        Assert.StartsWith("Ongedaan gemaakt: ", Said.InDutch("undo", "--demo").Output, StringComparison.Ordinal);
+        Assert.True(Said.InDutch("undo", "--demo", "--json").Json.TryGetProperty("undid", out _));
+    }
+
+    [Fact]
+    public void A_session_is_asked_for_by_the_word_that_is_listed()
+    {
+        var file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.pdf");
+        var listed = Said.InDutch("paper", "session", "Brindle", "--date", "2024-10-26", "--method", "?", "--demo", "--out", file).Errors;
+        Assert.Contains("turn count", listed, StringComparison.Ordinal);
+
+        Assert.Equal(0, Said.InDutch("paper", "session", "Brindle", "--date", "2024-10-26", "--method", "telling", "--demo", "--out", file).ExitCode);
+        File.Delete(file);
+    }
+
+    [Theory]
+    [InlineData("axle", "--turns", "10:23.7", "--wheels", "one-held")]
+    [InlineData("tyre", "205/65R15 94H")]
+    [InlineData("speed", "--rpm", "3000", "--gear", "1", "--axle", "3.0", "--circumference", "2.19m")]
+    [InlineData("findings", "Brindle", "--demo")]
+    [InlineData("options", "Brindle", "--demo")]
+    [InlineData("card", "Tansy", "--for", "tyres", "--demo")]
+    [InlineData("history", "Brindle", "--demo")]
+    [InlineData("parts", "--demo")]
+    [InlineData("find", "axle", "--demo")]
+    public void What_programs_read_is_the_same_in_both_languages(params string[] command)
+    {
+        var (english, dutch) = (Said.By([.. command, "--json"]), Said.InDutch([.. command, "--json", "--language", "nl"]));
+
+        Assert.Equal(Elapsed().Replace(english.Output, ""), Elapsed().Replace(dutch.Output, ""));
+        Assert.NotEqual(Said.By(command).Output, Said.InDutch(command).Output);
+    }
+}
