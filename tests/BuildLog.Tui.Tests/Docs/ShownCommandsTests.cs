@@ -1,3 +1,5 @@
+using BuildLog.Tui.Commands;
+
 namespace BuildLog.Tui.Tests.Docs;
 
 /// <summary>What a page shows of a command and its answer, in blocks marked "console", is what the command answers today.</summary>
@@ -26,7 +28,7 @@ public sealed class ShownCommandsTests
         var lines = block.Split('\n');
         Assert.StartsWith("$ buildlog ", lines[0], StringComparison.Ordinal);
         var said = TypedLine.Run(lines[0][2..], Path.GetTempPath());
-        Assert.True(said.Errors.Length == 0, $"{page}: {said.Errors}");
+        Assert.True(said.ExitCode is ExitCodes.Done or ExitCodes.FailOnMet, $"{page}: {said.Errors}"); // how far a search is, a slow machine says as well
 
         var answer = said.Output.Split('\n');
         var at = 0;
