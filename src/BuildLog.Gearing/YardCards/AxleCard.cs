@@ -28,6 +28,9 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     /// <summary>Tooth pairs that could do, as far as the other parts are known, while there is room for them.</summary>
     public IReadOnlyList<Teeth> Perhaps { get; private init; } = [];
 
+    /// <summary>More would do for certain than there is room for.</summary>
+    public bool LeavesOut { get; private init; }
+
     /// <param name="wanted">The whole ratio, hubs included.</param>
     /// <param name="hub">The hub reduction of the axle looked for: an axle with one is changed for its like.</param>
     /// <exception cref="RefusedException">Two wishes exclude each other; the sentence says which, and by how much.</exception>
@@ -37,9 +40,10 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
 
         // Teeth are exact, so what would be sure of a ratio is sure of them.
         Window Differential(Window whole) => new(whole.Low / hub, whole.High / hub);
-        IReadOnlyList<Teeth> sure = wanted.SureWindow is { } inner ? [.. PairsWithin(Differential(inner)).Take(MostPairs)] : [];
+        IReadOnlyList<Teeth> all = wanted.SureWindow is { } inner ? [.. PairsWithin(Differential(inner))] : [];
+        IReadOnlyList<Teeth> sure = [.. all.Take(MostPairs)];
         var doubtful = PairsWithin(Differential(wanted.Window)).Where(teeth => wanted.SureWindow?.Contains(teeth.Ratio * hub) != true);
-        return new(wanted, sure, hub) { Perhaps = [.. doubtful.Take(Math.Min(MostDoubtful, MostPairs - sure.Count))] };
+        return new(wanted, sure, hub) { LeavesOut = all.Count > sure.Count, Perhaps = [.. doubtful.Take(Math.Min(MostDoubtful, MostPairs - sure.Count))] };
     }
 
     /// <summary>A window in propshaft turns, as if turns could be read exactly.</summary>
@@ -52,9 +56,11 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     /// <summary>Which counts mean yes and which no.</summary>
     public CountEdges Edges(Wheels wheels, int wheelTurns = WheelTurns) => CountEdges.Of(Wanted.Window, Wanted.SureWindow, wheelTurns, wheels, How);
 
+    // Those that are sold from the limit on: what lies just within it changes least.
     private static IEnumerable<Teeth> PairsWithin(Window window)
     {
-        var sold = ListedRatios.Common.Where(teeth => window.Contains(teeth.Ratio)).OrderBy(teeth => teeth.Ratio).ToList();
+        var within = ListedRatios.Common.Where(teeth => window.Contains(teeth.Ratio));
+        var sold = (window.Low > 0 ? within.OrderBy(teeth => teeth.Ratio) : within.OrderByDescending(teeth => teeth.Ratio)).ToList();
         return sold.Concat(ToothPairs.All.Where(teeth => window.Contains(teeth.Ratio)).ExceptBy(sold.Select(teeth => teeth.Ratio), teeth => teeth.Ratio));
     }
 }

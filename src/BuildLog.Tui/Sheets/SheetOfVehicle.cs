@@ -93,17 +93,16 @@ public static class SheetOfVehicle
 
     private static DrivelineRow Row(DrivelineOfDay day, Fitment fitment, UnitSystem units)
     {
-        var numbers = day.Numbers.Where(number => number.Position == fitment.Position).ToList();
-        var gears = fitment.Position == Position.Transmission;
-        if (gears) numbers.RemoveAll(number => !number.Number.StartsWith("gear ", StringComparison.Ordinal));
-        return new(
-            Sentence(fitment.Position.InWords()),
-            Part(fitment.Component),
-            numbers.Count == 0 ? null
-                : gears ? Spoken($"gears {string.Join(", ", numbers.Select(number => Rounded.Fixed(number.Used.Value.Value, 2)))}")
-                : string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {Rounded.Converted(number.Used.Value, number.Unit, units.Shown(number.Unit))}")),
-            numbers.Count == 0 ? null : string.Join("; ", numbers.Select(number => gears ? number.Used.Source.InWords() : Source(number.Used)).Distinct()));
+        var (says, sources) = fitment.Position == Position.Transmission ? Gears(day.Driveline.Transmission) : Numbers([.. day.Numbers.Where(number => number.Position == fitment.Position)], units);
+        return new(Sentence(fitment.Position.InWords()), Part(fitment.Component), says, sources);
     }
+
+    private static (string? Says, string? Sources) Gears(Transmission? box) => box is not { Gears: { Count: > 0 } gears } ? (null, null)
+        : (Spoken($"gears {string.Join(", ", gears.Select(gear => Rounded.Fixed(gear.Ratio.Value.Value, 2)))}"), string.Join("; ", gears.Select(gear => gear.Ratio.Source.InWords()).Distinct()));
+
+    private static (string? Says, string? Sources) Numbers(IReadOnlyList<NumberKnown> numbers, UnitSystem units) => numbers.Count == 0 ? (null, null)
+        : (string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {Rounded.Converted(number.Used.Value, number.Unit, units.Shown(number.Unit))}")),
+            string.Join("; ", numbers.Select(number => Source(number.Used)).Distinct()));
 
     // "tube wall of piece 1: 2.10 mm", or the two numbers are read as one.
     private static string Named(string number) => char.IsAsciiDigit(number[^1]) ? $"{number}:" : number;

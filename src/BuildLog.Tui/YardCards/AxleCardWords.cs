@@ -48,7 +48,7 @@ internal static class AxleCardWords
     private static string Teeth(AxleCard card)
     {
         var hubs = card.Hub == 1 ? "" : Spoken($", with {Rounded.Exact(card.Hub)} in the hubs");
-        var (sure, perhaps) = (string.Join(" ", card.Teeth), string.Join(" ", card.Perhaps));
+        var (sure, perhaps) = (string.Join(" ", card.Teeth) + (card.LeavesOut ? Spoken(" and others") : ""), string.Join(" ", card.Perhaps));
         return (card.Teeth.Count, card.Perhaps.Count) switch
         {
             (0, 0) => "",

@@ -65,6 +65,17 @@ public sealed class AxleCardTests
         Assert.Equal(sold.OrderBy(pair => pair.Ratio), sold);
     }
 
+    [Fact]
+    public void Below_a_limit_alone_the_teeth_begin_at_it_and_it_is_known_that_there_are_more()
+    {
+        var card = AxleCard.Of(Wanted with { Window = new(double.NegativeInfinity, 4.42), SureWindow = new(double.NegativeInfinity, 4.33) });
+
+        Assert.InRange(card.Teeth[0].Ratio, 4.2, 4.33);
+        Assert.Contains(new Teeth(41, 10), card.Teeth);
+        Assert.True(card.LeavesOut);
+        Assert.False(AxleCard.Of(Wanted with { Window = new(3.44, 3.51), SureWindow = new(3.44, 3.51) }).LeavesOut);
+    }
+
     // 29/12 = 2.417 lies in the window alone; counted it is never a yes, so it is none as teeth.
     [Fact]
     public void Teeth_that_would_do_are_sure_and_the_others_stand_apart()

@@ -40,6 +40,10 @@ public sealed partial class CommandsInDutchTests
         File.Delete(file);
     }
 
+    [Fact]
+    public void The_sheet_has_the_gears_of_the_gearbox()
+        => Assert.Contains("versn. 3,32, 2,05", Regex.Replace(Said.InDutch("sheet", "Tansy", "--demo", "--preview").Output, @"\s+", " "), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("axle", "--turns", "10:23.7", "--wheels", "one-held")]
     [InlineData("tyre", "205/65R15 94H")]
