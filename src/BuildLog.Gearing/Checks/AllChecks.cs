@@ -12,6 +12,7 @@ public static class AllChecks
     public static readonly IReadOnlyList<ICheck> List =
     [
         new CruiseCheck(),
+        new EngineRangeCheck(),
         new CruiseBandCheck(),
         new LuggingCheck(),
         new HillCheck(),

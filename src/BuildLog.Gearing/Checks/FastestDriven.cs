@@ -4,6 +4,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
+using BuildLog.Gearing.Speeds;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -23,17 +24,32 @@ internal sealed record FastestDriven(Measured Speed, string Text, Sentence Says,
     /// <summary>The wish it was taken from; null where it was computed.</summary>
     public Typed? Wish { get; private init; }
 
+    /// <summary>What gears and redline allow, beside a wish; null where that is not known.</summary>
+    public FastestDriven? AtMost { get; private init; }
+
     /// <summary>The slowest symbol that is surely fast enough; null above the table.</summary>
     public string? Symbol => TyreSpeed.SymbolFor(TyreSpeed.Required(Unit.FromBase(Speed.Interval95.High)));
 
     /// <summary>Null while nothing is known and nothing wanted.</summary>
-    public static FastestDriven? Of(Driveline driveline, OwnersGoals goals) => Reached(driveline) ?? Wanted(goals);
+    public static FastestDriven? Of(Driveline driveline, OwnersGoals goals)
+        => Reached(driveline) ?? (Wanted(goals) is { } wanted
+            ? wanted with { AtMost = Geared(driveline), ToKnow = Spoken("enter the engine's torque and redline, and the vehicle's mass, body and tyres: then its top speed is known") }
+            : null);
 
     /// <summary>By the wishes alone.</summary>
     public static FastestDriven? Wanted(OwnersGoals goals)
         => goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value) is { } wish
             ? new(wish.ToMeasured(Spoken("road speed")), wish.Text, $"{wish.Text} is wanted, and what it reaches is not known.") { Wish = wish }
             : null;
+
+    private static FastestDriven? Geared(Driveline driveline)
+    {
+        if (driveline.Engine?.Redline is not { } redline || GearSpeeds.Of(driveline) is not { } speeds || driveline.Step(null) is null) return null;
+
+        var longest = speeds.Steps.MinBy(step => step.Ratio.Value)!;
+        var speed = speeds.RoadSpeed(longest, redline.Value);
+        return new(speed, Rounded.Value(speed, Unit), $"its redline ends it at {Said.Number(speed, Unit, 0)} in gear {longest.InWords}");
+    }
 
     private static FastestDriven? Reached(Driveline driveline)
     {

@@ -27,7 +27,7 @@ internal sealed class GearStepsCheck : ICheck
     {
         var steps = driveline.Steps;
         if (steps.Count >= 3) yield return Progression(steps);
-        if (steps.Count >= 2 && driveline.Engine?.Torque is not null) yield return Drop(driveline, steps);
+        if (steps.Count >= 2 && driveline.Engine is { Torque: not null, MayPeakBeyondItsCurve: false }) yield return Drop(driveline, steps);
     }
 
     private Finding Progression(IReadOnlyList<DriveStep> steps)

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>The joints of a propshaft carry what the engine or the tyres can ask of them.</summary>
 /// <remarks>
 /// <code>asked = min(low-gear torque, wheel-slip torque);   rating ≥ asked fits;   with a low range, less than the low-gear torque is a watch</code>
-/// <para>Formulas and their source see <see cref="ShaftTorque"/>. What stands on the axle: see <see cref="MassOnAxle"/>; without it the low-gear torque alone is taken, which is the safe side.</para>
+/// <para>Formulas and their source see <see cref="ShaftTorque"/>. What stands on the axle: see <see cref="MassOnAxle"/>. One of the two torques alone is an upper bound of what is asked: it may pass a joint and cannot fail it.</para>
 /// <para>A rating is the maker's for continuous torque, not the one at which the joint yields; one that is only somebody's word warns and never clashes.</para>
 /// </remarks>
 internal sealed class JointTorqueCheck : ICheck
@@ -27,30 +27,35 @@ internal sealed class JointTorqueCheck : ICheck
 
     private Finding Judge(Driveline driveline, FittedShaft shaft)
     {
-        var low = LowGear(driveline);
-        var slip = WheelSlip(driveline, shaft);
-        var asked = TorqueAsked.Of(low, slip, shaft.Shaft.JointRating?.Value);
-        if (asked is null || shaft.Shaft.JointRating is not { } rating)
-            return this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints are strong enough"), [.. Lacking(driveline, shaft, asked)], Limit);
+        var (low, slip) = (LowGear(driveline), WheelSlip(driveline, shaft));
+        var unit = Units.NewtonMetre;
+        var rating = shaft.Shaft.JointRating;
+        var asked = TorqueAsked.Of(low, slip, rating?.Value);
 
-        var spare = rating.Value / asked;
-        var judged = Verdicts.Judge(spare, Window.AtLeast(1), rating.Source < Source.OwnersWord);
+        // One of the two alone is an upper bound: it may pass, not fail.
+        if (asked is null || rating is null || ((low is null || slip is null) && (rating.Value - asked).Interval95.Low < 0))
+            return this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints are strong enough"), [.. Lacking(driveline, shaft, asked, low, slip)], Limit);
+
+        var (value, wanted) = (asked - (rating.Value - rating.Value.Value), Window.AtMost(rating.Value.Value));
+        var judged = Verdicts.Judge(value, wanted, rating.Source < Source.OwnersWord);
         if (judged.Verdict == Verdict.Fits && OffRoad(driveline, low) is { } bound && rating.Value.Value < bound.Value)
             judged = (Verdict.Watch, Because.UnverifiedLimit);
 
         return this.Judged(new(
-            shaft.Joint, spare, Units.One, Window.AtLeast(1),
-            $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, Units.NewtonMetre, 0)} ({(asked == slip ? Spoken("the tyres slip") : Spoken("low gear"))}{Other(low, slip, asked)}); "
-                + $"its joints are rated for {Said.Number(rating.Value, Units.NewtonMetre, 0)}.{(slip is null ? "" : AssumedLoad.GripInWords(driveline))}",
+            shaft.Joint, value, unit, wanted,
+            $"The {shaft.Position.InWords()} is asked for {Said.Number(asked, unit, 0)} ({(asked == slip ? Spoken("the tyres slip") : Spoken("low gear"))}{Other(low, slip, asked)}); "
+                + $"its joints are rated for {Said.Number(rating.Value, unit, 0)}.{(slip is null ? "" : AssumedLoad.GripInWords(driveline))}",
             Limit)
         {
             ByLimits = judged,
-            Cures = [$"joints rated for {Said.Rated(asked, OffRoad(driveline, low))}"],
+            Cures = [$"joints rated for {Enough(asked, OffRoad(driveline, low))}"],
         });
     }
 
     // Off the road the wheels may be bound, and then the tyres do not slip first.
     private static Measured? OffRoad(Driveline driveline, Measured? low) => driveline.TransferCase?.Low is null ? null : low;
+
+    private static SaidNumber Enough(Measured asked, Measured? offRoad) => Said.OrMore(Math.Max(asked.Interval95.High, offRoad?.Interval95.High ?? 0), Units.NewtonMetre, 0);
 
     private static Sentence Other(Measured? low, Measured? slip, Measured asked)
     {
@@ -70,15 +75,31 @@ internal sealed class JointTorqueCheck : ICheck
             ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
             : null;
 
-    private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, Measured? asked)
+    private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, Measured? asked, Measured? low, Measured? slip)
     {
         if (shaft.Shaft.JointRating is null)
         {
-            var enough = asked is null ? "" : Said.As($"; {Said.Rated(asked, OffRoad(driveline, LowGear(driveline)))} would do");
+            var enough = asked is null ? "" : Said.As($"; {Enough(asked, OffRoad(driveline, low))} would do");
             yield return new(Spoken("the joints' rating is not known"), $"measure the joint's caps and width, and take its continuous rating from the maker's sheet{enough}");
         }
 
         if (asked is null)
+        {
             yield return new(Spoken("neither the low-gear torque nor the wheel-slip torque is known"), driveline.Engine?.Torque is null ? Spoken("enter the engine's torque") : Spoken("enter the gear ratios"));
+        }
+        else if (shaft.Shaft.JointRating is not null)
+        {
+            foreach (var missing in slip is null ? Slip(driveline, shaft) : LowGear(driveline, shaft)) yield return missing;
+        }
     }
+
+    private static IEnumerable<Missing> Slip(Driveline driveline, FittedShaft shaft)
+    {
+        if (MassOnAxle.Of(driveline, shaft.AxlePosition) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
+        if (shaft.Axle?.Ratio is null) yield return new(Spoken($"the {shaft.AxlePosition.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
+        foreach (var missing in Missing.Tyres(driveline)) yield return missing;
+    }
+
+    private static IEnumerable<Missing> LowGear(Driveline driveline, FittedShaft shaft)
+        => [.. Missing.Torque(driveline), .. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.LowRange(driveline)];
 }

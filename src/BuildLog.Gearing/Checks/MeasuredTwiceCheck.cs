@@ -31,7 +31,7 @@ internal sealed class MeasuredTwiceCheck : ICheck
         var others = string.Join(", ", apart.Select(again => $"{Shown(again.Other, unit)} ({again.Other.Says})"));
         return this.Plain(
             [apart[0].Position], Verdict.Watch, Because.UnverifiedLimit,
-            $"The {apart[0].Position.InWords()}'s {apart[0].Number} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.",
+            $"The {apart[0].Number} of the {apart[0].Position.InWords()} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.",
             Spoken("what was measured before"),
             Spoken("measure it once more, and strike what is wrong from the page Measured")) with
         {

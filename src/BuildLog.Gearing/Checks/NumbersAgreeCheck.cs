@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>What is typed in one place does not contradict what is typed in another.</summary>
 /// <remarks>
 /// <code>lowest clean pull, torque points, cruise ≤ redline;   lowest clean pull ≤ last torque point;   share on driven wheels = that of the axle masses ± 5 %;
-/// whole = both axles of one weighing, see <see cref="Weighing"/>;   torque points ≤ told peak, and reach it at its engine speed;   loaded radius ≤ half the diameter</code>
+/// whole = both axles of one weighing, see <see cref="Weighing"/>;   torque points ≤ told peak, and reach it at its engine speed;   0.85 · half the diameter ≤ loaded radius ≤ half the diameter</code>
 /// <para>
 /// Each is a question: one of the two was mistyped, and both stay as they are. The 5 % are for another load on another day: common practice, no source. Says nothing where all agree.
 /// Source: definition.
@@ -19,6 +19,10 @@ namespace BuildLog.Gearing.Checks;
 internal sealed class NumbersAgreeCheck : ICheck
 {
     private const double OtherLoad = 0.05;
+
+    // Softer, a tyre rolls on its rim. Common practice, no source.
+    private const double FlattestTyre = 0.85;
+
 
     // What one rounds to that reads a curve off a page.
     private const double Rounding = 1.005;
@@ -108,11 +112,13 @@ internal sealed class NumbersAgreeCheck : ICheck
         if (tyres is not { LoadedRadius.Value: { } loaded, Size: { } size }) yield break;
 
         var free = size.FreeCircumferenceAsLabelled * (0.5 / Math.PI);
-        var over = loaded - free;
+        var (over, again) = (loaded - free, Spoken("measure from the hub's middle to the ground again, and read the tyre's size again"));
         if (over.Value > over.Expanded95)
             yield return Ask(
                 Position.Tyres, $"The loaded radius of {Said.Number(loaded, Units.Millimetre, 0)} is larger than half the diameter of the {size.Designation}, {Said.Number(free, Units.Millimetre, 0)}; it is usually 0.95 to 0.98 of that.",
-                Spoken("measure from the hub's middle to the ground again, and read the tyre's size again"));
+                again);
+        else if (loaded.Interval95.High < free.Value * FlattestTyre)
+            yield return Ask(Position.Tyres, $"The loaded radius of {Said.Number(loaded, Units.Millimetre, 0)} is far below half the diameter of the {size.Designation}, {Said.Number(free, Units.Millimetre, 0)}; it is usually 0.95 to 0.98 of that.", again);
     }
 
     private static SaidNumber Rpm(double value) => Said.Number(value, Units.RevolutionPerMinute, 0);

@@ -45,11 +45,8 @@ internal static class Said
         => new(unit, shown => new Window(beside.Interval95.High + play.Low, beside.Interval95.Low + play.High).AsTyped(shown, PlacesIn(shown, unit, places)) ?? Number(beside, unit, places).Words(shown));
 
     /// <summary>The rating that surely is so many times what is asked; ratings are meant as they are written.</summary>
-    public static SaidNumber Rated(Measured asked, double times) => OrMore(Enough(asked, times), Units.NewtonMetre, 0);
-
-    /// <summary>The same for two that are asked by turns.</summary>
-    public static SaidNumber Rated(Measured asked, Measured? orElse)
-        => OrMore(Math.Max(Enough(asked, 1), orElse is null ? 0 : Enough(orElse, 1)), Units.NewtonMetre, 0);
+    public static SaidNumber Rated(Measured asked, double times)
+        => OrMore(PartWindow.Surely(1 / asked, Window.AtLeast(times)) is { IsEmpty: false } sure ? sure.Low : times * asked.Interval95.High, Units.NewtonMetre, 0);
 
     public static SaidNumber Between(double low, double high, Unit unit, int places)
         => new(unit, shown => Rounded.Within(shown.FromBase(low), shown.FromBase(high), PlacesIn(shown, unit, places), shown));
@@ -58,9 +55,6 @@ internal static class Said
     public static Sentence As(Sentence clause) => clause;
 
     public static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    private static double Enough(Measured asked, double times)
-        => PartWindow.Surely(1 / asked, Window.AtLeast(times)) is { IsEmpty: false } sure ? sure.Low : times * asked.Interval95.High;
 
     private static int PlacesIn(Unit shown, Unit unit, int places)
         => shown == unit ? places : places + (int)Math.Ceiling(Math.Log10(shown.Factor / unit.Factor) - MostLost);

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>r = n in a gear at the speed that peak power reaches/n_P;   top: r ≤ 1.10;   the gear below top: r ≥ 0.85</code>
 /// <para>n_P engine speed of peak power. r above 1 in top is under-geared, r below 1 in the gear below top is over-geared: one economy gear is fine, two are not.</para>
-/// <para>Limit: common practice, it warns and never clashes. Says nothing until torque, ratios, tyres and load are known.</para>
+/// <para>Limit: common practice, it warns and never clashes. Says nothing until torque up to the power peak, ratios, tyres and load are known.</para>
 /// </remarks>
 internal sealed class TopGearCheck : ICheck
 {
@@ -23,7 +23,7 @@ internal sealed class TopGearCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        if (Pull.Of(driveline) is not { } pull) yield break;
+        if (Pull.Of(driveline) is not { } pull || driveline.Engine!.MayPeakBeyondItsCurve) yield break;
 
         var top = pull.Steps[^1];
         var inTop = Reached(pull, top);

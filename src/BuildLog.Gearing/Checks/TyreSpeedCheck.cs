@@ -36,7 +36,10 @@ internal sealed class TyreSpeedCheck : ICheck
 
         // The slower of two pairs counts; one without a symbol is asked for.
         TyreSize[] sizes = tyres.FrontPair?.Size is { } front ? [rear, front] : [rear];
-        return [Judge(sizes.MinBy(size => size.SpeedLimitKmh ?? 0)!, fastest)];
+        var slowest = sizes.MinBy(size => size.SpeedLimitKmh ?? 0)!;
+
+        // A wish is what it reaches at least; what the gears allow is the most.
+        return [fastest.AtMost is { } most && Judge(slowest, most) is { Verdict: Verdict.Fits } surely ? surely : Judge(slowest, fastest)];
     }
 
     private Finding Judge(TyreSize size, FastestDriven fastest)

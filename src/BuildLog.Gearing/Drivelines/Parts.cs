@@ -18,6 +18,9 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     /// <summary>Full-load torque; null where nobody knows.</summary>
     public TorqueCurve? Torque { get; init; }
 
+    /// <summary>Power still rises where the torque curve ends, and the engine may turn faster: then nobody knows its power peak. One that is drawn to told peaks knows it.</summary>
+    public bool MayPeakBeyondItsCurve => Torque is { EndsPastItsPowerPeak: false, Source: not Source.Assumed } torque && !(Redline?.Value.Value <= torque.To * (1 + 1e-9));
+
     /// <summary>The torque curve has no point that the engine may turn at: one of curve and redline is wrong.</summary>
     public bool BeginsAboveRedline => Torque is { } torque && Redline is { } redline && redline.Value.Value <= torque.From;
 

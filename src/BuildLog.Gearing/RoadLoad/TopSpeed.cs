@@ -41,7 +41,7 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
         : Speed;
 
     /// <summary>What to enter where the limit is not known.</summary>
-    public static string TorqueBeyond => Spoken("enter the engine's redline, and its torque up to there");
+    public static string TorqueBeyond => Spoken("enter the engine's torque up to its redline");
 
     /// <summary>Null where no gear holds any speed the torque curve reaches.</summary>
     public static TopSpeed? Of(Pull pull)

@@ -40,6 +40,7 @@ internal sealed class OptionsCommand : Command
             ["axle"] = Position.RearAxle,
             ["tyres"] = Position.Tyres,
             ["transmission"] = Position.Transmission,
+            ["gearbox"] = Position.Transmission, // as the card calls it
             ["overdrive"] = Position.Overdrive,
         };
         var wish = new SearchWish { Pools = pools, Changing = Chosen(parse, change, positions) };

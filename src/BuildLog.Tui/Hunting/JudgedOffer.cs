@@ -10,7 +10,7 @@ using BuildLog.Tui.Plans;
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>Whether an offered part would do, before the money is spent: what it does for the goals in the driveline it would go into, what it makes worse there, and its claim against the owner's own limit.</summary>
-/// <param name="Verdict">The worst of them; a claim that says nothing is a watch, and so is what fits and costs too much.</param>
+/// <param name="Verdict">The worst of them; a claim that says nothing is a watch, and so is what fits and costs too much or only with another part.</param>
 /// <param name="Reason">The goal first, then what is worse, then what is only claimed.</param>
 /// <param name="IsTooDear">It costs more than it may.</param>
 internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDear)
@@ -19,7 +19,13 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     public string Standing { get; private init; } = "";
 
     /// <summary><c>watch: no number is claimed; count it. It costs more than it may.</c></summary>
-    public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? Spoken("It costs more than it may.") : "", Standing]).Where(words => words.Length > 0));
+    public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? Spoken("It costs more than it may.") : "", IsInOtherMoney ? Spoken("Its price is in another currency than what it may cost: compare them.") : "", Standing]).Where(words => words.Length > 0));
+
+    /// <summary>It does only with the other axle geared alike, which nobody offers with it.</summary>
+    private bool IsHalf { get; init; }
+
+    /// <summary>Its price is in another currency than what it may cost, so nobody compares the two.</summary>
+    public bool IsInOtherMoney { get; private init; }
 
     /// <summary>The rule that failed where the same was rejected before; null where it was not.</summary>
     public string? Rejected { get; private init; }
@@ -30,7 +36,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     /// <param name="claimed">What is claimed of the part.</param>
     /// <param name="price">What it costs; null where nobody said.</param>
     public static JudgedOffer Of(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price)
-        => OfTheClaim(bench, rejected, wanted, claimed, price) is var judged && judged is { Verdict: Verdict.Fits } and ({ IsTooDear: true } or { Rejected: not null }) ? judged with { Verdict = Verdict.Watch } : judged;
+        => OfTheClaim(bench, rejected, wanted, claimed, price) is var judged && judged is { Verdict: Verdict.Fits } and ({ IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true }) ? judged with { Verdict = Verdict.Watch } : judged;
 
     private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price)
     {
@@ -49,7 +55,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             before is null ? "" : $"{before}.",
             goal is null ? "" : $"{ForTheGoal(goal.Verdict)}: {goal.Says}",
             window is not null && (goal is null || window.Verdict < goal.Verdict) ? InWindow(window) : "",
-            inPlace?.GearedAlike is { } other ? Spoken($"The {other.InWords()} has to be geared alike.") : "",
+            inPlace?.GearedAlike is { } other ? Spoken($"The {other.InWords()} has to be geared alike; this one alone would clash.") : "",
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
             verdicts.Count == 0 ? inPlace!.Reason : "",
             claimed.Contains('±', StringComparison.Ordinal) ? "" : Spoken($"{claimed.Trim()} is only the seller's word: count or measure it."),
@@ -59,6 +65,8 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         {
             Standing = inPlace is null ? "" : StandsAlready(inPlace.Standing),
             Rejected = before,
+            IsHalf = inPlace?.GearedAlike is not null,
+            IsInOtherMoney = price is { } asked && wanted.Most is { } cap && asked.Currency != cap.Currency,
         };
     }
 

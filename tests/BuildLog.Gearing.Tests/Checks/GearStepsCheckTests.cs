@@ -35,10 +35,10 @@ public sealed class GearStepsCheckTests
     public void An_upshift_that_drops_below_the_strong_torque_is_a_watch()
     {
         var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
-        var drop = Look(Box(4.1, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        var drop = Look(Box(4.1, 2.1, 1.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })[1];
         Assert.Equal(Verdict.Fits, drop.Verdict);
 
-        var wider = Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = torque } })[1];
+        var wider = Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })[1];
         Assert.Equal(5000 * 2.1 / 4.3, wider.Value!.Value * 60, 1e-6);
         Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (wider.Verdict, wider.Because));
         Assert.Equal("Shifted at the power peak, the step from 1 to 2 drops the engine to 2442 rev/min; its torque is near its peak from 2475 rev/min.", wider.Says);
@@ -48,7 +48,7 @@ public sealed class GearStepsCheckTests
     // 201 N·m at 3000 among 200 from 1500 to 5000: nobody feels where that peaks.
     [Fact]
     public void On_a_flat_curve_there_is_no_peak_to_stay_above()
-        => Assert.Equal(Verdict.Fits, Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four") { Torque = InventedLoad.Curve((1500, 200), (3000, 201), (5000, 200)) } })[1].Verdict);
+        => Assert.Equal(Verdict.Fits, Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = InventedLoad.Curve((1500, 200), (3000, 201), (5000, 200)) } })[1].Verdict);
 
     // Shifted at 4000 it lands at 1953.
     [Fact]
@@ -70,9 +70,13 @@ public sealed class GearStepsCheckTests
         var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
 
         Assert.Equal("The step from 2 to 3 is 2.00, the one below it, from 1 to 2, 1.50; the upper should not be larger.", Assert.Single(Look(Box(3, 2, 1))).Says);
-        Assert.Equal(5000 / 3.6, Assert.Single(Look(Box(3.6, 1) with { Engine = new("four") { Torque = torque } })).Value!.Value * 60, 1e-6);
-        Assert.Contains("from 2 to 3", Look(Box(3.4, 2.4, 1.0) with { Engine = new("four") { Torque = torque } })[1].Says, StringComparison.Ordinal);
+        Assert.Equal(5000 / 3.6, Assert.Single(Look(Box(3.6, 1) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })).Value!.Value * 60, 1e-6);
+        Assert.Contains("from 2 to 3", Look(Box(3.4, 2.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })[1].Says, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Where_power_still_rises_at_the_curves_end_nobody_knows_where_it_shifts()
+        => Assert.Single(Look(Box(4.3, 2.1, 1.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(6000 / 60.0)) { Torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180)) } }));
 
     [Fact]
     public void Two_gears_have_no_progression() => Assert.Empty(Look(Box(1.8, 1.0)));

@@ -26,7 +26,7 @@ public sealed class MeasuredTwiceCheckTests
         Assert.Equal(Verdict.Watch, finding.Verdict);
         Assert.Equal([Position.RearAxle], finding.Between);
         Assert.Equal(
-            "The axle's ratio is computed with as 4.00 ± 0.03 (count of 4 May 2026), but was also found to be 4.75 ± 0.03 (count of 1 May 2026), 3.35 ± 0.03 (count of 3 May 2026). They cannot all be right.",
+            "The ratio of the axle is computed with as 4.00 ± 0.03 (count of 4 May 2026), but was also found to be 4.75 ± 0.03 (count of 1 May 2026), 3.35 ± 0.03 (count of 3 May 2026). They cannot all be right.",
             finding.Says);
         Assert.Equal(["measure it once more, and strike what is wrong from the page Measured"], finding.Cures);
     }

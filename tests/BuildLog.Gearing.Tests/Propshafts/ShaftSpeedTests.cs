@@ -119,7 +119,7 @@ public sealed class ShaftSpeedTests
 
         Assert.Equal(5000 / 60.0, fastest.Speed.Value, 1e-9);
         Assert.Equal("where the torque curve ends in 4", fastest.At);
-        Assert.Equal("enter the engine's redline, and its torque up to there", fastest.ToKnow);
+        Assert.Equal("enter the engine's torque up to its redline", fastest.ToKnow);
     }
 
     [Fact]
