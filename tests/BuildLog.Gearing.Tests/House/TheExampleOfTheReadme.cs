@@ -9,7 +9,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.House;
 
-/// <summary>The ten lines of the package's README are these, and say what stands below them there.</summary>
+/// <summary>The ten lines of the package's README are these, with what they use, and say what stands below them there.</summary>
 public sealed class TheExampleOfTheReadme
 {
     [Fact]
@@ -36,10 +36,11 @@ public sealed class TheExampleOfTheReadme
 
     private static string Lines([CallerFilePath] string here = "")
     {
-        var lines = File.ReadAllLines(here).SkipWhile(line => !line.TrimStart().StartsWith("#region", StringComparison.Ordinal)).Skip(1)
+        var file = File.ReadAllLines(here);
+        var lines = file.SkipWhile(line => !line.TrimStart().StartsWith("#region", StringComparison.Ordinal)).Skip(1)
             .TakeWhile(line => !line.TrimStart().StartsWith("#endregion", StringComparison.Ordinal))
             .Select(line => line.Length == 0 ? line : line[8..]);
-        return $"```csharp\n{string.Join('\n', lines)}\n```";
+        return $"```csharp\n{string.Join('\n', file.Where(line => line.StartsWith("using BuildLog.", StringComparison.Ordinal)))}\n\n{string.Join('\n', lines)}\n```";
     }
 
     private static string House([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));

@@ -105,7 +105,7 @@ public sealed class OptionsCommandTests
 
     [Theory]
     [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed.")]
-    [InlineData("--change", "engine", "'engine' is not one of axle, tyres, transmission, overdrive.")]
+    [InlineData("--change", "engine", "'engine' is not one of axle, tyres, transmission, gearbox, overdrive.")]
     [InlineData("--top", "0", "'0' options cannot be shown: a whole number, one or more.")]
     public void What_cannot_be_searched_is_a_sentence(string option, string typed, string sentence)
     {
