@@ -67,13 +67,16 @@ public static class AllChecks
     /// <summary>The findings of all checks, the worst first; within a verdict in the order of <see cref="List"/>.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        IReadOnlyList<Finding> findings = [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding)).OrderBy(finding => finding.Verdict)];
-        var excluded = DrivelineWindows.Of(driveline, goals, findings).Where(window => window.Window.IsEmpty).ToList();
-        return excluded.Count == 0 ? findings : [.. findings.Select(finding => finding with { Windows = [.. finding.Windows.Select(window => window with { Excluded = excluded.Find(all => all.IsAbout(window) && all.IsDemandedBy(finding)) })] })];
+        IReadOnlyList<Finding> findings = [];
+
+        // A search looks at a thousand drivelines for their verdicts alone; only who reads the cures asks for this.
+        var contradictions = new Lazy<IReadOnlyList<WindowOfPart>>(() => [.. DrivelineWindows.Of(driveline, goals, findings).Where(window => window.Window.IsEmpty)]);
+        findings = [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding, contradictions)).OrderBy(finding => finding.Verdict)];
+        return findings;
     }
 
-    private static Finding AsMadeFor(Driveline driveline, Finding finding)
-        => finding.Windows.Count == 0 ? finding : finding with { Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window.Position, driveline) })] };
+    private static Finding AsMadeFor(Driveline driveline, Finding finding, Lazy<IReadOnlyList<WindowOfPart>> contradictions)
+        => finding.Windows.Count == 0 ? finding : finding with { Contradictions = contradictions, Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window.Position, driveline) })] };
 
     // Whoever changes the gears of one axle of a four-wheel drive changes those of both, unless it is their match that is wrong.
     private static PartWindow BothAlike(Driveline driveline, Finding finding, PartWindow window)

@@ -9,6 +9,8 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>What one check says of one driveline.</summary>
 public sealed record Finding
 {
+    private static readonly Lazy<IReadOnlyList<WindowOfPart>> None = new([]);
+
     /// <summary>The source of a limit that the owner set.</summary>
     public static string OwnersGoal => Spoken("owner's goal");
 
@@ -49,6 +51,9 @@ public sealed record Finding
     /// <summary>The window whose limit the value is nearest to reaching over, where there is one that is good and a wider one that is allowed; null for <see cref="Wanted"/>.</summary>
     public Window? Reaches { get; init; }
 
+    /// <summary>Of all findings together: what two wishes that exclude each other want of one number. Worked out when cures are asked for.</summary>
+    internal Lazy<IReadOnlyList<WindowOfPart>> Contradictions { get; init; } = None;
+
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
 
@@ -86,11 +91,14 @@ public sealed record Finding
         };
     }
 
-    private IEnumerable<PartWindow> Made => Windows.Where(window => window.Excluded is null).Select(window => window.AsMade).OfType<PartWindow>();
+    private IEnumerable<PartWindow> Made => Windows.Where(window => ExcludedBy(window) is null).Select(window => window.AsMade).OfType<PartWindow>();
 
     // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
     private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
-        => Windows.Select(window => window.Excluded).OfType<WindowOfPart>().Select(all => Spoken($"no {all.Quantity} does for all: {(all with { Unit = shown(all.Unit) }).Contradiction!.TrimEnd('.')}"));
+        => Windows.Select(ExcludedBy).OfType<WindowOfPart>().Select(all => Spoken($"no {all.Quantity} does for all: {(all with { Unit = shown(all.Unit) }).Contradiction!.TrimEnd('.')}"));
+
+    // All that is wanted of this number, where two of it, this finding's among them, exclude each other.
+    private WindowOfPart? ExcludedBy(PartWindow window) => Contradictions.Value.FirstOrDefault(all => all.IsAbout(window) && all.IsDemandedBy(this));
 
     private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

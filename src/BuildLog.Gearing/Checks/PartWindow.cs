@@ -1,7 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -20,9 +19,6 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
 
     /// <summary>Between which values such a part is made.</summary>
     public Window Made { get; init; } = PartsMade.Of(Position);
-
-    /// <summary>All that is wanted of this number, where two of it, this one among them, exclude each other; null where they do not.</summary>
-    public WindowOfPart? Excluded { get; init; }
 
     /// <summary>As much of it as is made; null where nothing is: a window may lie beyond where another part is what is wrong.</summary>
     public PartWindow? AsMade
