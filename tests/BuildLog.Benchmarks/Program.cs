@@ -15,6 +15,7 @@ switch (args)
     case ["find", var notes]: return FindRun.Of(int.Parse(notes, CultureInfo.InvariantCulture));
     case ["list", var program]: return FirstList.Of(program);
     case ["coverage", var shops]: return CoverageRun.Of(int.Parse(shops, CultureInfo.InvariantCulture));
+    case ["checks"]: return ChecksRun.Of();
     case ["engine"]: return EngineRun.Of();
     case ["search"]: return SearchRun.Of();
     case ["sheet"]: return SheetRun.Print();

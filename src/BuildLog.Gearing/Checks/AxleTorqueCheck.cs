@@ -42,7 +42,7 @@ internal sealed class AxleTorqueCheck : ICheck
         // One of the two alone is an upper bound: it may pass, not fail.
         if (least is null || ((lowGear is null || slip is null) && !wanted.Contains(least.Interval95)))
         {
-            var missing = slip is null ? Missing.Mass(driveline).Concat(Missing.DrivenShare(driveline)).Concat(Missing.Tyres(driveline)) : LowGear(driveline, position, axle);
+            var missing = slip is null ? Missing.ForWheelSlip(driveline, position) : LowGear(driveline, position, axle);
             return this.Open([Position.Engine, position], Spoken($"Whether the {position.InWords()} holds"), missing, unit, wanted, source);
         }
 

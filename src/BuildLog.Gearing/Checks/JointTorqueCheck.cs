@@ -95,9 +95,8 @@ internal sealed class JointTorqueCheck : ICheck
 
     private static IEnumerable<Missing> Slip(Driveline driveline, FittedShaft shaft)
     {
-        if (MassOnAxle.Of(driveline, shaft.AxlePosition) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
+        foreach (var missing in Missing.ForWheelSlip(driveline, shaft.AxlePosition)) yield return missing;
         if (shaft.Axle?.Ratio is null) yield return new(Spoken($"the {shaft.AxlePosition.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
-        foreach (var missing in Missing.Tyres(driveline)) yield return missing;
     }
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, FittedShaft shaft)

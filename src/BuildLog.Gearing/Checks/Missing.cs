@@ -39,11 +39,23 @@ internal sealed record Missing(string What, Sentence Cure)
     /// <summary>Only the front wheels have tyres.</summary>
     public static Missing RearTyres => new(Spoken("only front tyres are fitted"), Spoken("fit the rear tyres, or fit this set as tyres if all wheels have it"));
 
+    private static Missing FrontTyres => new(Spoken("the front tyres' circumference is not known"), Spoken("roll the front tyres out, or enter their size"));
+
+    private static Missing Circumference => new(Spoken("the tyres' circumference is not known"), Spoken("roll the tyres out, or enter their size"));
+
     public static IEnumerable<Missing> Tyres(Driveline driveline)
     {
         if (driveline is { Tyres: null, LoneFrontTyres: not null }) yield return RearTyres;
         else if (driveline.Tyres is null) yield return new(Spoken("no tyres are fitted"), Spoken("fit tyres"));
-        else if (driveline.DrivingTyres!.RollingCircumference is null) yield return new(Spoken("the tyres' circumference is not known"), Spoken("roll the tyres out, or enter their size"));
+        else if (driveline.DrivingTyres!.RollingCircumference is null) yield return Circumference;
+    }
+
+    /// <summary>What the torque at which an axle's tyres slip lacks.</summary>
+    public static IEnumerable<Missing> ForWheelSlip(Driveline driveline, Position axle)
+    {
+        if (MassOnAxle.Of(driveline, axle) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
+        if (driveline.Tyres is null) foreach (var missing in Tyres(driveline)) yield return missing;
+        else if (driveline.Tyres.On(axle).RollingCircumference is null) yield return axle == Position.FrontAxle && driveline.Tyres.FrontPair is not null ? FrontTyres : Circumference;
     }
 
     public static IEnumerable<Missing> Mass(Driveline driveline)

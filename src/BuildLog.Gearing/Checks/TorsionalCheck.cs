@@ -54,13 +54,14 @@ internal sealed class TorsionalCheck : ICheck
         });
     }
 
-    private static IReadOnlyList<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)
+    // Gone through only where a cure is asked for: it tries angle after angle.
+    private static IEnumerable<Sentence> Cure(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, Measured turns)
     {
-        if (yokes.All(piece => piece == Propshafts.Yokes.InLine)) return [Angles(joints, yokes, turns)];
-
         IReadOnlyList<Yokes> inLine = [.. yokes.Select(_ => Propshafts.Yokes.InLine)];
         var turned = Spoken("yokes in line on every piece of the shaft");
-        return IsCured(joints, inLine, turns) ? [turned] : [$"{turned}, and {Angles(joints, inLine, turns)}"];
+        if (yokes.SequenceEqual(inLine)) yield return Angles(joints, yokes, turns);
+        else if (IsCured(joints, inLine, turns)) yield return turned;
+        else yield return $"{turned}, and {Angles(joints, inLine, turns)}";
     }
 
     private static Sentence Angles(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> inLine, Measured turns)

@@ -61,7 +61,7 @@ public static class OptionSearch
         Option Full(Combination at) => Judged(driveline, goals, left, currency, at);
 
         var alone = new PartsAlone(left, Full, most, cancel);
-        var judged = new Dictionary<Combination, Option>(alone.Judged);
+        var scores = alone.Scores.ToDictionary(one => one.At, one => one.Score);
         var rounds = alone.Rounds;
         for (var k = 0; k < rounds.Count; k++)
         {
@@ -69,14 +69,14 @@ public static class OptionSearch
             foreach (var (_, at) in new SeparableSearch(driveline, goals, rounds[k].Parts, most, share, cancel).Run(share, most, cancel).Members)
             {
                 cancel.ThrowIfCancellationRequested();
-                if (rounds[k].Of(at) is var whole && !judged.ContainsKey(whole)) judged.Add(whole, Full(whole));
+                if (rounds[k].Of(at) is var whole && !scores.ContainsKey(whole)) scores.Add(whole, Full(whole).Score);
             }
         }
 
         var front = new Front<Combination>();
-        foreach (var (at, option) in judged) front.Add(option.Score, at);
-        var options = front.Members.OrderBy(member => member.Score).ThenBy(member => member.What).Select(member => judged[member.What]);
-        return new([.. options.Where(option => option.Changes > 0)], left.Count, judged.Count, exclusions, watch.Elapsed);
+        foreach (var (at, score) in scores) front.Add(score, at);
+        var options = front.Members.OrderBy(member => member.Score).ThenBy(member => member.What).Select(member => Full(member.What));
+        return new([.. options.Where(option => option.Changes > 0)], left.Count, scores.Count, exclusions, watch.Elapsed);
     }
 
     private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)

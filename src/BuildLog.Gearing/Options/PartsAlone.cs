@@ -12,6 +12,7 @@ internal sealed class PartsAlone
 
     private readonly CandidateParts parts;
     private readonly Combination inPlace;
+    private readonly Dictionary<Combination, (OptionScore Score, VerdictCounts Unseen)> judged;
     private readonly VerdictCounts now;
 
     /// <param name="parts">What is searched.</param>
@@ -27,29 +28,31 @@ internal sealed class PartsAlone
             .Concat(Enumerable.Range(0, parts.Axles.Count).Select(k => inPlace with { Axle = k }))
             .Concat(Enumerable.Range(0, parts.Tyres.Count).Select(k => inPlace with { Tyres = k }))
             .Distinct();
-        Judged = each.AsParallel().WithDegreeOfParallelism(cores).WithCancellation(cancel).Select(at => (at, Option: judge(at))).ToDictionary(judged => judged.at, judged => judged.Option);
-        now = Unseen(Judged[inPlace]);
+        judged = each.AsParallel().WithDegreeOfParallelism(cores).WithCancellation(cancel).Select(at => (at, Verdict: Verdict(judge(at)))).ToDictionary(one => one.at, one => one.Verdict);
+        now = judged[inPlace].Unseen;
     }
 
     /// <summary>What is in place, and every way out of one part.</summary>
-    public IReadOnlyDictionary<Combination, Option> Judged { get; }
+    public IEnumerable<(Combination At, OptionScore Score)> Scores => judged.Select(one => (one.Key, one.Value.Score));
 
     /// <summary>What to combine, round by round; none twice.</summary>
-    public IReadOnlyList<SearchRound> Rounds => [.. ((IEnumerable<SearchRound>)[Of(_ => true), Of(option => BringsNoClash(Unseen(option))), Of(option => BringsNothing(Unseen(option)))]).DistinctBy(round => round.Parts.Count)];
+    public IReadOnlyList<SearchRound> Rounds => [.. ((IEnumerable<SearchRound>)[Of(_ => true), Of(BringsNoClash), Of(BringsNothing)]).DistinctBy(round => round.Parts.Count)];
 
     private bool BringsNoClash(VerdictCounts counts) => counts.Clash <= now.Clash;
 
     private bool BringsNothing(VerdictCounts counts) => BringsNoClash(counts) && counts.Open <= now.Open && counts.Watch <= now.Watch;
 
-    private static VerdictCounts Unseen(Option option) => VerdictCounts.Of(option.Findings.Where(finding => !Separable.Contains(finding.Check)));
+    // No more is kept of one: a thousand drivelines with all their findings are a burden.
+    private static (OptionScore Score, VerdictCounts Unseen) Verdict(Option option)
+        => (option.Score, VerdictCounts.Of(option.Findings.Where(finding => !Separable.Contains(finding.Check))));
 
     private static int Place<T>(IReadOnlyList<Candidate<T>> candidates)
         where T : class
         => Enumerable.Range(0, candidates.Count).FirstOrDefault(k => candidates[k].IsInPlace);
 
-    private SearchRound Of(Func<Option, bool> isIn)
+    private SearchRound Of(Func<VerdictCounts, bool> isIn)
     {
-        int[] Kept(int count, Func<int, Combination> alone) => [.. Enumerable.Range(0, count).Where(k => alone(k) == inPlace || isIn(Judged[alone(k)]))];
+        int[] Kept(int count, Func<int, Combination> alone) => [.. Enumerable.Range(0, count).Where(k => alone(k) == inPlace || isIn(judged[alone(k)].Unseen))];
         return new(
             parts,
             Kept(parts.Gearboxes.Count, k => inPlace with { Gearbox = k }), Kept(parts.Overdrives.Count, k => inPlace with { Overdrive = k }),
