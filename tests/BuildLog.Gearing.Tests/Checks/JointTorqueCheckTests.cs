@@ -69,6 +69,10 @@ public sealed class JointTorqueCheckTests
         Assert.Contains("enter the gear ratios", Find(Car(460) with { Transmission = null }).Cures);
     }
 
+    [Fact]
+    public void Where_only_the_tyres_circumference_lacks_it_alone_is_asked_for()
+        => Assert.Equal(["roll the tyres out, or enter their size"], Find(Car(590) with { AxleMasses = new(null, InventedShaft.Known(800)), Tyres = new("tyres", null, null) }).Cures);
+
     // Low range 2.5: 595 · 2.5 · 0.95 = 1413 N·m, which a wedged wheel can ask for.
     [Fact]
     public void With_a_low_range_less_than_the_low_gear_torque_is_a_watch()
