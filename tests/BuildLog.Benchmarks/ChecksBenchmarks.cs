@@ -19,12 +19,12 @@ public class ChecksBenchmarks
 
     private readonly double v = 25, gear = 1, axle = 4.1, circumference = 2.26;
 
-    /// <summary>Every check has something to say of the truck, but for those that only name what is lacking.</summary>
+    /// <summary>Every check has something to say of the truck, but for those that speak only where something is wrong or lacking.</summary>
     [GlobalSetup]
     public void AllSpeak()
     {
         var silent = AllChecks.List.Where(check => !Look(check).Any()).Select(check => check.Id).ToList();
-        if (silent is not ["rear-tyres", "not-looked-at"]) throw new InvalidOperationException($"The truck leaves these without a word: {string.Join(", ", silent)}.");
+        if (silent is not ["engine-range", "rear-tyres", "numbers-agree", "not-looked-at"]) throw new InvalidOperationException($"The truck leaves these without a word: {string.Join(", ", silent)}.");
     }
 
     [Benchmark(Baseline = true)]
