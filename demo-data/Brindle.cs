@@ -18,6 +18,7 @@ internal static class Brindle
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Brindle",
+            Description = "half-ton pick-up of 1971",
             State = VehicleState.InBuild,
             Owner = "Agnes Thorley",
             ChassisNumber = "WX-PU-20417",

@@ -19,6 +19,7 @@ internal static class Haldor
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Haldor",
+            Description = "long-wheelbase 4×4 of 1977",
             State = VehicleState.InBuild,
             Owner = "Ilse Marrick",
             ChassisNumber = "HD4-1177-L",

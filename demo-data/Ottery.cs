@@ -20,6 +20,7 @@ internal static class Ottery
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Ottery",
+            Description = "open tourer of 1955",
             State = VehicleState.HandedOver,
             Owner = "Rufus Keel",
             ChassisNumber = "OT 5529",

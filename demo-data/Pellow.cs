@@ -15,6 +15,7 @@ internal static class Pellow
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Pellow",
+            Description = "panel van, about 1976",
             State = VehicleState.Planned,
             Owner = "the shop",
             ChassisNumber = "not found yet",

@@ -17,6 +17,7 @@ internal static class Quillon
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Quillon",
+            Description = "fastback coupe of 1970",
             State = VehicleState.InBuild,
             Owner = "Bastian Orme",
             ChassisNumber = "QL 70 0093",

@@ -18,6 +18,7 @@ internal static class Tansy
         var vehicle = shop.Add(new Vehicle
         {
             Name = "Tansy",
+            Description = "estate of 1988, five doors",
             State = VehicleState.OnTheRoad,
             Owner = "Dorrit Ames",
             ChassisNumber = "TN-88-3105",

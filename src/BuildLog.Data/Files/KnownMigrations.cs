@@ -13,5 +13,6 @@ internal static class KnownMigrations
         "20261126125048_FrontTyresAndLowStep",
         "20261126152312_ReadingsOfEverySession",
         "20261127015828_PartsThatAreGone",
+        "20261127171200_WhatTheVehicleIs",
     ];
 }

@@ -2440,6 +2440,10 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Description")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("DrivesInFront")
                         .HasColumnType("INTEGER");
 

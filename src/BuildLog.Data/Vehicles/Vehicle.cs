@@ -21,6 +21,9 @@ public sealed class Vehicle : Entered
 
     public VehicleState State { get; set; } = VehicleState.Planned;
 
+    /// <summary>What it is: kind, year, maker and model, as its papers or its owner say.</summary>
+    public string Description { get; set; } = "";
+
     public string Owner { get; set; } = "";
 
     /// <summary>Chassis or vehicle identity number, as stamped.</summary>
@@ -101,6 +104,7 @@ public sealed class Vehicle : Entered
         if (Name.Length == 0) throw new RefusedException("vehicle", Spoken("A vehicle needs a name."), "Brindle");
         if (Name.Length > 60 || Name.Any(char.IsControl))
             throw new RefusedException("vehicle", Spoken("A vehicle's name is one line of at most 60 characters."), "Brindle");
+        TextRules.CheckLine(Description, new Later("what it is"), "pick-up of 1971, long bed");
         Specs.Check();
         CheckClass(BodyClass, new Later("body"), [.. Gearing.RoadLoad.BodyClass.All.Select(body => body.Name)]);
         CheckClass(RollingClass, new Later("rolling"), [.. Gearing.RoadLoad.RollingClass.All.Select(tyre => tyre.Name)]);

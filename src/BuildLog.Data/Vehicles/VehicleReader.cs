@@ -37,6 +37,7 @@ internal static class VehicleReader
     {
         Name = row.Text("Name"),
         State = row.Word<VehicleState>("State"),
+        Description = row.Text("Description"),
         Owner = row.Text("Owner"),
         ChassisNumber = row.Text("ChassisNumber"),
         Registration = row.Text("Registration"),

@@ -23,6 +23,7 @@ internal sealed class VehiclesCommand : Command
         ["vehicles"] = Json.Array(vehicles, vehicle => new JsonObject
         {
             ["name"] = vehicle.Name,
+            ["description"] = vehicle.Description,
             ["state"] = vehicle.State.InWords(),
             ["owner"] = vehicle.Owner,
             ["chassisNumber"] = vehicle.ChassisNumber,

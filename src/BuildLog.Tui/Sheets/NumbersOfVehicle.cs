@@ -13,6 +13,7 @@ internal static class NumbersOfVehicle
         var vehicle = bench.Vehicle;
         LabelledLine[] own =
         [
+            new(Spoken("Vehicle"), vehicle.Description),
             new(Spoken("Chassis number"), Known(vehicle.ChassisNumber, Identified.Chassis, folder)),
             new(Spoken("Engine number"), Known(bench.Fitted.At(Position.Engine)?.SerialNumber ?? "", Identified.Engine, folder)),
             new(Spoken("Registration"), vehicle.Registration),

@@ -16,6 +16,7 @@ public static class VehicleForm
         Entries =
         [
             new TextEntry("name", Spoken("Name")) { Initial = vehicle.Name, Hint = Spoken("what the shop calls it, such as Kestrel"), Check = Forms.Checks.Filled("name", Spoken("A vehicle needs a name, such as Kestrel.")) },
+            new TextEntry("description", Spoken("What it is")) { Initial = vehicle.Description, Hint = Spoken("kind, year, maker, model, such as pick-up of 1971, long bed") },
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
             new TextEntry("owner", Spoken("Owner")) { Initial = vehicle.Owner },
             new TextEntry("chassis", Spoken("Chassis number")) { Initial = vehicle.ChassisNumber, Hint = Spoken("as stamped") },
@@ -28,6 +29,7 @@ public static class VehicleForm
         Save = values => LoadEntries.Contradiction(values) is { } contradiction ? SaveOutcome.Refuse(nameof(Spec.RearAxleMass), contradiction) : Forms.Checks.Try(() => save(edited =>
         {
             edited.Name = values["name"];
+            edited.Description = values["description"];
             edited.State = Enum.Parse<VehicleState>(values["state"]);
             edited.Owner = values["owner"];
             edited.ChassisNumber = values["chassis"];

@@ -62,6 +62,7 @@ internal sealed class ShopOfEveryKind
             Name = "Brindle",
             State = VehicleState.OnTheRoad,
             Owner = "Agnes",
+            Description = "half-ton pick-up of 1971",
             ChassisNumber = "WX-PU-20417",
             Registration = "BR 12",
             DrivesInFront = true,

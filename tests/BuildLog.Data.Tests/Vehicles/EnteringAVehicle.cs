@@ -19,6 +19,7 @@ public sealed class EnteringAVehicle : IDisposable
             Name = "Brindle",
             State = VehicleState.OnTheRoad,
             Owner = "Agnes Thorley",
+            Description = "pick-up",
             ChassisNumber = "WX-1",
             Registration = "BT 417",
             DrivesInFront = true,
