@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
@@ -209,15 +208,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void Find()
     {
-        IReadOnlyList<FoundPlace> found = [];
-        var taken = SearchBox.Ask(App!, Spoken("Find in the whole shop"), Spoken("Type words that occur in it; the last may be only begun."), 14, typed =>
-        {
-            found = acts.Find(typed);
-            return [.. found.Select((place, i) => new SearchRow(FormattableString.Invariant($"{i}"), place.Kind, place.Says))];
-        });
-        if (taken is null) return;
-
-        var place = found[int.Parse(taken, CultureInfo.InvariantCulture)];
+        if (FindBox.Ask(App!, acts.Find) is not { } place) return;
         if (place.VehicleId is not { } vehicle)
         {
             Tell(place.Kind, [place.Says, Spoken("It belongs to no vehicle.")]);
@@ -230,41 +221,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ShowActs()
     {
-        var onPage = PageActs;
-        var taken = SearchBox.Ask(App!, Spoken("All acts and their keys"), Spoken("No act is called so."), 7, typed => ActList.Matching(onPage, keys, typed));
-        if (taken is null) return;
-        var index = int.Parse(taken[(taken.IndexOf(' ', StringComparison.Ordinal) + 1)..], CultureInfo.InvariantCulture);
-        if (taken[0] == 'p') Run(onPage[index]);
-        else Run(keys[index]);
+        var (onPage, everywhere) = ActList.Ask(App!, PageActs, keys);
+        if (onPage is not null) Run(onPage);
+        else if (everywhere is not null) Run(everywhere);
     }
 
     private void CopyTable()
     {
-        if (Model.Chosen is not { } vehicle || whatNow.Visible || pages.InView.Table is not { } table)
-        {
-            Say(Spoken("There is no table in view to copy: choose a page with one."));
-            return;
-        }
-
-        const string text = "text", csv = "csv", file = "file";
-        switch (Choose(Spoken("Copy the table"), [new(text, Spoken("as text, to the terminal's clipboard")), new(csv, Spoken("as CSV, to the terminal's clipboard")), new(file, Spoken("to a file"))]))
-        {
-            case text:
-                PutOnClipboard(table.ToText());
-                break;
-            case csv:
-                PutOnClipboard(table.ToCsv());
-                break;
-            case file when Fill(CopyForm.For(table, Spoken($"{vehicle.Name}-{pages.InView.Title}.csv").Replace(' ', '-'))):
-                Say(Spoken("Written."));
-                break;
-        }
-    }
-
-    private void PutOnClipboard(string text)
-    {
-        Clipboard.Put(App!, text);
-        Say(Spoken("Handed to the terminal's clipboard. Where the terminal does not take it, copy to a file."));
+        if (Model.Chosen is { } vehicle && !whatNow.Visible && pages.InView.Table is { } table)
+            TableCopy.Ask(App!, this, table, Spoken($"{vehicle.Name}-{pages.InView.Title}.csv").Replace(' ', '-'));
+        else Say(Spoken("There is no table in view to copy: choose a page with one."));
     }
 
     private void ShowPanes()
