@@ -62,10 +62,15 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (found.Count == 0) return [];
 
         var vehicles = shop.Vehicles();
-        var fitted = shop.Parts().Where(place => place.Fitment is not null).ToLookup(place => place.Component.Name, place => place.Fitment!.VehicleId);
-        return [.. found.Select(each => FoundPlace.Of(each, vehicles.FirstOrDefault(vehicle => vehicle.Name == each.Vehicle)?.Id ?? Fitted(each.Part ?? each.Title)))];
+        var fitted = shop.Parts().Where(place => place.Fitment is not null).ToLookup(place => place.Component.Name, place => place.Fitment!);
+        return [.. found.Select(Place)];
 
-        long? Fitted(string part) => fitted[part].Select(vehicleId => (long?)vehicleId).FirstOrDefault();
+        FoundPlace Place(Data.Search.Found each)
+        {
+            var onIt = vehicles.FirstOrDefault(vehicle => vehicle.Name == each.Vehicle)?.Id;
+            var fitment = fitted[each.Part ?? each.Title].FirstOrDefault(fitment => onIt is null || fitment.VehicleId == onIt);
+            return FoundPlace.Of(each, onIt ?? fitment?.VehicleId, fitment?.Position.ToString());
+        }
     }
 
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)

@@ -39,8 +39,15 @@ internal abstract class BeforeFormScreen : Popup
         return true;
     }
 
+    /// <summary>Goes on; where there is more to read first, to that.</summary>
     protected bool Onward()
     {
+        if (!page.ShowsItsEnd)
+        {
+            page.InvokeCommand(Command.PageDown);
+            return true;
+        }
+
         goesOn = true;
         App?.RequestStop(this);
         return true;

@@ -9,6 +9,7 @@ namespace BuildLog.Tui.Forms;
 internal class ChoiceBox : View
 {
     private const int MostRows = 3;
+    private const int Sign = 4;
     private readonly string title;
     private readonly IReadOnlyList<ChoiceOption> options;
     private string value;
@@ -32,7 +33,7 @@ internal class ChoiceBox : View
     public event EventHandler<string>? ValueChanged;
 
     /// <summary>Rows it takes at a width.</summary>
-    public int RowsAt(int width) => Places(width) is { } places ? places[^1].Row + 1 : 1;
+    public int RowsAt(int width) => Places(width) is { } places ? places[^1].Row + places[^1].Lines.Count : 1;
 
     protected override bool OnClearingViewport() => true; // every cell is written below
 
@@ -41,7 +42,11 @@ internal class ChoiceBox : View
         this.PaintEmptyRows(0);
         if (Places(Viewport.Width) is { } places)
         {
-            foreach (var place in places) this.Paint(place.X, place.Row, Words(place.Option), AttributeOf(place.Option));
+            foreach (var place in places)
+            {
+                for (var k = 0; k < place.Lines.Count; k++) this.Paint(place.X, place.Row + k, place.Lines[k], AttributeOf(place.Option));
+            }
+
             return true;
         }
 
@@ -65,7 +70,7 @@ internal class ChoiceBox : View
     {
         if (mouse.Position is not { } at || !mouse.IsSingleClicked) return base.OnMouseEvent(mouse);
         SetFocus();
-        var hit = Places(Viewport.Width)?.FirstOrDefault(place => place.Row == at.Y && at.X >= place.X && at.X < place.X + TextFit.Width(Words(place.Option)));
+        var hit = Places(Viewport.Width)?.FirstOrDefault(place => at.Y >= place.Row && at.Y < place.Row + place.Lines.Count && at.X >= place.X && at.X < place.X + TextFit.Width(Words(place.Option)));
         if (hit is { } place) Take(place.Option.Value);
         return true;
     }
@@ -83,20 +88,20 @@ internal class ChoiceBox : View
         return Theme.Palette.Of(option.Value == value ? Tone.Strong : Tone.Plain);
     }
 
-    // Side by side as they fit; null when they would take too many rows.
+    // Side by side as they fit, one that is wider than all there is on lines of its own; null when they would take too many rows.
     private List<Place>? Places(int width)
     {
         var places = new List<Place>();
-        var (x, row) = (0, 0);
+        var (x, row, rows) = (0, 0, 1);
         foreach (var option in options)
         {
             var cells = TextFit.Width(Words(option));
-            if (x > 0 && x + cells > width) (x, row) = (0, row + 1);
-            places.Add(new Place(option, x, row));
+            if (x > 0 && x + cells > width) (x, row, rows) = (0, row + places[^1].Lines.Count, rows + 1);
+            places.Add(new Place(option, x, row, cells > width ? [.. TextFit.Wrap(Words(option), width, Sign)] : [Words(option)]));
             x += cells + 2;
         }
 
-        return places.Count == 0 || row >= MostRows ? null : places;
+        return places.Count == 0 || rows > MostRows ? null : places;
     }
 
     private bool? Step(int by)
@@ -114,5 +119,5 @@ internal class ChoiceBox : View
         ValueChanged?.Invoke(this, value);
     }
 
-    private sealed record Place(ChoiceOption Option, int X, int Row);
+    private sealed record Place(ChoiceOption Option, int X, int Row, IReadOnlyList<string> Lines);
 }

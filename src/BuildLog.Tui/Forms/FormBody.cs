@@ -50,6 +50,13 @@ internal sealed class FormBody : View
         ScrollTo(entryId);
     }
 
+    /// <summary>Focuses an entry whose text is to be mended: nothing in it is marked, so that the next key replaces none of it.</summary>
+    public void Correct(string entryId)
+    {
+        FocusOn(entryId);
+        (inputs[entryId] as OneLineField)?.MoveEnd();
+    }
+
     /// <summary>The entry a page further down, or up with a negative step; while a button has the focus, the last one in view.</summary>
     public string? PageFrom(int step)
     {

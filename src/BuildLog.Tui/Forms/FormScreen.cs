@@ -190,7 +190,7 @@ internal sealed class FormScreen : Popup
         }
         else if (firstWrong is { } entryId)
         {
-            body.FocusOn(entryId);
+            body.Correct(entryId);
         }
     }
 

@@ -70,10 +70,17 @@ internal sealed class TallyActs(Scratchpad pad)
         }
 
         if (tally is null) return false;
-        tally.Changed += (_, _) => pad.KeepDraft(draft, new Dictionary<string, string>(counting.Facts(tally)) { [Turns] = tally.Written });
+        tally.Changed += (_, _) => Keep();
         if (!view.Tally(tally) || !counting.Finish(tally)) return false;
         pad.DropDraft(draft);
         return true;
+
+        // With every turn taken back there is nothing to go on with.
+        void Keep()
+        {
+            if (tally.Written.Length == 0) pad.DropDraft(draft);
+            else pad.KeepDraft(draft, new Dictionary<string, string>(counting.Facts(tally)) { [Turns] = tally.Written });
+        }
     }
 
     private static List<ChoiceOption> Ways(TallyModel? tally) =>

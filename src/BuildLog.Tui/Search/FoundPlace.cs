@@ -10,14 +10,21 @@ namespace BuildLog.Tui.Search;
 /// <param name="Page">Title of the page that shows such things.</param>
 public sealed record FoundPlace(string Kind, string Says, long? VehicleId, string Page)
 {
+    /// <summary>Where the part it speaks of is fitted; null where it is not, or speaks of none.</summary>
+    public string? Position { get; init; }
+
     /// <param name="found">What the record found.</param>
     /// <param name="vehicleId">The vehicle it speaks of, or on which the part is that it speaks of.</param>
-    public static FoundPlace Of(Found found, long? vehicleId) => new(
+    /// <param name="position">Where on it that part is.</param>
+    public static FoundPlace Of(Found found, long? vehicleId, string? position) => new(
         Spoken(found.Kind),
         string.Join(", ", new[] { found.Title, found.Vehicle, found.Part, found.Day is { } day ? DayText.InShort(day) : null, found.Excerpt }
             .OfType<string>().Where(text => text.Length > 0).Distinct(StringComparer.Ordinal)),
         vehicleId,
-        PageOf(found.Kind));
+        PageOf(found.Kind))
+    {
+        Position = position,
+    };
 
     // By the words the record has for its kinds; what has no page of its own is seen on the first.
     private static string PageOf(string kind) => kind switch

@@ -7,8 +7,8 @@ namespace BuildLog.Tui.Shell;
 internal static class Characters
 {
     private const string Asked = "BUILDLOG_CHARACTERS";
-    private const string Signs = "·•●…±°²³½×−–—‑‐→←↑↓›»“”‘’√π∞≤≥≠▲▼►◄Σ";
-    private const string InAscii = ".**.+d23/x-----><^v>>\"\"''VpI<>!^v><S";
+    private const string Signs = "·•●…±°²³½×−–—‑‐→←↑↓›‹»“”‘’√π∞≤≥≠▲▼►◄Σ";
+    private const string InAscii = ".**.+d23/x-----><^v><>\"\"''VpI<>!^v><S";
 
     private static readonly string[] Locales = ["LC_ALL", "LC_CTYPE", "LANG"];
 
@@ -56,6 +56,7 @@ internal static class Characters
     private static char ToAscii(char sign, string grapheme)
     {
         if (char.IsAscii(sign)) return sign;
+        if (char.IsWhiteSpace(sign)) return ' ';
         if (Ascii.TryGetValue(sign, out var known)) return known;
         return sign switch
         {

@@ -11,6 +11,7 @@ internal sealed class SearchBox : Popup
     private readonly Func<string, IReadOnlyList<SearchRow>> find;
     private readonly OneLineField typed = new() { X = 1, Width = Dim.Fill(1) };
     private readonly RowList list = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(1) };
+    private readonly string whenEmpty;
     private readonly int nameWidth;
     private IReadOnlyList<SearchRow> rows = [];
 
@@ -19,7 +20,7 @@ internal sealed class SearchBox : Popup
     {
         this.find = find;
         this.nameWidth = nameWidth;
-        list.WhenEmpty = whenEmpty;
+        this.whenEmpty = whenEmpty;
         list.RowPicked += (_, _) => Take();
         typed.ValueChanged += (_, _) => ShowRows();
         typed.KeyDown += OnKey;
@@ -32,7 +33,7 @@ internal sealed class SearchBox : Popup
 
     private string? Taken { get; set; }
 
-    /// <param name="whenEmpty">Said while nothing matches.</param>
+    /// <param name="whenEmpty">Said while nothing is typed, where nothing is offered then.</param>
     /// <param name="nameWidth">Cells of the first column.</param>
     /// <param name="find">The rows for what has been typed so far, which may be nothing.</param>
     /// <returns>The value of the row that was taken; null when left.</returns>
@@ -62,6 +63,7 @@ internal sealed class SearchBox : Popup
     private void ShowRows()
     {
         rows = find(typed.Text);
+        list.WhenEmpty = typed.Text.Trim().Length == 0 ? whenEmpty : Spoken("Nothing is found by these words.");
         list.Show([new("", nameWidth), new("")], [.. rows.Select(row => new TextRun[] { new(row.Name, Tone.Strong), new(row.Says) })], row: 0);
     }
 }

@@ -38,9 +38,11 @@ internal sealed class StatusLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var earlier = messages.Count > 1 ? Spoken(" m earlier") : "";
+        var says = " " + (meanwhile.Length > 0 ? meanwhile : messages.Count > 0 ? messages[^1] : "");
+        var isCut = meanwhile.Length == 0 && TextFit.Width(says) > Viewport.Width - 1;
+        var earlier = isCut ? Spoken(" m all of it") : messages.Count > 1 ? Spoken(" m earlier") : "";
         var width = Math.Max(0, Viewport.Width - earlier.Length);
-        this.Paint(0, 0, width, TextLine.Of(" " + (meanwhile.Length > 0 ? meanwhile : messages.Count > 0 ? messages[^1] : ""), Tone.Strong));
+        this.Paint(0, 0, width, TextLine.Of(says, Tone.Strong));
         this.Paint(width, 0, earlier, Tone.Quiet);
         return true;
     }

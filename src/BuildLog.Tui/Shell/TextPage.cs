@@ -27,6 +27,9 @@ internal sealed partial class TextPage : View
         this.BindMoves();
     }
 
+    /// <summary>Nothing lies below what is in view.</summary>
+    public bool ShowsItsEnd => top + Viewport.Height >= wrapped.Count;
+
     public void Show(IReadOnlyList<TextLine> newLines)
     {
         lines = newLines;

@@ -46,6 +46,13 @@ internal sealed class DrivelineStrip : View
     /// <summary>The box under the cursor; null in an empty driveline.</summary>
     public DrivelineBox? Box => cursor < layout.Boxes.Count ? layout.Boxes[cursor].Box : null;
 
+    /// <summary>Puts the cursor on the box in a place, where there is one.</summary>
+    public void GoTo(string position)
+    {
+        var at = layout.Boxes.ToList().FindIndex(placed => placed.Box.Position == position);
+        if (at >= 0) MoveTo(at);
+    }
+
     /// <summary>Shows a driveline and says how many rows it takes.</summary>
     public int Show(DrivelineModel model, int width, int maxHeight)
     {

@@ -129,7 +129,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Say(string message) => status.Say(message);
 
-    public bool Fill(Form form) => FormScreen.Fill(App!, form, Pad);
+    public bool Fill(Form form)
+    {
+        var wasLeft = Pad.Left.Contains(form.Title);
+        var saved = FormScreen.Fill(App!, form, Pad);
+        if (wasLeft && !saved && !Pad.Left.Contains(form.Title)) Say(Spoken($"Thrown away: {form.Title}."));
+        return saved;
+    }
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 
@@ -216,6 +222,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         }
 
         GoToVehicle(vehicle);
+        if (place.Position is { } position) strip.GoTo(position);
         GoToPage(Math.Max(0, pages.Titles.ToList().IndexOf(place.Page)));
     }
 

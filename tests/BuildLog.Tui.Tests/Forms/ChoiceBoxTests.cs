@@ -43,6 +43,16 @@ public sealed class ChoiceBoxTests : IDisposable
     }
 
     [Fact]
+    public void An_option_wider_than_the_form_goes_on_below()
+    {
+        using var form = new FormScreen(Asking("", ["turns the same way: locked, or roll both wheels together", "turns backwards: open, so hold the other wheel still"]));
+        screen.Show(form).Resize(60, 18);
+
+        Assert.Contains("together", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("still", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_click_chooses()
     {
         using var form = new FormScreen(Asking("rear", ["rear", "front", "all"]));

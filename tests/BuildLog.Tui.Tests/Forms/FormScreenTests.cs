@@ -45,6 +45,16 @@ public sealed class FormScreenTests : IDisposable
         Assert.Contains("! “30 inn” is not a length", screen.Row(screen.Find("Roll").Y + 1), StringComparison.Ordinal);
     }
 
+    // With its text marked, the next key would have thrown all of it away.
+    [Fact]
+    public void What_was_refused_is_mended_not_typed_anew()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Show(form).Type("Heron").Press(Key.Tab, Key.Tab).Type("30 inn").Press(Key.Tab, Key.S.WithCtrl).Type("x");
+
+        Assert.Contains("30 innx", screen.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_entry_that_is_left_wrong_says_so_before_saving()
     {

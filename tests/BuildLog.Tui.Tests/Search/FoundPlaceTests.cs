@@ -19,5 +19,5 @@ public sealed class FoundPlaceTests
         Assert.Equal("Papers", Of("attachment").Page);
     }
 
-    private static FoundPlace Of(string kind) => FoundPlace.Of(new Found(kind, "", null, null, null, "", Guid.Empty), null);
+    private static FoundPlace Of(string kind) => FoundPlace.Of(new Found(kind, "", null, null, null, "", Guid.Empty), null, null);
 }

@@ -11,6 +11,8 @@ public sealed class CharactersTests
     [InlineData("Café ⣿⡀ ", "Cafe *. ")]
     [InlineData("▌axle ± 0.02", ">axle+/-0.02")]
     [InlineData("± 0.02, 2.4 ±", "+-0.02, 2.4+-")]
+    [InlineData("99\u00A0%, 1\u202F450 kg", "99 %, 1 450 kg")]
+    [InlineData("‹─ 6 Jobs", "<- 6 Jobs")]
     [InlineData("plain", "plain")]
     [InlineData("漢字", "????")]
     public void Every_cell_has_a_plain_stand_in(string text, string ascii)
