@@ -111,6 +111,26 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal(["roll-out of 2 April 2026, loose wheel", "1.97 m", "label 205/65R15"], Circumference.PassedOver.Select(known => known.Says));
     }
 
+    // Tape and chalk leave 6.15 and 6.45 m in three turns some 0.008 m a turn each: 2.05 and 2.15 exclude each other, and nobody knows which is wrong.
+    [Fact]
+    public void Roll_outs_that_exclude_each_other_leave_room_for_both_until_a_third_decides()
+    {
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w" });
+        Fit(tyres, Position.Tyres);
+        RollOut(tyres, new(2026, 4, 1), loaded: true, "3:6.15m");
+        RollOut(tyres, new(2026, 4, 2), loaded: true, "3:6.45m");
+        Assert.True(Circumference.Used.Value.Interval95 is { Low: < 2.05, High: > 2.15 });
+        Assert.Equal(["roll-out of 2 April 2026, loaded", "roll-out of 1 April 2026, loaded"], Circumference.PassedOver.Select(known => known.Says));
+        Assert.Equal("roll-outs that exclude each other", Circumference.Used.Says);
+        var again = Assert.Single(test.Shop.DrivelineOn(vehicle, Day).Driveline.MeasuredAgain);
+        Assert.False(again.Agrees);
+        Assert.Equal(Circumference.Used.Value.Value, again.RoomForAll!.Value.Value);
+
+        RollOut(tyres, new(2026, 4, 3), loaded: true, "3:6.45m");
+        Assert.Equal("roll-out of 3 April 2026, loaded", Circumference.Used.Says);
+        Assert.True(Circumference.Used.Value.Interval95.Low > 2.1);
+    }
+
     // By hand: D = 381 + 2 · 0.65 · 205 = 647.5 mm; worn by 4 mm: 639.5 mm; 0.971 π D.
     [Fact]
     public void A_label_is_taken_with_the_wear()
@@ -237,6 +257,6 @@ public sealed class EvidenceOfANumber : IDisposable
     private TurnCountSession Count(AxleComponent axle, DateOnly date, string reading)
         => test.Shop.Add(new TurnCountSession(axle) { Date = date, Wheels = Wheels.OneHeld, Readings = [reading] });
 
-    private void RollOut(WheelSetComponent tyres, DateOnly date, bool loaded)
-        => test.Shop.Add(new RollOutSession(tyres) { Date = date, Loaded = loaded, Readings = ["3:6m"] });
+    private void RollOut(WheelSetComponent tyres, DateOnly date, bool loaded, string reading = "3:6m")
+        => test.Shop.Add(new RollOutSession(tyres) { Date = date, Loaded = loaded, Readings = [reading] });
 }
