@@ -33,6 +33,7 @@ public static class AllChecks
         new ShiftLinkageCheck(),
         new OutputFlangeCheck(),
         new PinionFlangeCheck(),
+        new TransferCaseTorqueCheck(),
         new AxleTorqueCheck(),
         new PropshaftSpeedCheck(),
         new HalfCriticalCheck(),
