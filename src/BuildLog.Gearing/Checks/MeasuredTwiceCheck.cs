@@ -30,9 +30,9 @@ internal sealed class MeasuredTwiceCheck : ICheck
     {
         var (used, unit) = (apart[0].Used, apart[0].Unit);
         var others = string.Join(", ", apart.Select(again => $"{Shown(again.Other, unit)} ({again.Other.Says})"));
-        Sentence says = apart[0].RoomForAll is { } room
-            ? $"The {apart[0].Number} of the {apart[0].Position.InWords()} was found to be {Shown(used, unit)} ({used.Says}), but also {others}. They cannot all be right; it is computed with as {Shown(room, unit)}, which leaves room for them."
-            : $"The {apart[0].Number} of the {apart[0].Position.InWords()} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.";
+        var says = apart[0].RoomForAll is { } room
+            ? Said.As($"The {apart[0].Number} of the {apart[0].Position.InWords()} was found to be {Shown(used, unit)} ({used.Says}), but also {others}. They cannot all be right; it is computed with as {Shown(room, unit)}, which leaves room for them.")
+            : Said.As($"The {apart[0].Number} of the {apart[0].Position.InWords()} is computed with as {Shown(used, unit)} ({used.Says}), but was also found to be {others}. They cannot all be right.");
         return this.Plain(
             [apart[0].Position], Verdict.Watch, Because.UnverifiedLimit, says,
             Spoken("what was measured before"),
