@@ -14,9 +14,9 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed record GearedFor(Window Nominal, Window? Sure)
 {
-    private const double Most = 2;
-    private const double Step = 1.01;
-    private const int Halvings = 40;
+    private const double Most = 4;
+    private const double Step = 1.02;
+    private const int Halvings = 24;
     private const double Rounding = 1e-9;
 
     /// <param name="pull">The driveline.</param>

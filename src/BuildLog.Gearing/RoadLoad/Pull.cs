@@ -88,8 +88,8 @@ public sealed class Pull
     internal Func<double, double, double> NominalReserveGeared(DriveStep step, double roadSpeed)
     {
         var (turns, force, road) = (EngineSpeed(step, roadSpeed).Value, ForcePerTorque(step).Value, Resistance.Curve.Force(roadSpeed));
-        return (factor, free) => turns * factor * (1 + free) is var n && n >= Torque.From && n <= HighestEngineSpeed.Value * (1 + LastBits)
-            ? (Torque.TorqueAt(Math.Min(turns * factor, Torque.To)) * force * factor) - road
+        return (factor, free) => turns * factor is var n && n >= Torque.From && n * (1 + free) <= HighestEngineSpeed.Value * (1 + LastBits)
+            ? (Torque.TorqueAt(Math.Min(n, Torque.To)) * force * factor) - road
             : double.NegativeInfinity;
     }
 

@@ -238,6 +238,23 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Empty(Again(Day.AddDays(7)));
     }
 
+    // 4330 rpm are an axle of 3.90 on 2.00 m, and one of 4.10 on the 2.10 m that the last roll-out says.
+    [Fact]
+    public void A_tyre_that_nobody_knows_blames_no_axle_for_the_road_test()
+    {
+        Fit(test.Shop.Add(new TransmissionComponent { Name = "box", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "4.05", "2.22") }), Position.Transmission);
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w" });
+        Fit(tyres, Position.Tyres);
+        Fit(test.Axle("a", "3.90"), Position.RearAxle);
+        Drive(Day, "4330 rpm");
+        RollOut(tyres, new(2026, 4, 2), loaded: true, "3:6.3m");
+        Assert.False(Again(Day).Single(again => again.Position == Position.RearAxle).Agrees);
+
+        RollOut(tyres, new(2026, 4, 1), loaded: true, "3:6m");
+        Assert.True(Again(Day).Single(again => again.Position == Position.RearAxle).Agrees);
+        Assert.False(Again(Day).Single(again => again.Position == Position.Tyres).Agrees);
+    }
+
     private void Drive(DateOnly day, string engineSpeed)
         => test.Shop.Add(new RoadTest(vehicle) { Date = day, Speed = Noted.Speed("60 km/h", Source.Measured), EngineSpeed = Noted.EngineSpeed(engineSpeed, Source.Measured), Gear = "2" });
 

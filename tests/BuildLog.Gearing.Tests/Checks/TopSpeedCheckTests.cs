@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -71,6 +72,25 @@ public sealed class TopSpeedCheckTests
             if (window.SureWindow.Value.Contains(axle)) Assert.Equal(Verdict.Fits, verdict);
             else Assert.NotEqual(Verdict.Fits, verdict);
         }
+    }
+
+    // Torque known to 3 %, drag to 4 %, tyres to 0.5 %: both ends of what is called sure are.
+    [Theory]
+    [InlineData("140 km/h")]
+    [InlineData("148 km/h")]
+    public void What_is_called_sure_is_sure_with_what_is_not_known_well(string wanted)
+    {
+        var car = InventedCar.Plain with
+        {
+            RearAxle = InventedCar.Axle(6.0),
+            Tyres = InventedCar.Rolling(InventedCar.Of(2.00, 0.01)),
+            Load = InventedLoad.Exact with { DragArea = InventedCar.Exactly(InventedCar.Of(0.8, 0.03)) },
+            Engine = new("six", Redline: InventedCar.Exactly(6000 / 60.0)) { Torque = TorqueCurve.Of([new(1000 / 60.0, 130), new(3500 / 60.0, 160), new(4500 / 60.0, 140), new(6000 / 60.0, 80)]) },
+        };
+        var sure = Find(car, wanted).Windows[0].SureWindow!.Value;
+
+        foreach (var axle in new[] { sure.Low * 1.002, (sure.Low + sure.High) / 2, sure.High * 0.998 }.Select(axle => Math.Max(axle, 2.2)))
+            Assert.Equal(Verdict.Fits, Find(car with { RearAxle = InventedCar.Axle(axle) }, wanted).Verdict);
     }
 
     // Flat to 5000 rev/min, redline 6000: 146.3 km/h surely, 175.6 at most.
