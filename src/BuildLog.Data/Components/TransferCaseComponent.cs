@@ -22,6 +22,10 @@ public sealed class TransferCaseComponent : Component
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; set; }
 
+    /// <summary>The torque its maker allows at the input.</summary>
+    [NotMapped]
+    public Noted? TorqueRating { get => Specs.Of(Spec.TorqueRating); set => Specs.Put(Spec.TorqueRating, value); }
+
     /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
     [NotMapped]
     public string? Output { get => Traits.Of(Trait.Output); set => Traits.Put(Trait.Output, value); }

@@ -32,9 +32,14 @@ public sealed record DrivelineOfDay(Vehicle Vehicle, DateOnly Day, Driveline Dri
 /// <param name="PassedOver">What weaker evidence says, the strongest first; it may contradict.</param>
 public sealed record NumberKnown(Position? Position, string Number, Unit Unit, Known Used, Session? Session, IReadOnlyList<Known> PassedOver)
 {
+    /// <summary><see cref="Used"/> leaves room for measurements that exclude each other, the first of those passed over among them.</summary>
+    internal bool LeavesRoom { get; init; }
+
     /// <summary>The other measurements of it, where it was measured more than once.</summary>
     internal IEnumerable<MeasuredAgain> MeasuredAgain
-        => Position is { } part && IsMeasured(Used) ? PassedOver.Where(IsMeasured).Select(other => new MeasuredAgain(part, Number, Unit, Used, other)) : [];
+        => Position is not { } part || !IsMeasured(Used) ? []
+            : LeavesRoom ? PassedOver.Skip(1).Where(IsMeasured).Select(other => new MeasuredAgain(part, Number, Unit, PassedOver[0], other) { RoomForAll = Used })
+            : PassedOver.Where(IsMeasured).Select(other => new MeasuredAgain(part, Number, Unit, Used, other));
 
     private static bool IsMeasured(Known known) => known.Source is Source.Measured or Source.TeethCounted;
 }

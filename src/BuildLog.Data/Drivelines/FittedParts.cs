@@ -61,6 +61,7 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
     public TransferCase Of(TransferCaseComponent transfer) => new(transfer.Name, Find(PartNumbers.High), Find(PartNumbers.Low))
     {
         FrontDrive = transfer.FrontDrive,
+        TorqueRating = Find(Spec.TorqueRating.InWords()),
         Output = transfer.Output,
         FrontOutput = transfer.FrontOutput,
         SpeedometerFeed = transfer.SpeedometerFeed,

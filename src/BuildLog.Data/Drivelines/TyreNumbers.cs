@@ -7,17 +7,37 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Data.Drivelines;
 
 /// <summary>A tyre's rolling circumference: rolled loaded, then rolled loose, then stated, then the size on the label.</summary>
+/// <remarks>
+/// Where the roll-out that counts excludes another and none bears it out, nobody knows which is wrong: they are joined by <see cref="LineThroughOrigin"/>, as the
+/// marks of one roll-out are, and the ± holds them.
+/// </remarks>
 internal static class TyreNumbers
 {
     /// <param name="set">The wheels and tyres.</param>
     /// <param name="rollOuts">Their roll-outs, the latest first.</param>
     public static NumberKnown? Of(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
-        => PartNumbers.Strongest(PartNumbers.Circumference, Units.Metre, Circumference(set, rollOuts));
-
-    private static IEnumerable<(Known, Session?)> Circumference(WheelSetComponent set, IReadOnlyList<RollOutSession> rollOuts)
     {
-        foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => rolled.Loaded).Select(Rolled))) yield return rolled;
-        foreach (var rolled in PartNumbers.BestKnownFirst(rollOuts.Where(rolled => !rolled.Loaded).Select(Rolled))) yield return rolled;
+        List<(Known Known, Session? Session)> rolled =
+        [
+            .. PartNumbers.BestKnownFirst(rollOuts.Where(roll => roll.Loaded).Select(Rolled)),
+            .. PartNumbers.BestKnownFirst(rollOuts.Where(roll => !roll.Loaded).Select(Rolled)),
+        ];
+        var number = PartNumbers.Strongest(PartNumbers.Circumference, Units.Metre, [.. rolled, .. Told(set)]);
+        return RoomForAll([.. rolled.Select(roll => roll.Known)]) is { } room ? number! with { Used = room, PassedOver = [number.Used, .. number.PassedOver], LeavesRoom = true } : number;
+    }
+
+    private static Known? RoomForAll(List<Known> rolled)
+    {
+        if (rolled is not [var counts, .. var others]
+            || others.Any(other => counts.Value.AgreesWith(other.Value)) || !others.Any(other => LineThroughOrigin.Exclude(counts.Value, other.Value)))
+            return null;
+
+        var apart = new Evidence(Spoken("roll-outs that exclude each other"), _ => Spoken("roll the tyres out once more, and strike the roll-out that is wrong"));
+        return new(LineThroughOrigin.Fit([.. rolled.Select(roll => ((Measured)1, roll.Value))], apart).Slope, Source.Measured, Spoken("roll-outs that exclude each other"));
+    }
+
+    private static IEnumerable<(Known, Session?)> Told(WheelSetComponent set)
+    {
         if (set.StatedCircumference is { } stated)
             yield return (new(ToldPart.Circumference(QuantityText.Read(stated.Text, Kind.Length).OrRefuse()), stated.Source, stated.Text), null);
         if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, Spoken($"label {size.Designation}")), null);

@@ -33,6 +33,7 @@ public static class AllChecks
         new ShiftLinkageCheck(),
         new OutputFlangeCheck(),
         new PinionFlangeCheck(),
+        new TransferCaseTorqueCheck(),
         new AxleTorqueCheck(),
         new PropshaftSpeedCheck(),
         new HalfCriticalCheck(),
@@ -76,7 +77,7 @@ public static class AllChecks
     }
 
     private static Finding AsMadeFor(Driveline driveline, Finding finding, Lazy<IReadOnlyList<WindowOfPart>> contradictions)
-        => finding.Windows.Count == 0 ? finding : finding with { Contradictions = contradictions, Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window.Position, driveline) })] };
+        => finding.Windows.Count == 0 ? finding : finding with { Contradictions = contradictions, Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window, driveline) })] };
 
     // Whoever changes the gears of one axle of a four-wheel drive changes those of both, unless it is their match that is wrong.
     private static PartWindow BothAlike(Driveline driveline, Finding finding, PartWindow window)

@@ -9,7 +9,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>Front and rear wheels go the same way in a turn of the transfer case.</summary>
 /// <remarks>
 /// At low speed by the loaded radii, where both are measured; at high speed by the rolling circumferences. Formulas, limits by drive and source see
-/// <see cref="FourWheelMatch"/>. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
+/// <see cref="FourWheelMatch"/>. A ratio that would do is one that matches both at speed and crawling. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
 /// </remarks>
 internal sealed class FourWheelMatchCheck : ICheck
 {
@@ -40,17 +40,18 @@ internal sealed class FourWheelMatchCheck : ICheck
         }
 
         var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, Spoken("at speed"), high, limits => limits.High, frontRatio.Value, rearRatio.Value);
-        if (same || (ahead.LoadedRadius is null || tyres.LoadedRadius is null)) yield break;
+        var limits = FourWheelMatch.Limits(box.FrontDrive ?? FrontDrive.ThroughShaft);
+        List<Mismatch> all = [new(high, limits.High, Spoken("at speed"))];
+        if (!same && ahead.LoadedRadius is { } frontRadius && tyres.LoadedRadius is { } rearRadius)
+            all.Add(new(FourWheelMatch.LowSpeed(frontRadius.Value, rearRadius.Value, frontRatio.Value, rearRatio.Value), limits.Low, Spoken("crawling")));
 
-        var low = FourWheelMatch.LowSpeed(ahead.LoadedRadius.Value, tyres.LoadedRadius.Value, frontRatio.Value, rearRatio.Value);
-        yield return Judge(joint, box.FrontDrive, Spoken("crawling"), low, limits => limits.Low, frontRatio.Value, rearRatio.Value);
+        IReadOnlyList<PartWindow> windows = [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
+        foreach (var one in all) yield return Judge(joint, box.FrontDrive, one, windows);
     }
 
-    private Finding Judge(
-        IReadOnlyList<Position> joint, FrontDrive? drive, string when, Measured mismatch, Func<(double Low, double High), double> pick, Measured frontRatio, Measured rearRatio)
+    private Finding Judge(IReadOnlyList<Position> joint, FrontDrive? drive, Mismatch one, IReadOnlyList<PartWindow> windows)
     {
-        var limit = pick(FourWheelMatch.Limits(drive ?? FrontDrive.ThroughShaft));
+        var (mismatch, limit, when) = one;
         var wanted = new Window(-limit, limit);
         var judged = Verdicts.Judge(mismatch, wanted, drive is null || FourWheelMatch.LimitIsVerified(drive.Value));
         if (drive is null && judged.Verdict != Verdict.Fits)
@@ -60,21 +61,27 @@ internal sealed class FourWheelMatchCheck : ICheck
                 [new(Spoken("how the front axle is joined is not known"), Spoken("say whether the front axle is always joined, engaged by hand, or behind a centre differential"))], Limit);
         }
 
-        // mismatch = 1 − q · i_front / i_rear: either axle may be the one that is changed.
-        var share = 1 - mismatch;
-        var matching = new Window(1 - limit, 1 + limit);
         return this.Judged(new(
             joint, mismatch, Units.PercentUnit, wanted,
             $"In a turn of the transfer case the rear wheels go {Further(mismatch)} than the front ones {when}; wanted -{Rounded.Exact(limit * 100)} to {Rounded.Exact(limit * 100)} %.",
             Limit)
         {
             ByLimits = judged,
-            Windows =
-            [
-                PartWindow.Proportional(Position.FrontAxle, Spoken($"{Position.FrontAxle.InWords()} ratio"), Units.One, share / frontRatio, matching),
-                PartWindow.Inverse(Position.RearAxle, Spoken($"{Position.RearAxle.InWords()} ratio"), Units.One, share * rearRatio, matching),
-            ],
+            Windows = windows,
+            Cures = windows.Count > 0 ? [] : [Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling")],
         });
+    }
+
+    // mismatch = 1 − q · i_front / i_rear: either axle may be the one that is changed, and what it becomes has to match in every way at once.
+    private static IEnumerable<PartWindow> Matching(IReadOnlyList<Mismatch> all, Measured front, Measured rear)
+    {
+        yield return all.Select(one => PartWindow.Proportional(Position.FrontAxle, Spoken($"{Position.FrontAxle.InWords()} ratio"), Units.One, (1 - one.Share) / front, one.Matching)).Aggregate((a, b) => a.And(b));
+        yield return all.Select(one => PartWindow.Inverse(Position.RearAxle, Spoken($"{Position.RearAxle.InWords()} ratio"), Units.One, (1 - one.Share) * rear, one.Matching)).Aggregate((a, b) => a.And(b));
+    }
+
+    private sealed record Mismatch(Measured Share, double Limit, string When)
+    {
+        public Window Matching => new(1 - Limit, 1 + Limit);
     }
 
     // The mismatch is a share of the front wheels' way, so it is the rear ones that are told.

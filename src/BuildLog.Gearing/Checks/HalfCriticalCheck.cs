@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>At cruise the propshaft does not turn at half its critical speed.</summary>
 /// <remarks>
-/// <code>share = v · i_axle / (C · n_c);   outside 0.46 … 0.54 fits, inside it is a watch; beyond 0.75 nothing is said</code>
+/// <code>share = v · i_axle / (C · n_c);   outside 0.46 … 0.54 fits, inside it is a watch; beyond 0.65 nothing is said</code>
 /// <para>A matter of a hum and of wear, not of breaking: it never clashes. Source: see <see cref="WorkingShare"/>.</para>
 /// </remarks>
 internal sealed class HalfCriticalCheck : ICheck
@@ -39,7 +39,7 @@ internal sealed class HalfCriticalCheck : ICheck
         var turns = ShaftSpeed.FromRoad(goal.Speed.ToMeasured(Spoken("road speed")), axle.Value, tyre.Value);
         var piece = Enumerable.Range(0, critical.Count).MinBy(k => Math.Abs((turns.Value / critical[k].Value) - 0.5));
         var share = turns / critical[piece];
-        if (share.Value > WorkingShare.Limit) return null; // there it whips, and the check of its speed says so
+        if (share.Value > WorkingShare.Good) return null; // there it comes too close to whipping, and the check of its speed says so
 
         var wanted = share.Value < 0.5 ? Below : Above;
         var judged = Below.Contains(share.Interval95) || Above.Contains(share.Interval95) ? (Verdict.Fits, Because.Inside)

@@ -10,6 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>½° … 3° fits;   above 3° a watch;   above the chart at the fastest turn a clash;   below ½° a watch</code>
 /// <para>Chart and its source see <see cref="JointAngleChart"/>; beyond its last row it may warn, and clashes only where that row would. Angles at ride height.</para>
+/// <para>Above the chart a double joint is named beside the angle: it turns evenly by itself. Common practice, no source.</para>
 /// </remarks>
 internal sealed class JointAngleCheck : ICheck
 {
@@ -50,7 +51,12 @@ internal sealed class JointAngleCheck : ICheck
         {
             ByLimits = judged,
             Reaches = new TwoLimits(good, allowed).Straddled(angle),
-            Cures = [$"an angle of {sure.InWords(degree)} at {named}{Turn(angle.Value, sure)}{Alike(shaft)}"],
+            Cures =
+            [
+                $"an angle of {sure.InWords(degree)} at {named}{Turn(angle.Value, sure)}{Alike(shaft)}",
+                .. overChart.Verdict == Verdict.Fits ? Array.Empty<Sentence>()
+                    : [$"where that angle has to stay, a double (constant-velocity) joint in place of {named}, rated for it by its maker; the joint at the other end then runs best at a small angle of its own"],
+            ],
         });
     }
 

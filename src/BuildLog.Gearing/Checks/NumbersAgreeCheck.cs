@@ -10,15 +10,19 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>What is typed in one place does not contradict what is typed in another.</summary>
 /// <remarks>
 /// <code>lowest clean pull, torque points, cruise ≤ redline;   lowest clean pull ≤ last torque point;   share on driven wheels = that of the axle masses ± 5 %;
-/// whole = both axles of one weighing, see <see cref="Weighing"/>;   torque points ≤ told peak, and reach it at its engine speed;   0.85 · half the diameter ≤ loaded radius ≤ half the diameter</code>
+/// whole = both axles of one weighing, see <see cref="Weighing"/>;   half of both axles laden ≤ whole as driven ≤ both axles laden + 5 %;   torque points ≤ told peak, and reach it at its engine speed;   0.85 · half the diameter ≤ loaded radius ≤ half the diameter</code>
 /// <para>
-/// Each is a question: one of the two was mistyped, and both stay as they are. The 5 % are for another load on another day: common practice, no source. Says nothing where all agree.
+/// Each is a question: one of the two was mistyped, and both stay as they are. The 5 % are for another load on another day, and the half for a payload as
+/// heavy as the vehicle: common practice, no source. Says nothing where all agree.
 /// Source: definition.
 /// </para>
 /// </remarks>
 internal sealed class NumbersAgreeCheck : ICheck
 {
     private const double OtherLoad = 0.05;
+
+    // A light truck carries as much again as it weighs. Common practice, no source.
+    private const double LeastOfLaden = 0.5;
 
     // Softer, a tyre rolls on its rim. Common practice, no source.
     private const double FlattestTyre = 0.85;
@@ -32,7 +36,7 @@ internal sealed class NumbersAgreeCheck : ICheck
     public string Title => Spoken("Numbers that contradict");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => [.. Pull(driveline.Engine), .. Torque(driveline.Engine), .. Cruise(driveline.Engine, goals), .. Share(driveline), .. Whole(driveline.AxleMasses?.Weighed), .. Peaks(driveline.Engine), .. Radius(driveline.Tyres), .. Radius(driveline.Tyres?.FrontPair)];
+        => [.. Pull(driveline.Engine), .. Torque(driveline.Engine), .. Cruise(driveline.Engine, goals), .. Share(driveline), .. Whole(driveline), .. Peaks(driveline.Engine), .. Radius(driveline.Tyres), .. Radius(driveline.Tyres?.FrontPair)];
 
     private IEnumerable<Finding> Pull(Engine? engine)
     {
@@ -73,14 +77,27 @@ internal sealed class NumbersAgreeCheck : ICheck
             Spoken("weigh the axles one by one, or leave the share empty: the axle masses tell it"));
     }
 
-    private IEnumerable<Finding> Whole(Weighing? weighing)
+    private IEnumerable<Finding> Whole(Driveline driveline)
     {
-        if (weighing is { Agrees: false, Whole: { } whole, Sum: { } both })
+        if (driveline.AxleMasses?.Weighed is { Agrees: false, Whole: { } whole, Sum: { } both })
         {
             yield return Ask(
                 [], $"Weighed in one the vehicle is {Said.Number(whole.Value, Units.Kilogram, 0)}, both axles together {Said.Number(both.Value, Units.Kilogram, 0)}; the masses are taken as no surer than that.",
                 Weighing.Again);
         }
+        else if (driveline is { Load.Mass.Value: { } driven, AxleMasses: { Front.Value: { } front, Rear.Value: { } rear } } && IsOtherThan(driven, front + rear))
+        {
+            yield return Ask(
+                [], $"As it is driven the vehicle's mass is {Said.Number(driven.Value, Units.Kilogram, 0)}, both axles laden carry {Said.Number((front + rear).Value, Units.Kilogram, 0)} together: more than another load on another day explains.",
+                Spoken("weigh the axles one by one and the whole on one day, and look which of the masses was mistyped"));
+        }
+    }
+
+    // The axles are laden as heavily as they will be, so the whole may be a payload lighter, but hardly heavier.
+    private static bool IsOtherThan(Measured driven, Measured laden)
+    {
+        var (over, under) = (driven - (laden * (1 + OtherLoad)), (laden * LeastOfLaden) - driven);
+        return over.Value > over.Expanded95 || under.Value > under.Expanded95;
     }
 
     private IEnumerable<Finding> Peaks(Engine? engine)

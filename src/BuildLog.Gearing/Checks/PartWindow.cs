@@ -48,6 +48,13 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
             new(Under(wide, goal.High), Over(narrow, goal.Low)));
     }
 
+    /// <summary>The values that meet another wish of the same part as well.</summary>
+    public PartWindow And(PartWindow other)
+    {
+        var sure = SureWindow is { } mine && other.SureWindow is { } theirs && mine.Overlaps(theirs) ? mine.And(theirs) : (Window?)null;
+        return this with { Window = Window.And(other.Window), SureWindow = sure, OpenedBy = sure is null ? OpenedBy ?? other.OpenedBy : null };
+    }
+
     /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
     public string InWords() => InWords(Unit);
 

@@ -11,9 +11,17 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal static class PartsMade
 {
+    /// <summary>Top gears, overdrives inside the box among them.</summary>
+    public static readonly Window UsualTop = new(0.50, 1.10);
+
     private const double MostOffTheFitted = 0.25;
 
-    private static readonly Window AnyGear = new(0.45, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5), Anything = new(double.NegativeInfinity, double.PositiveInfinity);
+    private static readonly Window AnyGear = new(UsualTop.Low, 8), AnyRange = new(0.7, 6), AnyCircumference = new(1.3, 3.5), Anything = new(double.NegativeInfinity, double.PositiveInfinity);
+
+    /// <param name="window">The window of a part.</param>
+    /// <param name="driveline">What is fitted.</param>
+    public static Window Of(PartWindow window, Driveline driveline)
+        => window is { Position: Position.Transmission, IsOfTopGear: true } ? UsualTop : Of(window.Position, driveline);
 
     /// <param name="position">The part.</param>
     /// <param name="driveline">What is fitted: its hub reduction stays, and its tyres say which others have room; null for any.</param>

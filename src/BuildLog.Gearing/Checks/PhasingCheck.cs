@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>The two yokes of a propshaft stand in one plane.</summary>
 /// <remarks>
 /// Two joints at equal angles cancel only with the inner yokes in one plane; a quarter turn apart they add: β_eq² = β₁² + β₂². A shaft pulled
-/// apart at its spline goes together either way. Source: an industrial shaft maker's catalogue; a few degrees off are tolerable at low speed.
+/// apart at its spline goes together either way. Where the shake that is left at the fastest turn is known, it is no worse than that: see <see cref="TorsionalCheck"/>. Source: an industrial shaft maker's catalogue; a few degrees off are tolerable at low speed.
 /// </remarks>
 internal sealed class PhasingCheck : ICheck
 {
@@ -19,13 +19,16 @@ internal sealed class PhasingCheck : ICheck
     public string Title => Spoken("Propshaft phasing");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => FittedShaft.Of(driveline).SelectMany(shaft => shaft.Shaft.Pieces.Select((piece, k) => Judge(shaft, piece, k)));
+        => FittedShaft.Of(driveline).SelectMany(shaft => shaft.Shaft.Pieces.Select((piece, k) => Judge(shaft, piece, k, new TorsionalCheck().OfShaft(driveline, goals, shaft))));
 
-    private Finding Judge(FittedShaft shaft, ShaftPiece piece, int k) => piece.Yokes switch
+    private Finding Judge(FittedShaft shaft, ShaftPiece piece, int k, Finding? shake) => piece.Yokes switch
     {
         Yokes.InLine => this.Plain(shaft.Joint, Verdict.Fits, Because.Inside, $"The yokes of {shaft.Named(k)} are in line.", Limit),
+        Yokes.QuarterTurn when shake is { Verdict: Verdict.Fits, Value: { } left } => this.Plain(
+            shaft.Joint, Verdict.Fits, Because.Inside,
+            $"The yokes of {shaft.Named(k)} are a quarter turn apart: {Effect(shaft, k)}. All joints together leave {Said.Number(left, Units.RadianPerSecondSquared, 0)}, which is little enough.", Limit),
         Yokes.QuarterTurn => this.Plain(
-            shaft.Joint, Verdict.Clash, Because.Outside,
+            shaft.Joint, shake is null or { Verdict: Verdict.Clash } ? Verdict.Clash : Verdict.Watch, shake is null or { Verdict: Verdict.Clash } ? Because.Outside : Because.UnverifiedLimit,
             $"The yokes of {shaft.Named(k)} are a quarter turn apart: {Effect(shaft, k)}.", Limit,
             $"pull {shaft.Named(k)} apart at its spline and put it together with both yokes in one plane, or have a yoke welded anew"),
         _ => this.Open(

@@ -24,7 +24,6 @@ internal sealed class RatioPlausibleCheck : ICheck
     private const int FewestGears = 3;
 
     private static readonly Window UsualFirst = new(2.2, 7.1);
-    private static readonly Window UsualTop = new(0.50, 1.10);
     private static readonly Window UsualReverse = new(1.7, 2.7);
     private static readonly Window UsualOverdrive = new(0.50, 0.95);
     private static readonly Window UsualHigh = new(1.00, 1.25);
@@ -79,7 +78,7 @@ internal sealed class RatioPlausibleCheck : ICheck
         var differential = axle.Ratio is { } ratio ? ratio with { Value = ratio.Value / (axle.HubReduction?.Value ?? 1) } : null;
         var finding = Part(position, differential, RatioTraps.UsualAxle, Spoken("count the axle's turns: ten wheel turns, one wheel held"), axle.HubReduction is null ? null : Spoken($"{position.InWords()}'s differential"));
         return finding.Verdict == Verdict.Watch
-            ? finding with { Advice = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted), finding.Advice) }
+            ? finding with { Advice = Questions(RatioTraps.OfAxle(differential!.Value.Value, differential.Source == Source.TeethCounted, told: differential.Source != Source.Measured), finding.Advice) }
             : finding;
     }
 
@@ -100,7 +99,7 @@ internal sealed class RatioPlausibleCheck : ICheck
         if (box.Gears.Count < FewestGears) return Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("Each gear is faster than the one before."));
 
         var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", Spoken($"gearbox's {box.Gears[0].Name} gear"));
-        var top = Part(Position.Transmission, box.Gears[^1].Ratio, UsualTop, "", Spoken($"gearbox's {box.Gears[^1].Name} gear"));
+        var top = Part(Position.Transmission, box.Gears[^1].Ratio, PartsMade.UsualTop, "", Spoken($"gearbox's {box.Gears[^1].Name} gear"));
         var worse = first.Verdict == Verdict.Watch ? first : top;
         return TwoSets(box) is { } apart ? apart
             : worse.Verdict == Verdict.Watch
@@ -157,8 +156,19 @@ internal sealed class RatioPlausibleCheck : ICheck
         {
             Value = ratio.Value,
             Wanted = usual,
-            Advice = verdict == Verdict.Watch ? [$"count {(ratio.Source == Source.TeethCounted ? Spoken("the teeth once more") : Spoken($"it once more: {(position is Position.RearAxle or Position.FrontAxle ? Spoken("twenty wheel turns, and note how the other wheel turned") : Spoken("ten output turns"))}"))}"] : [],
+            Advice = verdict == Verdict.Watch ? [Count(position, ratio.Source)] : [],
             SettledBy = because == Because.Uncertainty ? Settling.Of(ratio.Value, usual) : null,
+        };
+    }
+
+    private static string Count(Position position, Source source)
+    {
+        var turns = position is Position.RearAxle or Position.FrontAxle ? Spoken("twenty wheel turns, and note how the other wheel turned") : Spoken("ten output turns");
+        return source switch
+        {
+            Source.TeethCounted => Spoken("count the teeth once more"),
+            Source.Measured => Spoken($"count it once more: {turns}"),
+            _ => Spoken($"count it: {turns}"),
         };
     }
 

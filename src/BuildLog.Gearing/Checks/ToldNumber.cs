@@ -42,6 +42,7 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         yield return new(Drivelines.Position.Overdrive, Spoken("ratio"), driveline.Overdrive?.Ratio, Spoken("count the overdrive: ten output turns"));
         yield return new(Drivelines.Position.TransferCase, Spoken("high ratio"), driveline.TransferCase?.High, Spoken("count the transfer case: ten output turns in each range"));
         yield return new(Drivelines.Position.TransferCase, Spoken("low ratio"), driveline.TransferCase?.Low, Spoken("count the transfer case: ten output turns in each range"));
+        yield return new(Drivelines.Position.TransferCase, Spoken("torque rating"), driveline.TransferCase?.TorqueRating, Sheet);
     }
 
     private static IEnumerable<ToldNumber> Axles(Driveline driveline)

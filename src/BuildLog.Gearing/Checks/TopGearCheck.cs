@@ -41,9 +41,15 @@ internal sealed class TopGearCheck : ICheck
         var axle = pull.Driveline.DrivingPosition;
         var v = TopSpeed.ByPeakPower(pull);
         var percent = Units.PercentUnit;
+        var top = pull.Steps[^1];
+        var isTop = step.Name == top.Name;
+        var gear = isTop ? Spoken($"top gear ({top.InWords})") : Spoken($"gear {step.InWords}, the one below top ({top.InWords}),");
+        var limit = double.IsFinite(wanted.High) ? Spoken($"more than {MostInTop * 100:0} % in top is under-geared")
+            : isTop ? Spoken($"less than {LeastBelowTop * 100:0} % is over-geared")
+            : Spoken($"less than {LeastBelowTop * 100:0} % in the gear below top is over-geared, as one economy gear is fine and two are not");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
-            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there gear {step.InWords} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed; more than {MostInTop * 100:0} % in top is under-geared, less than {LeastBelowTop * 100:0} % in the gear below it over-geared.{AssumedLoad.InWords(pull.Driveline)}",
+            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there {gear} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed; {limit}.{AssumedLoad.InWords(pull.Driveline)}",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

@@ -59,34 +59,67 @@ internal sealed class TopSpeedCheck : ICheck
             Finding.OwnersGoal)
         {
             Cures = PowerCure(pull, top, goal),
-            Windows = top.Limit == TopSpeedLimit.Gear ? GearWindows(pull, top, goal) : [],
+            Windows = goal.Wanted.Contains(reached.Interval95) ? (top.Limit == TopSpeedLimit.Gear ? ByRedline(pull, top.Step, goal) : [])
+                : GearedFor.Of(pull, goal.Speed.Value) is { } geared ? ByPower(pull, geared)
+                : Longest(pull) is var longest && IsTurnedOut(pull, longest, goal) ? ByRedline(pull, longest, goal) : [],
         });
 
+    // With power enough at some gearing, the gearing is the cure. Without, the power has to be there at a speed that the engine may turn at.
     private static IEnumerable<Sentence> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
-        if (goal.Wanted.Contains(top.Speed.Value)) yield break;
+        var v = goal.Speed.Value;
+        if (goal.Wanted.Contains(top.Speed.Value) || GearedFor.Of(pull, v) is not null) yield break;
 
-        var needed = pull.PowerNeeded(top.Step, goal.Speed.Value);
-        if (needed.Value > pull.Torque.PeakPower.Value) yield return $"an engine of {Said.Alone(needed, Units.Kilowatt)}{(top.Limit == TopSpeedLimit.Gear ? Spoken(", and one of the ratios or tyres here as well") : "")}";
-        else if (top.Limit != TopSpeedLimit.Gear) yield return $"a gear that lets the engine reach its {Said.Alone(pull.Torque.PeakPower, Units.Kilowatt)} at {goal.Speed.Text}";
+        if (IsTurnedOut(pull, Longest(pull), goal))
+        {
+            yield return $"an engine of {Said.Alone(pull.PowerNeeded(Longest(pull), v), Units.Kilowatt)}, and one of the ratios or tyres here as well";
+            yield break;
+        }
+
+        var step = pull.Steps.Where(step => !IsTurnedOut(pull, step, goal)).MaxBy(step => step.Ratio.Value)!;
+        yield return $"an engine of {Said.Alone(pull.PowerNeeded(step, v), Units.Kilowatt)} at {Said.Number(pull.EngineSpeed(step, v).Value, Units.RevolutionPerMinute, 0)}, as it turns at {goal.Speed.Text} in gear {step.InWords}";
     }
+
+    private static DriveStep Longest(Pull pull) => pull.Steps.MinBy(step => step.Ratio.Value)!;
+
+    // The speed lies beyond what the engine may turn at in this gear.
+    private static bool IsTurnedOut(Pull pull, DriveStep step, TopSpeedGoal goal) => pull.RoadSpeed(step, pull.HighestEngineSpeed).Value < goal.Speed.Value;
 
     private static string Ends(Pull pull, TopSpeed top)
         => top.Limit == TopSpeedLimit.Gear
             ? Spoken($"the engine then turns {Rounded.Value(pull.HighestEngineSpeed, Units.RevolutionPerMinute)} and may not turn faster")
             : Spoken("more takes more power");
 
-    private static PartWindow[] GearWindows(Pull pull, TopSpeed top, TopSpeedGoal goal)
+    private static PartWindow[] ByRedline(Pull pull, DriveStep step, TopSpeedGoal goal)
     {
-        var driveline = pull.Driveline;
-        var axle = driveline.DrivingAxle!.Ratio!.Value;
-        var tyre = driveline.DrivingTyres!.RollingCircumference!.Value;
+        var (axle, tyre) = AxleAndTyre(pull);
+        var most = pull.RoadSpeed(step, pull.HighestEngineSpeed);
         return
         [
-            PartWindow.Inverse(driveline.DrivingPosition, Spoken($"{driveline.DrivingPosition.InWords()} ratio"), Units.One, top.Speed * axle, goal.Wanted),
-            PartWindow.Proportional(Position.Tyres, Spoken("tyre rolling circumference"), Units.Metre, top.Speed / tyre, goal.Wanted),
+            PartWindow.Inverse(pull.Driveline.DrivingPosition, AxleRatio(pull), Units.One, most * axle, goal.Wanted),
+            PartWindow.Proportional(Position.Tyres, Circumference, Units.Metre, most / tyre, goal.Wanted),
         ];
     }
+
+    private static PartWindow[] ByPower(Pull pull, GearedFor geared)
+    {
+        var (axle, tyre) = AxleAndTyre(pull);
+        Window Axle(Window factors) => new(factors.Low * axle.Value, factors.High * axle.Value);
+        Window Tyre(Window factors) => new(double.IsFinite(factors.High) ? tyre.Value / factors.High : double.NegativeInfinity, factors.Low > 0 ? tyre.Value / factors.Low : double.PositiveInfinity);
+
+        var opened = geared.Sure is null ? Spoken("have the engine's torque measured on a rolling road") : null;
+        return
+        [
+            new(pull.Driveline.DrivingPosition, AxleRatio(pull), Units.One, Axle(geared.Nominal), geared.Sure is { } axles ? Axle(axles) : null, opened),
+            new(Position.Tyres, Circumference, Units.Metre, Tyre(geared.Nominal), geared.Sure is { } tyres ? Tyre(tyres) : null, opened),
+        ];
+    }
+
+    private static (Measured Axle, Measured Tyre) AxleAndTyre(Pull pull) => (pull.Driveline.DrivingAxle!.Ratio!.Value, pull.Driveline.DrivingTyres!.RollingCircumference!.Value);
+
+    private static string AxleRatio(Pull pull) => Spoken($"{pull.Driveline.DrivingPosition.InWords()} ratio");
+
+    private static string Circumference => Spoken("tyre rolling circumference");
 
     private Finding NeverMet(Driveline driveline, TopSpeedGoal goal)
         => Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);

@@ -29,10 +29,12 @@ internal sealed class TorsionalCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
         => FittedShaft.Of(driveline)
-            .Select(shaft => (Shaft: shaft, Yokes: Yokes(shaft), Fastest: FastestTurn.Of(driveline, goals, shaft)))
-            .Select(at => at is { Shaft.Shaft.Joints: { } joints, Yokes: { } yokes, Fastest: { } fastest }
-                ? Judge(at.Shaft, joints, yokes, fastest).At(fastest, driveline)
-                : this.Open(at.Shaft.Joint, Spoken($"How much the {at.Shaft.Position.InWords()} shakes"), [.. Lacking(at.Shaft, at.Fastest)], Limit));
+            .Select(shaft => OfShaft(driveline, goals, shaft) ?? this.Open(
+                shaft.Joint, Spoken($"How much the {shaft.Position.InWords()} shakes"), [.. Lacking(shaft, FastestTurn.Of(driveline, goals, shaft))], Limit));
+
+    /// <summary>What is left of one shaft's joints; null where a number is missing.</summary>
+    internal Finding? OfShaft(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
+        => shaft.Shaft.Joints is { } joints && Yokes(shaft) is { } yokes && FastestTurn.Of(driveline, goals, shaft) is { } fastest ? Judge(shaft, joints, yokes, fastest).At(fastest, driveline) : null;
 
     private Finding Judge(FittedShaft shaft, IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> yokes, FastestTurn fastest)
     {

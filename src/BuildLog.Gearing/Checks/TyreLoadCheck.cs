@@ -8,7 +8,10 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The tyres of each axle carry what rests on them.</summary>
 /// <remarks>
-/// <code>axle mass / sum of the tyres' loads ≤ 1</code>
+/// <code>axle mass / sum of the tyres' loads ≤ 1;   axles not weighed: whole mass / sum of all tyres' loads ≤ 1</code>
+/// <para>
+/// What all tyres together do not carry, no spread over two axles makes them carry. What they do carry together one axle may still be too heavy with: open.
+/// </para>
 /// <para>
 /// Where wheelbase and height of gravity are known, what the lower axle carries on the owner's hill is told, not judged: a tyre that stands or creeps may carry
 /// more. See <see cref="WeightTransfer"/>.
@@ -24,9 +27,39 @@ internal sealed class TyreLoadCheck : ICheck
     public string Title => Spoken("Tyre load");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => driveline is { AxleMasses: { } masses, Tyres: { } tyres }
-            ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, OnTheHill(driveline, goals, down: true)), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals, down: false))]
-            : [];
+        => driveline.Tyres is not { } tyres ? []
+            :
+            [
+                .. driveline.AxleMasses is { } masses
+                    ? [Judge(tyres, Position.FrontAxle, masses.Front, twin: false, OnTheHill(driveline, goals, down: true)), Judge(tyres, Position.RearAxle, masses.Rear, tyres.TwinRear, OnTheHill(driveline, goals, down: false))]
+                    : Array.Empty<Finding>(),
+                .. driveline.AxleMasses is not { Front: not null, Rear: not null } ? All(driveline, tyres) : [],
+            ];
+
+    // Where an axle was weighed, what is missing of the other is asked for there.
+    private IEnumerable<Finding> All(Driveline driveline, TyreSet tyres)
+    {
+        if (driveline.Load?.Mass?.Value is not { } mass
+            || Capacity(tyres, Position.FrontAxle) is not { } front || Capacity(tyres, Position.RearAxle) is not { } rear) yield break;
+
+        IReadOnlyList<Position> joint = [Position.RearAxle, Position.Tyres];
+        var (whole, all) = (Said.Number(mass, Units.Kilogram, 0), Said.Number(Math.Floor(front + rear), Units.Kilogram, 0));
+        var finding = this.Judged(new(
+            joint, mass / (front + rear), Units.PercentUnit, Window.AtMost(1),
+            $"The vehicle's mass is {whole}; all of its tyres together ({string.Join(", ", new[] { tyres.On(Position.FrontAxle).Size!.Designation, tyres.On(Position.RearAxle).Size!.Designation }.Distinct())}) may carry {all}{(tyres.PassengerOnTruck ? Spoken(", as passenger tyres on a truck") : "")}.",
+            Limit)
+        {
+            Cures = [$"tyres that together may carry {Said.AtLeast(mass.Interval95.High, Units.Kilogram)} or more; which axle needs how much, the axles' masses tell"],
+        });
+        if (finding.Verdict != Verdict.Fits) yield return finding;
+        else if (driveline.AxleMasses is null)
+            yield return this.Plain(
+                joint, Verdict.Open, Because.MissingInput, $"Whether the tyres carry their axles cannot be said: all together may carry {all} and the vehicle's mass is {whole}, but the axles were not weighed.",
+                Limit, Spoken("weigh the axles one by one"));
+    }
+
+    private static double? Capacity(TyreSet tyres, Position axle)
+        => tyres.On(axle).Size is { } size ? TyreLoad.OfAxle(size, axle == Position.RearAxle && tyres.TwinRear, tyres.PassengerOnTruck) : null;
 
     private Finding Judge(TyreSet tyres, Position axle, Known? mass, bool twin, Sentence further)
     {

@@ -11,6 +11,9 @@ namespace BuildLog.Gearing.Drivelines;
 /// <param name="Other">Another measurement of the same.</param>
 public sealed record MeasuredAgain(Position Position, string Number, Unit Unit, Known Used, Known Other)
 {
+    /// <summary>What is computed with instead, as wide as to hold all measurements; null where that is <see cref="Used"/>.</summary>
+    public Known? RoomForAll { get; init; }
+
     /// <summary>Whether both can be right.</summary>
     public bool Agrees => Used.Value.AgreesWith(Other.Value);
 }

@@ -109,6 +109,9 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
     /// <summary>How it joins the front axle to the rear one; null where nobody knows.</summary>
     public FrontDrive? FrontDrive { get; init; }
 
+    /// <summary>The torque its maker allows at the input, N·m.</summary>
+    public Known? TorqueRating { get; init; }
+
     /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
     public string? Output { get; init; }
 

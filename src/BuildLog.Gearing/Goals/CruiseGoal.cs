@@ -28,6 +28,9 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     private const double SlowestIdle = 450 / 60.0;
     private const double FastestCruise = 7000 / 60.0;
 
+    // Of the engine speed, from end to end.
+    private const double NarrowestWindow = 0.02;
+
     /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
 
@@ -39,12 +42,25 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         ? throw new RefusedException("tolerance", Spoken("No engine speed is wanted: the lower limit has to be at most the upper one."), Tolerances)
         : Wanted;
 
-    /// <summary>Asks whether it is meant, where no road engine idles so slowly or cruises so fast, or no road car cruises so; null for nothing to ask. Common practice, no source.</summary>
+    /// <summary>Asks whether it is meant, where no road engine idles so slowly or cruises so fast, or no road car cruises so, or the tolerance is below 1 %; null for nothing to ask. Common practice, no source.</summary>
     public string? Question
         => EngineSpeed.Value < SlowestIdle ? Spoken($"Is {Turns} meant? Hardly an engine idles so slowly.")
             : EngineSpeed.Value > FastestCruise ? Spoken($"Is {Turns} meant? Hardly an engine cruises so fast.")
             : Speed.Value is < SlowestRoad or > FastestRoad ? Spoken($"Is {Speed.Text} meant? Few cruise so {(Speed.Value < SlowestRoad ? Spoken("slowly") : Spoken("fast"))}.")
+            : Wanted.High - Wanted.Low < NarrowestWindow * EngineSpeed.Value ? TooNarrow
             : null;
+
+    // Whoever types a bare 9 may have meant either.
+    private string TooNarrow
+    {
+        get
+        {
+            var rpm = Units.RevolutionPerMinute;
+            var size = Math.Round(rpm.FromBase(Wanted.High - Wanted.Low) / 2, 1);
+            var meant = size >= 1 ? Spoken($"{Rounded.Exact(size)} % or {Rounded.WithUnit(Rounded.Exact(10 * size), rpm)}") : UsualTolerance;
+            return Spoken($"Is ± {Rounded.WithUnit(Rounded.Exact(size), rpm)} meant? Hardly a rev counter is read so closely; else write {meant}.");
+        }
+    }
 
     private string Turns => Rounded.WithUnit(Rounded.Exact(Units.RevolutionPerMinute.FromBase(EngineSpeed.Value)), Units.RevolutionPerMinute);
 

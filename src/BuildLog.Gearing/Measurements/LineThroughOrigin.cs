@@ -35,6 +35,10 @@ public sealed class LineThroughOrigin
     /// <summary>Whether more of a slope's ± comes from how its readings lie apart than from how finely they were read.</summary>
     public static bool IsFromTheReadingsApart(Measured slope) => slope.Budget().Where(line => line.Input.Name == Scatter || line.Input.Name == Excluded).Sum(line => line.Share) > 0.5;
 
+    /// <summary>Two readings of one number lie so far apart that one of them is wrong.</summary>
+    public static bool Exclude(Measured one, Measured other)
+        => Math.Abs(one.Value - other.Value) > Excluding * double.Hypot(one.StandardUncertainty, other.StandardUncertainty);
+
     /// <exception cref="ArgumentException">No points, or all x are zero.</exception>
     public static LineThroughOrigin Fit(IReadOnlyList<(Measured X, Measured Y)> points, Evidence evidence)
     {
@@ -73,8 +77,7 @@ public sealed class LineThroughOrigin
     {
         if (points.Any(point => point.X.Value == 0)) return 0;
         var (one, other) = (points[0].Y / points[0].X, points[1].Y / points[1].X);
-        var apart = Math.Abs(one.Value - other.Value);
-        if (apart <= Excluding * double.Hypot(one.StandardUncertainty, other.StandardUncertainty)) return 0;
+        if (!Exclude(one, other)) return 0;
 
         var either = double.Hypot(one.Value - slope, other.Value - slope) / Math.Sqrt(2);
         return Measured.From(0, new Input(Excluded, either, evidence));

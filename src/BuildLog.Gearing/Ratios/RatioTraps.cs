@@ -25,7 +25,8 @@ public static class RatioTraps
     /// <param name="ratio">Propshaft turns per wheel turn, as counted or told.</param>
     /// <param name="teethCounted">Nobody turned a wheel, so no wheel can have been forgotten.</param>
     /// <param name="oneHeld">It was counted with one wheel held.</param>
-    public static IEnumerable<RatioQuestion> OfAxle(double ratio, bool teethCounted = false, bool oneHeld = false)
+    /// <param name="told">Nobody here counted it: it was read or heard somewhere.</param>
+    public static IEnumerable<RatioQuestion> OfAxle(double ratio, bool teethCounted = false, bool oneHeld = false, bool told = false)
     {
         if (UsualAxle.Contains(ratio)) yield break;
 
@@ -34,9 +35,9 @@ public static class RatioTraps
         if (ratio < UsualAxle.Low && UsualAxle.Contains(turnedRound))
             yield return new(Spoken("Were the turns written the other way round, propshaft first?"), why, turnedRound);
         if (!teethCounted && ratio < UsualAxle.Low && UsualAxle.Contains(ratio * 2))
-            yield return new(Spoken("Did one wheel stand still, though the count says that both turned?"), why, ratio * 2);
+            yield return new(told ? Spoken("Was it once counted with one wheel standing still, and taken as if both had turned?") : Spoken("Did one wheel stand still, though the count says that both turned?"), why, ratio * 2);
         if (!teethCounted && ratio > UsualAxle.High && UsualAxle.Contains(ratio / 2))
-            yield return new(Spoken("Did both wheels turn, though the count says that one was held?"), why, ratio / 2);
+            yield return new(told ? Spoken("Was it once counted with both wheels turning, and taken as if one had been held?") : Spoken("Did both wheels turn, though the count says that one was held?"), why, ratio / 2);
         if (ratio > UsualAxle.High)
             yield return new(Spoken("Is there a reduction in the hubs? Enter it with the axle."), why, null);
     }

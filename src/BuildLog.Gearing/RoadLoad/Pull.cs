@@ -16,6 +16,8 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public sealed class Pull
 {
+    private const double LastBits = 1e-9;
+
     private readonly Measured axle;
     private readonly Measured circumference;
     private readonly Measured keptSpeed;
@@ -80,6 +82,15 @@ public sealed class Pull
     {
         var (turns, force, road) = (EngineSpeed(step, 1).Value, ForcePerTorque(step).Value, Resistance.Curve);
         return v => (Torque.TorqueAt(v * turns) * force) - road.Force(v);
+    }
+
+    /// <summary>The reserve at one road speed over how much shorter the gear is made, in plain numbers; less than all where the engine does not turn so, with a share of its highest speed kept free.</summary>
+    internal Func<double, double, double> NominalReserveGeared(DriveStep step, double roadSpeed)
+    {
+        var (turns, force, road) = (EngineSpeed(step, roadSpeed).Value, ForcePerTorque(step).Value, Resistance.Curve.Force(roadSpeed));
+        return (factor, free) => turns * factor is var n && n >= Torque.From && n * (1 + free) <= HighestEngineSpeed.Value * (1 + LastBits)
+            ? (Torque.TorqueAt(Math.Min(n, Torque.To)) * force * factor) - road
+            : double.NegativeInfinity;
     }
 
     /// <summary>The steepest gradient it holds, rise over run; null where the torque curve does not reach or no road is that steep.</summary>

@@ -7,8 +7,8 @@ namespace BuildLog.Gearing.RunningGear;
 /// <remarks>
 /// <code>all wheels driven: 1;   one axle, and part-time on the road: the driving axle's mass / both;   part-time in the low range: 1</code>
 /// <para>
-/// A share that somebody typed holds; of a part-time drive it is the road's, unless it says all of the mass. The low range is for where the front axle is
-/// engaged, whatever joins it.
+/// Axles that were weighed tell it; what somebody typed holds where they were not. Of a part-time drive it is the road's, unless it says all of the mass. The low
+/// range is for where the front axle is engaged, whatever joins it.
 /// </para>
 /// <para>Source: definition.</para>
 /// </remarks>
@@ -18,7 +18,7 @@ public static class DrivenWheels
 
     /// <summary>On a hard road; null where nobody weighed the axles or told.</summary>
     public static Measured? ShareOnTheRoad(Driveline driveline)
-        => IsPartTime(driveline) ? OfOneAxle(driveline) ?? Weighed(driveline) : Always(driveline);
+        => IsPartTime(driveline) ? Weighed(driveline) ?? OfOneAxle(driveline) : Always(driveline);
 
     /// <summary>In the lowest gear and range; null where nobody weighed the axles or told.</summary>
     public static Measured? ShareInLowRange(Driveline driveline) => IsPartTime(driveline) ? 1 : Always(driveline);
@@ -34,7 +34,8 @@ public static class DrivenWheels
     /// <summary>A four-wheel drive, both axles fitted.</summary>
     internal static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
 
-    private static Measured? Always(Driveline driveline) => driveline.Load?.DrivenShare?.Value ?? (JoinsBothAxles(driveline) ? 1 : Weighed(driveline));
+    private static Measured? Always(Driveline driveline)
+        => JoinsBothAxles(driveline) ? driveline.Load?.DrivenShare?.Value ?? 1 : Weighed(driveline) ?? driveline.Load?.DrivenShare?.Value;
 
     /// <summary>The driving axle's part of both axle masses; null where one is not known.</summary>
     internal static Measured? Weighed(Driveline driveline)

@@ -13,6 +13,8 @@ public static class SpeedsWords
     private const double AssumedIdle = 800 / 60.0;
     private const double AssumedShift = 4500 / 60.0;
 
+    private const string Beyond = "*";
+
     private static string OverTheRedline => Spoken("over");
 
     private static readonly int[] UsualColumns = [1000, 2000, 3000, 4000];
@@ -27,14 +29,16 @@ public static class SpeedsWords
 
         var shown = wish?.In(units) ?? units;
         var shift = driveline.Engine?.Redline?.Value ?? AssumedShift;
+        var redline = driveline.Engine?.Redline?.Value;
         var steps = speeds.Steps.Where(step => wish is not { Gears.Count: > 0 } || wish.Gears.Contains(step.Name)).ToList();
         if (steps.Count == 0) steps = [.. speeds.Steps]; // another vehicle's gears were chosen
         return new(
             Headline(driveline, speeds, shown),
-            [Spoken("ratio"), .. Columns(wish, shown), Spoken("drops to")],
-            [.. steps.Select(step => Row(speeds, step, shift, driveline.Engine?.Redline is not null, shown, wish))],
+            [Spoken("ratio"), .. Columns(wish, shown, redline), Spoken("drops to")],
+            [.. steps.Select(step => Row(speeds, step, shift, redline is not null, shown, wish))],
             Chart(driveline, speeds, goals, shift.Value, shown))
         {
+            Footnote = Footnote(wish, redline, speeds),
             Pull = () => PullCurves.Of(driveline, shown),
             PullMissing = PullCurves.Missing(driveline),
         };
@@ -56,11 +60,19 @@ public static class SpeedsWords
         return Spoken($"{Rounded.WithInterval(speeds.PerThousand(top), units.Speed)} per 1000 rev/min in top ({top.Name}); upshifts at {Shift(driveline)}{assumed}.");
     }
 
-    private static IEnumerable<string> Columns(SpeedsWish? wish, UnitSystem units) => wish switch
+    private static IEnumerable<string> Columns(SpeedsWish? wish, UnitSystem units, Measured? redline) => wish switch
     {
         { RoadSpeeds.Count: > 0 } => wish.RoadSpeeds.Select((speed, k) => $"{Plain(units.Speed.FromBase(speed))}{(k == wish.RoadSpeeds.Count - 1 ? $" {units.Speed}" : "")}"),
-        _ => EngineSpeeds(wish).Select(speed => Plain(Units.RevolutionPerMinute.FromBase(speed))),
+        _ => EngineSpeeds(wish).Select(speed => $"{Plain(Units.RevolutionPerMinute.FromBase(speed))}{(IsBeyond(speed, redline) ? Beyond : "")}"),
     };
+
+    private static bool IsBeyond(double engineSpeed, Measured? redline) => engineSpeed > redline?.Value * (1 + 1e-9);
+
+    private static string? Footnote(SpeedsWish? wish, Measured? redline, GearSpeeds speeds)
+        => redline is null ? null
+            : wish is { RoadSpeeds.Count: > 0 }
+                ? wish.RoadSpeeds.Any(speed => speeds.Steps.Any(step => IsBeyond(speeds.EngineSpeed(step, speed).Value, redline))) ? Spoken($"{OverTheRedline}: beyond the redline of {Rpm(redline)} rev/min") : null
+            : EngineSpeeds(wish).Any(speed => IsBeyond(speed, redline)) ? Spoken($"{Beyond} beyond the redline of {Rpm(redline)} rev/min") : null;
 
     private static IEnumerable<double> EngineSpeeds(SpeedsWish? wish) => wish is { EngineSpeeds.Count: > 0 } ? wish.EngineSpeeds : UsualColumns.Select(rpm => rpm / 60.0);
 

@@ -17,6 +17,8 @@ internal sealed class TransferCaseEntries : PartEntries
         new(Trait.FrontOutput, Spoken("Front output"), Spoken("towards the front axle"), t => t.FrontOutput, (t, w) => t.FrontOutput = w),
     ];
 
+    private static SpecField<TransferCaseComponent> Rating => new(Spec.TorqueRating, Spoken("Torque rating"), Spoken("what its input may take, such as 1200 Nm"), t => t.TorqueRating, (t, n) => t.TorqueRating = n);
+
     public override Component New() => new TransferCaseComponent();
 
     protected override string NameHint => Spoken("such as Brackenridge two-speed");
@@ -31,6 +33,7 @@ internal sealed class TransferCaseEntries : PartEntries
             Choice("front", Spoken("Front axle"), Spoken("not said"), box.FrontDrive,
                 (FrontDrive.ThroughShaft, Spoken("always joined")), (FrontDrive.Declutch, Spoken("engaged by hand")),
                 (FrontDrive.CentreDifferential, Spoken("centre differential")), (FrontDrive.ClutchPack, Spoken("clutch pack"))),
+            Rating.Entry(box),
             .. Outputs.Select(field => field.Entry(box)),
             SpeedometerFeedEntry("feed", Spoken("Speedometer drive"), box.SpeedometerFeed),
             Present("brake", Spoken("Parking brake"), box.ParkingBrake),
@@ -41,6 +44,7 @@ internal sealed class TransferCaseEntries : PartEntries
     {
         var box = (TransferCaseComponent)part;
         box.FrontDrive = Chosen<FrontDrive>(values["front"]);
+        Rating.Apply(values, box, told);
         foreach (var field in Outputs) field.Apply(values, box);
         box.SpeedometerFeed = Chosen<SpeedometerFeed>(values["feed"]);
         box.ParkingBrake = Chosen<Presence>(values["brake"]);

@@ -143,7 +143,10 @@ public static class SheetOfVehicle
     }
 
     private static SpeedsTable Table(SpeedsModel speeds, VehicleOnBench bench, UnitSystem units)
-        => new([Spoken("Gear"), .. speeds.Columns], [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])], SpeedsWords.Note(bench.Driveline, units));
+        => new(
+            [Spoken("Gear"), .. speeds.Columns],
+            [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])],
+            SpeedsWords.Note(bench.Driveline, units) + (speeds.Footnote is { } mark ? $" {mark}." : ""));
 
     private static Sawtooth Chart(SawtoothModel chart)
     {

@@ -18,7 +18,7 @@ internal static class LoadEntries
         new(Spec.Mass, Spoken("Mass"), Spoken("as driven, such as 1450 kg"), v => v.Mass, (v, n) => v.Mass = n),
         new(Spec.FrontAxleMass, Spoken("On front axle"), Spoken("from the weighbridge, laden, such as 700 kg"), v => v.FrontAxleMass, (v, n) => v.FrontAxleMass = n),
         new(Spec.RearAxleMass, Spoken("On rear axle"), Spoken("such as 750 kg"), v => v.RearAxleMass, (v, n) => v.RearAxleMass = n),
-        new(Spec.DrivenShare, Spoken("On driven wheels"), Spoken("such as 52 %; empty: the axle masses tell"), v => v.DrivenShare, (v, n) => v.DrivenShare = n),
+        new(Spec.DrivenShare, Spoken("On driven wheels"), Spoken("such as 52 %; axle masses count first"), v => v.DrivenShare, (v, n) => v.DrivenShare = n),
         new(Spec.Altitude, Spoken("Altitude"), Spoken("above sea level, such as 300 m"), v => v.Altitude, (v, n) => v.Altitude = n),
         new(Spec.DragArea, Spoken("Drag area"), Spoken("Cd times area, if coasted down, such as 0.9 m2"), v => v.DragArea, (v, n) => v.DragArea = n),
         new(Spec.RollingResistance, Spoken("Rolling"), Spoken("resistance over weight, if known, such as 0.013"), v => v.RollingResistance, (v, n) => v.RollingResistance = n),

@@ -14,6 +14,9 @@ public sealed record SpeedsModel(
     SawtoothModel? Chart = null,
     string? Missing = null)
 {
+    /// <summary>What the marks at columns mean; null where none is marked.</summary>
+    public string? Footnote { get; init; }
+
     /// <summary>Computes the curves of reserve and hills when they are looked at; null inside where a number is missing.</summary>
     public Func<PullCharts?> Pull { get; init; } = () => null;
 

@@ -124,6 +124,7 @@ internal sealed class SpeedsPage : VehiclePage
             TextLine.Of(model.Headline, Tone.Strong),
             TextLine.Of(Line(Spoken("gear"), model.Columns), Tone.Quiet),
             .. model.Rows.Select(row => TextLine.Of(Line(row.Gear, row.Cells))),
+            .. model.Footnote is { } footnote ? (TextLine[])[TextLine.Of(footnote, Tone.Quiet)] : [],
         ];
     }
 }

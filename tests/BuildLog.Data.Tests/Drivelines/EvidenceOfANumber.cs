@@ -111,6 +111,26 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal(["roll-out of 2 April 2026, loose wheel", "1.97 m", "label 205/65R15"], Circumference.PassedOver.Select(known => known.Says));
     }
 
+    // Tape and chalk leave 6.15 and 6.45 m in three turns some 0.008 m a turn each: 2.05 and 2.15 exclude each other, and nobody knows which is wrong.
+    [Fact]
+    public void Roll_outs_that_exclude_each_other_leave_room_for_both_until_a_third_decides()
+    {
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w" });
+        Fit(tyres, Position.Tyres);
+        RollOut(tyres, new(2026, 4, 1), loaded: true, "3:6.15m");
+        RollOut(tyres, new(2026, 4, 2), loaded: true, "3:6.45m");
+        Assert.True(Circumference.Used.Value.Interval95 is { Low: < 2.05, High: > 2.15 });
+        Assert.Equal(["roll-out of 2 April 2026, loaded", "roll-out of 1 April 2026, loaded"], Circumference.PassedOver.Select(known => known.Says));
+        Assert.Equal("roll-outs that exclude each other", Circumference.Used.Says);
+        var again = Assert.Single(test.Shop.DrivelineOn(vehicle, Day).Driveline.MeasuredAgain);
+        Assert.False(again.Agrees);
+        Assert.Equal(Circumference.Used.Value.Value, again.RoomForAll!.Value.Value);
+
+        RollOut(tyres, new(2026, 4, 3), loaded: true, "3:6.45m");
+        Assert.Equal("roll-out of 3 April 2026, loaded", Circumference.Used.Says);
+        Assert.True(Circumference.Used.Value.Interval95.Low > 2.1);
+    }
+
     // By hand: D = 381 + 2 · 0.65 · 205 = 647.5 mm; worn by 4 mm: 639.5 mm; 0.971 π D.
     [Fact]
     public void A_label_is_taken_with_the_wear()
@@ -218,6 +238,23 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Empty(Again(Day.AddDays(7)));
     }
 
+    // 4330 rpm are an axle of 3.90 on 2.00 m, and one of 4.10 on the 2.10 m that the last roll-out says.
+    [Fact]
+    public void A_tyre_that_nobody_knows_blames_no_axle_for_the_road_test()
+    {
+        Fit(test.Shop.Add(new TransmissionComponent { Name = "box", Gears = TransmissionComponent.GearsFrom(Source.MakersData, "4.05", "2.22") }), Position.Transmission);
+        var tyres = test.Shop.Add(new WheelSetComponent { Name = "w" });
+        Fit(tyres, Position.Tyres);
+        Fit(test.Axle("a", "3.90"), Position.RearAxle);
+        Drive(Day, "4330 rpm");
+        RollOut(tyres, new(2026, 4, 2), loaded: true, "3:6.3m");
+        Assert.False(Again(Day).Single(again => again.Position == Position.RearAxle).Agrees);
+
+        RollOut(tyres, new(2026, 4, 1), loaded: true, "3:6m");
+        Assert.True(Again(Day).Single(again => again.Position == Position.RearAxle).Agrees);
+        Assert.False(Again(Day).Single(again => again.Position == Position.Tyres).Agrees);
+    }
+
     private void Drive(DateOnly day, string engineSpeed)
         => test.Shop.Add(new RoadTest(vehicle) { Date = day, Speed = Noted.Speed("60 km/h", Source.Measured), EngineSpeed = Noted.EngineSpeed(engineSpeed, Source.Measured), Gear = "2" });
 
@@ -237,6 +274,6 @@ public sealed class EvidenceOfANumber : IDisposable
     private TurnCountSession Count(AxleComponent axle, DateOnly date, string reading)
         => test.Shop.Add(new TurnCountSession(axle) { Date = date, Wheels = Wheels.OneHeld, Readings = [reading] });
 
-    private void RollOut(WheelSetComponent tyres, DateOnly date, bool loaded)
-        => test.Shop.Add(new RollOutSession(tyres) { Date = date, Loaded = loaded, Readings = ["3:6m"] });
+    private void RollOut(WheelSetComponent tyres, DateOnly date, bool loaded, string reading = "3:6m")
+        => test.Shop.Add(new RollOutSession(tyres) { Date = date, Loaded = loaded, Readings = [reading] });
 }

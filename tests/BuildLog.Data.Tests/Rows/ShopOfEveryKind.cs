@@ -99,6 +99,7 @@ internal sealed class ShopOfEveryKind
             High = Noted.Ratio("1.00", RatioRange.Transfer, Source.Tag),
             Low = Noted.Ratio("2.30", RatioRange.Transfer, Source.Tag),
             FrontDrive = FrontDrive.Declutch,
+            TorqueRating = Noted.Of(Spec.TorqueRating, "1200 Nm", Source.MakersData),
         });
         Add(new PropshaftComponent { Name = "rear shaft", Pieces = [new(), Piece()] });
         Add(new SpeedometerComponent { Name = "dial", Per = OdometerUnit.Miles, Pickup = Pickup.Wheel, DriveTeeth = 8, DrivenTeeth = 21 });

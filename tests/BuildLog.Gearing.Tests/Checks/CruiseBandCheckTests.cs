@@ -53,6 +53,15 @@ public sealed class CruiseBandCheckTests
     public void A_cure_that_nobody_makes_is_none()
         => Assert.Equal(["no one part is made that far off: it takes two, or another wish"], Find(Car, "200 km/h").Cures);
 
+    // Band and goal share 2160 to 2640: at 200 km/h in place of 6833 that is a top gear of 0.32 to 0.39, at 130 of 0.49 to 0.59, and none is made below 0.50.
+    [Fact]
+    public void A_top_gear_that_would_do_is_one_that_is_made()
+    {
+        var finding = AllChecks.Look(Car, new([InventedCar.Goal("130 km/h", "2400", "10 %")])).Single(finding => finding.Check == "cruise-band");
+
+        Assert.Equal("ratio of top (4) 0.51 to 0.58", finding.Cures[^1]);
+    }
+
     // Converter slip turns it 1/0.945 faster, so that the axle may be so much less: 2.80 · 0.945 = 2.646.
     [Fact]
     public void A_slipping_converter_is_counted_in()

@@ -61,6 +61,30 @@ public sealed class FourWheelMatchCheckTests
         Assert.Equal([Verdict.Fits, verdict], new FourWheelMatchCheck().Look(car, OwnersGoals.None).Select(finding => finding.Verdict));
     }
 
+    // 365 mm in front of 360 mm, alike at speed: crawling a front axle of 3.744 to 3.820 would do, at speed one of 3.674 to 3.786.
+    [Fact]
+    public void What_cures_the_crawl_keeps_the_match_at_speed()
+    {
+        var rear = InventedCar.Rolling(2.26) with { LoadedRadius = InventedShaft.Known(0.360) };
+        var car = Car(3.73, 3.73, FrontDrive.ThroughShaft) with { Tyres = rear with { FrontPair = InventedCar.Rolling(2.26) with { LoadedRadius = InventedShaft.Known(0.365) } } };
+        var crawling = new FourWheelMatchCheck().Look(car, OwnersGoals.None).Last();
+
+        Assert.Equal((Verdict.Clash, 3.744, 3.786), (crawling.Verdict, Math.Round(crawling.Windows[0].Window.Low, 3), Math.Round(crawling.Windows[0].Window.High, 3)));
+        Assert.Equal(["front axle ratio 3.75 to 3.78", "axle ratio 3.69 to 3.71"], crawling.Cures);
+        foreach (var ratio in new[] { 3.69, 3.71 })
+            Assert.All(new FourWheelMatchCheck().Look(car with { RearAxle = InventedCar.Axle(ratio) }, OwnersGoals.None), finding => Assert.Equal(Verdict.Fits, finding.Verdict));
+    }
+
+    // 350 mm in front of 360 mm are −2.9 % crawling, and 0 % at speed: what mends the one spoils the other.
+    [Fact]
+    public void Where_no_ratio_does_both_other_tyres_are_the_cure()
+    {
+        var rear = InventedCar.Rolling(2.26) with { LoadedRadius = InventedShaft.Known(0.360) };
+        var car = Car(3.73, 3.73, FrontDrive.ThroughShaft) with { Tyres = rear with { FrontPair = InventedCar.Rolling(2.26) with { LoadedRadius = InventedShaft.Known(0.350) } } };
+
+        Assert.StartsWith("tyres in front and behind that match", Assert.Single(new FourWheelMatchCheck().Look(car, OwnersGoals.None).Last().Cures), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Two_pairs_that_were_not_rolled_out_are_asked_for()
         => Assert.Equal(Verdict.Open, Assert.Single(new FourWheelMatchCheck().Look(

@@ -34,6 +34,13 @@ public sealed class JointAngleCheckTests
         Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more, and the same at its other joint"], front.Cures);
     }
 
+    // 5.83° at 3000 rev/min is what a single joint may.
+    [Theory]
+    [InlineData(5, false)]
+    [InlineData(8, true)]
+    public void An_angle_that_no_single_joint_lasts_at_may_stay_with_a_double_one(double angle, bool named)
+        => Assert.All(Find(angle, 3000), finding => Assert.Equal(named, finding.Cures.Any(cure => cure.Contains("a double (constant-velocity) joint in place of the", StringComparison.Ordinal))));
+
     [Theory]
     [InlineData(1, "front rear")]
     [InlineData(2, "front middle rear")]

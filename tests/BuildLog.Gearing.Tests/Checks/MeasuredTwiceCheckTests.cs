@@ -32,6 +32,19 @@ public sealed class MeasuredTwiceCheckTests
     }
 
     [Fact]
+    public void Where_room_is_left_for_all_that_is_what_is_computed_with()
+    {
+        var finding = Assert.Single(new MeasuredTwiceCheck().Look(
+            InventedCar.Plain with { MeasuredAgain = [new(Position.Tyres, "rolling circumference", Units.Metre, Counted("roll-out B", 2.15), Counted("roll-out A", 2.05)) { RoomForAll = new(Measured.From(2.1, new Input("apart", 0.05, new Evidence("apart"))), Source.Measured) }] },
+            OwnersGoals.None));
+
+        Assert.Equal(
+            "The rolling circumference of the tyres was found to be 2.15 ± 0.03 m (roll-out B), but also 2.05 ± 0.03 m (roll-out A). They cannot all be right; it is computed with as 2.10 ± 0.10 m, which leaves room for them.",
+            finding.Says);
+        Assert.Equal(2.1, finding.Value!.Value);
+    }
+
+    [Fact]
     public void What_was_measured_once_is_not_spoken_of() => Assert.Empty(new MeasuredTwiceCheck().Look(InventedCar.Plain, OwnersGoals.None));
 
     private static List<Finding> Look(params (string Says, double Ratio)[] others)

@@ -73,6 +73,20 @@ public sealed class NumbersAgreeCheckTests
         Assert.All(found, finding => Assert.Equal("Weighed in one the vehicle is 1280 kg, both axles together 1180 kg; the masses are taken as no surer than that.", finding.Says));
     }
 
+    // Both axles laden carry 1500 kg: 5 % more are another day's load, half of it is a vehicle without its payload.
+    [Theory]
+    [InlineData(1570, 0)]
+    [InlineData(1580, 1)]
+    [InlineData(760, 0)]
+    [InlineData(740, 1)]
+    public void A_mass_as_driven_that_the_laden_axles_contradict_is_asked_about(double mass, int findings)
+    {
+        var found = Look(InventedCar.Plain with { Load = new() { Mass = InventedCar.Exactly(mass) }, AxleMasses = Weighed(700, 800) });
+
+        Assert.Equal(findings, found.Count);
+        Assert.All(found, finding => Assert.Equal((Verdict.Watch, $"As it is driven the vehicle's mass is {mass:0} kg, both axles laden carry 1500 kg together: more than another load on another day explains."), (finding.Verdict, finding.Says)));
+    }
+
     // Points known to 3 % (u), so to 5.9 % at 95 %: 240 N·m passes 200 and 220, and may be 230. 2π · 4000/60 · 230 = 96.3 kW.
     [Theory]
     [InlineData(200, 3000, "The torque points make 240 ± 15 N·m, more than the peak torque of 200 N·m that is told.")]

@@ -22,6 +22,22 @@ public sealed class PhasingCheckTests
         Assert.NotEmpty(finding.Cures);
     }
 
+    // β² + β² leave 2 β² ω²: 300 rad/s² at 2.23° and 400 at 2.58°, both at 3000 rev/min.
+    [Theory]
+    [InlineData(2.0, Verdict.Fits)]
+    [InlineData(2.4, Verdict.Watch)]
+    [InlineData(2.7, Verdict.Clash)]
+    public void It_is_no_worse_than_the_shake_it_leaves(double angle, Verdict verdict)
+    {
+        var car = InventedShaft.Car(3000, new("shaft", new ShaftPiece(yokes: Yokes.QuarterTurn)) { Line = InventedShaft.Line(3, 3 + angle, 3) });
+
+        Assert.Equal([verdict, verdict], [Assert.Single(new PhasingCheck().Look(car, OwnersGoals.None)).Verdict, Assert.Single(new TorsionalCheck().Look(car, OwnersGoals.None)).Verdict]);
+    }
+
+    [Fact]
+    public void Where_no_angle_is_measured_it_clashes_as_it_stands()
+        => Assert.Equal(Verdict.Clash, Assert.Single(new PhasingCheck().Look(InventedShaft.Car(3000, new("shaft", new ShaftPiece(yokes: Yokes.QuarterTurn))), OwnersGoals.None)).Verdict);
+
     [Fact]
     public void Yokes_nobody_looked_at_are_asked_for() => Assert.Equal(Verdict.Open, Find(null).Verdict);
 

@@ -31,6 +31,20 @@ public sealed class RatioPlausibleCheckTests
     public void An_overdrive_of_one_is_asked_whether_it_was_engaged()
         => Assert.StartsWith("is 1 its ratio with the unit out?", At(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(1)) }, Position.Overdrive).Cures[0], StringComparison.Ordinal);
 
+    // Somebody's word warns, and where nobody counted no count is spoken of.
+    [Theory]
+    [InlineData(Source.OwnersWord)]
+    [InlineData(Source.MakersData)]
+    public void What_was_only_told_was_not_counted(Source source)
+    {
+        var finding = At(InventedCar.Plain with { RearAxle = new("axle", new(8.2, source, "8.20")) }, Position.RearAxle);
+
+        Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
+        Assert.Equal("Was it once counted with both wheels turning, and taken as if one had been held? Then it is 4.10.", finding.Cures[0]);
+        Assert.Equal("count it: twenty wheel turns, and note how the other wheel turned", finding.Cures[^1]);
+        Assert.DoesNotContain(finding.Cures, cure => cure.Contains("the count says", StringComparison.Ordinal) || cure.Contains("once more", StringComparison.Ordinal));
+    }
+
     // Fewer than 2.2 from teeth: nobody is asked to turn wheels.
     [Fact]
     public void Teeth_are_not_settled_by_turning_wheels()

@@ -17,7 +17,7 @@ public sealed class TopGearCheckTests
         var reached = InventedLoad.Pull(InventedLoad.Car).EngineSpeed(InventedLoad.Step(InventedLoad.Car), TopSpeed.ByPeakPower(InventedLoad.Pull(InventedLoad.Car)));
 
         Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because));
-        Assert.EndsWith("more than 110 % in top is under-geared, less than 85 % in the gear below it over-geared.", finding.Says, StringComparison.Ordinal);
+        Assert.EndsWith("; more than 110 % in top is under-geared.", finding.Says, StringComparison.Ordinal);
         Assert.Equal(reached.Value * 60 / 5000, finding.Value!.Value, 1e-9);
         Assert.Equal(4.10 * 1.10 / finding.Value.Value, finding.Windows[0].Window.High, 1e-9);
     }
@@ -33,6 +33,16 @@ public sealed class TopGearCheckTests
         {
             Transmission = new("box", [.. ratios.Select((ratio, k) => InventedCar.Gear($"{k + 1}", ratio))]),
         }).Verdict);
+
+    [Fact]
+    public void The_gear_it_speaks_of_is_named()
+    {
+        var finding = Find(InventedLoad.WithTorque(60) with { Transmission = new("box", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", 2.1), InventedCar.Gear("3", 0.8), InventedCar.Gear("4", 0.6)]) });
+
+        Assert.Contains("there top gear (4) turns the engine", Find(InventedLoad.Car).Says, StringComparison.Ordinal);
+        Assert.Contains("there gear 3, the one below top (4), turns the engine", finding.Says, StringComparison.Ordinal);
+        Assert.EndsWith("; less than 85 % in the gear below top is over-geared, as one economy gear is fine and two are not.", finding.Says, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Until_all_is_known_it_says_nothing() => Assert.Empty(new TopGearCheck().Look(InventedCar.Plain, CheckCase.NoGoals));

@@ -66,6 +66,31 @@ public sealed class TyreLoadCheckTests
         Assert.Contains("the front axle was not weighed", Find(Tyres, null, 800)[0].Says, StringComparison.Ordinal);
     }
 
+    // Four tyres of load index 60 carry 250 kg each.
+    [Fact]
+    public void A_vehicle_heavier_than_all_its_tyres_carry_clashes_without_its_axles_weighed()
+    {
+        var finding = Assert.Single(CheckCase.Look(new TyreLoadCheck(), InventedCar.Plain with { Tyres = Set("155/80R13 60S"), Load = new() { Mass = Kilograms(1500) } }, OwnersGoals.None));
+
+        Assert.Equal(Verdict.Clash, finding.Verdict);
+        Assert.Equal("The vehicle's mass is 1500 kg; all of its tyres together (155/80R13 60S) may carry 1000 kg.", finding.Says);
+        Assert.Equal(["tyres that together may carry 1500 kg or more; which axle needs how much, the axles' masses tell"], finding.Cures);
+    }
+
+    [Fact]
+    public void What_all_tyres_carry_together_one_axle_may_still_be_too_heavy_with()
+    {
+        var finding = Assert.Single(CheckCase.Look(new TyreLoadCheck(), InventedCar.Plain with { Tyres = Tyres, Load = new() { Mass = Kilograms(1500) } }, OwnersGoals.None));
+
+        Assert.Equal(Verdict.Open, finding.Verdict);
+        Assert.Equal("Whether the tyres carry their axles cannot be said: all together may carry 2680 kg and the vehicle's mass is 1500 kg, but the axles were not weighed.", finding.Says);
+        Assert.Equal(["weigh the axles one by one"], finding.Cures);
+    }
+
+    [Fact]
+    public void A_whole_mass_beside_one_weighed_axle_still_clashes_with_all_tyres()
+        => Assert.Equal([Verdict.Fits, Verdict.Open, Verdict.Clash], CheckCase.Look(new TyreLoadCheck(), InventedCar.Plain with { Tyres = Set("155/80R13 60S"), AxleMasses = new(Kilograms(400)), Load = new() { Mass = Kilograms(1500) } }, OwnersGoals.None).Select(finding => finding.Verdict));
+
     // Without a start on one, the hill to hold is the hill: sin(atan 0.10) = 0.0995; 1800 · 0.0995 · 0.25 = 44.8 kg.
     [Fact]
     public void The_hill_to_hold_is_told_where_none_is_to_start_on()

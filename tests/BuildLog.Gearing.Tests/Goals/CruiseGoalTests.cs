@@ -42,6 +42,16 @@ public sealed class CruiseGoalTests
     public void What_hardly_anybody_means_is_taken_and_questioned(string speed, string engine, string named)
         => Assert.StartsWith($"Is {named} meant?", Read(speed, engine, "").Question, StringComparison.Ordinal);
 
+    // A bare number is rev/min, and 9 of 2400 are 0.4 %.
+    [Theory]
+    [InlineData("9", "Is ± 9 rev/min meant? Hardly a rev counter is read so closely; else write 9 % or 90 rev/min.")]
+    [InlineData("0 %", "Is ± 0 rev/min meant? Hardly a rev counter is read so closely; else write 5 %.")]
+    [InlineData("9 %", null)]
+    [InlineData("90", null)]
+    [InlineData("-0/+100 rpm", null)]
+    [InlineData("at most", null)]
+    public void A_tolerance_below_what_a_rev_counter_shows_is_questioned(string tolerance, string? asks) => Assert.Equal(asks, Read("110 km/h", "2400 rpm", tolerance).Question);
+
     [Fact]
     public void An_ordinary_cruise_is_not_questioned() => Assert.Null(Read("110 km/h", "2400 rpm", "").Question);
 

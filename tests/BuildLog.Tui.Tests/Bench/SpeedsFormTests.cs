@@ -49,6 +49,19 @@ public sealed class SpeedsFormTests
         Assert.Equal(["1.00", "1000", "3000", ""], Shown.Rows[1].Cells);
     }
 
+    [Fact]
+    public void Engine_speeds_beyond_the_redline_are_marked_and_the_mark_is_told()
+    {
+        Choose(("engine", "4000 5000 6000"));
+
+        Assert.Equal(["ratio", "4000", "5000", "6000*", "drops to"], Shown.Columns);
+        Assert.Equal("* beyond the redline of 5000 rev/min", Shown.Footnote);
+        Choose(("columns", "road"), ("road", "30 90"));
+        Assert.Equal("over: beyond the redline of 5000 rev/min", Shown.Footnote);
+        Choose(("columns", "engine"), ("engine", "4000"));
+        Assert.Null(Shown.Footnote);
+    }
+
     // 30 km/h are 18.64 mph.
     [Fact]
     public void The_unit_is_chosen_for_table_and_chart()

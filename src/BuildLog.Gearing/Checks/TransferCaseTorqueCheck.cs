@@ -1,0 +1,79 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
+
+namespace BuildLog.Gearing.Checks;
+
+/// <summary>The transfer case may take what the gearbox passes on in its lowest gear, or what the tyres hold, whichever is less.</summary>
+/// <remarks>
+/// <code>low gear: T_engine · i_1 · η · R;   wheel slip: Σ axles μ m g r/(η_axle i_axle) / i_high;   the lesser ≤ rating at the input</code>
+/// <para>
+/// Formulas see <see cref="ShaftTorque"/>. In the low range the tyres slip at less of the input's torque, so high is what counts; both axles where it joins them.
+/// One of the two torques alone is an upper bound: it may pass, not fail.
+/// </para>
+/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing without a rating.</para>
+/// </remarks>
+internal sealed class TransferCaseTorqueCheck : ICheck
+{
+    public string Id => "transfer-case-torque";
+
+    public string Title => Spoken("Transfer case torque");
+
+    public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
+    {
+        if (driveline.TransferCase is not { TorqueRating: { } rating } box) yield break;
+
+        Position[] between = [Position.Engine, Position.Transmission, Position.TransferCase];
+        var unit = Units.NewtonMetre;
+        var wanted = Window.AtMost(rating.Value.Value);
+        var source = Spoken($"transfer case's torque rating, {rating.Source.InWords()}");
+        var (lowGear, slip) = (InLowGear(driveline), AtWheelSlip(driveline, box));
+        var asked = TorqueAsked.Of(lowGear, slip, rating.Value);
+        if (asked is null || ((lowGear is null || slip is null) && !wanted.Contains(asked.Interval95)))
+        {
+            var missing = lowGear is null ? [.. Missing.Torque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
+            yield return this.Open(between, Spoken("Whether the transfer case holds"), missing, unit, wanted, source);
+            yield break;
+        }
+
+        var what = asked == slip ? Spoken("the tyres hold") : Spoken("low gear makes");
+        yield return this.Judged(new(
+            between, asked - (rating.Value - rating.Value.Value), unit, wanted,
+            $"At the transfer case's input {what} {Said.Number(asked, unit, 0)}, it is rated for {Said.Number(rating.Value, unit, 0)}.{(asked == slip ? AssumedLoad.GripInWords(driveline) : "")}", source)
+        {
+            LimitIsVerified = rating.Source < Source.OwnersWord,
+            Cures = [$"a transfer case rated for {Said.AtLeast(asked.Interval95.High, unit)} or more"],
+        });
+    }
+
+    private static Measured? InLowGear(Driveline driveline)
+        => driveline is { Engine.Torque: { } torque, Transmission: { Gears: [var first, ..] } box }
+            ? ShaftTorque.LowGear(torque.PeakTorque, first.Ratio.Value, ShaftTorque.Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, transferLow: null)
+            : null;
+
+    private static Position[] Turned(Driveline driveline) => DrivenWheels.JoinsBothAxles(driveline) ? [Position.RearAxle, Position.FrontAxle] : [driveline.DrivingPosition];
+
+    private static Measured? AtWheelSlip(Driveline driveline, TransferCase box)
+    {
+        var held = Turned(driveline).Select(axle => AtWheelSlip(driveline, axle)).ToList();
+        return box.High is { } high && held.All(torque => torque is not null) ? held.Aggregate((a, b) => a! + b!)! / high.Value : null;
+    }
+
+    private static Measured? AtWheelSlip(Driveline driveline, Position position)
+        => MassOnAxle.Of(driveline, position) is { } mass && Axle(driveline, position)?.Ratio is { } ratio && driveline.Tyres?.On(position).RollingCircumference is { } tyre
+            ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value / (2 * Math.PI), ratio.Value)
+            : null;
+
+    private static Axle? Axle(Driveline driveline, Position position) => position == Position.FrontAxle ? driveline.FrontAxle : driveline.RearAxle;
+
+    private static IEnumerable<Missing> Lacking(Driveline driveline, TransferCase box)
+    {
+        foreach (var missing in Turned(driveline).SelectMany(axle => Missing.ForWheelSlip(driveline, axle)).DistinctBy(missing => missing.What)) yield return missing;
+        foreach (var axle in Turned(driveline).Where(axle => Axle(driveline, axle)?.Ratio is null))
+            yield return new(Spoken($"the {axle.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
+        if (box.High is null) yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
+    }
+}
