@@ -39,7 +39,7 @@ internal sealed class GearStepsCheck : ICheck
 
         return this.Judged(new(
             [Position.Transmission], Growth(k), Units.One, wanted,
-            $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}; the upper should not be larger.",
+            $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}: the upper is {Said.Number(Growth(k), Units.One, 2)} times the lower and should not be larger.",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

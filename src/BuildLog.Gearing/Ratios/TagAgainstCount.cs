@@ -29,7 +29,7 @@ public sealed record TagAgainstCount(Known Tag, Known Counted)
     {
         Source.Tag => Spoken("tag's"),
         Source.MakersData => Spoken("maker's"),
-        Source.OwnersWord => Spoken("owner's"),
+        Source.OwnersWord => Spoken("claimed"), // by an owner or a seller
         _ => Spoken("earlier"),
     };
 }

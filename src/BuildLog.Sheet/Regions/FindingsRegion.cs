@@ -22,7 +22,7 @@ internal static class FindingsRegion
             Missing.OrWords(finding.Sentence, TypeScale.Body),
         ];
         if (!string.IsNullOrWhiteSpace(finding.Cure)) said.Add(new CellText(Spoken($"Cure: {finding.Cure}"), TypeScale.Body));
-        if (!string.IsNullOrWhiteSpace(finding.SettledBy)) said.Add(new CellText(Spoken($"Would settle it: {finding.SettledBy}"), TypeScale.Note));
+        if (!string.IsNullOrWhiteSpace(finding.SettledBy)) said.Add(new CellText(Spoken($"To settle it: {finding.SettledBy}"), TypeScale.Note));
 
         return [new Cell(VerdictBadge.Of(Missing.OrWords(finding.Verdict))), new Cell(said)];
     }

@@ -24,13 +24,20 @@ public static class FindingsWords
         finding.Verdict,
         finding.Title,
         finding.SaysIn(units.Shown),
-        string.Join(Spoken(" and "), finding.Between.Select(position => position.InWords())),
+        Place(finding.Between),
         Why(finding),
         Bar(finding),
         finding.CuresIn(units.Shown),
         finding.SettledBy,
         finding.Source,
         finding.Check);
+
+    private static string Place(IReadOnlyList<Position> parts) => parts switch
+    {
+        [] => "",
+        [var one] => Spoken($"at the {one.InWords()}"),
+        _ => Spoken($"between {string.Join(Spoken(" and "), parts.Select(position => position.InWords()))}"),
+    };
 
     // Splines and bolts have no interval: they go together or they do not.
     private static string Why(Finding finding) => finding.Because switch

@@ -49,11 +49,16 @@ internal static class LoadEntries
 
     public static IEnumerable<Entry> Entries(Vehicle vehicle) =>
     [
-        .. Masses.Select(field => field.Entry(vehicle)),
+        .. Masses.SelectMany(field => (Entry[])[field.Entry(vehicle), .. Instead(field.Line, vehicle)]),
         Telling.Entry(SourceOf(vehicle), Spoken("how these are known; a weighbridge session counts before them")),
-        Class("body", Spoken("Or the body"), vehicle.BodyClass, BodyClass.All.Select(body => body.Name)),
-        Class("rolling", Spoken("Or the tyres"), vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name)),
     ];
+
+    // The class that stands in for a number nobody measured, beside it.
+    private static IEnumerable<Entry> Instead(SpecLine line, Vehicle vehicle)
+    {
+        if (line == Spec.DragArea.Line()) yield return Class("body", Spoken("Or the body"), vehicle.BodyClass, BodyClass.All.Select(body => body.Name));
+        if (line == Spec.RollingResistance.Line()) yield return Class("rolling", Spoken("Or the tyres"), vehicle.RollingClass, RollingClass.All.Select(tyre => tyre.Name));
+    }
 
     public static void Apply(FormValues values, Vehicle vehicle)
     {

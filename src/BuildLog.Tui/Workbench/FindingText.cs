@@ -8,19 +8,18 @@ internal static class FindingText
 {
     public static IReadOnlyList<TextLine> Of(FindingRow finding, int width)
     {
-        var between = finding.Between.Length > 0 ? Spoken($"  between {finding.Between}") : "";
         var lines = new List<TextLine>
         {
             TextLine.Of(
                 new TextRun($"{finding.Verdict.Sign()} {finding.Verdict.InWords()}", finding.Verdict.Tone()),
                 new TextRun("  " + finding.Title, Tone.Strong),
-                new TextRun(between, Tone.Quiet)),
+                new TextRun("  " + finding.Place, Tone.Quiet)),
             finding.Sentence,
         };
         if (finding.Bar is { } bar) lines.AddRange(WindowBarText.Of(bar, finding.Verdict.Tone(), width));
         AddNamed(lines, Spoken("Why      "), finding.Why);
         foreach (var cure in finding.Cures ?? []) AddNamed(lines, Spoken("Cure     "), cure);
-        AddNamed(lines, Spoken("Settles  "), finding.SettledBy ?? "");
+        AddNamed(lines, Spoken("Settle   "), finding.SettledBy ?? "");
         AddNamed(lines, Spoken("Limit    "), finding.Source);
         return lines;
     }

@@ -7,7 +7,7 @@ public sealed record FindingsModel(IReadOnlyList<FindingRow> Rows, string? Missi
 
 /// <summary>One finding: in the list the first three, below it the rest.</summary>
 /// <param name="Title">The trade's name of the matter: "cruise".</param>
-/// <param name="Between">The positions it lies between, as words: "axle and tyres"; empty for none.</param>
+/// <param name="Place">Where it is, as words: "between axle and tyres"; empty for nowhere.</param>
 /// <param name="Sentence">What it says, with the numbers.</param>
 /// <param name="Why">Why the verdict is this one: inside, outside, uncertainty, missing input, in a sentence.</param>
 /// <param name="Bar">The number with its interval against the wanted window; null where there is none.</param>
@@ -19,7 +19,7 @@ public sealed record FindingRow(
     Verdict Verdict,
     string Title,
     string Sentence,
-    string Between = "",
+    string Place = "",
     string Why = "",
     WindowBar? Bar = null,
     IReadOnlyList<string>? Cures = null,

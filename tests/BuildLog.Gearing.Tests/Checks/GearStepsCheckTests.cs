@@ -23,7 +23,7 @@ public sealed class GearStepsCheckTests
     {
         var finding = Assert.Single(Look(Box(2.88, 1.91, 1.33, 1.00, 0.63)));
 
-        Assert.Equal("The step from 4 to 5 is 1.587, the one below it, from 3 to 4, 1.33; the upper should not be larger.", finding.Says);
+        Assert.Equal("The step from 4 to 5 is 1.587, the one below it, from 3 to 4, 1.33: the upper is 1.19 times the lower and should not be larger.", finding.Says);
         Assert.Equal(1.587302 / 1.33, finding.Value!.Value, 1e-6);
         Assert.Equal("ratio of gear 4 0.92 or less", Assert.Single(finding.Cures));
         Assert.Equal(Because.UnverifiedLimit, finding.Because);
@@ -69,7 +69,7 @@ public sealed class GearStepsCheckTests
     {
         var torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180));
 
-        Assert.Equal("The step from 2 to 3 is 2.00, the one below it, from 1 to 2, 1.50; the upper should not be larger.", Assert.Single(Look(Box(3, 2, 1))).Says);
+        Assert.Equal("The step from 2 to 3 is 2.00, the one below it, from 1 to 2, 1.50: the upper is 1.33 times the lower and should not be larger.", Assert.Single(Look(Box(3, 2, 1))).Says);
         Assert.Equal(5000 / 3.6, Assert.Single(Look(Box(3.6, 1) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })).Value!.Value * 60, 1e-6);
         Assert.Contains("from 2 to 3", Look(Box(3.4, 2.4, 1.0) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = torque } })[1].Says, StringComparison.Ordinal);
     }

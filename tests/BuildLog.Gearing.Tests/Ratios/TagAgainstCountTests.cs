@@ -28,7 +28,7 @@ public sealed class TagAgainstCountTests
         var tag = new Known(QuotedRatio.Read("3.90", RatioRange.Axle).OrRefuse().ToMeasured("axle"), Source.Tag, "3.90");
 
         Assert.Equal("The tag's 3.90 does not agree with 4.74 ± 0.04 (measured).", new TagAgainstCount(tag, new(counted, Source.Measured)).Says);
-        Assert.Equal("The owner's 3.90 does not agree with 4.74 ± 0.04 (measured).", new TagAgainstCount(tag with { Source = Source.OwnersWord }, new(counted, Source.Measured)).Says);
+        Assert.Equal("The claimed 3.90 does not agree with 4.74 ± 0.04 (measured).", new TagAgainstCount(tag with { Source = Source.OwnersWord }, new(counted, Source.Measured)).Says);
     }
 
     // The hub stands in both, so its last digit drops out of the difference but for what the ratios differ by.

@@ -46,7 +46,7 @@ public sealed class WorkbenchWordsTests
     [Fact]
     public void The_chosen_finding_says_its_verdict_as_a_word()
     {
-        var lines = FindingText.Of(new FindingRow(Verdict.Clash, "cruise", "Too fast.", "axle and tyres"), 60);
+        var lines = FindingText.Of(new FindingRow(Verdict.Clash, "cruise", "Too fast.", "between axle and tyres"), 60);
         Assert.Equal("× clash  cruise  between axle and tyres", lines[0].Text);
     }
 
