@@ -74,8 +74,8 @@ public static class Alternatives
             throw new RefusedException("tyres", Spoken("The marking of the tyres is not known, so there is no next size."), "205/65R15");
 
         var text = Neighbour(size, way) ?? throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
-        return ToldPart.Tyres(text, text, fitted).Understood(out var tyres)
-            ? (text, driveline with { Tyres = tyres })
+        return ListedParts.Tyres(fitted, OwnersGoals.None).Called(text) is { } listed ? (text, driveline with { Tyres = listed })
+            : ToldPart.Tyres(text, text, fitted).Understood(out var tyres) ? (text, driveline with { Tyres = tyres })
             : throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
     }
 

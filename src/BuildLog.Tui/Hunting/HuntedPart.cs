@@ -42,9 +42,9 @@ internal sealed record HuntedPart(VehicleOnBench Bench, Driveline Whole, IReadOn
     private bool IsOfIt(WantedWindow own) => own.Quantity == WantedWindows.Quantity(Window!) && own.Read().Overlaps(Window!.Window);
 
     /// <summary>The hunt, to be stored.</summary>
-    public WantedPart New() => new(Bench.Vehicle, Kind)
+    public WantedPart New(Shop shop) => new(Bench.Vehicle, Kind)
     {
-        Title = Title,
+        Title = HuntedName.Free(shop, Bench.Vehicle, Title),
         Windows = Kept is { } kept ? [kept] : [],
         Notes = string.Join(' ', Notes()),
     };

@@ -129,8 +129,8 @@ internal sealed class OptionsPage : ListPage
 
     private TextRun[] Cells(OptionRow row) =>
     [
-        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected is null ? Tone.Strong : Tone.Quiet), new(row.Cruise),
-        row.Rejected is null ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.Cost),
+        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected?.AreTheseParts != true ? Tone.Strong : Tone.Quiet), new(row.Cruise),
+        row.Rejected?.AreTheseParts != true ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.Cost),
     ];
 
     // Of "1 clash 3 open 1 watch" the first; the rest stands in a column of its own.

@@ -21,7 +21,8 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     public PlansModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
+        var rejected = RejectedPlans.Of(shop, bench);
+        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan, rejected))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
     }
 
     public string? Try(IWorkbenchView view, long vehicleId)
@@ -118,6 +119,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             return null;
         }
 
+        if (plan.Changes.Count > 0 && RejectedPlans.Of(shop, bench).Says(planned.Driveline, plan.Changes) is { AreTheseParts: true } before)
+        {
+            view.Say(Spoken($"These parts were {before.Says}. o on that plan decides anew."));
+            return null;
+        }
+
         var said = Hunt(bench, planned, plan).Concat(Fit(view, bench, plan)).ToList();
         if (said.Count == 0) return null;
 
@@ -130,17 +137,22 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     {
         var said = new List<string>();
         var other = bench.Driveline.OtherPosition;
-        var alike = bench.Driveline.TransferCase is not null && plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && plan.Changes.Any(change => change.Position == other);
+        var named = plan.Changes.Any(change => change.Position == other);
+        var alike = plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && (named ? bench.Driveline.TransferCase is not null : IsGearedAlike(bench, planned, plan));
         var listed = plan.Changes.Where(change => change.ComponentId is null && !IsNone(change) && !(alike && change.Position == other)).ToList();
         foreach (var change in listed)
         {
             var others = plan.Changes.Where(each => each.Position != change.Position && !(alike && each.Position == other)).Select(each => InWords([each]));
             var hunted = new HuntedPart(bench, planned.Driveline, planned.Findings, change.Position, change.Listed, [.. others]) { Alike = alike ? OptionWords.GearedAlike(other) : "" };
-            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New()).Title}."));
+            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New(shop)).Title}."));
         }
 
         return said;
     }
+
+    // Nobody said anything of the other axle of a four-wheel drive, and it cannot stay as it is.
+    private static bool IsGearedAlike(VehicleOnBench bench, VehicleOnBench planned, Plan plan)
+        => plan.Changes.All(change => change.Position != bench.Driveline.OtherPosition) && planned.Driveline.OtherAxle != bench.Driveline.OtherAxle;
 
     private List<string> Fit(IWorkbenchView view, VehicleOnBench bench, Plan plan)
     {
@@ -173,13 +185,23 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
     private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
 
-    private PlanRow Row(VehicleOnBench bench, Plan plan)
+    private PlanRow Row(VehicleOnBench bench, Plan plan, RejectedPlans rejected)
     {
         var lines = new List<string> { InWords(plan.Changes, new(plan.Wishes)) };
         if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
+        var places = shop.Parts();
+        foreach (var change in plan.Changes)
+        {
+            if (places.FirstOrDefault(place => place.Component.Id == change.ComponentId) is not { } place) continue;
+            if (place.Fitment?.Vehicle is { } vehicle && vehicle.Id != bench.Vehicle.Id) lines.Add(Spoken($"{place.Component.Name} is now on {vehicle.Name}."));
+            if (PartDoubts.Of(shop, place.Component).InWords is { } doubt) lines.Add($"! {place.Component.Name}: {doubt}");
+        }
+
         try
         {
             var planned = Planned(bench, plan);
+            if (IsGearedAlike(bench, planned, plan)) lines.Add(Spoken($"With it {OptionWords.GearedAlike(bench.Driveline.OtherPosition)}."));
+            if (plan.State != PlanState.Rejected && rejected.Says(planned.Driveline, plan.Changes) is { } before) lines.Add($"! {before.Says}");
             var counts = FindingsWords.Count(planned.Findings);
             lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
             return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
