@@ -98,6 +98,7 @@ internal sealed class OptionsCommand : Command
     {
         ["place"] = place,
         ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
+        ["axleRatioExpanded95"] = Json.Expanded95(option.Axle.Part!.Ratio!.Value, Units.One),
         ["otherAxleRatio"] = option.Axle.Beside?.Ratio!.Value.Value,
         ["transmission"] = option.Gearbox.Name,
         ["tyre"] = option.Tyres.Name,
@@ -107,6 +108,9 @@ internal sealed class OptionsCommand : Command
         ["currency"] = found.Currency,
         ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer),
         ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["cruiseRpmExpanded95"] = Json.Expanded95(option.CruiseEngineSpeed, Units.RevolutionPerMinute),
+        ["circumferenceM"] = option.Driveline.DrivingTyres?.RollingCircumference?.Value.Value,
+        ["circumferenceMExpanded95"] = Json.Expanded95(option.Driveline.DrivingTyres?.RollingCircumference?.Value, Units.Metre),
         ["clash"] = (int)option.Score.Clash,
         ["watch"] = (int)option.Score.Watch,
         ["open"] = (int)option.Score.Open,
@@ -115,6 +119,7 @@ internal sealed class OptionsCommand : Command
         ["sameNumberAsRejected"] = Before(found, option) is { AreTheseParts: false } number ? number.Says : null,
         ["inspectFirst"] = Json.Array(OptionWords.InspectFirst(option), told => told),
         ["robustness"] = option.Robustness,
+        ["onlySellersWord"] = OptionWords.IsWordAlone(option),
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
 

@@ -63,7 +63,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         var before = inPlace is null || position is null ? null : rejected.Says(inPlace.Driveline, [new(position.Value, offer.Text)]);
         string[] reasons =
         [
-            before is null ? "" : Spoken($"It was {before.Says}."),
+            before is null ? "" : $"{before.Says}.",
             claim is { IsWordAlone: false, Said.Length: > 0 } && Contradicts(claim, wanted.Kind) ? Spoken($"The count contradicts the seller: he says {claim.Said}, counted is {claim.Counted}.") : "",
             goal is null ? "" : $"{ForTheGoal(goal.Verdict)}: {goal.Says}",
             window is not null && (goal is null || window.Verdict < goal.Verdict) ? InWindow(window) : "",
@@ -73,7 +73,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             claim.IsWordAlone ? Spoken($"{claim.Said} is only the seller's word: count or measure it before you pay.") : "",
             inPlace is null ? "" : Spoken($"The whole driveline with it, as Options and Plans count it: {Counts(inPlace.Whole)}."),
         ];
-        return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0)), own.IsTooDear)
+        return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0).Select((reason, k) => k == 0 ? reason : Begun(reason))), own.IsTooDear)
         {
             Standing = inPlace is null ? "" : StandsAlready(inPlace.Standing),
             Rejected = before,
@@ -83,6 +83,9 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             IsInOtherMoney = price is { } asked && wanted.Most is { } cap && asked.Currency != cap.Currency,
         };
     }
+
+    // What follows a full stop begins a sentence.
+    private static string Begun(string reason) => $"{char.ToUpper(reason[0], Language.Spoken.Culture)}{reason[1..]}";
 
     private static string ForTheGoal(Verdict verdict) => verdict switch
     {

@@ -53,14 +53,17 @@ internal static class WantedRows
                 .. Line(Spoken("claimed"), Claim.Read(offer.Claimed).Said), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
-            ]);
+            ])
+        {
+            Judged = judged,
+        };
     }
 
     // What it would do is no question any more.
     private static WantedRow Bought(WantedPart wanted, Offer offer, PartPlace bought) => new(
         wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", null, bought.Fitment is null ? Spoken("bought") : Spoken("fitted"),
         [
-            bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it."),
+            bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it, once its place is chosen."),
             .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
         ]);
 
@@ -73,6 +76,7 @@ internal static class WantedRows
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
+            Judged = judged,
         };
     }
 

@@ -95,7 +95,8 @@ internal static class OptionWords
 
     private static bool IsFree(Option option) => option is { Gearbox.IsFree: true, Overdrive.IsFree: true, Axle.IsFree: true, Tyres.IsFree: true };
 
-    private static bool IsWordAlone(Option option) => option is { Gearbox.IsWordAlone: true } or { Overdrive.IsWordAlone: true } or { Axle.IsWordAlone: true } or { Tyres.IsWordAlone: true };
+    /// <summary>Nobody but the seller says what one of its parts is.</summary>
+    public static bool IsWordAlone(Option option) => option is { Gearbox.IsWordAlone: true } or { Overdrive.IsWordAlone: true } or { Axle.IsWordAlone: true } or { Tyres.IsWordAlone: true };
 
     private static string? Name<T>(Candidate<T> candidate)
         where T : class

@@ -104,6 +104,18 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         return null;
     }
 
+    /// <summary>Rejects a plan by its name; where no rule is named, for the one that failed.</summary>
+    /// <exception cref="RefusedException">No plan, or more than one, is called so; or no rule failed and none is named.</exception>
+    public PlanRow Reject(long vehicleId, string name, string because)
+    {
+        var (bench, plans) = (Bench(vehicleId), shop.Plans(shop.FindVehicle(vehicleId)));
+        if (plans.Where(plan => plan.Name.StartsWith(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is not [var plan])
+            throw new RefusedException("plan", Spoken($"{Shown.Quoted(name)} is not one plan of {bench.Vehicle.Name}: {(plans.Count == 0 ? Spoken("there is none") : string.Join(", ", plans.Select(each => each.Name)))}."), plans.FirstOrDefault()?.Name ?? "");
+
+        Decided(plan, PlanState.Rejected, because.Length > 0 ? because : Failed(bench, plan));
+        return Read(vehicleId).Rows.First(row => row.Id == plan.Id);
+    }
+
     public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row)
     {
         var (bench, plan) = (Bench(vehicleId), Plan(vehicleId, row));
@@ -189,27 +201,42 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     {
         var lines = new List<string> { InWords(plan.Changes, new(plan.Wishes)) };
         if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
-        var places = shop.Parts();
-        foreach (var change in plan.Changes)
-        {
-            if (places.FirstOrDefault(place => place.Component.Id == change.ComponentId) is not { } place) continue;
-            if (place.Fitment?.Vehicle is { } vehicle && vehicle.Id != bench.Vehicle.Id) lines.Add(Spoken($"{place.Component.Name} is now on {vehicle.Name}."));
-            if (PartDoubts.Of(shop, place.Component).InWords is { } doubt) lines.Add($"! {place.Component.Name}: {doubt}");
-        }
-
+        var doubts = Doubts(bench, plan);
         try
         {
             var planned = Planned(bench, plan);
-            if (IsGearedAlike(bench, planned, plan)) lines.Add(Spoken($"With it {OptionWords.GearedAlike(bench.Driveline.OtherPosition)}."));
-            if (plan.State != PlanState.Rejected && rejected.Says(planned.Driveline, plan.Changes) is { } before) lines.Add($"! {before.Says}");
+            if (IsGearedAlike(bench, planned, plan)) lines.Add(Spoken($"The {bench.Driveline.OtherPosition.InWords()} is geared alike with it."));
+            if (plan.State != PlanState.Rejected && rejected.Says(planned.Driveline, plan.Changes) is { } before) doubts.Add(before.Says);
             var counts = FindingsWords.Count(planned.Findings);
-            lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
+            return new(
+                plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned),
+                [
+                    .. lines, .. doubts.Select(doubt => $"! {doubt}"),
+                    .. planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"),
+                ])
+            {
+                Reason = plan.Reason,
+                Doubts = doubts,
+                Whole = Gearing.Options.VerdictCounts.Of(planned.Findings),
+            };
         }
         catch (RefusedException refused)
         {
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, refused.Message]);
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, .. doubts.Select(doubt => $"! {doubt}"), refused.Message]) { Reason = plan.Reason, Doubts = doubts };
         }
+    }
+
+    // Of the shop's own parts: why one is not just bolted on, and who would have to go without it.
+    private List<string> Doubts(VehicleOnBench bench, Plan plan)
+    {
+        var doubts = new List<string>();
+        foreach (var place in shop.Parts().Where(place => plan.Changes.Any(change => change.ComponentId == place.Component.Id)))
+        {
+            if (place.Fitment?.Vehicle is { } vehicle && vehicle.Id != bench.Vehicle.Id) doubts.Add(Spoken($"{place.Component.Name} is now on {vehicle.Name}."));
+            if (PartDoubts.Of(shop, place.Component).InWords is { } doubt) doubts.Add($"{place.Component.Name}: {doubt}");
+        }
+
+        return doubts;
     }
 
     private VehicleOnBench Planned(VehicleOnBench bench, Plan plan) => new TriedWishes(plan.Wishes).On(bench.With(shop, plan.Changes));
