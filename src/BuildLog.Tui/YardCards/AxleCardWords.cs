@@ -35,7 +35,7 @@ internal static class AxleCardWords
     {
         if (!DrivenWheels.JoinsBothAxles(driveline)) yield break;
 
-        var other = (position == driveline.DrivingPosition ? driveline.OtherPosition : driveline.DrivingPosition).InWords();
+        var other = position == Position.FrontAxle ? Spoken("rear axle") : Spoken("front axle");
         yield return position == driveline.DrivingPosition
             ? Spoken($"Four-wheel drive: both axles have to be changed, front and rear alike. Take the {other} of the same vehicle too, or its like, and count both.")
             : Spoken($"Four-wheel drive: this window matches the {other} as it is now. Whoever changes that one too changes both alike.");
