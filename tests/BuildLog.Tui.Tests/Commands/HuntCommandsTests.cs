@@ -1,4 +1,3 @@
-using BuildLog.Data;
 using BuildLog.Data.Files;
 using BuildLog.Data.Plans;
 using BuildLog.DemoData;
