@@ -35,7 +35,7 @@ internal sealed record HuntedPart(VehicleOnBench Bench, Driveline Whole, IReadOn
 
     /// <summary>The hunt that is on already for such a part; null for none.</summary>
     public WantedPart? Already(Shop shop)
-        => shop.Wanted(Bench.Vehicle).FirstOrDefault(wanted => wanted.State == WantedState.Hunting && wanted.Kind == Kind
+        => shop.Wanted(Bench.Vehicle).FirstOrDefault(wanted => wanted.State == WantedState.Hunting && wanted.Kind == Kind && (wanted.Kind != WantedKind.Axle || HuntedPlace.Of(Bench.Driveline, wanted) == Position)
             && (Window is null ? wanted.Title == Title : Kept is { } kept ? wanted.Windows.Contains(kept) : wanted.Windows.All(IsOfIt)));
 
     // Within what somebody set himself it is the same hunt.

@@ -5,6 +5,7 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Options;
 
@@ -16,6 +17,7 @@ namespace BuildLog.Tui.Options;
 internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
     private const int LettersALine = 3;
+    private const int Columns = 76;
     private const int Ratios = 13;
     private const double AxleReach = 1.08;
     private const double TyreReach = 1.12;
@@ -69,7 +71,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         "",
         .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
         Now,
-        TakenAs,
+        .. TextFit.Wrap(TakenAs, Columns),
         .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])[Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish.")],
     ];
 

@@ -122,7 +122,7 @@ internal sealed class OptionsPage : ListPage
         model = newModel;
         WhenEmpty = string.Join("\n", [model.Missing, .. model.Clashes, .. model.Notes ?? []]);
         Show(
-            [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), Math.Min(12, model.Rows.Select(row => TextFit.Width(Worst(row))).Append(9).Max())), new(Spoken("besides"), 14, FromWidth: 90), new(Spoken("cost"), 15, Right: true)],
+            [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), Math.Min(12, model.Rows.Select(row => TextFit.Width(Worst(row))).Append(9).Max())), new(Spoken("besides"), 14, FromWidth: 110), new(Spoken("cost"), 15, Right: true)],
             model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
         SetNeedsDraw();
     }

@@ -731,6 +731,11 @@ public sealed class HuntingTests : IDisposable
 
         Assert.Equal(Verdict.Clash, acts.Read(haldor.Id).Rows.Single(each => each.What == "another").Verdict);
         Assert.NotEqual(Verdict.Clash, acts.Read(haldor.Id).Rows.Single(each => each.What == "its like").Verdict);
+
+        // It is no hunt for the axle that drives.
+        var driving = new HuntedPart(bench, bench.Driveline, bench.Findings, Position.RearAxle, "3.36", []);
+        Assert.NotEqual(row.What, driving.Already(shop)?.Title);
+
         acts.Card(view, haldor.Id, row);
         Assert.StartsWith("YARD CARD  front axle for Haldor", view.Told[^1][0], StringComparison.Ordinal);
         Assert.Contains("this window matches the rear axle as it is now", string.Join(' ', view.Told[^1].Select(line => line.Trim())), StringComparison.Ordinal);
