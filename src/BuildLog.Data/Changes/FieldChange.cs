@@ -11,12 +11,16 @@ public sealed record FieldChange(string Field, string? Before, string? After)
 {
     private const string Text = "Text";
 
+    // Stored as the code calls it, and read as the trade does: "rear axle", not "RearAxle".
+    private static readonly HashSet<string> ColumnsOfWords =
+        ["Construction", "Fate", "FrontDrive", "Identified", "Induction", "Limited", "OdometerUnit", "Ownership", "Per", "Pickup", "Position", "Quantity", "Spec", "State", "Step", "Trait", "Wheels", "Wish", "Yokes"];
+
     /// <summary>What a person typed or chose; keys, counters and what follows from a text are left out.</summary>
     internal static IEnumerable<FieldChange> Of(ChangeRow row)
     {
         var columns = RowDiff.Parse(row.Diff).Columns;
         var typed = columns.Where(change => change.Column.EndsWith(Text, StringComparison.Ordinal)).Select(change => change.Column[..^Text.Length]).ToHashSet();
-        return columns.Where(change => IsTyped(change.Column, typed)).Select(change => Amount(row, columns, change.Column) ?? new FieldChange(Words(change.Column), Shown(change.Before), Shown(change.After)))
+        return columns.Where(change => IsTyped(change.Column, typed)).Select(change => Amount(row, columns, change.Column) ?? new FieldChange(Words(change.Column), Shown(change.Column, change.Before), Shown(change.Column, change.After)))
             .Distinct();
     }
 
@@ -43,6 +47,9 @@ public sealed record FieldChange(string Field, string? Before, string? After)
 
     private static string Words(string column)
         => RecordWords.Column(column.Length > Text.Length && column.EndsWith(Text, StringComparison.Ordinal) ? column[..^Text.Length] : column);
+
+    private static string? Shown(string column, object? value)
+        => value is string word && (ColumnsOfWords.Contains(column) || column.EndsWith("Source", StringComparison.Ordinal)) && RecordWords.Column(word) is { Length: > 0 } words ? words : Shown(value);
 
     private static string? Shown(object? value) => value is "" ? null : Convert.ToString(value, CultureInfo.InvariantCulture) is { Length: > 0 } text ? text : null;
 }

@@ -1,6 +1,7 @@
 using BuildLog.Data.Costs;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.Tyres;
@@ -29,7 +30,7 @@ public sealed record WindowJudgement(WantedWindow Window, Measured? Claimed, Ver
 {
     internal static WindowJudgement Of(WantedWindow window, string claimed)
     {
-        var value = Value(window.Quantity, claimed);
+        var value = Value(window.Quantity, Claim.Read(claimed).Decides);
         return new(window, value, value is null ? Verdict.Open : Verdicts.Judge(value, window.Read()).Verdict);
     }
 

@@ -76,6 +76,9 @@ public sealed record Driveline
     /// <summary>The axle there; null where none is fitted.</summary>
     public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
 
+    /// <summary>The axle that they are not computed through; null where none is fitted there.</summary>
+    public Axle? OtherAxle => OtherPosition == Position.FrontAxle ? FrontAxle : RearAxle;
+
     /// <summary>The pair of tyres on the driving axle.</summary>
     public TyreSet? DrivingTyres => Tyres?.On(DrivingPosition);
 

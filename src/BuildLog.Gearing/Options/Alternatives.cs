@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
@@ -54,7 +55,8 @@ public static class Alternatives
     private static IEnumerable<(string Name, Driveline Whole)> Axles(Driveline driveline)
     {
         var fitted = driveline.DrivingAxle ?? throw new RefusedException("nothing-fitted", Spoken("No axle is fitted, so there is none to change."), "fit the axle first");
-        return ListedParts.Axles(fitted).Select(axle => (
+        var made = PartsMade.Of(driveline.DrivingPosition, driveline);
+        return ListedParts.Axles(fitted).Where(axle => made.Contains(axle.Part!.Ratio!.Value.Value)).Select(axle => (
             Name(Rounded.Fixed(axle.Part!.Ratio!.Value.Value, 2), BothAxles.Alike(driveline, axle.Part) is not null), driveline.With(driveline.Transmission, driveline.Overdrive, axle.Part, driveline.Tyres)));
     }
 
@@ -62,7 +64,9 @@ public static class Alternatives
 
     private static (string Name, Driveline Driveline) Nearest(OwnersGoals goals, IEnumerable<(string Name, Driveline Whole)> tried)
     {
-        var (best, name, whole) = tried.Select(each => (SeparableChecks.Distance(each.Whole, goals), each.Name, each.Whole)).MinBy(each => each.Item1);
+        // Where the wish has no lower end every slower engine meets it: the nearest to what was wanted changes least.
+        var (best, name, whole) = tried.Select(each => (Distance: SeparableChecks.Distance(each.Whole, goals), each.Name, each.Whole))
+            .OrderBy(each => each.Distance).ThenBy(each => goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(each.Whole, goal) is { } n ? Math.Abs((n.Value / goal.EngineSpeed.Value) - 1) : 0).FirstOrDefault();
         return goals.Cruise.Count > 0 && double.IsFinite(best)
             ? (name, whole)
             : throw new RefusedException("cruise", Spoken("No cruise can be said yet: set a cruise goal and enter gears, axle and tyres."), "");
@@ -74,8 +78,8 @@ public static class Alternatives
             throw new RefusedException("tyres", Spoken("The marking of the tyres is not known, so there is no next size."), "205/65R15");
 
         var text = Neighbour(size, way) ?? throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
-        return ToldPart.Tyres(text, text, fitted).Understood(out var tyres)
-            ? (text, driveline with { Tyres = tyres })
+        return ListedParts.Tyres(fitted, OwnersGoals.None).Called(text) is { } listed ? (text, driveline with { Tyres = listed })
+            : ToldPart.Tyres(text, text, fitted).Understood(out var tyres) ? (text, driveline with { Tyres = tyres })
             : throw new RefusedException("tyres", Spoken($"{size.Designation} has no next size in a series."), "205/65R15");
     }
 

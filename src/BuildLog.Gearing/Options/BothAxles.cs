@@ -6,7 +6,7 @@ using BuildLog.Gearing.RunningGear;
 namespace BuildLog.Gearing.Options;
 
 /// <summary>The two axles of a four-wheel drive turn together: gears that change one change the other as well.</summary>
-internal static class BothAxles
+public static class BothAxles
 {
     private static readonly FourWheelMatchCheck Match = new();
 
@@ -17,6 +17,10 @@ internal static class BothAxles
         return Alike(driveline, axle) is { } other ? At(driving, driveline.OtherPosition, other) : driving;
     }
 
+    /// <summary>The driveline with another driving axle, and with the other one geared alike where that is left as it was and would not match; all else is as changed.</summary>
+    public static Driveline Completed(Driveline before, Driveline changed)
+        => before.DrivingAxle is not null && changed.OtherAxle == before.OtherAxle && Alike(before, changed.DrivingAxle) is { } other ? At(changed, changed.OtherPosition, other) : changed;
+
     /// <summary>The other axle as it has to be geared beside this driving one; null where it stays as it is.</summary>
     public static Axle? Alike(Driveline driveline, Axle? axle)
     {
@@ -25,10 +29,10 @@ internal static class BothAxles
         var alone = At(driveline, driveline.DrivingPosition, axle);
         if (Match.Look(alone, OwnersGoals.None).All(finding => finding.Verdict == Verdict.Fits)) return null;
 
-        var other = (driveline.OtherPosition == Position.FrontAxle ? driveline.FrontAxle : driveline.RearAxle)!;
-        return other with { Ratio = ratio, Quoted = null };
+        return driveline.OtherAxle! with { Ratio = ratio, Quoted = null };
     }
 
-    private static Driveline At(Driveline driveline, Position position, Axle? axle)
+    /// <summary>The driveline with another axle there, and nothing else.</summary>
+    public static Driveline At(Driveline driveline, Position position, Axle? axle)
         => position == Position.FrontAxle ? driveline with { FrontAxle = axle } : driveline with { RearAxle = axle };
 }

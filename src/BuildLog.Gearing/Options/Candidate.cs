@@ -3,7 +3,7 @@ namespace BuildLog.Gearing.Options;
 /// <summary>Where a candidate would come from.</summary>
 public enum Pool
 {
-    /// <summary>In the shop's record, on the shelf or fitted to some vehicle.</summary>
+    /// <summary>In the shop's record and on the shelf.</summary>
     Owned,
 
     /// <summary>Somebody offers it, at a price.</summary>
@@ -11,6 +11,9 @@ public enum Pool
 
     /// <summary>Merely sold somewhere: a published ratio, a tyre size.</summary>
     Listed,
+
+    /// <summary>In the shop's record, and fitted to another vehicle that would have to go without.</summary>
+    Elsewhere,
 }
 
 /// <summary>What a part costs.</summary>
@@ -30,6 +33,15 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
 
     /// <summary>Null where nobody has named one.</summary>
     public Price? Price { get; init; }
+
+    /// <summary>Its number in the record; null for what is not in it.</summary>
+    public long? ComponentId { get; init; }
+
+    /// <summary>What makes the same part again where it is typed; empty for a part of the record.</summary>
+    public string Typed { get; init; } = "";
+
+    /// <summary>Nobody but its seller says what it is.</summary>
+    public bool IsWordAlone { get; init; }
 
     /// <summary>The vehicle it would have to come off; null for none.</summary>
     public string? FittedTo { get; init; }
@@ -55,7 +67,7 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
         { IsInPlace: true } => 0,
         { Beside: not null } => double.PositiveInfinity,
         { Price: { } price } => price.Currency == currency ? price.Minor : double.PositiveInfinity,
-        { Pool: Pool.Owned } => 0,
+        { Pool: Pool.Owned or Pool.Elsewhere } => 0,
         _ when Part is null => 0,
         _ => double.PositiveInfinity,
     };

@@ -28,18 +28,21 @@ public static class ListedParts
         => [.. ListedRatios.Common.Select(teeth => new Candidate<Axle>(
             Spoken($"{teeth.Ratio:0.00} gears ({teeth}) in the axle fitted"),
             fitted with { Ratio = new((fitted.HubReduction?.Value ?? 1) * teeth.ToMeasured(), Source.MakersData, Says), Quoted = null },
-            Pool.Listed))];
+            Pool.Listed)
+        {
+            Typed = teeth.ToString(),
+        })];
 
     /// <summary>Units of 0.70 to 0.82.</summary>
     public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
         => [.. OverdriveRatios.Select(ratio => (Ratio: Rounded.Typed(ratio, 2), Name: Spoken($"{ratio:0.00} unit")))
-            .Select(unit => new Candidate<Overdrive>(unit.Name, ToldPart.Overdrive(unit.Ratio, unit.Name).OrRefuse(), Pool.Listed))];
+            .Select(unit => new Candidate<Overdrive>(unit.Name, ToldPart.Overdrive(unit.Ratio, unit.Name).OrRefuse(), Pool.Listed) { Typed = unit.Ratio })];
 
     /// <summary>Boxes with a clutch in place of one with a clutch, automatic ones in place of one with a converter. Of what else they have at their ends nobody knows yet.</summary>
     public static IReadOnlyList<Candidate<Transmission>> Gearboxes(Transmission fitted)
         => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: Spoken($"gearbox {gears}")))
             .Select(listed => new Candidate<Transmission>(
-                listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed))];
+                listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed) { Typed = listed.Gears })];
 
     /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
     public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted, OwnersGoals goals)
@@ -48,11 +51,17 @@ public static class ListedParts
                 .Select(other => (Size: other, Rolling: other.RollingCircumference))
                 .Select(other => new Candidate<TyreSet>(other.Size.Designation, On(fitted, other.Size, other.Rolling), Pool.Listed)
                 {
+                    Typed = other.Size.Designation,
                     Barred = OffTheRim(other.Size, size, fitted.Wheel)
                         ?? TooFar(Spoken("width"), other.Size.SectionWidth / size.SectionWidth, goals.TyreWidth)
                         ?? TooFar(Spoken("height"), other.Rolling.Value / now, goals.TyreDiameter),
                 })]
             : [];
+
+    /// <summary>The listed part of a text such as <c>37/11</c>; null where none is listed so.</summary>
+    public static T? Called<T>(this IReadOnlyList<Candidate<T>> listed, string text)
+        where T : class
+        => listed.FirstOrDefault(each => each.Typed == text.Trim())?.Part;
 
     private static TyreSet On(TyreSet fitted, TyreSize size, Measured rolling)
         => fitted with { Name = size.Designation, Size = size, RollingCircumference = new(rolling, Source.MakersData, Says), LoadedRadius = null, FrontPair = null };

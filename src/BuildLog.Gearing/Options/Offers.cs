@@ -23,6 +23,9 @@ public sealed record OfferJudged(Verdict Verdict, string Reason, IReadOnlyList<F
     /// <summary>The driveline with it.</summary>
     public required Driveline Driveline { get; init; }
 
+    /// <summary>What every check says of the driveline with it, counted: as any other way to the same driveline is.</summary>
+    public required VerdictCounts Whole { get; init; }
+
     private IEnumerable<Finding> Said => Findings.Where(finding => finding.Verdict != Verdict.Open);
 
     internal static bool IsGoal(Finding finding) => finding.Source == Finding.OwnersGoal;
@@ -50,6 +53,10 @@ public static class Offers
             GearedAlike = BothAxles.Alike(driveline, offer.Part) is null ? null : driveline.OtherPosition,
         };
 
+    /// <summary>An axle in place of the one that speeds are not computed through: it matches the other one, or it does not.</summary>
+    public static OfferJudged JudgeOther(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
+        => Judge(driveline, BothAxles.At(driveline, driveline.OtherPosition, offer.Part), goals, driveline.OtherPosition);
+
     /// <summary>A gearbox.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
         => Judge(driveline, driveline with { Transmission = offer.Part }, goals, Position.Transmission);
@@ -65,11 +72,13 @@ public static class Offers
     private static OfferJudged Judge(Driveline before, Driveline after, OwnersGoals goals, params IReadOnlyList<Position> positions)
     {
         var stood = Keyed(before, goals).ToDictionary(each => each.Key, each => each.Finding);
+        var whole = Keyed(after, goals).ToList();
+        var counts = VerdictCounts.Of(whole.Select(each => each.Finding));
         List<Finding> doing = [];
         List<StandingClash> standing = [];
 
         // That an offer is known by a word alone needs no finding: it is counted or measured before it is bought.
-        foreach (var (key, finding) in Keyed(after, goals).Where(each => each.Finding.Check != WordAlone).OrderBy(each => each.Finding.Verdict))
+        foreach (var (key, finding) in whole.Where(each => each.Finding.Check != WordAlone).OrderBy(each => each.Finding.Verdict))
         {
             var was = stood.GetValueOrDefault(key);
             if (IsItsDoing(finding, was, positions)) doing.Add(finding);
@@ -77,8 +86,8 @@ public static class Offers
         }
 
         return doing is [var worst, ..]
-            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing) { Driveline = after }
-            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing) { Driveline = after };
+            ? new(worst.Verdict == Verdict.Open ? Verdict.Watch : worst.Verdict, worst.Says, doing, standing) { Driveline = after, Whole = counts }
+            : new(Verdict.Watch, Spoken("No wish and no limit says anything of it yet."), [], standing) { Driveline = after, Whole = counts };
     }
 
     private static bool IsItsDoing(Finding finding, Finding? was, IReadOnlyList<Position> positions)

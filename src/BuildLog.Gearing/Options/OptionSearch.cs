@@ -34,6 +34,9 @@ public sealed record Option(
 /// <param name="Elapsed">How long it took.</param>
 public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int JudgedFully, IReadOnlyList<Exclusion> Exclusions, TimeSpan Elapsed)
 {
+    /// <summary>Combinations thrown out before any was tried.</summary>
+    public long ThrownOut => Exclusions.Sum(exclusion => exclusion.Combinations);
+
     /// <summary>The options by number of parts changed, the fewest first.</summary>
     public IEnumerable<IGrouping<int, Option>> ByChanges => Options.GroupBy(option => option.Changes).OrderBy(group => group.Key);
 }

@@ -8,7 +8,10 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Gearing.Options;
 
 /// <summary>A part of which only a few words are known: what an advert claims, a line of a list, a what-if.</summary>
-/// <remarks>What the words leave open is taken as on the part that is fitted: wheels, flanges, the gears below the top.</remarks>
+/// <remarks>
+/// What the words leave open is taken as on the part that is fitted: wheels, flanges, the gears below the top. All gears told are another box, of whose ends
+/// nobody knows anything, as of one that is merely listed. What was counted decides over what is said, and what is said stays beside it.
+/// </remarks>
 public static class ToldPart
 {
     private static readonly char[] BetweenGears = [' ', '\t', '\r', '\n', ';', '/'];
@@ -20,10 +23,24 @@ public static class ToldPart
         => QuotedRatio.ReadMeasured(text, RatioRange.Axle, Spoken("axle ratio"))
             .Then<Axle>(ratio => (fitted ?? new(name, null)) with { Name = name, Ratio = Told(ratio, text), Quoted = null });
 
+    /// <summary>The axle of a claim.</summary>
+    public static Parsed<Axle> Axle(Claim claim, string name, Axle? fitted)
+    {
+        var axle = Axle(claim.Decides, name, fitted);
+        return claim.IsWordAlone ? axle : axle.Then<Axle>(counted => counted with { Ratio = AsCounted(counted.Ratio!), Quoted = Axle(claim.Said, name, fitted).Understood(out var said) ? said.Ratio : null });
+    }
+
     /// <param name="text">A ratio such as <c>0.78</c>.</param>
     /// <param name="name">What to call it.</param>
     public static Parsed<Overdrive> Overdrive(string text, string name)
         => QuotedRatio.ReadMeasured(text, RatioRange.Overdrive, Spoken("overdrive ratio")).Then<Overdrive>(ratio => new Overdrive(name, Told(ratio, text)));
+
+    /// <summary>The overdrive unit of a claim.</summary>
+    public static Parsed<Overdrive> Overdrive(Claim claim, string name)
+    {
+        var unit = Overdrive(claim.Decides, name);
+        return claim.IsWordAlone ? unit : unit.Then<Overdrive>(counted => counted with { Ratio = AsCounted(counted.Ratio!), Quoted = Overdrive(claim.Said, name).Understood(out var said) ? said.Ratio : null });
+    }
 
     /// <summary>The gears of <c>3.32 2.05 1.38</c>, whatever stands between them.</summary>
     public static IReadOnlyList<string> EachGear(string text) => text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
@@ -40,6 +57,7 @@ public static class ToldPart
             gears.Add(new((gears.Count + 1).ToString(CultureInfo.InvariantCulture), Told(ratio, word)));
         }
 
+        var isTopAlone = gears.Count == 1;
         if (gears is [var top] && fitted is { Gears: { Count: > 1 } held }) gears = [.. held.SkipLast(1), top with { Name = held[^1].Name }];
         if (gears.Count < 2) return new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81");
         for (var k = 1; k < gears.Count; k++)
@@ -48,7 +66,19 @@ public static class ToldPart
                 return new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(gears[k].Ratio.Says)} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}."), "3.32 2.05 1.38 1.00 0.81");
         }
 
-        return (fitted ?? new(name, [])) with { Name = name, Gears = gears };
+        return isTopAlone ? fitted! with { Name = name, Gears = gears } : new Transmission(name, gears) { Converter = fitted?.Converter };
+    }
+
+    /// <summary>The gearbox of a claim; a count is of its top gear, and what is said of the others stands.</summary>
+    public static Parsed<Transmission> Gearbox(Claim claim, string name, Transmission? fitted)
+    {
+        if (claim.IsWordAlone) return Gearbox(claim.Said, name, fitted);
+
+        var said = Gearbox(claim.Said, name, fitted);
+        return Gearbox(claim.Decides, name, said.Understood(out var box) ? box : fitted).Then<Transmission>(counted => counted with
+        {
+            Gears = [.. counted.Gears.SkipLast(1), counted.Gears[^1] with { Ratio = AsCounted(counted.Gears[^1].Ratio), Quoted = said.Understood(out var told) ? told.Gears[^1].Ratio : null }],
+        });
     }
 
     /// <param name="text">A size such as <c>205/65R15</c>, or a rolling circumference such as <c>2.05 m</c>.</param>
@@ -65,8 +95,21 @@ public static class ToldPart
             : new Refusal("out-of-range", Spoken($"{Shown.Quoted(text)} is no rolling circumference of a road tyre: it lies between 0.8 and 6 m."), "2.05 m");
     }
 
+    /// <summary>The tyres of a claim; what was rolled out keeps the size that is said.</summary>
+    public static Parsed<TyreSet> Tyres(Claim claim, string name, TyreSet? fitted)
+    {
+        var set = Tyres(claim.Decides, name, fitted);
+        return claim.IsWordAlone ? set : set.Then<TyreSet>(rolled => rolled with
+        {
+            Size = rolled.Size ?? (Tyres(claim.Said, name, fitted).Understood(out var said) ? said.Size : null),
+            RollingCircumference = AsCounted(rolled.RollingCircumference!),
+        });
+    }
+
     /// <summary>A rolling circumference that somebody states: as sure as its last digit, or as the ± typed with it.</summary>
     public static Measured Circumference(Typed length) => length.ToItsLastDigit(Spoken("rolling circumference"), Spoken("roll the tyres out with the vehicle standing on them"));
+
+    private static Known AsCounted(Known told) => told with { Source = Source.Measured };
 
     private static Known Told(Measured value, string text) => new(value, Source.OwnersWord, text.Trim());
 }

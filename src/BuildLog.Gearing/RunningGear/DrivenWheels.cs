@@ -32,7 +32,7 @@ public static class DrivenWheels
     private static bool IsPartTime(Driveline driveline) => JoinsBothAxles(driveline) && driveline.TransferCase!.FrontDrive == FrontDrive.Declutch;
 
     /// <summary>A four-wheel drive, both axles fitted.</summary>
-    internal static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
+    public static bool JoinsBothAxles(Driveline driveline) => driveline is { TransferCase: not null, FrontAxle: not null, RearAxle: not null };
 
     private static Measured? Always(Driveline driveline)
         => JoinsBothAxles(driveline) ? driveline.Load?.DrivenShare?.Value ?? 1 : Weighed(driveline) ?? driveline.Load?.DrivenShare?.Value;

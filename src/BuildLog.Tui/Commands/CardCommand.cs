@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers;
 using BuildLog.Tui.YardCards;
@@ -15,7 +17,7 @@ internal sealed class CardCommand : Command
 {
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly PaperOptions paper = new(PaperKind.Card);
-    private readonly Option<string?> part = new("--for") { Description = Spoken("What is looked for: axle (if not said), gearbox, overdrive or tyres."), HelpName = CardPartWords.All };
+    private readonly Option<string?> part = new("--for") { Description = Spoken("What is looked for: axle (if not said), front-axle of a four-wheel drive, gearbox, overdrive or tyres."), HelpName = CardPartWords.All };
 
     public CardCommand(Edge edge) : base("card", Spoken("Print the yard card: which counts mean that an axle, a gearbox, an overdrive or tyres will do."))
     {
@@ -42,6 +44,7 @@ internal sealed class CardCommand : Command
     private static JsonObject ToJson(CardOfVehicle card)
     {
         var json = new JsonObject { ["wanted"] = card.Part.InWords(), ["vehicle"] = card.Bench.Vehicle.Name };
+        json["bothAxles"] = card.Part is CardPart.Axle or CardPart.FrontAxle && DrivenWheels.JoinsBothAxles(card.Bench.Driveline);
         if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card);
         else if (card.Part == CardPart.Tyres) AddTyres(json, card);
         else AddAxle(json, card);

@@ -6,6 +6,7 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Plans;
 using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
@@ -17,7 +18,7 @@ internal sealed class OptionsCommand : Command
     private const int UsualTop = 20;
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
-    private readonly Option<string?> pool = new("--pool") { Description = Spoken("Where parts may come from (all)."), HelpName = "owned,offered,listed" };
+    private readonly Option<string?> pool = new("--pool") { Description = Spoken("Where parts may come from: owned is what lies on the shelf, elsewhere what other vehicles would have to give up (owned,offered,listed)."), HelpName = "owned,offered,listed,elsewhere" };
     private readonly Option<string?> change = new("--change") { Description = Spoken("What may change (all)."), HelpName = "axle,tyres,transmission,overdrive" };
     private readonly Option<bool> map = new("--map") { Description = Spoken("Add the map of axle ratio against tyre circumference.") };
     private readonly Option<string?> top = new("--top") { Description = Spoken("How many of the best to show (20), by clash, open, watch and cost; their numbers are those of the whole list."), HelpName = "NUMBER" };
@@ -34,7 +35,9 @@ internal sealed class OptionsCommand : Command
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
-        var pools = Chosen(parse, pool, new Dictionary<string, Pool> { ["owned"] = Pool.Owned, ["offered"] = Pool.Offered, ["listed"] = Pool.Listed });
+        var pools = parse.GetValue(pool) is null
+            ? SearchWish.Usual.ToHashSet()
+            : Chosen(parse, pool, new Dictionary<string, Pool> { ["owned"] = Pool.Owned, ["offered"] = Pool.Offered, ["listed"] = Pool.Listed, ["elsewhere"] = Pool.Elsewhere });
         var positions = new Dictionary<string, Position>
         {
             ["axle"] = Position.RearAxle,
@@ -71,6 +74,7 @@ internal sealed class OptionsCommand : Command
     private static JsonObject ToJson(WaysOut found, int most, MapWords? region) => new()
     {
         ["tried"] = found.Answer.Tried,
+        ["thrownOutBefore"] = found.Answer.ThrownOut,
         ["elapsedMs"] = found.Answer.Elapsed.TotalMilliseconds,
         ["judgedFully"] = found.Answer.JudgedFully,
         ["windows"] = Json.Array(found.Windows, window => new JsonObject
@@ -94,6 +98,7 @@ internal sealed class OptionsCommand : Command
     {
         ["place"] = place,
         ["axleRatio"] = option.Axle.Part!.Ratio!.Value.Value,
+        ["axleRatioExpanded95"] = Json.Expanded95(option.Axle.Part!.Ratio!.Value, Units.One),
         ["otherAxleRatio"] = option.Axle.Beside?.Ratio!.Value.Value,
         ["transmission"] = option.Gearbox.Name,
         ["tyre"] = option.Tyres.Name,
@@ -103,14 +108,22 @@ internal sealed class OptionsCommand : Command
         ["currency"] = found.Currency,
         ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer),
         ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["cruiseRpmExpanded95"] = Json.Expanded95(option.CruiseEngineSpeed, Units.RevolutionPerMinute),
+        ["circumferenceM"] = option.Driveline.DrivingTyres?.RollingCircumference?.Value.Value,
+        ["circumferenceMExpanded95"] = Json.Expanded95(option.Driveline.DrivingTyres?.RollingCircumference?.Value, Units.Metre),
         ["clash"] = (int)option.Score.Clash,
         ["watch"] = (int)option.Score.Watch,
         ["open"] = (int)option.Score.Open,
         ["parts"] = Json.Array(OptionWords.Parts(option), part => part),
-        ["rejected"] = found.Rejected.Says(option.Driveline),
+        ["rejected"] = Before(found, option) is { AreTheseParts: true } these ? these.Says : null,
+        ["sameNumberAsRejected"] = Before(found, option) is { AreTheseParts: false } number ? number.Says : null,
+        ["inspectFirst"] = Json.Array(OptionWords.InspectFirst(option), told => told),
         ["robustness"] = option.Robustness,
+        ["onlySellersWord"] = OptionWords.IsWordAlone(option),
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
+
+    private static RejectedBefore? Before(WaysOut found, Gearing.Options.Option option) => found.Rejected.Says(option.Driveline, OptionChanges.Of(option));
 
     private static IEnumerable<string> ToText(VehicleOnBench bench, SearchWish wish, WaysOut found, int most, UnitSystem units)
     {
@@ -129,7 +142,7 @@ internal sealed class OptionsCommand : Command
             {
                 yield return $"{place,3}  {string.Join(" + ", OptionWords.Parts(option))}";
                 yield return $"     {OptionWords.Figures(option, found.Currency)}";
-                if (found.Rejected.Says(option.Driveline) is { } rejected) yield return $"     {rejected}";
+                if (Before(found, option) is { } rejected) yield return $"     {rejected.Says}";
             }
         }
 

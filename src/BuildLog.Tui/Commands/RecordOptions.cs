@@ -101,7 +101,7 @@ internal sealed class RecordOptions
         var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
             new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, claim, asked);
+        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, claim, asked, offer.What);
         return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), judged.InWords])
         {
             Offer = () => new JsonObject
@@ -113,7 +113,7 @@ internal sealed class RecordOptions
                 ["reason"] = judged.Reason,
                 ["standing"] = judged.Standing,
                 ["tooDear"] = judged.IsTooDear,
-                ["rejected"] = judged.Rejected,
+                ["rejected"] = judged.Rejected?.Says,
             },
         };
     }

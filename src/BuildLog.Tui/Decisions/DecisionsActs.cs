@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Decisions;
 using BuildLog.Data.Notes;
+using BuildLog.Data.Plans;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Decisions;
@@ -11,6 +12,8 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
     private const string ADecision = "decision";
     private const string ANote = "note";
 
+    private static string OnPlans => Spoken("A rejected plan is decided anew on the page Plans, with o.");
+
     private DateOnly Today => clock.Today();
 
     public DecisionsModel Read(long vehicleId)
@@ -18,8 +21,9 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
         var vehicle = shop.FindVehicle(vehicleId);
         return new(
         [
-            .. shop.Decisions(vehicle).Select(decision => new DecisionRow(true, decision.Id, decision.Date, decision.What, decision.AgreedBy, decision.Why))
-                .Concat(shop.NotesOf(vehicle).Select(note => new DecisionRow(false, note.Id, note.Date, note.Title, "", note.Body)))
+            .. shop.Decisions(vehicle).Select(decision => new DecisionRow(DecisionKind.Decision, decision.Id, decision.Date, decision.What, decision.AgreedBy, decision.Why))
+                .Concat(shop.NotesOf(vehicle).Select(note => new DecisionRow(DecisionKind.Note, note.Id, note.Date, note.Title, "", note.Body)))
+                .Concat(shop.Plans(vehicle).Where(plan => plan.State == PlanState.Rejected).Select(plan => new DecisionRow(DecisionKind.Rejection, plan.Id, plan.Date, Spoken($"plan {plan.Name}"), "", plan.Reason)))
                 .OrderByDescending(row => row.Date),
         ]);
     }
@@ -38,14 +42,17 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
 
     public string? Edit(IFormHost host, long vehicleId, DecisionRow row)
     {
-        return host.Fill(row.IsDecision ? Form(Decision(vehicleId, row)) : Form(Note(vehicleId, row))) ? Spoken("Changed.") : null;
+        if (row.Kind == DecisionKind.Rejection) return OnPlans;
+
+        return host.Fill(row.Kind == DecisionKind.Decision ? Form(Decision(vehicleId, row)) : Form(Note(vehicleId, row))) ? Spoken("Changed.") : null;
     }
 
     public string Strike(long vehicleId, DecisionRow row)
     {
-        if (row.IsDecision) shop.Remove(Decision(vehicleId, row));
+        if (row.Kind == DecisionKind.Rejection) return OnPlans;
+        if (row.Kind == DecisionKind.Decision) shop.Remove(Decision(vehicleId, row));
         else shop.Remove(Note(vehicleId, row));
-        return Spoken($"Struck: {(row.IsDecision ? Spoken("a decision") : Spoken("a note"))}. z brings it back.");
+        return Spoken($"Struck: {(row.Kind == DecisionKind.Decision ? Spoken("a decision") : Spoken("a note"))}. z brings it back.");
     }
 
     private Form Form(Decision decision) => DecisionForm.For(decision, Today, edit => shop.Change(decision, edit));

@@ -30,7 +30,7 @@ internal sealed class DecisionsPage(DecisionsActs acts) : ListPage(Spoken("Decis
     private static TextRun[] Cells(DecisionRow row) =>
     [
         new(DayText.InShort(row.Date)),
-        new(row.IsDecision ? Spoken("decision") : Spoken("note"), Tone.Quiet),
+        new(row.Kind.InWords(), Tone.Quiet),
         new(row.Title.Length > 0 ? row.Title : row.Text.Split('\n')[0], Tone.Strong),
         new(row.AgreedBy),
     ];

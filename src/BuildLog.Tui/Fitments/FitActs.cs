@@ -5,6 +5,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Parts;
 using BuildLog.Tui.Plans;
 
@@ -69,9 +70,13 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     }
 
     private string? FromShelf(IFormHost host, PartPlace place)
-        => host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => Effect(place.Component) })
+    {
+        // Why it came off, before it goes on again.
+        string[] doubts = PartDoubts.Of(shop, place.Component).InWords is { } doubt ? [$"! {doubt}"] : [];
+        return host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => [.. Effect(place.Component), .. doubts] })
             ? Fitted(place.Component)
             : null;
+    }
 
     // Said while the form is open: what the part would do to cruise and findings.
     private IReadOnlyList<string> Effect(Component part)
@@ -79,7 +84,11 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         bench ??= VehicleOnBench.Read(shop, vehicle, today);
         var after = shop.Trying(bench.Driveline, position, [part])[0];
         rejected ??= RejectedPlans.Of(shop, bench);
-        return [.. EffectWords.Of(bench.Driveline, after, bench.Goals), .. rejected.Says(after) is { } before ? (string[])[before] : []];
+        return
+        [
+            .. EffectWords.Of(bench.Driveline, after, bench.Goals),
+            .. part.Id != 0 && rejected.Says(after, [new(position, part)]) is { } before ? (string[])[before.Says] : [],
+        ];
     }
 
     private string Fitted(Component part) => Spoken($"Fitted to {vehicle.Name}: {part.Name}.");

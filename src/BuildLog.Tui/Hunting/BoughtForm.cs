@@ -1,6 +1,7 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
@@ -30,7 +31,7 @@ internal static class BoughtForm
                 DayEntry.Past("day", Spoken("Bought on"), today),
                 new TextEntry("donor", Spoken("From")) { Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = Spoken("yard, seller or donor vehicle") },
                 .. asksClaim
-                    ? [new TextEntry("claimed", Spoken("Said of it")) { Initial = offer?.Claimed ?? "", Hint = Spoken("ratio, gears or size, by somebody's word; empty: count it"), Check = Checks.IfTyped("claimed", text => ReadClaim(wanted.Kind, text)) }]
+                    ? [new TextEntry("claimed", Spoken("Said of it")) { Initial = Said(offer), Hint = Spoken("ratio, gears or size, by somebody's word; empty: count it"), Check = Checks.IfTyped("claimed", text => ReadClaim(wanted.Kind, text)) }]
                     : Array.Empty<Entry>(),
                 new TextEntry("shelf", Spoken("Lies where")) { Hint = Spoken("such as rack B, bottom") },
             ],
@@ -56,6 +57,11 @@ internal static class BoughtForm
             Put(part);
             if (!values.IsEmpty("claimed")) BoughtPart.Put(part, values["claimed"]);
         }
+        else if (counted is not null && Said(offer) is { Length: > 0 } said && ReadClaim(wanted.Kind, said).Refusal is null)
+        {
+            // What its seller said stays beside the count, in the record too.
+            BoughtPart.Put(counted, said);
+        }
 
         return new(values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values.IsEmpty("paid") ? null : MoneyText.ReadPrice(values["paid"], bare).OrRefuse())
         {
@@ -64,6 +70,8 @@ internal static class BoughtForm
             SupplierId = offer?.SupplierId,
         };
     }
+
+    private static string Said(Offer? offer) => offer is null ? "" : Claim.Read(offer.Claimed) is { Said.Length: > 0 } claim ? claim.Said : offer.Claimed;
 
     private static Parsed<Component> ReadClaim(WantedKind kind, string text)
         => Parsed.From(() =>

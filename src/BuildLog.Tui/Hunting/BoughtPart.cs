@@ -62,5 +62,5 @@ internal static class BoughtPart
 
     /// <summary>The part that an offer was counted on in the yard, which is in the record for that count already; null where there is none.</summary>
     public static Component? Counted(Shop shop, WantedPart wanted, Offer? offer)
-        => offer is null ? null : YardCount.Of(shop, wanted).FirstOrDefault(count => count.Claimed == offer.Claimed)?.Part;
+        => offer is null ? null : YardCount.Of(shop, wanted).FirstOrDefault(count => count.IsOf(offer))?.Part;
 }

@@ -35,16 +35,16 @@ internal sealed record HuntedPart(VehicleOnBench Bench, Driveline Whole, IReadOn
 
     /// <summary>The hunt that is on already for such a part; null for none.</summary>
     public WantedPart? Already(Shop shop)
-        => shop.Wanted(Bench.Vehicle).FirstOrDefault(wanted => wanted.State == WantedState.Hunting && wanted.Kind == Kind
+        => shop.Wanted(Bench.Vehicle).FirstOrDefault(wanted => wanted.State == WantedState.Hunting && wanted.Kind == Kind && (wanted.Kind != WantedKind.Axle || HuntedPlace.Of(Bench.Driveline, wanted) == Position)
             && (Window is null ? wanted.Title == Title : Kept is { } kept ? wanted.Windows.Contains(kept) : wanted.Windows.All(IsOfIt)));
 
     // Within what somebody set himself it is the same hunt.
     private bool IsOfIt(WantedWindow own) => own.Quantity == WantedWindows.Quantity(Window!) && own.Read().Overlaps(Window!.Window);
 
     /// <summary>The hunt, to be stored.</summary>
-    public WantedPart New() => new(Bench.Vehicle, Kind)
+    public WantedPart New(Shop shop) => new(Bench.Vehicle, Kind)
     {
-        Title = Title,
+        Title = HuntedName.Free(shop, Bench.Vehicle, Title),
         Windows = Kept is { } kept ? [kept] : [],
         Notes = string.Join(' ', Notes()),
     };

@@ -2,8 +2,10 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Plans;
 
@@ -21,54 +23,69 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     /// <summary><c>watch: no number is claimed; count it. It costs more than it may.</c></summary>
     public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? Spoken("It costs more than it may.") : "", IsInOtherMoney ? Spoken("Its price is in another currency than what it may cost: compare them.") : "", Standing]).Where(words => words.Length > 0));
 
+    /// <summary>Nothing but the seller's word says that it does: it is counted before it is paid.</summary>
+    private bool IsWordAlone { get; init; }
+
+    /// <summary>What every check says of the driveline with it, counted; null where the claim makes no part.</summary>
+    public VerdictCounts? Whole { get; private init; }
+
     /// <summary>It does only with the other axle geared alike, which nobody offers with it.</summary>
     private bool IsHalf { get; init; }
 
     /// <summary>Its price is in another currency than what it may cost, so nobody compares the two.</summary>
     public bool IsInOtherMoney { get; private init; }
 
-    /// <summary>The rule that failed where the same was rejected before; null where it was not.</summary>
-    public string? Rejected { get; private init; }
+    /// <summary>The rule that failed where the same, or its number, was rejected before; null where it was not.</summary>
+    public RejectedBefore? Rejected { get; private init; }
 
     /// <param name="bench">The vehicle it would go on.</param>
     /// <param name="rejected">What was rejected for it before.</param>
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="claimed">What is claimed of the part.</param>
     /// <param name="price">What it costs; null where nobody said.</param>
-    public static JudgedOffer Of(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price)
-        => OfTheClaim(bench, rejected, wanted, claimed, price) is var judged && judged is { Verdict: Verdict.Fits } and ({ IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true }) ? judged with { Verdict = Verdict.Watch } : judged;
+    /// <param name="what">What the offer is called.</param>
+    public static JudgedOffer Of(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what = "")
+        => OfTheClaim(bench, rejected, wanted, claimed, price, what) is var judged && judged is { Verdict: Verdict.Fits } and ({ IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true } or { IsWordAlone: true }) ? judged with { Verdict = Verdict.Watch } : judged;
 
-    private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price)
+    private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what)
     {
         var own = OfferJudgement.Of(wanted, claimed, price);
-        var inPlace = InPlace(bench, wanted.Kind, claimed);
+        var offer = new PlannedOffer(what.Length > 0 ? what : Spoken("offer"), Claim.Read(claimed));
+        var claim = offer.Claim;
+        var inPlace = InPlace(bench, wanted, offer);
         var window = own.Windows.Where(each => each.Claimed is not null).MinBy(each => each.Verdict);
         if (window is null && inPlace is null) return new(Verdict.Watch, claimed.Trim().Length == 0 ? Spoken("no number is claimed; count or measure it.") : Spoken($"nothing can be made of '{claimed}'; count or measure it."), own.IsTooDear);
 
-        // First what it does for the goals, then what is worse with it. What is open is no verdict on the offer, but it is said.
+        // First what it does for the goals, then what is worse with it. What is open is no verdict on the offer, but it is counted.
         var (goal, worse) = (inPlace?.Goal, inPlace?.Worse);
-        var verdicts = ((Verdict?[])[window?.Verdict, goal?.Verdict, worse?.Verdict]).OfType<Verdict>().ToList();
-        var open = inPlace?.Findings.Count(finding => finding.Verdict == Verdict.Open) ?? 0;
-        var before = inPlace is null ? null : rejected.Says(inPlace.Driveline);
+        var verdicts = ((Verdict?[])[window?.Verdict, goal?.Verdict, worse?.Verdict, IsOfTheMatch(bench, wanted) ? inPlace?.Verdict : null]).OfType<Verdict>().ToList();
+        var position = HuntedPlace.Of(bench.Driveline, wanted);
+        var before = inPlace is null || position is null ? null : rejected.Says(inPlace.Driveline, [new(position.Value, offer.Text)]);
         string[] reasons =
         [
-            before is null ? "" : $"{before}.",
+            before is null ? "" : $"{before.Says}.",
+            claim is { IsWordAlone: false, Said.Length: > 0 } && Contradicts(claim, wanted.Kind) ? Spoken($"The count contradicts the seller: he says {claim.Said}, counted is {claim.Counted}.") : "",
             goal is null ? "" : $"{ForTheGoal(goal.Verdict)}: {goal.Says}",
             window is not null && (goal is null || window.Verdict < goal.Verdict) ? InWindow(window) : "",
             inPlace?.GearedAlike is { } other ? Spoken($"The {other.InWords()} has to be geared alike; this one alone would clash.") : "",
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
-            verdicts.Count == 0 ? inPlace!.Reason : "",
-            claimed.Contains('±', StringComparison.Ordinal) ? "" : Spoken($"{claimed.Trim()} is only the seller's word: count or measure it."),
-            open == 0 ? "" : Spoken($"Still open about it: {open}."),
+            goal is null && worse is null && inPlace is not null ? inPlace.Reason : "",
+            claim.IsWordAlone ? Spoken($"{claim.Said} is only the seller's word: count or measure it before you pay.") : "",
+            inPlace is null ? "" : Spoken($"The whole driveline with it, as Options and Plans count it: {Counts(inPlace.Whole)}."),
         ];
-        return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0)), own.IsTooDear)
+        return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0).Select((reason, k) => k == 0 ? reason : Begun(reason))), own.IsTooDear)
         {
             Standing = inPlace is null ? "" : StandsAlready(inPlace.Standing),
             Rejected = before,
+            Whole = inPlace?.Whole,
+            IsWordAlone = claim.IsWordAlone,
             IsHalf = inPlace?.GearedAlike is not null,
             IsInOtherMoney = price is { } asked && wanted.Most is { } cap && asked.Currency != cap.Currency,
         };
     }
+
+    // What follows a full stop begins a sentence.
+    private static string Begun(string reason) => $"{char.ToUpper(reason[0], Language.Spoken.Culture)}{reason[1..]}";
 
     private static string ForTheGoal(Verdict verdict) => verdict switch
     {
@@ -89,21 +106,45 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             Verdict.Clash => Spoken("lies outside"),
             _ => Spoken("reaches over an edge of"),
         };
-        return Spoken($"the claimed {Rounded.WithInterval(window.Claimed!, unit)} {lies} your own limit, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(unit)}.");
+        return Spoken($"the claimed {Rounded.WithInterval(window.Claimed!, unit)} {lies} the window kept with this hunt, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(unit)}.");
     }
 
-    private static OfferJudged? InPlace(VehicleOnBench bench, WantedKind kind, string claimed)
+    private static string Counts(VerdictCounts counts) => Spoken($"{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch");
+
+    // The axle that speeds are not computed through meets no goal: it matches the other one, or it does not.
+    private static bool IsOfTheMatch(VehicleOnBench bench, WantedPart wanted)
+        => wanted.Kind == WantedKind.Axle && HuntedPlace.Of(bench.Driveline, wanted) != bench.Driveline.DrivingPosition;
+
+    private static bool Contradicts(Claim claim, WantedKind kind) => kind switch
+    {
+        WantedKind.Axle => Differ(ToldPart.Axle(claim.Said, "", null), ToldPart.Axle(claim.Counted, "", null), axle => axle.Ratio),
+        WantedKind.Overdrive => Differ(ToldPart.Overdrive(claim.Said, ""), ToldPart.Overdrive(claim.Counted, ""), unit => unit.Ratio),
+        WantedKind.Transmission => Differ(
+            Top(ToldPart.EachGear(claim.Said).LastOrDefault() ?? ""), Top(claim.Counted), top => top),
+        WantedKind.Tyres or WantedKind.Wheels => Differ(ToldPart.Tyres(claim.Said, "", null), ToldPart.Tyres(claim.Counted, "", null), set => set.RollingCircumference),
+        _ => false,
+    };
+
+    private static Parsed<Known> Top(string gear)
+        => QuotedRatio.ReadMeasured(gear, RatioRange.Gear, Spoken("gear ratio")).Then<Known>(ratio => new Known(ratio, Source.OwnersWord));
+
+    private static bool Differ<T>(Parsed<T> said, Parsed<T> counted, Func<T, Known?> number)
+        where T : class
+        => said.Understood(out var one) && counted.Understood(out var other) && number(one) is { } word && number(other) is { } count && !word.Value.AgreesWith(count.Value);
+
+    private static OfferJudged? InPlace(VehicleOnBench bench, WantedPart wanted, PlannedOffer offer)
     {
         var (driveline, goals) = (bench.Driveline, bench.Goals);
         Candidate<T> Offered<T>(T part)
             where T : class
-            => new(Spoken("offer"), part, Pool.Offered);
-        return kind switch
+            => new(offer.What, part, Pool.Offered);
+        return wanted.Kind switch
         {
-            WantedKind.Axle when ToldPart.Axle(claimed, Spoken("offer"), driveline.DrivingAxle).Understood(out var axle) => Offers.Judge(driveline, goals, Offered(axle)),
-            WantedKind.Transmission when ToldPart.Gearbox(claimed, Spoken("offer"), driveline.Transmission).Understood(out var box) => Offers.Judge(driveline, goals, Offered(box)),
-            WantedKind.Overdrive when ToldPart.Overdrive(claimed, Spoken("offer")).Understood(out var unit) => Offers.Judge(driveline, goals, Offered(unit)),
-            WantedKind.Tyres or WantedKind.Wheels when ToldPart.Tyres(claimed, Spoken("offer"), driveline.Tyres).Understood(out var tyres) => Offers.Judge(driveline, goals, Offered<TyreSet>(tyres)),
+            WantedKind.Axle when IsOfTheMatch(bench, wanted) => ToldPart.Axle(offer.Claim, offer.What, driveline.OtherAxle).Understood(out var other) ? Offers.JudgeOther(driveline, goals, Offered(other)) : null,
+            WantedKind.Axle when ToldPart.Axle(offer.Claim, offer.What, driveline.DrivingAxle).Understood(out var axle) => Offers.Judge(driveline, goals, Offered(axle)),
+            WantedKind.Transmission when ToldPart.Gearbox(offer.Claim, offer.What, driveline.Transmission).Understood(out var box) => Offers.Judge(driveline, goals, Offered(box)),
+            WantedKind.Overdrive when ToldPart.Overdrive(offer.Claim, offer.What).Understood(out var unit) => Offers.Judge(driveline, goals, Offered(unit)),
+            WantedKind.Tyres or WantedKind.Wheels when ToldPart.Tyres(offer.Claim, offer.What, driveline.Tyres).Understood(out var tyres) => Offers.Judge(driveline, goals, Offered<TyreSet>(tyres)),
             _ => null,
         };
     }

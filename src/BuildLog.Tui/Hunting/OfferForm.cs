@@ -16,7 +16,7 @@ internal static class OfferForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores an offer with the edit applied, and who sells it; empty for nobody.</param>
     /// <param name="offer">What is known of it already, such as a count; of one in the record everything.</param>
-    /// <param name="counted">What was counted on it since, as a claim; null for nothing.</param>
+    /// <param name="counted">Its claim with what was counted on it since; null for nothing.</param>
     public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
     {
         var bare = shop.Workshop().Bare;
@@ -28,7 +28,7 @@ internal static class OfferForm
             Entries =
             [
                 new TextEntry("what", Spoken("What")) { Initial = offer.What, Hint = Spoken("such as axle from a late pickup, cover off"), Check = Checks.Filled("what", Spoken("What is offered?")) },
-                new TextEntry("claimed", Spoken("Claimed")) { Initial = counted ?? offer.Claimed, Hint = Spoken("ratio, teeth, gears or size; empty where nothing is said") },
+                new TextEntry("claimed", Spoken("Claimed")) { Initial = counted ?? offer.Claimed, Hint = Spoken("ratio, teeth, gears or size; behind it what was counted: 3.36; counted 3.35±0.03") },
                 new TextEntry("price", Spoken("Price")) { Initial = offer.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty if not named"), Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
                 new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
@@ -37,7 +37,7 @@ internal static class OfferForm
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes },
             ],
-            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare)).InWords],
+            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare), values["what"]).InWords],
             Save = values => Checks.Try(() => save(
                 edited =>
                 {

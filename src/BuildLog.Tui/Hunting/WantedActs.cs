@@ -5,6 +5,7 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -25,6 +26,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     private const string Dropped = "dropped";
     private const string OfferGone = "gone";
     private const string CountGone = "uncounted";
+    private const string OtherAxle = "other-axle";
 
     private DateOnly Today => clock.Today();
 
@@ -45,25 +47,32 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         return
         [
             WantedRows.Part(bench, wanted, Today, units),
-            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.Claimed == offer.Claimed), BoughtPart.Of(shop, wanted, offer), Today)),
-            .. counts.Where(count => offers.All(offer => offer.Claimed != count.Claimed)).Select(count => WantedRows.Counted(bench, rejected, wanted, count)),
+            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), Today)),
+            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(bench, rejected, wanted, count)),
         ];
     }
 
     public string? New(IWorkbenchView view, long vehicleId)
     {
         var bench = Bench(vehicleId);
-        var kind = view.Choose(Spoken($"Hunt what for {bench.Vehicle.Name}?"), [.. Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords()))]);
-        if (!Enum.TryParse<WantedKind>(kind, out var chosen)) return null;
+        var (driveline, vehicle) = (bench.Driveline, bench.Vehicle.Name);
+        var kinds = Enum.GetValues<WantedKind>().Select(each => new ChoiceOption(each.ToString(), each.InWords())).ToList();
+        if (driveline.OtherAxle is not null) kinds.Insert(kinds.FindIndex(kind => kind.Value == nameof(WantedKind.Axle)) + 1, new(OtherAxle, driveline.OtherPosition.InWords()));
+        var kind = view.Choose(Spoken($"Hunt what for {vehicle}?"), kinds);
+        var chosen = kind == OtherAxle ? WantedKind.Axle : Enum.TryParse<WantedKind>(kind, out var parsed) ? parsed : (WantedKind?)null;
+        if (chosen is not { } sought) return null;
 
-        var such = WantedWindows.Today(bench, chosen).FirstOrDefault() is { } of ? WouldDo.Of(bench.Driveline, bench.Goals, of) : [];
-        WantedPart Made() => new(bench.Vehicle, chosen)
+        WantedPart Made() => new(bench.Vehicle, sought) { Title = HuntedName.Free(shop, bench.Vehicle, Spoken($"{(kind == OtherAxle ? driveline.OtherPosition.InWords() : sought.InWords())} for {vehicle}")) };
+        var such = WantedWindows.Today(bench, Made()).FirstOrDefault() is { } of ? WouldDo.Of(driveline, bench.Goals, of) : [];
+        WantedPart Noted()
         {
-            Title = Spoken($"{chosen.InWords()} for {bench.Vehicle.Name}"),
-            Notes = such.Count == 0 ? "" : Spoken($"Such as {string.Join(", ", such)}."),
-        };
+            var made = Made();
+            made.Notes = such.Count == 0 ? "" : Spoken($"Such as {string.Join(", ", such)}.");
+            return made;
+        }
+
         WantedPart? added = null;
-        return view.Fill(WantedForm.For(Made(), Bare, Today, Todays(bench, chosen), edit => added = shop.Add(Made(), edit))) ? Spoken($"Hunted now: {added!.Title}.") : null;
+        return view.Fill(Form(bench, Noted(), edit => added = shop.Add(Noted(), edit))) ? Kept(bench, added!, Spoken($"Hunted now: {added!.Title}.")) : null;
     }
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -71,7 +80,8 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var wanted = Wanted(vehicleId, row);
         if (row.OfferId is not null || row.CountedId is not null) return Offer(view, Bench(vehicleId), wanted, row);
 
-        return view.Fill(WantedForm.For(wanted, Bare, Today, Todays(Bench(vehicleId), wanted.Kind), edit => shop.Change(wanted, edit))) ? Spoken($"Changed: {row.What}.") : null;
+        var (bench, changed) = (Bench(vehicleId), wanted);
+        return view.Fill(Form(bench, wanted, edit => changed = shop.Change(wanted, edit))) ? Kept(bench, changed, Spoken($"Changed: {row.What}.")) : null;
     }
 
     public string? Offer(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -197,16 +207,24 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             bench, wanted, shop, Today,
             (edit, supplier) => kept = known is null ? shop.Enter(Filled(new Offer(wanted), edit), supplier, counted?.Find) : shop.Change(known, supplier, edit, counted?.Find),
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
-            counted?.Claimed);
+            counted is { } count ? (Claim.Read(known?.Claimed ?? "") with { Counted = count.Claimed }).ToString() : null);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price, kept.What).InWords}"
             : null;
     }
 
     private Component? Counted(WantedPart wanted, WantedRow row) => YardCount.Of(shop, wanted).FirstOrDefault(count => count.Part.Id == row.CountedId)?.Part;
 
-    private string Todays(VehicleOnBench bench, WantedKind kind)
-        => string.Join("; ", WantedWindows.Today(bench, kind).Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit))));
+    private Form Form(VehicleOnBench bench, WantedPart wanted, Action<Action<WantedPart>> save)
+    {
+        var today = WantedWindows.Today(bench, wanted).ToList();
+        var others = shop.Wanted(bench.Vehicle).Where(other => other.Id != wanted.Id).Select(other => other.Title).ToList();
+        return WantedForm.For(wanted, Bare, Today, today, others, units, save);
+    }
+
+    // What was kept with a doubt is told once more.
+    private string Kept(VehicleOnBench bench, WantedPart wanted, string said)
+        => string.Join(' ', ((string?[])[said, WantedWindows.Doubt([.. WantedWindows.Today(bench, wanted)], wanted.Windows, units)]).OfType<string>());
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

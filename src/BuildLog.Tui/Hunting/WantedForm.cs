@@ -1,6 +1,8 @@
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Hunting;
@@ -13,10 +15,13 @@ internal static class WantedForm
     /// <param name="wanted">A new one, or one to be changed.</param>
     /// <param name="bare">The currency of a bare number: the shop's.</param>
     /// <param name="today">The day it is.</param>
-    /// <param name="todays">Between which values it would do today, as computed; empty where nothing wanted depends on it.</param>
+    /// <param name="computed">Between which values it would do today; none where nothing wanted depends on it.</param>
+    /// <param name="others">What else is or was hunted for the vehicle: each has a name of its own.</param>
+    /// <param name="units">The units to show.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(WantedPart wanted, Currency bare, DateOnly today, string todays, Action<Action<WantedPart>> save)
+    public static Form For(WantedPart wanted, Currency bare, DateOnly today, IReadOnlyList<WindowOfPart> computed, IReadOnlyList<string> others, UnitSystem units, Action<Action<WantedPart>> save)
     {
+        var todays = string.Join("; ", computed.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit))));
         var window = wanted.Windows.FirstOrDefault() ?? new(Quantity(wanted.Kind), "", "");
         return new()
         {
@@ -24,25 +29,35 @@ internal static class WantedForm
             HelpPage = "Wanted",
             Entries =
             [
-                new TextEntry("title", Spoken("Name")) { Initial = wanted.Title, Hint = Spoken("such as longer axle"), Check = Checks.Filled("title", Spoken("What is it called?")) },
+                new TextEntry("title", Spoken("Name")) { Initial = wanted.Title, Hint = Spoken("such as longer axle"), Check = values => Named(values, others) },
                 new ChoiceEntry("of", Spoken("Its window is of"), [.. Enum.GetValues<WindowOf>().Select(of => new ChoiceOption(of.ToString(), of.InWords()))]) { Initial = window.Quantity.ToString() },
-                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = todays.Length == 0 ? Spoken("empty: open on this side") : Spoken($"your own limit; both empty: {todays}, as it is on the day") },
+                new TextEntry("low", Spoken("From")) { Initial = window.Low, Hint = todays.Length == 0 ? Spoken("empty: open on this side") : Spoken($"a window of your own; both empty: {todays}, as it is on the day") },
                 new TextEntry("high", Spoken("To")) { Initial = window.High, Hint = Spoken("empty: open on this side") },
                 new LinesEntry("musts", Spoken("Must have"), 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = Spoken("one a line, such as bolt circle: 5 × 114.3"), Check = values => Musts(values).Refusal?.Sentence },
                 new TextEntry("most", Spoken("At most")) { Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => Most(text, bare)) },
                 new TextEntry("deadline", Spoken("Needed by")) { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = Spoken("a date, or empty"), Check = Checks.IfTyped("deadline", text => Deadline(text, wanted, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = wanted.Notes },
             ],
+            Echo = values => Parsed.From(() => WantedWindows.Doubt(computed, Windows(values, wanted), units) ?? "").Understood(out var doubt) && doubt.Length > 0 ? [Spoken($"! {doubt} It can be kept so.")] : [],
             Save = values => Checks.Try(() => save(edited =>
             {
                 (edited.Title, edited.Notes) = (values["title"], values["notes"]);
-                edited.Windows = values.IsEmpty("low") && values.IsEmpty("high") ? [] : [new(Enum.Parse<WindowOf>(values["of"]), values["low"], values["high"]), .. wanted.Windows.Skip(1)];
+                edited.Windows = Windows(values, wanted);
                 edited.MustHaves = Musts(values).OrRefuse();
                 edited.Most = values.IsEmpty("most") ? null : Most(values["most"], bare).OrRefuse();
                 edited.Deadline = values.IsEmpty("deadline") ? null : Deadline(values["deadline"], wanted, today).OrRefuse();
             })),
         };
     }
+
+    private static IReadOnlyList<WantedWindow> Windows(FormValues values, WantedPart wanted)
+        => values.IsEmpty("low") && values.IsEmpty("high") ? [] : [new(Enum.Parse<WindowOf>(values["of"]), values["low"], values["high"]), .. wanted.Windows.Skip(1)];
+
+    // Counts from the yard and the command line know a hunt by its name.
+    private static string? Named(FormValues values, IReadOnlyList<string> others)
+        => values.IsEmpty("title") ? Spoken("What is it called?")
+            : others.Contains(values["title"].Trim(), StringComparer.OrdinalIgnoreCase) ? Spoken($"{Shown.Quoted(values["title"].Trim())} is or was hunted already: give this one a name that tells them apart, such as '{values["title"].Trim()}, second'.")
+            : null;
 
     private static Parsed<Money> Most(string text, Currency bare)
         => MoneyText.ReadPrice(text, bare).Then<Money>(most => most.Minor > 0 ? most : new Refusal("money", Spoken("Nothing can be bought for at most 0: leave it empty where any price will do."), "250 EUR").In(text));

@@ -19,6 +19,9 @@ internal sealed record WantedRow(long WantedId, long? OfferId, string What, stri
     /// <summary>The part in the record that was counted in the yard and that nobody offers yet; null for a wanted part and an offer.</summary>
     public long? CountedId { get; init; }
 
+    /// <summary>What an offer or a count was judged to be; null for a wanted part, and where it was bought.</summary>
+    public JudgedOffer? Judged { get; init; }
+
     /// <summary>A wanted part that was needed before today.</summary>
     public bool IsOverdue { get; init; }
 }

@@ -1,6 +1,7 @@
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Options;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Options;
@@ -11,16 +12,17 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>Wanted parts and offers as rows.</summary>
 internal static class WantedRows
 {
-    /// <summary>Its window is today's, and the owner's own limit where he set one.</summary>
+    /// <summary>Its window is today's, and the one that is kept with the hunt where there is one.</summary>
     public static WantedRow Part(VehicleOnBench bench, WantedPart wanted, DateOnly day, UnitSystem units)
     {
         var isOverdue = wanted.State == WantedState.Hunting && wanted.Deadline < day;
-        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted.Kind).ToList() : [];
+        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted).ToList() : [];
         var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(WantedWindows.InWords) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
         return new(
             wanted.Id, null, wanted.Title, string.Join("; ", says), wanted.Most is { } most ? Spoken($"to {most}") : "", null, isOverdue ? Spoken("overdue") : wanted.State.InWords(),
             [
-                .. wanted.Windows.Select(window => Spoken($"your own limit: {window.Quantity.InWords()} {window.InWords()}")),
+                .. wanted.Windows.Select(window => Spoken($"kept with this hunt: {window.Quantity.InWords()} {window.InWords()}")),
+                .. wanted.State == WantedState.Hunting && WantedWindows.Doubt(today, wanted.Windows, units) is { } doubt ? (string[])[doubt] : [],
                 .. today.Select(window => Spoken($"what would do today: {WindowWords.Of(window, units)}")),
                 .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),
                 .. Line(Spoken("costs at most"), wanted.Most?.ToString()), .. Line(Spoken("needed by"), wanted.Deadline is { } last ? DayText.InWords(last) + (isOverdue ? Spoken(", which is over") : "") : null),
@@ -42,23 +44,26 @@ internal static class WantedRows
     {
         if (bought is not null) return Bought(wanted, offer, bought);
 
-        var judged = JudgedOffer.Of(bench, rejected, wanted, offer.Claimed, offer.Price);
+        var judged = JudgedOffer.Of(bench, rejected, wanted, offer.Claimed, offer.Price, offer.What);
         var isOver = offer.Expires < today;
         return new(
             wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line(Spoken("claimed"), offer.Claimed), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                .. Line(Spoken("claimed"), Claim.Read(offer.Claimed).Said), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
-            ]);
+            ])
+        {
+            Judged = judged,
+        };
     }
 
     // What it would do is no question any more.
     private static WantedRow Bought(WantedPart wanted, Offer offer, PartPlace bought) => new(
         wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", null, bought.Fitment is null ? Spoken("bought") : Spoken("fitted"),
         [
-            bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it."),
+            bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it, once its place is chosen."),
             .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
         ]);
 
@@ -71,6 +76,7 @@ internal static class WantedRows
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
+            Judged = judged,
         };
     }
 

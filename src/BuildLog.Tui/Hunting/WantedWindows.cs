@@ -10,6 +10,8 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>What the windows of a driveline are as windows of a part that is hunted.</summary>
 internal static class WantedWindows
 {
+    private const double Rounding = 0.002;
+
     /// <summary>The kind that is hunted for a place in the driveline.</summary>
     public static WantedKind Kind(Position position) => position switch
     {
@@ -25,9 +27,30 @@ internal static class WantedWindows
     };
 
     /// <summary>What today's goals and limits leave such a part, the others as they are; none where nothing wanted depends on it.</summary>
-    public static IEnumerable<WindowOfPart> Today(VehicleOnBench bench, WantedKind kind)
-        => DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => Kind(window.Position) == kind && Quantity(window) is not null && (kind != WantedKind.Axle || window.Position == bench.Driveline.DrivingPosition));
+    public static IEnumerable<WindowOfPart> Today(VehicleOnBench bench, WantedPart wanted)
+        => HuntedPlace.Of(bench.Driveline, wanted) is { } place
+            ? DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Where(window => window.Position == place && Quantity(window) is not null)
+            : [];
+
+    /// <summary>That a window which is kept reaches beyond what would do today; null where it lies inside, or where nobody knows what would do.</summary>
+    public static string? Doubt(IReadOnlyList<WindowOfPart> today, IReadOnlyList<WantedWindow> kept, UnitSystem units)
+    {
+        foreach (var window in today)
+        {
+            if (kept.FirstOrDefault(each => each.Quantity == Quantity(window)) is not { } own) continue;
+
+            var (shown, wide) = (units.Shown(window.Unit), own.Read());
+            if (window.Window.IsEmpty || !wide.Overlaps(window.Window)) return Spoken($"None of it would do today: {(window with { Unit = shown }).InWords()}.");
+            if (!Reaches(wide, window.Window)) continue;
+            return Spoken($"It reaches beyond what would do today, {window.Window.InWords(shown)}.");
+        }
+
+        return null;
+    }
+
+    // A window that was rounded outwards as it was kept reaches no further.
+    private static bool Reaches(Window own, Window today)
+        => (double.IsFinite(today.Low) && own.Low < today.Low * (1 - Rounding)) || (double.IsFinite(today.High) && own.High > today.High * (1 + Rounding));
 
     /// <summary>What of a wanted part such a window limits; null for nothing that is hunted by a number.</summary>
     public static WindowOf? Quantity(WindowOfPart part) => part.Position switch

@@ -3,6 +3,7 @@ using BuildLog.Data.Components;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 
 namespace BuildLog.Tui.Hunting;
 
@@ -12,7 +13,10 @@ namespace BuildLog.Tui.Hunting;
 internal sealed record YardCount(Component Part, Session Session)
 {
     /// <summary>What an offer of it claims, such as <c>3.350±0.027</c>.</summary>
-    public string Claimed => Claim(Session);
+    public string Claimed => Counted(Session);
+
+    /// <summary>It is what was counted on this offer.</summary>
+    public bool IsOf(Offer offer) => Claim.Read(offer.Claimed).Counted == Claimed;
 
     /// <summary>What was counted for a wanted part and is not bought, the latest first.</summary>
     public static IReadOnlyList<YardCount> Of(Shop shop, WantedPart wanted) =>
@@ -33,16 +37,16 @@ internal sealed record YardCount(Component Part, Session Session)
     {
         var tried = session(part);
         tried.Check();
-        return (new(wanted, part, stored => session((TPart)stored)), Claim(tried));
+        return (new(wanted, part, stored => session((TPart)stored)), Counted(tried));
     }
 
-    private static string Claim(Session session) => session switch
+    private static string Counted(Session session) => session switch
     {
-        TurnCountSession count => Claim(count.Result().Ratio, ""),
-        GearCountSession count => Claim(count.Result().Ratio, ""),
-        RollOutSession roll => Claim(roll.Result().RollingCircumference, " m"),
+        TurnCountSession count => Counted(count.Result().Ratio, ""),
+        GearCountSession count => Counted(count.Result().Ratio, ""),
+        RollOutSession roll => Counted(roll.Result().RollingCircumference, " m"),
         _ => throw new ArgumentOutOfRangeException(nameof(session), session.Method, "Nothing is claimed by such a session."),
     };
 
-    private static string Claim(Measured value, string unit) => FormattableString.Invariant($"{value.Value:0.000}±{value.Expanded95:0.000}{unit}");
+    private static string Counted(Measured value, string unit) => FormattableString.Invariant($"{value.Value:0.000}±{value.Expanded95:0.000}{unit}");
 }

@@ -47,7 +47,7 @@ internal static class ComparisonWords
         Options = compared.Names,
         Rows = Rows(compared, units),
         Map = map?.ToRegion(),
-        Notes = [.. Lacking(compared), Spoken("Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word.")],
+        Notes = [.. Lacking(compared), .. map is null ? [] : (string[])[MapWords.TakenAs], Spoken("Judged by every check against the goals as they are today; what is only listed or claimed is taken at its word.")],
     };
 
     public static ComparedOptions OnSheet(OptionComparison compared, UnitSystem units) => new(compared.Names, Rows(compared, units));

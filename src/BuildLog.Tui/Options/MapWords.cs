@@ -5,6 +5,7 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Options;
 
@@ -16,6 +17,7 @@ namespace BuildLog.Tui.Options;
 internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
     private const int LettersALine = 3;
+    private const int Columns = 76;
     private const int Ratios = 13;
     private const double AxleReach = 1.08;
     private const double TyreReach = 1.12;
@@ -25,6 +27,12 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
 
     /// <summary>What is fitted now, and what it comes to there.</summary>
     public string Now { get; private init; } = "";
+
+    /// <summary>The same in numbers, the lowest axle ratio first.</summary>
+    public required FeasibleRegion Region { get; init; }
+
+    /// <summary>What is taken as exact at each place, and what is not: so an edge here is not the edge of a window, which takes its own part as exact.</summary>
+    public static string TakenAs => Spoken("Each axle here is as sure as counted teeth, each tyre as sure as the ones fitted; what would do for certain takes the part itself as exact.");
 
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units of the circumference.</param>
@@ -48,6 +56,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
             Length(lengths.Low, units), Length(lengths.High, units),
             [.. Enumerable.Reverse(cells).Select(row => new string(row))])
         {
+            Region = region,
             Now = Spoken($"+  is axle {axle.ToString("0.00", Language.Spoken.Culture)} on {Length(tyre, units)}: {Says(FeasibleRegion.At(driveline, goals, axle, tyre))}."),
         };
     }
@@ -62,6 +71,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
         "",
         .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
         Now,
+        .. TextFit.Wrap(TakenAs, Columns),
         .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])[Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish.")],
     ];
 

@@ -2,6 +2,7 @@ using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
@@ -31,13 +32,13 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
 
     private static bool AreTyres(WantedKind kind) => kind is WantedKind.Tyres or WantedKind.Wheels;
 
-    private Parsed<Transmission> Gearbox(Offer offer) => ToldPart.Gearbox(offer.Claimed, offer.What, driveline.Transmission);
+    private Parsed<Transmission> Gearbox(Offer offer) => ToldPart.Gearbox(Claim.Read(offer.Claimed), offer.What, driveline.Transmission);
 
-    private Parsed<Overdrive> Overdrive(Offer offer) => ToldPart.Overdrive(offer.Claimed, offer.What);
+    private Parsed<Overdrive> Overdrive(Offer offer) => ToldPart.Overdrive(Claim.Read(offer.Claimed), offer.What);
 
-    private Parsed<Axle> Axle(Offer offer) => ToldPart.Axle(offer.Claimed, offer.What, driveline.DrivingAxle);
+    private Parsed<Axle> Axle(Offer offer) => ToldPart.Axle(Claim.Read(offer.Claimed), offer.What, driveline.DrivingAxle);
 
-    private Parsed<TyreSet> Tyres(Offer offer) => ToldPart.Tyres(offer.Claimed, offer.What, driveline.Tyres);
+    private Parsed<TyreSet> Tyres(Offer offer) => ToldPart.Tyres(Claim.Read(offer.Claimed), offer.What, driveline.Tyres);
 
     private IReadOnlyList<Candidate<T>> Told<T>(Func<WantedKind, bool> of, Func<Offer, Parsed<T>> read, Func<Offer, string?>? barred = null)
         where T : class
@@ -45,8 +46,16 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
         var candidates = new List<Candidate<T>>();
         foreach (var offer in offers.Where(offer => of(offer.Wanted.Kind)))
         {
-            if (read(offer).Understood(out var part))
-                candidates.Add(new(offer.What, part, Pool.Offered) { Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null, Barred = barred?.Invoke(offer) });
+            if (!read(offer).Understood(out var part)) continue;
+
+            var claim = Claim.Read(offer.Claimed);
+            candidates.Add(new(offer.What, part, Pool.Offered)
+            {
+                Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null,
+                Barred = barred?.Invoke(offer),
+                Typed = new PlannedOffer(offer.What, claim).Text,
+                IsWordAlone = claim.IsWordAlone,
+            });
         }
 
         return candidates;

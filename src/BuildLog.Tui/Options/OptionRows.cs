@@ -46,7 +46,7 @@ internal static class OptionRows
             OptionWords.Sure(option),
             [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
         {
-            Rejected = found.Rejected.Says(option.Driveline),
+            Rejected = found.Rejected.Says(option.Driveline, OptionChanges.Of(option)),
         };
     }
 }

@@ -15,7 +15,7 @@ internal static class OptionText
             TextLine.Of(new TextRun($"{row.Worst.Sign()} {row.Counts}", row.Worst.Tone()), new TextRun($"  {row.Cruise}  {row.Cost}  {row.Sure}")),
         };
         lines.AddRange(row.Parts.Select(part => TextLine.Of($"  {part}", Tone.Strong)));
-        if (row.Rejected is { } rejected) lines.Add(TextLine.Of($"  {rejected}", Tone.Clash));
+        if (row.Rejected is { } rejected) lines.Add(TextLine.Of($"  {rejected.Says}", rejected.AreTheseParts ? Tone.Clash : Tone.Watch));
         lines.AddRange(row.Says.Select(says => TextLine.Of(new TextRun($"{says.Verdict.Sign()} {says.Verdict.InWords()}  ", says.Verdict.Tone()), new TextRun(says.Sentence))));
         lines.AddRange(model.Clashes.Select(clash => TextLine.Of(clash, Tone.Strong)));
         lines.Add(TextLine.Of(model.Summary, Tone.Quiet));

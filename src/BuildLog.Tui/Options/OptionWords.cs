@@ -46,7 +46,7 @@ internal static class OptionWords
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)
         => option is { Score.Clash: 0, Robustness: { } share }
-            ? Spoken($"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? Spoken(", what is open apart") : "")}")
+            ? Spoken($"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? Spoken(", what is open apart") : "")}{(IsWordAlone(option) ? Spoken(", if the seller's word is true") : "")}")
             : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
@@ -55,7 +55,7 @@ internal static class OptionWords
 
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
-        => Spoken($"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check.");
+        => Spoken($"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check; {answer.ThrownOut:N0} thrown out before.");
 
     /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
     public static string AsItIs(VehicleOnBench bench)
@@ -85,7 +85,18 @@ internal static class OptionWords
     public static IReadOnlyList<string> Takes(Option option)
         => [.. ((string?[])[option.Gearbox.FittedTo, option.Overdrive.FittedTo, option.Axle.FittedTo, option.Tyres.FittedTo]).OfType<string>().Distinct()];
 
+    /// <summary>What has to be looked at before it is bolted on, and why.</summary>
+    public static IEnumerable<string> InspectFirst(Option option)
+        => [.. Inspect(option.Gearbox), .. Inspect(option.Overdrive), .. Inspect(option.Axle), .. Inspect(option.Tyres)];
+
+    private static IEnumerable<string> Inspect<T>(Candidate<T> candidate)
+        where T : class
+        => candidate.IsDoubtful ? [$"{candidate.Name}: {candidate.Told}"] : [];
+
     private static bool IsFree(Option option) => option is { Gearbox.IsFree: true, Overdrive.IsFree: true, Axle.IsFree: true, Tyres.IsFree: true };
+
+    /// <summary>Nobody but the seller says what one of its parts is.</summary>
+    public static bool IsWordAlone(Option option) => option is { Gearbox.IsWordAlone: true } or { Overdrive.IsWordAlone: true } or { Axle.IsWordAlone: true } or { Tyres.IsWordAlone: true };
 
     private static string? Name<T>(Candidate<T> candidate)
         where T : class

@@ -67,11 +67,11 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (ChosenPart(view, place, Spoken("Hunt which part?")) is not { } part) return null;
 
         var (option, position) = part;
-        var others = Hunts(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}");
+        var others = OptionChanges.Positions(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}");
         var hunted = new HuntedPart(bench!, option.Driveline, option.Findings, position, NameAt(option, position), [.. others]) { Alike = OptionWords.GearedAlike(option) ?? "" };
         if (hunted.Window is not null && hunted.Already(shop) is { } already) return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
 
-        var wanted = hunted.New();
+        var wanted = hunted.New(shop);
         shop.Add(wanted);
         return hunted.Window is { } window
             ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, units)}.")
@@ -91,7 +91,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (At(place) is not { } option) return null;
 
-        var form = PlanForm.For(Spoken($"A plan for {bench!.Vehicle.Name}"), OptionWords.Short(option), shop, bench.Vehicle, [.. Changed(option).Select(position => Change(option, position))], Today);
+        var form = PlanForm.For(Spoken($"A plan for {bench!.Vehicle.Name}"), OptionWords.Short(option), shop, bench.Vehicle, OptionChanges.Of(option), Today);
         return view.Fill(form) ? Spoken($"Kept as a plan: {shop.Plans(bench.Vehicle)[0].Name}.") : null;
     }
 
@@ -149,7 +149,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (At(place) is not { } option) return null;
 
-        var positions = Hunts(option).Where(position => position != Position.Overdrive || option.Overdrive.Part is not null).ToList();
+        var positions = OptionChanges.Positions(option).Where(position => position != Position.Overdrive || option.Overdrive.Part is not null).ToList();
         if (positions.Count == 0)
         {
             view.Say(Spoken("This way out takes a part off and needs none."));
@@ -160,53 +160,11 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         return Enum.TryParse<Position>(chosen, out var at) ? (option, at) : null;
     }
 
-    private static IEnumerable<Position> Changed(Option option)
-    {
-        foreach (var position in Hunts(option)) yield return position;
-        if (option.Axle.Beside is not null) yield return option.Driveline.OtherPosition;
-    }
-
-    // The other axle of a four-wheel drive is not hunted by itself: it gets the same gears.
-    private static IEnumerable<Position> Hunts(Option option)
-    {
-        if (!option.Gearbox.IsInPlace) yield return Position.Transmission;
-        if (!option.Overdrive.IsInPlace) yield return Position.Overdrive;
-        if (!option.Axle.IsInPlace) yield return option.Driveline.DrivingPosition;
-        if (!option.Tyres.IsInPlace) yield return Position.Tyres;
-    }
-
-    private static Pool PoolAt(Option option, Position position) => position switch
-    {
-        Position.Transmission => option.Gearbox.Pool,
-        Position.Overdrive => option.Overdrive.Pool,
-        Position.Tyres => option.Tyres.Pool,
-        _ => option.Axle.Pool,
-    };
-
     private static string NameAt(Option option, Position position) => position switch
     {
         Position.Transmission => option.Gearbox.Name,
         Position.Overdrive => option.Overdrive.Name,
         Position.Tyres => option.Tyres.Name,
         _ => option.Axle.Name,
-    };
-
-    // A part of the shop by itself; anything else by the number that makes it.
-    private PlannedChange Change(Option option, Position position)
-    {
-        if (option.Axle.Beside is not null && position == option.Driveline.OtherPosition) return new(position, Number(option, position));
-
-        var owned = PoolAt(option, position) == Pool.Owned
-            ? shop.Parts().Select(part => part.Component).FirstOrDefault(part => part.Positions.Contains(position) && part.Name == NameAt(option, position))
-            : null;
-        return owned is not null ? new(position, owned) : new(position, Number(option, position));
-    }
-
-    private static string Number(Option option, Position position) => position switch
-    {
-        Position.Transmission => string.Join(' ', option.Gearbox.Part!.Gears.Select(gear => Rounded.Typed(gear.Ratio.Value.Value))),
-        Position.Overdrive => option.Overdrive.Part?.Ratio is { } ratio ? Rounded.Typed(ratio.Value.Value) : PlannedDriveline.None,
-        Position.Tyres => option.Tyres.Part!.Size?.Designation ?? $"{Rounded.Typed(option.Tyres.Part.RollingCircumference!.Value.Value)} m",
-        _ => Rounded.Typed(Math.Round(option.Axle.Part!.Ratio!.Value.Value, 3)),
     };
 }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
@@ -28,8 +29,8 @@ internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summar
 internal sealed record OptionRow(
     int Place, int Changes, Verdict Worst, IReadOnlyList<string> Verdicts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says)
 {
-    /// <summary>That it was rejected before, and the rule that failed; null where it was not.</summary>
-    public string? Rejected { get; init; }
+    /// <summary>That it was rejected before, or others of its number, and the rule that failed; null where they were not.</summary>
+    public RejectedBefore? Rejected { get; init; }
 
     /// <summary>The findings that do not fit, in words.</summary>
     public string Counts => string.Join(' ', Verdicts);

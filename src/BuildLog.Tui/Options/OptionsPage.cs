@@ -122,15 +122,15 @@ internal sealed class OptionsPage : ListPage
         model = newModel;
         WhenEmpty = string.Join("\n", [model.Missing, .. model.Clashes, .. model.Notes ?? []]);
         Show(
-            [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), Math.Min(12, model.Rows.Select(row => TextFit.Width(Worst(row))).Append(9).Max())), new(Spoken("besides"), 14, FromWidth: 90), new(Spoken("cost"), 15, Right: true)],
+            [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), Math.Min(12, model.Rows.Select(row => TextFit.Width(Worst(row))).Append(9).Max())), new(Spoken("besides"), 14, FromWidth: 110), new(Spoken("cost"), 15, Right: true)],
             model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
         SetNeedsDraw();
     }
 
     private TextRun[] Cells(OptionRow row) =>
     [
-        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected is null ? Tone.Strong : Tone.Quiet), new(row.Cruise),
-        row.Rejected is null ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.Cost),
+        new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected?.AreTheseParts != true ? Tone.Strong : Tone.Quiet), new(row.Cruise),
+        row.Rejected?.AreTheseParts != true ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.Cost),
     ];
 
     // Of "1 clash 3 open 1 watch" the first; the rest stands in a column of its own.

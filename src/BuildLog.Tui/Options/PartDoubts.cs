@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
 using BuildLog.Tui.Forms;
@@ -19,6 +20,13 @@ internal sealed partial record PartDoubts(string? Told, bool IsDoubtful)
         if (!Damage().IsMatch(words)) words = Joined(words, Sentences(part.Notes).FirstOrDefault(sentence => Damage().IsMatch(sentence)));
         return new(words.Length == 0 ? null : words, part.Ownership is not null || Damage().IsMatch(words));
     }
+
+    /// <summary>The same of a part that nobody has asked the record about yet; of a new one nothing is told.</summary>
+    public static PartDoubts Of(Shop shop, Component part)
+        => Of(part, part.Id == 0 ? null : shop.LastOfLooseParts().FirstOrDefault(fitment => fitment.ComponentId == part.Id));
+
+    /// <summary><c>inspect first: came off Brindle 12 Oct 2024: pinion chipped</c>; null where nothing speaks against bolting it on.</summary>
+    public string? InWords => IsDoubtful && Told is { } told ? Spoken($"inspect first: {told}") : null;
 
     private static string Joined(params string?[] told)
         => string.Join("; ", told.Where(each => !string.IsNullOrWhiteSpace(each)).Select(each => each!.Trim().TrimEnd('.')));

@@ -6,6 +6,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
@@ -17,8 +18,8 @@ namespace BuildLog.Tui.Options;
 internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wish, DateOnly day)
 {
     // What was only counted in a yard is in the record for its count, what is gone for what it was: neither is there to fit.
-    private readonly IReadOnlyList<PartPlace> owned = wish.Pools.Contains(Pool.Owned) ? [.. shop.Parts().Where(place => YardPart.IsAtHand(place.Component))] : [];
-    private readonly IReadOnlyDictionary<long, Fitment> cameOff = wish.Pools.Contains(Pool.Owned) ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
+    private readonly IReadOnlyList<PartPlace> owned = [.. (wish.AsksTheRecord ? shop.Parts() : []).Where(place => YardPart.IsAtHand(place.Component) && wish.Pools.Contains(PoolOf(place)))];
+    private readonly IReadOnlyDictionary<long, Fitment> cameOff = wish.AsksTheRecord ? shop.LastOfLooseParts().ToDictionary(fitment => fitment.ComponentId) : new();
     private readonly OfferedParts offered = new(wish.Pools.Contains(Pool.Offered) ? shop.OffersOn(day) : [], bench.Driveline);
     private readonly Driveline driveline = bench.Driveline;
     private readonly IReadOnlySet<Position> changing = wish.On(bench.Driveline);
@@ -40,6 +41,8 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
             : throw new RefusedException("empty-pool", Spoken($"There is nothing else to try on {bench.Vehicle.Name}: nothing that is {wish.PoolsInWords} would go in as {wish.ChangingInWords}. Search more than that."), "owned,listed");
     }
 
+    private static Pool PoolOf(PartPlace place) => place.Fitment is null ? Pool.Owned : Pool.Elsewhere;
+
     private IEnumerable<Candidate<TPart>> Owned<TComponent, TPart>(Position position, Func<Driveline, TPart?> part)
         where TComponent : Component
         where TPart : class
@@ -56,7 +59,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         where TPart : class
     {
         var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
-        return new(place.Component.Name, part, Pool.Owned) { FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) };
+        return new(place.Component.Name, part, PoolOf(place)) { ComponentId = place.Component.Id, FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) };
     }
 
     // Where it is fitted, or was fitted last, counts before what it is called.
@@ -65,7 +68,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         : null;
 
     private IEnumerable<Candidate<Overdrive>> Without()
-        => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new(Spoken("no overdrive"), null, Pool.Owned)] : [];
+        => changing.Contains(Position.Overdrive) && driveline.Overdrive is not null ? [new(Spoken("no overdrive"), null, Pool.Owned) { Typed = PlannedDriveline.None }] : [];
 
     private IEnumerable<Candidate<TPart>> Offered<TPart>(Position position, Func<IReadOnlyList<Candidate<TPart>>> list)
         where TPart : class

@@ -9,6 +9,7 @@ internal static class PoolWords
         Pool.Owned => Spoken("owned"),
         Pool.Offered => Spoken("offered"),
         Pool.Listed => Spoken("listed"),
+        Pool.Elsewhere => Spoken("fitted elsewhere"),
         _ => throw new ArgumentOutOfRangeException(nameof(pool), pool, "No such pool."),
     };
 }

@@ -9,7 +9,8 @@ internal static class SearchForm
 {
     private static readonly IReadOnlyList<(Pool Pool, Later Caption, Later Hint)> Pools =
     [
-        (Pool.Owned, new Later("Owned parts"), new Later("on the shelf, or on another vehicle")),
+        (Pool.Owned, new Later("Owned parts"), new Later("on the shelf, free to be fitted")),
+        (Pool.Elsewhere, new Later("From vehicles"), new Later("parts of the shop that another vehicle would have to give up")),
         (Pool.Offered, new Later("Offered parts"), new Later("what the page Wanted has on offer")),
         (Pool.Listed, new Later("Listed parts"), new Later("gear sets, ratios and sizes that are sold somewhere")),
     ];
@@ -29,7 +30,7 @@ internal static class SearchForm
         {
             var pools = Enum.GetValues<Pool>().Where(pool => values.IsYes(pool.ToString())).ToHashSet();
             var changing = SearchWish.Searched.Where(position => values.IsYes(position.ToString())).ToHashSet();
-            if (pools.Count == 0) return SaveOutcome.Refuse(Spoken("Parts come from nowhere so: say yes to owned, offered or listed ones."));
+            if (pools.Count == 0) return SaveOutcome.Refuse(Spoken("Parts come from nowhere so: say yes to owned, offered or listed ones, or those on other vehicles."));
             if (changing.Count == 0) return SaveOutcome.Refuse(Spoken("Nothing may change so: say yes to at least one part, such as the axle."));
 
             (wish.Pools, wish.Changing) = (pools, changing);

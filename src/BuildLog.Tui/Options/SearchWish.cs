@@ -9,9 +9,15 @@ public sealed class SearchWish
     /// <summary>What there is to search, in the order of the driveline; the rear axle stands for the one that drives the vehicle.</summary>
     public static readonly IReadOnlyList<Position> Searched = [Position.Transmission, Position.Overdrive, Position.RearAxle, Position.Tyres];
 
-    public IReadOnlySet<Pool> Pools { get; internal set; } = Enum.GetValues<Pool>().ToHashSet();
+    /// <summary>Where parts come from unless somebody says otherwise: no other vehicle is taken apart without being asked for.</summary>
+    public static readonly IReadOnlyList<Pool> Usual = [Pool.Owned, Pool.Offered, Pool.Listed];
+
+    public IReadOnlySet<Pool> Pools { get; internal set; } = Usual.ToHashSet();
 
     public IReadOnlySet<Position> Changing { get; internal set; } = Searched.ToHashSet();
+
+    /// <summary>Parts of the shop are among what is searched.</summary>
+    public bool AsksTheRecord => Pools.Contains(Pool.Owned) || Pools.Contains(Pool.Elsewhere);
 
     /// <summary><c>Searched: what is owned or listed, for gearbox, axle or tyres.</c></summary>
     public string InWords => Spoken($"Searched: what is {PoolsInWords}, for {ChangingInWords}.");

@@ -30,10 +30,11 @@ internal static class PlannedDriveline
         return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Findings = AllChecks.Look(driveline, bench.Goals) };
     }
 
-    /// <summary>The parts with the changes made.</summary>
+    /// <summary>The parts with the changes made; the other axle of a four-wheel drive is geared alike with the driving one where nothing is said of it, as in a search.</summary>
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
     public static Driveline With(this Driveline driveline, Shop shop, IReadOnlyList<PlannedChange> changes)
     {
+        var before = driveline;
         foreach (var change in changes)
         {
             driveline = change.ComponentId is { } id
@@ -41,12 +42,15 @@ internal static class PlannedDriveline
                 : Read(driveline, change.Position, change.Listed).OrRefuse();
         }
 
-        return driveline;
+        return BothAxles.Completed(before, driveline);
     }
 
-    /// <summary>A driveline with one part as told.</summary>
+    /// <summary>A driveline with one part as told: the listed one where the text is one's, the offered one where it is claimed, else what was typed.</summary>
     public static Parsed<Driveline> Read(Driveline driveline, Position position, string text)
     {
+        if (Listed(driveline, position, text) is { } listed) return listed;
+        if (PlannedOffer.Read(text) is { } offer) return Offered(driveline, position, offer);
+
         var none = text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase);
         return position switch
         {
@@ -65,6 +69,25 @@ internal static class PlannedDriveline
             _ => new Refusal("position", Spoken($"The {position.InWords()} has no number to try here."), ""),
         };
     }
+
+    private static Driveline? Listed(Driveline driveline, Position position, string text) => position switch
+    {
+        Position.Transmission when driveline.Transmission is { } box && ListedParts.Gearboxes(box).Called(text) is { } listed => driveline with { Transmission = listed },
+        Position.RearAxle when driveline.RearAxle is { } axle && ListedParts.Axles(axle).Called(text) is { } listed => driveline with { RearAxle = listed },
+        Position.FrontAxle when driveline.FrontAxle is { } axle && ListedParts.Axles(axle).Called(text) is { } listed => driveline with { FrontAxle = listed },
+        Position.Tyres when driveline.Tyres is { } tyres && ListedParts.Tyres(tyres, OwnersGoals.None).Called(text) is { } listed => driveline with { Tyres = listed },
+        _ => null,
+    };
+
+    private static Parsed<Driveline> Offered(Driveline driveline, Position position, PlannedOffer offer) => position switch
+    {
+        Position.Transmission => ToldPart.Gearbox(offer.Claim, offer.What, driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
+        Position.Overdrive => ToldPart.Overdrive(offer.Claim, offer.What).Then<Driveline>(unit => driveline with { Overdrive = unit }),
+        Position.RearAxle => ToldPart.Axle(offer.Claim, offer.What, driveline.RearAxle).Then<Driveline>(axle => driveline with { RearAxle = axle }),
+        Position.FrontAxle => ToldPart.Axle(offer.Claim, offer.What, driveline.FrontAxle).Then<Driveline>(axle => driveline with { FrontAxle = axle }),
+        Position.Tyres => ToldPart.Tyres(offer.Claim, offer.What, driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
+        _ => new Refusal("position", Spoken($"No {position.InWords()} is offered by a number."), ""),
+    };
 
     // A redline, points of a torque curve, or both: what holds a colon is a point, and the air that points were read in belongs to them.
     private static Parsed<Engine> Engine(Engine engine, string text)

@@ -21,7 +21,8 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     public PlansModel Read(long vehicleId)
     {
         var bench = Bench(vehicleId);
-        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
+        var rejected = RejectedPlans.Of(shop, bench);
+        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan, rejected))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
     }
 
     public string? Try(IWorkbenchView view, long vehicleId)
@@ -103,6 +104,18 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         return null;
     }
 
+    /// <summary>Rejects a plan by its name; where no rule is named, for the one that failed.</summary>
+    /// <exception cref="RefusedException">No plan, or more than one, is called so; or no rule failed and none is named.</exception>
+    public PlanRow Reject(long vehicleId, string name, string because)
+    {
+        var (bench, plans) = (Bench(vehicleId), shop.Plans(shop.FindVehicle(vehicleId)));
+        if (plans.Where(plan => plan.Name.StartsWith(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is not [var plan])
+            throw new RefusedException("plan", Spoken($"{Shown.Quoted(name)} is not one plan of {bench.Vehicle.Name}: {(plans.Count == 0 ? Spoken("there is none") : string.Join(", ", plans.Select(each => each.Name)))}."), plans.FirstOrDefault()?.Name ?? "");
+
+        Decided(plan, PlanState.Rejected, because.Length > 0 ? because : Failed(bench, plan));
+        return Read(vehicleId).Rows.First(row => row.Id == plan.Id);
+    }
+
     public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row)
     {
         var (bench, plan) = (Bench(vehicleId), Plan(vehicleId, row));
@@ -118,6 +131,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
             return null;
         }
 
+        if (plan.Changes.Count > 0 && RejectedPlans.Of(shop, bench).Says(planned.Driveline, plan.Changes) is { AreTheseParts: true } before)
+        {
+            view.Say(Spoken($"These parts were {before.Says}. o on that plan decides anew."));
+            return null;
+        }
+
         var said = Hunt(bench, planned, plan).Concat(Fit(view, bench, plan)).ToList();
         if (said.Count == 0) return null;
 
@@ -130,17 +149,22 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     {
         var said = new List<string>();
         var other = bench.Driveline.OtherPosition;
-        var alike = bench.Driveline.TransferCase is not null && plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && plan.Changes.Any(change => change.Position == other);
+        var named = plan.Changes.Any(change => change.Position == other);
+        var alike = plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && (named ? bench.Driveline.TransferCase is not null : IsGearedAlike(bench, planned, plan));
         var listed = plan.Changes.Where(change => change.ComponentId is null && !IsNone(change) && !(alike && change.Position == other)).ToList();
         foreach (var change in listed)
         {
             var others = plan.Changes.Where(each => each.Position != change.Position && !(alike && each.Position == other)).Select(each => InWords([each]));
             var hunted = new HuntedPart(bench, planned.Driveline, planned.Findings, change.Position, change.Listed, [.. others]) { Alike = alike ? OptionWords.GearedAlike(other) : "" };
-            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New()).Title}."));
+            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New(shop)).Title}."));
         }
 
         return said;
     }
+
+    // Nobody said anything of the other axle of a four-wheel drive, and it cannot stay as it is.
+    private static bool IsGearedAlike(VehicleOnBench bench, VehicleOnBench planned, Plan plan)
+        => plan.Changes.All(change => change.Position != bench.Driveline.OtherPosition) && planned.Driveline.OtherAxle != bench.Driveline.OtherAxle;
 
     private List<string> Fit(IWorkbenchView view, VehicleOnBench bench, Plan plan)
     {
@@ -173,21 +197,46 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
     private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
 
-    private PlanRow Row(VehicleOnBench bench, Plan plan)
+    private PlanRow Row(VehicleOnBench bench, Plan plan, RejectedPlans rejected)
     {
         var lines = new List<string> { InWords(plan.Changes, new(plan.Wishes)) };
         if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
+        var doubts = Doubts(bench, plan);
         try
         {
             var planned = Planned(bench, plan);
+            if (IsGearedAlike(bench, planned, plan)) lines.Add(Spoken($"The {bench.Driveline.OtherPosition.InWords()} is geared alike with it."));
+            if (plan.State != PlanState.Rejected && rejected.Says(planned.Driveline, plan.Changes) is { } before) doubts.Add(before.Says);
             var counts = FindingsWords.Count(planned.Findings);
-            lines.AddRange(planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"));
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned), lines);
+            return new(
+                plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), counts.Worst, counts.Summary(), WhatIfForm.Cruise(planned),
+                [
+                    .. lines, .. doubts.Select(doubt => $"! {doubt}"),
+                    .. planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"),
+                ])
+            {
+                Reason = plan.Reason,
+                Doubts = doubts,
+                Whole = Gearing.Options.VerdictCounts.Of(planned.Findings),
+            };
         }
         catch (RefusedException refused)
         {
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, refused.Message]);
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, .. doubts.Select(doubt => $"! {doubt}"), refused.Message]) { Reason = plan.Reason, Doubts = doubts };
         }
+    }
+
+    // Of the shop's own parts: why one is not just bolted on, and who would have to go without it.
+    private List<string> Doubts(VehicleOnBench bench, Plan plan)
+    {
+        var doubts = new List<string>();
+        foreach (var place in shop.Parts().Where(place => plan.Changes.Any(change => change.ComponentId == place.Component.Id)))
+        {
+            if (place.Fitment?.Vehicle is { } vehicle && vehicle.Id != bench.Vehicle.Id) doubts.Add(Spoken($"{place.Component.Name} is now on {vehicle.Name}."));
+            if (PartDoubts.Of(shop, place.Component).InWords is { } doubt) doubts.Add($"{place.Component.Name}: {doubt}");
+        }
+
+        return doubts;
     }
 
     private VehicleOnBench Planned(VehicleOnBench bench, Plan plan) => new TriedWishes(plan.Wishes).On(bench.With(shop, plan.Changes));

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Options;
 
 namespace BuildLog.Tui.Plans;
 
@@ -12,4 +13,14 @@ internal sealed record PlansModel(IReadOnlyList<PlanRow> Rows, string Trying = "
 /// <param name="Cruise">The engine speed at the first cruise goal.</param>
 /// <param name="State">Open, kept or rejected.</param>
 /// <param name="Lines">What it changes, what became of it and why, and what would not fit.</param>
-internal sealed record PlanRow(long Id, string Name, string Date, string State, Verdict? Worst, string Counts, string Cruise, IReadOnlyList<string> Lines);
+internal sealed record PlanRow(long Id, string Name, string Date, string State, Verdict? Worst, string Counts, string Cruise, IReadOnlyList<string> Lines)
+{
+    /// <summary>Why it was kept or rejected; empty where nobody said.</summary>
+    public string Reason { get; init; } = "";
+
+    /// <summary>What is said about its parts: that one is to be inspected first, is on another vehicle, or was rejected before.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
+    /// <summary>The findings it would have, counted; null where it cannot be said.</summary>
+    public VerdictCounts? Whole { get; init; }
+}

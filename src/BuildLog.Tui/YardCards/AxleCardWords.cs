@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Bench;
@@ -27,11 +28,24 @@ internal static class AxleCardWords
         yield return Spoken("Tags and stampings are hearsay: count.");
     }
 
-    public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
+    /// <summary>What a four-wheel drive asks besides; nothing where one axle drives.</summary>
+    /// <param name="driveline">The vehicle's.</param>
+    /// <param name="position">Where the axle goes that the card is for.</param>
+    public static IEnumerable<string> BothAxles(Driveline driveline, Position position)
     {
-        var ours = driveline.DrivingAxle;
-        var hanging = driveline.DrivingPosition == Position.FrontAxle ? driveline.FrontHanging : driveline.RearHanging;
-        var shaft = FittedShaft.Of(driveline).FirstOrDefault(shaft => shaft.AxlePosition == driveline.DrivingPosition)?.Shaft;
+        if (!DrivenWheels.JoinsBothAxles(driveline)) yield break;
+
+        var other = position == Position.FrontAxle ? Spoken("rear axle") : Spoken("front axle");
+        yield return position == driveline.DrivingPosition
+            ? Spoken($"Four-wheel drive: both axles have to be changed, front and rear alike. Take the {other} of the same vehicle too, or its like, and count both.")
+            : Spoken($"Four-wheel drive: this window matches the {other} as it is now. Whoever changes that one too changes both alike.");
+    }
+
+    public static IEnumerable<CardBlank> Blanks(Driveline driveline, Position position, UnitSystem units)
+    {
+        var isFront = position == Position.FrontAxle;
+        var (ours, hanging) = isFront ? (driveline.FrontAxle, driveline.FrontHanging) : (driveline.RearAxle, driveline.RearHanging);
+        var shaft = FittedShaft.Of(driveline).FirstOrDefault(shaft => shaft.AxlePosition == position)?.Shaft;
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
@@ -39,7 +53,7 @@ internal static class AxleCardWords
             new(new Later("teeth, ring / pinion")),
             new(new Later("flange to flange (track)"), length, CardBlanks.Matching((Spoken("ours"), CardBlanks.Length(ours?.HubFaces, units)))),
             new(new Later("perch to perch"), length, CardBlanks.Matching((Spoken("springs"), CardBlanks.Length(hanging.Springs, units)), (Spoken("ours"), CardBlanks.Length(ours?.Perches, units)))),
-            new(new Later("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.DrivingTyres?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
+            new(new Later("bolt circle"), length, CardBlanks.Matching((Spoken("wheels"), CardBlanks.Circle(driveline.Tyres?.On(position)?.Wheel?.Bolting, units)), (Spoken("ours"), CardBlanks.Circle(ours?.Hub, units)))),
             new(new Later("pinion flange or spline"), "", CardBlanks.Matching((Spoken("propshaft"), shaft?.RearEnd), (Spoken("ours"), ours?.PinionFlange))),
             new(new Later("parking brake: cable / drum / none")),
         ];

@@ -28,13 +28,10 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     /// <exception cref="RefusedException">Nothing wanted depends on the part, or too little is known.</exception>
     public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units, WantedPart? hunted)
     {
-        var position = part switch
-        {
-            CardPart.Gearbox => Position.Transmission,
-            CardPart.Overdrive => Position.Overdrive,
-            CardPart.Tyres => Position.Tyres,
-            _ => bench.Driveline.DrivingPosition,
-        };
+        if (part == CardPart.FrontAxle && bench.Driveline.FrontAxle is null)
+            throw new RefusedException("window", Spoken($"{bench.Vehicle.Name} has no front axle that is driven, so there is no card for one."), "axle");
+
+        var position = hunted is not null && HuntedPlace.Of(bench.Driveline, hunted) is { } place ? place : Place(bench.Driveline, part);
         var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
             .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) }).ToList();
         if (windows.Count == 0)
@@ -44,17 +41,34 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         }
 
         var musts = (hunted is null ? Hunted(shop, bench, part) : [hunted]).SelectMany(wanted => wanted.MustHaves);
-        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. musts], units);
+        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. musts], units) { Position = position };
     }
+
+    /// <summary>Where it goes.</summary>
+    public required Position Position { get; init; }
+
+    private static Position Place(Driveline driveline, CardPart part) => part switch
+    {
+        CardPart.Gearbox => Position.Transmission,
+        CardPart.Overdrive => Position.Overdrive,
+        CardPart.Tyres => Position.Tyres,
+        CardPart.FrontAxle => Position.FrontAxle,
+        _ => driveline.DrivingPosition,
+    };
+
+    private bool IsOfTheOtherAxle => Position == Bench.Driveline.OtherPosition;
+
+    private Axle? Ours => IsOfTheOtherAxle ? Bench.Driveline.OtherAxle : Bench.Driveline.DrivingAxle;
 
     /// <summary>What is hunted of the kind.</summary>
     public static IEnumerable<WantedPart> Hunted(Shop shop, VehicleOnBench bench, CardPart part)
-        => shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && part.IsFor(wanted.Kind));
+        => shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting
+            && (part == CardPart.FrontAxle ? CardPart.Axle : part).IsFor(wanted.Kind) && (wanted.Kind != WantedKind.Axle || HuntedPlace.Of(bench.Driveline, wanted) == Place(bench.Driveline, part)));
 
     private static WindowOfPart AsJudged(WindowOfPart window, WantedPart? hunted)
-        => hunted?.Windows.FirstOrDefault(each => each.Quantity == WantedWindows.Quantity(window)) is { } limits ? window.Within(limits.Read(), Spoken("your own limit")) : window;
+        => hunted?.Windows.FirstOrDefault(each => each.Quantity == WantedWindows.Quantity(window)) is { } limits ? window.Within(limits.Read(), Spoken("window kept with this hunt")) : window;
 
-    public AxleCard Axle() => AxleCard.Of(Windows[0], Bench.Driveline.DrivingAxle?.HubReduction?.Value.Value ?? 1);
+    public AxleCard Axle() => AxleCard.Of(Windows[0], Ours?.HubReduction?.Value.Value ?? 1);
 
     public GearboxCard Gearbox() => GearboxCard.Of(Windows, Part.InWords());
 
@@ -76,15 +90,15 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         Paper = paper,
         PrintedOn = Forms.DayText.InWords(printed),
         About = Bench.Vehicle.Name,
-        Part = Part.InWords(),
+        Part = IsOfTheOtherAxle ? Position.InWords() : Part.InWords(),
         Wanted = [.. Windows.SelectMany(Wanted)],
     };
 
     private YardCard OfAxle(AxleCard axle, YardCard card) => card with
     {
         Ways = AxleCardWords.Ways(axle),
-        Notes = [.. AxleCardWords.Notes(axle)],
-        Blanks = Blanks(AxleCardWords.Blanks(Bench.Driveline, Units)),
+        Notes = [.. AxleCardWords.BothAxles(Bench.Driveline, Position), .. AxleCardWords.Notes(axle)],
+        Blanks = Blanks(AxleCardWords.Blanks(Bench.Driveline, Position, Units)),
         Cautions = AxleCardWords.Cautions,
     };
 

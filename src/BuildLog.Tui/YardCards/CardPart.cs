@@ -7,6 +7,9 @@ namespace BuildLog.Tui.YardCards;
 internal enum CardPart
 {
     Axle,
+
+    /// <summary>The front axle of a four-wheel drive, where it is not the one that speeds are computed through.</summary>
+    FrontAxle,
     Gearbox,
     Overdrive,
     Tyres,
@@ -14,11 +17,12 @@ internal enum CardPart
 
 internal static class CardPartWords
 {
-    public const string All = "axle|gearbox|overdrive|tyres";
+    public const string All = "axle|front-axle|gearbox|overdrive|tyres";
 
     public static string InWords(this CardPart part) => part switch
     {
         CardPart.Axle => Spoken("axle"),
+        CardPart.FrontAxle => Spoken("front axle"),
         CardPart.Gearbox => Spoken("gearbox"),
         CardPart.Overdrive => Spoken("overdrive"),
         CardPart.Tyres => Spoken("tyres"),
@@ -29,6 +33,7 @@ internal static class CardPartWords
     public static string Word(this CardPart part) => part switch
     {
         CardPart.Axle => "axle",
+        CardPart.FrontAxle => "front-axle",
         CardPart.Gearbox => "gearbox",
         CardPart.Overdrive => "overdrive",
         CardPart.Tyres => "tyres",
@@ -38,7 +43,7 @@ internal static class CardPartWords
     public static Parsed<CardPart> Read(string text)
         => Enum.GetValues<CardPart>().Where(part => part.Word().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var part]
             ? part
-            : new Refusal("part", Spoken($"There is no card for {Shown.Quoted(text)}: axle, gearbox, overdrive or tyres."), "tyres");
+            : new Refusal("part", Spoken($"There is no card for {Shown.Quoted(text)}: axle, front-axle, gearbox, overdrive or tyres."), "tyres");
 
     /// <summary>Whether a part that is hunted is what the card is for.</summary>
     public static bool IsFor(this CardPart part, WantedKind kind) => kind switch

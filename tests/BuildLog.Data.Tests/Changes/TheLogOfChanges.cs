@@ -79,6 +79,14 @@ public sealed class TheLogOfChanges : IDisposable
     }
 
     [Fact]
+    public void Reads_a_position_as_the_trade_says_it()
+    {
+        test.Shop.Fit(test.Axle("Haldor 4.10 axle"), test.Vehicle("Brindle"), Position.RearAxle, new(2026, 5, 3));
+
+        Assert.Contains(test.Shop.Changes()[0].Fields, field => field is { Field: "position", After: "rear axle" });
+    }
+
+    [Fact]
     public void Tells_the_history_of_one_record_also_when_it_is_gone()
     {
         var (one, other) = (test.Vehicle("Brindle"), test.Vehicle("Tansy"));

@@ -45,6 +45,17 @@ public sealed class HuntingAPart : IDisposable
         Assert.True(judged.IsTooDear);
     }
 
+    // The seller's 3.08 lies inside; the count of 3.35 does not.
+    [Fact]
+    public void Judges_by_the_count_where_there_is_one_and_keeps_the_claim()
+    {
+        var wanted = test.Shop.Add(Axle(test.Vehicle("Brindle"), "2.85", "3.21"));
+        var offer = test.Shop.Add(new Offer(wanted) { What = "yard axle", Claimed = "3.08; counted 3.350±0.027", Seen = new(2026, 5, 3) });
+
+        Assert.Equal(Verdict.Clash, OfferJudgement.Of(wanted, offer.Claimed, null).Verdict);
+        Assert.Equal(Verdict.Fits, OfferJudgement.Of(wanted, "3.08", null).Verdict);
+    }
+
     [Fact]
     public void Judges_tyres_by_the_size_claimed()
     {

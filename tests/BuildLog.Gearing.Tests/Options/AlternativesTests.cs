@@ -111,4 +111,13 @@ public sealed class AlternativesTests
         var read = TyreSizeText.Read(size).OrRefuse();
         return InventedCar.Plain with { Tyres = new("tyres", InventedCar.Exactly(read.RollingCircumference), read) };
     }
+
+    // 100 km/h on 2.00 m are 13.889 wheel turns a second: 3000 rev/min or less is 3.60 or less, and 39/11 is the listed one below it.
+    [Fact]
+    public void Where_the_wish_has_no_lower_end_the_nearest_axle_is_taken_and_not_the_longest()
+    {
+        var (_, whole) = Alternatives.AxleForCruise(InventedCar.Plain, new([InventedCar.Goal("100 km/h", "3000 rpm", CruiseGoal.AtMost)]));
+
+        Assert.InRange(whole.DrivingAxle!.Ratio!.Value.Value, 3.5, 3.6);
+    }
 }

@@ -66,4 +66,29 @@ public sealed class BothAxlesTests
         Assert.Equal((Verdict.Fits, Position.FrontAxle), (judged.Verdict, judged.GearedAlike!.Value));
         Assert.Null(Offers.Judge(InventedCar.Plain, Goals, new Candidate<Axle>("offer", InventedCar.Axle(2.78), Pool.Offered)).GearedAlike);
     }
+
+    // A plan that names the driving axle alone is judged as a search judges it; who names both has his way.
+    [Fact]
+    public void Another_driving_axle_is_completed_by_its_like_unless_something_is_said_of_the_other()
+    {
+        var alone = Truck with { RearAxle = InventedCar.Axle(2.78) };
+
+        Assert.Equal(2.78, BothAxles.Completed(Truck, alone).FrontAxle!.Ratio!.Value.Value);
+        Assert.Equal(3.00, BothAxles.Completed(Truck, alone with { FrontAxle = InventedCar.Axle(3.00) }).FrontAxle!.Ratio!.Value.Value);
+        Assert.Equal(4.10, BothAxles.Completed(Truck, Truck with { RearAxle = InventedCar.Axle(4.05) }).FrontAxle!.Ratio!.Value.Value);
+        Assert.Equal(Truck, BothAxles.Completed(Truck, Truck));
+    }
+
+    // 4.05 behind 4.10 is 1.2 %, 2.78 far from it; neither is a matter of the cruise.
+    [Theory]
+    [InlineData(4.05, Verdict.Fits)]
+    [InlineData(2.78, Verdict.Clash)]
+    public void An_axle_for_the_other_end_is_judged_by_its_match(double ratio, Verdict verdict)
+    {
+        var judged = Offers.JudgeOther(Truck, OwnersGoals.None, new Candidate<Axle>("offer", InventedCar.Axle(ratio), Pool.Offered));
+
+        Assert.Equal(verdict, judged.Findings.Single(finding => finding.Check == "four-wheel-match").Verdict);
+        Assert.Equal((4.10, ratio), (judged.Driveline.RearAxle!.Ratio!.Value.Value, judged.Driveline.FrontAxle!.Ratio!.Value.Value));
+        Assert.Equal(VerdictCounts.Of(AllChecks.Look(judged.Driveline, OwnersGoals.None)), judged.Whole);
+    }
 }

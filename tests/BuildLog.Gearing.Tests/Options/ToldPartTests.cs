@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
@@ -53,6 +54,54 @@ public sealed class ToldPartTests
         Assert.Equal(("offer", 1.5, null), (told.Name, told.HubFaces!.Value.Value, told.Quoted));
         Assert.Equal(("set", null, null, true), (set.Name, set.LoadedRadius, set.FrontPair, set.TwinRear));
         Assert.Equal("offer", ToldPart.Axle("3.36", "offer", null).OrRefuse().Name);
+    }
+
+    // Nobody knows what another box has at its ends; a top gear alone is a change of the one that is fitted.
+    [Fact]
+    public void All_gears_told_are_another_box_whose_ends_nobody_knows()
+    {
+        var fitted = InventedCar.Plain.Transmission! with { Output = "25 spline", Front = new() { BellHousing = "small" } };
+
+        Assert.Null(ToldPart.Gearbox("3.32 2.05 1.38 1.00 0.81", "box", fitted).OrRefuse().Output);
+        Assert.Null(ToldPart.Gearbox("3.32 2.05 1.38 1.00 0.81", "box", fitted).OrRefuse().Front?.BellHousing);
+        Assert.Equal("25 spline", ToldPart.Gearbox("0.82", "box", fitted).OrRefuse().Output);
+    }
+
+    [Theory]
+    [InlineData("3.36", "3.36", "", "3.36")]
+    [InlineData("3.36; counted 3.350±0.027", "3.36", "3.350±0.027", "3.36; counted 3.350±0.027")]
+    [InlineData("counted 3.350±0.027", "", "3.350±0.027", "3.350±0.027")]
+    [InlineData(" 3.350±0.027 ", "", "3.350±0.027", "3.350±0.027")]
+    [InlineData("", "", "", "")]
+    public void A_claim_keeps_what_is_said_beside_what_was_counted(string text, string said, string counted, string again)
+    {
+        var claim = Claim.Read(text);
+
+        Assert.Equal((said, counted, again), (claim.Said, claim.Counted, claim.ToString()));
+        Assert.Equal(counted.Length > 0 ? counted : said, claim.Decides);
+    }
+
+    [Fact]
+    public void A_count_decides_and_what_the_seller_said_stays_beside_it()
+    {
+        var axle = ToldPart.Axle(Claim.Read("3.36; counted 4.100±0.027"), "offer", InventedCar.Plain.RearAxle).OrRefuse();
+        var box = ToldPart.Gearbox(Claim.Read("3.32 2.05 1.38 1.00 0.81; counted 0.700±0.010"), "offer", InventedCar.Plain.Transmission).OrRefuse();
+        var set = ToldPart.Tyres(Claim.Read("205/65R15; counted 2.000±0.010 m"), "offer", null).OrRefuse();
+
+        Assert.Equal((4.1, Source.Measured, 3.36), (axle.Ratio!.Value.Value, axle.Ratio.Source, axle.Quoted!.Value.Value));
+        Assert.Equal([3.32, 2.05, 1.38, 1.00, 0.70], box.Gears.Select(gear => gear.Ratio.Value.Value));
+        Assert.Equal((2.0, "205/65R15"), (set.RollingCircumference!.Value.Value, set.Size!.Designation));
+    }
+
+    // What is typed as a list has it is the listed part, evidence and all; anything else is somebody's word.
+    [Fact]
+    public void A_listed_part_is_known_again_by_its_text()
+    {
+        var listed = ListedParts.Axles(InventedCar.Plain.RearAxle!);
+
+        Assert.Equal(37.0 / 11, listed.Called("37/11")!.Ratio!.Value.Value, 1e-12);
+        Assert.Equal(Source.MakersData, listed.Called(" 37/11 ")!.Ratio!.Source);
+        Assert.Null(listed.Called("3.36"));
     }
 
     [Theory]

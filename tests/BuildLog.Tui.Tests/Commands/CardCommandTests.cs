@@ -17,6 +17,18 @@ public sealed class CardCommandTests
         Assert.Contains("37/11", json.GetProperty("teeth").EnumerateArray().Select(teeth => teeth.GetString()));
     }
 
+    // Haldor is driven at both ends; Brindle is not.
+    [Fact]
+    public void The_card_of_a_four_wheel_drive_says_that_both_axles_are_changed_and_there_is_one_for_the_front()
+    {
+        static string InOneLine(params string[] arguments) => string.Join(' ', Said.By(["card", .. arguments, "--demo"]).Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains("both axles have to be changed, front and rear alike. Take the front axle of the same vehicle too, or its like", InOneLine("Haldor"), StringComparison.Ordinal);
+        Assert.StartsWith("YARD CARD front axle for Haldor", InOneLine("Haldor", "--for", "front-axle"), StringComparison.Ordinal);
+        Assert.DoesNotContain("both axles", InOneLine("Brindle"), StringComparison.Ordinal);
+        Assert.Contains("Brindle has no front axle that is driven", Said.By("card", "Brindle", "--for", "front-axle", "--demo").Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("axle", "oneHeldYes", "oneHeldPossible")]
     [InlineData("axle", "togetherYes", "togetherPossible")]
@@ -142,7 +154,7 @@ public sealed class CardCommandTests
     }
 
     [Theory]
-    [InlineData("--for", "clutch", "There is no card for 'clutch': axle, gearbox, overdrive or tyres.")]
+    [InlineData("--for", "clutch", "There is no card for 'clutch': axle, front-axle, gearbox, overdrive or tyres.")]
     [InlineData("--paper", "a4", "'a4' is no paper here: a6 or half-letter.")]
     public void What_there_is_no_card_for_or_of_is_refused(string option, string value, string sentence)
     {

@@ -32,11 +32,11 @@ public sealed class OptionsCommandTests
 
     // It came off chipped and whining, and the axle of another vehicle leaves that one standing: neither just costs nothing.
     [Theory]
-    [InlineData("Brindle", "pinion chipped", "inspect first")]
-    [InlineData("Pellow", "(owned, on Quillon)", "from Quillon")]
-    public void What_speaks_against_a_part_of_the_shop_stands_beside_it(string vehicle, string told, string cost)
+    [InlineData("Brindle", "owned", "pinion chipped", "inspect first")]
+    [InlineData("Pellow", "elsewhere", "(owned, on Quillon)", "from Quillon")]
+    public void What_speaks_against_a_part_of_the_shop_stands_beside_it(string vehicle, string pool, string told, string cost)
     {
-        var said = string.Join(' ', Said.By("options", vehicle, "--demo", "--pool", "owned", "--change", "axle").Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var said = string.Join(' ', Said.By("options", vehicle, "--demo", "--pool", pool, "--change", "axle").Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
         Assert.Contains(told, said, StringComparison.Ordinal);
         Assert.Contains(cost, said, StringComparison.Ordinal);
@@ -103,8 +103,52 @@ public sealed class OptionsCommandTests
         => Assert.Contains(
             "There is nothing else to try on Tansy: nothing that is offered would go in as overdrive. Search more than that.", Said.By("options", "Tansy", "--demo", "--pool", "offered", "--change", "overdrive").Errors, StringComparison.Ordinal);
 
+    // Nobody's vehicle is taken apart unless that is asked for.
     [Theory]
-    [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed.")]
+    [InlineData()]
+    [InlineData("--pool", "owned")]
+    public void Parts_on_other_vehicles_are_not_searched_unless_they_are_chosen(params string[] pool)
+    {
+        Assert.DoesNotContain("owned, on ", Said.By(["options", "Pellow", "--demo", .. pool]).Output, StringComparison.Ordinal);
+        Assert.Contains("owned, on ", Said.By("options", "Pellow", "--demo", "--pool", "owned,elsewhere").Output, StringComparison.Ordinal);
+    }
+
+    // The axle that came off chipped, the advert that nobody has counted, and every number with its ±.
+    [Fact]
+    public void A_program_reads_what_is_doubtful_and_how_sure_each_number_is()
+    {
+        var json = Said.By("options", "Brindle", "--demo", "--json", "--change", "axle", "--map").Json;
+        var options = json.GetProperty("options").EnumerateArray().ToList();
+
+        Assert.Contains("pinion chipped", options.SelectMany(option => option.GetProperty("inspectFirst").EnumerateArray()).Single().GetString(), StringComparison.Ordinal);
+        Assert.All(options, option => Assert.Equal(option.GetProperty("parts")[0].GetString()!.Contains("(offered", StringComparison.Ordinal), option.GetProperty("onlySellersWord").GetBoolean()));
+        Assert.All(options, option => Assert.True(option.GetProperty("cruiseRpmExpanded95").GetDouble() > 0));
+        Assert.All(options, option => Assert.True(option.GetProperty("axleRatioExpanded95").GetDouble() >= 0));
+
+        var map = json.GetProperty("map");
+        var (ratios, verdicts) = (map.GetProperty("ratios").GetArrayLength(), map.GetProperty("verdicts"));
+        Assert.Equal(ratios, verdicts.GetArrayLength());
+        Assert.All(verdicts.EnumerateArray(), row => Assert.Equal(map.GetProperty("circumferencesM").GetArrayLength(), row.GetArrayLength()));
+    }
+
+    [Fact]
+    public void What_was_thrown_out_before_anything_was_tried_is_counted_too()
+    {
+        var json = Said.By("options", "Brindle", "--demo", "--json").Json;
+        var thrown = json.GetProperty("thrownOut").EnumerateArray().Sum(entry => entry.GetProperty("combinations").GetInt64());
+
+        Assert.True(thrown > 0);
+        Assert.Equal(thrown, json.GetProperty("thrownOutBefore").GetInt64());
+        Assert.Contains(FormattableString.Invariant($"{thrown:N0} thrown out before."), Said.By("options", "Brindle", "--demo").Output.ReplaceLineEndings(" ").Replace("     ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    // The window of the tyres takes the tyres as exact; the map draws them with their ±.
+    [Fact]
+    public void The_map_says_what_it_takes_as_exact()
+        => Assert.Contains("Each axle here is as sure as counted teeth, each tyre as sure as the ones fitted", Said.By("options", "Brindle", "--demo", "--map", "--change", "axle").Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed, elsewhere.")]
     [InlineData("--change", "engine", "'engine' is not one of axle, tyres, transmission, gearbox, overdrive.")]
     [InlineData("--top", "0", "'0' options cannot be shown: a whole number, one or more.")]
     public void What_cannot_be_searched_is_a_sentence(string option, string typed, string sentence)

@@ -1,0 +1,58 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Plans;
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog plans VEHICLE</c>: what was kept of what-ifs and what it comes to today; <c>--reject</c> says that one is not to be.</summary>
+internal sealed class PlansCommand : Command
+{
+    private const int Columns = 80;
+
+    private readonly VehicleArgument vehicle = VehicleArgument.Today();
+    private readonly Option<string?> reject = new("--reject") { Description = Spoken("Reject the plan of this name, or a beginning of it."), HelpName = "PLAN" };
+    private readonly Option<string?> because = new("--because") { Description = Spoken("The rule that failed (the worst clash of the plan)."), HelpName = "RULE" };
+
+    public PlansCommand(Edge edge) : base("plans", Spoken("List the plans and what each comes to today, or reject one."))
+    {
+        vehicle.AddTo(this);
+        Options.Add(reject);
+        Options.Add(because);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var (name, rule) = (parse.GetValue(reject), parse.GetValue(because) ?? "");
+        if (name is null && rule.Length > 0)
+            throw Reading.Wrong(because.Name, new Refusal("not-kept", Spoken("Without --reject nothing is rejected: name the plan too."), "too long for the shaft"));
+
+        using var shop = edge.OpenShop(parse);
+        var found = vehicle.Find(shop, parse);
+        var acts = new PlansActs(shop, edge.Clock, new WhatIf());
+        IReadOnlyList<PlanRow> rows = name is null ? acts.Read(found.Id).Rows : [Reading.Blaming(reject.Name, () => acts.Reject(found.Id, name, rule))];
+        return new(
+            new JsonObject { ["vehicle"] = found.Name, ["plans"] = Json.Array(rows, ToJson) },
+            rows.Count == 0 ? [Spoken($"No plan of {found.Name} yet.")] : [.. rows.SelectMany(ToText).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+    }
+
+    private static JsonObject ToJson(PlanRow row) => new()
+    {
+        ["name"] = row.Name,
+        ["date"] = row.Date,
+        ["state"] = row.State,
+        ["reason"] = row.Reason,
+        ["changes"] = row.Lines[0],
+        ["cruise"] = row.Cruise,
+        ["whole"] = row.Whole is { } counts ? Json.Counts(counts) : null,
+        ["inspectFirst"] = Json.Array(row.Doubts, doubt => doubt),
+    };
+
+    private static IEnumerable<string> ToText(PlanRow row)
+    {
+        yield return $"{row.Name} ({row.Date}): {string.Join("; ", ((string[])[row.State, row.Counts, row.Cruise]).Where(fact => fact.Length > 0))}";
+        foreach (var line in row.Lines) yield return $"     {line}";
+    }
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Options;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Shell;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog wanted VEHICLE</c>: what is hunted for it, between which values it will do, and what became of each offer.</summary>
+internal sealed class WantedCommand : Command
+{
+    private const int Columns = 80;
+
+    private readonly VehicleArgument vehicle = VehicleArgument.Today();
+
+    public WantedCommand(Edge edge) : base("wanted", Spoken("List the wanted parts with their windows, and every offer and yard count with its verdict."))
+    {
+        vehicle.AddTo(this);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        using var shop = edge.OpenShop(parse);
+        var found = vehicle.Find(shop, parse);
+        var rows = new WantedActs(shop, edge.Clock, edge.Common.UnitsOf(parse)).Read(found.Id).Rows;
+        var hunts = rows.GroupBy(row => row.WantedId).ToList();
+        return new(
+            new JsonObject { ["vehicle"] = found.Name, ["wanted"] = Json.Array(hunts, hunt => ToJson([.. hunt])) },
+            rows.Count == 0 ? [Spoken($"Nothing is hunted for {found.Name}.")] : [.. rows.SelectMany(ToText).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+    }
+
+    // The part itself comes before its offers and counts.
+    private static JsonObject ToJson(IReadOnlyList<WantedRow> hunt) => new()
+    {
+        ["name"] = hunt[0].What,
+        ["state"] = hunt[0].State,
+        ["window"] = hunt[0].Says,
+        ["mayCost"] = hunt[0].Price,
+        ["overdue"] = hunt[0].IsOverdue,
+        ["says"] = Json.Array(hunt[0].Lines, line => line),
+        ["offers"] = Json.Array(hunt.Skip(1), offer => ToJson(offer, Claim.Read(offer.Says))),
+    };
+
+    private static JsonObject ToJson(WantedRow offer, Claim claim) => new()
+    {
+        ["what"] = offer.What,
+        ["claimed"] = claim.Said,
+        ["counted"] = claim.Counted,
+        ["price"] = offer.Price,
+        ["state"] = offer.State,
+        ["verdict"] = offer.Verdict is { } verdict ? verdict.InWords() : null,
+        ["reason"] = offer.Judged?.Reason,
+        ["tooDear"] = offer.Judged?.IsTooDear,
+        ["rejected"] = offer.Judged?.Rejected?.Says,
+        ["whole"] = offer.Judged?.Whole is { } counts ? Json.Counts(counts) : null,
+    };
+
+    private static IEnumerable<string> ToText(WantedRow row)
+    {
+        var isOffer = row.OfferId is not null || row.CountedId is not null;
+        var facts = string.Join("; ", ((string[])[row.Says, row.Price, row.State]).Where(fact => fact.Length > 0));
+        yield return $"{(isOffer ? "  " : "")}{row.What}: {facts}";
+        foreach (var line in row.Lines) yield return $"     {line}";
+    }
+}

@@ -1,0 +1,116 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
+using BuildLog.Tui.Plans;
+using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
+
+namespace BuildLog.Tui.Commands;
+
+/// <summary><c>buildlog what-if VEHICLE --set axle=3.36</c>: what other parts, another load or another wish would come to; stored only where it is kept as a plan.</summary>
+internal sealed class WhatIfCommand : Command
+{
+    private const int Columns = 80;
+    private const char Is = '=';
+
+    private static readonly Dictionary<string, Position> Places = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["engine"] = Position.Engine,
+        ["transmission"] = Position.Transmission,
+        ["gearbox"] = Position.Transmission, // as the card calls it
+        ["overdrive"] = Position.Overdrive,
+        ["transfer-case"] = Position.TransferCase,
+        ["propshaft"] = Position.Propshaft,
+        ["front-propshaft"] = Position.FrontPropshaft,
+        ["axle"] = Position.RearAxle,
+        ["front-axle"] = Position.FrontAxle,
+        ["tyres"] = Position.Tyres,
+        ["speedometer"] = Position.Speedometer,
+    };
+
+    private static readonly Dictionary<string, Wish> Wishes = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["mass"] = Wish.Mass,
+        ["drag-area"] = Wish.DragArea,
+        ["cruise"] = Wish.Cruise,
+        ["top-speed"] = Wish.TopSpeed,
+        ["hill-start"] = Wish.HillStart,
+        ["tyre-diameter"] = Wish.TyreDiameter,
+    };
+
+    private readonly VehicleArgument vehicle = VehicleArgument.Today();
+    private readonly Option<string[]> set = new("--set") { Description = Spoken($"What is tried, again and again: {string.Join(", ", Places.Keys.Concat(Wishes.Keys))}."), HelpName = "WHAT=VALUE" };
+    private readonly Option<string?> keep = new("--keep") { Description = Spoken("Keep it as a plan of this name."), HelpName = "PLAN" };
+
+    public WhatIfCommand(Edge edge) : base("what-if", Spoken("Try other parts, loads and wishes on paper: what they do to cruise and findings."))
+    {
+        vehicle.AddTo(this);
+        Options.Add(set);
+        Options.Add(keep);
+        edge.Answers(this, parse => Answer(edge, parse));
+    }
+
+    private Answer Answer(Edge edge, ParseResult parse)
+    {
+        var typed = (parse.GetValue(set) ?? []).Select(Split).ToList();
+        if (typed.Count == 0) throw Reading.Wrong(set.Name, new Refusal("nothing-tried", Spoken("Nothing is tried: say what would be different."), "axle=3.36"));
+        if (typed.GroupBy(each => each.What, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Count() > 1) is { } twice)
+            throw Reading.Wrong(set.Name, new Refusal("twice", Spoken($"{Shown.Quoted(twice.Key)} is tried twice: try one thing at a time."), $"{twice.Key}{Is}{twice.First().Value}"));
+
+        using var shop = edge.OpenShop(parse);
+        var bench = vehicle.Read(shop, edge, parse);
+        IReadOnlyList<PlannedChange> changes = [.. typed.Where(each => Places.ContainsKey(each.What)).Select(each => new PlannedChange(Place(each.What, bench.Driveline), each.Value)).OrderBy(change => change.Position)];
+        var wishes = new TriedWishes([.. typed.Where(each => Wishes.ContainsKey(each.What)).Select(each => new PlannedWish(Wishes[each.What], each.Value))]);
+        var tried = Reading.Blaming(set.Name, () => wishes.On(bench.With(shop, changes)));
+        var rejected = changes.Count == 0 ? null : RejectedPlans.Of(shop, bench).Says(tried.Driveline, changes);
+        if (parse.GetValue(keep) is { } name)
+            Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
+        return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), [.. ToText(bench, tried, rejected, parse.GetValue(keep)).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+    }
+
+    // As in a search, the axle is the one that drives.
+    private static Position Place(string what, Driveline driveline) => Places[what] is var place && place == Position.RearAxle ? driveline.DrivingPosition : place;
+
+    private (string What, string Value) Split(string text)
+    {
+        var at = text.IndexOf(Is, StringComparison.Ordinal);
+        var (what, value) = at < 0 ? (text.Trim(), "") : (text[..at].Trim(), text[(at + 1)..].Trim());
+        if (!Places.ContainsKey(what) && !Wishes.ContainsKey(what))
+            throw Reading.Wrong(set.Name, new Refusal("choice", Spoken($"{Shown.Quoted(what)} is not one of {string.Join(", ", Places.Keys.Concat(Wishes.Keys))}."), "axle=3.36"));
+        return value.Length > 0 ? (what, value) : throw Reading.Wrong(set.Name, new Refusal("nothing-tried", Spoken($"What is tried of {Shown.Quoted(what)} stands behind an equals sign."), "axle=3.36"));
+    }
+
+    private static JsonObject ToJson(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept) => new()
+    {
+        ["vehicle"] = before.Vehicle.Name,
+        ["before"] = ToJson(before),
+        ["after"] = ToJson(after),
+        ["findings"] = Json.Array(after.Findings, finding => new JsonObject { ["check"] = finding.Check, ["verdict"] = finding.Verdict.InWords(), ["says"] = finding.Says }),
+        ["rejected"] = rejected?.Says,
+        ["keptAs"] = kept,
+    };
+
+    private static JsonObject ToJson(VehicleOnBench bench) => new()
+    {
+        ["cruiseRpm"] = Cruise(bench) is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["cruiseRpmExpanded95"] = Json.Expanded95(Cruise(bench), Units.RevolutionPerMinute),
+        ["counts"] = Json.Counts(Gearing.Options.VerdictCounts.Of(bench.Findings)),
+    };
+
+    private static Measured? Cruise(VehicleOnBench bench) => bench.Goals.Cruise is [var goal, ..] ? CruiseCheck.EngineSpeed(bench.Driveline, goal) : null;
+
+    private static IEnumerable<string> ToText(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept)
+    {
+        if (WhatIfForm.Cruise(after) is { Length: > 0 } cruise) yield return Spoken($"Cruise {(WhatIfForm.Cruise(before) is { Length: > 0 } was ? was : Spoken("cannot be said"))} becomes {cruise}.");
+        yield return Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}.");
+        if (rejected is not null) yield return $"! {rejected.Says}";
+        foreach (var finding in after.Findings.Where(finding => finding.Verdict != Verdict.Fits)) yield return $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}";
+        yield return kept is null ? Spoken("Nothing was stored.") : Spoken($"Kept as a plan: {kept}.");
+    }
+}

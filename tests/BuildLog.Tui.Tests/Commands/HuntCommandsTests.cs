@@ -1,0 +1,73 @@
+using BuildLog.Data.Files;
+using BuildLog.Data.Plans;
+using BuildLog.DemoData;
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Tui.Tests.Commands;
+
+/// <summary>What is hunted, tried on paper and planned, from the command line.</summary>
+public sealed class HuntCommandsTests : IDisposable
+{
+    private readonly string path = DemoShop.CreateFreshCopy();
+
+    public void Dispose() => Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+
+    // The advert claims 3.36 and nobody has counted it; the yard's 4.10 misses the goal even by the seller's word.
+    [Fact]
+    public void Wanted_parts_are_listed_with_the_verdict_of_every_offer()
+    {
+        var hunt = Said.By("wanted", "Brindle", "--database", path, "--json").Json.GetProperty("wanted")[0];
+
+        Assert.Equal("longer axle", hunt.GetProperty("name").GetString());
+        Assert.Equal("3.23 to 3.49", hunt.GetProperty("window").GetString());
+        var offers = hunt.GetProperty("offers").EnumerateArray().ToDictionary(offer => offer.GetProperty("claimed").GetString()!);
+        Assert.Equal("watch", offers["3.36"].GetProperty("verdict").GetString());
+        Assert.Equal("clash", offers["4.10"].GetProperty("verdict").GetString());
+        Assert.Equal((0, 1), (offers["3.36"].GetProperty("whole").GetProperty("clash").GetInt32(), offers["4.10"].GetProperty("whole").GetProperty("clash").GetInt32()));
+        Assert.Contains("count or measure it before you pay", Said.By("wanted", "Brindle", "--database", path).Output.ReplaceLineEndings(" ").Replace("      ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    // 2505 rev/min instead of 3530, as the options say of the same gears.
+    [Fact]
+    public void A_what_if_says_before_and_after_and_stores_nothing()
+    {
+        var json = Said.By("what-if", "Brindle", "--set", "axle=37/11", "--database", path, "--json").Json;
+
+        Assert.InRange(json.GetProperty("before").GetProperty("cruiseRpm").GetDouble(), 3500, 3560);
+        Assert.InRange(json.GetProperty("after").GetProperty("cruiseRpm").GetDouble(), 2500, 2510);
+        Assert.Equal((0, 1), (json.GetProperty("after").GetProperty("counts").GetProperty("clash").GetInt32(), json.GetProperty("before").GetProperty("counts").GetProperty("clash").GetInt32()));
+        using var shop = ShopFile.Open(path);
+        Assert.Empty(shop.Plans(shop.FindVehicle("Brindle")));
+    }
+
+    [Fact]
+    public void What_was_tried_is_kept_as_a_plan_which_is_listed_and_rejected()
+    {
+        Assert.Equal(0, Said.By("what-if", "Brindle", "--set", "axle=5.13", "--set", "mass=1600 kg", "--keep", "short axle", "--database", path).ExitCode);
+        Assert.Equal("short axle", Said.By("plans", "Brindle", "--database", path, "--json").Json.GetProperty("plans")[0].GetProperty("name").GetString());
+
+        var rejected = Said.By("plans", "Brindle", "--reject", "short", "--database", path, "--json").Json.GetProperty("plans")[0];
+
+        Assert.Equal("rejected", rejected.GetProperty("state").GetString());
+        Assert.StartsWith("Cruise engine speed", rejected.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        using var shop = ShopFile.Open(path);
+        var plan = Assert.Single(shop.Plans(shop.FindVehicle("Brindle")));
+        Assert.Equal((PlanState.Rejected, new PlannedChange(Position.RearAxle, "5.13"), 1), (plan.State, Assert.Single(plan.Changes), plan.Wishes.Count));
+    }
+
+    [Theory]
+    [InlineData("Nothing is tried: say what would be different.", "what-if", "Brindle")]
+    [InlineData("'clutch' is not one of engine, ", "what-if", "Brindle", "--set", "clutch=9 in")]
+    [InlineData("What is tried of 'axle' stands behind an equals sign.", "what-if", "Brindle", "--set", "axle")]
+    [InlineData("'axle' is tried twice", "what-if", "Brindle", "--set", "axle=3.36", "--set", "axle=3.08")]
+    [InlineData("--set: ", "what-if", "Brindle", "--set", "tyres=205/65R")]
+    [InlineData("'long' is not one plan of Brindle: there is none.", "plans", "Brindle", "--reject", "long")]
+    [InlineData("Without --reject nothing is rejected", "plans", "Brindle", "--because", "too long")]
+    public void What_cannot_be_tried_or_rejected_is_a_sentence(string sentence, params string[] arguments)
+    {
+        var said = Said.By([.. arguments, "--database", path]);
+
+        Assert.Equal(2, said.ExitCode);
+        Assert.Contains(sentence, said.Errors, StringComparison.Ordinal);
+    }
+}
