@@ -41,13 +41,26 @@ public readonly record struct Window(double Low, double High)
 
     /// <summary>The same to so many decimals.</summary>
     public string? AsTyped(Unit unit, int places)
+        => Narrowed(unit, places) is { } narrowed ? Rounded.Within(narrowed.Low, narrowed.High, narrowed.Places, unit) : null;
+
+    /// <summary>The window that <see cref="AsTyped(Unit)"/> tells of, as it is read there; null where it tells of none.</summary>
+    /// <param name="unit">The unit it is told in; the window is in its base unit.</param>
+    public Window? Told(Unit unit)
+    {
+        if (Narrowed(unit, PlacesIn(unit)) is not { } narrowed) return null;
+
+        var (from, to, _) = Rounded.Inwards(narrowed.Low, narrowed.High, narrowed.Places);
+        return new(unit.ToBase(from), unit.ToBase(to));
+    }
+
+    private (double Low, double High, int Places)? Narrowed(Unit unit, int places)
     {
         var (low, high) = (unit.FromBase(Low), unit.FromBase(High));
         for (var finest = places + 1; places <= finest; places++)
         {
             var half = LastDigit95 * Math.Pow(10, -places);
             var (from, to, used) = Rounded.Inwards(low + half, high - half, places);
-            if (used == places && from <= to) return Rounded.Within(low + half, high - half, places, unit);
+            if (used == places && from <= to) return (low + half, high - half, places);
         }
 
         return null;

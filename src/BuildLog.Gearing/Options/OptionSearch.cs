@@ -44,7 +44,8 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 /// <summary>Searches gearbox × overdrive × axle × tyres for what would work.</summary>
 /// <remarks>
 /// Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front, and every part alone (<see cref="PartsAlone"/>), by
-/// <see cref="AllChecks"/>, and ranked anew.
+/// <see cref="AllChecks"/>, and ranked anew. The best way out by each part alone is told too where it clashes no more than any other: that other tyres dominate other
+/// gears is no answer for one who has the gears.
 /// </remarks>
 public static class OptionSearch
 {
@@ -78,7 +79,9 @@ public static class OptionSearch
 
         var front = new Front<Combination>();
         foreach (var (at, score) in scores) front.Add(score, at);
-        var options = front.Members.OrderBy(member => member.Score).ThenBy(member => member.What).Select(member => Full(member.What));
+        var cured = front.Members.Min(member => member.Score.Clash);
+        var options = front.Members.Select(member => (member.What, member.Score)).Union(alone.BestOfEachPart.Where(one => one.Score.Clash <= cured))
+            .OrderBy(member => member.Score).ThenBy(member => member.Item1).Select(member => Full(member.Item1));
         return new([.. options.Where(option => option.Changes > 0)], left.Count, scores.Count, exclusions, watch.Elapsed);
     }
 

@@ -35,6 +35,12 @@ internal sealed class PartsAlone
     /// <summary>What is in place, and every way out of one part.</summary>
     public IEnumerable<(Combination At, OptionScore Score)> Scores => judged.Select(one => (one.Key, one.Value.Score));
 
+    /// <summary>The best way out by each part alone.</summary>
+    public IEnumerable<(Combination At, OptionScore Score)> BestOfEachPart
+        => Scores.Where(one => one.At != inPlace)
+            .GroupBy(one => (one.At.Gearbox != inPlace.Gearbox, one.At.Overdrive != inPlace.Overdrive, one.At.Axle != inPlace.Axle))
+            .Select(part => part.OrderBy(one => one.Score).ThenBy(one => one.At).First());
+
     /// <summary>What to combine, round by round; none twice.</summary>
     public IReadOnlyList<SearchRound> Rounds => [.. ((IEnumerable<SearchRound>)[Of(_ => true), Of(BringsNoClash), Of(BringsNothing)]).DistinctBy(round => round.Parts.Count)];
 

@@ -38,11 +38,12 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     {
         if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No axle can do: {says}"), "");
 
-        // Teeth are exact, so what would be sure of a ratio is sure of them.
+        // Teeth are exact, and would do a little beyond what a written ratio does: still none stands here that the card's own window leaves out.
         Window Differential(Window whole) => new(whole.Low / hub, whole.High / hub);
-        IReadOnlyList<Teeth> all = wanted.SureWindow is { } inner ? [.. PairsWithin(Differential(inner))] : [];
+        var certain = wanted.SureWindow?.Told(wanted.Unit);
+        IReadOnlyList<Teeth> all = certain is { } inner ? [.. PairsWithin(Differential(inner))] : [];
         IReadOnlyList<Teeth> sure = [.. all.Take(MostPairs)];
-        var doubtful = PairsWithin(Differential(wanted.Window)).Where(teeth => wanted.SureWindow?.Contains(teeth.Ratio * hub) != true);
+        var doubtful = PairsWithin(Differential(wanted.Window)).Where(teeth => certain?.Contains(teeth.Ratio * hub) != true);
         return new(wanted, sure, hub) { LeavesOut = all.Count > sure.Count, Perhaps = [.. doubtful.Take(Math.Min(MostDoubtful, MostPairs - sure.Count))] };
     }
 
