@@ -94,7 +94,7 @@ public static class SpeedsWords
             shift * 60,
             [.. speeds.Steps.Select(step => new SawtoothGear(step.Name, units.Speed.FromBase(speeds.PerThousand(step).Value)))],
             goals.Cruise is [var goal, ..]
-                ? new(units.Speed.FromBase(goal.Speed.Value), Math.Max(0, goal.Wanted.Low * 60), goal.Wanted.High * 60)
+                ? new(units.Speed.FromBase(goal.Speed.Value), Math.Max(0, goal.Wanted.Low * 60), goal.Wanted.High * 60, driveline.Step(goal.Gear)?.Name)
                 : null);
 
     private static string Missing(Driveline driveline)

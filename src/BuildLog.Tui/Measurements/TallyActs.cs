@@ -71,7 +71,12 @@ internal sealed class TallyActs(Scratchpad pad)
 
         if (tally is null) return false;
         tally.Changed += (_, _) => Keep();
-        if (!view.Tally(tally) || !counting.Finish(tally)) return false;
+        if (!view.Tally(tally) || !counting.Finish(tally))
+        {
+            if (tally.Written.Length > 0) view.Say(Spoken($"Kept as far as it was counted, {SoFar(tally)}: the same key goes on with it."));
+            return false;
+        }
+
         pad.DropDraft(draft);
         return true;
 

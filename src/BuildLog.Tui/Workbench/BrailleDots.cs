@@ -3,6 +3,8 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>Braille cells: two dots across and four down in each.</summary>
 internal sealed class BrailleDots(int columns, int rows)
 {
+    private const int DotsApart = 4;
+
     private readonly byte[] cells = new byte[columns * rows];
 
     /// <summary>Sets the dot nearest to a point; x and y run from 0 at the lower left to 1.</summary>
@@ -15,12 +17,17 @@ internal sealed class BrailleDots(int columns, int rows)
     }
 
     /// <summary>A straight line between two points.</summary>
-    public void Line(double fromX, double fromY, double toX, double toY)
+    public void Line(double fromX, double fromY, double toX, double toY) => Along(fromX, fromY, toX, toY, Math.Max(columns * 2, rows * 4) * 2);
+
+    /// <summary>The same as single dots, four apart.</summary>
+    public void Dotted(double fromX, double fromY, double toX, double toY)
+        => Along(fromX, fromY, toX, toY, (int)Math.Max(Math.Abs(toX - fromX) * columns * 2, Math.Abs(toY - fromY) * rows * 4) / DotsApart);
+
+    private void Along(double fromX, double fromY, double toX, double toY, int steps)
     {
-        var steps = Math.Max(columns * 2, rows * 4) * 2;
         for (var i = 0; i <= steps; i++)
         {
-            var part = (double)i / steps;
+            var part = steps == 0 ? 0 : (double)i / steps;
             Plot(fromX + ((toX - fromX) * part), fromY + ((toY - fromY) * part));
         }
     }

@@ -40,6 +40,9 @@ internal sealed class SawtoothChart : View
             var perRpm = chart.Gears[i].SpeedPer1000 / 1000;
             var shiftAt = chart.ShiftRpm * perRpm;
             dots.Line(rpm * perRpm / topSpeed, rpm / topRpm, shiftAt / topSpeed, chart.ShiftRpm / topRpm);
+
+            // A cruise lies below the speed at which its gear is taken when all of the engine is used.
+            if (chart.Gears[i].Name == chart.Goal?.Gear) dots.Dotted(chart.FromRpm * perRpm / topSpeed, chart.FromRpm / topRpm, rpm * perRpm / topSpeed, rpm / topRpm);
             if (i + 1 == chart.Gears.Count) break;
 
             rpm = shiftAt / (chart.Gears[i + 1].SpeedPer1000 / 1000);

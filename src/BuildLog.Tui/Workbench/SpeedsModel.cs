@@ -51,4 +51,5 @@ public sealed record SawtoothModel(
 public sealed record SawtoothGear(string Name, double SpeedPer1000);
 
 /// <summary>The cruise goal as a mark on the chart: this road speed at an engine speed between two limits.</summary>
-public sealed record SawtoothGoal(double Speed, double LowRpm, double HighRpm);
+/// <param name="Gear">Name of the gear it is wanted in; null where there is no such gear.</param>
+public sealed record SawtoothGoal(double Speed, double LowRpm, double HighRpm, string? Gear = null);

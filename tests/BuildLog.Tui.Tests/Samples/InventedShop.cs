@@ -91,7 +91,7 @@ internal static class InventedShop
                 800,
                 4500,
                 [new SawtoothGear("1st", 8.47), new SawtoothGear("2nd", 13.76), new SawtoothGear("3rd", 21.28), new SawtoothGear("4th", 30.0)],
-                new SawtoothGoal(110, 2500, 3000))),
+                new SawtoothGoal(110, 2500, 3000, "4th"))),
         new MeasurementsModel(
         [
             new SessionRow(
