@@ -71,13 +71,13 @@ public static class AllChecks
         IReadOnlyList<Finding> findings = [];
 
         // A search looks at a thousand drivelines for their verdicts alone; only who reads the cures asks for this.
-        var contradictions = new Lazy<IReadOnlyList<WindowOfPart>>(() => [.. DrivelineWindows.Of(driveline, goals, findings).Where(window => window.Window.IsEmpty)]);
-        findings = [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding, contradictions)).OrderBy(finding => finding.Verdict)];
+        var together = new Lazy<IReadOnlyList<WindowOfPart>>(() => DrivelineWindows.Of(driveline, goals, findings));
+        findings = [.. List.SelectMany(check => check.Look(driveline, goals)).Select(finding => AsMadeFor(driveline, finding, together)).OrderBy(finding => finding.Verdict)];
         return findings;
     }
 
-    private static Finding AsMadeFor(Driveline driveline, Finding finding, Lazy<IReadOnlyList<WindowOfPart>> contradictions)
-        => finding.Windows.Count == 0 ? finding : finding with { Contradictions = contradictions, Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window, driveline) })] };
+    private static Finding AsMadeFor(Driveline driveline, Finding finding, Lazy<IReadOnlyList<WindowOfPart>> together)
+        => finding.Windows.Count == 0 ? finding : finding with { Together = together, Windows = [.. finding.Windows.Select(window => BothAlike(driveline, finding, window) with { Made = PartsMade.Of(window, driveline) })] };
 
     // Whoever changes the gears of one axle of a four-wheel drive changes those of both, unless it is their match that is wrong.
     private static PartWindow BothAlike(Driveline driveline, Finding finding, PartWindow window)

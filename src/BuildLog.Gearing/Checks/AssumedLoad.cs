@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
@@ -16,6 +17,14 @@ internal static class AssumedLoad
 
     /// <summary>The tyres' grip alone.</summary>
     public static Sentence GripInWords(Driveline driveline) => Listed([.. Grip(driveline)]);
+
+    /// <summary>How a propshaft lies seen from above, where nobody measured it.</summary>
+    public static Sentence PlanInWords(Propshaft shaft)
+        => shaft.Line?.Any(member => member.Plan is null) == true ? Checks.Said.As($" {Spoken("Assumed: seen from above, what was not measured lies along the vehicle.")}") : "";
+
+    /// <summary>The slip of a converter at the cruise alone.</summary>
+    public static Sentence SlipInWords(Driveline driveline)
+        => driveline.Transmission?.Converter is { SlipIsAssumed: true } converter ? Checks.Said.As($" Assumed: a converter slip of {Checks.Said.Number(converter.CruiseSlip, Units.PercentUnit)}.") : "";
 
     private static IEnumerable<Sentence> Grip(Driveline driveline) => Said(Spoken("a grip of"), driveline.Grip, Units.One);
 

@@ -40,7 +40,7 @@ public sealed class CruiseCheck : ICheck
 
         return this.Judged(new(
             Joint(driveline), n, rpm, goal.Wanted,
-            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.{Grown(driveline, goal, n)}",
+            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.{Grown(driveline, goal, n)}{AssumedLoad.SlipInWords(driveline)}",
             Finding.OwnersGoal)
         {
             Windows = windows,

@@ -51,8 +51,8 @@ public sealed record Finding
     /// <summary>The window whose limit the value is nearest to reaching over, where there is one that is good and a wider one that is allowed; null for <see cref="Wanted"/>.</summary>
     public Window? Reaches { get; init; }
 
-    /// <summary>Of all findings together: what two wishes that exclude each other want of one number. Worked out when cures are asked for.</summary>
-    internal Lazy<IReadOnlyList<WindowOfPart>> Contradictions { get; init; } = None;
+    /// <summary>What all findings together want of each number. Worked out when cures are asked for.</summary>
+    internal Lazy<IReadOnlyList<WindowOfPart>> Together { get; init; } = None;
 
     /// <summary>Where the limit comes from.</summary>
     public required string Source { get; init; }
@@ -91,14 +91,25 @@ public sealed record Finding
         };
     }
 
-    private IEnumerable<PartWindow> Made => Windows.Where(window => ExcludedBy(window) is null).Select(window => window.AsMade).OfType<PartWindow>();
+    private IEnumerable<PartWindow> Made => Windows.Where(window => ExcludedBy(window) is null).Select(window => Kept(window).AsMade).OfType<PartWindow>();
+
+    // A limit of practice narrows no wish's window; its cure keeps to what is wished all the same.
+    private PartWindow Kept(PartWindow window)
+        => !LimitIsVerified && WishedOf(window) is { } wished
+            ? window with { Window = window.Window.And(wished.Window), SureWindow = window.SureWindow is { } mine && wished.SureWindow is { } theirs && mine.Overlaps(theirs) ? mine.And(theirs) : null }
+            : window;
 
     // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
     private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
-        => Windows.Select(ExcludedBy).OfType<WindowOfPart>().Select(all => Spoken($"no {all.Quantity} does for all: {(all with { Unit = shown(all.Unit) }).Contradiction!.TrimEnd('.')}"));
+        => Windows.Select(ExcludedBy).OfType<WindowOfPart>().Select(all => (all with { Unit = shown(all.Unit) }).Contradiction is { } contradiction
+            ? Spoken($"no {all.Quantity} does for all: {contradiction.TrimEnd('.')}")
+            : Spoken($"no {all.Quantity} does for this too: {all.InWords(shown(all.Unit))} is wanted"));
 
-    // All that is wanted of this number, where two of it, this finding's among them, exclude each other.
-    private WindowOfPart? ExcludedBy(PartWindow window) => Contradictions.Value.FirstOrDefault(all => all.IsAbout(window) && all.IsDemandedBy(this));
+    // All that is wanted of this number, where two of it, this finding's among them, exclude each other; or where all of it excludes what practice would have.
+    private WindowOfPart? ExcludedBy(PartWindow window)
+        => WishedOf(window) is { } all && (all.Window.IsEmpty ? all.IsDemandedBy(this) : !LimitIsVerified && !all.Window.Overlaps(window.Window)) ? all : null;
+
+    private WindowOfPart? WishedOf(PartWindow window) => Together.Value.FirstOrDefault(all => all.IsAbout(window));
 
     private IEnumerable<string> Advised(Func<Unit, Unit> shown) => Advice.Select(cure => cure.In(shown));
 }

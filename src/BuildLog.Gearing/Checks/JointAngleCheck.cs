@@ -46,7 +46,7 @@ internal sealed class JointAngleCheck : ICheck
         return this.Judged(new(
             shaft.Joint, angle, degree, good,
             $"{Said.Capital(named)} works at {Said.Number(angle, degree, 1)}; with {Said.Number(fastest.Speed, Units.RevolutionPerMinute, 0)} {fastest.At} "
-                + $"it may go to {Said.Number(chart.Value, degree, 1)}, and runs best at {good.InWords(degree)}.",
+                + $"it may go to {Said.Number(chart.Value, degree, 1)}, and runs best at {good.InWords(degree)}.{AssumedLoad.PlanInWords(shaft.Shaft)}",
             Limit)
         {
             ByLimits = judged,

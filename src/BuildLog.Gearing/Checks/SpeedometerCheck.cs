@@ -19,6 +19,8 @@ public sealed class SpeedometerCheck : ICheck
     /// <summary>Gears named as a cure, the truest first.</summary>
     private const int MostGears = 3;
 
+    private static readonly (double Kmh, double Mph) Usual = (100, 60), TopOfTheRange = (SpeedometerLaw.To, 81);
+
     /// <summary>What it may show, as a share of the truth.</summary>
     internal static readonly Window Lawful = SpeedometerLaw.Share();
 
@@ -58,10 +60,13 @@ public sealed class SpeedometerCheck : ICheck
     private Finding Judge(Driveline driveline, SpeedometerDrive? drive, Reading reading, string found)
     {
         var error = reading.OdometerError;
+
+        // What reads too high does so at the top of the range first, what reads too low at any speed.
+        var round = reading.Share.Interval95.High > Lawful.High ? TopOfTheRange : Usual;
         return this.Judged(new(
             [driveline.DrivingPosition, Position.Speedometer], reading.Share, Units.One, Lawful,
-            $"At a true {AtRound((v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound((v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(Allowed)}. "
-                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? Spoken("behind") : Spoken("ahead"))}.{found}{InLow(driveline, drive, reading)}",
+            $"At a true {AtRound(round, (v, unit) => Said.Number(v, unit, 0))} the speedometer shows {AtRound(round, (v, unit) => Said.Number(reading.Shown(v), unit, 0))}; wanted {AtRound(round, Allowed)}. "
+                + $"The odometer runs {Said.Number(error.Value < 0 ? -error : error, Units.PercentUnit, 1)} {(error.Value < 0 ? Spoken("behind") : Spoken("ahead"))}.{found}{InLow(driveline, drive, reading, round)}",
             Limit)
         {
             Cures = [.. Gears(drive, reading)],
@@ -70,8 +75,8 @@ public sealed class SpeedometerCheck : ICheck
     }
 
     // A sentence speaks of a round road speed, whichever unit it is said in.
-    private static SaidNumber AtRound(Func<double, Unit, SaidNumber> at)
-        => new(Units.KilometrePerHour, shown => at(shown.ToBase(shown == Units.MilePerHour ? 60 : 100), shown).ToString());
+    private static SaidNumber AtRound((double Kmh, double Mph) round, Func<double, Unit, SaidNumber> at)
+        => new(Units.KilometrePerHour, shown => at(shown.ToBase(shown == Units.MilePerHour ? round.Mph : round.Kmh), shown).ToString());
 
     private static SaidNumber Allowed(double roadSpeed, Unit unit)
     {
@@ -81,9 +86,9 @@ public sealed class SpeedometerCheck : ICheck
     }
 
     // What is driven before the axle turns faster in its low, and a wheel does not.
-    private static Sentence InLow(Driveline driveline, SpeedometerDrive? drive, Reading reading)
+    private static Sentence InLow(Driveline driveline, SpeedometerDrive? drive, Reading reading, (double Kmh, double Mph) round)
         => drive is { Pickup: not Pickup.Wheel } && driveline.DrivingAxle?.LowStep is { } step
-            ? Said.As($" In the axle's low it shows {AtRound((v, unit) => Said.Number(reading.Shown(v) * step.Value, unit, 0))} there.")
+            ? Said.As($" In the axle's low it shows {AtRound(round, (v, unit) => Said.Number(reading.Shown(v) * step.Value, unit, 0))} there.")
             : "";
 
     // Those that would surely be lawful; where none is, those that would be with the numbers as they are.

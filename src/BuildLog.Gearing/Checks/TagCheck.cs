@@ -73,14 +73,8 @@ internal sealed class TagCheck : ICheck
             : [.. Slip(pair), Spoken($"count the teeth: they decide between {tag} and {Rounded.Value(pair.Counted.Value, Units.One)}")];
     }
 
-    // A count that is twice or half the tag is the forgotten wheel.
     private static IEnumerable<string> Slip(TagAgainstCount pair)
-    {
-        foreach (var (factor, asks) in ((double, string)[])[(2, Spoken("Did one wheel stand still, though the count says that both turned?")), (0.5, Spoken("Did both wheels turn, though the count says that one was held?"))])
-        {
-            if (new TagAgainstCount(pair.Tag, pair.Counted with { Value = pair.Counted.Value * factor }).Agrees) yield return Spoken($"{asks} Then count and tag agree.");
-        }
-    }
+        => RatioTraps.ForgottenWheel(factor => new TagAgainstCount(pair.Tag, pair.Counted with { Value = pair.Counted.Value * factor }).Agrees);
 
     // The tag names one speed of a two-speed axle, the count may be of the other.
     private static IEnumerable<string> TwoSpeeds(TagAgainstCount pair)

@@ -23,14 +23,15 @@ internal sealed class TopGearCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        if (Pull.Of(driveline) is not { } pull || driveline.Engine!.MayPeakBeyondItsCurve) yield break;
+        // A power peak beyond the redline is no gearing's fault; what contradicts there is asked about elsewhere.
+        if (Pull.Of(driveline) is not { } pull || driveline.Engine!.MayPeakBeyondItsCurve || pull.HighestEngineSpeed.Value < pull.Torque.MostPowerful.EngineSpeed) yield break;
 
         var top = pull.Steps[^1];
         var inTop = Reached(pull, top);
         if (inTop.Value > 1 || pull.Steps.Count == 1)
             yield return Judge(pull, top, inTop, inTop.Value > 1 ? Window.AtMost(MostInTop) : Window.AtLeast(LeastBelowTop));
         else
-            yield return Judge(pull, pull.Steps[^2], Reached(pull, pull.Steps[^2]), Window.AtLeast(LeastBelowTop));
+            yield return Judge(pull, pull.Steps[^2], Reached(pull, pull.Steps[^2]), new(LeastBelowTop, inTop.Value < LeastBelowTop ? pull.HighestEngineSpeed.Value / pull.Torque.MostPowerful.EngineSpeed : double.PositiveInfinity));
     }
 
     private static Measured Reached(Pull pull, DriveStep step)
@@ -44,8 +45,9 @@ internal sealed class TopGearCheck : ICheck
         var top = pull.Steps[^1];
         var isTop = step.Name == top.Name;
         var gear = isTop ? Spoken($"top gear ({top.InWords})") : Spoken($"gear {step.InWords}, the one below top ({top.InWords}),");
-        var limit = double.IsFinite(wanted.High) ? Spoken($"more than {MostInTop * 100:0} % in top is under-geared")
+        var limit = isTop && double.IsFinite(wanted.High) ? Spoken($"more than {MostInTop * 100:0} % in top is under-geared")
             : isTop ? Spoken($"less than {LeastBelowTop * 100:0} % is over-geared")
+            : reached.Value > wanted.High ? Spoken($"that is beyond its redline, {wanted.High * 100:0} %, and top is too long for it: no gear makes use of the power there")
             : Spoken($"less than {LeastBelowTop * 100:0} % in the gear below top is over-geared, as one economy gear is fine and two are not");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,

@@ -47,7 +47,7 @@ internal sealed class TorsionalCheck : ICheck
         return this.Judged(new(
             shaft.Joint, shake, Units.RadianPerSecondSquared, Limits.Good,
             $"The {shaft.Position.InWords()}'s joints ({string.Join(", ", joints.Select(joint => Said.Number(joint.Compound, Units.Degree, 1)))}) leave "
-                + $"{Said.Number(shake, Units.RadianPerSecondSquared, 0)} {fastest.At}; wanted {Limits.Good.InWords(Units.RadianPerSecondSquared)}{(unlike ? Spoken(", and ends within 1° of each other") : "")}.",
+                + $"{Said.Number(shake, Units.RadianPerSecondSquared, 0)} {fastest.At}; wanted {Limits.Good.InWords(Units.RadianPerSecondSquared)}{(unlike ? Spoken(", and ends within 1° of each other") : "")}.{AssumedLoad.PlanInWords(shaft.Shaft)}",
             Limit)
         {
             ByLimits = judged,

@@ -49,7 +49,10 @@ internal sealed class TyreSpeedCheck : ICheck
         {
             return this.Open(
                 joint, Spoken($"Whether the tyres are made for {fastest.Text}"),
-                [new(Spoken("the speed symbol is not known"), $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")], Limit);
+                fastest.ToKnow is { } toKnow
+                    ? [new(Spoken("the speed symbol is not known"), Spoken("read the letter behind the load index on the side wall")), new(Spoken("what it reaches is not known"), toKnow)]
+                    : [new(Spoken("the speed symbol is not known"), $"read the letter behind the load index on the side wall; {Needed(fastest)} would do")],
+                Limit);
         }
 
         var kmh = Units.KilometrePerHour;

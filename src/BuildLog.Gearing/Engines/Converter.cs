@@ -43,6 +43,9 @@ public sealed record Converter(bool LocksUp, Known? StallSpeed = null, Known? St
     /// <summary>Slip at a steady cruise, as a share of engine speed.</summary>
     public Measured CruiseSlip => Slip?.Value ?? (LocksUp ? 0 : UsualSlip);
 
+    /// <summary>Nobody compared engine speed and road speed: what it slips by is what is usual.</summary>
+    public bool SlipIsAssumed => Slip is null && !LocksUp;
+
     /// <summary>Turbine torque over engine torque at stall: the known one, or 2.1 ± 0.6.</summary>
     public Measured TorqueRatio => StallTorqueRatio?.Value ?? UsualTorqueRatio;
 

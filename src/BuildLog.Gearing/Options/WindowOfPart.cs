@@ -58,7 +58,10 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     public string? SureInWords(Unit unit) => SureWindow?.AsTyped(unit);
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, or the contradiction.</summary>
-    public string InWords() => Contradiction ?? $"{Quantity} {Window.InWords(Unit)}";
+    public string InWords() => Contradiction ?? InWords(Unit);
+
+    /// <summary><c>axle ratio 2.85 to 3.21</c> in another unit of the same kind.</summary>
+    public string InWords(Unit unit) => $"{Quantity} {Window.InWords(unit)}";
 }
 
 /// <summary>One wish that sets an edge of a window.</summary>

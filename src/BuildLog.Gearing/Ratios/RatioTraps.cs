@@ -79,4 +79,14 @@ public static class RatioTraps
 
     /// <summary>Two-wheel counts between which no number decides: half or twice the ratio is as usual as the ratio itself.</summary>
     public static bool IsAmbiguous(double ratio) => UsualAxle.Contains(ratio) && (UsualAxle.Contains(ratio / 2) || UsualAxle.Contains(ratio * 2));
+
+    /// <summary>Asks for the wheel that was forgotten where a count is twice or half of what is told.</summary>
+    /// <param name="agrees">Whether the count, so many times, agrees with it.</param>
+    public static IEnumerable<string> ForgottenWheel(Func<double, bool> agrees)
+    {
+        foreach (var (factor, asks) in ((double, string)[])[(2, Spoken("Did one wheel stand still, though the count says that both turned?")), (0.5, Spoken("Did both wheels turn, though the count says that one was held?"))])
+        {
+            if (agrees(factor)) yield return Spoken($"{asks} Then count and tag agree.");
+        }
+    }
 }

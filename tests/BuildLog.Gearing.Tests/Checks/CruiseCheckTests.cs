@@ -29,6 +29,16 @@ public sealed class CruiseCheckTests
         Assert.Equal([Position.RearAxle, Position.Tyres], finding.Between);
     }
 
+    // Nobody compared engine and road speed: 3690 / (1 − 0.055) = 3905.
+    [Fact]
+    public void A_slip_that_is_only_usual_is_named_as_assumed()
+    {
+        var box = InventedCar.Plain.Transmission! with { Converter = new(LocksUp: false) };
+
+        Assert.EndsWith(" Assumed: a converter slip of 6 ± 3 %.", Find(InventedCar.Plain with { Transmission = box }, InventedCar.Goal("108 km/h", "3700")).Says, StringComparison.Ordinal);
+        Assert.DoesNotContain("Assumed", Find(InventedCar.Plain with { Transmission = box with { Converter = new(LocksUp: true) } }, InventedCar.Goal("108 km/h", "3700")).Says, StringComparison.Ordinal);
+    }
+
     // 2400 ± 5 % wanted: axle i = n C / v: 38 · 2/30 = 2.5333 to 42 · 2/30 = 2.8; tyre C = v i / n: 123/42 = 2.9286 to 123/38 = 3.2368;
     // top gear: n C / (v · 4.10): 0.6179 to 0.6829. Printed rounded inwards, 0.566 of a last digit kept for an end that is typed.
     [Fact]

@@ -30,7 +30,7 @@ public sealed class JointAngleCheckTests
     {
         var front = Find(4, 3000)[0];
 
-        Assert.Equal("The front joint of the propshaft works at 4.0°; with 3000 rev/min at the redline in 4 it may go to 5.8°, and runs best at 0.5 to 3.0°.", front.Says);
+        Assert.Equal("The front joint of the propshaft works at 4.0°; with 3000 rev/min at the redline in 4 it may go to 5.8°, and runs best at 0.5 to 3.0°. Assumed: seen from above, what was not measured lies along the vehicle.", front.Says);
         Assert.Equal(["an angle of 0.5 to 3.0° at the front joint of the propshaft: turn or shim one of its two members by 1.0° or more, and the same at its other joint"], front.Cures);
     }
 

@@ -32,6 +32,11 @@ public sealed class SpeedometerCheckTests
             finding.Cures);
     }
 
+    // By hand: 26.393 / 23 = 1.1475 is 149 km/h at a true 130, where 147 may be shown; at 100 km/h it would be 115 of 114.
+    [Fact]
+    public void What_reads_too_high_is_told_where_that_begins()
+        => Assert.StartsWith("At a true 130 km/h the speedometer shows 149 km/h; wanted 130 to 147 km/h.", Find(23).Says, StringComparison.Ordinal);
+
     // Behind a drive of 4 teeth 13.2 would be right: 13 and 12 would read lawfully, and nobody makes them.
     [Fact]
     public void A_driven_gear_that_nobody_makes_is_no_cure()

@@ -34,6 +34,33 @@ public sealed class TopGearCheckTests
             Transmission = new("box", [.. ratios.Select((ratio, k) => InventedCar.Gear($"{k + 1}", ratio))]),
         }).Verdict);
 
+    // As above: 0.88 · 0.6 = 0.53 in top, 0.88 · 1.4 = 1.23 below it, where the torque curve ends at its power peak.
+    [Fact]
+    public void A_hole_above_the_gear_below_top_is_a_watch()
+    {
+        var finding = Find(InventedLoad.WithTorque(60) with { Transmission = new("box", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", 1.4), InventedCar.Gear("3", 0.6)]) });
+
+        Assert.Equal(Verdict.Watch, finding.Verdict);
+        Assert.EndsWith("; that is beyond its redline, 100 %, and top is too long for it: no gear makes use of the power there.", finding.Says, StringComparison.Ordinal);
+    }
+
+    // What it cannot turn is no gearing's fault, and 4000 is below the 5000 of the power peak.
+    [Fact]
+    public void With_the_power_peak_beyond_the_redline_it_says_nothing()
+        => Assert.Empty(new TopGearCheck().Look(InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Redline = InventedCar.Exactly(4000 / 60.0) } }, CheckCase.NoGoals));
+
+    // By its own limit 4.10 · 1.10 / 1.39 = 3.24 or less would do; 0.95 · 3300 rev/min at 100 km/h on 2.00 m want 3.762 or more.
+    [Fact]
+    public void Its_cure_keeps_to_what_is_wished()
+    {
+        var alone = Find(InventedLoad.Car).Cures[0];
+        var wished = AllChecks.Look(InventedLoad.Car, new([InventedCar.Goal("100 km/h", "3300")])).Single(finding => finding.Check == "top-gear").Cures[0];
+
+        Assert.StartsWith("axle ratio 3.", alone, StringComparison.Ordinal);
+        Assert.EndsWith(" or less", alone, StringComparison.Ordinal);
+        Assert.StartsWith("no axle ratio does for this too: axle ratio 3.77 to ", wished, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_gear_it_speaks_of_is_named()
     {

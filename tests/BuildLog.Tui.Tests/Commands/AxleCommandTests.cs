@@ -67,6 +67,12 @@ public sealed class AxleCommandTests
         Assert.Equal(agrees, json.GetProperty("tag").GetProperty("agrees").GetBoolean());
     }
 
+    [Theory]
+    [InlineData("10:30", "one-held", "3.00", "Did both wheels turn, though the count says that one was held? Then count and tag agree.")]
+    [InlineData("10:27", "together", "5.40", "Did one wheel stand still, though the count says that both turned? Then count and tag agree.")]
+    public void A_count_of_twice_or_half_the_tag_asks_for_the_forgotten_wheel(string turns, string wheels, string tag, string question)
+        => Assert.Contains(question, Said.By("axle", "--turns", turns, "--wheels", wheels, "--tag", tag).Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+
     [Fact]
     public void Teeth_are_exact_and_a_hub_reduction_multiplies_them()
     {

@@ -18,6 +18,10 @@ public sealed class GearboxCommandTests
     }
 
     [Fact]
+    public void A_count_that_is_the_quoted_ratio_turned_round_is_asked_about()
+        => Assert.Contains("Were the turns written the other way round?", Said.By("gearbox", "--turns", "10:13", "--tag", "0.77").Output, StringComparison.Ordinal);
+
+    [Fact]
     public void It_has_every_field_of_the_axles_answer()
     {
         var axle = Said.By("axle", "--turns", "10:20.5", "--wheels", "one-held", "--json").Json;
