@@ -82,7 +82,9 @@ public static class OptionSearch
         var cured = front.Members.Min(member => member.Score.Clash);
         var options = front.Members.Select(member => (member.What, member.Score)).Union(alone.BestOfEachPart.Where(one => one.Score.Clash <= cured))
             .OrderBy(member => member.Score).ThenBy(member => member.Item1).Select(member => Full(member.Item1));
-        return new([.. options.Where(option => option.Changes > 0)], left.Count, scores.Count, exclusions, watch.Elapsed);
+        // Where less clashes as it is, what clashes more is no way out.
+        var asItIs = alone.AsItIs.Clash;
+        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs)], left.Count, scores.Count, exclusions, watch.Elapsed);
     }
 
     private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)

@@ -35,6 +35,9 @@ internal sealed class PartsAlone
     /// <summary>What is in place, and every way out of one part.</summary>
     public IEnumerable<(Combination At, OptionScore Score)> Scores => judged.Select(one => (one.Key, one.Value.Score));
 
+    /// <summary>What is in place.</summary>
+    public OptionScore AsItIs => judged[inPlace].Score;
+
     /// <summary>The best way out by each part alone.</summary>
     public IEnumerable<(Combination At, OptionScore Score)> BestOfEachPart
         => Scores.Where(one => one.At != inPlace)

@@ -73,7 +73,7 @@ internal static class OptionWords
         {
             var about = Spoken($"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}");
             if (uncured.Contains(clash)) yield return Spoken($"{(found.Answer.Options.Count == 0 ? Spoken("No part that was searched") : Spoken("None of these"))} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}");
-            else if (clash.Advice.Count > 0) yield return Spoken($"Not searched, but it cures {about} too: {string.Join(Spoken("; or "), clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.");
+            else if (clash.Advice.Count > 0) yield return Spoken($"Besides, this cures {about}: {string.Join(Spoken("; or "), clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.");
         }
     }
 

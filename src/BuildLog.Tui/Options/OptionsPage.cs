@@ -100,7 +100,12 @@ internal sealed class OptionsPage : ListPage
 
     private string? Mark()
     {
-        if (Chosen is { } row && !marked.Remove(row.Place) && marked.Count < MostBeside) marked.Add(row.Place);
+        if (Chosen is { } row && !marked.Remove(row.Place))
+        {
+            if (marked.Count == MostBeside) return Spoken($"{MostBeside} are marked already: v on one of them takes its mark off.");
+            marked.Add(row.Place);
+        }
+
         Put(model, fromTop: false);
         return null;
     }

@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -91,7 +92,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         PrintedOn = Forms.DayText.InWords(printed),
         About = Bench.Vehicle.Name,
         Part = IsOfTheOtherAxle ? Position.InWords() : Part.InWords(),
-        Wanted = [.. Windows.SelectMany(Wanted)],
+        Wanted = [.. Windows.SelectMany(Wanted), .. NotCured()],
     };
 
     private YardCard OfAxle(AxleCard axle, YardCard card) => card with
@@ -128,6 +129,14 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     };
 
     private IReadOnlyList<CardBlank> Blanks(IEnumerable<CardBlank> blanks) => [.. CardBlanks.With(blanks, Musts), .. CardBlanks.OfOffer];
+
+    // A clash of this part that narrows no window of it: whoever pays should know.
+    private IEnumerable<string> NotCured()
+        => Bench.Findings
+            .Where(finding => finding.Verdict == Verdict.Clash && (finding.Between.Contains(Position) || (Position == Position.Tyres && finding.Between.Contains(Bench.Driveline.DrivingPosition)))
+                && !finding.Windows.Any(window => window.Position == Position))
+            .Select(finding => finding.Title).Distinct()
+            .Select(title => Spoken($"  does not cure the clash of {char.ToLowerInvariant(title[0])}{title[1..]}"));
 
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {

@@ -37,6 +37,20 @@ public sealed class OptionSearchTests
         Assert.Equal(answer.Options.Select(option => option.Score).Order(), answer.Options.Select(option => option.Score));
     }
 
+    // 1.8 to 1 is a larger step than the one below it, a watch. The other box steps evenly and turns 0.75 · 3690 rev/min at the cruise, where 3515 to 3885 are wanted.
+    [Fact]
+    public void Where_nothing_clashes_what_clashes_is_no_way_out()
+    {
+        var car = InventedCar.Plain with { Transmission = new("box", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", 2.1), InventedCar.Gear("3", 1.8), InventedCar.Gear("4", 1)]) };
+        var here = CandidateParts.InPlace(car);
+        var even = new Transmission("even", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", 2), InventedCar.Gear("3", 1.2), InventedCar.Gear("4", 0.75)]);
+
+        var answer = OptionSearch.Run(
+            car, new([InventedCar.Goal("108 km/h", "3700")]), here with { Gearboxes = [.. here.Gearboxes, new("even", even, Pool.Owned)] }, cancel: TestContext.Current.CancellationToken);
+
+        Assert.Empty(answer.Options);
+    }
+
     // By hand: at 110 km/h and 3.50 behind the tyres 40 rev/s want 2.674 m, and on 2.00 m an axle of 2.618. The tyres are nearer, but no answer for one who has the gears.
     [Fact]
     public void The_best_of_each_part_alone_is_told_though_another_part_is_nearer()
