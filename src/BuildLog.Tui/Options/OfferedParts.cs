@@ -1,4 +1,5 @@
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -49,12 +50,15 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
             if (!read(offer).Understood(out var part)) continue;
 
             var claim = Claim.Read(offer.Claimed);
+            var isOutside = OfferJudgement.Of(offer).Verdict == Verdict.Clash;
             candidates.Add(new(offer.What, part, Pool.Offered)
             {
                 Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null,
                 Barred = barred?.Invoke(offer),
                 Typed = new PlannedOffer(offer.What, claim).Text,
                 IsWordAlone = claim.IsWordAlone,
+                IsOutsideTheHunt = isOutside,
+                Told = isOutside ? Spoken("outside what you hunt") : null,
             });
         }
 
