@@ -8,6 +8,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -99,9 +100,9 @@ internal sealed class RecordOptions
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
         var (found, claim) = Reading.Blaming(wanted.Name, () => YardCount.Found(hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
         var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
-            new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
+            new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = new Claim("", claim).ToString(), Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, claim, asked, offer.What);
+        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, offer.Claimed, asked, offer.What, others: shop.OffersOn(edge.Today));
         return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), judged.InWords])
         {
             Offer = () => new JsonObject

@@ -12,11 +12,14 @@ namespace BuildLog.Tui.Hunting;
 /// <param name="Session">What was counted on it last.</param>
 internal sealed record YardCount(Component Part, Session Session)
 {
-    /// <summary>What an offer of it claims, such as <c>3.350±0.027</c>.</summary>
-    public string Claimed => Counted(Session);
+    /// <summary>What an offer of it claims that nobody says anything else of, such as <c>counted 3.350±0.027</c>.</summary>
+    public string Claimed => new Claim("", Number).ToString();
 
-    /// <summary>It is what was counted on this offer.</summary>
-    public bool IsOf(Offer offer) => Claim.Read(offer.Claimed).Counted == Claimed;
+    /// <summary>What was counted, such as <c>3.350±0.027</c>.</summary>
+    public string Number => Counted(Session);
+
+    /// <summary>It is what was counted on this offer; there was a time when the number was kept alone.</summary>
+    public bool IsOf(Offer offer) => Claim.Read(offer.Claimed) is var claim && (claim.Counted == Number || claim == new Claim(Number));
 
     /// <summary>What was counted for a wanted part and is not bought, the latest first.</summary>
     public static IReadOnlyList<YardCount> Of(Shop shop, WantedPart wanted) =>

@@ -1,5 +1,4 @@
 using BuildLog.Data.Hunting;
-using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -50,7 +49,7 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
             if (!read(offer).Understood(out var part)) continue;
 
             var claim = Claim.Read(offer.Claimed);
-            var isOutside = OfferJudgement.Of(offer).Verdict == Verdict.Clash;
+            var isOutside = OfferJudgement.Of(offer).IsOutsideTheHunt;
             candidates.Add(new(offer.What, part, Pool.Offered)
             {
                 Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null,

@@ -61,6 +61,17 @@ public sealed class HuntingPagesTests
     }
 
     [Fact]
+    public void A_hunt_just_begun_is_the_one_that_is_offered_for()
+    {
+        hunt.Begins = true;
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench();
+        screen.Show(workbench).Press((Key)'2').Type("ho");
+
+        Assert.Equal(["new", "offer top gear"], hunt.Asked);
+    }
+
+    [Fact]
     public void The_keys_of_the_plans_page_try_keep_and_drop()
     {
         using var screen = new HeadlessScreen();
