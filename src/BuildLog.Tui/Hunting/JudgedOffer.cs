@@ -122,8 +122,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     private static string OutsideWindow(WindowJudgement window)
         => Spoken($"outside the window kept with this hunt, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(UnitOf(window))}: it is {Rounded.WithInterval(window.Claimed!, UnitOf(window))}.");
 
-    private static Unit UnitOf(WindowJudgement window)
-        => window.Window.Quantity is WindowOf.AxleRatio or WindowOf.TopGearRatio or WindowOf.OverdriveRatio or WindowOf.LowRangeRatio ? Units.One : Units.Metre;
+    private static Unit UnitOf(WindowJudgement window) => WantedWindows.UnitOf(window.Window.Quantity);
 
     private static string Counts(VerdictCounts counts) => Spoken($"{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch");
 

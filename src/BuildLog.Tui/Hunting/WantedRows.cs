@@ -30,6 +30,13 @@ internal static class WantedRows
             ])
         {
             IsOverdue = isOverdue,
+            Windows =
+            [
+                .. wanted.Windows.Select(window => new HuntedWindow(window.Quantity.InWords(), WantedWindows.UnitOf(window.Quantity), window.Read(), true)),
+                .. today.Where(window => !window.Window.IsEmpty).Select(window => new HuntedWindow(window.Quantity, window.Unit, window.Window, false)),
+            ],
+            Money = wanted.Most,
+            Until = wanted.Deadline,
         };
     }
 
@@ -59,6 +66,9 @@ internal static class WantedRows
             ])
         {
             Judged = judged,
+            Money = offer.Price,
+            Seen = offer.Seen,
+            Until = offer.Expires,
         };
     }
 
@@ -68,7 +78,12 @@ internal static class WantedRows
         [
             bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it, once its place is chosen."),
             .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
-        ]);
+        ])
+    {
+        Money = offer.Price,
+        Seen = offer.Seen,
+        Until = offer.Expires,
+    };
 
     /// <summary>A count that nobody offers the part of yet.</summary>
     public static WantedRow Counted(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, YardCount count, IReadOnlyList<Offer> others)
@@ -79,6 +94,7 @@ internal static class WantedRows
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
+            Seen = count.Session.Date,
             Judged = judged,
         };
     }
