@@ -117,7 +117,10 @@ public sealed class OptionsCommandTests
     public void A_price_in_other_money_is_told_as_it_is()
     {
         var option = new Option(
-            Here<Transmission>(new("box", [])), Here<Overdrive>(null), new("long", new("long", null), Pool.Offered) { Price = new(30000, "GBP") }, Here<TyreSet>(new("set", null, null)), new(), new(0, 0, 0, double.PositiveInfinity, 1, 0)) { Findings = [] };
+            Here<Transmission>(new("box", [])), Here<Overdrive>(null), new("long", new("long", null), Pool.Offered) { Price = new(30000, "GBP") }, Here<TyreSet>(new("set", null, null)), new(), new(0, 0, 0, double.PositiveInfinity, 1, 0))
+        {
+            Findings = [],
+        };
 
         Assert.Equal("300.00 GBP, not compared with EUR", OptionWords.Cost(option, "EUR"));
         Assert.Equal("price not known", OptionWords.Cost(option with { Axle = option.Axle with { Price = null } }, "EUR"));
