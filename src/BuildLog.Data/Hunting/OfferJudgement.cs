@@ -8,20 +8,26 @@ using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Data.Hunting;
 
-/// <summary>Whether an offered part would do, as far as its claim says. The must-haves are for a person to look at.</summary>
+/// <summary>Whether an offered part would do, as far as its claim says, and what it tells of what the part must have.</summary>
 /// <param name="Verdict">The worst of its windows; open where the claim does not say.</param>
 /// <param name="Windows">What the claim says to each window.</param>
 /// <param name="IsTooDear">It costs more than the part may, in the same currency.</param>
 public sealed record OfferJudgement(Verdict Verdict, IReadOnlyList<WindowJudgement> Windows, bool IsTooDear)
 {
-    public static OfferJudgement Of(Offer offer) => Of(offer.Wanted, offer.Claimed, offer.Price);
+    /// <summary>What is told of each thing that it must have.</summary>
+    public IReadOnlyList<MustHaveJudgement> MustHaves { get; private init; } = [];
+
+    /// <summary>It is not what is hunted: outside a window of the hunt, or without something that it must have.</summary>
+    public bool IsOutsideTheHunt => Verdict == Verdict.Clash || MustHaves.Any(must => must.Verdict == Verdict.Clash);
+
+    public static OfferJudgement Of(Offer offer) => Of(offer.Wanted, offer.Claimed, offer.Price, $"{offer.What}\n{offer.Notes}");
 
     /// <summary>The same of an offer that is only being typed.</summary>
-    public static OfferJudgement Of(WantedPart wanted, string claimed, Money? asked)
+    public static OfferJudgement Of(WantedPart wanted, string claimed, Money? asked, string told = "")
     {
         var windows = wanted.Windows.Select(window => WindowJudgement.Of(window, claimed)).ToList();
         var isTooDear = asked is { } price && wanted.Most is { } most && price.Currency == most.Currency && price.Minor > most.Minor;
-        return new(windows.Count == 0 ? Verdict.Open : windows.Min(window => window.Verdict), windows, isTooDear);
+        return new(windows.Count == 0 ? Verdict.Open : windows.Min(window => window.Verdict), windows, isTooDear) { MustHaves = [.. wanted.MustHaves.Select(must => MustHaveJudgement.Of(must, told))] };
     }
 }
 

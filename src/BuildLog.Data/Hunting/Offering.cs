@@ -30,12 +30,15 @@ internal static class Offering
         });
     }
 
-    /// <summary>The part and its session, without an offer.</summary>
+    /// <summary>The part, where it is new, and its session, without an offer.</summary>
     /// <exception cref="RefusedException">Something of it cannot be; nothing is stored.</exception>
     public static Session BringBack(ShopContext db, YardFind found)
     {
-        YardPart.Put(found.Wanted.Title, found.Part);
-        Entries.Add(db, found.Part);
+        if (found.Part.Id == 0)
+        {
+            YardPart.Put(found.Wanted.Title, found.Part);
+            Entries.Add(db, found.Part);
+        }
 
         // The session names the part by its number, which it has only once it is stored.
         db.SaveChanges();

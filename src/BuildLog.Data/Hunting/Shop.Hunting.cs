@@ -35,7 +35,7 @@ public sealed partial class Shop
     /// <summary>Alters an offer; its supplier and what was counted on it since are entered with it in one change.</summary>
     /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>
     public Offer Change(Offer asRead, string supplier, Action<Offer> edit, YardFind? counted = null)
-        => Whole(db => Offering.Change(db, asRead, supplier, edit, counted), counted?.Part);
+        => Whole(db => Offering.Change(db, asRead, supplier, edit, counted), counted?.Part is { Id: 0 } fresh ? fresh : null);
 
     /// <summary>Keeps what was counted in the yard for a hunt: the part that was looked at, and the session on it, in one change.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>

@@ -5,6 +5,6 @@ namespace BuildLog.Data.Hunting;
 
 /// <summary>What comes back from the yard for a wanted part: the part that was looked at, and what was counted on it.</summary>
 /// <param name="Wanted">The part that is hunted.</param>
-/// <param name="Part">The one that was looked at, new.</param>
+/// <param name="Part">The one that was looked at, new or counted before.</param>
 /// <param name="Session">The session on it, filled in.</param>
 public sealed record YardFind(WantedPart Wanted, Component Part, Func<Component, Session> Session);

@@ -8,7 +8,7 @@ namespace BuildLog.Gearing.Options;
 /// <summary>The two axles of a four-wheel drive turn together: gears that change one change the other as well.</summary>
 public static class BothAxles
 {
-    private static readonly FourWheelMatchCheck Match = new();
+    private static readonly FourWheelMatchCheck Matching = new();
 
     /// <summary>The driveline with this driving axle, and with the other one geared alike where they would not match.</summary>
     public static Driveline With(Driveline driveline, Axle? axle)
@@ -27,10 +27,14 @@ public static class BothAxles
         if (axle?.Ratio is not { } ratio || axle == driveline.DrivingAxle || !DrivenWheels.JoinsBothAxles(driveline)) return null;
 
         var alone = At(driveline, driveline.DrivingPosition, axle);
-        if (Match.Look(alone, OwnersGoals.None).All(finding => finding.Verdict == Verdict.Fits)) return null;
+        if (Matching.Look(alone, OwnersGoals.None).All(finding => finding.Verdict == Verdict.Fits)) return null;
 
         return driveline.OtherAxle! with { Ratio = ratio, Quoted = null };
     }
+
+    /// <summary>One shaft turns both, and nothing says that they quarrel.</summary>
+    internal static bool Match(Driveline driveline)
+        => DrivenWheels.JoinsBothAxles(driveline) && Matching.Look(driveline, OwnersGoals.None).All(finding => finding.Verdict is Verdict.Fits or Verdict.Watch);
 
     /// <summary>The driveline with another axle there, and nothing else.</summary>
     public static Driveline At(Driveline driveline, Position position, Axle? axle)

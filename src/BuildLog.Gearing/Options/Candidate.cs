@@ -52,6 +52,9 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     /// <summary>It was taken off or noted as damaged, or it is somebody else's: nobody just bolts it on.</summary>
     public bool IsDoubtful { get; init; }
 
+    /// <summary>It lies outside what its own hunt was limited to, whatever the goals say of it.</summary>
+    public bool IsOutsideTheHunt { get; init; }
+
     /// <summary>Why it is not worth combining, in the words of a count such as <c>not made for a rim of 6 in</c>; null where it is.</summary>
     public string? Barred { get; init; }
 
@@ -75,6 +78,6 @@ public sealed record Candidate<T>(string Name, T? Part, Pool Pool)
     /// <summary>Nothing has to come off another vehicle, be mended or be asked for first.</summary>
     public bool IsFree => FittedTo is null && !IsDoubtful;
 
-    /// <summary>One part or two, and a little more where it is not free: so of two that do the same the free one is better, and is never thrown out for the other.</summary>
-    internal double Changes => IsInPlace ? 0 : (Beside is null ? 1 : 2) + (IsFree ? 0 : NotFree);
+    /// <summary>One part or two, and a little more where it is not free or not what is hunted: so of two that do the same the other one is better, and is never thrown out for this.</summary>
+    internal double Changes => IsInPlace ? 0 : (Beside is null ? 1 : 2) + (IsFree && !IsOutsideTheHunt ? 0 : NotFree);
 }

@@ -24,12 +24,17 @@ public sealed record CandidateParts(
     /// <summary>How many combinations there are.</summary>
     public long Count => (long)Gearboxes.Count * Overdrives.Count * Axles.Count * Tyres.Count;
 
-    /// <summary>The first currency named; costs in others are not added to it.</summary>
-    public string? Currency { get => field ?? FirstCurrency; init; }
+    /// <summary>In which prices are compared: the commonest, the first named of two that are as common; costs in others are not added to it.</summary>
+    public string? Currency { get => field ?? Commonest; init; }
 
-    private string? FirstCurrency
+    /// <summary>The same parts, compared in this currency where any price names it.</summary>
+    public CandidateParts In(string currency) => Prices.Any(price => price.Currency == currency) ? this with { Currency = currency } : this;
+
+    private string? Commonest => Prices.GroupBy(price => price.Currency).MaxBy(named => named.Count())?.Key;
+
+    private IEnumerable<Price> Prices
         => Gearboxes.Select(part => part.Price).Concat(Overdrives.Select(part => part.Price)).Concat(Axles.Select(part => part.Price)).Concat(Tyres.Select(part => part.Price))
-            .FirstOrDefault(price => price is not null)?.Currency;
+            .OfType<Price>();
 
     private static Candidate<T> Here<T>(string name, T? part)
         where T : class

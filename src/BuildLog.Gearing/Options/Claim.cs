@@ -1,7 +1,7 @@
 namespace BuildLog.Gearing.Options;
 
 /// <summary>What is said of a part on offer, and what was counted or measured on it since: <c>3.36; counted 3.350±0.027</c>.</summary>
-/// <remarks>Nobody advertises a ±, so a claim with one is a count. The word is the same in all languages: it is stored.</remarks>
+/// <remarks>A ± that is said makes the number narrower and no count of it. The word is the same in all languages: it is stored.</remarks>
 /// <param name="Said">By whoever sells it; empty where he says nothing.</param>
 /// <param name="Counted">What decides wherever it stands; empty where nobody has counted.</param>
 public sealed record Claim(string Said, string Counted = "")
@@ -14,7 +14,6 @@ public sealed record Claim(string Said, string Counted = "")
     {
         var at = text.LastIndexOf(Word, StringComparison.OrdinalIgnoreCase);
         return at >= 0 ? new(text[..at].Trim().TrimEnd(';').Trim(), text[(at + Word.Length)..].Trim())
-            : text.Contains('±', StringComparison.Ordinal) ? new("", text.Trim())
             : new(text.Trim());
     }
 
@@ -25,5 +24,5 @@ public sealed record Claim(string Said, string Counted = "")
     public bool IsWordAlone => Counted.Length == 0;
 
     /// <summary>As it is typed and stored.</summary>
-    public override string ToString() => IsWordAlone ? Said : Said.Length == 0 ? Counted : $"{Said}{Between}{Word}{Counted}";
+    public override string ToString() => IsWordAlone ? Said : Said.Length == 0 ? $"{Word}{Counted}" : $"{Said}{Between}{Word}{Counted}";
 }

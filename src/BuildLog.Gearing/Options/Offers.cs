@@ -57,6 +57,13 @@ public static class Offers
     public static OfferJudged JudgeOther(Driveline driveline, OwnersGoals goals, Candidate<Axle> offer)
         => Judge(driveline, BothAxles.At(driveline, driveline.OtherPosition, offer.Part), goals, driveline.OtherPosition);
 
+    /// <summary>Both axles of a four-wheel drive, offered apart; null where they do not match, or nothing joins them.</summary>
+    public static OfferJudged? JudgePair(Driveline driveline, OwnersGoals goals, Candidate<Axle> driving, Candidate<Axle> other)
+    {
+        var both = BothAxles.At(BothAxles.At(driveline, driveline.DrivingPosition, driving.Part), driveline.OtherPosition, other.Part);
+        return BothAxles.Match(both) ? Judge(driveline, both, goals, driveline.DrivingPosition, driveline.OtherPosition) : null;
+    }
+
     /// <summary>A gearbox.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
         => Judge(driveline, driveline with { Transmission = offer.Part }, goals, Position.Transmission);

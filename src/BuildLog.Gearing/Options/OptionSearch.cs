@@ -19,6 +19,9 @@ public sealed record Option(
     /// <summary>In what share of the uncertainty it still fits.</summary>
     public double? Robustness => Options.Robustness.Of(Findings);
 
+    /// <summary>One of its parts lies outside what its own hunt was limited to.</summary>
+    public bool IsOutsideTheHunt => this is { Gearbox.IsOutsideTheHunt: true } or { Overdrive.IsOutsideTheHunt: true } or { Axle.IsOutsideTheHunt: true } or { Tyres.IsOutsideTheHunt: true };
+
     /// <summary>How many parts are not those in place.</summary>
     public int Changes => (int)Score.Changes;
 
@@ -45,7 +48,7 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 /// <remarks>
 /// Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front, and every part alone (<see cref="PartsAlone"/>), by
 /// <see cref="AllChecks"/>, and ranked anew. The best way out by each part alone is told too where it clashes no more than any other: that other tyres dominate other
-/// gears is no answer for one who has the gears.
+/// gears is no answer for one who has the gears. What its own hunt was not meant for comes after all that it was.
 /// </remarks>
 public static class OptionSearch
 {
@@ -82,9 +85,10 @@ public static class OptionSearch
         var cured = front.Members.Min(member => member.Score.Clash);
         var options = front.Members.Select(member => (member.What, member.Score)).Union(alone.BestOfEachPart.Where(one => one.Score.Clash <= cured))
             .OrderBy(member => member.Score).ThenBy(member => member.Item1).Select(member => Full(member.Item1));
+
         // Where less clashes as it is, what clashes more is no way out.
         var asItIs = alone.AsItIs.Clash;
-        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs)], left.Count, scores.Count, exclusions, watch.Elapsed);
+        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs).OrderBy(option => option.IsOutsideTheHunt)], left.Count, scores.Count, exclusions, watch.Elapsed);
     }
 
     private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)

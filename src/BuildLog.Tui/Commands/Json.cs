@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
@@ -25,6 +26,9 @@ internal static class Json
 
     /// <summary>Null for infinitely many, as stated limits have.</summary>
     public static JsonNode? DegreesOfFreedom(Measured measured) => Finite(measured.DegreesOfFreedom);
+
+    /// <summary>Year, month and day: <c>2026-11-27</c>; null for no day.</summary>
+    public static string? Day(DateOnly? day) => day?.ToString("O", CultureInfo.InvariantCulture);
 
     public static JsonArray Array<T>(IEnumerable<T> items, Func<T, JsonNode?> node) => new([.. items.Select(node)]);
 

@@ -106,7 +106,7 @@ internal sealed class OptionsCommand : Command
         ["changes"] = option.Changes,
         ["costMinor"] = option.CostMinor,
         ["currency"] = found.Currency,
-        ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer),
+        ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer.Name),
         ["cruiseRpm"] = option.CruiseEngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
         ["cruiseRpmExpanded95"] = Json.Expanded95(option.CruiseEngineSpeed, Units.RevolutionPerMinute),
         ["circumferenceM"] = option.Driveline.DrivingTyres?.RollingCircumference?.Value.Value,
@@ -120,6 +120,7 @@ internal sealed class OptionsCommand : Command
         ["inspectFirst"] = Json.Array(OptionWords.InspectFirst(option), told => told),
         ["robustness"] = option.Robustness,
         ["onlySellersWord"] = OptionWords.IsWordAlone(option),
+        ["outsideTheHunt"] = option.IsOutsideTheHunt,
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
 

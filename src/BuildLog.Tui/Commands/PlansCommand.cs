@@ -41,11 +41,12 @@ internal sealed class PlansCommand : Command
     private static JsonObject ToJson(PlanRow row) => new()
     {
         ["name"] = row.Name,
-        ["date"] = row.Date,
+        ["date"] = Json.Day(row.Day),
         ["state"] = row.State,
         ["reason"] = row.Reason,
         ["changes"] = row.Lines[0],
-        ["cruise"] = row.Cruise,
+        ["cruiseRpm"] = row.EngineSpeed is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["cruiseRpmExpanded95"] = Json.Expanded95(row.EngineSpeed, Units.RevolutionPerMinute),
         ["whole"] = row.Whole is { } counts ? Json.Counts(counts) : null,
         ["inspectFirst"] = Json.Array(row.Doubts, doubt => doubt),
     };

@@ -8,6 +8,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -98,17 +99,20 @@ internal sealed class RecordOptions
     {
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
         var (found, claim) = Reading.Blaming(wanted.Name, () => YardCount.Found(hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
-        var offer = Reading.Blaming(wanted.Name, () => shop.Enter(
-            new Offer(hunted) { What = parse.GetValue(offered) ?? YardPart.NameOf(hunted), Claimed = claim, Price = asked, Seen = on }, parse.GetValue(supplier) ?? "", found));
+        var before = parse.GetValue(offered) is null ? Before(shop, hunted) : [];
+        var session = Dated(parse, make(new TComponent(), null), on);
+        var (offer, how) = Reading.Blaming(wanted.Name, () => before.FirstOrDefault(each => each.Count.AgreesWith(session)) is { Offer: not null } same
+            ? (Joined(parse, shop, same.Offer, same.Count, found with { Part = same.Count.Part }, session, asked), Spoken($"It agrees with what was counted before, {same.Count.Number}, and is kept with it."))
+            : (Entered(parse, shop, hunted, claim, found, before, asked, on), ""));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, claim, asked, offer.What);
-        return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {claim}."), judged.InWords])
+        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, offer.Claimed, asked, offer.What, others: shop.OffersOn(edge.Today));
+        return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {Claim.Read(offer.Claimed).Counted}."), .. how.Length > 0 ? (string[])[how] : [], .. offer.Notes.Length > 0 ? (string[])[offer.Notes] : [], judged.InWords])
         {
             Offer = () => new JsonObject
             {
                 ["wanted"] = hunted.Title,
                 ["what"] = offer.What,
-                ["claimed"] = claim,
+                ["claimed"] = Claim.Read(offer.Claimed).Counted,
                 ["verdict"] = judged.Verdict.InWords(),
                 ["reason"] = judged.Reason,
                 ["standing"] = judged.Standing,
@@ -117,6 +121,32 @@ internal sealed class RecordOptions
             },
         };
     }
+
+    // What was counted for the hunt before without a word on what is offered.
+    private static List<(Offer Offer, YardCount Count)> Before(Shop shop, WantedPart hunted)
+    {
+        var counts = YardCount.Of(shop, hunted);
+        return
+        [
+            .. shop.Offers(hunted).Where(offer => offer.What == YardPart.NameOf(hunted))
+                .SelectMany(offer => counts.Where(count => count.IsOf(offer)).Take(1).Select(count => (offer, count))),
+        ];
+    }
+
+    private Offer Joined(ParseResult parse, Shop shop, Offer offer, YardCount count, YardFind found, Session session, Money? asked)
+        => shop.Change(offer, parse.GetValue(supplier) ?? offer.Supplier?.Name ?? "", edited => (edited.Claimed, edited.Price) = (new Claim(Claim.Read(offer.Claimed).Said, count.SurerOf(session)).ToString(), asked ?? edited.Price), found);
+
+    private Offer Entered(ParseResult parse, Shop shop, WantedPart hunted, string claim, YardFind found, List<(Offer Offer, YardCount Count)> before, Money? asked, DateOnly on)
+        => shop.Enter(
+            new Offer(hunted)
+            {
+                What = parse.GetValue(offered) ?? YardPart.NameOf(hunted),
+                Claimed = new Claim("", claim).ToString(),
+                Price = asked,
+                Seen = on,
+                Notes = before is [var other, ..] ? Spoken($"It contradicts the {other.Count.Number} that was counted {DayText.InWords(other.Count.Session.Date)}: it is another part, or one of the counts is wrong.") : "",
+            },
+            parse.GetValue(supplier) ?? "", found);
 
     private Session Dated(ParseResult parse, Session session, DateOnly on)
     {

@@ -98,12 +98,10 @@ internal sealed class WhatIfCommand : Command
 
     private static JsonObject ToJson(VehicleOnBench bench) => new()
     {
-        ["cruiseRpm"] = Cruise(bench) is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
-        ["cruiseRpmExpanded95"] = Json.Expanded95(Cruise(bench), Units.RevolutionPerMinute),
+        ["cruiseRpm"] = WhatIfForm.EngineSpeed(bench) is { } n ? Units.RevolutionPerMinute.FromBase(n.Value) : null,
+        ["cruiseRpmExpanded95"] = Json.Expanded95(WhatIfForm.EngineSpeed(bench), Units.RevolutionPerMinute),
         ["counts"] = Json.Counts(Gearing.Options.VerdictCounts.Of(bench.Findings)),
     };
-
-    private static Measured? Cruise(VehicleOnBench bench) => bench.Goals.Cruise is [var goal, ..] ? CruiseCheck.EngineSpeed(bench.Driveline, goal) : null;
 
     private static IEnumerable<string> ToText(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept)
     {

@@ -37,6 +37,7 @@ internal static class BoughtForm
             ],
             Echo = _ =>
             [
+                .. MustHaveWords.Untold(OfferJudgement.Of(wanted, "", null, $"{offer?.What}\n{offer?.Notes}")),
                 counted is null ? Spoken("The part, its cost and the end of the hunt are one change; z takes all of it back.") : Spoken("Its count in the yard stays its evidence. All of it is one change; z takes it back."),
             ],
             Save = values => Checks.Try(() => buy(Bought(wanted, offer, counted, values, bare, today))),
@@ -57,7 +58,7 @@ internal static class BoughtForm
             Put(part);
             if (!values.IsEmpty("claimed")) BoughtPart.Put(part, values["claimed"]);
         }
-        else if (counted is not null && Said(offer) is { Length: > 0 } said && ReadClaim(wanted.Kind, said).Refusal is null)
+        else if (counted is not null && Claim.Read(offer?.Claimed ?? "").Said is { Length: > 0 } said && ReadClaim(wanted.Kind, said).Refusal is null)
         {
             // What its seller said stays beside the count, in the record too.
             BoughtPart.Put(counted, said);
@@ -71,7 +72,7 @@ internal static class BoughtForm
         };
     }
 
-    private static string Said(Offer? offer) => offer is null ? "" : Claim.Read(offer.Claimed) is { Said.Length: > 0 } claim ? claim.Said : offer.Claimed;
+    private static string Said(Offer? offer) => offer is null ? "" : Claim.Read(offer.Claimed) is { Said.Length: > 0 } claim ? claim.Said : Claim.Read(offer.Claimed).Counted;
 
     private static Parsed<Component> ReadClaim(WantedKind kind, string text)
         => Parsed.From(() =>

@@ -44,15 +44,28 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     /// <param name="claimed">What is claimed of the part.</param>
     /// <param name="price">What it costs; null where nobody said.</param>
     /// <param name="what">What the offer is called.</param>
-    public static JudgedOffer Of(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what = "")
-        => OfTheClaim(bench, rejected, wanted, claimed, price, what) is var judged && judged is { Verdict: Verdict.Fits } and ({ IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true } or { IsWordAlone: true }) ? judged with { Verdict = Verdict.Watch } : judged;
-
-    private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what)
+    /// <param name="notes">What else is told of it.</param>
+    /// <param name="others">What else is on offer, for the other axle of a four-wheel drive; null for nothing.</param>
+    public static JudgedOffer Of(
+        VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what = "", string notes = "", IReadOnlyList<Offer>? others = null)
     {
-        var own = OfferJudgement.Of(wanted, claimed, price);
+        var own = OfferJudgement.Of(wanted, claimed, price, $"{what}\n{notes}");
+        var judged = OfTheClaim(bench, rejected, wanted, own, claimed, price, what, others ?? []);
+        var isDoubtful = judged is { IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true } or { IsWordAlone: true } || own.MustHaves.Any(must => must.Verdict == Verdict.Watch);
+        return judged with
+        {
+            Verdict = own.MustHaves.Any(must => must.Verdict == Verdict.Clash) ? Verdict.Clash : judged.Verdict == Verdict.Fits && isDoubtful ? Verdict.Watch : judged.Verdict,
+            Reason = string.Join(' ', ((string[])[.. MustHaveWords.Others(own), judged.Reason, .. MustHaveWords.Untold(own)]).Select((said, k) => k == 0 ? said : Begun(said))),
+        };
+    }
+
+    private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, OfferJudgement own, string claimed, Money? price, string what, IReadOnlyList<Offer> others)
+    {
         var offer = new PlannedOffer(what.Length > 0 ? what : Spoken("offer"), Claim.Read(claimed));
         var claim = offer.Claim;
-        var inPlace = InPlace(bench, wanted, offer);
+        var alone = InPlace(bench, wanted, offer);
+        var pair = alone is { GearedAlike: not null } || (alone is { Verdict: Verdict.Clash } && IsOfTheMatch(bench, wanted)) ? OfferedPair.Of(bench, wanted, offer, others) : null;
+        var inPlace = pair?.Together ?? alone;
         var window = own.Windows.Where(each => each.Claimed is not null).MinBy(each => each.Verdict);
         if (window is null && inPlace is null) return new(Verdict.Watch, claimed.Trim().Length == 0 ? Spoken("no number is claimed; count or measure it.") : Spoken($"nothing can be made of '{claimed}'; count or measure it."), own.IsTooDear);
 
@@ -65,8 +78,10 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         [
             before is null ? "" : $"{before.Says}.",
             claim is { IsWordAlone: false, Said.Length: > 0 } && Contradicts(claim, wanted.Kind) ? Spoken($"The count contradicts the seller: he says {claim.Said}, counted is {claim.Counted}.") : "",
+            window is { Verdict: Verdict.Clash } && goal is not { Verdict: Verdict.Clash } ? OutsideWindow(window) : "",
+            pair is null ? "" : Spoken($"only together with {pair.Other.What}, which is on offer for {pair.Other.Wanted.Title}: as a pair they match."),
             goal is null ? "" : $"{ForTheGoal(goal.Verdict)}: {goal.Says}",
-            window is not null && (goal is null || window.Verdict < goal.Verdict) ? InWindow(window) : "",
+            window is { Verdict: not Verdict.Clash } && (goal is null || window.Verdict < goal.Verdict) ? InWindow(window) : "",
             inPlace?.GearedAlike is { } other ? Spoken($"The {other.InWords()} has to be geared alike; this one alone would clash.") : "",
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
             goal is null && worse is null && inPlace is not null ? inPlace.Reason : "",
@@ -79,7 +94,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             Rejected = before,
             Whole = inPlace?.Whole,
             IsWordAlone = claim.IsWordAlone,
-            IsHalf = inPlace?.GearedAlike is not null,
+            IsHalf = pair is not null || inPlace?.GearedAlike is not null,
             IsInOtherMoney = price is { } asked && wanted.Most is { } cap && asked.Currency != cap.Currency,
         };
     }
@@ -99,15 +114,15 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
 
     private static string InWindow(WindowJudgement window)
     {
-        var unit = window.Window.Quantity is WindowOf.AxleRatio or WindowOf.TopGearRatio or WindowOf.OverdriveRatio or WindowOf.LowRangeRatio ? Units.One : Units.Metre;
-        var lies = window.Verdict switch
-        {
-            Verdict.Fits => Spoken("lies inside"),
-            Verdict.Clash => Spoken("lies outside"),
-            _ => Spoken("reaches over an edge of"),
-        };
-        return Spoken($"the claimed {Rounded.WithInterval(window.Claimed!, unit)} {lies} the window kept with this hunt, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(unit)}.");
+        var lies = window.Verdict == Verdict.Fits ? Spoken("lies inside") : Spoken("reaches over an edge of");
+        return Spoken($"the claimed {Rounded.WithInterval(window.Claimed!, UnitOf(window))} {lies} the window kept with this hunt, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(UnitOf(window))}.");
     }
+
+    // Plainly and first: whatever it does for the goals, it is not what is hunted.
+    private static string OutsideWindow(WindowJudgement window)
+        => Spoken($"outside the window kept with this hunt, {window.Window.Quantity.InWords()} {window.Window.Read().InWords(UnitOf(window))}: it is {Rounded.WithInterval(window.Claimed!, UnitOf(window))}.");
+
+    private static Unit UnitOf(WindowJudgement window) => WantedWindows.UnitOf(window.Window.Quantity);
 
     private static string Counts(VerdictCounts counts) => Spoken($"{counts.Clash} clash, {counts.Open} open, {counts.Watch} watch");
 

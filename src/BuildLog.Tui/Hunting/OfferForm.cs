@@ -20,7 +20,7 @@ internal static class OfferForm
     public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
     {
         var bare = shop.Workshop().Bare;
-        var rejected = RejectedPlans.Of(shop, bench);
+        var (rejected, others) = (RejectedPlans.Of(shop, bench), shop.OffersOn(today));
         return new()
         {
             Title = Spoken($"Offer for {wanted.Title}"),
@@ -35,9 +35,9 @@ internal static class OfferForm
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
                 new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? Spoken("today") : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
-                new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes },
+                new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes, Hint = wanted.MustHaves is [var must, ..] ? Spoken($"what is told of what it must have, such as {must.What}: {must.Text}") : "" },
             ],
-            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare), values["what"]).InWords],
+            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare), values["what"], values["notes"], others).InWords],
             Save = values => Checks.Try(() => save(
                 edited =>
                 {

@@ -43,12 +43,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     // A count that is an offer's claim is told with the offer.
     private IEnumerable<WantedRow> Rows(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted)
     {
-        var (offers, counts) = (shop.Offers(wanted), YardCount.Of(shop, wanted));
+        var (offers, counts, others) = (shop.Offers(wanted), YardCount.Of(shop, wanted), shop.OffersOn(Today));
         return
         [
             WantedRows.Part(bench, wanted, Today, units),
-            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), Today)),
-            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(bench, rejected, wanted, count)),
+            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today)),
+            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(bench, rejected, wanted, count, others)),
         ];
     }
 
@@ -209,7 +209,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted is { } count ? (Claim.Read(known?.Claimed ?? "") with { Counted = count.Claimed }).ToString() : null);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price, kept.What).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price, kept.What, kept.Notes, shop.OffersOn(Today)).InWords}"
             : null;
     }
 

@@ -1,4 +1,7 @@
+using BuildLog.Data.Costs;
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Hunting;
 
@@ -22,6 +25,25 @@ internal sealed record WantedRow(long WantedId, long? OfferId, string What, stri
     /// <summary>What an offer or a count was judged to be; null for a wanted part, and where it was bought.</summary>
     public JudgedOffer? Judged { get; init; }
 
+    /// <summary>Between which values it will do, as numbers: what is kept with the hunt, and what would do today.</summary>
+    public IReadOnlyList<HuntedWindow> Windows { get; init; } = [];
+
+    /// <summary>What it may cost, or costs; null where nobody said.</summary>
+    public Money? Money { get; init; }
+
+    /// <summary>By when a part is needed, or until when an offer holds; null where nobody said.</summary>
+    public DateOnly? Until { get; init; }
+
+    /// <summary>When an offer was seen or a part was counted; null for a wanted part.</summary>
+    public DateOnly? Seen { get; init; }
+
     /// <summary>A wanted part that was needed before today.</summary>
     public bool IsOverdue { get; init; }
 }
+
+/// <summary>Between which values a wanted part will do.</summary>
+/// <param name="Quantity">Of what.</param>
+/// <param name="Unit">In which unit it is told.</param>
+/// <param name="Window">The values, in base units.</param>
+/// <param name="IsKept">It was kept with the hunt; else it is what would do today.</param>
+internal sealed record HuntedWindow(string Quantity, Unit Unit, Window Window, bool IsKept);

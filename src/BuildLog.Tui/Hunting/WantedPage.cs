@@ -10,13 +10,16 @@ internal sealed class WantedPage : ListPage
     private readonly IWantedActs acts;
     private WantedModel model = new([]);
 
+    // What was hunted before a hunt was begun; null where none was.
+    private HashSet<long>? before;
+
     public WantedPage(IWantedActs acts)
         : base(Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
     {
         this.acts = acts;
         Acts =
         [
-            new((Key)'h', Spoken("Hunt another part"), new("h", Spoken("hunt")), (view, vehicle) => acts.New(view, vehicle.Id)),
+            new((Key)'h', Spoken("Hunt another part"), new("h", Spoken("hunt")), (view, vehicle) => Hunt(view, vehicle.Id)),
             new((Key)'o', Spoken("Enter an offer, judged as it is typed"), new("o", Spoken("offer")), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
             new((Key)'i', Spoken("Type in what was counted in the yard"), new("i", Spoken("counts")), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
             new((Key)'c', Spoken("The yard card"), new("c", Spoken("card")), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
@@ -30,9 +33,11 @@ internal sealed class WantedPage : ListPage
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         model = acts.Read(vehicle.Id);
+        int? begun = before is { } known && model.Rows.ToList().FindIndex(row => !known.Contains(row.WantedId)) is >= 0 and var at ? at : null;
+        before = null;
         Show(
             [new(Spoken("wanted, and offered for it")), new(Spoken("window, claim"), 14), new(Spoken("price"), 14, Right: true), new("", 9)],
-            model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop);
+            model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop, begun);
     }
 
     private static TextRun[] Cells(WantedRow row) =>
@@ -40,6 +45,15 @@ internal sealed class WantedPage : ListPage
         row is { OfferId: null, CountedId: null } ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
         row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, row.IsOverdue ? Tone.Clash : Tone.Quiet),
     ];
+
+    // What is done next is about the new hunt.
+    private string? Hunt(IWorkbenchView view, long vehicleId)
+    {
+        var known = model.Rows.Select(row => row.WantedId).ToHashSet();
+        var said = acts.New(view, vehicleId);
+        before = said is null ? null : known;
+        return said;
+    }
 
     private string? On(Func<WantedRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? act(row) : null;
 }

@@ -30,6 +30,13 @@ internal static class WantedRows
             ])
         {
             IsOverdue = isOverdue,
+            Windows =
+            [
+                .. wanted.Windows.Select(window => new HuntedWindow(window.Quantity.InWords(), WantedWindows.UnitOf(window.Quantity), window.Read(), true)),
+                .. today.Where(window => !window.Window.IsEmpty).Select(window => new HuntedWindow(window.Quantity, window.Unit, window.Window, false)),
+            ],
+            Money = wanted.Most,
+            Until = wanted.Deadline,
         };
     }
 
@@ -39,23 +46,29 @@ internal static class WantedRows
     /// <param name="offer">What is offered for it.</param>
     /// <param name="counted">What was counted on it; null for nothing.</param>
     /// <param name="bought">The part that it became; null where it was not bought.</param>
+    /// <param name="others">What else is on offer.</param>
     /// <param name="today">The day it is.</param>
-    public static WantedRow Offer(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, Offer offer, YardCount? counted, PartPlace? bought, DateOnly today)
+    public static WantedRow Offer(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, Offer offer, YardCount? counted, PartPlace? bought, IReadOnlyList<Offer> others, DateOnly today)
     {
         if (bought is not null) return Bought(wanted, offer, bought);
 
-        var judged = JudgedOffer.Of(bench, rejected, wanted, offer.Claimed, offer.Price, offer.What);
+        var claim = Claim.Read(offer.Claimed);
+        if (counted is not null && claim.IsWordAlone) claim = Claim.Read(counted.Claimed);
+        var judged = JudgedOffer.Of(bench, rejected, wanted, claim.ToString(), offer.Price, offer.What, offer.Notes, others);
         var isOver = offer.Expires < today;
         return new(
-            wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
+            wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line(Spoken("claimed"), Claim.Read(offer.Claimed).Said), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                .. Line(Spoken("claimed"), claim.Said), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ])
         {
             Judged = judged,
+            Money = offer.Price,
+            Seen = offer.Seen,
+            Until = offer.Expires,
         };
     }
 
@@ -65,17 +78,23 @@ internal static class WantedRows
         [
             bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it, once its place is chosen."),
             .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
-        ]);
+        ])
+    {
+        Money = offer.Price,
+        Seen = offer.Seen,
+        Until = offer.Expires,
+    };
 
     /// <summary>A count that nobody offers the part of yet.</summary>
-    public static WantedRow Counted(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, YardCount count)
+    public static WantedRow Counted(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, YardCount count, IReadOnlyList<Offer> others)
     {
-        var judged = JudgedOffer.Of(bench, rejected, wanted, count.Claimed, null);
+        var judged = JudgedOffer.Of(bench, rejected, wanted, count.Claimed, null, others: others);
         return new(
             wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
+            Seen = count.Session.Date,
             Judged = judged,
         };
     }

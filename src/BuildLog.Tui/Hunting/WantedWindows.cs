@@ -62,6 +62,9 @@ internal static class WantedWindows
         _ => null,
     };
 
+    /// <summary>What such a number is told in.</summary>
+    public static Unit UnitOf(WindowOf quantity) => quantity is WindowOf.AxleRatio or WindowOf.TopGearRatio or WindowOf.OverdriveRatio or WindowOf.LowRangeRatio ? Units.One : Units.Metre;
+
     /// <summary>The window as it is kept with a wanted part, a digit finer than it is shown and rounded outwards, so that it refuses nothing that would do; null for what no wanted part is limited by, or where nothing is left.</summary>
     public static WantedWindow? Of(WindowOfPart part)
         => Quantity(part) is { } of && !part.Window.IsEmpty ? Kept(of, part.Window) : null;

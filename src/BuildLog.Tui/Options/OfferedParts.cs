@@ -49,12 +49,15 @@ internal sealed class OfferedParts(IReadOnlyList<Offer> offers, Driveline drivel
             if (!read(offer).Understood(out var part)) continue;
 
             var claim = Claim.Read(offer.Claimed);
+            var isOutside = OfferJudgement.Of(offer).IsOutsideTheHunt;
             candidates.Add(new(offer.What, part, Pool.Offered)
             {
                 Price = offer.Price is { } price ? new(price.Minor, price.Currency) : null,
                 Barred = barred?.Invoke(offer),
                 Typed = new PlannedOffer(offer.What, claim).Text,
                 IsWordAlone = claim.IsWordAlone,
+                IsOutsideTheHunt = isOutside,
+                Told = isOutside ? Spoken("outside what you hunt") : null,
             });
         }
 

@@ -13,7 +13,7 @@ internal static class OptionWords
 
     /// <summary>The offers that are among none of the ways out; empty where all are.</summary>
     public static string PassedOver(WaysOut found)
-        => found.PassedOver.Count == 0 ? "" : Spoken($"On offer, but in none of these, as something here is at least as good or they do not do: {string.Join("; ", found.PassedOver)}.");
+        => found.PassedOver.Count == 0 ? "" : Spoken($"On offer, but in none of these, as something here is at least as good or they do not do: {string.Join("; ", found.PassedOver.Select(offer => offer.InWords))}.");
 
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
@@ -38,10 +38,27 @@ internal static class OptionWords
 
     public static string Cost(Option option, string? currency) => option.CostMinor switch
     {
-        null => Spoken("price not known"),
+        null => Asked(option) is { Count: > 0 } asked ? Spoken($"{string.Join(" + ", asked)}, not compared with {currency}") : Spoken("price not known"),
         0 => Takes(option) is { Count: > 0 } vehicles ? Spoken($"from {string.Join(Spoken(" and "), vehicles)}") : IsFree(option) ? Spoken("costs nothing") : Spoken("inspect first"),
         { } minor => PriceWords.Of(minor, currency),
     };
+
+    // Each price as it stands, where only their currencies keep them from being added; none where one is not known.
+    private static IReadOnlyList<string> Asked(Option option)
+    {
+        var asked = ((string?[])[Asked(option.Gearbox), Asked(option.Overdrive), Asked(option.Axle), Asked(option.Tyres)]).OfType<string>().ToList();
+        return asked.Contains("") ? [] : asked;
+    }
+
+    private static string? Asked<T>(Candidate<T> candidate)
+        where T : class
+        => candidate switch
+        {
+            { IsInPlace: true } => null,
+            { Beside: null, Price: { } price } => PriceWords.Of(price.Minor, price.Currency),
+            { Beside: null, Pool: Pool.Owned or Pool.Elsewhere } or { Part: null } => null,
+            _ => "",
+        };
 
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)

@@ -37,7 +37,7 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
             [.. here.Axles, .. Owned<AxleComponent, Axle>(driveline.DrivingPosition, tried => tried.DrivingAxle), .. Offered(driveline.DrivingPosition, offered.Axles), .. Listed(driveline.DrivingPosition, () => ListedParts.Axles(driveline.DrivingAxle!))],
             [.. here.Tyres, .. Owned<WheelSetComponent, TyreSet>(Position.Tyres, tried => tried.Tyres), .. Offered(Position.Tyres, offered.Tyres), .. Listed(Position.Tyres, () => ListedParts.Tyres(driveline.Tyres!, bench.Goals))]);
         return parts.Count > 1
-            ? parts
+            ? parts.In(shop.Workshop().Currency)
             : throw new RefusedException("empty-pool", Spoken($"There is nothing else to try on {bench.Vehicle.Name}: nothing that is {wish.PoolsInWords} would go in as {wish.ChangingInWords}. Search more than that."), "owned,listed");
     }
 

@@ -20,7 +20,7 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     public IReadOnlyList<Option> InOrder { get; } = [.. Answer.ByChanges.SelectMany(group => group)];
 
     /// <summary>Offers that were searched and stand in none of the options: something among them is at least as good in every respect, or they clash.</summary>
-    public IReadOnlyList<string> PassedOver { get; private init; } = [];
+    public IReadOnlyList<PassedOffer> PassedOver { get; private init; } = [];
 
     /// <summary>What was rejected for the vehicle before.</summary>
     public RejectedPlans Rejected { get; init; } = RejectedPlans.None;
@@ -61,7 +61,15 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
         };
     }
 
-    private static IEnumerable<string> Offered<T>(IEnumerable<Candidate<T>> candidates)
+    private static IEnumerable<PassedOffer> Offered<T>(IEnumerable<Candidate<T>> candidates)
         where T : class
-        => candidates.Where(candidate => candidate.Pool == Pool.Offered).Select(candidate => candidate.Name);
+        => candidates.Where(candidate => candidate.Pool == Pool.Offered).Select(candidate => new PassedOffer(candidate.Name, candidate.Told));
+}
+
+/// <summary>An offer that stands in none of the ways out.</summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Told">What has to be known of it first; null for nothing.</param>
+internal sealed record PassedOffer(string Name, string? Told)
+{
+    public string InWords => Told is null ? Name : $"{Name} ({Told})";
 }

@@ -215,6 +215,8 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
                     .. planned.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}"),
                 ])
             {
+                Day = plan.Date,
+                EngineSpeed = WhatIfForm.EngineSpeed(planned),
                 Reason = plan.Reason,
                 Doubts = doubts,
                 Whole = Gearing.Options.VerdictCounts.Of(planned.Findings),
@@ -222,7 +224,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         }
         catch (RefusedException refused)
         {
-            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, .. doubts.Select(doubt => $"! {doubt}"), refused.Message]) { Reason = plan.Reason, Doubts = doubts };
+            return new(plan.Id, plan.Name, DayText.InShort(plan.Date), plan.State.InWords(), null, Spoken("cannot be said"), "", [.. lines, .. doubts.Select(doubt => $"! {doubt}"), refused.Message]) { Day = plan.Date, Reason = plan.Reason, Doubts = doubts };
         }
     }
 

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 
 namespace BuildLog.Tui.Plans;
@@ -15,6 +16,12 @@ internal sealed record PlansModel(IReadOnlyList<PlanRow> Rows, string Trying = "
 /// <param name="Lines">What it changes, what became of it and why, and what would not fit.</param>
 internal sealed record PlanRow(long Id, string Name, string Date, string State, Verdict? Worst, string Counts, string Cruise, IReadOnlyList<string> Lines)
 {
+    /// <summary>The day it was made.</summary>
+    public DateOnly Day { get; init; }
+
+    /// <summary>The engine speed at the first cruise goal, rev/s; null where it cannot be said.</summary>
+    public Measured? EngineSpeed { get; init; }
+
     /// <summary>Why it was kept or rejected; empty where nobody said.</summary>
     public string Reason { get; init; } = "";
 

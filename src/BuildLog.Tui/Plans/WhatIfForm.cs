@@ -2,6 +2,7 @@ using BuildLog.Data;
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Tui.Bench;
@@ -76,8 +77,10 @@ internal static class WhatIfForm
     }
 
     /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
-    public static string Cruise(VehicleOnBench bench)
-        => bench.Goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(bench.Driveline, goal) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
+    public static string Cruise(VehicleOnBench bench) => EngineSpeed(bench) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
+
+    /// <summary>The same as a number, rev/s; null where it cannot be said.</summary>
+    public static Measured? EngineSpeed(VehicleOnBench bench) => bench.Goals.Cruise is [var goal, ..] ? CruiseCheck.EngineSpeed(bench.Driveline, goal) : null;
 
     // What is wrong with it is said below it at every key, not only when it is left.
     private static TextEntry Entry(string id, string caption, string hint, string? typed, Func<string, string?> wrong)

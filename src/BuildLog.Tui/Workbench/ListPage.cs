@@ -30,12 +30,12 @@ internal abstract class ListPage : VehiclePage
         set => content.List.WhenEmpty = value;
     }
 
-    /// <summary>Shows rows, and says how the text of a row is made for a width.</summary>
-    protected void Show<T>(IReadOnlyList<RowColumn> columns, IReadOnlyList<T> rows, Func<T, TextRun[]> cells, Func<T, int, IReadOnlyList<TextLine>> text, bool fromTop)
+    /// <summary>Shows rows, and says how the text of a row is made for a width; <paramref name="at"/> is chosen then, or the row that was.</summary>
+    protected void Show<T>(IReadOnlyList<RowColumn> columns, IReadOnlyList<T> rows, Func<T, TextRun[]> cells, Func<T, int, IReadOnlyList<TextLine>> text, bool fromTop, int? at = null)
     {
         IReadOnlyList<TextRun[]> runs = [.. rows.Select(cells)];
         table = new([.. columns.Select(column => column.Heading)], [.. runs.Select(row => row.Select(run => run.Text).ToArray())]);
-        content.Show(columns, runs, (row, width) => text(rows[row], width), fromTop ? 0 : null);
+        content.Show(columns, runs, (row, width) => text(rows[row], width), fromTop ? 0 : at);
     }
 
     private void AskFor(Key key)

@@ -56,6 +56,21 @@ public sealed class HuntingAPart : IDisposable
         Assert.Equal(Verdict.Fits, OfferJudgement.Of(wanted, "3.08", null).Verdict);
     }
 
+    // 5 × 114.3 is wanted.
+    [Theory]
+    [InlineData("", Verdict.Watch, false)]
+    [InlineData("bolt circle 5x114.3, dry", Verdict.Fits, false)]
+    [InlineData("Bolt circle: 5 x 108; dry", Verdict.Clash, true)]
+    public void Holds_what_it_must_have_against_what_is_told(string notes, Verdict verdict, bool isOutside)
+    {
+        var wanted = test.Shop.Add(Axle(test.Vehicle("Brindle"), "2.85", "3.21"));
+        test.Shop.Add(new Offer(wanted) { What = "yard axle", Claimed = "3.08", Notes = notes, Seen = new(2026, 5, 3) });
+
+        var judged = OfferJudgement.Of(Assert.Single(test.Shop.Offers(wanted)));
+
+        Assert.Equal((verdict, isOutside), (Assert.Single(judged.MustHaves).Verdict, judged.IsOutsideTheHunt));
+    }
+
     [Fact]
     public void Judges_tyres_by_the_size_claimed()
     {

@@ -176,6 +176,25 @@ public sealed class OptionSearchTests
         Assert.All(answer.Options, option => Assert.Equal(110 / 3.6 / option.Tyres.Part!.RollingCircumference!.Value.Value * option.Axle.Part!.Ratio!.Value.Value, option.CruiseEngineSpeed!.Value, 1e-9));
     }
 
+    // Of two axles that do the same, the one that its own hunt was not meant for is cheaper: it throws nothing out and comes last.
+    [Fact]
+    public void What_lies_outside_its_hunt_comes_after_all_that_does_not()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with
+        {
+            Axles =
+            [
+                .. here.Axles, Candidate("hunted", 3.08) with { Price = new(10_000, "EUR") },
+                Candidate("outside", 3.08) with { Price = new(5_000, "EUR"), IsOutsideTheHunt = true },
+            ],
+        };
+
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
+
+        Assert.Equal(["hunted", "outside"], answer.Options.Select(option => option.Axle.Name));
+    }
+
     [Fact]
     public void An_empty_list_is_a_sentence()
     {

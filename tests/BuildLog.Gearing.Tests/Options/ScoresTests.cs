@@ -139,6 +139,10 @@ public sealed class ScoresTests
         Assert.Equal((1L, 6L), (here.Count, more.Count));
         Assert.Equal((null, "SEK"), (here.Currency, more.Currency));
         Assert.Equal("EUR", (more with { Axles = here.Axles }).Currency);
+
+        // One price in other money takes none of the others out of the comparison; the shop's own money is what it reckons in where anything costs that.
+        var mostlyEuro = more with { Tyres = [.. more.Tyres, new("more", InventedCar.Rolling(2.0), Pool.Offered) { Price = new(200, "EUR") }] };
+        Assert.Equal(("EUR", "SEK", "EUR"), (mostlyEuro.Currency, mostlyEuro.In("SEK").Currency, mostlyEuro.In("GBP").Currency));
         Assert.Equal("no overdrive", here.Overdrives[0].Name);
         Assert.All([here.Gearboxes[0].IsInPlace, here.Overdrives[0].IsInPlace, here.Axles[0].IsInPlace, here.Tyres[0].IsInPlace], Assert.True);
         Assert.Contains("No gearbox is fitted", Assert.Throws<RefusedException>(() => CandidateParts.InPlace(InventedCar.Plain with { Transmission = null })).Message, StringComparison.Ordinal);

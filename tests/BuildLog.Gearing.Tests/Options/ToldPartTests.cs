@@ -70,8 +70,8 @@ public sealed class ToldPartTests
     [Theory]
     [InlineData("3.36", "3.36", "", "3.36")]
     [InlineData("3.36; counted 3.350±0.027", "3.36", "3.350±0.027", "3.36; counted 3.350±0.027")]
-    [InlineData("counted 3.350±0.027", "", "3.350±0.027", "3.350±0.027")]
-    [InlineData(" 3.350±0.027 ", "", "3.350±0.027", "3.350±0.027")]
+    [InlineData("counted 3.350±0.027", "", "3.350±0.027", "counted 3.350±0.027")]
+    [InlineData(" 3.350±0.027 ", "3.350±0.027", "", "3.350±0.027")]
     [InlineData("", "", "", "")]
     public void A_claim_keeps_what_is_said_beside_what_was_counted(string text, string said, string counted, string again)
     {

@@ -100,8 +100,8 @@ public sealed class HuntingTests : IDisposable
         Assert.Contains("kept with this hunt: axle ratio 3.40 to 3.49", hunted.Lines);
         Assert.Contains(hunted.Lines, line => line.StartsWith("what would do today: axle ratio 3.23 to 3.49, for certain ", StringComparison.Ordinal));
         var said = acts.Offer(view.Type(("what", "axle, row 9"), ("claimed", "3.36")), brindle.Id, row)!;
-        Assert.Contains("clash: it meets the goal: ", said, StringComparison.Ordinal);
-        Assert.Contains("lies outside the window kept with this hunt, axle ratio 3.40 to 3.49.", said, StringComparison.Ordinal);
+        Assert.Contains("clash: outside the window kept with this hunt, axle ratio 3.40 to 3.49: it is 3.36", said, StringComparison.Ordinal);
+        Assert.Contains("It meets the goal: ", said, StringComparison.Ordinal);
     }
 
     // 100 km/h at 2600 rev/min leave up to 3.4914, shown as 3.49, and the tyres are known well enough for 3.4847: what lies between is not sure, and no clash.
@@ -128,6 +128,7 @@ public sealed class HuntingTests : IDisposable
 
     [Theory]
     [InlineData("3.36; counted 3.350±0.027", Verdict.Fits, "fits: it meets the goal: At 100 km/h in top (4) the engine turns ")]
+    [InlineData("3.36±0.01", Verdict.Watch, " 3.36±0.01 is only the seller's word: count or measure it before you pay.")]
     [InlineData("3.36", Verdict.Watch, "watch: it meets the goal: At 100 km/h in top (4) the engine turns ")]
     [InlineData("3.36", Verdict.Watch, " 3.36 is only the seller's word: count or measure it before you pay.")]
     [InlineData("3.36; counted 4.10±0.03", Verdict.Clash, "The count contradicts the seller: he says 3.36, counted is 4.10±0.03.")]
@@ -316,7 +317,7 @@ public sealed class HuntingTests : IDisposable
         Assert.Empty(view.Refused);
         var counted = shop.Parts().Single(part => part.Component.Name.EndsWith("counted in the yard", StringComparison.Ordinal)).Component;
         Assert.Equal(["10:16 3/4"], Assert.IsType<TurnCountSession>(Assert.Single(shop.Sessions(counted))).Readings);
-        Assert.StartsWith("3.350±", shop.Offers(shop.Wanted(brindle).First(wanted => wanted.Id == row.WantedId)).Single(offer => offer.What == "axle, row 9").Claimed, StringComparison.Ordinal);
+        Assert.StartsWith("counted 3.350±", shop.Offers(shop.Wanted(brindle).First(wanted => wanted.Id == row.WantedId)).Single(offer => offer.What == "axle, row 9").Claimed, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -348,7 +349,7 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal(changes + 1, shop.Changes(most: 51).Count);
         WantedRow Counted() => acts.Read(brindle.Id).Rows.Single(each => each.CountedId is not null);
         Assert.Equal((Verdict.Fits, row.WantedId), (Counted().Verdict, Counted().WantedId));
-        Assert.StartsWith("3.350±", Counted().Says, StringComparison.Ordinal);
+        Assert.StartsWith("counted 3.350±", Counted().Says, StringComparison.Ordinal);
 
         // It follows the name of what is hunted.
         acts.Edit(view.Type(("title", "axle for the motorway")), brindle.Id, acts.Read(brindle.Id).Rows.First(each => each.WantedId == row.WantedId));
@@ -541,8 +542,8 @@ public sealed class HuntingTests : IDisposable
 
     // A tyre of 2.05 m and a top gear of 0.82: by the roll-out and the count of the yard.
     [Theory]
-    [InlineData(WantedKind.Tyres, "rolls", "3:6150 mm", "2.050±", " m")]
-    [InlineData(WantedKind.Transmission, "turns", "10:8.25", "0.825±", "")]
+    [InlineData(WantedKind.Tyres, "rolls", "3:6150 mm", "counted 2.050±", " m")]
+    [InlineData(WantedKind.Transmission, "turns", "10:8.25", "counted 0.825±", "")]
     public void Gearboxes_and_tyres_are_counted_in_the_yard_too(WantedKind kind, string entry, string reading, string claim, string unit)
     {
         var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "another" });
@@ -739,6 +740,46 @@ public sealed class HuntingTests : IDisposable
         acts.Card(view, haldor.Id, row);
         Assert.StartsWith("YARD CARD  front axle for Haldor", view.Told[^1][0], StringComparison.Ordinal);
         Assert.Contains("this window matches the rear axle as it is now", string.Join(' ', view.Told[^1].Select(line => line.Trim())), StringComparison.Ordinal);
+    }
+
+    // Alone either end clashes with what stays at the other; 3.73 at both ends matches.
+    [Fact]
+    public void Axles_offered_for_both_ends_are_judged_as_a_pair()
+    {
+        var haldor = shop.FindVehicle("Haldor");
+        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        acts.New(view.Pick("other-axle").Type(), haldor.Id);
+        acts.New(view.Pick(nameof(WantedKind.Axle)).Type(), haldor.Id);
+        WantedRow Row(string what) => acts.Read(haldor.Id).Rows.Single(each => each.What == what);
+
+        acts.Offer(view.Type(("what", "front end"), ("claimed", "counted 3.730±0.002")), haldor.Id, Row("front axle for Haldor"));
+        Assert.Equal(Verdict.Clash, Row("front end").Verdict);
+
+        acts.Offer(view.Type(("what", "rear end"), ("claimed", "counted 3.730±0.002")), haldor.Id, Row("axle for Haldor"));
+        Assert.Contains("only together with rear end, which is on offer for axle for Haldor", Row("front end").Lines[0], StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("only together with front end, which is on offer for front axle for Haldor", Row("rear end").Lines[0], StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(Row("front end").Judged!.Whole, Row("rear end").Judged!.Whole);
+        Assert.Equal(Row("front end").Verdict, Row("rear end").Verdict);
+    }
+
+    // The count decides the ratio; what the part must have besides is asked, measured, or told otherwise.
+    [Theory]
+    [InlineData("", Verdict.Watch, "bolt circle: not told; ask or measure, it must have 5 × 114.3.")]
+    [InlineData("five studs", Verdict.Watch, "bolt circle: not told; ask or measure, it must have 5 × 114.3.")]
+    [InlineData("from a van; bolt circle 5x114.3", Verdict.Fits, "fits: it meets the goal")]
+    [InlineData("from a van; bolt circle: 5 × 108. Dry", Verdict.Clash, "clash: bolt circle: it has 5 × 108, and must have 5 × 114.3.")]
+    public void What_a_part_must_have_is_held_against_what_is_told_of_it(string notes, Verdict verdict, string says)
+    {
+        var (acts, row) = Hunted();
+        acts.Edit(view.Type(("musts", "bolt circle: 5 × 114.3")), brindle.Id, row);
+
+        acts.Offer(view.Type(("what", "axle, row 9"), ("claimed", "counted 3.350±0.027"), ("notes", notes)), brindle.Id, row);
+
+        var offer = acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
+        Assert.Equal(verdict, offer.Verdict);
+        Assert.Contains(says, offer.Lines[0], StringComparison.OrdinalIgnoreCase);
+        acts.Close(view.Pick("bought").Look(), brindle.Id, offer);
+        Assert.Equal(verdict == Verdict.Watch, view.Echoes.Any(line => line.Contains("ask or measure", StringComparison.Ordinal)));
     }
 
     [Fact]

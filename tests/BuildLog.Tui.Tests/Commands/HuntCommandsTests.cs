@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.Json;
 using BuildLog.Data.Files;
 using BuildLog.Data.Plans;
 using BuildLog.DemoData;
@@ -19,12 +21,32 @@ public sealed class HuntCommandsTests : IDisposable
         var hunt = Said.By("wanted", "Brindle", "--database", path, "--json").Json.GetProperty("wanted")[0];
 
         Assert.Equal("longer axle", hunt.GetProperty("name").GetString());
-        Assert.Equal("3.23 to 3.49", hunt.GetProperty("window").GetString());
+        var window = hunt.GetProperty("windows")[0];
+        Assert.Equal((3.23, 3.49, true), (window.GetProperty("window").GetProperty("low").GetDouble(), window.GetProperty("window").GetProperty("high").GetDouble(), window.GetProperty("keptWithHunt").GetBoolean()));
+        Assert.Equal((35000, "EUR"), (hunt.GetProperty("mayCostMinor").GetInt64(), hunt.GetProperty("currency").GetString()));
         var offers = hunt.GetProperty("offers").EnumerateArray().ToDictionary(offer => offer.GetProperty("claimed").GetString()!);
         Assert.Equal("watch", offers["3.36"].GetProperty("verdict").GetString());
+        Assert.Equal((28000, "EUR", "2024-11-09"), (offers["3.36"].GetProperty("costMinor").GetInt64(), offers["3.36"].GetProperty("currency").GetString(), offers["3.36"].GetProperty("seen").GetString()));
         Assert.Equal("clash", offers["4.10"].GetProperty("verdict").GetString());
         Assert.Equal((0, 1), (offers["3.36"].GetProperty("whole").GetProperty("clash").GetInt32(), offers["4.10"].GetProperty("whole").GetProperty("clash").GetInt32()));
         Assert.Contains("count or measure it before you pay", Said.By("wanted", "Brindle", "--database", path).Output.ReplaceLineEndings(" ").Replace("      ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    // 2 · 16.75 / 10 = 3.35 twice, the second time over twice the turns; then 2 · 20 / 10 = 4.00.
+    [Fact]
+    public void A_second_count_in_the_yard_joins_the_first_where_they_agree_and_else_says_that_they_contradict()
+    {
+        Said Count(string turns) => Said.By("axle", "--turns", turns, "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer axle", "--database", path);
+        List<JsonElement> Counted() => [.. Said.By("wanted", "Brindle", "--database", path, "--json").Json.GetProperty("wanted")[0].GetProperty("offers").EnumerateArray().Where(offer => offer.GetProperty("counted").GetString()!.Length > 0)];
+
+        Count("10:16.75");
+        var first = Assert.Single(Counted()).GetProperty("counted").GetString();
+        Assert.Contains($"It agrees with what was counted before, {first}, and is kept with it.", Count("20:33.5").Output, StringComparison.Ordinal);
+        Assert.NotEqual(first, Assert.Single(Counted()).GetProperty("counted").GetString());
+
+        Assert.Contains("It contradicts the 3.350±", Count("10:20").Output, StringComparison.Ordinal);
+        Assert.Equal(2, Counted().Count);
+        Assert.Contains("It contradicts the 3.350±", Said.By("wanted", "Brindle", "--database", path).Output, StringComparison.Ordinal);
     }
 
     // 2505 rev/min instead of 3530, as the options say of the same gears.
@@ -44,7 +66,10 @@ public sealed class HuntCommandsTests : IDisposable
     public void What_was_tried_is_kept_as_a_plan_which_is_listed_and_rejected()
     {
         Assert.Equal(0, Said.By("what-if", "Brindle", "--set", "axle=5.13", "--set", "mass=1600 kg", "--keep", "short axle", "--database", path).ExitCode);
-        Assert.Equal("short axle", Said.By("plans", "Brindle", "--database", path, "--json").Json.GetProperty("plans")[0].GetProperty("name").GetString());
+        var kept = Said.By("plans", "Brindle", "--database", path, "--json").Json.GetProperty("plans")[0];
+        Assert.Equal("short axle", kept.GetProperty("name").GetString());
+        Assert.Equal(DateOnly.FromDateTime(DateTime.Today), DateOnly.ParseExact(kept.GetProperty("date").GetString()!, "yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Assert.True(kept.GetProperty("cruiseRpm").GetDouble() > 3000 && kept.GetProperty("cruiseRpmExpanded95").GetDouble() > 0);
 
         var rejected = Said.By("plans", "Brindle", "--reject", "short", "--database", path, "--json").Json.GetProperty("plans")[0];
 

@@ -1,5 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
+using BuildLog.DemoData;
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
+using BuildLog.Tui.Options;
 
 namespace BuildLog.Tui.Tests.Commands;
 
@@ -83,6 +87,47 @@ public sealed class OptionsCommandTests
         Assert.Equal(28000, first.GetProperty("costMinor").GetInt64());
         Assert.Equal("EUR", first.GetProperty("currency").GetString());
         Assert.Contains("offered at 280.00 EUR", first.GetProperty("parts")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    // The newest offer names pounds and lies outside the 3.23 to 3.49 that is hunted: 2 · 16 / 10 = 3.20.
+    [Fact]
+    public void An_offer_in_other_money_and_outside_the_hunt_takes_no_price_away_and_comes_last()
+    {
+        var path = DemoShop.CreateFreshCopy();
+        try
+        {
+            Assert.Equal(0, Said.By("axle", "--turns", "10:16", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer axle", "--offer", "row 11", "--price", "300 GBP", "--database", path).ExitCode);
+
+            var options = Said.By("options", "Brindle", "--database", path, "--json", "--pool", "offered", "--change", "axle").Json.GetProperty("options").EnumerateArray().ToList();
+
+            Assert.Equal(28000, options[0].GetProperty("costMinor").GetInt64());
+            Assert.False(options[0].GetProperty("outsideTheHunt").GetBoolean());
+            Assert.All(options.Skip(1), option => Assert.True(option.GetProperty("outsideTheHunt").GetBoolean()));
+            var said = string.Join(' ', Said.By("options", "Brindle", "--database", path, "--pool", "offered", "--change", "axle").Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+            Assert.Contains("row 11 (outside what you hunt)", said, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        }
+    }
+
+    // Nothing else is offered, so nothing is dearer: the price is told as it is.
+    [Fact]
+    public void A_price_in_other_money_is_told_as_it_is()
+    {
+        var option = new Option(
+            Here<Transmission>(new("box", [])), Here<Overdrive>(null), new("long", new("long", null), Pool.Offered) { Price = new(30000, "GBP") }, Here<TyreSet>(new("set", null, null)), new(), new(0, 0, 0, double.PositiveInfinity, 1, 0))
+        {
+            Findings = [],
+        };
+
+        Assert.Equal("300.00 GBP, not compared with EUR", OptionWords.Cost(option, "EUR"));
+        Assert.Equal("price not known", OptionWords.Cost(option with { Axle = option.Axle with { Price = null } }, "EUR"));
+
+        static Candidate<T> Here<T>(T? part)
+            where T : class
+            => new("here", part, Pool.Owned) { IsInPlace = true };
     }
 
     [Fact]

@@ -64,9 +64,13 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 
     public void Map(IWorkbenchView view) => Note("map");
 
-    WantedModel IWantedActs.Read(long vehicleId) => Wanted;
+    /// <summary>A hunt begun with h is there afterwards.</summary>
+    public bool Begins { get; set; }
 
-    public string? New(IWorkbenchView view, long vehicleId) => Note("new");
+    WantedModel IWantedActs.Read(long vehicleId)
+        => Begins && Asked.Contains("new") ? new([.. Wanted.Rows, new(2, null, "top gear", "", "", null, "hunting", [])]) : Wanted;
+
+    public string? New(IWorkbenchView view, long vehicleId) => Note("new") ?? (Begins ? "Hunted now: top gear." : null);
 
     public string? Edit(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"edit {row.What}");
 

@@ -1,4 +1,6 @@
 using BuildLog.Tui.Bench;
+using BuildLog.Tui.Hunting;
+using BuildLog.Tui.Tests.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
@@ -58,6 +60,22 @@ public sealed class HuntingPagesTests
         screen.Show(workbench).Press((Key)'2').Type("hoicd").Press(Key.CursorDown).Type("d").Press(Key.Enter);
 
         Assert.Equal(["new", "offer longer axle", "count longer axle", "card longer axle", "close longer axle", "close Hedge 5, row 2", "edit Hedge 5, row 2"], hunt.Asked);
+    }
+
+    [Fact]
+    public void A_hunt_just_begun_is_the_one_that_is_offered_for()
+    {
+        hunt.Begins = true;
+        using var page = new WantedPage(hunt);
+        var (vehicle, view) = (InventedShop.Workbench().Chosen!, new AnsweringView(InventedShop.Workbench()));
+        void Press(char key) => page.Acts.Single(act => act.Key == (Key)key).Do(view, vehicle);
+
+        page.Show(vehicle, fromTop: true);
+        Press('h');
+        page.Show(vehicle, fromTop: false);
+        Press('o');
+
+        Assert.Equal(["new", "offer top gear"], hunt.Asked);
     }
 
     [Fact]
