@@ -70,16 +70,19 @@ public static class ToldPart
     }
 
     /// <summary>The gearbox of a claim; a count is of its top gear, and what is said of the others stands.</summary>
+    /// <remarks>It is another box however little is told of it: what it bolts to nobody knows.</remarks>
     public static Parsed<Transmission> Gearbox(Claim claim, string name, Transmission? fitted)
     {
-        if (claim.IsWordAlone) return Gearbox(claim.Said, name, fitted);
+        var said = Gearbox(claim.Said, name, fitted).Then<Transmission>(AnotherBox);
+        if (claim.IsWordAlone) return said;
 
-        var said = Gearbox(claim.Said, name, fitted);
-        return Gearbox(claim.Decides, name, said.Understood(out var box) ? box : fitted).Then<Transmission>(counted => counted with
+        return Gearbox(claim.Decides, name, said.Understood(out var box) ? box : fitted).Then<Transmission>(counted => AnotherBox(counted) with
         {
             Gears = [.. counted.Gears.SkipLast(1), counted.Gears[^1] with { Ratio = AsCounted(counted.Gears[^1].Ratio), Quoted = said.Understood(out var told) ? told.Gears[^1].Ratio : null }],
         });
     }
+
+    private static Transmission AnotherBox(Transmission box) => new(box.Name, box.Gears) { Converter = box.Converter };
 
     /// <param name="text">A size such as <c>205/65R15</c>, or a rolling circumference such as <c>2.05 m</c>.</param>
     /// <param name="name">What to call it.</param>

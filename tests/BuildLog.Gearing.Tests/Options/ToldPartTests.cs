@@ -67,6 +67,16 @@ public sealed class ToldPartTests
         Assert.Equal("25 spline", ToldPart.Gearbox("0.82", "box", fitted).OrRefuse().Output);
     }
 
+    // Who told less of it would have the better offer.
+    [Fact]
+    public void An_offered_box_is_another_one_though_only_its_top_gear_is_told()
+    {
+        var fitted = InventedCar.Plain.Transmission! with { Output = "25 spline", Front = new() { BellHousing = "small" } };
+
+        Assert.Null(ToldPart.Gearbox(Claim.Read("0.82"), "box", fitted).OrRefuse().Output);
+        Assert.Null(ToldPart.Gearbox(Claim.Read("0.82; counted 0.820±0.003"), "box", fitted).OrRefuse().Front?.BellHousing);
+    }
+
     [Theory]
     [InlineData("3.36", "3.36", "", "3.36")]
     [InlineData("3.36; counted 3.350±0.027", "3.36", "3.350±0.027", "3.36; counted 3.350±0.027")]
