@@ -63,7 +63,7 @@ internal sealed class AxleTorqueCheck : ICheck
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
     {
-        foreach (var missing in Missing.Torque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
+        foreach (var missing in Missing.PeakTorque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
         if (axle.Ratio is null) yield return new(Spoken($"the {position.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 }

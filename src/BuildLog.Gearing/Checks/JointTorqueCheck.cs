@@ -85,7 +85,7 @@ internal sealed class JointTorqueCheck : ICheck
 
         if (asked is null)
         {
-            yield return new(Spoken("neither the low-gear torque nor the wheel-slip torque is known"), driveline.Engine?.Torque is null ? Spoken("enter the engine's torque") : Spoken("enter the gear ratios"));
+            yield return new(Spoken("neither the low-gear torque nor the wheel-slip torque is known"), driveline.Engine?.PeakTorque is null ? Spoken("enter the engine's torque") : Spoken("enter the gear ratios"));
         }
         else if (shaft.Shaft.JointRating is not null)
         {
@@ -100,5 +100,5 @@ internal sealed class JointTorqueCheck : ICheck
     }
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, FittedShaft shaft)
-        => [.. Missing.Torque(driveline), .. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.LowRange(driveline)];
+        => [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.LowRange(driveline)];
 }

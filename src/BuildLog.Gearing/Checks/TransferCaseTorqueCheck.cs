@@ -34,7 +34,7 @@ internal sealed class TransferCaseTorqueCheck : ICheck
         var asked = TorqueAsked.Of(lowGear, slip, rating.Value);
         if (asked is null || ((lowGear is null || slip is null) && !wanted.Contains(asked.Interval95)))
         {
-            var missing = lowGear is null ? [.. Missing.Torque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
+            var missing = lowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
             yield return this.Open(between, Spoken("Whether the transfer case holds"), missing, unit, wanted, source);
             yield break;
         }
@@ -50,8 +50,8 @@ internal sealed class TransferCaseTorqueCheck : ICheck
     }
 
     private static Measured? InLowGear(Driveline driveline)
-        => driveline is { Engine.Torque: { } torque, Transmission: { Gears: [var first, ..] } box }
-            ? ShaftTorque.LowGear(torque.PeakTorque, first.Ratio.Value, ShaftTorque.Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, transferLow: null)
+        => driveline is { Engine.PeakTorque: { } torque, Transmission: { Gears: [var first, ..] } box }
+            ? ShaftTorque.LowGear(torque, first.Ratio.Value, ShaftTorque.Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, transferLow: null)
             : null;
 
     private static Position[] Turned(Driveline driveline) => DrivenWheels.JoinsBothAxles(driveline) ? [Position.RearAxle, Position.FrontAxle] : [driveline.DrivingPosition];

@@ -45,8 +45,8 @@ public static class ShaftTorque
 
     /// <summary>The same for a gear and range of a driveline; null where engine torque or gearbox is not known.</summary>
     public static Measured? InGear(Driveline driveline, DriveStep step)
-        => driveline is { Engine.Torque: { } torque, Transmission: { } box }
-            ? LowGear(torque.PeakTorque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
+        => driveline is { Engine.PeakTorque: { } torque, Transmission: { } box }
+            ? LowGear(torque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
             : null;
 
     /// <summary>Newton metres.</summary>

@@ -93,6 +93,11 @@ public sealed class JointTorqueCheckTests
         Assert.Contains("595 N·m or more would do", Assert.Single(finding.Cures), StringComparison.Ordinal);
     }
 
+    // 400 N·m told · 3.5 · 0.85 = 1190 N·m, ± 6 %.
+    [Fact]
+    public void A_told_peak_makes_the_low_gear_torque()
+        => Assert.Equal(1190, Find(Car(1300) with { Engine = new("engine") { ToldTorque = new(400, null) } }).Value!.Value, 1e-9);
+
     [Fact]
     public void Without_torque_and_masses_it_is_open() => Assert.Equal(Verdict.Open, Find(Car(460) with { Engine = null }).Verdict);
 
