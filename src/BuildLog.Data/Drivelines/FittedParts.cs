@@ -142,8 +142,9 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
     // An earlier count is no quotation.
     private static bool IsQuoted(Known known) => known.Source is Source.MakersData or Source.Tag or Source.OwnersWord or Source.Assumed;
 
-    // Without points the curve is drawn through its peaks.
-    private static ToldPeak? Told(EngineComponent engine, Noted? peak, Noted? at) => engine.TorquePoints is null || peak is null ? null : new(peak.Si, at?.Si);
+    // A curve that is drawn through the peaks says them itself.
+    private static ToldPeak? Told(EngineComponent engine, Noted? peak, Noted? at)
+        => peak is null || (engine.TorquePoints is null && engine.Torque() is not null) ? null : new(peak.Si, at?.Si, peak.Source);
 
     /// <summary>The number of this name; null where it is not known.</summary>
     private Known? Find(string number) => numbers.FirstOrDefault(known => known.Number == number)?.Used;

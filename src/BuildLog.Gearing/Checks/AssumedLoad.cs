@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
 
@@ -25,6 +26,12 @@ internal static class AssumedLoad
     /// <summary>The slip of a converter at the cruise alone.</summary>
     public static Sentence SlipInWords(Driveline driveline)
         => driveline.Transmission?.Converter is { SlipIsAssumed: true } converter ? Checks.Said.As($" Assumed: a converter slip of {Checks.Said.Number(converter.CruiseSlip, Units.PercentUnit)}.") : "";
+
+    /// <summary>The tyres' grip, and the load that their pull moves to a rear axle where it could not be reckoned with: it makes the torque at slip more.</summary>
+    public static Sentence AtSlip(Driveline driveline, Position axle, Way way)
+        => axle == Position.RearAxle && LoadAtSlip.Trails(axle, way) && WeightTransfer.ToTrailing(driveline) is null
+            ? Checks.Said.As($"{GripInWords(driveline)} The load that moves to the rear under pull is not in it: enter the height of the centre of gravity and the wheelbase.")
+            : GripInWords(driveline);
 
     private static IEnumerable<Sentence> Grip(Driveline driveline) => Said(Spoken("a grip of"), driveline.Grip, Units.One);
 

@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>min(low-gear torque, wheel-slip torque) ≤ rating at the wheels</code>
 /// <para>
 /// Formula: <see cref="AxleTorque"/>. Where only one of the two is known it is an upper bound: if that fits, all fits. What stands on the axle: see
-/// <see cref="MassOnAxle"/>. Bound wheels, hopping and rocks see the low-gear torque.
+/// <see cref="LoadAtSlip"/>. First gear or reverse, whichever asks more. Bound wheels, hopping and rocks see the low-gear torque.
 /// </para>
 /// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing for an axle without a rating or one that is not driven.</para>
 /// </remarks>
@@ -36,34 +36,30 @@ internal sealed class AxleTorqueCheck : ICheck
         var unit = Units.NewtonMetre;
         var wanted = Window.AtMost(rating.Value.Value);
         var source = Spoken($"{position.InWords()}'s torque rating, {rating.Source.InWords()}");
-        var (lowGear, slip) = (AxleTorque.InLowGear(driveline, axle), AtWheelSlip(driveline, position));
-        var least = TorqueAsked.Of(lowGear, slip, rating.Value);
-
-        // One of the two alone is an upper bound: it may pass, not fail.
-        if (least is null || ((lowGear is null || slip is null) && !wanted.Contains(least.Interval95)))
+        var asked = TorqueAsked.EitherWay(driveline, rating, way => AxleTorque.InLowGear(driveline, axle, way), way => AtWheelSlip(driveline, position, way));
+        if (asked.Torque is not { } least || (asked.IsOnlyABound && !asked.Holds))
         {
-            var missing = slip is null ? Missing.ForWheelSlip(driveline, position) : LowGear(driveline, position, axle);
+            var missing = asked.Slip is null ? Missing.ForWheelSlip(driveline, position) : LowGear(driveline, position, axle);
             return this.Open([Position.Engine, position], Spoken($"Whether the {position.InWords()} holds"), missing, unit, wanted, source);
         }
 
-        var what = least == slip ? Spoken("the tyres hold") : Spoken("low gear makes");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, position, Position.Tyres], least - (rating.Value - rating.Value.Value), unit, wanted,
-            $"At the wheels {what} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.{(least == slip ? AssumedLoad.GripInWords(driveline) : "")}", source)
+            $"At the wheels {asked.InWords} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.{(asked.BySlip ? AssumedLoad.AtSlip(driveline, position, asked.Way) : "")}", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
             Cures = [$"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels"],
         });
     }
 
-    private static Measured? AtWheelSlip(Driveline driveline, Position position)
-        => driveline.Tyres?.On(position).RollingCircumference is { } circumference && MassOnAxle.Of(driveline, position) is { } mass
+    private static Measured? AtWheelSlip(Driveline driveline, Position position, Way way)
+        => driveline.Tyres?.On(position).RollingCircumference is { } circumference && LoadAtSlip.Of(driveline, position, way) is { } mass
             ? AxleTorque.AtWheelSlip(driveline.Grip.Value, mass, circumference.Value)
             : null;
 
     private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
     {
-        foreach (var missing in Missing.Torque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
+        foreach (var missing in Missing.PeakTorque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
         if (axle.Ratio is null) yield return new(Spoken($"the {position.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 }

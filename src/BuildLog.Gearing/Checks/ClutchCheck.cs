@@ -29,27 +29,27 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
 
         Position[] between = [Position.Engine, Position.Transmission];
         var part = box.Converter is null ? Spoken("clutch") : Spoken("flexplate");
-        if (engine.Torque is not { } torque)
+        if (engine.PeakTorque is not { } torque)
         {
-            yield return this.Open(between, Spoken($"Whether the {part} holds"), Missing.Torque(driveline), Units.One, Limits.Good, Source(part, rating));
+            yield return this.Open(between, Spoken($"Whether the {part} holds"), Missing.PeakTorque(driveline), Units.One, Limits.Good, Source(part, rating));
             yield break;
         }
 
-        var spare = rating.Value / torque.PeakTorque;
+        var spare = rating.Value / torque;
         var judged = Limits.Judge(spare, limitIsVerified: rating.Source < Measurements.Source.OwnersWord);
         yield return this.Judged(new(
             between, spare, Units.One, Limits.Good,
-            $"The engine gives {Said.Number(torque.PeakTorque, Units.NewtonMetre, 0)}, the {part} passes on {Said.Number(rating.Value, Units.NewtonMetre, 0)}; {Rounded.Exact(Reserve)} times the engine's torque is wanted.",
+            $"The engine gives {Said.Number(torque, Units.NewtonMetre, 0)}, the {part} passes on {Said.Number(rating.Value, Units.NewtonMetre, 0)}; {Rounded.Exact(Reserve)} times the engine's torque is wanted.",
             judged.Verdict == Verdict.Clash ? Source(part, rating) : Spoken("a fifth above the engine's torque, common practice"))
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(spare),
-            Cures = [$"a {part} rated for {Said.Rated(torque.PeakTorque, Reserve)}"],
+            Cures = [$"a {part} rated for {Said.Rated(torque, Reserve)}"],
         });
     }
 
     IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.Torque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, Spoken($"{(box.Converter is null ? Spoken("clutch") : Spoken("flexplate"))} rating"))] : [];
+        => driveline is { Engine.PeakTorque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, Spoken($"{(box.Converter is null ? Spoken("clutch") : Spoken("flexplate"))} rating"))] : [];
 
     private static string Source(string part, Known rating) => Spoken($"{part}'s torque rating, {rating.Source.InWords()}");
 }

@@ -8,8 +8,10 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>Front and rear wheels go the same way in a turn of the transfer case.</summary>
 /// <remarks>
-/// At low speed by the loaded radii, where both are measured; at high speed by the rolling circumferences. Formulas, limits by drive and source see
-/// <see cref="FourWheelMatch"/>. A ratio that would do is one that matches both at speed and crawling. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
+/// By the rolling circumferences. A roll-out is done at walking pace, so where both ends were rolled out it tells the crawl too. Where one was not, and both loaded
+/// radii were measured, they tell the crawl as the source has it, and may only warn: a radial's belt keeps its length, whatever the load makes of the axle's height.
+/// Formulas, limits by drive and source see <see cref="FourWheelMatch"/>. A ratio that would do is one that matches both at speed and crawling. Tyres of one size are
+/// no reason to change gears that match. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
 /// </remarks>
 internal sealed class FourWheelMatchCheck : ICheck
 {
@@ -41,19 +43,33 @@ internal sealed class FourWheelMatchCheck : ICheck
 
         var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
         var limits = FourWheelMatch.Limits(box.FrontDrive ?? FrontDrive.ThroughShaft);
-        List<Mismatch> all = [new(high, limits.High, Spoken("at speed"))];
-        if (!same && ahead.LoadedRadius is { } frontRadius && tyres.LoadedRadius is { } rearRadius)
-            all.Add(new(FourWheelMatch.LowSpeed(frontRadius.Value, rearRadius.Value, frontRatio.Value, rearRatio.Value), limits.Low, Spoken("crawling")));
+        var rolled = !same && IsRolledOut(ahead) && IsRolledOut(tyres);
+        List<Mismatch> all = [new(high, limits.High, rolled ? Spoken("by the roll-outs") : Spoken("at speed"))];
+        if (!same && !rolled && ahead.LoadedRadius is { } frontRadius && tyres.LoadedRadius is { } rearRadius)
+            all.Add(new(FourWheelMatch.LowSpeed(frontRadius.Value, rearRadius.Value, frontRatio.Value, rearRatio.Value), limits.Low, Spoken("crawling, by the loaded radii")) { MayOnlyWarn = true });
 
-        IReadOnlyList<PartWindow> windows = [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
-        foreach (var one in all) yield return Judge(joint, box.FrontDrive, one, windows);
+        var gears = Math.Abs(FourWheelMatch.HighSpeed(1, 1, frontRatio.Value, rearRatio.Value).Value);
+        var gearsMatch = all.All(one => gears <= one.Limit);
+        var sizesMatch = ahead.Size is { } size && size.Designation == tyres.Size?.Designation;
+        IReadOnlyList<PartWindow> windows = sizesMatch && gearsMatch && !same ? [] : [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
+        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0)];
+        foreach (var one in all) yield return Judge(joint, box.FrontDrive, one, windows, cures);
     }
 
-    private Finding Judge(IReadOnlyList<Position> joint, FrontDrive? drive, Mismatch one, IReadOnlyList<PartWindow> windows)
+    private static bool IsRolledOut(TyreSet tyres) => tyres.RollingCircumference is { Source: Source.Measured };
+
+    private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo)
+    {
+        if (sizesMatch) yield return Spoken("tyres of one size: check pressure, load and wear in front and behind, then roll both ends out");
+        else if (gearsMatch) yield return Spoken("one size of tyre on all wheels");
+        else if (!ratiosDo) yield return Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling");
+    }
+
+    private Finding Judge(IReadOnlyList<Position> joint, FrontDrive? drive, Mismatch one, IReadOnlyList<PartWindow> windows, IReadOnlyList<Sentence> cures)
     {
         var (mismatch, limit, when) = one;
         var wanted = new Window(-limit, limit);
-        var judged = Verdicts.Judge(mismatch, wanted, drive is null || FourWheelMatch.LimitIsVerified(drive.Value));
+        var judged = Verdicts.Judge(mismatch, wanted, !one.MayOnlyWarn && (drive is null || FourWheelMatch.LimitIsVerified(drive.Value)));
         if (drive is null && judged.Verdict != Verdict.Fits)
         {
             return this.Open(
@@ -68,7 +84,7 @@ internal sealed class FourWheelMatchCheck : ICheck
         {
             ByLimits = judged,
             Windows = windows,
-            Cures = windows.Count > 0 ? [] : [Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling")],
+            Cures = cures,
         });
     }
 
@@ -81,6 +97,8 @@ internal sealed class FourWheelMatchCheck : ICheck
 
     private sealed record Mismatch(Measured Share, double Limit, string When)
     {
+        public bool MayOnlyWarn { get; init; }
+
         public Window Matching => new(1 - Limit, 1 + Limit);
     }
 

@@ -26,19 +26,19 @@ internal sealed class GearboxTorqueCheck : ICheck
         Position[] between = [Position.Engine, Position.Transmission];
         var wanted = Window.AtMost(rating.Value.Value);
         var source = Spoken($"gearbox's torque rating, {rating.Source.InWords()}");
-        if (engine.Torque is not { } torque)
+        if (engine.PeakTorque is not { } torque)
         {
-            yield return this.Open(between, Spoken("Whether the gearbox holds"), Missing.Torque(driveline), Units.NewtonMetre, wanted, source);
+            yield return this.Open(between, Spoken("Whether the gearbox holds"), Missing.PeakTorque(driveline), Units.NewtonMetre, wanted, source);
             yield break;
         }
 
         var unit = Units.NewtonMetre;
         yield return this.Judged(new(
-            between, torque.PeakTorque - (rating.Value - rating.Value.Value), unit, wanted,
-            $"The engine gives {Said.Number(torque.PeakTorque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}.", source)
+            between, torque - (rating.Value - rating.Value.Value), unit, wanted,
+            $"The engine gives {Said.Number(torque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a gearbox rated for {Said.AtLeast(torque.PeakTorque.Interval95.High, unit)} or more"],
+            Cures = [$"a gearbox rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
         });
     }
 }

@@ -13,6 +13,11 @@ internal sealed record Missing(string What, Sentence Cure)
         else if (driveline.Engine.Torque is null) yield return new(Spoken("the engine's torque is not known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
     }
 
+    /// <summary>What the strength of a part asks of the engine.</summary>
+    public static IEnumerable<Missing> PeakTorque(Driveline driveline)
+        => driveline.Engine is { PeakTorque: null } ? [new(Spoken("the engine's peak torque is not known"), Spoken("enter the engine's peak torque, from a data sheet"))]
+            : driveline.Engine is null ? Torque(driveline) : [];
+
     public static IEnumerable<Missing> Gears(Driveline driveline)
     {
         if (driveline.Transmission is null) yield return new(Spoken("no gearbox is fitted"), Spoken("fit a gearbox"));

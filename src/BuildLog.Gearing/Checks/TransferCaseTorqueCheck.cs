@@ -3,6 +3,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Checks;
@@ -11,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <remarks>
 /// <code>low gear: T_engine · i_1 · η · R;   wheel slip: Σ axles μ m g r/(η_axle i_axle) / i_high;   the lesser ≤ rating at the input</code>
 /// <para>
-/// Formulas see <see cref="ShaftTorque"/>. In the low range the tyres slip at less of the input's torque, so high is what counts; both axles where it joins them.
+/// Formulas see <see cref="ShaftTorque"/>; first gear or reverse, whichever asks more. In the low range the tyres slip at less of the input's torque, so high is what counts; both axles where it joins them.
 /// One of the two torques alone is an upper bound: it may pass, not fail.
 /// </para>
 /// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing without a rating.</para>
@@ -30,40 +31,42 @@ internal sealed class TransferCaseTorqueCheck : ICheck
         var unit = Units.NewtonMetre;
         var wanted = Window.AtMost(rating.Value.Value);
         var source = Spoken($"transfer case's torque rating, {rating.Source.InWords()}");
-        var (lowGear, slip) = (InLowGear(driveline), AtWheelSlip(driveline, box));
-        var asked = TorqueAsked.Of(lowGear, slip, rating.Value);
-        if (asked is null || ((lowGear is null || slip is null) && !wanted.Contains(asked.Interval95)))
+        var asked = TorqueAsked.EitherWay(driveline, rating, way => InLowGear(driveline, way), way => AtWheelSlip(driveline, box, way));
+        if (asked.Torque is not { } torque || (asked.IsOnlyABound && !asked.Holds))
         {
-            var missing = lowGear is null ? [.. Missing.Torque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
+            var missing = asked.LowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
             yield return this.Open(between, Spoken("Whether the transfer case holds"), missing, unit, wanted, source);
             yield break;
         }
 
-        var what = asked == slip ? Spoken("the tyres hold") : Spoken("low gear makes");
         yield return this.Judged(new(
-            between, asked - (rating.Value - rating.Value.Value), unit, wanted,
-            $"At the transfer case's input {what} {Said.Number(asked, unit, 0)}, it is rated for {Said.Number(rating.Value, unit, 0)}.{(asked == slip ? AssumedLoad.GripInWords(driveline) : "")}", source)
+            between, torque - (rating.Value - rating.Value.Value), unit, wanted,
+            $"At the transfer case's input {asked.InWords} {Said.Number(torque, unit, 0)}, it is rated for {Said.Number(rating.Value, unit, 0)}.{(asked.BySlip ? Assumed(driveline, asked.Way) : "")}", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a transfer case rated for {Said.AtLeast(asked.Interval95.High, unit)} or more"],
+            Cures = [$"a transfer case rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
         });
     }
 
-    private static Measured? InLowGear(Driveline driveline)
-        => driveline is { Engine.Torque: { } torque, Transmission: { Gears: [var first, ..] } box }
-            ? ShaftTorque.LowGear(torque.PeakTorque, first.Ratio.Value, ShaftTorque.Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, transferLow: null)
+    // What moves from one axle to the other stays with the case that turns both.
+    private static Sentence Assumed(Driveline driveline, Way way)
+        => Turned(driveline) is [var only] ? AssumedLoad.AtSlip(driveline, only, way) : AssumedLoad.GripInWords(driveline);
+
+    private static Measured? InLowGear(Driveline driveline, Way way)
+        => driveline is { Engine.PeakTorque: { } torque, Transmission: { } box } && LowRange.LowestGear(driveline, way) is { } gear
+            ? ShaftTorque.LowGear(torque, gear.Ratio.Value, ShaftTorque.Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, transferLow: null)
             : null;
 
     private static Position[] Turned(Driveline driveline) => DrivenWheels.JoinsBothAxles(driveline) ? [Position.RearAxle, Position.FrontAxle] : [driveline.DrivingPosition];
 
-    private static Measured? AtWheelSlip(Driveline driveline, TransferCase box)
+    private static Measured? AtWheelSlip(Driveline driveline, TransferCase box, Way way)
     {
-        var held = Turned(driveline).Select(axle => AtWheelSlip(driveline, axle)).ToList();
+        var held = Turned(driveline).Select(axle => AtWheelSlip(driveline, axle, way)).ToList();
         return box.High is { } high && held.All(torque => torque is not null) ? held.Aggregate((a, b) => a! + b!)! / high.Value : null;
     }
 
-    private static Measured? AtWheelSlip(Driveline driveline, Position position)
-        => MassOnAxle.Of(driveline, position) is { } mass && Axle(driveline, position)?.Ratio is { } ratio && driveline.Tyres?.On(position).RollingCircumference is { } tyre
+    private static Measured? AtWheelSlip(Driveline driveline, Position position, Way way)
+        => LoadAtSlip.Of(driveline, position, way) is { } mass && Axle(driveline, position)?.Ratio is { } ratio && driveline.Tyres?.On(position).RollingCircumference is { } tyre
             ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value / (2 * Math.PI), ratio.Value)
             : null;
 

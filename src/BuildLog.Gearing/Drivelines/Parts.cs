@@ -24,11 +24,14 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     /// <summary>The torque curve has no point that the engine may turn at: one of curve and redline is wrong.</summary>
     public bool BeginsAboveRedline => Torque is { } torque && Redline is { } redline && redline.Value.Value <= torque.From;
 
-    /// <summary>The peak of torque, N·m, that a data sheet tells beside the points of <see cref="Torque"/>, which count; null where there are none or it is drawn to it.</summary>
+    /// <summary>The peak of torque, N·m, that a data sheet tells beside the points of <see cref="Torque"/>, which count, or alone; null where it is not told or the curve is drawn to it.</summary>
     public ToldPeak? ToldTorque { get; init; }
 
     /// <summary>The same of power, W.</summary>
     public ToldPeak? ToldPower { get; init; }
+
+    /// <summary>The most torque it gives, N·m, which is all that the strength of parts asks for: the curve's, else the one that is told; null where nobody knows.</summary>
+    public Measured? PeakTorque => Torque?.PeakTorque ?? ToldTorque?.Torque;
 
     /// <summary>The lowest engine speed it pulls from cleanly in a high gear, rev/s.</summary>
     public Known? LowestPull { get; init => field = value.AboveZero(Spoken("A lowest clean pull"), "1200 rev/min"); }

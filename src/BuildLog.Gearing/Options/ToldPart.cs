@@ -73,10 +73,10 @@ public static class ToldPart
     /// <remarks>It is another box however little is told of it: what it bolts to nobody knows.</remarks>
     public static Parsed<Transmission> Gearbox(Claim claim, string name, Transmission? fitted)
     {
-        var said = Gearbox(claim.Said, name, fitted).Then<Transmission>(AnotherBox);
+        var said = Gearbox(claim.Said, name, fitted).Then<Transmission>(box => AnotherBox(box));
         if (claim.IsWordAlone) return said;
 
-        return Gearbox(claim.Decides, name, said.Understood(out var box) ? box : fitted).Then<Transmission>(counted => AnotherBox(counted) with
+        return Gearbox(claim.Decides, name, said.Understood(out var other) ? other : fitted).Then<Transmission>(counted => AnotherBox(counted) with
         {
             Gears = [.. counted.Gears.SkipLast(1), counted.Gears[^1] with { Ratio = AsCounted(counted.Gears[^1].Ratio), Quoted = said.Understood(out var told) ? told.Gears[^1].Ratio : null }],
         });

@@ -11,8 +11,8 @@ namespace BuildLog.Gearing.Propshafts;
 /// wheel slip:  T = μ · m · g · r / (η_axle · i_axle);   at the wheels μ · m · g · r
 /// </code>
 /// <para>
-/// T_engine net peak torque, N·m (or 0.95 of gross); i_1 lowest gear; η 0.85 manual, 0.80 automatic; R converter's stall torque ratio, 1 with a clutch;
-/// η_transfer 0.95; μ grip, 0.71 in print, see <see cref="RoadLoad.DryRoad"/>; m mass the axle can carry, kg; r rolling radius, m; η_axle 0.95.
+/// T_engine net peak torque, N·m (or 0.95 of gross); i_1 lowest gear, first or reverse; η 0.85 manual, 0.80 automatic; R converter's stall torque ratio, 1 with a clutch;
+/// η_transfer 0.95; μ grip, 0.71 in print, see <see cref="RoadLoad.DryRoad"/>; m mass on the axle as it slips, kg, see <see cref="RunningGear.LoadAtSlip"/>; r rolling radius, m; η_axle 0.95.
 /// </para>
 /// <para>On the road the lesser of the two counts; off the road the low-gear torque alone, because a wheel can be wedged.</para>
 /// <para>Not for: shock from dropping the clutch or landing with spinning wheels. Source: a shaft maker's installation manual, page 2.</para>
@@ -45,8 +45,8 @@ public static class ShaftTorque
 
     /// <summary>The same for a gear and range of a driveline; null where engine torque or gearbox is not known.</summary>
     public static Measured? InGear(Driveline driveline, DriveStep step)
-        => driveline is { Engine.Torque: { } torque, Transmission: { } box }
-            ? LowGear(torque.PeakTorque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
+        => driveline is { Engine.PeakTorque: { } torque, Transmission: { } box }
+            ? LowGear(torque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
             : null;
 
     /// <summary>Newton metres.</summary>

@@ -27,9 +27,8 @@ public sealed record HillStart(Measured Gradient, bool EndedByGrip, DriveStep St
     /// <summary>Part of the weight that a grade moves onto the driven wheels for each sine of it: positive behind, negative in front, none with all wheels driven or where height and wheelbase are not known.</summary>
     public static Measured Shift(Driveline driveline)
     {
-        if (driveline is not { TransferCase: null, Load: { GravityHeight: { } height, Wheelbase: { } wheelbase } } || height.Value.Value >= wheelbase.Value.Value) return 0;
+        if (driveline.TransferCase is not null || WeightTransfer.ToTrailing(driveline) is not { } toRear) return 0;
 
-        var toRear = WeightTransfer.ToRear(1, 0, height.Value, wheelbase.Value, Math.PI / 2);
         return driveline.DrivingPosition == Position.FrontAxle ? 0 - toRear : toRear;
     }
 

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.RoadLoad;
 
@@ -10,11 +11,17 @@ namespace BuildLog.Gearing.RoadLoad;
 /// </remarks>
 public static class LowRange
 {
-    /// <summary>First gear in the lowest range; null where a ratio is not known.</summary>
-    public static DriveStep? LowestStep(Driveline driveline)
-        => driveline.Transmission is not { Gears: [var first, ..] } ? null
-            : driveline.TransferCase is null ? new(first.Name, first.Ratio.Value, 1)
-            : driveline.TransferCase.Low is { } low ? new($"{first.Name} low", first.Ratio.Value, low.Value)
+    /// <summary>First gear, or reverse; null where it is not known.</summary>
+    public static Gear? LowestGear(Driveline driveline, Way way)
+        => way == Way.Forwards ? driveline.Transmission?.Gears.FirstOrDefault()
+            : driveline.Transmission?.Reverse is { } reverse ? new("R", reverse)
+            : null;
+
+    /// <summary>The lowest gear in the lowest range; null where a ratio is not known.</summary>
+    public static DriveStep? LowestStep(Driveline driveline, Way way = Way.Forwards)
+        => LowestGear(driveline, way) is not { } gear ? null
+            : driveline.TransferCase is null ? new(gear.Name, gear.Ratio.Value, 1)
+            : driveline.TransferCase.Low is { } low ? new($"{gear.Name} low", gear.Ratio.Value, low.Value)
             : null;
 
     /// <summary>Engine turns per wheel turn; null where a ratio is not known.</summary>

@@ -29,4 +29,8 @@ public static class WeightTransfer
     /// <summary>Kilograms moved to the rear axle; negative when braking.</summary>
     public static Measured ToRear(Measured mass, Measured acceleration, Measured heightOfGravity, Measured wheelbase, double gradeRadians = 0)
         => mass * ((acceleration / Units.Gravity) + Math.Sin(gradeRadians)) * heightOfGravity / wheelbase;
+
+    /// <summary>Part of a pull that moves onto the axle that trails, h/L; null where height and wheelbase are not known, or the one is no less than the other, which is a typing error.</summary>
+    public static Measured? ToTrailing(Driveline driveline)
+        => driveline.Load is { GravityHeight.Value: { } height, Wheelbase.Value: { } wheelbase } && height.Value < wheelbase.Value ? ToRear(1, Units.Gravity, height, wheelbase) : null;
 }

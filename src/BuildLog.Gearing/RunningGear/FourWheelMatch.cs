@@ -23,6 +23,7 @@ public enum FrontDrive
 /// <code>low speed:  (r_F · i_R − r_R · i_F) / (r_F · i_R)        high speed:  (M_R · i_R − M_F · i_F) / (M_R · i_R)</code>
 /// <para>r loaded radius; M turns per distance; i axle ratios; F front, R rear. Positive: the front pulls, which is preferred.</para>
 /// <para>Uncertainty: with four tyres of one set the tyre cancels, and only the ratios count; <see cref="Measured"/> keeps that.</para>
+/// <para>A radial rolls 0.96 to 0.97 of its free circumference, not 2π times the height of its axle: the first is the source's rule and no measurement of the way.</para>
 /// <para>Source: a transfer case maker's manual, page 37; the clutch pack's from trade press (1½ in in ten turns of a 30 in tyre), weak.</para>
 /// </remarks>
 public static class FourWheelMatch

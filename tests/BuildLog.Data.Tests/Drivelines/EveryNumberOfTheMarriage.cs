@@ -49,6 +49,17 @@ public sealed class EveryNumberOfTheMarriage : IDisposable
     }
 
     [Fact]
+    public void Of_the_engine_of_which_only_the_peak_of_torque_is_told()
+    {
+        var engine = new EngineComponent { Name = "six", PeakTorque = Noted.Of(Spec.PeakTorque, "400 Nm", Source.OwnersWord) };
+        var fitted = Fitted(engine, Position.Engine).Engine!;
+        Assert.Equal((null, 400.0, Source.OwnersWord), (fitted.Torque, fitted.PeakTorque!.Value, fitted.ToldTorque!.Source));
+
+        test.Shop.Change(engine, e => (e.PeakTorqueAt, e.PeakPower, e.PeakPowerAt) = (Is(Spec.PeakTorqueAt, "2500"), Is(Spec.PeakPower, "140 kW"), Is(Spec.PeakPowerAt, "4500")));
+        Assert.Null(Driveline().Engine!.ToldTorque);
+    }
+
+    [Fact]
     public void Of_gearbox_and_transfer_case()
     {
         var box = new TransmissionComponent { Name = "box", ConverterLocksUp = true, StallSpeed = Is(Spec.StallSpeed, "2100 rpm"), StallTorqueRatio = Is(Spec.StallTorqueRatio, "2.1"), TorqueRating = Is(Spec.TorqueRating, "300 Nm") };

@@ -35,7 +35,31 @@ public sealed class AxleTorqueCheckTests
         var finding = Assert.Single(Look(car));
 
         Assert.Equal(verdict, finding.Verdict);
-        Assert.EndsWith(" Assumed: a grip of 0.80 ± 0.10 (dry road).", finding.Says, StringComparison.Ordinal);
+        Assert.Contains(" Assumed: a grip of 0.80 ± 0.10 (dry road).", finding.Says, StringComparison.Ordinal);
+    }
+
+    // 620 kg behind, a centre of gravity 550 mm up, a wheelbase of 2600 mm, r 298.4 mm: 0.80 · 9.80665 · 620 · 0.2984 = 1451 N·m at rest, over 1 − 0.8 · 0.55/2.6 1747 N·m under pull.
+    [Fact]
+    public void The_load_that_the_pull_moves_to_the_rear_is_in_it_or_said_not_to_be()
+    {
+        var car = Car(CheckCase.Known(1600)) with { AxleMasses = new(InventedCar.Exactly(820), InventedCar.Exactly(620)), Tyres = InventedCar.Rolling(0.2984 * 2 * Math.PI) };
+        var known = Assert.Single(Look(car with { Load = InventedLoad.Exact with { GravityHeight = InventedCar.Exactly(0.55), Wheelbase = InventedCar.Exactly(2.6) } }));
+        var unknown = Assert.Single(Look(car));
+
+        Assert.Equal((Verdict.Clash, 1747, Verdict.Fits, 1451), (known.Verdict, Math.Round(known.Value!.Value), unknown.Verdict, Math.Round(unknown.Value!.Value)));
+        Assert.DoesNotContain("is not in it", known.Says, StringComparison.Ordinal);
+        Assert.EndsWith(" The load that moves to the rear under pull is not in it: enter the height of the centre of gravity and the wheelbase.", unknown.Says, StringComparison.Ordinal);
+    }
+
+    // 100 · 6.0 · 0.85 · 4.10 · 0.95 = 1986 N·m in reverse, of which the tyres hold 1873; first makes 1159.
+    [Fact]
+    public void Reverse_counts_where_it_asks_more_than_first()
+    {
+        var car = Car(CheckCase.Known(1500)) with { Engine = InventedLoad.WithTorque(100).Engine };
+        var finding = Assert.Single(Look(car with { Transmission = car.Transmission! with { Reverse = CheckCase.Known(6.0) } }));
+
+        Assert.Equal((Verdict.Clash, 1872.9), (finding.Verdict, Math.Round(finding.Value!.Value, 1)));
+        Assert.StartsWith("At the wheels in reverse the tyres hold", finding.Says, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -44,6 +44,11 @@ public sealed class ClutchCheckTests
             CheckCase.Find(new ClutchCheck(), car with { Transmission = car.Transmission! with { Converter = new Converter(true) } }).Cures);
     }
 
+    // 400 N·m ± 5.88 %: a rating is surely 1.2 times that from 1.2 · 400 / (1 − 0.0588) = 510 N·m.
+    [Fact]
+    public void A_told_peak_is_all_that_it_asks_of_the_engine()
+        => Assert.Equal(["a clutch rated for 510 N·m or more"], CheckCase.Find(new ClutchCheck(), Car(new(300, Source.MakersData)) with { Engine = new("four") { ToldTorque = new(400, null) } }).Cures);
+
     private static Driveline Car(Known? rating) => InventedCar.Plain with
     {
         Engine = new("four") { Torque = TorqueCurve.Of([new(1000 / 60.0, 180), new(3000 / 60.0, 200)]) },

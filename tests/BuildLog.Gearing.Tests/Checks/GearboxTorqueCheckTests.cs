@@ -41,6 +41,19 @@ public sealed class GearboxTorqueCheckTests
         Assert.Empty(Look(Car(CheckCase.Known(205)) with { Engine = null }));
     }
 
+    // 400 N·m ± 3 % standard, as a curve of such a sheet has it: 376 to 424 N·m, and the ± is said with one figure, upwards.
+    [Theory]
+    [InlineData(300, Verdict.Clash)]
+    [InlineData(410, Verdict.Watch)]
+    [InlineData(430, Verdict.Fits)]
+    public void Peak_torque_alone_is_enough_to_judge_strength_by(double rating, Verdict verdict)
+    {
+        var finding = Assert.Single(Look(Car(CheckCase.Known(rating)) with { Engine = new("four") { ToldTorque = new(400, null) } }));
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.StartsWith("The engine gives 400 ± 30 N·m", finding.Says, StringComparison.Ordinal);
+    }
+
     private static Driveline Car(Known? rating) => InventedCar.Plain with
     {
         Engine = new("four") { Torque = TorqueCurve.Of([TorquePoint.Read("1000:180 Nm").OrRefuse(), TorquePoint.Read("3000:200 Nm").OrRefuse()]) },

@@ -26,7 +26,7 @@ public sealed class JointTorqueCheckTests
     {
         var finding = Find(Car(450) with { AxleMasses = new(null, InventedShaft.Known(800)) });
 
-        Assert.Equal("The propshaft is asked for 510 ± 70 N·m (the tyres slip; off the road low gear can ask for 595 N·m); its joints are rated for 450 N·m. Assumed: a grip of 0.80 ± 0.10 (dry road).", finding.Says);
+        Assert.Equal("The propshaft is asked for 510 ± 70 N·m (the tyres slip; off the road low gear can ask for 595 N·m); its joints are rated for 450 N·m. Assumed: a grip of 0.80 ± 0.10 (dry road). The load that moves to the rear under pull is not in it: enter the height of the centre of gravity and the wheelbase.", finding.Says);
         Assert.Equal(["joints rated for 576 N·m or more"], finding.Cures);
     }
 
@@ -91,6 +91,28 @@ public sealed class JointTorqueCheckTests
 
         Assert.Equal(Verdict.Open, finding.Verdict);
         Assert.Contains("595 N·m or more would do", Assert.Single(finding.Cures), StringComparison.Ordinal);
+    }
+
+    // 400 N·m told · 3.5 · 0.85 = 1190 N·m, ± 6 %.
+    [Fact]
+    public void A_told_peak_makes_the_low_gear_torque()
+        => Assert.Equal(1190, Find(Car(1300) with { Engine = new("engine") { ToldTorque = new(400, null) } }).Value!.Value, 1e-9);
+
+    // 250 · 6.0 · 0.85 = 1275 N·m in reverse, 250 · 4.10 · 0.85 = 871 N·m in first.
+    [Theory]
+    [InlineData(1280, Verdict.Fits)]
+    [InlineData(1270, Verdict.Clash)]
+    public void Reverse_counts_where_it_is_lower_than_first(double rating, Verdict verdict)
+    {
+        var finding = Find(Car(rating) with
+        {
+            Engine = new("engine") { Torque = TorqueCurve.Of([new(1000 / 60.0, 200), new(3000 / 60.0, 250)], spread: 0) },
+            Transmission = new("box", [InventedCar.Gear("1", 4.10)]) { Reverse = InventedShaft.Known(6.0) },
+            AxleMasses = new(null, InventedShaft.Known(3000)),
+        });
+
+        Assert.Equal((verdict, 1275), (finding.Verdict, Math.Round(finding.Value!.Value)));
+        Assert.StartsWith("The propshaft is asked for 1275 N·m (reverse; the tyres would hold", finding.Says, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -46,6 +46,17 @@ public sealed class TransferCaseTorqueCheckTests
         Assert.Equal(Verdict.Fits, Assert.Single(Look(unweighed with { TransferCase = Truck(600, Source.MakersData).TransferCase })).Verdict);
     }
 
+    // 200 · 4.4 · 0.85 = 748 N·m in reverse, 595 in first.
+    [Fact]
+    public void Reverse_counts_where_it_is_lower_than_first()
+    {
+        var truck = Truck(600, Source.MakersData);
+        var finding = Assert.Single(Look(truck with { Transmission = truck.Transmission! with { Reverse = CheckCase.Known(4.4) } }));
+
+        Assert.Equal((Verdict.Clash, 748), (finding.Verdict, Math.Round(finding.Value!.Value)));
+        Assert.StartsWith("At the transfer case's input reverse makes 748 N·m", finding.Says, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_rating_it_says_nothing() => Assert.Empty(Look(Truck(600, Source.MakersData) with { TransferCase = new("case", InventedCar.Exactly(1), null) }));
 
