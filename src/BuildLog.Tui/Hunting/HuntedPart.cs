@@ -49,10 +49,22 @@ internal sealed record HuntedPart(VehicleOnBench Bench, Driveline Whole, IReadOn
         Notes = string.Join(' ', Notes()),
     };
 
+    // Of the part as the way out has it; a gearbox has one for each gear.
+    private double? Number => Position switch
+    {
+        Position.RearAxle => Whole.RearAxle?.Ratio?.Value.Value,
+        Position.FrontAxle => Whole.FrontAxle?.Ratio?.Value.Value,
+        Position.Overdrive => Whole.Overdrive?.Ratio?.Value.Value,
+        Position.Tyres => Whole.DrivingTyres?.RollingCircumference?.Value.Value,
+        _ => null,
+    };
+
     private IEnumerable<string> Notes()
     {
         string[] named = [Name, .. Window is null ? [] : WouldDo.Of(Whole, Bench.Goals, Window)];
         yield return Spoken($"Such as {string.Join(", ", named.Distinct())}.");
+        if (Window is { } window && Number is { } number && !window.Window.Contains(number))
+            yield return Spoken($"{Name} itself lies beyond that window, and only may do: measure the other parts more closely first.");
         string[] others = [.. Others, .. Alike.Length > 0 ? (string[])[Alike] : []];
         if (others.Length > 0) yield return Spoken($"Together with {string.Join(", ", others)}.");
     }

@@ -40,7 +40,9 @@ public static class TurnCountForm
             .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, Spoken("a propshaft turn"), Spoken("Wheel mark off by"), known?.Align ?? tally?.Align),
             .. SessionEntries.For(today, known),
         ],
-        Echo = values => Count(values).Understood(out var count) ? TurnCountWords.Live(count) : [],
+        Echo = values => !Count(values).Understood(out var count) ? []
+            : values.IsEmpty("wheels") ? [Spoken("First the other wheel: whether it turns makes the factor of two.")]
+            : TurnCountWords.Live(count),
         Save = values => Count(values).Refusal is { } refusal
             ? SaveOutcome.Refuse("turns", refusal.Sentence)
             : Forms.Checks.Try(() => save(session =>

@@ -49,6 +49,7 @@ internal static class WhatIfForm
     /// <param name="put">Takes the changes and wishes; none where nothing was typed.</param>
     public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put)
     {
+        var rejected = RejectedPlans.Of(shop, bench);
         var understood = Says(bench, bench);
         return new()
         {
@@ -70,7 +71,8 @@ internal static class WhatIfForm
                 var read = Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried))));
                 if (!read.Understood(out var whole)) return [Spoken("Not understood yet; so far:"), .. understood];
 
-                return understood = Says(bench, whole);
+                var before = Typed(values, tried) is { Count: > 0 } changes ? rejected.Says(whole.Driveline, changes) : null;
+                return understood = [.. before is null ? Array.Empty<string>() : [$"! {before.Says}"], .. Says(bench, whole)];
             },
             Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values))),
         };

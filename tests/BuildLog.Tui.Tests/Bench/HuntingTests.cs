@@ -592,6 +592,27 @@ public sealed class HuntingTests : IDisposable
     }
 
     [Fact]
+    public void A_what_if_of_what_was_rejected_says_so_while_it_is_typed()
+    {
+        shop.Add(new Plan(brindle) { Name = "short axle", Date = new(2026, 5, 3), Changes = [new(Position.RearAxle, "5.13")], State = PlanState.Rejected, Reason = "it screams" });
+
+        Plans().Try(view.Look((nameof(Position.RearAxle), "5.13")), brindle.Id);
+
+        Assert.Contains("! rejected (short axle, 3 May 2026): it screams", view.Echoes);
+    }
+
+    // Brindle's cruise wants 3.23 to 3.49.
+    [Fact]
+    public void A_way_out_beyond_the_window_of_its_hunt_says_so_there()
+    {
+        var bench = VehicleOnBench.Read(shop, brindle, new(2026, 5, 20));
+        HuntedPart Hunted(double ratio) => new(bench, bench.Driveline with { RearAxle = bench.Driveline.RearAxle! with { Ratio = new(ratio, Source.TeethCounted) } }, bench.Findings, Position.RearAxle, "gears", []);
+
+        Assert.Contains("gears itself lies beyond that window, and only may do", Hunted(3.6).New(shop).Notes, StringComparison.Ordinal);
+        Assert.DoesNotContain("lies beyond", Hunted(3.4).New(shop).Notes, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_was_tried_is_kept_as_a_named_plan_and_a_rejected_one_stays_with_its_rule()
     {
         Plans().Try(view.Type((nameof(Position.RearAxle), "5.13"), (nameof(Position.Tyres), "205/65R15")), brindle.Id);
