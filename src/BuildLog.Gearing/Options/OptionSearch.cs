@@ -22,6 +22,9 @@ public sealed record Option(
     /// <summary>One of its parts lies outside what its own hunt was limited to.</summary>
     public bool IsOutsideTheHunt => this is { Gearbox.IsOutsideTheHunt: true } or { Overdrive.IsOutsideTheHunt: true } or { Axle.IsOutsideTheHunt: true } or { Tyres.IsOutsideTheHunt: true };
 
+    /// <summary>Nothing clashes for sure, and yet it rather misses than fits: it comes after what rather fits.</summary>
+    public bool IsUnlikely => Score.Clash == 0 && Robustness < 0.5;
+
     /// <summary>How many parts are not those in place.</summary>
     public int Changes => (int)Score.Changes;
 
@@ -88,7 +91,7 @@ public static class OptionSearch
 
         // Where less clashes as it is, what clashes more is no way out.
         var asItIs = alone.AsItIs.Clash;
-        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs).OrderBy(option => option.IsOutsideTheHunt)], left.Count, scores.Count, exclusions, watch.Elapsed);
+        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs).OrderBy(option => option.IsOutsideTheHunt).ThenBy(option => option.Score.Clash > 0).ThenBy(option => option.IsUnlikely)], left.Count, scores.Count, exclusions, watch.Elapsed);
     }
 
     private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)

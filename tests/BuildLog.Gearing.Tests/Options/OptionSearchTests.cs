@@ -195,6 +195,19 @@ public sealed class OptionSearchTests
         Assert.Equal(["hunted", "outside"], answer.Options.Select(option => option.Axle.Name));
     }
 
+    // 2.487 to 2.749 are wanted (38 to 42 rev/s at 15.28 wheel turns). Each of the two may fit and may not; 2.77 rather misses, though it costs nothing.
+    [Fact]
+    public void What_rather_misses_comes_after_what_rather_fits()
+    {
+        static Candidate<Axle> Rough(string name, double ratio) => new(name, new(name, InventedCar.Exactly(InventedCar.Of(ratio, 0.02))), Pool.Owned);
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), here with { Axles = [.. here.Axles, Rough("misses", 2.77), Rough("fits", 2.735) with { Price = new(10_000, "EUR") }] });
+
+        Assert.Equal(["fits", "misses"], answer.Options.Select(option => option.Axle.Name));
+        Assert.True(answer.Options[1].Score < answer.Options[0].Score);
+    }
+
     [Fact]
     public void An_empty_list_is_a_sentence()
     {
