@@ -1,0 +1,63 @@
+using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.Tests.Drivelines;
+using Xunit;
+
+namespace BuildLog.Gearing.Tests.RoadLoad;
+
+public sealed class GearedForTests
+{
+    private const double Speed = 40;
+
+    // By hand: 40 m/s · 4.10 / 2.00 m are 82 rev/s in top, and 83.33 may be turned: 1.01626 times at most.
+    [Fact]
+    public void Shorter_it_turns_out_where_the_redline_is() => Assert.Equal(5000 / 60.0 / 82, Of(InventedLoad.Car).Nominal.High, 1e-6);
+
+    // 4.10 times the end, as an axle: a little inside it holds 40 m/s, a little outside it does not, as the third gear turns out there.
+    [Theory]
+    [InlineData(90)]
+    [InlineData(100)]
+    public void Between_its_ends_the_speed_is_held_and_beyond_them_it_is_not(double torque)
+    {
+        var car = InventedLoad.WithTorque(torque);
+        var window = Of(car).Nominal;
+
+        Assert.InRange(window.Low, 0.75, 0.95);
+        Assert.True(Reaches(car, window.Low * 1.001));
+        Assert.True(Reaches(car, window.High * 0.999));
+        Assert.False(Reaches(car, window.Low * 0.999));
+        Assert.False(Reaches(car, window.High * 1.001));
+    }
+
+    [Fact]
+    public void An_engine_too_weak_for_it_is_cured_by_no_gearing() => Assert.Null(GearedFor.Of(InventedLoad.Pull(InventedLoad.WithTorque(30)), Speed));
+
+    // 200 N·m hold it in the third gear too, where the engine turns 1.4 times as fast: down to half no end is met.
+    [Fact]
+    public void A_strong_engine_holds_it_however_long_it_is_geared() => Assert.Equal(double.NegativeInfinity, Of(InventedLoad.Car).Nominal.Low);
+
+    // Ratios and tyre are exact, the efficiency of the driveline is not.
+    [Fact]
+    public void What_the_driveline_loses_is_kept_to_spare_and_the_redline_is_not()
+    {
+        var geared = Of(InventedLoad.WithTorque(90));
+
+        Assert.InRange(geared.Sure!.Value.Low, geared.Nominal.Low + 0.01, geared.Nominal.High - 0.01);
+        Assert.Equal(geared.Nominal.High, geared.Sure.Value.High, 1e-6);
+    }
+
+    // A tyre of ± 2 % may turn the engine 2 % faster: 1.01626 / 1.02 or hardly less is sure.
+    [Fact]
+    public void What_is_not_known_of_the_tyre_is_kept_clear_of_the_redline()
+    {
+        var geared = Of(InventedLoad.WithTorque(90) with { Tyres = new("tyres", InventedCar.Exactly(InventedCar.Of(2, 0.04 / 1.96)), null) });
+
+        Assert.Equal(5000 / 60.0 / 82 / 1.02, geared.Sure!.Value.High, 1e-3);
+        Assert.True(geared.Sure.Value.Low > geared.Nominal.Low);
+    }
+
+    private static GearedFor Of(Driveline car) => GearedFor.Of(InventedLoad.Pull(car), Speed)!;
+
+    private static bool Reaches(Driveline car, double factor)
+        => TopSpeed.Of(InventedLoad.Pull(car with { RearAxle = car.RearAxle! with { Ratio = InventedCar.Exactly(4.10 * factor) } }))!.Speed.Value >= Speed;
+}
