@@ -39,7 +39,7 @@ internal sealed class AxleTorqueCheck : ICheck
         var asked = TorqueAsked.EitherWay(driveline, rating, way => AxleTorque.InLowGear(driveline, axle, way), way => AtWheelSlip(driveline, position, way));
         if (asked.Torque is not { } least || (asked.IsOnlyABound && !asked.Holds))
         {
-            var missing = asked.Slip is null ? Missing.ForWheelSlip(driveline, position) : LowGear(driveline, position, axle);
+            var missing = asked.Slip is null ? Missing.ForWheelSlip(driveline, position) : LowGear(driveline, position);
             return this.Open([Position.Engine, position], Spoken($"Whether the {position.InWords()} holds"), missing, unit, wanted, source);
         }
 
@@ -57,9 +57,6 @@ internal sealed class AxleTorqueCheck : ICheck
             ? AxleTorque.AtWheelSlip(driveline.Grip.Value, mass, circumference.Value)
             : null;
 
-    private static IEnumerable<Missing> LowGear(Driveline driveline, Position position, Axle axle)
-    {
-        foreach (var missing in Missing.PeakTorque(driveline).Concat(Missing.Gears(driveline)).Concat(Missing.LowRange(driveline))) yield return missing;
-        if (axle.Ratio is null) yield return new(Spoken($"the {position.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
-    }
+    private static IEnumerable<Missing> LowGear(Driveline driveline, Position position)
+        => [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline), .. Missing.LowRange(driveline), .. Missing.Ratio(driveline, position)];
 }

@@ -94,10 +94,7 @@ public sealed record Finding
     private IEnumerable<PartWindow> Made => Windows.Where(window => ExcludedBy(window) is null).Select(window => Kept(window).AsMade).OfType<PartWindow>();
 
     // A limit of practice narrows no wish's window; its cure keeps to what is wished all the same.
-    private PartWindow Kept(PartWindow window)
-        => !LimitIsVerified && WishedOf(window) is { } wished
-            ? window with { Window = window.Window.And(wished.Window), SureWindow = window.SureWindow is { } mine && wished.SureWindow is { } theirs && mine.Overlaps(theirs) ? mine.And(theirs) : null }
-            : window;
+    private PartWindow Kept(PartWindow window) => !LimitIsVerified && WishedOf(window) is { } wished ? window.And(wished.Window, wished.SureWindow) : window;
 
     // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
     private IEnumerable<string> Excluded(Func<Unit, Unit> shown)

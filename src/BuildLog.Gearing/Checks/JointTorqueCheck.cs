@@ -29,7 +29,7 @@ internal sealed class JointTorqueCheck : ICheck
     {
         var unit = Units.NewtonMetre;
         var rating = shaft.Shaft.JointRating;
-        var ask = TorqueAsked.EitherWay(driveline, rating, way => LowGear(driveline, way), way => WheelSlip(driveline, shaft, way));
+        var ask = TorqueAsked.EitherWay(driveline, rating, way => LowGear(driveline, way), way => ShaftTorque.AtWheelSlip(driveline, shaft.AxlePosition, way));
         if (ask.Torque is not { } asked || rating is null || (ask.IsOnlyABound && !ask.Holds))
             return this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s joints are strong enough"), [.. Lacking(driveline, shaft, ask)], Limit);
 
@@ -83,11 +83,6 @@ internal sealed class JointTorqueCheck : ICheck
     private static DriveStep? InHigh(Driveline driveline, Way way)
         => driveline.TransferCase?.High is { } high && LowRange.LowestGear(driveline, way) is { } gear ? new(gear.Name, gear.Ratio.Value, high.Value) : null;
 
-    private static Measured? WheelSlip(Driveline driveline, FittedShaft shaft, Way way)
-        => LoadAtSlip.Of(driveline, shaft.AxlePosition, way) is { } mass && shaft.Axle?.Ratio is { } ratio && driveline.Tyres?.On(shaft.AxlePosition).RollingCircumference is { } tyre
-            ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
-            : null;
-
     private static IEnumerable<Missing> Lacking(Driveline driveline, FittedShaft shaft, TorqueAsked ask)
     {
         if (shaft.Shaft.JointRating is null)
@@ -102,16 +97,13 @@ internal sealed class JointTorqueCheck : ICheck
         }
         else if (shaft.Shaft.JointRating is not null)
         {
-            foreach (var missing in ask.Slip is null ? Slip(driveline, shaft) : LowGear(driveline, shaft)) yield return missing;
+            foreach (var missing in ask.Slip is null ? Slip(driveline, shaft) : LowGear(driveline)) yield return missing;
         }
     }
 
     private static IEnumerable<Missing> Slip(Driveline driveline, FittedShaft shaft)
-    {
-        foreach (var missing in Missing.ForWheelSlip(driveline, shaft.AxlePosition)) yield return missing;
-        if (shaft.Axle?.Ratio is null) yield return new(Spoken($"the {shaft.AxlePosition.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
-    }
+        => [.. Missing.ForWheelSlip(driveline, shaft.AxlePosition), .. Missing.Ratio(driveline, shaft.AxlePosition)];
 
-    private static IEnumerable<Missing> LowGear(Driveline driveline, FittedShaft shaft)
+    private static IEnumerable<Missing> LowGear(Driveline driveline)
         => [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.LowRange(driveline)];
 }

@@ -38,7 +38,13 @@ internal sealed record Missing(string What, Sentence Cure)
     {
         var axle = driveline.DrivingPosition.InWords();
         if (driveline.DrivingAxle is null) yield return new(Spoken($"no {axle} is fitted"), $"fit the {axle}");
-        else if (driveline.DrivingAxle.Ratio is null) yield return new(Spoken($"the {axle} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
+        else foreach (var missing in Ratio(driveline, driveline.DrivingPosition)) yield return missing;
+    }
+
+    /// <summary>An axle's ratio, whether one is fitted there or not.</summary>
+    public static IEnumerable<Missing> Ratio(Driveline driveline, Position axle)
+    {
+        if (driveline.AxleAt(axle)?.Ratio is null) yield return new(Spoken($"the {axle.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
     }
 
     /// <summary>Only the front wheels have tyres.</summary>

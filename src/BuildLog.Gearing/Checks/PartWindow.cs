@@ -51,9 +51,13 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     /// <summary>The values that meet another wish of the same part as well.</summary>
     public PartWindow And(PartWindow other)
     {
-        var sure = SureWindow is { } mine && other.SureWindow is { } theirs && mine.Overlaps(theirs) ? mine.And(theirs) : (Window?)null;
-        return this with { Window = Window.And(other.Window), SureWindow = sure, OpenedBy = sure is null ? OpenedBy ?? other.OpenedBy : null };
+        var both = And(other.Window, other.SureWindow);
+        return both with { OpenedBy = both.SureWindow is null ? OpenedBy ?? other.OpenedBy : null };
     }
+
+    /// <summary>The values that lie in another window as well, and those that surely do.</summary>
+    public PartWindow And(Window other, Window? sure)
+        => this with { Window = Window.And(other), SureWindow = SureWindow is { } mine && sure is { } theirs && mine.Overlaps(theirs) ? mine.And(theirs) : null };
 
     /// <summary><c>axle ratio 2.85 to 3.21</c>, rounded inwards.</summary>
     public string InWords() => InWords(Unit);

@@ -19,7 +19,12 @@ internal sealed class PhasingCheck : ICheck
     public string Title => Spoken("Propshaft phasing");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => FittedShaft.Of(driveline).SelectMany(shaft => shaft.Shaft.Pieces.Select((piece, k) => Judge(shaft, piece, k, new TorsionalCheck().OfShaft(driveline, goals, shaft))));
+        => FittedShaft.Of(driveline).SelectMany(shaft =>
+        {
+            // It is only asked for where yokes stand wrong, and is one for the whole shaft.
+            var shake = shaft.Shaft.Pieces.Any(piece => piece.Yokes == Yokes.QuarterTurn) ? new TorsionalCheck().OfShaft(driveline, goals, shaft) : null;
+            return shaft.Shaft.Pieces.Select((piece, k) => Judge(shaft, piece, k, shake));
+        });
 
     private Finding Judge(FittedShaft shaft, ShaftPiece piece, int k, Finding? shake) => piece.Yokes switch
     {

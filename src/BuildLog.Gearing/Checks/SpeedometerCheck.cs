@@ -107,7 +107,7 @@ public sealed class SpeedometerCheck : ICheck
         var atWheel = meter.Drive?.Pickup == Pickup.Wheel;
         if (meter.Wanted is null) yield return new(Spoken("what the speedometer wants is not known"), Spoken("read the small number on its dial: cable turns a mile or a kilometre"));
         if (meter.Drive is null) yield return new(Spoken("what drives it is not known"), Spoken("count the teeth of its drive and driven gears, or the cable's turns for a turn of the propshaft"));
-        if (!atWheel && driveline.DrivingAxle?.Ratio is null) yield return new(Spoken($"the {driveline.DrivingPosition.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
+        if (!atWheel) foreach (var missing in Missing.Ratio(driveline, driveline.DrivingPosition)) yield return missing;
         if (meter.Drive?.Pickup == Pickup.GearboxOutput && driveline.TransferCase is { High: null })
             yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
         if (driveline.DrivingTyres?.RollingCircumference is null) yield return new(Spoken("the tyres' circumference is not known"), Spoken("roll the tyres out, or enter their size"));

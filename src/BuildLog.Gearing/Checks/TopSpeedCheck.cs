@@ -53,22 +53,26 @@ internal sealed class TopSpeedCheck : ICheck
     }
 
     private Finding Judge(Pull pull, TopSpeed top, Measured reached, TopSpeedGoal goal, string says, string purpose)
-        => this.Judged(new(
+    {
+        var isKept = goal.Wanted.Contains(reached.Interval95);
+        var geared = isKept ? null : GearedFor.Of(pull, goal.Speed.Value);
+        return this.Judged(new(
             Between(pull.Driveline), reached, goal.Speed.Unit, goal.Wanted,
             $"{says}; wanted {goal.Wanted.InWords(goal.Speed.Unit)}{purpose}.{AssumedLoad.InWords(pull.Driveline)}",
             Finding.OwnersGoal)
         {
-            Cures = PowerCure(pull, top, goal),
-            Windows = goal.Wanted.Contains(reached.Interval95) ? (top.Limit == TopSpeedLimit.Gear ? ByRedline(pull, top.Step, goal) : [])
-                : GearedFor.Of(pull, goal.Speed.Value) is { } geared ? ByPower(pull, geared)
+            Cures = geared is null ? PowerCure(pull, top, goal) : [],
+            Windows = isKept ? (top.Limit == TopSpeedLimit.Gear ? ByRedline(pull, top.Step, goal) : [])
+                : geared is not null ? ByPower(pull, geared)
                 : Longest(pull) is var longest && IsTurnedOut(pull, longest, goal) ? ByRedline(pull, longest, goal) : [],
         });
+    }
 
     // With power enough at some gearing, the gearing is the cure. Without, the power has to be there at a speed that the engine may turn at.
     private static IEnumerable<Sentence> PowerCure(Pull pull, TopSpeed top, TopSpeedGoal goal)
     {
         var v = goal.Speed.Value;
-        if (goal.Wanted.Contains(top.Speed.Value) || GearedFor.Of(pull, v) is not null) yield break;
+        if (goal.Wanted.Contains(top.Speed.Value)) yield break;
 
         if (IsTurnedOut(pull, Longest(pull), goal))
         {

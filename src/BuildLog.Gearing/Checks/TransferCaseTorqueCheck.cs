@@ -34,7 +34,7 @@ internal sealed class TransferCaseTorqueCheck : ICheck
         var asked = TorqueAsked.EitherWay(driveline, rating, way => InLowGear(driveline, way), way => AtWheelSlip(driveline, box, way));
         if (asked.Torque is not { } torque || (asked.IsOnlyABound && !asked.Holds))
         {
-            var missing = asked.LowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline, box);
+            var missing = asked.LowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline);
             yield return this.Open(between, Spoken("Whether the transfer case holds"), missing, unit, wanted, source);
             yield break;
         }
@@ -61,22 +61,14 @@ internal sealed class TransferCaseTorqueCheck : ICheck
 
     private static Measured? AtWheelSlip(Driveline driveline, TransferCase box, Way way)
     {
-        var held = Turned(driveline).Select(axle => AtWheelSlip(driveline, axle, way)).ToList();
+        var held = Turned(driveline).Select(axle => ShaftTorque.AtWheelSlip(driveline, axle, way)).ToList();
         return box.High is { } high && held.All(torque => torque is not null) ? held.Aggregate((a, b) => a! + b!)! / high.Value : null;
     }
 
-    private static Measured? AtWheelSlip(Driveline driveline, Position position, Way way)
-        => LoadAtSlip.Of(driveline, position, way) is { } mass && Axle(driveline, position)?.Ratio is { } ratio && driveline.Tyres?.On(position).RollingCircumference is { } tyre
-            ? ShaftTorque.WheelSlip(driveline.Grip.Value, mass, tyre.Value / (2 * Math.PI), ratio.Value)
-            : null;
-
-    private static Axle? Axle(Driveline driveline, Position position) => position == Position.FrontAxle ? driveline.FrontAxle : driveline.RearAxle;
-
-    private static IEnumerable<Missing> Lacking(Driveline driveline, TransferCase box)
-    {
-        foreach (var missing in Turned(driveline).SelectMany(axle => Missing.ForWheelSlip(driveline, axle)).DistinctBy(missing => missing.What)) yield return missing;
-        foreach (var axle in Turned(driveline).Where(axle => Axle(driveline, axle)?.Ratio is null))
-            yield return new(Spoken($"the {axle.InWords()} ratio is not known"), Spoken("count the axle's turns: ten wheel turns, one wheel held"));
-        if (box.High is null) yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
-    }
+    private static IEnumerable<Missing> Lacking(Driveline driveline) =>
+    [
+        .. Turned(driveline).SelectMany(axle => Missing.ForWheelSlip(driveline, axle)).DistinctBy(missing => missing.What),
+        .. Turned(driveline).SelectMany(axle => Missing.Ratio(driveline, axle)),
+        .. Missing.HighRange(driveline),
+    ];
 }

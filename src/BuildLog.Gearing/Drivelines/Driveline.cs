@@ -74,10 +74,13 @@ public sealed record Driveline
     public Position OtherPosition => DrivingPosition == Position.FrontAxle ? Position.RearAxle : Position.FrontAxle;
 
     /// <summary>The axle there; null where none is fitted.</summary>
-    public Axle? DrivingAxle => DrivingPosition == Position.FrontAxle ? FrontAxle : RearAxle;
+    public Axle? DrivingAxle => AxleAt(DrivingPosition);
 
     /// <summary>The axle that they are not computed through; null where none is fitted there.</summary>
-    public Axle? OtherAxle => OtherPosition == Position.FrontAxle ? FrontAxle : RearAxle;
+    public Axle? OtherAxle => AxleAt(OtherPosition);
+
+    /// <summary>The axle in front, or else the one behind; null where none is fitted there.</summary>
+    public Axle? AxleAt(Position position) => position == Position.FrontAxle ? FrontAxle : RearAxle;
 
     /// <summary>The pair of tyres on the driving axle.</summary>
     public TyreSet? DrivingTyres => Tyres?.On(DrivingPosition);

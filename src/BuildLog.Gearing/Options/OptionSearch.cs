@@ -86,8 +86,8 @@ public static class OptionSearch
         var front = new Front<Combination>();
         foreach (var (at, score) in scores) front.Add(score, at);
         var cured = front.Members.Min(member => member.Score.Clash);
-        var options = front.Members.Select(member => (member.What, member.Score)).Union(alone.BestOfEachPart.Where(one => one.Score.Clash <= cured))
-            .OrderBy(member => member.Score).ThenBy(member => member.Item1).Select(member => Full(member.Item1));
+        var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured).Union(front.Members.Select(member => (At: member.What, member.Score)))
+            .OrderBy(one => one.Score).ThenBy(one => one.At).Select(one => Full(one.At));
 
         // Where less clashes as it is, what clashes more is no way out.
         var asItIs = alone.AsItIs.Clash;

@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.Gearing.Propshafts;
 
@@ -56,6 +57,12 @@ public static class ShaftTorque
     /// <param name="axle">Shaft turns per wheel turn.</param>
     public static Measured WheelSlip(Measured grip, Measured axleMass, Measured rollingRadius, Measured axle)
         => AtWheels(grip, axleMass, rollingRadius) / (AxleEfficiency * axle);
+
+    /// <summary>The same for the shaft to an axle of a driveline; null where its load, its ratio or the circumference of its tyres is not known.</summary>
+    public static Measured? AtWheelSlip(Driveline driveline, Position axle, Way way)
+        => LoadAtSlip.Of(driveline, axle, way) is { } mass && driveline.AxleAt(axle)?.Ratio is { } ratio && driveline.Tyres?.On(axle).RollingCircumference is { } tyre
+            ? WheelSlip(driveline.Grip.Value, mass, tyre.Value * (0.5 / Math.PI), ratio.Value)
+            : null;
 
     /// <summary>Newton metres at the wheels of an axle, both together, when its tyres begin to slip.</summary>
     /// <param name="grip">μ.</param>

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
 
@@ -10,7 +11,13 @@ internal sealed record Answer(Func<JsonObject> ToJson, IReadOnlyList<string> Tex
 {
     public Answer(JsonObject json, IReadOnlyList<string> text, int exitCode = ExitCodes.Done) : this(() => json, text, exitCode) { }
 
+    private const int Columns = 80;
+    private const int SetIn = 5;
+
     public JsonObject Json => ToJson();
+
+    /// <summary>Lines broken to the width of a terminal; what goes on is set in.</summary>
+    public static IReadOnlyList<string> Wrapped(IEnumerable<string> lines) => [.. lines.SelectMany(line => TextFit.Wrap(line, Columns, SetIn))];
 }
 
 internal static class ExitCodes

@@ -7,14 +7,12 @@ using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Options;
 using BuildLog.Tui.Plans;
-using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
 
 /// <summary><c>buildlog options VEHICLE</c>: what would work, fewest clashes, cheapest and fewest parts first.</summary>
 internal sealed class OptionsCommand : Command
 {
-    private const int Columns = 80;
     private const int UsualTop = 20;
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
@@ -54,7 +52,7 @@ internal sealed class OptionsCommand : Command
         using var search = new SearchOnTerminal(edge, parse);
         var found = Reading.Blaming(pool.Name, () => WaysOut.Of(shop, bench, wish, edge.Today, search.Progress, search.Cancel));
         var region = parse.GetValue(map) ? Reading.Blaming(map.Name, () => MapWords.Of(bench, edge.Common.UnitsOf(parse))) : null;
-        return new(ToJson(found, most, region), [.. ToText(bench, wish, found, most, edge.Common.UnitsOf(parse)).SelectMany(line => TextFit.Wrap(line, Columns, 5)), .. region is null ? [] : region.Lines.Prepend("")]);
+        return new(ToJson(found, most, region), [.. Commands.Answer.Wrapped(ToText(bench, wish, found, most, edge.Common.UnitsOf(parse))), .. region is null ? [] : region.Lines.Prepend("")]);
     }
 
     private static Parsed<int> ReadTop(string text)

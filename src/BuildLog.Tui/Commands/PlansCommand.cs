@@ -2,15 +2,12 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Plans;
-using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
 
 /// <summary><c>buildlog plans VEHICLE</c>: what was kept of what-ifs and what it comes to today; <c>--reject</c> says that one is not to be.</summary>
 internal sealed class PlansCommand : Command
 {
-    private const int Columns = 80;
-
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly Option<string?> reject = new("--reject") { Description = Spoken("Reject the plan of this name, or a beginning of it."), HelpName = "PLAN" };
     private readonly Option<string?> because = new("--because") { Description = Spoken("The rule that failed (the worst clash of the plan)."), HelpName = "RULE" };
@@ -35,7 +32,7 @@ internal sealed class PlansCommand : Command
         IReadOnlyList<PlanRow> rows = name is null ? acts.Read(found.Id).Rows : [Reading.Blaming(reject.Name, () => acts.Reject(found.Id, name, rule))];
         return new(
             new JsonObject { ["vehicle"] = found.Name, ["plans"] = Json.Array(rows, ToJson) },
-            rows.Count == 0 ? [Spoken($"No plan of {found.Name} yet.")] : [.. rows.SelectMany(ToText).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+            rows.Count == 0 ? [Spoken($"No plan of {found.Name} yet.")] : Commands.Answer.Wrapped(rows.SelectMany(ToText)));
     }
 
     private static JsonObject ToJson(PlanRow row) => new()

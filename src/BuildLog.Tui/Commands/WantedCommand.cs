@@ -3,15 +3,12 @@ using System.Text.Json.Nodes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Tui.Hunting;
-using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Commands;
 
 /// <summary><c>buildlog wanted VEHICLE</c>: what is hunted for it, between which values it will do, and what became of each offer.</summary>
 internal sealed class WantedCommand : Command
 {
-    private const int Columns = 80;
-
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
 
     public WantedCommand(Edge edge) : base("wanted", Spoken("List the wanted parts with their windows, and every offer and yard count with its verdict."))
@@ -28,7 +25,7 @@ internal sealed class WantedCommand : Command
         var hunts = rows.GroupBy(row => row.WantedId).ToList();
         return new(
             new JsonObject { ["vehicle"] = found.Name, ["wanted"] = Json.Array(hunts, hunt => ToJson([.. hunt])) },
-            rows.Count == 0 ? [Spoken($"Nothing is hunted for {found.Name}.")] : [.. rows.SelectMany(ToText).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+            rows.Count == 0 ? [Spoken($"Nothing is hunted for {found.Name}.")] : Commands.Answer.Wrapped(rows.SelectMany(ToText)));
     }
 
     // The part itself comes before its offers and counts.

@@ -8,7 +8,6 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Plans;
-using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Commands;
@@ -16,7 +15,6 @@ namespace BuildLog.Tui.Commands;
 /// <summary><c>buildlog what-if VEHICLE --set axle=3.36</c>: what other parts, another load or another wish would come to; stored only where it is kept as a plan.</summary>
 internal sealed class WhatIfCommand : Command
 {
-    private const int Columns = 80;
     private const char Is = '=';
 
     private static readonly Dictionary<string, Position> Places = new(StringComparer.OrdinalIgnoreCase)
@@ -71,7 +69,7 @@ internal sealed class WhatIfCommand : Command
         var rejected = changes.Count == 0 ? null : RejectedPlans.Of(shop, bench).Says(tried.Driveline, changes);
         if (parse.GetValue(keep) is { } name)
             Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
-        return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), [.. ToText(bench, tried, rejected, parse.GetValue(keep)).SelectMany(line => TextFit.Wrap(line, Columns, 5))]);
+        return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), Commands.Answer.Wrapped(ToText(bench, tried, rejected, parse.GetValue(keep))));
     }
 
     // As in a search, the axle is the one that drives.

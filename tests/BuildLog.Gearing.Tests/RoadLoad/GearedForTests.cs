@@ -32,7 +32,7 @@ public sealed class GearedForTests
     [Fact]
     public void An_engine_too_weak_for_it_is_cured_by_no_gearing() => Assert.Null(GearedFor.Of(InventedLoad.Pull(InventedLoad.WithTorque(30)), Speed));
 
-    // 200 N·m hold it in the third gear too, where the engine turns 1.4 times as fast: down to half no end is met.
+    // 200 N·m hold it in the third gear too, where the engine turns 1.4 times as fast: down to a quarter no end is met.
     [Fact]
     public void A_strong_engine_holds_it_however_long_it_is_geared() => Assert.Equal(double.NegativeInfinity, Of(InventedLoad.Car).Nominal.Low);
 
