@@ -14,9 +14,9 @@ namespace BuildLog.Gearing.Checks;
 /// Formula: <see cref="AxleTorque"/>. Where only one of the two is known it is an upper bound: if that fits, all fits. What stands on the axle: see
 /// <see cref="LoadAtSlip"/>. First gear or reverse, whichever asks more. Bound wheels, hopping and rocks see the low-gear torque.
 /// </para>
-/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing for an axle without a rating or one that is not driven.</para>
+/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Nothing is judged of an axle without a rating, which <see cref="NotLookedAtCheck"/> names, or of one that is not driven.</para>
 /// </remarks>
-internal sealed class AxleTorqueCheck : ICheck
+internal sealed class AxleTorqueCheck : ICheck, ILookedAt
 {
     public string Id => "axle-torque";
 
@@ -24,12 +24,20 @@ internal sealed class AxleTorqueCheck : ICheck
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        foreach (var (position, axle) in ((Position, Axle?)[])[(Position.RearAxle, driveline.RearAxle), (Position.FrontAxle, driveline.FrontAxle)])
+        foreach (var (position, axle) in Driven(driveline))
         {
-            if (axle is { TorqueRating: { } rating } && (position == driveline.DrivingPosition || driveline.TransferCase is not null))
-                yield return Judge(driveline, position, axle, rating);
+            if (axle.TorqueRating is { } rating) yield return Judge(driveline, position, axle, rating);
         }
     }
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline.Engine?.PeakTorque is null ? [] : Driven(driveline).Where(driven => driven.Axle.TorqueRating is null).Select(driven => (driven.Position, Spoken("torque rating")));
+
+    private static IEnumerable<(Position Position, Axle Axle)> Driven(Driveline driveline)
+        => from position in (Position[])[Position.RearAxle, Position.FrontAxle]
+           where position == driveline.DrivingPosition || driveline.TransferCase is not null
+           where driveline.AxleAt(position) is not null
+           select (position, driveline.AxleAt(position)!);
 
     private Finding Judge(Driveline driveline, Position position, Axle axle, Known rating)
     {

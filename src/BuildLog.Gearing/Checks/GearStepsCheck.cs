@@ -26,11 +26,12 @@ internal sealed class GearStepsCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         var steps = driveline.Steps;
-        if (steps.Count >= 3) yield return Progression(steps);
-        if (steps.Count >= 2 && driveline.Engine is { Torque: not null, MayPeakBeyondItsCurve: false }) yield return Drop(driveline, steps);
+        var shift = steps.Count >= 2 ? Upshift.Of(driveline.Engine) : null;
+        if (steps.Count >= 3) yield return Progression(steps, shift);
+        if (shift is not null) yield return Drop(steps, shift);
     }
 
-    private Finding Progression(IReadOnlyList<DriveStep> steps)
+    private Finding Progression(IReadOnlyList<DriveStep> steps, Upshift? shift)
     {
         var k = Enumerable.Range(0, steps.Count - 2).MaxBy(at => Growth(at).Value);
         var (low, middle, high) = (steps[k], steps[k + 1], steps[k + 2]);
@@ -43,29 +44,71 @@ internal sealed class GearStepsCheck : ICheck
             Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [Spoken($"ratio of gear {middle.Name} {Math.Sqrt((low.Gear * high.Gear).Value):0.00} or less")],
+            Cures = [CureOfProgression(low, middle, high, shift)],
         });
     }
 
-    private Finding Drop(Driveline driveline, IReadOnlyList<DriveStep> steps)
+    // Two alike steps are the best that the gear between can do; where those drop too far, the other warning would take its place.
+    private static string CureOfProgression(DriveStep low, DriveStep middle, DriveStep high, Upshift? shift)
+        => shift is not null && Math.Sqrt((low.Ratio / high.Ratio).Value) > shift.LargestStep
+            ? Closer(shift)
+            : Spoken($"ratio of gear {middle.Name} {Math.Sqrt((low.Gear * high.Gear).Value):0.00} or less");
+
+    private static string Closer(Upshift shift) => Spoken($"a gearbox with steps of {Math.Floor(shift.LargestStep * 100) / 100:0.00} or less, none larger than the one below it");
+
+    private Finding Drop(IReadOnlyList<DriveStep> steps, Upshift shift)
     {
         var rpm = Units.RevolutionPerMinute;
-        var torque = driveline.Engine!.Torque!;
-        var strong = torque.StrongFrom;
-        var (shift, where) = driveline.Engine.Redline is { } redline && redline.Value.Value < torque.MostPowerful.EngineSpeed
-            ? (redline.Value.Value, Spoken("the redline"))
-            : (torque.MostPowerful.EngineSpeed, Spoken("the power peak"));
-        var (from, to) = steps.Zip(steps.Skip(1)).MaxBy(pair => (pair.First.Ratio / pair.Second.Ratio).Value);
-        var after = to.Ratio / from.Ratio * shift;
-        var wanted = Window.AtLeast(strong);
+        var k = Enumerable.Range(0, steps.Count - 1).MaxBy(at => (steps[at].Ratio / steps[at + 1].Ratio).Value);
+        var (from, to) = (steps[k], steps[k + 1]);
+        var after = to.Ratio / from.Ratio * shift.From;
+        var wanted = Window.AtLeast(shift.Strong);
 
         return this.Judged(new(
             [Position.Engine, Position.Transmission], after, rpm, wanted,
-            $"Shifted at {where}, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque is near its peak from {rpm.FromBase(strong):0} rev/min.",
+            $"Shifted at {shift.Where}, the step from {from.InWords} to {to.InWords} drops the engine to {rpm.FromBase(after.Value):0} rev/min; its torque is near its peak from {rpm.FromBase(shift.Strong):0} rev/min.",
             Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [Spoken($"ratio of gear {to.Name} {Math.Ceiling(from.Gear.Value * strong / shift * 100) / 100:0.00} or more")],
+            Cures = [CureOfDrop(steps, k, shift)],
         });
+    }
+
+    // A shorter gear makes the next step larger, and another step may be too large as well: then no single ratio is a cure.
+    private static string CureOfDrop(IReadOnlyList<DriveStep> steps, int k, Upshift shift)
+    {
+        var from = steps[k];
+        var ratios = steps.Select(step => step.Ratio.Value).ToArray();
+        var growth = WorstGrowth(ratios);
+        ratios[k + 1] = ratios[k] / shift.LargestStep;
+
+        return Drops(ratios).Max() > shift.LargestStep * (1 + 1e-9) || WorstGrowth(ratios) > Math.Max(Alike, growth)
+            ? Closer(shift)
+            : Spoken($"ratio of gear {steps[k + 1].Name} {Math.Ceiling(from.Gear.Value / shift.LargestStep * 100) / 100:0.00} or more");
+    }
+
+    private static IEnumerable<double> Drops(double[] ratios) => ratios.Zip(ratios.Skip(1), (low, high) => low / high);
+
+    private static double WorstGrowth(double[] ratios)
+    {
+        var drops = Drops(ratios).ToArray();
+        return drops.Zip(drops.Skip(1), (below, above) => above / below).DefaultIfEmpty().Max();
+    }
+
+    /// <summary>Where the engine is shifted up, and where its torque is strong; rev/s.</summary>
+    private sealed record Upshift(double From, string Where, double Strong)
+    {
+        /// <summary>The step that lands where the torque begins to be strong.</summary>
+        public double LargestStep => From / Strong;
+
+        /// <summary>Null where nobody knows the torque as far as the power peak.</summary>
+        public static Upshift? Of(Engine? engine)
+        {
+            if (engine is not { Torque: { } torque, MayPeakBeyondItsCurve: false }) return null;
+
+            return engine.Redline is { } redline && redline.Value.Value < torque.MostPowerful.EngineSpeed
+                ? new(redline.Value.Value, Spoken("the redline"), torque.StrongFrom)
+                : new(torque.MostPowerful.EngineSpeed, Spoken("the power peak"), torque.StrongFrom);
+        }
     }
 }

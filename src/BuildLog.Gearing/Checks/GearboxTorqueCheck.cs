@@ -10,10 +10,10 @@ namespace BuildLog.Gearing.Checks;
 /// <code>T_peak ≤ rating at the input</code>
 /// <para>
 /// Peak net torque; a converter's multiplication comes behind the input that is rated. Limit: the maker's rating; one that is only somebody's word warns and
-/// never clashes. Says nothing without a rating: what nobody knows is not passed, it is not judged.
+/// never clashes. Without a rating nothing is judged, and <see cref="NotLookedAtCheck"/> names it.
 /// </para>
 /// </remarks>
-internal sealed class GearboxTorqueCheck : ICheck
+internal sealed class GearboxTorqueCheck : ICheck, ILookedAt
 {
     public string Id => "gearbox-torque";
 
@@ -35,10 +35,16 @@ internal sealed class GearboxTorqueCheck : ICheck
         var unit = Units.NewtonMetre;
         yield return this.Judged(new(
             between, torque - (rating.Value - rating.Value.Value), unit, wanted,
-            $"The engine gives {Said.Number(torque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}.", source)
+            $"The engine gives {Said.Number(torque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}{Behind(driveline.Transmission)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
             Cures = [$"a gearbox rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
         });
     }
+
+    // Some makers rate the shaft behind the converter, which turns with more than the engine gives.
+    private static string Behind(Transmission box) => box.Converter is null ? "" : Spoken(", taken as the engine's torque in front of the converter");
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.PeakTorque: not null, Transmission.TorqueRating: null } ? [(Position.Transmission, Spoken("torque rating"))] : [];
 }

@@ -10,6 +10,8 @@ internal sealed record Missing(string What, Sentence Cure)
     public static IEnumerable<Missing> Torque(Driveline driveline)
     {
         if (driveline.Engine is null) yield return new(Spoken("no engine is fitted"), Spoken("fit an engine"));
+        else if (driveline.Engine is { Torque: null, ToldTorque: not null } or { Torque: null, ToldPower: not null })
+            yield return new(Spoken("of the engine's torque only a peak is known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
         else if (driveline.Engine.Torque is null) yield return new(Spoken("the engine's torque is not known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
     }
 

@@ -15,9 +15,9 @@ namespace BuildLog.Gearing.Checks;
 /// Formulas see <see cref="ShaftTorque"/>; first gear or reverse, whichever asks more. In the low range the tyres slip at less of the input's torque, so high is what counts; both axles where it joins them.
 /// One of the two torques alone is an upper bound: it may pass, not fail.
 /// </para>
-/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Says nothing without a rating.</para>
+/// <para>Limit: the maker's rating; one that is only somebody's word warns and never clashes. Without a rating nothing is judged, and <see cref="NotLookedAtCheck"/> names it.</para>
 /// </remarks>
-internal sealed class TransferCaseTorqueCheck : ICheck
+internal sealed class TransferCaseTorqueCheck : ICheck, ILookedAt
 {
     public string Id => "transfer-case-torque";
 
@@ -47,6 +47,9 @@ internal sealed class TransferCaseTorqueCheck : ICheck
             Cures = [$"a transfer case rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
         });
     }
+
+    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.PeakTorque: not null, TransferCase: { TorqueRating: null } } ? [(Position.TransferCase, Spoken("torque rating"))] : [];
 
     // What moves from one axle to the other stays with the case that turns both.
     private static Sentence Assumed(Driveline driveline, Way way)

@@ -1,6 +1,8 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Bench;
 
@@ -16,9 +18,9 @@ internal static class EffectWords
     private static IEnumerable<string> Cruise(Driveline before, Driveline after, OwnersGoals goals)
     {
         if (goals.Cruise.FirstOrDefault() is not { } goal) yield break;
-        var (was, will) = (HistoryWords.Cruise(CruiseCheck.EngineSpeed(before, goal)), HistoryWords.Cruise(CruiseCheck.EngineSpeed(after, goal)));
-        if (was.Length + will.Length > 0) yield return Spoken($"Cruise    {Known(was)} → {Known(will)}");
+        var (was, will) = (CruiseCheck.EngineSpeed(before, goal), CruiseCheck.EngineSpeed(after, goal));
+        if (was is not null || will is not null) yield return Spoken($"Cruise    {InWords(was)} → {InWords(will)}");
     }
 
-    private static string Known(string cruise) => cruise.Length > 0 ? cruise : Spoken("cannot be said");
+    private static string InWords(Measured? engineSpeed) => engineSpeed is null ? Spoken("cannot be said") : Rounded.WithInterval(engineSpeed, Units.RevolutionPerMinute);
 }

@@ -48,6 +48,9 @@ internal sealed class CardCommand : Command
         if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card);
         else if (card.Part == CardPart.Tyres) AddTyres(json, card);
         else AddAxle(json, card);
+        json["mayCostMinor"] = card.Hunt?.Most?.Minor;
+        json["currency"] = card.Hunt?.Most?.Currency;
+        json["neededBy"] = Json.Day(card.Hunt?.Deadline);
         json["mustHaves"] = Json.Array(card.Musts, must => new JsonObject { ["what"] = must.What, ["text"] = must.Text });
         return json;
     }

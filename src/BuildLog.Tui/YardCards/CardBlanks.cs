@@ -1,3 +1,4 @@
+using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -11,7 +12,8 @@ namespace BuildLog.Tui.YardCards;
 internal static class CardBlanks
 {
     /// <summary>For every part: what an offer needs.</summary>
-    public static IReadOnlyList<CardBlank> OfOffer => [new(Spoken("price")), new(Spoken("yard, row, telephone"))];
+    /// <param name="most">What the hunted part may cost; null where nobody said.</param>
+    public static IReadOnlyList<CardBlank> OfOffer(Money? most) => [new(Spoken("price"), "", most is null ? "" : Spoken($"at most {most}")), new(Spoken("yard, row, telephone"))];
 
     /// <summary>The first of the neighbours that is known: <c>springs 1070 mm</c>.</summary>
     public static string Matching(params IEnumerable<(string Whose, string? Words)> neighbours)

@@ -41,12 +41,19 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
                 "window", Spoken($"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them."), "");
         }
 
-        var musts = (hunted is null ? Hunted(shop, bench, part) : [hunted]).SelectMany(wanted => wanted.MustHaves);
-        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. musts], units) { Position = position };
+        var hunts = hunted is null ? Hunted(shop, bench, part).ToList() : [hunted];
+        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. hunts.SelectMany(wanted => wanted.MustHaves)], units)
+        {
+            Position = position,
+            Hunt = hunts is [var only] ? only : null,
+        };
     }
 
     /// <summary>Where it goes.</summary>
     public required Position Position { get; init; }
+
+    /// <summary>The one hunt it is for, whose price and deadline count; null for none, or several.</summary>
+    public WantedPart? Hunt { get; init; }
 
     private static Position Place(Driveline driveline, CardPart part) => part switch
     {
@@ -92,7 +99,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         PrintedOn = Forms.DayText.InWords(printed),
         About = Bench.Vehicle.Name,
         Part = IsOfTheOtherAxle ? Position.InWords() : Part.InWords(),
-        Wanted = [.. Windows.SelectMany(Wanted), .. NotCured()],
+        Wanted = [.. Windows.SelectMany(Wanted), .. NotCured(), .. Hunt?.Deadline is { } last ? (string[])[Spoken($"needed by {Forms.DayText.InWords(last)}")] : []],
     };
 
     private YardCard OfAxle(AxleCard axle, YardCard card) => card with
@@ -128,7 +135,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         Cautions = TyreCardWords.Cautions,
     };
 
-    private IReadOnlyList<CardBlank> Blanks(IEnumerable<CardBlank> blanks) => [.. CardBlanks.With(blanks, Musts), .. CardBlanks.OfOffer];
+    private IReadOnlyList<CardBlank> Blanks(IEnumerable<CardBlank> blanks) => [.. CardBlanks.With(blanks, Musts), .. CardBlanks.OfOffer(Hunt?.Most)];
 
     // A clash of this part that narrows no window of it: whoever pays should know.
     private IEnumerable<string> NotCured()

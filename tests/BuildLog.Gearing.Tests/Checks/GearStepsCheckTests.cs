@@ -45,6 +45,16 @@ public sealed class GearStepsCheckTests
         Assert.Equal("ratio of gear 2 2.13 or more", Assert.Single(wider.Cures));
     }
 
+    // The step from 4.3 to 2.1 should be 5000/2475 = 2.02 or less; 2.13 in its place would be 2.37 over 0.9. Two alike steps from 4.3 to 0.9 are √4.78 = 2.19 each.
+    [Fact]
+    public void Where_one_ratio_would_only_move_the_hole_the_cure_is_a_closer_box()
+    {
+        var findings = Look(Box(4.3, 2.1, 0.9) with { Engine = new("four", Redline: InventedCar.Exactly(5000 / 60.0)) { Torque = InventedLoad.Curve((1000, 150), (3000, 200), (5000, 180)) } });
+
+        Assert.Equal([Verdict.Watch, Verdict.Watch], findings.Select(finding => finding.Verdict));
+        Assert.All(findings, finding => Assert.Equal("a gearbox with steps of 2.02 or less, none larger than the one below it", Assert.Single(finding.Cures)));
+    }
+
     // 201 N·m at 3000 among 200 from 1500 to 5000: nobody feels where that peaks.
     [Fact]
     public void On_a_flat_curve_there_is_no_peak_to_stay_above()

@@ -34,6 +34,14 @@ public sealed class GearboxTorqueCheckTests
     }
 
     [Fact]
+    public void In_front_of_a_converter_it_is_the_engines_torque_that_the_rating_is_held_against()
+    {
+        var car = Car(CheckCase.Known(250));
+
+        Assert.EndsWith("rated for 250 N·m, taken as the engine's torque in front of the converter.", Assert.Single(Look(car with { Transmission = car.Transmission! with { Converter = new(LocksUp: true) } })).Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_rating_asks_for_the_torque_and_without_a_rating_there_is_nothing_to_ask()
     {
         Assert.Equal(Verdict.Open, Assert.Single(Look(Car(CheckCase.Known(205)) with { Engine = new("four") })).Verdict);

@@ -39,5 +39,37 @@ public sealed class NotLookedAtCheckTests
     }
 
     [Fact]
+    public void Where_the_torque_is_known_a_part_without_a_rating_was_not_looked_at()
+    {
+        var told = InventedTruck.Whole with { Engine = InventedTruck.Whole.Engine! with { ToldTorque = new(300, null) } };
+        var bare = told with
+        {
+            Transmission = told.Transmission! with { TorqueRating = null },
+            TransferCase = told.TransferCase! with { TorqueRating = null },
+            RearAxle = told.RearAxle! with { TorqueRating = null },
+            FrontAxle = told.FrontAxle! with { TorqueRating = null },
+        };
+        var rated = bare with
+        {
+            Transmission = bare.Transmission with { TorqueRating = CheckCase.Known(500) },
+            TransferCase = bare.TransferCase with { TorqueRating = CheckCase.Known(900) },
+            RearAxle = bare.RearAxle with { TorqueRating = CheckCase.Known(5000) },
+            FrontAxle = bare.FrontAxle with { TorqueRating = CheckCase.Known(5000) },
+        };
+
+        Assert.Equal(4, CheckCase.Find(new NotLookedAtCheck(), bare).Says.Split("torque rating").Length - 1);
+        Assert.DoesNotContain("torque rating", CheckCase.Find(new NotLookedAtCheck(), rated).Says, StringComparison.Ordinal);
+    }
+
+    // A front axle that nothing drives carries no torque.
+    [Fact]
+    public void An_axle_that_is_not_driven_needs_no_rating()
+    {
+        var car = InventedCar.Plain with { Engine = new("four") { ToldTorque = new(200, null) }, FrontAxle = new("beam", null) };
+
+        Assert.DoesNotContain("front axle: torque rating", CheckCase.Find(new NotLookedAtCheck(), car).Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_bare_frame_asks_for_nothing() => Assert.Empty(CheckCase.Look(new NotLookedAtCheck(), new Driveline()));
 }

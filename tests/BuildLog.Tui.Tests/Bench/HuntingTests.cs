@@ -13,6 +13,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Sheet.Content;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Decisions;
 using BuildLog.Tui.Fitments;
@@ -22,6 +23,7 @@ using BuildLog.Tui.Parts;
 using BuildLog.Tui.Plans;
 using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Workbench;
+using BuildLog.Tui.YardCards;
 
 namespace BuildLog.Tui.Tests.Bench;
 
@@ -181,6 +183,19 @@ public sealed class HuntingTests : IDisposable
         acts.Edit(view.Type((entry, typed)), brindle.Id, row);
 
         Assert.Contains(sentence, Assert.Single(view.Refused), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_card_says_what_it_may_cost_and_by_when_it_is_needed()
+    {
+        var (_, row) = Hunted();
+        var hunt = shop.Wanted(brindle).Single(each => each.Title == row.What);
+        shop.Change(hunt, wanted => (wanted.Deadline, wanted.Most) = (new(2031, 5, 5), Money.Of(25_000, Currency.Euro)));
+
+        var card = CardOfVehicle.Read(shop, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), CardPart.Axle, UnitSystem.Metric, hunt).Content(Paper.A6, TimeProvider.System.GetLocalNow());
+
+        Assert.Contains("needed by 5 May 2031", card.Wanted);
+        Assert.Equal("at most 250.00 EUR", card.Blanks.Single(blank => blank.What.Text == "price").Must);
     }
 
     [Fact]
