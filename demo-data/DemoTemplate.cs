@@ -80,6 +80,6 @@ internal static class DemoTemplate
         // The XDG Base Directory Specification ignores a relative path.
         return Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { } named && named.StartsWith('/')
             ? Path.Combine(named, "buildlog")
-            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".cache", "buildlog");
+            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), ".cache", "buildlog");
     }
 }

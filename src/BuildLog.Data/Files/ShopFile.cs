@@ -29,7 +29,7 @@ public static class ShopFile
 
         // The XDG Base Directory Specification ignores a relative path.
         var data = environment("XDG_DATA_HOME") is { } named && named.StartsWith('/') ? named
-            : Path.Combine(environment("HOME") is { Length: > 0 } home ? home : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "share");
+            : Path.Combine(environment("HOME") is { Length: > 0 } home ? home : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), ".local", "share");
         return Path.Combine(data, "buildlog", "shop.db");
     }
 }

@@ -30,8 +30,8 @@ internal sealed class AxleTorqueCheck : ICheck, ILookedAt
         }
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline.Engine?.PeakTorque is null ? [] : Driven(driveline).Where(driven => driven.Axle.TorqueRating is null).Select(driven => (driven.Position, Spoken("torque rating")));
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline.Engine?.PeakTorque is null ? [] : Driven(driveline).Where(driven => driven.Axle.TorqueRating is null).Select(driven => Unlooked.Rating(driven.Position, Spoken("torque rating")));
 
     private static IEnumerable<(Position Position, Axle Axle)> Driven(Driveline driveline)
         => from position in (Position[])[Position.RearAxle, Position.FrontAxle]

@@ -48,8 +48,8 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
         });
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.PeakTorque: not null, Transmission: { Front.ClutchRating: null } box } ? [(Position.Transmission, Spoken($"{(box.Converter is null ? Spoken("clutch") : Spoken("flexplate"))} rating"))] : [];
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.PeakTorque: not null, Transmission: { Front.ClutchRating: null } box } ? [Unlooked.Rating(Position.Transmission, Spoken($"{(box.Converter is null ? Spoken("clutch") : Spoken("flexplate"))} rating"))] : [];
 
     private static string Source(string part, Known rating) => Spoken($"{part}'s torque rating, {rating.Source.InWords()}");
 }

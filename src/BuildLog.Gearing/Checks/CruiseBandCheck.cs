@@ -43,11 +43,16 @@ internal sealed class CruiseBandCheck : ICheck
                 Spoken("common practice: 0.60 to 0.95 of the torque peak's engine speed"))
             {
                 LimitIsVerified = false,
-                Cures = both.IsEmpty ? [Spoken("another engine speed in the cruise goal, or an engine whose torque peaks elsewhere")] : [],
+                Cures = both.IsEmpty ? [.. Within(driveline, goal with { Wanted = band }), Spoken($"an engine whose torque peaks at {new Window(goal.Wanted.Low / High, goal.Wanted.High / Low).InWords(rpm)}")] : [],
                 Windows = both.IsEmpty ? [] : CruiseCheck.Windows(driveline, goal with { Wanted = both }),
             });
         }
     }
+
+    // The goal gives way to the engine.
+    private static IEnumerable<Sentence> Within(Driveline driveline, CruiseGoal goal)
+        => CruiseCheck.Windows(driveline, goal).Select(window => window.AsMade).OfType<PartWindow>().Take(1)
+            .Select(window => Said.As($"{window.BestInWords(window.Unit)}, with a cruise goal of {goal.Wanted.InWords(Units.RevolutionPerMinute)}"));
 
     // Goal and band ask for one engine speed at one road speed, so what no axle ratio meets no other part does either.
     private static string NoneMeetsBoth(Driveline driveline, CruiseGoal goal, Window band)

@@ -10,7 +10,7 @@ namespace BuildLog.Gearing.Checks;
 /// <code>idle ≤ n ≤ redline</code>
 /// <para>n engine speed at the cruise, converter slip included. Limit: the engine's own, whatever the goal allows: physics, so it clashes. Says nothing where it is kept, or where neither is known.</para>
 /// </remarks>
-internal sealed class EngineRangeCheck : ICheck
+internal sealed class EngineRangeCheck : ICheck, ILookedAt
 {
     public string Id => "engine-range";
 
@@ -38,4 +38,7 @@ internal sealed class EngineRangeCheck : ICheck
             });
         }
     }
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline.Engine is { Redline: null } ? [new(Position.Engine, Spoken("redline"), Spoken("from a data sheet, or the red mark on its rev counter"))] : [];
 }

@@ -33,15 +33,13 @@ internal sealed class FourWheelMatchCheck : ICheck
             yield break;
         }
 
-        // Four tyres of one set roll alike, whatever their circumference is.
-        var (same, rolls) = (ahead == tyres, (Front: ahead.RollingCircumference?.Value, Rear: tyres.RollingCircumference?.Value));
-        if (!same && (rolls.Front is null || rolls.Rear is null))
+        var same = ahead == tyres;
+        if (AtSpeed(tyres, frontRatio, rearRatio) is not { } high)
         {
             yield return this.Open(joint, Spoken("Whether the axles match"), [new(Spoken("not both pairs of tyres are rolled out"), Spoken("roll out a front and a rear tyre, the vehicle standing on them"))], Limit);
             yield break;
         }
 
-        var high = FourWheelMatch.HighSpeed(same ? 1 : rolls.Front!, same ? 1 : rolls.Rear!, frontRatio.Value, rearRatio.Value);
         var limits = FourWheelMatch.Limits(box.FrontDrive ?? FrontDrive.ThroughShaft);
         var rolled = !same && IsRolledOut(ahead) && IsRolledOut(tyres);
         List<Mismatch> all = [new(high, limits.High, rolled ? Spoken("by the roll-outs") : Spoken("at speed"))];
@@ -52,15 +50,28 @@ internal sealed class FourWheelMatchCheck : ICheck
         var gearsMatch = all.All(one => gears <= one.Limit);
         var sizesMatch = ahead.Size is { } size && size.Designation == tyres.Size?.Designation;
         IReadOnlyList<PartWindow> windows = sizesMatch && gearsMatch && !same ? [] : [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
-        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0)];
+        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, limits.High)];
         foreach (var one in all) yield return Judge(joint, box.FrontDrive, one, windows, cures);
+    }
+
+    /// <summary>The mismatch by the circumferences; null for one axle, or where a number is not known.</summary>
+    internal static Measured? AtSpeed(Driveline driveline)
+        => driveline is { TransferCase: not null, FrontAxle.Ratio: { } front, RearAxle.Ratio: { } rear, Tyres: { } tyres } ? AtSpeed(tyres, front, rear) : null;
+
+    // Four tyres of one set roll alike, whatever their circumference is.
+    private static Measured? AtSpeed(TyreSet tyres, Known front, Known rear)
+    {
+        var ahead = tyres.On(Position.FrontAxle);
+        return ahead == tyres ? FourWheelMatch.HighSpeed(1, 1, front.Value, rear.Value)
+            : ahead.RollingCircumference is { } frontRolls && tyres.RollingCircumference is { } rearRolls ? FourWheelMatch.HighSpeed(frontRolls.Value, rearRolls.Value, front.Value, rear.Value)
+            : null;
     }
 
     private static bool IsRolledOut(TyreSet tyres) => tyres.RollingCircumference is { Source: Source.Measured };
 
-    private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo)
+    private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo, double limit)
     {
-        if (sizesMatch) yield return Spoken("tyres of one size: check pressure, load and wear in front and behind, then roll both ends out");
+        if (sizesMatch) yield return Spoken($"tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within {Rounded.Exact(limit * 100)} % of each other");
         else if (gearsMatch) yield return Spoken("one size of tyre on all wheels");
         else if (!ratiosDo) yield return Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling");
     }

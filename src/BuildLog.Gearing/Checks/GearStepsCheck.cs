@@ -36,7 +36,7 @@ internal sealed class GearStepsCheck : ICheck
         var k = Enumerable.Range(0, steps.Count - 2).MaxBy(at => Growth(at).Value);
         var (low, middle, high) = (steps[k], steps[k + 1], steps[k + 2]);
         var wanted = Window.AtMost(Alike);
-        Measured Growth(int at) => steps[at + 1].Ratio * steps[at + 1].Ratio / (steps[at].Ratio * steps[at + 2].Ratio);
+        Measured Growth(int at) => GrowthAt(steps, at);
 
         return this.Judged(new(
             [Position.Transmission], Growth(k), Units.One, wanted,
@@ -44,17 +44,25 @@ internal sealed class GearStepsCheck : ICheck
             Spoken("common practice"))
         {
             LimitIsVerified = false,
-            Cures = [CureOfProgression(low, middle, high, shift)],
+            Cures = [CureOfProgression(steps, k, shift)],
         });
     }
 
-    // Two alike steps are the best that the gear between can do; where those drop too far, the other warning would take its place.
-    private static string CureOfProgression(DriveStep low, DriveStep middle, DriveStep high, Upshift? shift)
-        => shift is not null && Math.Sqrt((low.Ratio / high.Ratio).Value) > shift.LargestStep
-            ? Closer(shift)
-            : Spoken($"ratio of gear {middle.Name} {Math.Sqrt((low.Gear * high.Gear).Value):0.00} or less");
+    // Two alike steps are the best that the gear between can do; where they drop too far, or the step below is smaller, the hole would only move.
+    private static string CureOfProgression(IReadOnlyList<DriveStep> steps, int k, Upshift? shift)
+    {
+        var alike = Math.Floor(Math.Sqrt((steps[k].Gear * steps[k + 2].Gear).Value) * 100) / 100;
+        var ratios = With(steps, k + 1, alike);
+        return WorstGrowth(ratios) > SurelyAlike(steps, alike) || ratios[k] / ratios[k + 2] > shift?.LargestStep * shift?.LargestStep
+            ? Closer(steps, shift)
+            : Spoken($"ratio of gear {steps[k + 1].Name} {alike:0.00} or less");
+    }
 
-    private static string Closer(Upshift shift) => Spoken($"a gearbox with steps of {Math.Floor(shift.LargestStep * 100) / 100:0.00} or less, none larger than the one below it");
+    private static string Closer(IReadOnlyList<DriveStep> steps, Upshift? shift)
+    {
+        var even = Math.Pow((steps[0].Ratio / steps[^1].Ratio).Value, 1.0 / (steps.Count - 1));
+        return Spoken($"a gearbox with steps of {Math.Floor(Math.Min(even, shift?.LargestStep ?? even) * 100) / 100:0.00} or less, none larger than the one below it");
+    }
 
     private Finding Drop(IReadOnlyList<DriveStep> steps, Upshift shift)
     {
@@ -77,14 +85,29 @@ internal sealed class GearStepsCheck : ICheck
     // A shorter gear makes the next step larger, and another step may be too large as well: then no single ratio is a cure.
     private static string CureOfDrop(IReadOnlyList<DriveStep> steps, int k, Upshift shift)
     {
-        var from = steps[k];
-        var ratios = steps.Select(step => step.Ratio.Value).ToArray();
-        var growth = WorstGrowth(ratios);
-        ratios[k + 1] = ratios[k] / shift.LargestStep;
+        var growth = WorstGrowth([.. steps.Select(step => step.Ratio.Value)]);
+        var strong = Math.Ceiling((steps[k].Gear.Interval95.High / shift.LargestStep * 100) + 0.5) / 100;
+        var ratios = With(steps, k + 1, strong);
+        return Drops(ratios).Max() > shift.LargestStep || WorstGrowth(ratios) > Math.Max(SurelyAlike(steps, strong), growth)
+            ? Closer(steps, shift)
+            : Spoken($"ratio of gear {steps[k + 1].Name} {strong:0.00} or more");
+    }
 
-        return Drops(ratios).Max() > shift.LargestStep * (1 + 1e-9) || WorstGrowth(ratios) > Math.Max(Alike, growth)
-            ? Closer(shift)
-            : Spoken($"ratio of gear {steps[k + 1].Name} {Math.Ceiling(from.Gear.Value / shift.LargestStep * 100) / 100:0.00} or more");
+    private static Measured GrowthAt(IReadOnlyList<DriveStep> steps, int at) => steps[at + 1].Ratio * steps[at + 1].Ratio / (steps[at].Ratio * steps[at + 2].Ratio);
+
+    // With the ratios known as they are, and the one in question to half its last figure.
+    private static double SurelyAlike(IReadOnlyList<DriveStep> steps, double gear)
+    {
+        var doubt = Enumerable.Range(0, steps.Count - 2).Select(k => GrowthAt(steps, k)).Select(growth => growth.Expanded95 / growth.Value).DefaultIfEmpty().Max();
+        return Alike / (1 + doubt + (0.01 / gear));
+    }
+
+    // What turns behind the gearbox stays.
+    private static double[] With(IReadOnlyList<DriveStep> steps, int at, double gear)
+    {
+        var ratios = steps.Select(step => step.Ratio.Value).ToArray();
+        ratios[at] *= gear / steps[at].Gear.Value;
+        return ratios;
     }
 
     private static IEnumerable<double> Drops(double[] ratios) => ratios.Zip(ratios.Skip(1), (low, high) => low / high);

@@ -45,6 +45,6 @@ internal sealed class GearboxTorqueCheck : ICheck, ILookedAt
     // Some makers rate the shaft behind the converter, which turns with more than the engine gives.
     private static string Behind(Transmission box) => box.Converter is null ? "" : Spoken(", taken as the engine's torque in front of the converter");
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.PeakTorque: not null, Transmission.TorqueRating: null } ? [(Position.Transmission, Spoken("torque rating"))] : [];
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.PeakTorque: not null, Transmission.TorqueRating: null } ? [Unlooked.Rating(Position.Transmission, Spoken("torque rating"))] : [];
 }

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// Formula: <see cref="Pull.Hill"/>.
 /// </para>
 /// </remarks>
-internal sealed class HillCheck : ICheck
+internal sealed class HillCheck : ICheck, ILookedAt
 {
     private const double UsualReserve = 0.03;
     private static string Usual => Spoken("common practice: 3 % in reserve at a cruise");
@@ -46,6 +46,17 @@ internal sealed class HillCheck : ICheck
             if (driveline.Step(cruise.Gear) is { } step && pull.Hill(step, cruise.Speed.ToMeasured(Spoken("road speed"))) is not null)
                 yield return Judge(pull, wanted, Usual, false);
         }
+    }
+
+    // All that pulling needs; what gears, axle and tyres lack, their own checks ask for.
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+    {
+        if (driveline.Engine is { PeakTorque: null }) yield return new(Position.Engine, Spoken("torque"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
+        if (driveline is not { Engine: not null, Transmission: not null }) yield break;
+
+        if (driveline.Load?.Mass is null) yield return new(null, Spoken("mass"), Spoken("weigh the vehicle as it is driven, or enter the mass from its papers"));
+        if (driveline.Load?.DragArea is null) yield return new(null, Spoken("drag"), Spoken("choose the kind of body"));
+        if (driveline.Tyres is not null && driveline.Load?.RollingResistance is null) yield return new(null, Spoken("rolling resistance"), Spoken("choose the kind of tyre"));
     }
 
     private Finding Judge(Pull pull, HillGoal goal, string source, bool verified)

@@ -53,8 +53,12 @@ internal sealed class HillStartCheck : ICheck
         var pull = start.Pull;
         if (start.EndedByGrip)
         {
-            var share = ((pull.Resistance.RollingResistance + gradient) / driveline.Load!.Grip.Value) - (HillStart.Shift(driveline) * gradient);
-            return share.Value > 1 ? Spoken("no load on the driven wheels is enough: softer, grippier tyres") : Spoken($"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels");
+            var asked = pull.Resistance.RollingResistance + gradient;
+            var grip = driveline.Load!.Grip.Value;
+            var share = (asked / grip) - (HillStart.Shift(driveline) * gradient);
+            return share.Value > 1
+                ? (asked / grip).Value > 1 ? Spoken($"all wheels driven, on ground and tyres with a grip of {Rounded.Fixed(Math.Ceiling(asked.Interval95.High * 100) / 100, 2)} or more") : Spoken("all wheels driven")
+                : Spoken($"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels");
         }
 
         var times = pull.Resistance.At(0, gradient) / start.Force;

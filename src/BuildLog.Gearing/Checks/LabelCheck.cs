@@ -6,15 +6,15 @@ using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>The tyres' circumference is measured where a goal hangs on it.</summary>
+/// <summary>The tyres' circumference is measured where something hangs on it.</summary>
 /// <remarks>
-/// <code>share = Σ variance of the tyre's inputs / variance of the cruise engine speed</code>
+/// <code>share = Σ variance of the tyre's inputs / variance of what hangs on them</code>
 /// <para>
 /// Tyres of one marking differ, and the label knows nothing of load: the circumference is known to one and a half per cent at best. Verdict: watch where that is
-/// more than half of what is uncertain in a cruise goal's engine speed; fits where something else dominates, or where it was rolled out. A roll-out that no
+/// more than half of what is uncertain in a cruise goal's engine speed, in what the speedometer shows, or in how the axles of a four-wheel drive match; fits where something else dominates, or where it was rolled out. A roll-out that no
 /// tyre of that marking has, worn or new, is a watch: a turn miscounted changes every speed.
 /// </para>
-/// <para>Nothing is said without a goal that can be computed: then nothing hangs on it. Source: JCGM 100:2008, 5.1.2; half is our own choice.</para>
+/// <para>Nothing is said where none of these can be computed: then nothing hangs on it. Source: JCGM 100:2008, 5.1.2; half is our own choice.</para>
 /// </remarks>
 internal sealed class LabelCheck : ICheck
 {
@@ -39,8 +39,8 @@ internal sealed class LabelCheck : ICheck
 
         var shown = Said.Number(circumference.Value, Units.Metre);
         if (circumference.Source == Source.Measured) yield return OfRollOut(tyres.Size, circumference.Value, shown);
-        if (circumference.Source == Source.Tag && Hardest(driveline, goals, circumference.Value) is var (goal, share))
-            yield return Judge(goal, share, circumference.Value, shown);
+        if (circumference.Source == Source.Tag && Hardest(driveline, goals, circumference.Value) is var (what, share))
+            yield return Judge(what, share, circumference.Value, shown);
     }
 
     private Finding OfRollOut(TyreSize? size, Measured rolled, SaidNumber shown)
@@ -63,14 +63,14 @@ internal sealed class LabelCheck : ICheck
         return new(made.Low * (1 - MostWear), made.High);
     }
 
-    private Finding Judge(CruiseGoal goal, double share, Measured circumference, SaidNumber shown)
+    private Finding Judge(string what, double share, Measured circumference, SaidNumber shown)
     {
         var percent = Spoken($"{share * 100:0} %");
         var dominates = share > Dominant;
         return Say(
             dominates ? Verdict.Watch : Verdict.Fits,
             dominates ? Because.Uncertainty : Because.Inside,
-            $"The circumference {shown} is only from the label; {(dominates ? Spoken("it is") : Spoken("that is no more than"))} {percent} of what is uncertain in the engine speed at {goal.Speed.Text}.") with
+            $"The circumference {shown} is only from the label; {(dominates ? Spoken("it is") : Spoken("that is no more than"))} {percent} of what is uncertain in {what}.") with
         {
             Value = circumference,
             Unit = Units.Metre,
@@ -79,17 +79,23 @@ internal sealed class LabelCheck : ICheck
         };
     }
 
-    // The goal whose engine speed hangs on the tyre the most; null where none can be computed.
-    private static (CruiseGoal Goal, double Share)? Hardest(Driveline driveline, OwnersGoals goals, Measured circumference)
+    // What hangs on the tyre the most; null where nothing can be computed.
+    private static (string What, double Share)? Hardest(Driveline driveline, OwnersGoals goals, Measured circumference)
     {
         var tyre = circumference.Budget().Select(line => line.Input).ToHashSet();
-        return goals.Cruise
-            .Select(goal => (Goal: goal, EngineSpeed: CruiseCheck.EngineSpeed(driveline, goal)))
-            .Where(entry => entry.EngineSpeed is { IsExact: false })
-            .Select(entry => ((CruiseGoal, double)?)(entry.Goal, entry.EngineSpeed!.Budget().Where(line => tyre.Contains(line.Input)).Sum(line => line.Share)))
+        return HangingOnIt(driveline, goals)
+            .Where(entry => entry.Result is { IsExact: false })
+            .Select(entry => ((string, double)?)(entry.What, entry.Result!.Budget().Where(line => tyre.Contains(line.Input)).Sum(line => line.Share)))
             .MaxBy(entry => entry!.Value.Item2);
     }
 
+    private static IEnumerable<(string What, Measured? Result)> HangingOnIt(Driveline driveline, OwnersGoals goals) =>
+    [
+        .. goals.Cruise.Select(goal => (Spoken($"the engine speed at {goal.Speed.Text}"), CruiseCheck.EngineSpeed(driveline, goal))),
+        (Spoken("what the speedometer shows"), SpeedometerCheck.Computed(driveline)?.Share),
+        (Spoken("how the axles match"), FourWheelMatchCheck.AtSpeed(driveline)),
+    ];
+
     private Finding Say(Verdict verdict, Because because, Sentence says)
-        => this.Plain([Position.Tyres], verdict, because, says, Spoken("the uncertainty of the cruise goal"));
+        => this.Plain([Position.Tyres], verdict, because, says, Spoken("the uncertainty of what hangs on it"));
 }

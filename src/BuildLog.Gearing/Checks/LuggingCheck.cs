@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 /// or where neither the lowest pull nor torque and load are known.
 /// </para>
 /// </remarks>
-internal sealed class LuggingCheck : ICheck
+internal sealed class LuggingCheck : ICheck, ILookedAt
 {
     private const double ShareOfTorquePeak = 0.5;
     private const double HighLoad = 0.7;
@@ -42,6 +42,11 @@ internal sealed class LuggingCheck : ICheck
             });
         }
     }
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.LowestPull: null, Transmission: not null }
+            ? [new(Position.Engine, Spoken("lowest clean pull"), Spoken("drive in top gear and note the engine speed below which it judders"))]
+            : [];
 
     private static PullLimit? Limit(Driveline driveline, CruiseGoal goal, Measured n)
     {

@@ -19,10 +19,10 @@ internal abstract class MatingCheck : ICheck, ILookedAt
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals) => Matings(driveline).Where(mating => mating.IsLookedAt).Select(Judge);
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
         => Matings(driveline).Where(mating => !mating.IsLookedAt)
             .SelectMany(mating => new[] { mating.One, mating.Other }.Where(end => end.IsUnlooked))
-            .Select(end => (end.Part, end.Thing));
+            .Select(end => new Unlooked(end.Part, end.Thing, end.Way));
 
     private protected abstract IEnumerable<Mating> Matings(Driveline driveline);
 

@@ -1,29 +1,32 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Checks;
 
-/// <summary>Somebody has looked at every joint of the marriage.</summary>
+/// <summary>Somebody has looked at every number and joint of the marriage.</summary>
 /// <remarks>
-/// The checks of joints stay silent until one side of them was looked at, so that a vehicle is not buried in questions. This one names in one breath all that
-/// nobody has looked at, part by part; where all was, it says nothing. The cure of each is to look, and to write it down with the part.
+/// Many checks stay silent until somebody has begun with their matter, so that a vehicle is not buried in questions. This one names in one breath all that
+/// nobody has looked at, part by part, with the cheapest way to know each; where all was, it says nothing.
 /// </remarks>
 internal sealed class NotLookedAtCheck : ICheck
 {
     public string Id => "not-looked-at";
 
-    public string Title => Spoken("Joints not looked at");
+    public string Title => Spoken("Not looked at");
 
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
-        var parts = AllChecks.List.OfType<ILookedAt>().SelectMany(check => check.NotLookedAt(driveline)).Distinct()
-            .GroupBy(look => look.Part, look => look.Thing).OrderBy(part => part.Key).ToList();
-        if (parts.Count == 0) yield break;
+        // The vehicle as a whole comes last.
+        var unlooked = AllChecks.List.OfType<ILookedAt>().SelectMany(check => check.NotLookedAt(driveline)).DistinctBy(look => (look.Part, look.Thing))
+            .OrderBy(look => look.Part is null).ThenBy(look => look.Part).ToList();
+        if (unlooked.Count == 0) yield break;
 
         yield return this.Plain(
-            [], Verdict.Open, Because.MissingInput, $"Nobody has looked at these yet: {string.Join("; ", parts.Select(Words))}.", Spoken("the joints of the marriage"),
-            Spoken("look at them, and write each down with its part"));
+            [], Verdict.Open, Because.MissingInput, $"Nobody has looked at these yet: {string.Join("; ", unlooked.GroupBy(look => look.Whose, look => look.Thing).Select(part => $"{part.Key}: {string.Join(", ", part)}"))}.",
+            Spoken("what the other checks need"), [.. unlooked.GroupBy(look => (look.Whose, look.Way)).Select(Way)]);
     }
 
-    private static string Words(IGrouping<Position, string> part) => $"{part.Key.InWords()}: {string.Join(", ", part)}";
+    private static Sentence Way(IGrouping<(string Whose, string Way), Unlooked> looks)
+        => $"{looks.Key.Whose}, {string.Join(", ", looks.Select(look => look.Thing))}: {looks.Key.Way}";
 }

@@ -31,7 +31,7 @@ internal sealed class ParkingBrakeCheck : ICheck, ILookedAt
         {
             yield return this.Open(
                 all, Spoken("Whether there is a parking brake"),
-                [.. unlooked.Select(place => new Missing(Spoken($"nobody has looked at the {place.Part.InWords()}"), $"look at the {place.Part.InWords()} for a lever, a cable or a drum"))], Limit);
+                [.. unlooked.Select(place => new Missing(Spoken($"nobody has looked at the {place.Part.InWords()}"), LookFor(place.Part)))], Limit);
         }
         else
         {
@@ -41,11 +41,13 @@ internal sealed class ParkingBrakeCheck : ICheck, ILookedAt
         }
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
     {
         var places = Places(driveline).ToList();
-        return places.All(place => place.Brake is null) ? places.Take(1).Select(place => (place.Part, Spoken("parking brake"))) : [];
+        return places.All(place => place.Brake is null) ? places.Take(1).Select(place => new Unlooked(place.Part, Spoken("parking brake"), LookFor(place.Part))) : [];
     }
+
+    private static string LookFor(Position part) => Spoken($"look at the {part.InWords()} for a lever, a cable or a drum");
 
     private static IEnumerable<(Position Part, Presence? Brake)> Places(Driveline driveline)
     {

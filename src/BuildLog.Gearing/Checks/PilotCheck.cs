@@ -17,6 +17,8 @@ internal sealed class PilotCheck : ICheck, ILookedAt
 {
     private static string What => Spoken("Whether the spigot runs in the pilot bearing");
     private static string Geometry => Spoken("geometry");
+    private static string MeasureBore => Spoken("measure the pilot bearing's bore with a caliper");
+    private static string MeasureSpigot => Spoken("measure the input shaft's spigot with a caliper");
     private const double Loose = 0.15e-3;
 
     // Half a hundredth: two calipers that both show 15.00 mm.
@@ -37,16 +39,16 @@ internal sealed class PilotCheck : ICheck, ILookedAt
                 yield return Judge(joint, bore.Value, spigot.Value);
                 break;
             case (null, not null):
-                yield return this.Open(joint, What, [new(Spoken("the pilot's bore is not known"), Spoken("measure the pilot bearing's bore with a caliper"))], Geometry);
+                yield return this.Open(joint, What, [new(Spoken("the pilot's bore is not known"), MeasureBore)], Geometry);
                 break;
             case (not null, null):
-                yield return this.Open(joint, What, [new(Spoken("the spigot is not known"), Spoken("measure the input shaft's spigot with a caliper"))], Geometry);
+                yield return this.Open(joint, What, [new(Spoken("the spigot is not known"), MeasureSpigot)], Geometry);
                 break;
         }
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.Rear.PilotBore: null, Transmission.Front.Spigot: null } ? [(Position.Engine, Spoken("pilot bore")), (Position.Transmission, Spoken("spigot"))] : [];
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.Rear.PilotBore: null, Transmission.Front.Spigot: null } ? [new(Position.Engine, Spoken("pilot bore"), MeasureBore), new(Position.Transmission, Spoken("spigot"), MeasureSpigot)] : [];
 
     private Finding Judge(IReadOnlyList<Position> joint, Measured bore, Measured spigot)
     {

@@ -28,7 +28,7 @@ internal sealed class PropshaftSpeedCheck : ICheck, ILookedAt
                 ? Judge(shaft, fastest).At(fastest, driveline)
                 : this.Open(shaft.Joint, Spoken($"How close the {shaft.Position.InWords()} comes to its critical speed"), [.. Lacking(driveline, goals, shaft)], Limit));
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline) => FittedShaft.Unseen(driveline).Select(shaft => (shaft, Spoken("tube, length and joints")));
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline) => FittedShaft.Unseen(driveline).Select(shaft => new Unlooked(shaft, Spoken("tube, length and joints"), Spoken("measure from joint centre to joint centre, across the tube and the joints' caps")));
 
     private Finding Judge(FittedShaft shaft, FastestTurn fastest)
     {

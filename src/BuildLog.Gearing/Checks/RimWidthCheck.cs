@@ -7,7 +7,7 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The tyres sit on rims of a width that suits them.</summary>
 /// <remarks>The permitted band is from memory, see <see cref="RimWidth"/>: it may warn, never clash. The tyre maker's data sheet decides.</remarks>
-internal sealed class RimWidthCheck : ICheck
+internal sealed class RimWidthCheck : ICheck, ILookedAt
 {
     private static string Limit => Spoken("rim width rule, from memory; the tyre maker's data sheet decides");
 
@@ -19,6 +19,14 @@ internal sealed class RimWidthCheck : ICheck
         => driveline.Tyres is not { } tyres ? []
             : tyres.FrontPair is { } front ? [.. Judge(tyres, Spoken("rear ")), .. Judge(front, Spoken("front "))]
             : Judge(tyres, "");
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+    {
+        if (driveline.Tyres is { Wheel: null }) yield return new(Position.Tyres, Spoken("rim width"), ReadIt);
+        if (driveline.Tyres?.FrontPair is { Wheel: null }) yield return new(Position.FrontTyres, Spoken("rim width"), ReadIt);
+    }
+
+    private static string ReadIt => Spoken("read it on the wheel, such as 6J, or measure between the bead seats");
 
     private IEnumerable<Finding> Judge(TyreSet tyres, string where)
     {

@@ -24,6 +24,6 @@ internal sealed class ShiftLinkageCheck : ICheck, ILookedAt
                 Spoken("the gearbox's own lever or linkage, from its donor"), Spoken("a linkage made to reach the driver"));
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline.Transmission is { ShiftLinkage: null } ? [(Position.Transmission, Spoken("shift linkage"))] : [];
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline.Transmission is { ShiftLinkage: null } ? [new(Position.Transmission, Spoken("shift linkage"), Spoken("look whether lever and rods came with it"))] : [];
 }

@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>Travel see <see cref="SlipTravel"/>: it has no axle arc in it, so a small spare is not yet a pass on a leaf-sprung axle. Bottoming is
 /// geometry and clashes; the 10 mm, for the arc and for a bump stop that gives, and the 25 mm are common practice and may only warn.</para>
 /// </remarks>
-internal sealed class SlipTravelCheck : ICheck
+internal sealed class SlipTravelCheck : ICheck, ILookedAt
 {
     // What stands out is written up to the next millimetre that does when it is typed, and is then known to half of one.
     private const double WrittenUp = 2e-3;
@@ -31,6 +31,10 @@ internal sealed class SlipTravelCheck : ICheck
                 ? [this.Open(shaft.Joint, Spoken($"Whether the {shaft.Position.InWords()}'s slip joint is long enough"), missing, Limit)]
                 : Judge(shaft);
         });
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => FittedShaft.Of(driveline).Where(shaft => shaft.Shaft.Slip is null)
+            .Select(shaft => new Unlooked(shaft.Position, Spoken("slip joint"), Spoken("measure how far it stands out at ride height, and pushed fully in and pulled fully out")));
 
     private IEnumerable<Finding> Judge(FittedShaft shaft)
     {

@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// <para>Law and its source see <see cref="SpeedometerLaw"/>; q see <see cref="Reading"/>. The head's own error is not in it.</para>
 /// <para>q is what a measured distance showed, where one was driven with these parts; else what gears, axle and tyres make it.</para>
 /// </remarks>
-public sealed class SpeedometerCheck : ICheck
+public sealed class SpeedometerCheck : ICheck, ILookedAt
 {
     private static string Limit => Spoken("UN Regulation No. 39, par. 5.3");
 
@@ -40,6 +40,11 @@ public sealed class SpeedometerCheck : ICheck
             ? [Judge(driveline, meter.Drive, reading, driven is null ? "" : Spoken($" So found by the {driven.Says}."))]
             : [this.Open([driveline.DrivingPosition, Position.Speedometer], Spoken("Whether the speedometer reads right"), Lacking(driveline, meter), Limit)];
     }
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Speedometer: null, Transmission: not null } && driveline.DrivingAxle is not null
+            ? [new(Position.Speedometer, Spoken("turns it wants"), Spoken("read the small number on its dial: cable turns a mile or a kilometre"))]
+            : [];
 
     /// <summary>What gears, axle and tyres make it show against the truth; null while a part or a number is missing.</summary>
     public static Reading? Computed(Driveline driveline)

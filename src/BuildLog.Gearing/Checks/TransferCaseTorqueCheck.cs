@@ -48,8 +48,8 @@ internal sealed class TransferCaseTorqueCheck : ICheck, ILookedAt
         });
     }
 
-    IEnumerable<(Position Part, string Thing)> ILookedAt.NotLookedAt(Driveline driveline)
-        => driveline is { Engine.PeakTorque: not null, TransferCase: { TorqueRating: null } } ? [(Position.TransferCase, Spoken("torque rating"))] : [];
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+        => driveline is { Engine.PeakTorque: not null, TransferCase: { TorqueRating: null } } ? [Unlooked.Rating(Position.TransferCase, Spoken("torque rating"))] : [];
 
     // What moves from one axle to the other stays with the case that turns both.
     private static Sentence Assumed(Driveline driveline, Way way)

@@ -18,7 +18,7 @@ namespace BuildLog.Gearing.Checks;
 /// </para>
 /// <para>Loads, the passenger tyre on a truck and their sources see <see cref="TyreLoad"/>.</para>
 /// </remarks>
-internal sealed class TyreLoadCheck : ICheck
+internal sealed class TyreLoadCheck : ICheck, ILookedAt
 {
     private static string Limit => Spoken("sum of the tyres' load indices, a vehicle maker's manual and the load index table");
 
@@ -35,6 +35,14 @@ internal sealed class TyreLoadCheck : ICheck
                     : Array.Empty<Finding>(),
                 .. driveline.AxleMasses is not { Front: not null, Rear: not null } ? All(driveline, tyres) : [],
             ];
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+    {
+        if (driveline.Tyres is not { } tyres) yield break;
+
+        if (tyres.Size is null) yield return new(Position.Tyres, Spoken("marking"), Spoken("read size, load index and speed symbol on the side wall"));
+        if (driveline.AxleMasses is null) yield return new(null, Spoken("axle masses"), Spoken("weigh the axles one by one"));
+    }
 
     // Where an axle was weighed, what is missing of the other is asked for there.
     private IEnumerable<Finding> All(Driveline driveline, TyreSet tyres)

@@ -13,7 +13,7 @@ namespace BuildLog.Gearing.Checks;
 /// can. A bore smaller than the spigot does not go on; a larger one leaves the wheel to the nuts, which a ring puts right
 /// where its wall has room. Source: geometry; the patterns from memory.
 /// </remarks>
-internal sealed class WheelBoltsCheck : ICheck
+internal sealed class WheelBoltsCheck : ICheck, ILookedAt
 {
     private static string Limit => Spoken("geometry");
 
@@ -33,6 +33,18 @@ internal sealed class WheelBoltsCheck : ICheck
         => new[] { (At: Position.FrontAxle, Axle: driveline.FrontAxle), (At: Position.RearAxle, Axle: driveline.RearAxle) }
             .Where(place => place.Axle?.Hub is not null && driveline.Tyres?.On(place.At).Wheel is not null)
             .SelectMany(place => Judge([place.At, Position.Tyres], place.At.InWords(), place.Axle!.Hub!, driveline.Tyres!.On(place.At).Wheel!.Bolting ?? new()));
+
+    IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
+    {
+        if (driveline.Tyres is null) yield break;
+
+        foreach (var at in (Position[])[Position.RearAxle, Position.FrontAxle])
+        {
+            if (driveline.AxleAt(at) is { Hub: null }) yield return new(at, Spoken("studs, bolt circle and spigot"), Spoken("count the studs, measure between two of them and across the spigot"));
+            if (driveline.AxleAt(at) is not null && driveline.Tyres.On(at).Wheel?.Bolting is null)
+                yield return new(at == Position.FrontAxle && driveline.Tyres.FrontPair is not null ? Position.FrontTyres : Position.Tyres, Spoken("wheels' holes, bolt circle and bore"), Spoken("count the holes, measure between two of them and across the bore"));
+        }
+    }
 
     private IEnumerable<Finding> Judge(IReadOnlyList<Position> joint, string axle, Bolting hub, Bolting wheel)
     {

@@ -21,9 +21,6 @@ public sealed record SlipTravel(Measured Out, Measured In)
     /// <summary>What has to be left before it bottoms, metres. Common practice, no source.</summary>
     public const double Clear = 0.01;
 
-    /// <summary>Where a slip joint should stand at ride height, as a share of its stroke. Source: a shaft maker's catalogue.</summary>
-    public const double UsualShareOut = 1.0 / 3;
-
     /// <summary>Metres between the longest and the shortest.</summary>
     public Measured Total => Out + In;
 

@@ -35,9 +35,9 @@ public static class RatioTraps
         if (ratio < UsualAxle.Low && UsualAxle.Contains(turnedRound))
             yield return new(Spoken("Were the turns written the other way round, propshaft first?"), why, turnedRound);
         if (!teethCounted && ratio < UsualAxle.Low && UsualAxle.Contains(ratio * 2))
-            yield return new(told ? Spoken("Was it once counted with one wheel standing still, and taken as if both had turned?") : Spoken("Did one wheel stand still, though the count says that both turned?"), why, ratio * 2);
+            yield return new(told ? Spoken("Was it once counted with one wheel standing still, and taken as if both had turned?") : OneStoodStill, why, ratio * 2);
         if (!teethCounted && ratio > UsualAxle.High && UsualAxle.Contains(ratio / 2))
-            yield return new(told ? Spoken("Was it once counted with both wheels turning, and taken as if one had been held?") : Spoken("Did both wheels turn, though the count says that one was held?"), why, ratio / 2);
+            yield return new(told ? Spoken("Was it once counted with both wheels turning, and taken as if one had been held?") : BothTurned, why, ratio / 2);
         if (ratio > UsualAxle.High)
             yield return new(Spoken("Is there a reduction in the hubs? Enter it with the axle."), why, null);
     }
@@ -77,14 +77,26 @@ public static class RatioTraps
             ? new(Spoken($"Was the constant mesh {mesh} written driver first?"), Spoken("a layshaft turns slower than the input"), 1 / mesh.Ratio)
             : null;
 
-    /// <summary>Two-wheel counts between which no number decides: half or twice the ratio is as usual as the ratio itself.</summary>
-    public static bool IsAmbiguous(double ratio) => UsualAxle.Contains(ratio) && (UsualAxle.Contains(ratio / 2) || UsualAxle.Contains(ratio * 2));
+    /// <summary>How the wheels turned, where no number tells: had they turned otherwise, the ratio would be as usual as it is now; null where it would not.</summary>
+    /// <param name="ratio">Propshaft turns per wheel turn, as counted.</param>
+    /// <param name="oneHeld">It was counted with one wheel held.</param>
+    public static RatioQuestion? OfWheels(double ratio, bool oneHeld)
+    {
+        var otherwise = oneHeld ? ratio / 2 : ratio * 2;
+        if (!UsualAxle.Contains(ratio) || !UsualAxle.Contains(otherwise)) return null;
+
+        return new(oneHeld ? BothTurned : OneStoodStill, Spoken("both would be usual axles, and no number tells them apart"), otherwise);
+    }
+
+    private static string OneStoodStill => Spoken("Did one wheel stand still, though the count says that both turned?");
+
+    private static string BothTurned => Spoken("Did both wheels turn, though the count says that one was held?");
 
     /// <summary>Asks for the wheel that was forgotten where a count is twice or half of what is told.</summary>
     /// <param name="agrees">Whether the count, so many times, agrees with it.</param>
     public static IEnumerable<string> ForgottenWheel(Func<double, bool> agrees)
     {
-        foreach (var (factor, asks) in ((double, string)[])[(2, Spoken("Did one wheel stand still, though the count says that both turned?")), (0.5, Spoken("Did both wheels turn, though the count says that one was held?"))])
+        foreach (var (factor, asks) in ((double, string)[])[(2, OneStoodStill), (0.5, BothTurned)])
         {
             if (agrees(factor)) yield return Spoken($"{asks} Then count and tag agree.");
         }

@@ -46,6 +46,11 @@ internal sealed record AxleAnswer(
         {
             foreach (var line in TurnCountWords.Doubts(Count)) yield return line;
             foreach (var line in TurnCountWords.Questions(Count, DiffRatio.Value)) yield return line;
+            if (Tag?.Agrees(DiffRatio) != true)
+            {
+                foreach (var line in TurnCountWords.HowTheWheelsTurned(Count, DiffRatio.Value)) yield return line;
+            }
+
             foreach (var line in CountWords.Candidates(Candidates, NotListed)) yield return line;
             foreach (var line in TurnCountWords.WhyNotTheNearest(Candidates, DiffRatio)) yield return line;
         }

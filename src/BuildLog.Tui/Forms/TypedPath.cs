@@ -21,7 +21,7 @@ public static class TypedPath
     {
         var typed = text.Trim();
         return Path.GetFullPath(typed.StartsWith(Home, StringComparison.Ordinal)
-            ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), typed[Home.Length..])
+            ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), typed[Home.Length..])
             : typed);
     }
 }

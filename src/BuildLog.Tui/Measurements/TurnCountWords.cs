@@ -30,9 +30,14 @@ public static class TurnCountWords
             Spoken($"None of these: {Percent(candidates.NotListedProbability)}."),
             .. WhyNotTheNearest(candidates.Ranked, diffRatio),
             .. Doubts(count),
+            .. HowTheWheelsTurned(count, diffRatio.Value),
             .. Settling(count, candidates.Ranked),
         ];
     }
+
+    /// <summary>The slip that no number betrays.</summary>
+    internal static IEnumerable<string> HowTheWheelsTurned(TurnCount count, double diffRatio)
+        => RatioTraps.OfWheels(diffRatio, count.Readings[0].Turned == Wheels.OneHeld) is { } question ? [question.InWords()] : [];
 
     internal static IEnumerable<string> Doubts(TurnCount count)
     {

@@ -174,7 +174,7 @@ public static class SheetOfVehicle
     private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
     private static SheetFinding Finding(Finding finding, UnitSystem units)
-        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join(Spoken("; or "), finding.CuresIn(units.Shown)), finding.SettledBy);
+        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join(finding.Verdict == Verdict.Open ? "; " : Spoken("; or "), finding.CuresIn(units.Shown)), finding.SettledBy);
 
     internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {

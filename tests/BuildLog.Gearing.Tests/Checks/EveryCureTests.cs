@@ -24,7 +24,7 @@ public sealed class EveryCureTests
     private const string Range = $"{N}(?: to {N})?";
 
     /// <summary>What a number of these belongs to is no one part: it is the whole engine against the whole road, or a marking of which there are only whole ones.</summary>
-    private static readonly string[] NotOfOnePart = ["hill", "hill-start", "top-speed", "tyre-speed", "tyre-diameter", "tyre-width", "gear-steps", "torsional-residual"];
+    private static readonly string[] NotOfOnePart = ["hill", "hill-start", "top-speed", "tyre-speed", "tyre-diameter", "tyre-width"];
 
     private static readonly IReadOnlyList<Put> Puts =
     [
@@ -33,6 +33,9 @@ public sealed class EveryCureTests
         new("propshaft-half-critical", $"^cruise at {N} km/h or less, or at {N} km/h or more", (at, typed) => typed.Select(speed => at with { Goals = at.Goals with { Cruise = [InventedCar.Goal($"{speed} km/h", "2700")] } })),
         new(".*", $"^axle ratio {Range}", (at, typed) => at.Each(typed, ratio => at.Car with { RearAxle = at.Car.RearAxle! with { Ratio = Quoted(ratio) } })),
         new(".*", $"^tyre rolling circumference {Range} m", (at, typed) => at.Each(typed, metres => at.Car with { Tyres = at.Car.Tyres! with { RollingCircumference = Metres(metres, 1) } })),
+        new("cruise-band", $"^an engine whose torque peaks at {Range}", (_, _) => []), // and the goal has to be met with it
+        new("gear-steps", $@"^ratio of gear (?<n>\d) {N} or", (at, typed) => [at with { Car = Gear(at.Car, int.Parse(typed[0], CultureInfo.InvariantCulture) - 1, typed[1]) }]),
+        new("gear-steps", $"^a gearbox with steps of {N} or less", (at, typed) => at.Each(typed, step => Box(at.Car, box => box with { Gears = [.. box.Gears.Select((gear, k) => gear with { Ratio = InventedCar.Exactly(3.5 / Math.Pow(Number(step), k)) })] }))),
         new(".*", $@"^ratio of (?:top|gear)[^:]*? {Range}(?: or|,|$)", (at, typed) => at.Each(typed, ratio => Gear(at.Car, ^1, ratio))),
         new("overall-low", $"^first gear {Range}", (at, typed) => at.Each(typed, ratio => Gear(at.Car, 0, ratio))),
         new("overall-low", $"^transfer case low {Range}", (at, typed) => at.Each(typed, ratio => at.Car with { TransferCase = at.Car.TransferCase! with { Low = Quoted(ratio) } })),
@@ -46,6 +49,8 @@ public sealed class EveryCureTests
         new("propshaft-speed", $"^{N} mm or less between joint centres", (at, typed) => at.Each(typed, length => at.AShaft(shaft => Again(shaft, new(shaft.Pieces[0].Outer, shaft.Pieces[0].Wall, Metres(length, 1e3), Yokes.InLine))))),
         new("propshaft-speed", $"^a tube of {N} mm or more across", (at, typed) => at.Each(typed, outer => at.AShaft(shaft => Again(shaft, new(Metres(outer, 1e3), shaft.Pieces[0].Wall, shaft.Pieces[0].Length, Yokes.InLine))))),
         new("joint-angles", $"^an angle of {Range}° at the (?:front|rear) joint", (at, typed) => at.Each(typed, angle => at.AShaft(shaft => Again(shaft, shaft.Pieces[0], line: Bent(shaft.Line!, Number(angle)))))),
+        new("torsional-residual", $"^both joints at {Range}°", (at, typed) => at.Each(typed, angle => at.AShaft(shaft => Again(shaft, shaft.Pieces[0], line: Bent(shaft.Line!, Number(angle)))))),
+        new("torsional-residual", $"^a rear joint angle of {Range}°", (at, typed) => at.Each(typed, angle => at.AShaft(shaft => Again(shaft, shaft.Pieces[0], line: Behind(shaft.Line!, Number(angle)))))),
         new("slip-travel", $"^a slip joint that stands {N} mm or more out at ride height, of a stroke of {N} mm or more", (at, typed) => [at with { Car = at.AShaft(shaft => Again(shaft, shaft.Pieces[0], slip: new(Metres(typed[1], 1e3), Metres(typed[0], 1e3)))) }]),
         new("perches", $"^perches welded on {Range}", (at, typed) => at.Each(typed, apart => at.AnAxle(axle => axle with { Perches = Metres(apart, 1e3) }))),
         new("pinion-angle", $"^wedges of {Range}.* turn the pinion's front end (?:up|down)", (at, typed) => at.Each(typed, wedge => at.AnAxle(axle => axle with { PinionToPerch = Turned(axle.PinionToPerch!, at.Finding.Value!.Value > 0 ? -Number(wedge) : Number(wedge)) }))),
@@ -204,6 +209,13 @@ public sealed class EveryCureTests
         var output = line[0].Side!.Value.Value;
         Inclination At(int k, double angle) => new(InventedShaft.Known(line[k].Side!.Value - line[k].Side!.Value.Value + angle));
         return [line[0], At(1, output + (degrees * InventedShaft.Degree)), At(2, output)];
+    }
+
+    // Output and shaft stay; the pinion is turned to this angle, known as well as it is now.
+    private static IReadOnlyList<Inclination> Behind(IReadOnlyList<Inclination> line, double degrees)
+    {
+        var (shaft, pinion) = (line[1].Side!.Value.Value, line[2].Side!.Value);
+        return [line[0], line[1], new(InventedShaft.Known(pinion - pinion.Value + shaft - (Math.Sign(shaft - pinion.Value) * degrees * InventedShaft.Degree)))];
     }
 
     private static Propshaft Again(Propshaft shaft, ShaftPiece piece, Known? joint = null, SlipJoint? slip = null, IReadOnlyList<Inclination>? line = null) => new(shaft.Name, piece)

@@ -17,15 +17,20 @@ public sealed class GearStepsCheckTests
     public void Steps_should_get_smaller_upwards(double[] ratios, Verdict verdict)
         => Assert.Equal(verdict, Assert.Single(Look(Box(ratios))).Verdict);
 
-    // 1.33/1.00 = 1.33, 1.00/0.63 = 1.587; the middle gear should be √(1.33 · 0.63) = 0.915 or less.
+    // √(1.42 · 0.80) = 1.066, so 1.06: steps of 1.34 and 1.33 behind 1.51.
     [Fact]
-    public void The_worst_pair_is_named_and_the_cure_is_a_ratio()
+    public void The_cure_is_a_ratio_where_one_gear_does_it()
+        => Assert.Equal("ratio of gear 4 1.06 or less", Assert.Single(Assert.Single(Look(Box(3.50, 2.14, 1.42, 1.15, 0.80))).Cures));
+
+    // 1.33/1.00 = 1.33, 1.00/0.63 = 1.587; a middle gear of √(1.33 · 0.63) = 0.915 would make the step above 1.33 1.45, over 1.44 below it: the hole has only moved.
+    [Fact]
+    public void The_worst_pair_is_named_and_where_no_gear_alone_does_it_the_box()
     {
         var finding = Assert.Single(Look(Box(2.88, 1.91, 1.33, 1.00, 0.63)));
 
         Assert.Equal("The step from 4 to 5 is 1.587, the one below it, from 3 to 4, 1.33: the upper is 1.19 times the lower and should not be larger.", finding.Says);
         Assert.Equal(1.587302 / 1.33, finding.Value!.Value, 1e-6);
-        Assert.Equal("ratio of gear 4 0.92 or less", Assert.Single(finding.Cures));
+        Assert.Equal("a gearbox with steps of 1.46 or less, none larger than the one below it", Assert.Single(finding.Cures));
         Assert.Equal(Because.UnverifiedLimit, finding.Because);
     }
 
@@ -42,7 +47,7 @@ public sealed class GearStepsCheckTests
         Assert.Equal(5000 * 2.1 / 4.3, wider.Value!.Value * 60, 1e-6);
         Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (wider.Verdict, wider.Because));
         Assert.Equal("Shifted at the power peak, the step from 1 to 2 drops the engine to 2442 rev/min; its torque is near its peak from 2475 rev/min.", wider.Says);
-        Assert.Equal("ratio of gear 2 2.13 or more", Assert.Single(wider.Cures));
+        Assert.Equal("ratio of gear 2 2.14 or more", Assert.Single(wider.Cures));
     }
 
     // The step from 4.3 to 2.1 should be 5000/2475 = 2.02 or less; 2.13 in its place would be 2.37 over 0.9. Two alike steps from 4.3 to 0.9 are √4.78 = 2.19 each.

@@ -46,15 +46,22 @@ public sealed class RatioTrapsTests
     public void Counted_teeth_forget_no_wheel()
         => Assert.Equal("Is there a reduction in the hubs? Enter it with the axle.", Assert.Single(RatioTraps.OfAxle(8.2, teethCounted: true)).InWords());
 
-    // From 2.2 to 3.6 twice the ratio is an axle too, from 4.4 to 7.2 half of it.
+    // From 2.2 to 3.6 twice the ratio is an axle too, from 4.4 to 7.2 half of it; a count with one wheel held is halved, one with both turning doubled.
     [Theory]
-    [InlineData(2.2, true)]
-    [InlineData(3.6, true)]
-    [InlineData(3.61, false)]
-    [InlineData(4.39, false)]
-    [InlineData(4.4, true)]
-    [InlineData(7.2, true)]
-    public void Between_two_usual_axles_no_number_decides(double ratio, bool ambiguous) => Assert.Equal(ambiguous, RatioTraps.IsAmbiguous(ratio));
+    [InlineData(2.2, false, 4.4)]
+    [InlineData(3.6, false, 7.2)]
+    [InlineData(3.61, false, null)]
+    [InlineData(3.0, true, null)]
+    [InlineData(4.39, true, null)]
+    [InlineData(4.4, true, 2.2)]
+    [InlineData(7.2, true, 3.6)]
+    [InlineData(5.0, false, null)]
+    [InlineData(8.0, true, null)]
+    public void Between_two_usual_axles_no_number_decides(double ratio, bool oneHeld, double? otherwise) => Assert.Equal(otherwise, RatioTraps.OfWheels(ratio, oneHeld)?.Otherwise);
+
+    [Fact]
+    public void It_is_asked_how_the_wheels_turned()
+        => Assert.Equal("Did both wheels turn, though the count says that one was held? Then it is 2.37.", RatioTraps.OfWheels(4.74, oneHeld: true)!.InWords());
 
     [Fact]
     public void A_layshaft_that_would_turn_faster_than_the_input_is_asked_about()
