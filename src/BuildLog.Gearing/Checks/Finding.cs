@@ -60,6 +60,9 @@ public sealed record Finding
     /// <summary>False for a limit from memory or common practice: it may warn, never clash.</summary>
     public bool LimitIsVerified { get; init; } = true;
 
+    /// <summary>Which of several wishes of its check it is about, such as <c>at 100 km/h</c>; empty where there is only one.</summary>
+    public string Wish { get; init; } = "";
+
     /// <summary>Cures that are no window: a part, a question, the cheapest way to get a missing number.</summary>
     public IReadOnlyList<Sentence> Advice { get; init; } = [];
 
@@ -96,11 +99,16 @@ public sealed record Finding
     // A limit of practice narrows no wish's window; its cure keeps to what is wished all the same.
     private PartWindow Kept(PartWindow window) => !LimitIsVerified && WishedOf(window) is { } wished ? window.And(wished.Window, wished.SureWindow) : window;
 
-    // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead.
+    // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead, and once where no part is left.
     private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
-        => Windows.Select(ExcludedBy).OfType<WindowOfPart>().Select(all => (all with { Unit = shown(all.Unit) }).Contradiction is { } contradiction
+    {
+        var excluded = Windows.Select(ExcludedBy).OfType<WindowOfPart>().Select(all => all with { Unit = shown(all.Unit) }).ToList();
+        if (excluded.Count == Windows.Count && excluded.All(all => all.Contradiction is not null)) return excluded.Take(1).Select(all => Spoken($"one of two wishes has to give way: {all.Contradiction!.TrimEnd('.')}"));
+
+        return excluded.Select(all => all.Contradiction is { } contradiction
             ? Spoken($"no {all.Quantity} does for all: {contradiction.TrimEnd('.')}")
-            : Spoken($"no {all.Quantity} does for this too: {all.InWords(shown(all.Unit))} is wanted"));
+            : Spoken($"no {all.Quantity} does for this too: {all.InWords(all.Unit)} is wanted"));
+    }
 
     // All that is wanted of this number, where two of it, this finding's among them, exclude each other; or where all of it excludes what practice would have.
     private WindowOfPart? ExcludedBy(PartWindow window)

@@ -107,6 +107,10 @@ public sealed class SpeedometerCheck : ICheck, ILookedAt
             .Select(gear => Spoken($"a driven gear of {gear.Teeth} teeth: reads {Said.Number(gear.Reading.OdometerError, Units.PercentUnit, 1)} high{(sure.Count > 0 ? "" : Spoken(", though not surely"))}"));
     }
 
+    /// <summary>What the reading still lacks, the speedometer itself first.</summary>
+    internal static IEnumerable<Missing> Lacking(Driveline driveline)
+        => driveline.Speedometer is { } meter ? Lacking(driveline, meter) : [new(Spoken("no speedometer is fitted"), Spoken("enter what its dial wants, turns a mile or a kilometre"))];
+
     private static IEnumerable<Missing> Lacking(Driveline driveline, Speedometer meter)
     {
         var atWheel = meter.Drive?.Pickup == Pickup.Wheel;

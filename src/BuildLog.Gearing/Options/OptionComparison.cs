@@ -5,6 +5,7 @@ using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Speeds;
+using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Options;
 
@@ -54,10 +55,24 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
                 .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal), driveline => ForHill(driveline, goal))),
                 Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient, driveline => [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)]),
                 Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf, Missing.ForPull),
+                .. columns.Any(column => column.Driveline.Speedometer is not null)
+                    ? [Row(Spoken("speedometer shows, of the truth"), Units.PercentUnit, driveline => SpeedometerCheck.Computed(driveline)?.Share, SpeedometerCheck.Lacking)]
+                    : Array.Empty<ComparedFigure>(),
+                .. columns.Select(column => column.Driveline.DrivingTyres?.Size?.Designation).Distinct().Count() > 1
+                    ? [
+                        Row(Spoken("tyre diameter"), Units.Millimetre, driveline => Size(driveline)?.OverallDiameter, Marking),
+                        Row(Spoken("tyres good for"), Units.KilometrePerHour, driveline => Size(driveline)?.SpeedLimitKmh is { } kmh ? Units.KilometrePerHour.ToBase(kmh) : null, Marking),
+                        Row(Spoken("one tyre carries"), Units.Kilogram, driveline => Size(driveline) is { LoadIndex: { } index } && LoadIndex.CapacityKg(index) is { } kilograms ? kilograms : null, Marking),
+                    ]
+                    : Array.Empty<ComparedFigure>(),
             ],
             [.. columns.Select(column => column.Cost)],
             [.. columns.Select(column => VerdictCounts.Of(AllChecks.Look(column.Driveline, goals)))]);
     }
+
+    private static TyreSize? Size(Driveline driveline) => driveline.DrivingTyres?.Size;
+
+    private static IEnumerable<Missing> Marking(Driveline driveline) => [new(Spoken("the marking of the tyres is not known"), Spoken("read size, load index and speed symbol on the side wall"))];
 
     private static Measured? Overall(Driveline driveline)
         => driveline.Step(null) is { } step && driveline.DrivingAxle?.Ratio is { } axle ? step.Ratio * axle.Value : null;

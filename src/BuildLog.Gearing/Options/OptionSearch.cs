@@ -50,7 +50,7 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 /// <summary>Searches gearbox × overdrive × axle × tyres for what would work.</summary>
 /// <remarks>
 /// Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front, and every part alone (<see cref="PartsAlone"/>), by
-/// <see cref="AllChecks"/>, and ranked anew. The best way out by each part alone is told too where it clashes no more than any other: that other tyres dominate other
+/// <see cref="AllChecks"/>, and ranked anew. The best way out by each part alone is told too where it clashes no more than any other, and something is better with it than as it is: that other tyres dominate other
 /// gears is no answer for one who has the gears. What its own hunt was not meant for comes after all that it was.
 /// </remarks>
 public static class OptionSearch
@@ -86,7 +86,7 @@ public static class OptionSearch
         var front = new Front<Combination>();
         foreach (var (at, score) in scores) front.Add(score, at);
         var cured = front.Members.Min(member => member.Score.Clash);
-        var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured).Union(front.Members.Select(member => (At: member.What, member.Score)))
+        var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured && !alone.AsItIs.Dominates(one.Score)).Union(front.Members.Select(member => (At: member.What, member.Score)))
             .OrderBy(one => one.Score).ThenBy(one => one.At).Select(one => Full(one.At));
 
         // Where less clashes as it is, what clashes more is no way out.

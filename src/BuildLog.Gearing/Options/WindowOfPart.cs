@@ -28,9 +28,18 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
 
     /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
     public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null
-        ? Spoken($"{Lowest.InWords} wants {Quantity} {Window.AtLeast(Window.Low).InWords(Unit)}, {Highest.InWords} wants {Window.AtMost(Window.High).InWords(Unit)}: "
-            + $"they exclude each other by {Rounded.Value(Window.Low - Window.High, Unit)}.")
+        ? Spoken($"{Lowest.InWords} wants {Quantity} {InFigures(Window.Low)} or more, {Highest.InWords} wants {InFigures(Window.High)} or less: they exclude each other by {InFigures(Window.Low - Window.High)}.")
         : null;
+
+    // As many places as show by how much, so that the two edges lie apart by just that.
+    private string InFigures(double value)
+    {
+        var gap = Math.Abs(Unit.FromBase(Window.Low - Window.High));
+        var places = gap > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(gap)), FewestPlaces(), 6) : FewestPlaces();
+        return Rounded.WithUnit(Rounded.Fixed(Unit.FromBase(value), places), Unit);
+    }
+
+    private int FewestPlaces() => Unit == Units.One || Unit == Units.Metre ? 2 : 0;
 
     /// <summary>It is of this number.</summary>
     internal bool IsAbout(PartWindow window) => (window.Position, window.Quantity) == (Position, Quantity);
@@ -71,9 +80,9 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
 /// <param name="Edge">The part's value at the edge, in base units.</param>
 public sealed record Demand(string Check, string Title, string Wanted, double Edge)
 {
-    /// <summary><c>cruise engine speed (2280 to 2520 rev/min)</c>.</summary>
+    /// <summary><c>cruise engine speed at 100 km/h (2280 to 2520 rev/min)</c>.</summary>
     public string InWords => $"{char.ToLowerInvariant(Title[0])}{Title[1..]} ({Wanted})";
 
     internal static Demand Of(Finding finding, double edge)
-        => new(finding.Check, finding.Title, finding.Wanted is { } wanted ? wanted.InWords(finding.Unit) : finding.Source, edge);
+        => new(finding.Check, $"{finding.Title} {finding.Wish}".TrimEnd(), finding.Wanted is { } wanted ? wanted.InWords(finding.Unit) : finding.Source, edge);
 }

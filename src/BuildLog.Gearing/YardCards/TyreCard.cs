@@ -33,13 +33,16 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
         if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No tyres can do: {says}"), "");
 
         var fitted = driveline.DrivingTyres;
-        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), FastestDriven.Of(driveline, goals)?.Symbol);
+        return new(wanted, fitted is null ? [] : Within(wanted.Window, fitted, goals), fitted?.Size?.Construction ?? Construction.Radial, LoadIndexFor(driveline), Fastest(driveline, goals)?.Symbol);
     }
 
     /// <summary>Which distances mean yes and which no.</summary>
     /// <param name="loaded">The tyre stands under a vehicle; otherwise the wheel is rolled loose.</param>
     /// <param name="turns">Turns of the wheel.</param>
     public RollEdges Edges(bool loaded, int turns = Turns) => RollEdges.Of(Wanted.Window, Wanted.SureWindow, turns, new(loaded, Construction));
+
+    // What it reaches at the very most counts before a wish: a tyre for the cruise alone is no tyre for the redline.
+    private static FastestDriven? Fastest(Driveline driveline, OwnersGoals goals) => FastestDriven.Of(driveline, goals) is { } fastest ? fastest.AtMost ?? fastest : null;
 
     // Where there are more than a card has room for, those in the middle of the window stay.
     private static IReadOnlyList<string> Within(Window window, TyreSet fitted, OwnersGoals goals)

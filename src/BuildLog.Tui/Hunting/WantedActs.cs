@@ -102,7 +102,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         };
         if (form is null)
         {
-            view.Say(Spoken($"A {wanted.Kind.InWords()} is not counted here: enter the offer with o, and what it measured as its claim."));
+            view.Say(Spoken($"There is no count for {wanted.Kind.InWords()} here: enter the offer with o, and what it measured as its claim."));
             return null;
         }
 

@@ -72,7 +72,7 @@ internal static class OptionWords
 
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
-        => Spoken($"{answer.Tried:N0} combinations tried, {answer.JudgedFully} of them judged by every check; {answer.ThrownOut:N0} thrown out before.");
+        => Spoken($"Combinations tried: {answer.Tried:N0}; judged by every check: {answer.JudgedFully:N0}; thrown out before: {answer.ThrownOut:N0}.");
 
     /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
     public static string AsItIs(VehicleOnBench bench)

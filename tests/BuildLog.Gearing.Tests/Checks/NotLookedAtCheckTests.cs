@@ -16,7 +16,7 @@ public sealed class NotLookedAtCheckTests
         Assert.Equal(
             "Nobody has looked at these yet: engine: redline, lowest clean pull, torque, bell-housing pattern, plate on the crankshaft, pilot bore, starter side, direction of rotation; "
                 + "gearbox: bell-housing pattern, spigot, input spline, clutch-disc spline, starter opening, direction of rotation, shift linkage; "
-                + "axle: parking brake, studs, bolt circle and spigot; tyres: marking, rim width, wheels' holes, bolt circle and bore; speedometer: turns it wants; "
+                + "axle: parking brake, studs, bolt circle and spigot; tyres: wheels' holes, bolt circle and bore, rim width, marking; speedometer: turns it wants; "
                 + "vehicle: mass, drag, rolling resistance, axle masses.",
             finding.Says);
         Assert.Contains("engine, pilot bore: measure the pilot bearing's bore with a caliper", finding.Cures);

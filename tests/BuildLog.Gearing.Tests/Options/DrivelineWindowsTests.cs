@@ -3,6 +3,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
@@ -55,10 +56,31 @@ public sealed class DrivelineWindowsTests
         Assert.True(axle.Window.IsEmpty);
         Assert.Null(axle.SureWindow);
         Assert.Equal(
-            "overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333.",
+            "overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed at 108 km/h (2700 to 3300 rev/min) wants 3.67 or less: they exclude each other by 0.33.",
             axle.Contradiction);
         Assert.Equal(axle.Contradiction, axle.InWords());
         Assert.Null(axle.OpenedBy);
+    }
+
+    // At 108 km/h the plain car turns 900 for each 1.00 of its axle, at 130 km/h 1083: 2600 at most and 2400 at least are 2.40 at most and 2.667 at least.
+    [Fact]
+    public void Two_cruises_that_exclude_each_other_are_told_apart_by_their_speeds_and_said_once()
+    {
+        OwnersGoals both = new([InventedCar.Goal("108 km/h", "2500", "100 rpm"), InventedCar.Goal("130 km/h", "2500", "100 rpm")]);
+
+        Assert.Equal(
+            "cruise engine speed at 108 km/h (2400 to 2600 rev/min) wants axle ratio 2.67 or more, cruise engine speed at 130 km/h (2400 to 2600 rev/min) wants 2.40 or less: they exclude each other by 0.27.",
+            DrivelineWindows.OfAxle(InventedCar.Plain, both)!.Contradiction);
+        Assert.Single(AllChecks.Look(InventedCar.Plain, both).First(finding => finding.Check == "cruise").Cures, cure => cure.StartsWith("one of two wishes has to give way: ", StringComparison.Ordinal));
+    }
+
+    // 4.10 takes it to 2700 at 79 km/h: edges a thousandth apart are written with a thousandth.
+    [Fact]
+    public void Edges_that_lie_close_are_written_as_far_apart_as_they_are()
+    {
+        WindowOfPart axle = new(Position.RearAxle, "axle ratio", Units.One, new(4.1049, 4.0968), null, null) { Lowest = new("a", "This", "so", 4.1049), Highest = new("b", "That", "so", 4.0968) };
+
+        Assert.Equal("this (so) wants axle ratio 4.1049 or more, that (so) wants 4.0968 or less: they exclude each other by 0.0081.", axle.Contradiction);
     }
 
     // An axle that would cure the cruise is too long for the crawl; the gearbox and the tyres are free of that.
@@ -68,7 +90,7 @@ public sealed class DrivelineWindowsTests
         var cures = AllChecks.Look(InventedCar.Plain, new([Cruise]) { OverallLow = OverallLowGoal.Read("14").OrRefuse() }).First(finding => finding.Check == "cruise").Cures;
 
         Assert.Contains(
-            "no axle ratio does for all: overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed (2700 to 3300 rev/min) wants 3.66 or less: they exclude each other by 0.333",
+            "no axle ratio does for all: overall low ratio (14.00 or more) wants axle ratio 4.00 or more, cruise engine speed at 108 km/h (2700 to 3300 rev/min) wants 3.67 or less: they exclude each other by 0.33",
             cures);
         Assert.DoesNotContain(cures, cure => cure.StartsWith("axle ratio", StringComparison.Ordinal));
         Assert.Contains(cures, cure => cure.StartsWith("tyre rolling circumference", StringComparison.Ordinal));

@@ -17,6 +17,11 @@ public sealed class OptionSearchPlainLoopsTests
     [Fact]
     public void The_last_bits_of_a_distance_are_worth_no_part() => PlainLoops.EndAlike(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(51_706, 3, 2, 7, 9));
 
+    // The whole answer against every check of every combination: 4 · 3 · 5 · 6 of them.
+    [Fact]
+    public void No_combination_of_a_small_shop_is_better_than_the_best_that_is_answered()
+        => Gen.Int[1, 100_000].Sample(seed => PlainLoops.HaveNothingBetter(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 4, 5)), iter: 12);
+
     // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
     [Fact]
     public void The_front_is_the_plain_loops_where_pull_is_wanted_too()

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
@@ -16,6 +17,17 @@ internal static class PlainLoops
 
         Assert.Equal(Words(expected), Words(search.Run(null, cores, CancellationToken.None).Members.Select(member => member.Score)));
     }
+
+    /// <summary>Nothing clashes less, and of that nothing is open or to watch less, than the best that is answered, or than what is in place.</summary>
+    public static void HaveNothingBetter(Driveline car, OwnersGoals goals, CandidateParts parts)
+    {
+        var plain = All(parts).Select(at => VerdictCounts.Of(AllChecks.Look(car.With(parts, at), goals))).Min(Verdicts);
+        var answered = OptionSearch.Run(car, goals, parts).Options.Select(option => VerdictCounts.Of(option.Findings)).Append(VerdictCounts.Of(AllChecks.Look(car, goals))).Min(Verdicts);
+
+        Assert.Equal(plain, answered);
+    }
+
+    private static (int Clash, int Open, int Watch) Verdicts(VerdictCounts counts) => (counts.Clash, counts.Open, counts.Watch);
 
     private static IEnumerable<Combination> All(CandidateParts parts)
         => from box in Enumerable.Range(0, parts.Gearboxes.Count)

@@ -20,12 +20,46 @@ public sealed class RobustnessTests
     }
 
     [Fact]
-    public void Two_findings_multiply_and_one_against_an_unverified_limit_does_not_count()
+    public void Findings_that_share_nothing_multiply_and_one_against_an_unverified_limit_does_not_count()
     {
-        var one = Number(InventedCar.Of(3, 0.1), new Window(2.9, 3.1));
+        Finding One() => Number(InventedCar.Of(3, 0.1), new Window(2.9, 3.1));
 
-        Assert.Equal(0.6827 * 0.6827, Robustness.Of([one, one])!.Value, 1e-4);
-        Assert.Equal(0.6827, Robustness.Of([one, Number(InventedCar.Of(3, 0.1), new Window(8, 9)) with { LimitIsVerified = false }])!.Value, 5e-5);
+        Assert.Equal(0.6827 * 0.6827, Robustness.Of([One(), One()])!.Value, 1e-4);
+        Assert.Equal(0.6827, Robustness.Of([One(), Number(InventedCar.Of(3, 0.1), new Window(8, 9)) with { LimitIsVerified = false }])!.Value, 5e-5);
+    }
+
+    // What hangs on the same number falls in both or in neither; and where the one wish begins above where the other ends, nothing is left.
+    [Fact]
+    public void Findings_that_share_everything_fit_together_or_exclude_each_other()
+    {
+        var ratio = InventedCar.Of(3, 0.1);
+
+        Assert.Equal(0.6827, Robustness.Of([Number(ratio, new Window(2.9, 3.1)), Number(ratio * 2, new Window(5.8, 6.2))])!.Value, 2e-3);
+        Assert.Equal(0.0, Robustness.Of([Number(ratio, Window.AtMost(3)), Number(ratio * 2, Window.AtLeast(6.02))])!.Value, 1e-9);
+        Assert.Equal(0.5, Robustness.Of([Number(ratio, Window.AtMost(3)), Number(6 - ratio, Window.AtLeast(2.8))])!.Value, 2e-3);
+    }
+
+    // Sheppard 1899, as any handbook of statistics has it: both below their means in 1/4 + asin(r)/2π of all cases, three of them in 1/8 + (asin r12 + asin r13 + asin r23)/4π.
+    [Theory]
+    [InlineData(0.5, 1.0 / 3)]
+    [InlineData(-0.5, 1.0 / 6)]
+    [InlineData(0.8, 0.397584)]
+    [InlineData(0, 0.25)]
+    public void What_they_share_in_part_counts_in_part(double correlation, double share)
+    {
+        var (shared, own) = (InventedCar.Of(0, 1, "shared"), InventedCar.Of(0, 1, "own"));
+        var other = (shared * correlation) + (own * Math.Sqrt(1 - (correlation * correlation)));
+
+        Assert.Equal(share, Robustness.Of([Number(shared, Window.AtMost(0)), Number(other, Window.AtMost(0))])!.Value, 3e-3);
+    }
+
+    [Fact]
+    public void Three_that_share_one_half_each_fit_in_a_quarter()
+    {
+        var shared = InventedCar.Of(0, 1, "shared");
+        Finding One(string name) => Number(shared + InventedCar.Of(0, 1, name), Window.AtMost(0));
+
+        Assert.Equal(0.25, Robustness.Of([One("one"), One("two"), One("three")])!.Value, 3e-3);
     }
 
     // A shaft at 68 % of its critical speed, good to 65 %, allowed to 75 %: surely a watch, and no way to a clash. By 1 % of it, 0.74 reaches over 75 % with Φ(1) = 84.1 % below.

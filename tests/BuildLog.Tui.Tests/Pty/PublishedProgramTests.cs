@@ -75,7 +75,7 @@ public sealed class PublishedProgramTests
 
             Assert.Equal(2, program.WaitForExit());
             Assert.Contains("Ended before there was an answer; nothing was changed.", program.Terminal.Raw, StringComparison.Ordinal);
-            Assert.DoesNotContain("combinations tried", program.Terminal.Raw, StringComparison.Ordinal);
+            Assert.DoesNotContain("Combinations tried", program.Terminal.Raw, StringComparison.Ordinal);
             Assert.DoesNotContain("   at ", program.Terminal.Raw, StringComparison.Ordinal);
         }
         finally

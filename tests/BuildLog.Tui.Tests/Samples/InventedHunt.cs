@@ -16,7 +16,7 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
             new(2, 1, Verdict.Open, ["1 open", "1 watch"], ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "sure by 99 %, what is open apart", []),
             new(3, 2, Verdict.Open, ["1 open"], ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %, what is open apart", []),
         ],
-        "12,480 combinations tried, 23 of them judged by every check.",
+        "Combinations tried: 12,480; judged by every check: 23; thrown out before: 3,120.",
         ["Searched: what is owned, offered or listed, for gearbox, overdrive, axle or tyres.", "3,120 thrown out: Tyre diameter over the limit"]);
 
     public static WantedModel Wanted { get; } = new(
