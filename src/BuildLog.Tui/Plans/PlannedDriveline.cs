@@ -51,6 +51,9 @@ internal static class PlannedDriveline
         if (Listed(driveline, position, text) is { } listed) return listed;
         if (PlannedOffer.Read(text) is { } offer) return Offered(driveline, position, offer);
 
+        if (TriedNumbers.Parted(position, text) is { Named: { Count: > 0 } named, Others: var others })
+            return (others.Length > 0 ? Read(driveline, position, others) : driveline).Then(whole => TriedNumbers.Put(whole, named));
+
         var none = text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase);
         return position switch
         {

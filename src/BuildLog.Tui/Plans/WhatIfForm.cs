@@ -21,14 +21,14 @@ internal static class WhatIfForm
     private static readonly IReadOnlyList<(Position Position, Later Hint)> Asked =
     [
         (Position.Engine, new Later("redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm")),
-        (Position.Transmission, new Later("all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; stall 2100 rpm")),
+        (Position.Transmission, new Later("all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; clutch rating 320 Nm")),
         (Position.Overdrive, new Later("such as 0.78, or none")),
         (Position.TransferCase, new Later("high 1.00; low 2.48, or none")),
         (Position.Propshaft, new Later("tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm")),
         (Position.FrontPropshaft, new Later("tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3")),
-        (Position.RearAxle, new Later("ratio such as 3.36, or teeth such as 37/11")),
+        (Position.RearAxle, new Later("ratio such as 3.36, or teeth such as 37/11; torque rating 4000 Nm")),
         (Position.FrontAxle, new Later("ratio such as 3.36, or teeth such as 37/11")),
-        (Position.Tyres, new Later("size 205/65R15, or rolling circumference 2.05 m")),
+        (Position.Tyres, new Later("size 205/65R15, or rolling circumference 2.05 m; rim width 7 in")),
         (Position.Speedometer, new Later("gears 8/21, or pulses 16; correction 0.917; dial 1000 per km")),
     ];
 

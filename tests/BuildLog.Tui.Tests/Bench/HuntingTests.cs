@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Hunting;
@@ -918,6 +919,10 @@ public sealed class HuntingTests : IDisposable
     [InlineData(nameof(Position.Propshaft), "tube 40 mm; wall 1.5 mm; length 2.6 m")]
     [InlineData(nameof(Position.Propshaft), "angles 3 9 0")]
     [InlineData(nameof(Position.Speedometer), "gears 8/31; dial 1000 per km")]
+    [InlineData(nameof(Position.Engine), "lowest clean pull 3600 rpm")]
+    [InlineData(nameof(Position.Transmission), "clutch rating 90 Nm")]
+    [InlineData(nameof(Position.RearAxle), "3.36; torque rating 100 Nm")]
+    [InlineData(nameof(Position.Tyres), "rim width 12 in")]
     public void Every_number_of_the_driveline_its_load_and_wishes_are_tried(string entry, string typed)
     {
         var tansy = shop.FindVehicle("Tansy");
@@ -938,6 +943,16 @@ public sealed class HuntingTests : IDisposable
         Assert.Empty(view.Refused);
         Assert.NotEqual(before, Judged(tansy).Findings.Rows.Select(row => row.Sentence));
         Assert.Contains(typed, Plans().Read(tansy.Id).Trying, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_number_said_twice_or_of_a_part_that_is_not_there_is_refused()
+    {
+        var car = VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)).Driveline;
+
+        Assert.StartsWith("The torque rating is said a second time", PlannedDriveline.Read(car, Position.RearAxle, "torque rating 400 Nm; torque rating 500 Nm").Refusal!.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("No transfer case is fitted", PlannedDriveline.Read(car, Position.TransferCase, "torque rating 400 Nm").Refusal!.Sentence, StringComparison.Ordinal);
+        Assert.NotNull(PlannedDriveline.Read(car, Position.RearAxle, "torque rating much").Refusal);
     }
 
     // Half the last digit over √3, as on a spec sheet: 2.03 m is ± 5 mm, a tube of 89 mm ± 0.5, an angle of 3° ± 0.5, a weighbridge ± 10 kg; what was typed with its ± keeps that.
