@@ -43,6 +43,7 @@ internal sealed class Metric : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }

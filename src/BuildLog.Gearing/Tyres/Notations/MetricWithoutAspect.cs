@@ -47,6 +47,7 @@ internal sealed class MetricWithoutAspect : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }
