@@ -128,9 +128,14 @@ public sealed class Measured
     public Measured Map(Func<double, double> function, double derivative)
         => Scale(function(Value), this, derivative, new(Operation.Function, this, null, function));
 
-    /// <summary>What is known of a function only here, its value and its derivative: taken as straight.</summary>
-    public Measured Map(double value, double derivative)
-        => Scale(value, this, derivative, new(Operation.Function, this, null, at => value + (derivative * (at - Value))));
+    /// <summary>The unknown of an equation, at the value that a search found for it; see <see cref="SolvedFor"/>.</summary>
+    public static Measured Unknown(double root) => new(root, [], new(Operation.Unknown));
+
+    /// <summary>This is an equation's left side, which is zero at the unknown's value: the unknown, moved by the inputs so that it stays zero.</summary>
+    /// <param name="unknown">From <see cref="Unknown"/>; the left side was computed from it.</param>
+    /// <param name="slope">∂(this)/∂unknown there.</param>
+    /// <remarks><code>∂x/∂inputᵢ = −(∂F/∂inputᵢ)/(∂F/∂x)</code> First order; a <see cref="MonteCarlo"/> solves F(x) = 0 anew for each draw. Source: implicit function theorem.</remarks>
+    public Measured SolvedFor(Measured unknown, double slope) => Scale(unknown.Value, this, -1 / slope, new(Operation.Root, this, unknown));
 
     /// <summary>The square root of a value above zero.</summary>
     public Measured SquareRoot() => Map(Math.Sqrt, 0.5 / Math.Sqrt(Value));

@@ -5,7 +5,7 @@ namespace BuildLog.Gearing.Measurements;
 /// <code>batches of M = 10 000;   stop when 2 s(z̄) ≤ δ for z = mean, u, low end, high end;   s(z̄)² = Σ (z_h − z̄)²/(h (h − 1))</code>
 /// <para>h batches so far; δ numerical tolerance, half a unit in the last figure of u that counts; the interval cuts 2.5 % off each side.</para>
 /// <para>The inputs are those that a <see cref="Measured"/> remembers, its formula the operations that made it; a seed makes it repeatable.</para>
-/// <para>Not for: what is not computed through <see cref="Measured"/>; a root found by search is taken as straight in what it was found from.</para>
+/// <para>Not for: what is not computed through <see cref="Measured"/>. A root that was found by search is sought anew for each draw.</para>
 /// <para>Source: JCGM 101:2008, 7.9 (adaptive procedure), 7.9.2 (δ), 5.3.4 (shortest interval).</para>
 /// </remarks>
 public sealed class MonteCarlo

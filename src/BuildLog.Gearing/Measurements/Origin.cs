@@ -16,4 +16,10 @@ internal enum Operation
     Product,
     Quotient,
     Function,
+
+    /// <summary>The unknown of an equation, at its best value.</summary>
+    Unknown,
+
+    /// <summary>The value of the right operand, an unknown, at which the left is zero.</summary>
+    Root,
 }

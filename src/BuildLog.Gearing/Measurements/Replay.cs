@@ -21,6 +21,9 @@ internal sealed class Replay
     private sealed record Line(Measured Value, int Left, int Right, (double[] Error, double Sensitivity)[] Inputs)
     {
         public double[] Row { get; } = new double[Block];
+
+        /// <summary>Of a root: what is computed from its unknown, in order; the last is what has to be zero.</summary>
+        public Line[] Equation { get; init; } = [];
     }
 
     /// <summary>The inputs it draws, each once.</summary>
@@ -43,8 +46,20 @@ internal sealed class Replay
         var origin = value.Origin;
         var left = origin.Left is null ? -1 : Add(origin.Left);
         var right = origin.Right is null ? -1 : Add(origin.Right);
-        lines.Add(new(value, left, right, origin.Operation == Operation.Given ? [.. value.Inputs.Select(part => (Error(part.Input), part.Sensitivity))] : []));
+        lines.Add(new(value, left, right, origin.Operation == Operation.Given ? [.. value.Inputs.Select(part => (Error(part.Input), part.Sensitivity))] : [])
+        {
+            Equation = origin.Operation == Operation.Root ? ComputedFrom(right, left) : [],
+        });
         return places[value] = lines.Count - 1;
+    }
+
+    private Line[] ComputedFrom(int unknown, int last)
+    {
+        var hangs = new bool[last + 1];
+        hangs[unknown] = true;
+        for (var k = unknown + 1; k <= last; k++) hangs[k] = (lines[k].Left >= 0 && hangs[lines[k].Left]) || (lines[k].Right >= 0 && hangs[lines[k].Right]);
+
+        return [.. lines.Take(last + 1).Where((_, k) => k > unknown && hangs[k])];
     }
 
     private double[] Error(Input input)
@@ -60,6 +75,16 @@ internal sealed class Replay
         var right = line.Right < 0 ? row : lines[line.Right].Row;
         switch (line.Value.Origin.Operation)
         {
+            case Operation.Unknown:
+                Array.Fill(row, line.Value.Value);
+                break;
+            case Operation.Root:
+                Roots.Solve(row, line.Value.Value, right, () =>
+                {
+                    foreach (var part in line.Equation) Go(part);
+                    return left;
+                });
+                break;
             case Operation.Given:
                 Array.Fill(row, line.Value.Value);
                 foreach (var (error, sensitivity) in line.Inputs)

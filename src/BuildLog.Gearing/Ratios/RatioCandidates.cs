@@ -19,7 +19,8 @@ public sealed record RatioCandidate(double Ratio, Teeth? Teeth, bool IsListed, d
 /// <para>x measured ratio; iₖ candidate; f normal density, Student's where ν is finite; u, ν those of x.</para>
 /// <para>
 /// Prior: 0.70 shared alike by the listed ratios, 0.20 by the other <see cref="ToothPairs"/> in proportion to how likely such teeth are, 0.10 for
-/// "not listed", spread evenly in ln i over 2–9. A listed ratio is the nearest pair within 0.01 of it that is known to be sold, else the likeliest.
+/// "not listed", spread evenly in ln i over 2–9. A listed ratio is a pair that rounds to it as it was quoted: the nearest that is known to be sold, else
+/// the likeliest. Where none rounds to it, one that reads so with the digits behind cut off: 43/9 = 4.777… is sold as 4.77.
 /// </para>
 /// <para>
 /// A gear of a gearbox has no tooth pairs of its own: there 0.90 is shared alike by the list, 0.10 kept for "not listed", spread evenly in ln i over
@@ -32,7 +33,7 @@ public sealed class RatioCandidates
     private const double ListedShare = 0.70;
     private const double PairsShare = 0.20;
     private const double NotListedShare = 0.10;
-    private const double SameRatio = 0.01;
+    private const double Rounding = 1e-9;
     private const double LeastShown = 0.001;
 
     private RatioCandidates(IReadOnlyList<RatioCandidate> ranked, double notListed) => (Ranked, NotListedProbability) = (ranked, notListed);
@@ -44,8 +45,8 @@ public sealed class RatioCandidates
     public double NotListedProbability { get; }
 
     /// <param name="measured">The differential's ratio, without a hub reduction.</param>
-    /// <param name="listed">The ratios known for that donor; null or none for the common ones.</param>
-    public static RatioCandidates For(Measured measured, IReadOnlyList<double>? listed = null) => Weigh(measured, Prior(listed), ToothPairs.Lowest, ToothPairs.Highest);
+    /// <param name="listed">The ratios known for that donor, as they were quoted; null or none for the common ones.</param>
+    public static RatioCandidates For(Measured measured, IReadOnlyList<QuotedRatio>? listed = null) => Weigh(measured, Prior(listed), ToothPairs.Lowest, ToothPairs.Highest);
 
     /// <summary>A gear's ratio among those of a list; nothing but the list is a candidate.</summary>
     /// <param name="measured">Input turns per output turn.</param>
@@ -80,7 +81,7 @@ public sealed class RatioCandidates
     }
 
     /// <summary>Every candidate's prior and the share kept for "not listed"; they sum to one.</summary>
-    internal static double PriorTotal(IReadOnlyList<double>? listed) => Prior(listed).Sum(entry => entry.Prior) + NotListedShare;
+    internal static double PriorTotal(IReadOnlyList<QuotedRatio>? listed) => Prior(listed).Sum(entry => entry.Prior) + NotListedShare;
 
     private sealed record Entry(double Ratio, Teeth? Teeth, bool IsListed, double Prior);
 
@@ -90,11 +91,11 @@ public sealed class RatioCandidates
         return same is null ? new([], 1) : new([new(same.Ratio, same.Teeth, same.IsListed, 1)], 0);
     }
 
-    private static List<Entry> Prior(IReadOnlyList<double>? listed)
+    private static List<Entry> Prior(IReadOnlyList<QuotedRatio>? listed)
     {
         var named = listed is null or []
             ? [.. ListedRatios.Common.Select(teeth => (teeth.Ratio, Teeth: (Teeth?)teeth))]
-            : listed.Select(ratio => Sold(ratio) is { } teeth ? (teeth.Ratio, teeth) : (Ratio: ratio, Teeth: (Teeth?)null)).Distinct().ToList();
+            : listed.Select(quoted => Sold(quoted) is { } teeth ? (teeth.Ratio, teeth) : (quoted.Ratio, Teeth: (Teeth?)null)).Distinct().ToList();
 
         var entries = named.ConvertAll(entry => new Entry(entry.Ratio, entry.Teeth, true, ListedShare / named.Count));
         var taken = entries.Select(entry => entry.Ratio).ToHashSet();
@@ -105,10 +106,14 @@ public sealed class RatioCandidates
     }
 
     // The pair a listed ratio is sold as: one that is known to be sold before one that is only near, 37/11 rather than 47/14 for 3.36.
-    private static Teeth? Sold(double ratio)
+    private static Teeth? Sold(QuotedRatio quoted)
+        => Within(quoted, quoted.Ratio - quoted.HalfLastDigit, quoted.Ratio + quoted.HalfLastDigit)
+            ?? Within(quoted, quoted.Ratio, quoted.Ratio + (2 * quoted.HalfLastDigit));
+
+    private static Teeth? Within(QuotedRatio quoted, double low, double high)
     {
-        double Off(Teeth pair) => Math.Abs(pair.Ratio - ratio);
-        IEnumerable<Teeth> Near(IEnumerable<Teeth> pairs) => pairs.Where(pair => Off(pair) <= SameRatio).OrderBy(Off);
+        IEnumerable<Teeth> Near(IEnumerable<Teeth> pairs)
+            => pairs.Where(pair => pair.Ratio >= low - Rounding && pair.Ratio <= high + Rounding).OrderBy(pair => Math.Abs(pair.Ratio - quoted.Ratio));
 
         return Near(ListedRatios.Common).Concat(Near(ToothPairs.All).OrderByDescending(ToothPairs.Weight)).Select(pair => (Teeth?)pair).FirstOrDefault();
     }

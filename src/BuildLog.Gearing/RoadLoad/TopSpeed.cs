@@ -81,7 +81,8 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
 
         var (low, high) = (Math.Max(slowest, holds * (1 - 1e-5)), Math.Min(end, holds * (1 + 1e-5)));
         var slope = (surplus(high) - surplus(low)) / (high - low);
-        var reached = pull.Reserve(step, holds)!.Map(holds, -1 / slope);
+        var root = Measured.Unknown(holds);
+        var reached = pull.Reserve(step, root)!.SolvedFor(root, slope);
         return new(reached, step, TopSpeedLimit.Power, reached);
     }
 
@@ -113,6 +114,7 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
 
         // ∂(R v)/∂v = R + v ∂R/∂v, and only drag grows with v.
         var slope = pull.Resistance.At(holds).Value + (2 * pull.Resistance.Drag(holds).Value);
-        return (power - (pull.Resistance.At(holds) * holds)).Map(holds, 1 / slope);
+        var root = Measured.Unknown(holds);
+        return (power - (pull.Resistance.At(root) * root)).SolvedFor(root, -slope);
     }
 }

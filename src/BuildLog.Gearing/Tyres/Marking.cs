@@ -20,6 +20,9 @@ internal sealed class Marking(string typed)
 
     public bool AtEnd => Next >= text.Length;
 
+    /// <summary>What was read so far has a decimal point, as the width of 6.00-16.</summary>
+    public bool HasPoint => Taken.Contains('.', StringComparison.Ordinal);
+
     private string Taken => text[..Position].TrimEnd();
 
     private string Rest => text[Next..];
@@ -67,6 +70,17 @@ internal sealed class Marking(string typed)
         construction = Construction.Bias;
         return Take("D") || Take("B") || Take("-");
     }
+
+    /// <summary>Nothing but a blank before the next number, as where a dash was left out.</summary>
+    public bool Blank()
+    {
+        if (Next == Position || AtEnd || !char.IsAsciiDigit(text[Next])) return false;
+        Position = Next;
+        return true;
+    }
+
+    /// <summary>Reads on from an earlier place.</summary>
+    public void BackTo(int position) => Position = position;
 
     /// <summary>A load letter of the alpha-numeric sizes with the digits that must follow it: G78, GR70.</summary>
     public bool LoadLetter(out char letter, out bool radial)

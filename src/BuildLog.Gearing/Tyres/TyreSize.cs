@@ -50,8 +50,11 @@ public sealed record TyreSize
     /// <summary>Load index on twin wheels.</summary>
     public int? LoadIndexDual { get; init; }
 
-    /// <summary>Such as <c>H</c>; null where the marking has none.</summary>
+    /// <summary>Such as <c>H</c>, or <c>(Y)</c> where it stands in brackets; null where the marking has none.</summary>
     public string? SpeedSymbol { get; init; }
+
+    /// <summary>Km/h, where the marking only says that it is made for more: VR 210, ZR 240, a symbol in brackets its own; null where it says how much, or nothing.</summary>
+    public int? SpeedAboveKmh { get; init; }
 
     /// <summary>Tread worn off, in metres.</summary>
     public double Worn { get; init => field = Within(value, 0, 0.05, Spoken("wear")); }
@@ -62,7 +65,7 @@ public sealed record TyreSize
     /// <summary>What one of twin tyres carries, kilograms.</summary>
     public double? LoadCapacityDualKg => LoadIndexDual is { } index ? Tyres.LoadIndex.CapacityKg(index) : null;
 
-    /// <summary>The fastest it is made for, km/h.</summary>
+    /// <summary>The fastest it is made for, km/h; null where the marking does not say, or only more than <see cref="SpeedAboveKmh"/>.</summary>
     public int? SpeedLimitKmh => SpeedSymbol is { } symbol ? Tyres.SpeedSymbol.LimitKmh(symbol) : null;
 
     /// <summary>Overall diameter in metres; wear takes twice its depth off.</summary>

@@ -143,5 +143,5 @@ internal sealed class AxleCommand : Command
 
     private QuotedRatio? Tag(ParseResult parse) => parse.Read(tag, text => QuotedRatio.Read(text, RatioRange.Axle));
 
-    private List<double>? Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Axle) is [_, ..] ratios ? ratios : null;
+    private List<QuotedRatio> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Axle);
 }

@@ -114,7 +114,7 @@ internal sealed class GearboxCommand : Command
             ? name
             : throw Reading.Wrong(gear.Name, new Refusal("gear", Spoken($"{box.Name} has no gear '{name}': it has {string.Join(", ", box.GearNames)}."), box.GearNames[0]));
 
-    private List<double> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Gear);
+    private List<double> Listed(ParseResult parse) => ListedRatios.Of(parse, listed, RatioRange.Gear).ConvertAll(quoted => quoted.Ratio);
 
     private static IEnumerable<string> ToText(TurnCount count, RatioCandidates candidates, QuotedRatio? quoted, List<double> known)
     {

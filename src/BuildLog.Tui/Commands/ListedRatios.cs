@@ -7,15 +7,16 @@ namespace BuildLog.Tui.Commands;
 /// <summary>Reads the ratios known for a donor: <c>3.90,4.10</c> or, where the decimals have commas, <c>"3,90 4,10"</c>.</summary>
 internal static class ListedRatios
 {
-    public static List<double> Of(ParseResult parse, Option<string?> option, RatioRange range)
+    /// <summary>The ratios, each with the digits it was quoted to; none where the option was not given.</summary>
+    public static List<QuotedRatio> Of(ParseResult parse, Option<string?> option, RatioRange range)
     {
         var whole = parse.GetValue(option);
-        return [.. Parted(parse, option).Select(one => Reading.Of(option.Name, one, text => Read(text, range, whole!)).Value)];
+        return [.. Parted(parse, option).Select(one => Reading.Of(option.Name, one, text => Read(text, range, whole!)))];
     }
 
-    private static Parsed<Typed> Read(string one, RatioRange range, string whole)
+    private static Parsed<QuotedRatio> Read(string one, RatioRange range, string whole)
     {
-        var read = range.Read(one);
+        var read = QuotedRatio.Read(one, range);
         return read.Refusal is { Code: "out-of-range" } refusal && whole.Contains(',', StringComparison.Ordinal) && !one.Contains('.', StringComparison.Ordinal)
             ? refusal with { Message = Spoken($"{refusal.Message} A comma parts the ratios: write decimals with a point, or part by blanks."), Example = "3.90,4.10" }
             : read;

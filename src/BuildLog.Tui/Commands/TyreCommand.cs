@@ -46,6 +46,7 @@ internal sealed class TyreCommand : Command
         ["loadCapacityDualKg"] = tyre.LoadCapacityDualKg,
         ["speedSymbol"] = tyre.SpeedSymbol,
         ["speedLimitKmh"] = tyre.SpeedLimitKmh,
+        ["speedAboveKmh"] = tyre.SpeedAboveKmh,
         ["rimWidthIn"] = new JsonObject { ["low"] = tyre.RimWidth.Low, ["high"] = tyre.RimWidth.High },
         ["dimensionsFrom"] = tyre.Dimensions.From.InWords(),
         ["dimensionsSource"] = tyre.Dimensions.Source,
@@ -71,7 +72,9 @@ internal sealed class TyreCommand : Command
         yield return Spoken($"About {Distance(units).Factor / tyre.RollingCircumference.Value:0} turns per {(Distance(units) == Units.Mile ? Spoken("mile") : Spoken("kilometre"))}.");
         if (tyre.LoadIndex is { } index)
             yield return Spoken($"Load index {index}: {Mass(tyre.LoadCapacityKg)} a tyre{(tyre.LoadIndexDual is { } dual ? Spoken($"; {dual}: {Mass(tyre.LoadCapacityDualKg)} in dual fitment") : "")}.");
-        if (tyre.SpeedSymbol is { } symbol)
+        if (tyre.SpeedAboveKmh is { } above)
+            yield return Spoken($"Made for more than {Speed(above)}: how much more, the tyre maker says.");
+        else if (tyre.SpeedSymbol is { } symbol)
             yield return Spoken($"Speed symbol {symbol}: up to {Speed(tyre.SpeedLimitKmh)}.");
         yield return Spoken($"Rim width about {tyre.RimWidth.Low:0.#} to {tyre.RimWidth.High:0.#} in (from memory; the tyre maker's data sheet decides).");
 

@@ -25,10 +25,12 @@ internal static class RunningGearOfVehicle
         TyresCarry = tyres.Size is { } size && TyreLoad.OfAxle(size, twin, tyres.PassengerOnTruck) is { } kilograms
             ? Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Mass.FromBase(kilograms)), 0), units.Mass) + (twin ? Spoken(", twin wheels") : "")
             : null,
-        SpeedLimit = tyres.Size is { SpeedLimitKmh: { } limit, SpeedSymbol: { } symbol }
-            ? $"{symbol}: {Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Speed.FromBase(Units.KilometrePerHour.ToBase(limit))), 0), units.Speed)}"
+        SpeedLimit = tyres.Size is { SpeedLimitKmh: { } limit, SpeedSymbol: { } symbol } ? $"{symbol}: {Speed(limit, units)}"
+            : tyres.Size?.SpeedAboveKmh is { } above ? Spoken($"above {Speed(above, units)}")
             : null,
     };
+
+    private static string Speed(int kmh, UnitSystem units) => Rounded.WithUnit(Rounded.Fixed(Math.Floor(units.Speed.FromBase(Units.KilometrePerHour.ToBase(kmh))), 0), units.Speed);
 
     private static string? InWords(Wheel wheel)
     {

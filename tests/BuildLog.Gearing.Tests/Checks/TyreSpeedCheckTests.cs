@@ -29,6 +29,62 @@ public sealed class TyreSpeedCheckTests
     [InlineData("205/65R15 94T", "182 km/h", Verdict.Watch)]
     public void The_usual_margin_has_two_branches(string size, string top, Verdict verdict) => Assert.Equal(verdict, Find(size, top).Verdict);
 
+    // 5000 rev/min end it at 146 km/h, whatever is wanted.
+    [Theory]
+    [InlineData("225/45ZR17", "80 km/h")]
+    [InlineData("205/70VR15", "80 km/h")]
+    [InlineData("225/45ZR17 (94Y)", "80 km/h")]
+    public void A_marking_of_more_than_a_speed_fits_below_it(string size, string top)
+    {
+        var finding = Reaching(size, top, 5000);
+
+        Assert.Equal(Verdict.Fits, finding.Verdict);
+        Assert.StartsWith("The tyres are made for more than ", finding.Says, StringComparison.Ordinal);
+    }
+
+    // 240 km/h by the gears: 5000 rev/min is 146 km/h in top 1.00, 250 km/h in 0.585.
+    [Theory]
+    [InlineData("225/45ZR17", 0.62, Verdict.Fits)]
+    [InlineData("225/45ZR17", 0.585, Verdict.Open)]
+    [InlineData("225/45ZR17 94V", 0.585, Verdict.Clash)]
+    [InlineData("225/45ZR17 (94Y)", 0.585, Verdict.Fits)]
+    [InlineData("225/45ZR17 (94Y)", 0.47, Verdict.Open)]
+    [InlineData("225/45ZR17 94Y", 0.47, Verdict.Clash)]
+    public void Above_the_speed_it_is_made_for_more_than_its_maker_is_asked(string size, double top, Verdict verdict)
+        => Assert.Equal(verdict, Geared(size, top).Verdict);
+
+    [Fact]
+    public void What_would_do_is_said_beside_the_makers_word()
+    {
+        Assert.Equal(["ask the tyre maker what speed they are made for; W or faster would do"], Geared("225/45ZR17", 0.585).Cures);
+        Assert.Equal(["tyres of speed symbol (Y)"], Geared("225/45ZR17 94Y", 0.47).Cures);
+        Assert.Equal(["ask the tyre maker what speed they are made for"], Geared("225/45ZR17 (94Y)", 0.47).Cures);
+        Assert.Contains("the tyres' marking says only more than 240 km/h", Geared("225/45ZR17", 0.585).Says, StringComparison.Ordinal);
+    }
+
+    // V is 240 km/h and no more; ZR of the other axle is more than that.
+    [Fact]
+    public void Of_V_and_ZR_V_is_the_slower()
+    {
+        var car = Fast("225/45ZR17", 0.585);
+        var finding = Assert.Single(new TyreSpeedCheck().Look(car with { Tyres = car.Tyres! with { FrontPair = Car("225/45R17 94V").Tyres } }, OwnersGoals.None));
+
+        Assert.Equal(Verdict.Clash, finding.Verdict);
+    }
+
+    // E is 70 km/h from memory, F 80 read.
+    [Theory]
+    [InlineData("205/65R15 94E", Verdict.Watch)]
+    [InlineData("205/65R15 94A8", Verdict.Watch)]
+    [InlineData("205/65R15 94F", Verdict.Clash)]
+    public void A_symbol_from_memory_warns_and_never_clashes(string size, Verdict verdict)
+    {
+        var finding = Reaching(size, "80 km/h", 5000);
+
+        Assert.Equal((verdict, verdict == Verdict.Clash), (finding.Verdict, finding.LimitIsVerified));
+        Assert.Equal(verdict == Verdict.Watch, finding.Source.EndsWith(" from memory", StringComparison.Ordinal));
+    }
+
     // The slower pair counts, whichever axle it is on; one whose symbol nobody read is asked for.
     [Fact]
     public void Of_two_pairs_the_slower_one_counts()
@@ -124,6 +180,16 @@ public sealed class TyreSpeedCheckTests
         var tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read(size).OrRefuse() };
         return Assert.Single(new TyreSpeedCheck().Look(InventedLoad.Car with { Engine = engine, Tyres = tyres }, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() }));
     }
+
+    // Hardly any drag or rolling resistance: what the gears allow is what it reaches.
+    private static Driveline Fast(string size, double top) => InventedLoad.Car with
+    {
+        Transmission = new("fast", [InventedCar.Gear("1", 3.5), InventedCar.Gear("2", top)]),
+        Load = InventedLoad.Exact with { DragArea = InventedCar.Exactly(0.01), RollingResistance = InventedCar.Exactly(0.001) },
+        Tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read(size).OrRefuse() },
+    };
+
+    private static Finding Geared(string size, double top) => Assert.Single(new TyreSpeedCheck().Look(Fast(size, top), OwnersGoals.None));
 
     private static Finding Find(string size, string top)
         => Assert.Single(new TyreSpeedCheck().Look(Car(size), OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() }));

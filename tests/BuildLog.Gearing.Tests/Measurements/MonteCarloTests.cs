@@ -65,6 +65,47 @@ public sealed class MonteCarloTests
         Assert.False(Validation.Of(root, 1)!.Agrees);
     }
 
+    // x³ = a, sought and in closed form: with one seed the same draws, so the same cube roots.
+    [Fact]
+    public void A_root_is_sought_anew_for_each_draw()
+    {
+        var a = Normal(8, 1.5) * Normal(1, 0.1);
+        var x = Measured.Unknown(2);
+        var sought = (a - (x * x * x)).SolvedFor(x, -12);
+        var closed = a.Map(Math.Cbrt, 1 / 12.0);
+
+        Assert.Equal(closed.StandardUncertainty, sought.StandardUncertainty, 1e-12);
+        var (one, other) = (MonteCarlo.Of(sought, 5)!, MonteCarlo.Of(closed, 5)!);
+        Assert.Equal(other.Interval95.Low, one.Interval95.Low, 1e-8);
+        Assert.Equal(other.Interval95.High, one.Interval95.High, 1e-8);
+        Assert.Equal(1, MonteCarlo.Of(sought / closed, 5)!.Interval95.High, 1e-8);
+    }
+
+    // y³ = b x with x from x³ = a: y = (b ∛a)^(1/3).
+    [Fact]
+    public void A_root_in_an_equation_of_another_root_is_sought_as_well()
+    {
+        var (a, b) = (Normal(8, 1), Normal(4, 0.3));
+        var (x, y) = (Measured.Unknown(2), Measured.Unknown(2));
+        var sought = ((b * (a - (x * x * x)).SolvedFor(x, -12)) - (y * y * y)).SolvedFor(y, -12);
+
+        Assert.Equal(1, MonteCarlo.Of(sought / (b * a.Map(Math.Cbrt, 1 / 12.0)).Map(Math.Cbrt, 1 / 12.0), 5)!.Interval95.Low, 1e-8);
+    }
+
+    // x² = a has two roots and, below zero, none; that on the other side is not this one.
+    [Fact]
+    public void A_draw_without_a_root_gives_no_answer()
+    {
+        Measured Root(Measured a)
+        {
+            var x = Measured.Unknown(1);
+            return (a - (x * x)).SolvedFor(x, -2);
+        }
+
+        Assert.Null(MonteCarlo.Of(Root(Normal(1, 0.6)), 1));
+        Assert.True(MonteCarlo.Of(Root(Measured.From(1, Input.Rectangular("area", 0.99, Bench))), 1)!.Interval95.Low > 0);
+    }
+
     [Fact]
     public void A_cruise_speed_known_to_a_few_per_cent_agrees_with_first_order()
     {

@@ -42,6 +42,7 @@ internal static class PublishedSets
         TyreTables.InchDesign,
         TyreTables.LoadIndices,
         TyreTables.SpeedSymbols,
+        TyreTables.SpeedSymbolsOfFastTyres,
         TyreTables.SpeedSymbolsFromMemory,
         TyreTables.MeasuringRims,
         WorkedSpeeds.Handbooks,

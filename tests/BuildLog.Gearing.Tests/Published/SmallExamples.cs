@@ -36,7 +36,7 @@ internal static class SmallExamples
         // A = A0 · 2^(−t/T): of two inputs, with the derivatives ∂A/∂A0 = A/A0 and ∂A/∂T = A · ln 2 · t / T².
         var (start, halfLife, t) = (Of(11.450, 0.05), Of(32.9, 1.4), 2.73);
         var share = Math.Pow(2, -t / 32.9);
-        var activity = start * halfLife.Map(share, share * Math.Log(2) * t / (32.9 * 32.9));
+        var activity = start * halfLife.Map(life => Math.Pow(2, -t / life), share * Math.Log(2) * t / (32.9 * 32.9));
 
         return new("Breaking force and radioactive decay", "JCGM GUM-5, examples 14 and 15", Standing.Read,
         [

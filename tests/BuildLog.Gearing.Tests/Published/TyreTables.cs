@@ -82,8 +82,10 @@ internal static class TyreTables
     public static PublishedSet SpeedSymbols() => new("Speed symbols F to V", "Directive 92/23/EEC, annex I", Standing.Read,
         Symbols("F80 G90 J100 K110 L120 M130 N140 P150 Q160 R170 S180 T190 U200 H210 V240"));
 
-    public static PublishedSet SpeedSymbolsFromMemory() => new("Speed symbols A1 to E, W and Y", "UN R30 and R54", Standing.FromMemory,
-        [.. Enumerable.Range(1, 8).Select(k => new Figure($"A{k}", 5 * k, SpeedSymbol.LimitKmh($"A{k}") ?? double.NaN, 0)), .. Symbols("B50 C60 D65 E70 W270 Y300")]);
+    public static PublishedSet SpeedSymbolsOfFastTyres() => new("Speed symbols W and Y", "a vehicle maker's support table", Standing.Read, Symbols("W270 Y300"));
+
+    public static PublishedSet SpeedSymbolsFromMemory() => new("Speed symbols A1 to E", "UN R30 and R54", Standing.FromMemory,
+        [.. Enumerable.Range(1, 8).Select(k => new Figure($"A{k}", 5 * k, SpeedSymbol.LimitKmh($"A{k}") ?? double.NaN, 0)), .. Symbols("B50 C60 D65 E70")]);
 
     public static PublishedSet MeasuringRims() => new("Measuring rims, inches", "a tyre retailer's technical page", Standing.Read,
     [

@@ -11,8 +11,8 @@ public sealed class RatioCandidatesTests
     public void What_is_believed_beforehand_sums_to_one()
     {
         Assert.Equal(1, RatioCandidates.PriorTotal(null), 1e-12);
-        foreach (var listed in (double[][])[[4.10, 4.30, 4.56], [3.36, 2.79, 2.73], [4.10, 4.10], [7.777], []])
-            Assert.Equal(1, RatioCandidates.PriorTotal(listed), 1e-12);
+        foreach (var listed in (string[][])[["4.10", "4.30", "4.56"], ["3.36", "2.79", "2.73"], ["4.10", "4.10"], ["7.777"], []])
+            Assert.Equal(1, RatioCandidates.PriorTotal(Quoted(listed)), 1e-12);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public sealed class RatioCandidatesTests
         var weights = listed.Select(ratio => (Ratio: ratio, Weight: 0.70 / 3 * Density(ratio))).Concat(pairs.Select(pair => (Ratio: pair.Key, Weight: 0.20 * pair.Value / all * Density(pair.Key)))).ToList();
         var total = notListed + weights.Sum(entry => entry.Weight);
 
-        var candidates = RatioCandidates.For(Of(Measured, U), [4.10, 4.30, 4.56]);
+        var candidates = RatioCandidates.For(Of(Measured, U), Quoted("4.10", "4.30", "4.56"));
 
         Assert.Equal(notListed / total, candidates.NotListedProbability, 1e-9);
         Assert.Equal(
@@ -63,7 +63,7 @@ public sealed class RatioCandidatesTests
     [Fact]
     public void Few_degrees_of_freedom_make_the_likelihood_students()
     {
-        var ranked = RatioCandidates.For(Of(4.12, 0.02, 2), [4.10, 4.30]).Ranked;
+        var ranked = RatioCandidates.For(Of(4.12, 0.02, 2), Quoted("4.10", "4.30")).Ranked;
         var quotient = Math.Pow((2 + Math.Pow(0.18 / 0.02, 2)) / (2 + Math.Pow(0.02 / 0.02, 2)), 1.5);
 
         Assert.Equal(quotient, Probability(ranked, 41, 10) / Probability(ranked, 43, 10), 1e-6 * quotient);
@@ -83,33 +83,82 @@ public sealed class RatioCandidatesTests
 
     // Names under which such axles are sold, from the list of ring and pinion pairs; the first three have a nearer pair nobody sells.
     [Theory]
-    [InlineData(3.36, "37/11")]
-    [InlineData(2.79, "39/14")]
-    [InlineData(2.73, "41/15")]
-    [InlineData(4.10, "41/10")]
-    [InlineData(4.11, "37/9")]
-    [InlineData(3.08, "40/13")]
-    [InlineData(3.07, "43/14")]
-    [InlineData(3.54, "46/13")]
-    [InlineData(3.55, "39/11")]
-    [InlineData(3.73, "41/11")]
-    [InlineData(4.56, "41/9")]
-    [InlineData(4.77, "43/9")]
-    [InlineData(4.00, "40/10")]
-    public void A_listed_ratio_is_the_pair_it_is_sold_as(double listed, string teeth)
-        => Assert.Equal(teeth, RatioCandidates.For(Of(listed, 0.01), [listed]).Ranked[0].Name);
+    [InlineData("3.36", "37/11")]
+    [InlineData("2.79", "39/14")]
+    [InlineData("2.73", "41/15")]
+    [InlineData("4.10", "41/10")]
+    [InlineData("4.11", "37/9")]
+    [InlineData("3.08", "40/13")]
+    [InlineData("3.07", "43/14")]
+    [InlineData("3.54", "46/13")]
+    [InlineData("3.55", "39/11")]
+    [InlineData("3.73", "41/11")]
+    [InlineData("4.56", "41/9")]
+    [InlineData("4.77", "43/9")]
+    [InlineData("4.00", "40/10")]
+    public void A_listed_ratio_is_the_pair_it_is_sold_as(string listed, string teeth) => Assert.Equal(teeth, SoldAs(listed).Name);
+
+    // A quoted ratio means half of its last digit either way; what is known to be sold goes before what is nearer, but only within that.
+    [Theory]
+    [InlineData("4.09", "45/11")]
+    [InlineData("4.091", "45/11")]
+    [InlineData("4.1", "41/10")]
+    [InlineData("4.100", "41/10")]
+    [InlineData("4,11", "37/9")]
+    [InlineData("4.111", "37/9")]
+    [InlineData("3.90", "39/10")]
+    [InlineData("3.91", "43/11")]
+    [InlineData("3.9", "43/11")]
+    [InlineData("4.88", "39/8")]
+    [InlineData("45/11", "45/11")]
+    [InlineData("41/10", "41/10")]
+    public void A_listed_ratio_is_as_near_as_it_was_quoted(string listed, string teeth) => Assert.Equal(teeth, SoldAs(listed).Name);
+
+    // 43/9 = 4.777… is 4.78 rounded, which other pairs make as well; 4.77 no pair rounds to.
+    [Fact]
+    public void What_no_pair_rounds_to_is_one_with_its_digits_cut_off_and_none_that_is_only_near()
+    {
+        Assert.Equal("43/9", SoldAs("4.77").Name);
+        Assert.Null(SoldAs("4.092").Teeth);
+    }
+
+    [Fact]
+    public void The_pair_of_a_listed_ratio_rounds_to_it_wherever_one_does()
+        => Gen.Select(Gen.Int[2050, 8950], Gen.Int[1, 3]).Sample((thousandths, places) =>
+        {
+            var text = (thousandths / 1000m).ToString($"F{places}", System.Globalization.CultureInfo.InvariantCulture);
+            var (quoted, half) = (decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture), 0.5m / (decimal)Math.Pow(10, places));
+            bool Rounds(Teeth pair) => Math.Abs(((decimal)pair.Ring / pair.Pinion) - quoted) <= half;
+
+            var pairs = ListedRatios.Common.Concat(ToothPairs.All).Where(Rounds).ToList();
+            if (pairs.Count == 0) return;
+
+            var chosen = SoldAs(text).Teeth;
+            Assert.True(chosen is { } pair && Rounds(pair), $"{chosen} for {text}");
+            Assert.Equal(pairs.Exists(ListedRatios.Common.Contains), ListedRatios.Common.Contains(chosen!.Value));
+        });
+
+    // 41 turns for ten, with an axle of 41/10 or 45/11 in the list: the nearer is believed in, and the two are those to be told apart.
+    [Fact]
+    public void A_count_is_held_against_the_pairs_that_were_quoted()
+    {
+        var count = TurnCount.Of([TurnReading.Read("20:40.9", Wheels.OneHeld).OrRefuse()], new CountPrecision());
+
+        Assert.Equal("45/11", RatioCandidates.For(count.Ratio, Quoted("4.09")).Ranked[0].Name);
+        Assert.Equal(["45/11", "37/9"], RatioCandidates.For(count.Ratio, Quoted("4.09", "4.11")).Ranked.Where(candidate => candidate.IsListed).Select(candidate => candidate.Name));
+    }
 
     // 57/20 is 2.85 to the letter, 37/13 is 2.846: a pinion of 20 is rarely made.
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void Of_two_pairs_as_near_the_one_of_usual_teeth_is_named_first(bool isListed)
-        => Assert.Equal("37/13", RatioCandidates.For(Of(2.85, 0.01), isListed ? [2.85] : [4.10]).Ranked[0].Name);
+        => Assert.Equal("37/13", RatioCandidates.For(Of(2.85, 0.01), Quoted(isListed ? "2.85" : "4.10")).Ranked[0].Name);
 
     [Fact]
     public void A_listed_ratio_that_no_pair_makes_stands_for_itself()
     {
-        var first = RatioCandidates.For(Of(8.85, 0.001), [8.85]).Ranked[0];
+        var first = RatioCandidates.For(Of(8.85, 0.001), Quoted("8.85")).Ranked[0];
 
         Assert.Null(first.Teeth);
         Assert.True(first.IsListed);
@@ -118,7 +167,7 @@ public sealed class RatioCandidatesTests
 
     [Fact]
     public void A_ratio_far_from_every_pair_is_not_listed()
-        => Assert.True(RatioCandidates.For(Of(8.93, 0.002), [4.10]).NotListedProbability > 0.99);
+        => Assert.True(RatioCandidates.For(Of(8.93, 0.002), Quoted("4.10")).NotListedProbability > 0.99);
 
     [Fact]
     public void Without_uncertainty_only_the_very_ratio_is_left()
@@ -130,12 +179,21 @@ public sealed class RatioCandidatesTests
     [Fact]
     public void A_ratio_typed_twice_weighs_once()
         => Assert.Equal(
-            Probability(RatioCandidates.For(Of(4.2, 0.05), [4.10, 4.30]).Ranked, 41, 10),
-            Probability(RatioCandidates.For(Of(4.2, 0.05), [4.10, 4.30, 4.30]).Ranked, 41, 10),
+            Probability(RatioCandidates.For(Of(4.2, 0.05), Quoted("4.10", "4.30")).Ranked, 41, 10),
+            Probability(RatioCandidates.For(Of(4.2, 0.05), Quoted("4.10", "4.30", "4.30")).Ranked, 41, 10),
             1e-12);
 
     private static double Probability(IReadOnlyList<RatioCandidate> ranked, int ring, int pinion)
         => ranked.Single(candidate => candidate.Teeth == new Teeth(ring, pinion)).Probability;
+
+    private static List<QuotedRatio> Quoted(params string[] texts) => [.. texts.Select(text => QuotedRatio.Read(text, RatioRange.Axle).OrRefuse())];
+
+    /// <summary>The candidate that a listed ratio stands for, believed in because nothing speaks against it.</summary>
+    private static RatioCandidate SoldAs(string listed)
+    {
+        var quoted = Quoted(listed);
+        return RatioCandidates.For(Of(quoted[0].Ratio, Math.Max(0.01, quoted[0].HalfLastDigit)), quoted).Ranked.Single(candidate => candidate.IsListed);
+    }
 
     private static Measured Of(double ratio, double u, double freedom = double.PositiveInfinity)
         => BuildLog.Gearing.Measurements.Measured.From(ratio, new Input("count", u, new Evidence("count"), freedom));
@@ -162,5 +220,5 @@ public sealed class RatioCandidatesTests
 
     [Fact]
     public void A_pair_that_nobody_is_known_to_sell_is_not_called_listed()
-        => Assert.False(RatioCandidates.For(Of(51 / 19.0, 0.0001), [4.10]).Ranked[0].IsListed);
+        => Assert.False(RatioCandidates.For(Of(51 / 19.0, 0.0001), Quoted("4.10")).Ranked[0].IsListed);
 }

@@ -44,6 +44,87 @@ public sealed class TyreNotationsTests
         Assert.Equal(0.015, size.Dimensions.Spread);
     }
 
+    // However the dash is written, or left out, it is one size; tables from memory.
+    [Theory]
+    [InlineData("6.00 16", "6.00-16")]
+    [InlineData("6,00 16", "6.00-16")]
+    [InlineData("6.50 16 LT", "6.50-16LT")]
+    [InlineData("6.00 16 8PR", "6.00-16 8PR")]
+    [InlineData("7.50/16", "7.50-16")]
+    [InlineData("7.50/16 LT 112/107N", "7.50-16LT 112/107N")]
+    [InlineData("750-16", "7.50-16")]
+    [InlineData("750 16", "7.50-16")]
+    [InlineData("750R16", "7.50R16")]
+    [InlineData("750 R 16 LT", "7.50R16LT")]
+    [InlineData("750x16", "7.50-16")]
+    [InlineData("640-13", "6.40-13")]
+    [InlineData("520-10", "5.20-10")]
+    [InlineData("825-16LT", "8.25-16LT")]
+    [InlineData("185 15", "185R15")]
+    [InlineData("185 15 C", "185R15C")]
+    public void A_dash_left_out_or_a_point_left_out_is_the_same_size(string text, string usual)
+    {
+        var size = Read(text);
+
+        Assert.Equal(text, size.Designation);
+        Assert.Equal(Read(usual) with { Designation = text }, size);
+    }
+
+    // A fraction, a metric size whose aspect ratio was forgotten, a width in millimetres, and what is too wide or too narrow in either.
+    [Theory]
+    [InlineData("7/16")]
+    [InlineData("8 16")]
+    [InlineData("205 65")]
+    [InlineData("205 55 R16")]
+    [InlineData("215 16")]
+    [InlineData("205/16")]
+    [InlineData("750/16")]
+    [InlineData("555-16")]
+    [InlineData("525-16")]
+    [InlineData("290-13")]
+    [InlineData("752-16")]
+    [InlineData("1000-16")]
+    [InlineData("6.0016")]
+    [InlineData("6.00 60")]
+    [InlineData("640.5-13")]
+    public void What_is_not_surely_such_a_size_is_refused(string text) => Assert.NotNull(TyreSizeText.Read(text).Refusal);
+
+    [Fact]
+    public void A_forgotten_aspect_ratio_is_still_what_is_asked_for()
+        => Assert.Contains("after '205' '/' and the aspect ratio", TyreSizeText.Read("205 55 R16").Refusal!.Message, StringComparison.Ordinal);
+
+    // One of each notation and of each way it can be written: leniency in one takes nothing from another.
+    [Theory]
+    [InlineData("205/65R15 94H", "metric", 647.5, Construction.Radial)]
+    [InlineData("205/65 15", null, 0, Construction.Radial)]
+    [InlineData("P215/75 R 15", "metric", 703.5, Construction.Radial)]
+    [InlineData("LT235/85R16 120/116Q", "metric", 805.9, Construction.Radial)]
+    [InlineData("175/80-13", "metric", 610.2, Construction.Bias)]
+    [InlineData("550/45-22.5", "metric", 1066.5, Construction.Bias)]
+    [InlineData("500/45R20", "metric", 958, Construction.Radial)]
+    [InlineData("165 SR 14", "metric", 622, Construction.Radial)]
+    [InlineData("185-15", "metric", 674, Construction.Bias)]
+    [InlineData("195R14C", "metric", 666, Construction.Radial)]
+    [InlineData("31x10.50R15LT", "flotation", 774.7, Construction.Radial)]
+    [InlineData("33 x 12.50-15", "flotation", 825.5, Construction.Bias)]
+    [InlineData("5.60 x 15", "numeric", 650, Construction.Bias)]
+    [InlineData("7.50 R 16", "numeric", 802, Construction.Radial)]
+    [InlineData("7 R 16", "numeric", 778, Construction.Radial)]
+    [InlineData("11R22.5", "numeric", 1050, Construction.Radial)]
+    [InlineData("G78-15", "alpha-numeric", 703.5, Construction.Bias)]
+    [InlineData("GR70-15", "alpha-numeric", 696, Construction.Radial)]
+    public void Each_notation_keeps_its_own_texts(string text, string? notation, double diameter, Construction construction)
+    {
+        if (!TyreSizeText.Read(text).Understood(out var size))
+        {
+            Assert.Null(notation);
+            return;
+        }
+
+        Assert.Equal((notation, construction), (size.Notation, size.Construction));
+        Assert.Equal(diameter / 1000, size.OverallDiameter, 1e-6);
+    }
+
     // Read in EC heavy-duty CO2 declaration data: 11 R22.5 is 1050 mm; a row that was read is as sure as a formula.
     [Fact]
     public void A_row_that_was_read_goes_before_one_that_is_remembered()

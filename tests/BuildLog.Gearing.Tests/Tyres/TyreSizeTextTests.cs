@@ -19,7 +19,7 @@ public sealed class TyreSizeTextTests
     [InlineData("185/70 HR 14", 185, 70, 14, null, null, "H")]
     [InlineData("225/45ZR17 91W XL", 225, 45, 17, 91, null, "W")]
     [InlineData("LT215/85R16 8PR 110/107Q", 215, 85, 16, 110, 107, "Q")]
-    [InlineData("225/45ZR17 (94Y)", 225, 45, 17, 94, null, "Y")]
+    [InlineData("225/45ZR17 (94Y)", 225, 45, 17, 94, null, "(Y)")]
     [InlineData("195/75R16C 107/105R", 195, 75, 16, 107, 105, "R")]
     [InlineData("205/65R15 94H XL", 205, 65, 15, 94, null, "H")]
     [InlineData("205/65R15 94H M+S XL TL", 205, 65, 15, 94, null, "H")]
@@ -152,6 +152,22 @@ public sealed class TyreSizeTextTests
     [InlineData("205/70VR15 94V", 240)]
     [InlineData("225/45ZR17 94W", 270)]
     public void A_speed_letter_before_the_R_counts_where_none_follows(string text, int? limit) => Assert.Equal(limit, TyreSizeText.Read(text).OrRefuse().SpeedLimitKmh);
+
+    // ZR: Directive 92/23/EEC, annex I; VR and the brackets from memory. What says how fast says no more than that.
+    [Theory]
+    [InlineData("225/45ZR17", null, 240)]
+    [InlineData("205/70 VR 15", null, 210)]
+    [InlineData("225/45ZR17 (94Y)", null, 300)]
+    [InlineData("225/45R17 (94Y) XL", null, 300)]
+    [InlineData("225/45ZR17 94Y", 300, null)]
+    [InlineData("225/45ZR17 91W", 270, null)]
+    [InlineData("205/65R15", null, null)]
+    public void A_marking_may_say_only_what_it_is_made_for_more_than(string text, int? limit, int? above)
+    {
+        var size = TyreSizeText.Read(text).OrRefuse();
+
+        Assert.Equal((limit, above), (size.SpeedLimitKmh, size.SpeedAboveKmh));
+    }
 
     // No marking is longer than a tyre's side wall has room for.
     [Fact]

@@ -39,6 +39,17 @@ public sealed class TyreTablesTests
     [InlineData("")]
     public void Letters_that_are_no_speed_symbol_have_no_limit(string symbol) => Assert.Null(SpeedSymbol.LimitKmh(symbol));
 
+    [Theory]
+    [InlineData("A8", false)]
+    [InlineData("E", false)]
+    [InlineData("F", true)]
+    [InlineData("H", true)]
+    [InlineData("W", true)]
+    [InlineData("Y", true)]
+    [InlineData("(Y)", false)]
+    [InlineData("X", false)]
+    public void Which_symbols_were_read_in_print(string symbol, bool isRead) => Assert.Equal(isRead, SpeedSymbol.IsRead(symbol));
+
     // H stands out of the alphabet, between U and V.
     [Fact]
     public void H_comes_after_u() => Assert.True(SpeedSymbol.LimitKmh("U") < SpeedSymbol.LimitKmh("H") && SpeedSymbol.LimitKmh("H") < SpeedSymbol.LimitKmh("V"));

@@ -26,6 +26,19 @@ public sealed class AxleCommandTests
         Assert.True(said.Json.GetProperty("candidates")[0].GetProperty("listed").GetBoolean());
     }
 
+    // 45/11 = 4.0909; 41/10 is known to be sold, but is not 4.09.
+    [Theory]
+    [InlineData("4.091")]
+    [InlineData("4.09")]
+    [InlineData("4,09 4,56")]
+    public void A_listed_ratio_is_the_pair_that_rounds_to_it_as_typed(string listed)
+    {
+        var first = Said.By("axle", "--turns", "20:40.9", "--wheels", "one-held", "--listed", listed, "--json").Json.GetProperty("candidates")[0];
+
+        Assert.Equal("45/11", first.GetProperty("teeth").GetString());
+        Assert.True(first.GetProperty("listed").GetBoolean());
+    }
+
     // Read to 0.25: half-width 0.125 on p, so 0.25/√3/10 on the ratio; stop ± 0.02 turn: 4.74 · 0.02/√3/10. Root sum of squares 0.015437.
     [Fact]
     public void The_interval_comes_from_reading_and_alignment()

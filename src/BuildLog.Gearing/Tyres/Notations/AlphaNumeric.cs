@@ -38,6 +38,7 @@ internal sealed class AlphaNumeric : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }

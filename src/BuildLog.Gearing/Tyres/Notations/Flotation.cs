@@ -44,6 +44,7 @@ internal sealed class Flotation : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }

@@ -10,6 +10,9 @@ namespace BuildLog.Gearing.Tyres.Notations;
 /// </remarks>
 internal sealed class Metric : ITyreNotation
 {
+    /// <summary>Section widths of road tyres, millimetres.</summary>
+    internal const double Narrowest = 95, Widest = 555;
+
     public string Example => "205/65R15 94H";
 
     public Parsed<TyreSize> Read(Marking marking)
@@ -17,7 +20,7 @@ internal sealed class Metric : ITyreNotation
         var lightTruck = marking.Take("LT");
         if (!lightTruck) _ = marking.Take("P");
         if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in millimetres"));
-        if (width is < 95 or > 555 || width != Math.Floor(width)) return marking.NotBegun(Spoken($"{width:0.##} mm is no section width of a road tyre (95 to 555)"));
+        if (width is < Narrowest or > Widest || width != Math.Floor(width)) return marking.NotBegun(Spoken($"{width:0.##} mm is no section width of a road tyre (95 to 555)"));
         if (!marking.Take("/")) return marking.Stop(Spoken("'/' and the aspect ratio"));
         if (!marking.Number(out var aspect)) return marking.Stop(Spoken("the aspect ratio in per cent"));
         if (aspect is < 20 or > 110) return marking.Wrong(Spoken($"{aspect:0.##} is no aspect ratio (20 to 110)"));
@@ -40,6 +43,7 @@ internal sealed class Metric : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }

@@ -3,17 +3,22 @@ using BuildLog.Gearing.Tyres.Tables;
 
 namespace BuildLog.Gearing.Tyres.Notations;
 
-/// <summary>Width in inches, rim, nothing on the height: <c>6.00-16</c>, <c>7.50R16</c>, <c>7.50R16LT</c>, <c>11R22.5</c>.</summary>
+/// <summary>Width in inches, rim, nothing on the height: <c>6.00-16</c>, <c>7.50R16</c>, <c>7.50R16LT</c>, <c>11R22.5</c>, <c>6.00 16</c>, <c>7.50/16</c>, <c>750-16</c>.</summary>
 /// <remarks>
 /// <code>D from the table; else D = d + 2 h S,   h = 1.00, on rims of a half inch (15° taper) 0.85</code>
 /// <para>
 /// A size that is tabled only as its sister (bias for radial, with LT for without) takes the sister's D with u = 1.5 %; one that is not tabled at all is worked
 /// out with the height that the tabled ones have, and u = 3.5 %, what they differ from it by.
 /// </para>
+/// <para>
+/// Without a sign for its cords it is bias, as with a dash or an x: these are the sizes from before radials. A slash, and a blank, only behind a width with
+/// decimals: 7/16 is a fraction. Three digits are hundredths of an inch where they are no width in millimetres: 640-13 is 6.40-13.
+/// </para>
 /// <para>Not for: wide single tyres of trucks, which are lower. Source: the tables name theirs; h from the tables' own rows.</para>
 /// </remarks>
 internal sealed class Numeric : ITyreNotation
 {
+    private const double Narrowest = 3;
     private const double SisterSpread = 0.015;
     internal const double FormulaSpread = 0.035;
 
@@ -25,8 +30,12 @@ internal sealed class Numeric : ITyreNotation
     public Parsed<TyreSize> Read(Marking marking)
     {
         if (!marking.Number(out var width)) return marking.Stop(Spoken("the section width in inches"));
-        if (width is < 3 or > 18) return marking.NotBegun(Spoken($"{width:0.##} is no section width in inches (3 to 18)"));
-        if (!marking.Cords(out var construction, out var rated) && !marking.Take("X")) return marking.Stop(Spoken("R for radial, or '-' for bias"));
+        var inHundredths = IsHundredths(width) && !marking.HasPoint;
+        var notBegun = Spoken($"{width:0.##} is no section width in inches (3 to 18)");
+        if (inHundredths) width /= 100;
+        if (width is < Narrowest or > 18) return marking.NotBegun(notBegun);
+        if (!marking.Cords(out var construction, out var rated) && !marking.Take("X") && !(marking.HasPoint && marking.Take("/")) && !((marking.HasPoint || inHundredths) && marking.Blank()))
+            return inHundredths ? marking.NotBegun(notBegun) : marking.Stop(Spoken("R for radial, or '-' for bias"));
 
         return RimCode.Read(marking).Then(rim =>
         {
@@ -45,9 +54,13 @@ internal sealed class Numeric : ITyreNotation
                 LoadIndex = service.LoadIndex,
                 LoadIndexDual = service.LoadIndexDual,
                 SpeedSymbol = service.SpeedSymbol,
+                SpeedAboveKmh = service.SpeedAbove,
             });
         });
     }
+
+    // Widths in millimetres end in 5 up to the widest tyre.
+    private static bool IsHundredths(double width) => width is >= 100 * Narrowest and < 1000 && (width % 10 == 0 || (width > Metric.Widest && width % 5 == 0));
 
     private static Dimensions DimensionsOf(SizeCode code)
     {

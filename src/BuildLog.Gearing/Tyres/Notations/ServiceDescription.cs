@@ -5,9 +5,10 @@ namespace BuildLog.Gearing.Tyres.Notations;
 /// <summary>What stands behind every size: load index or two, speed symbol, and remarks that say nothing to the gearing.</summary>
 /// <remarks>
 /// <c>94H</c>, <c>120/116Q</c> (single and dual fitment), <c>(94Y)</c> in brackets for more than the symbol's speed, <c>8PR</c>, <c>XL</c>, <c>M+S</c>. A speed letter before the R
-/// counts where no symbol follows: SR is S; VR and ZR only say above 210 and 240 km/h. Source: UN R30 and R54, par. 2.17 and 3.1.
+/// counts where no symbol follows: SR is S; VR and ZR only say above 210 and 240 km/h. Source: UN R30 and R54, par. 2.17 and 3.1; ZR, Directive 92/23/EEC, annex I;
+/// VR and the brackets from memory.
 /// </remarks>
-internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, string? SpeedSymbol)
+internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, string? SpeedSymbol, int? SpeedAbove)
 {
     /// <summary>Reinforced, mud and snow, tubeless, with tube, white wall, load range.</summary>
     private static readonly string[] Remarks = ["XL", "RF", "M+S", "TL", "TT", "WW", "LRB", "LRC", "LRD", "LRE"];
@@ -53,7 +54,8 @@ internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, st
 
         if (symbol is not null && Above(rated) is { } least && Tyres.SpeedSymbol.LimitKmh(symbol) < least)
             return marking.Wrong(Spoken($"{rated}R is above {least} km/h, which '{symbol}' is not"));
-        return new ServiceDescription(single, dual, symbol ?? (rated is null || Above(rated) is not null ? null : $"{rated}"));
+        if (symbol is not null) return bracket ? new ServiceDescription(single, dual, $"({symbol})", Tyres.SpeedSymbol.LimitKmh(symbol)) : new ServiceDescription(single, dual, symbol, null);
+        return new ServiceDescription(single, dual, rated is null || Above(rated) is not null ? null : $"{rated}", Above(rated));
     }
 
     private static int? Above(char? rated) => rated switch
