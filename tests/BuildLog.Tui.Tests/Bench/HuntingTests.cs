@@ -191,7 +191,7 @@ public sealed class HuntingTests : IDisposable
     {
         var (_, row) = Hunted();
         var hunt = shop.Wanted(brindle).Single(each => each.Title == row.What);
-        shop.Change(hunt, wanted => (wanted.Deadline, wanted.Most) = (new(2031, 5, 5), Money.Of(25_000, Currency.Euro)));
+        hunt = shop.Change(hunt, wanted => (wanted.Deadline, wanted.Most) = (new(2031, 5, 5), Money.Of(25_000, Currency.Euro)));
 
         var card = CardOfVehicle.Read(shop, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), CardPart.Axle, UnitSystem.Metric, hunt).Content(Paper.A6, TimeProvider.System.GetLocalNow());
 
@@ -708,8 +708,8 @@ public sealed class HuntingTests : IDisposable
 
         var offer = wanted.Read(brindle.Id).Rows.Single(each => each.What.Contains("late pickup", StringComparison.Ordinal));
 
-        Assert.Equal((0, 1, 1), (offer.Judged!.Whole!.Value.Clash, offer.Judged.Whole.Value.Open, offer.Judged.Whole.Value.Watch));
-        Assert.Equal("1 open 1 watch", row.Counts);
+        Assert.Equal((0, 2, 1), (offer.Judged!.Whole!.Value.Clash, offer.Judged.Whole.Value.Open, offer.Judged.Whole.Value.Watch));
+        Assert.Equal("2 open 1 watch", row.Counts);
     }
 
     // It came off chipped and whining: whoever plans to fit it, or fits it, reads that before.
