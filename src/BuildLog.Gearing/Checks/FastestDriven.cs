@@ -48,7 +48,7 @@ internal sealed record FastestDriven(Measured Speed, string Text, Sentence Says,
 
         var longest = speeds.Steps.MinBy(step => step.Ratio.Value)!;
         var speed = speeds.RoadSpeed(longest, redline.Value);
-        return new(speed, Rounded.Value(speed, Unit), $"its redline ends it at {Said.Number(speed, Unit, 0)} in gear {longest.InWords}");
+        return new(speed, Rounded.Value(speed, Unit), $"its redline ends it at {Said.Number(speed, Unit, 0)} in gear {longest.InWords}.");
     }
 
     private static FastestDriven? Reached(Driveline driveline)
