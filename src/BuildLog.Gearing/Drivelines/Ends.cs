@@ -3,6 +3,7 @@ using BuildLog.Gearing.Measurements;
 namespace BuildLog.Gearing.Drivelines;
 
 /// <summary>What an engine turns towards its gearbox; null where nobody looked. Patterns are in the shop's own words.</summary>
+/// <exception cref="Quantities.RefusedException">A bore that is not above zero.</exception>
 public sealed record EngineRear
 {
     /// <summary>The bolt pattern at the back of the block, in the shop's words.</summary>
@@ -12,7 +13,7 @@ public sealed record EngineRear
     public Plate? Plate { get; init; }
 
     /// <summary>Of the pilot bearing or bush in the crankshaft, metres.</summary>
-    public Known? PilotBore { get; init; }
+    public Known? PilotBore { get; init => field = value.AboveZero(Spoken("A pilot bore"), "15.05 mm"); }
 
     /// <summary>Where the block leaves room for the starter.</summary>
     public StarterSide? Starter { get; init; }
@@ -22,13 +23,14 @@ public sealed record EngineRear
 }
 
 /// <summary>What a gearbox turns towards the engine; null where nobody looked.</summary>
+/// <exception cref="Quantities.RefusedException">A spigot or a torque that is not above zero.</exception>
 public sealed record GearboxFront
 {
     /// <summary>With the adapter plate on, where there is one.</summary>
     public string? BellHousing { get; init; }
 
     /// <summary>Of the input shaft's or the converter's spigot, metres.</summary>
-    public Known? Spigot { get; init; }
+    public Known? Spigot { get; init => field = value.AboveZero(Spoken("A spigot"), "15.00 mm"); }
 
     /// <summary>The gearbox's input shaft: number of splines and size, in the shop's words.</summary>
     public string? InputSpline { get; init; }
@@ -37,7 +39,7 @@ public sealed record GearboxFront
     public string? DiscSpline { get; init; }
 
     /// <summary>What its clutch or flexplate passes on, N·m.</summary>
-    public Known? ClutchRating { get; init; }
+    public Known? ClutchRating { get; init => field = value.AboveZero(Spoken("A clutch rating"), "320 N·m"); }
 
     /// <summary>Where the bell housing is open for the starter.</summary>
     public StarterSide? Starter { get; init; }
@@ -96,4 +98,9 @@ public enum Presence
 /// <summary>Where the chassis hangs an axle; null where nobody has measured.</summary>
 /// <param name="Springs">Middle of the left spring to middle of the right one, metres.</param>
 /// <param name="Pad">How the spring lies on the perch, radians, positive where its front is higher.</param>
-public sealed record Hanging(Known? Springs = null, Known? Pad = null);
+/// <exception cref="Quantities.RefusedException">A distance that is not above zero.</exception>
+public sealed record Hanging(Known? Springs = null, Known? Pad = null)
+{
+    /// <summary>Middle of the left spring to middle of the right one, metres; above zero.</summary>
+    public Known? Springs { get; init => field = value.AboveZero(Spoken("A distance of springs"), "1020 mm"); } = Springs.AboveZero(Spoken("A distance of springs"), "1020 mm");
+}

@@ -6,7 +6,7 @@ using BuildLog.Gearing.Tyres;
 namespace BuildLog.Gearing.Drivelines;
 
 /// <summary>An engine as the driveline sees it; engine speeds in revolutions per second, null where nobody knows.</summary>
-/// <exception cref="Quantities.RefusedException">An engine speed that is not above zero.</exception>
+/// <exception cref="Quantities.RefusedException">An engine speed that is not above zero, or an altitude where no road lies.</exception>
 public sealed record Engine(string Name, Known? Idle = null, Known? Redline = null)
 {
     /// <summary>Idle speed, rev/s.</summary>
@@ -40,7 +40,7 @@ public sealed record Engine(string Name, Known? Idle = null, Known? Redline = nu
     public Induction Induction { get; init; }
 
     /// <summary>Up to where a charger keeps the pressure, metres above sea level; null where nobody knows.</summary>
-    public Known? CriticalAltitude { get; init; }
+    public Known? CriticalAltitude { get; init => field = Atmosphere.Checked(value); }
 
     /// <summary>What it turns towards the gearbox.</summary>
     public EngineRear Rear { get; init; } = new();
@@ -54,17 +54,18 @@ public sealed record Gear(string Name, Known Ratio)
     public Known Ratio { get; init => field = value.AboveZero(Spoken("A gear ratio"), "0.82"); } = Ratio.AboveZero(Spoken("A gear ratio"), "0.82");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
-    public Known? Quoted { get; init; }
+    public Known? Quoted { get; init => field = value.AboveZero(Spoken("A gear ratio"), "0.82"); }
 }
 
 /// <summary>A gearbox; forward gears from the lowest to the top.</summary>
+/// <exception cref="Quantities.RefusedException">A ratio or a torque that is not above zero.</exception>
 public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 {
     /// <summary>Null for a clutch.</summary>
     public Converter? Converter { get; init; }
 
     /// <summary>The engine torque its maker allows at the input, N·m.</summary>
-    public Known? TorqueRating { get; init; }
+    public Known? TorqueRating { get; init => field = value.AboveZero(Spoken("A torque rating"), "300 N·m"); }
 
     /// <summary>What is said of reverse, as a plain number; null where nobody said it.</summary>
     public Known? Reverse { get; init => field = value.AboveZero(Spoken("A reverse ratio"), "2.20"); }
@@ -93,14 +94,14 @@ public sealed record Overdrive(string Name, Known? Ratio)
     public Known? Ratio { get; init => field = value.AboveZero(Spoken("An overdrive ratio"), "0.78"); } = Ratio.AboveZero(Spoken("An overdrive ratio"), "0.78");
 
     /// <summary>What a data sheet, a tag or somebody says of the ratio, where something stronger counts.</summary>
-    public Known? Quoted { get; init; }
+    public Known? Quoted { get; init => field = value.AboveZero(Spoken("An overdrive ratio"), "0.78"); }
 
     /// <summary>Flange or spline behind it, in the shop's words.</summary>
     public string? Output { get; init; }
 }
 
 /// <summary>A transfer case; high is for the road.</summary>
-/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
+/// <exception cref="Quantities.RefusedException">A ratio or a torque that is not above zero.</exception>
 public sealed record TransferCase(string Name, Known? High, Known? Low)
 {
     /// <summary>Ratio for the road, turns in per turn out.</summary>
@@ -113,7 +114,7 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
     public FrontDrive? FrontDrive { get; init; }
 
     /// <summary>The torque its maker allows at the input, N·m.</summary>
-    public Known? TorqueRating { get; init; }
+    public Known? TorqueRating { get; init => field = value.AboveZero(Spoken("A torque rating"), "1200 N·m"); }
 
     /// <summary>Flange or spline towards the rear axle, in the shop's words.</summary>
     public string? Output { get; init; }
@@ -129,7 +130,7 @@ public sealed record TransferCase(string Name, Known? High, Known? Low)
 }
 
 /// <summary>An axle; its ratio is propshaft turns per wheel turn, with a hub reduction inside.</summary>
-/// <exception cref="Quantities.RefusedException">A ratio that is not above zero.</exception>
+/// <exception cref="Quantities.RefusedException">A ratio, a length or a torque that is not above zero.</exception>
 public sealed record Axle(string Name, Known? Ratio)
 {
     /// <summary>Propshaft turns per wheel turn, a hub reduction inside; null where nobody knows.</summary>
@@ -139,16 +140,16 @@ public sealed record Axle(string Name, Known? Ratio)
     public Bolting? Hub { get; init; }
 
     /// <summary>Mounting face to mounting face, metres.</summary>
-    public Known? HubFaces { get; init; }
+    public Known? HubFaces { get; init => field = value.AboveZero(Spoken("A track"), "1480 mm"); }
 
     /// <summary>How far it can move; null where it was never asked for.</summary>
     public WheelTravel? Travel { get; init; }
 
     /// <summary>The torque its maker allows at the wheels, both shafts together, N·m.</summary>
-    public Known? TorqueRating { get; init; }
+    public Known? TorqueRating { get; init => field = value.AboveZero(Spoken("A torque rating"), "3000 N·m"); }
 
     /// <summary>What a tag, a table or somebody says of the ratio, where something stronger counts; a hub reduction inside.</summary>
-    public Known? Quoted { get; init; }
+    public Known? Quoted { get; init => field = value.AboveZero(Spoken("An axle ratio"), "4.10"); }
 
     /// <summary>The hubs' part of the ratio; null for none.</summary>
     public Known? HubReduction { get; init => field = value.AboveZero(Spoken("A hub reduction"), "2.00"); }
@@ -160,7 +161,7 @@ public sealed record Axle(string Name, Known? Ratio)
     public string? PinionFlange { get; init; }
 
     /// <summary>Middle of the left spring perch to middle of the right one, metres.</summary>
-    public Known? Perches { get; init; }
+    public Known? Perches { get; init => field = value.AboveZero(Spoken("A distance of spring perches"), "1020 mm"); }
 
     /// <summary>The pinion against the perches, radians, positive where its front is higher.</summary>
     public Known? PinionToPerch { get; init; }

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.Engines;
@@ -36,10 +37,21 @@ public sealed record Atmosphere(double Temperature, double Pressure)
     /// <exception cref="RefusedException">Outside −2000 to 11 000 m.</exception>
     public static Atmosphere At(double altitude)
     {
-        if (!(altitude is >= -2000 and <= 11_000))
-            throw new RefusedException("altitude", Spoken($"Roads lie between −2000 and 11 000 m, not at {altitude:0} m."), "1500 m");
-
-        var temperature = SeaLevel.Temperature - (Lapse * EarthRadius * altitude / (EarthRadius + altitude));
+        var temperature = SeaLevel.Temperature - (Lapse * EarthRadius * Checked(altitude) / (EarthRadius + altitude));
         return new(temperature, SeaLevel.Pressure * Math.Pow(temperature / SeaLevel.Temperature, Units.Gravity / (Lapse * GasConstant)));
+    }
+
+    /// <param name="altitude">Metres above sea level.</param>
+    /// <exception cref="RefusedException">Outside −2000 to 11 000 m.</exception>
+    internal static double Checked(double altitude)
+        => altitude is >= -2000 and <= 11_000
+            ? altitude
+            : throw new RefusedException("altitude", Spoken($"Roads lie between −2000 and 11 000 m, not at {altitude:0} m."), "1500 m");
+
+    /// <inheritdoc cref="Checked(double)"/>
+    internal static Known? Checked(Known? altitude)
+    {
+        if (altitude is not null) _ = Checked(altitude.Value.Value);
+        return altitude;
     }
 }

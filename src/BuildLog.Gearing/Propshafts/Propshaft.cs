@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -32,7 +33,8 @@ public sealed record Propshaft
     }
 
     /// <summary>What the weakest joint may carry for long, N·m.</summary>
-    public Known? JointRating { get; init; }
+    /// <exception cref="RefusedException">Nothing or less.</exception>
+    public Known? JointRating { get; init => field = value.AboveZero(Spoken("A joint rating"), "900 N·m"); }
 
     /// <summary>The joint that lets it change its length.</summary>
     public SlipJoint? Slip { get; init; }
@@ -54,11 +56,14 @@ public sealed record ShaftPiece
     /// <param name="wall">Wall thickness.</param>
     /// <param name="length">Joint centre to joint centre, or to the centre bearing.</param>
     /// <param name="yokes">How its two yokes stand to each other.</param>
-    /// <exception cref="RefusedException">All three measures are known and make no tube.</exception>
+    /// <exception cref="RefusedException">A measure that is not above zero, or all three are known and make no tube.</exception>
     public ShaftPiece(Known? outer = null, Known? wall = null, Known? length = null, Yokes? yokes = null)
     {
-        (Outer, Wall, Length, Yokes) = (outer, wall, length, yokes);
         if (outer is not null && wall is not null && length is not null) Tube = new(outer.Value, wall.Value, length.Value);
+        Outer = outer.AboveZero(Spoken("A tube diameter"), "76 mm");
+        Wall = wall.AboveZero(Spoken("A tube wall"), "2.1 mm");
+        Length = length.AboveZero(Spoken("A length between joints"), "1.30 m");
+        Yokes = yokes;
     }
 
     /// <summary>Outer diameter, metres.</summary>
@@ -80,4 +85,12 @@ public sealed record ShaftPiece
 /// <summary>The spline that lets a shaft change its length; metres.</summary>
 /// <param name="Stroke">From fully in to fully out.</param>
 /// <param name="Out">How far it stands out at ride height, from fully in.</param>
-public sealed record SlipJoint(Known? Stroke = null, Known? Out = null);
+/// <exception cref="RefusedException">A length below zero.</exception>
+public sealed record SlipJoint(Known? Stroke = null, Known? Out = null)
+{
+    /// <summary>From fully in to fully out, metres; zero or more.</summary>
+    public Known? Stroke { get; init => field = value.NotBelowZero(Spoken("A slip joint's stroke"), "90 mm"); } = Stroke.NotBelowZero(Spoken("A slip joint's stroke"), "90 mm");
+
+    /// <summary>How far it stands out at ride height, from fully in, metres; zero or more.</summary>
+    public Known? Out { get; init => field = value.NotBelowZero(Spoken("What a slip joint stands out"), "35 mm"); } = Out.NotBelowZero(Spoken("What a slip joint stands out"), "35 mm");
+}

@@ -18,6 +18,7 @@ public sealed record GearedFor(Window Nominal, Window? Sure)
     private const double Step = 1.02;
     private const int Halvings = 24;
     private const double Rounding = 1e-9;
+    private const double JustBeyond = 1e-6;
 
     /// <param name="pull">The driveline.</param>
     /// <param name="speed">m/s.</param>
@@ -35,24 +36,34 @@ public sealed record GearedFor(Window Nominal, Window? Sure)
         var spare = pull.Reserve(step with { Gear = step.Gear * (factor * (1 - Rounding)) }, speed)!.Expanded95;
         var turns = pull.EngineSpeed(step, speed) / pull.HighestEngineSpeed;
         var slack = turns.Expanded95 / turns.Value;
+        var turnsOut = pull.Steps.Select(step => pull.HighestEngineSpeed.Value / pull.EngineSpeed(step, speed).Value).ToList();
         bool Surely(double f) => reserves.Exists(reserve => reserve(f, slack) >= spare - Rounding);
 
         var start = factor / (1 + slack);
-        return new(Around(factor, Holds), Surely(start) ? Around(start, Surely) : null);
+        return new(Around(factor, Holds, turnsOut), Surely(start) ? Around(start, Surely, [.. turnsOut.Select(at => at / (1 + slack))]) : null);
     }
 
-    private static Window Around(double factor, Func<double, bool> holds) => new(End(factor, 1 / Step, holds), End(factor, Step, holds));
+    private static Window Around(double factor, Func<double, bool> holds, IReadOnlyList<double> turnsOut) => new(End(factor, 1 / Step, holds, turnsOut), End(factor, Step, holds, turnsOut));
 
-    private static double End(double from, double by, Func<double, bool> holds)
+    // Where one gear has turned out and the next is not strong enough yet, a gap may lie within a step: just beyond each such place is looked too.
+    private static double End(double from, double by, Func<double, bool> holds, IReadOnlyList<double> turnsOut)
     {
         var inside = from;
         while (holds(inside * by))
         {
+            var (low, high) = (Math.Min(inside, inside * by), Math.Max(inside, inside * by));
+            var gaps = turnsOut.Select(at => at * (1 + JustBeyond)).Where(at => at > low && at < high && !holds(at)).ToList();
+            if (gaps.Count > 0) return Edge(inside, by > 1 ? gaps.Min() : gaps.Max(), holds);
+
             inside *= by;
             if (Math.Abs(Math.Log(inside)) > Math.Log(Most)) return by > 1 ? double.PositiveInfinity : double.NegativeInfinity;
         }
 
-        var outside = inside * by;
+        return Edge(inside, inside * by, holds);
+    }
+
+    private static double Edge(double inside, double outside, Func<double, bool> holds)
+    {
         for (var k = 0; k < Halvings; k++)
         {
             var middle = (inside + outside) / 2;

@@ -6,7 +6,7 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>What the driveline has to move; null where nobody knows.</summary>
-/// <exception cref="RefusedException">A mass or drag area that is not above zero.</exception>
+/// <exception cref="RefusedException">A number that is not above zero, a share above one, or an altitude where no road lies.</exception>
 public sealed record VehicleLoad
 {
     /// <summary>Kilograms, as it is driven: people and luggage in.</summary>
@@ -16,22 +16,22 @@ public sealed record VehicleLoad
     public Known? DragArea { get; init => field = value.AboveZero(Spoken("A drag area"), "0.85 m²"); }
 
     /// <summary>Rolling resistance over weight; <see cref="RollingClass"/> has usual ones.</summary>
-    public Known? RollingResistance { get; init; }
+    public Known? RollingResistance { get; init => field = value.AboveZero(Spoken("A rolling resistance"), "0.014"); }
 
     /// <summary>Part of the mass on driven wheels; one with all wheels driven.</summary>
-    public Known? DrivenShare { get; init; }
+    public Known? DrivenShare { get; init => field = value.AboveZero(Spoken("A share on driven wheels"), "0.52", 1); }
 
     /// <summary>Of the centre of gravity above the road, metres.</summary>
-    public Known? GravityHeight { get; init; }
+    public Known? GravityHeight { get; init => field = value.AboveZero(Spoken("A height of the centre of gravity"), "620 mm"); }
 
     /// <summary>Metres.</summary>
-    public Known? Wheelbase { get; init; }
+    public Known? Wheelbase { get; init => field = value.AboveZero(Spoken("A wheelbase"), "2650 mm"); }
 
     /// <summary>Grip of the driven tyres: the largest driving force over the load on them.</summary>
-    public Known Grip { get; init; } = DryRoad.Grip;
+    public Known Grip { get; init => field = value.AboveZero(Spoken("A grip"), "0.80"); } = DryRoad.Grip;
 
     /// <summary>Metres above sea level where it is driven.</summary>
-    public double Altitude { get; init; }
+    public double Altitude { get; init => field = Atmosphere.Checked(value); }
 
     /// <summary>The standard air at that altitude.</summary>
     public Atmosphere Air => Atmosphere.At(Altitude);

@@ -1,4 +1,6 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Gearing.RunningGear;
 
@@ -6,7 +8,12 @@ namespace BuildLog.Gearing.RunningGear;
 /// <param name="Studs">How many.</param>
 /// <param name="PitchCircle">Metres.</param>
 /// <param name="Name">As it is written.</param>
-public sealed record BoltPattern(int Studs, double PitchCircle, string Name);
+/// <exception cref="RefusedException">A circle that is not above zero.</exception>
+public sealed record BoltPattern(int Studs, double PitchCircle, string Name)
+{
+    /// <summary>Metres; above zero.</summary>
+    public double PitchCircle { get; init => field = value.AboveZero(Spoken("A bolt circle, m,"), "0.1143"); } = PitchCircle.AboveZero(Spoken("A bolt circle, m,"), "0.1143");
+}
 
 /// <summary>The patterns in use, and which of them a measured circle can be.</summary>
 /// <remarks>

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -7,9 +8,16 @@ namespace BuildLog.Gearing.Speedometers;
 /// <param name="Real">Metres.</param>
 /// <param name="Shown">Metres, last reading less the first.</param>
 /// <param name="Text">The reading as typed.</param>
+/// <exception cref="RefusedException">A distance that is not above zero.</exception>
 public sealed record RunReading(double Real, double Shown, string Text)
 {
     private const string Right = "10 km: 10.4 km";
+
+    /// <summary>Metres driven; above zero.</summary>
+    public double Real { get; init => field = value.AboveZero(Spoken("A true distance, m,"), Right); } = Real.AboveZero(Spoken("A true distance, m,"), Right);
+
+    /// <summary>Metres shown; above zero.</summary>
+    public double Shown { get; init => field = value.AboveZero(Spoken("A distance shown, m,"), Right); } = Shown.AboveZero(Spoken("A distance shown, m,"), Right);
 
     /// <summary>Reads <c>10 km: 10.4 km</c>: the true distance, a colon, what was shown.</summary>
     public static Parsed<RunReading> Read(string text)

@@ -8,8 +8,12 @@ namespace BuildLog.Gearing.Speedometers;
 /// <param name="Name">What the shop calls it.</param>
 /// <param name="Wanted">Cable turns or pulses a metre at which it reads right: the number on the dial, over a kilometre or a mile.</param>
 /// <param name="Drive">What feeds it.</param>
+/// <exception cref="RefusedException">A number of turns or pulses that is not above zero.</exception>
 public sealed record Speedometer(string Name, Known? Wanted = null, SpeedometerDrive? Drive = null)
 {
+    /// <summary>Cable turns or pulses a metre at which it reads right; above zero.</summary>
+    public Known? Wanted { get; init => field = value.AboveZero(Spoken("What a speedometer wants, turns or pulses a metre,"), "0.6"); } = Wanted.AboveZero(Spoken("What a speedometer wants, turns or pulses a metre,"), "0.6");
+
     /// <summary>What turns or feeds it, where somebody looked behind the dial.</summary>
     public SpeedometerFeed? Takes { get; init; }
 }

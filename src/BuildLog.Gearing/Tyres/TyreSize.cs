@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
@@ -27,7 +28,7 @@ public sealed record TyreSize
     public required double SectionWidth { get; init => field = Within(value, 0.03, 1, Spoken("section width")); }
 
     /// <summary>Section height over section width; null where the marking does not carry it.</summary>
-    public double? AspectRatio { get; init; }
+    public double? AspectRatio { get; init => field = value?.AboveZero(Spoken("An aspect ratio"), "0.65"); }
 
     /// <summary>How its cords lie.</summary>
     public required Construction Construction { get; init; }

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -13,8 +14,12 @@ namespace BuildLog.Gearing.YardCards;
 /// <param name="Wanted">What the ratio has to be.</param>
 /// <param name="Teeth">Tooth pairs that would do for certain: those that are sold under a name, then the others, the likeliest first.</param>
 /// <param name="Hub">What the hubs of such an axle reduce further; one where there is nothing in them.</param>
+/// <exception cref="RefusedException">Hubs whose ratio is not above zero.</exception>
 public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, double Hub)
 {
+    /// <summary>What the hubs reduce further; above zero.</summary>
+    public double Hub { get; init => field = value.AboveZero(Spoken("A hub reduction"), "2.00"); } = Hub.AboveZero(Spoken("A hub reduction"), "2.00");
+
     /// <summary>Enough to tell, few enough to count by hand.</summary>
     public const int WheelTurns = 10;
 

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: the same words fit, other words clash.</remarks>
 public sealed class BellHousingCheckTests
 {
     private static readonly Driveline Other = InventedJoint.Of(new() { BellHousing = "Corvane six" }, new() { BellHousing = "Delmere light" });

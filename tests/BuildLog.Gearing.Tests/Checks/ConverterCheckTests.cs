@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: common practice, no source; the usual slip from memory.</remarks>
 public sealed class ConverterCheckTests
 {
     // 108 km/h: 3690 rev/min locked, 3690/0.945 = 3905 slipping, u 1.53 % · 3905 = 60.

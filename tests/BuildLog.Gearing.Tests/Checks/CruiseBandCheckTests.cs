@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: 0.60 and 0.95 of the power peak's speed, common practice, no source.</remarks>
 public sealed class CruiseBandCheckTests
 {
     // Torque peaks at 3000: the band is 1800 to 2850. At 108 km/h the plain car turns 3690.

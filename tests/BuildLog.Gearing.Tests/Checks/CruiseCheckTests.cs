@@ -13,6 +13,7 @@ namespace BuildLog.Gearing.Tests.Checks;
 
 /// <remarks>
 /// By hand, the invented car at 108 km/h = 30 m/s in top: n = 30 · 1 · 4.10 / 2.00 = 61.5 rev/s = 3690 rev/min.
+/// Source of the limit: the owner's goal and its tolerance.
 /// </remarks>
 public sealed class CruiseCheckTests
 {

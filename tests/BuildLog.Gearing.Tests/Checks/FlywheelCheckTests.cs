@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: a clutch needs a flywheel, a converter a flexplate.</remarks>
 public sealed class FlywheelCheckTests
 {
     [Theory]

@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: common practice, no source; 2 % for ratios quoted to two places.</remarks>
 public sealed class GearStepsCheckTests
 {
     // A geometric and a progressive box of 3.5 to 0.8, worked by hand; a truck's wide top step; the last with an overdrive far above a direct top.

@@ -6,7 +6,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>Half of 5393.67 rev/min ± 8 % is 2481.1 to 2912.6; the shaft turns v · 4.10 / 2.00 m: 72.6 to 85.3 km/h.</remarks>
+/// <remarks>
+/// Half of 5393.67 rev/min ± 8 % is 2481.1 to 2912.6; the shaft turns v · 4.10 / 2.00 m: 72.6 to 85.3 km/h.
+/// Source of the limit: 8 % around half the critical speed, a propshaft maker's page.
+/// </remarks>
 public sealed class HalfCriticalCheckTests
 {
     [Theory]

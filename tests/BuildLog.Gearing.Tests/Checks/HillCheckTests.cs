@@ -8,6 +8,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: the owner's goal; without one 3 % in the cruising gear, common practice, no source.</remarks>
 public sealed class HillCheckTests
 {
     // The invented load holds 12.35 % at 108 km/h in top (PullTests), u of the losses 0.02/0.9504 of 2448 N: 51.5 N, 0.36 %.

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: the same words fit, another number of splines clashes.</remarks>
 public sealed class InputSplineCheckTests
 {
     // Count and size decide; a size written in other units may be the same.

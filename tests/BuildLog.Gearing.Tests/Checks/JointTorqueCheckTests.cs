@@ -9,6 +9,7 @@ namespace BuildLog.Gearing.Tests.Checks;
 
 /// <remarks>
 /// By hand: 200 N·m · 3.5 · 0.85 = 595 N·m in low gear. Slip: 0.80 · 9.80665 · m · (2/2π) / (0.95 · 4.10) = 0.64110 · m, ± 12.25 %: 800 kg 512.9 ± 62.8 N·m, 1200 kg 769.3 ± 94.2.
+/// Source of the limit: the joint maker's continuous rating, a shaft maker's installation manual; the grip from memory.
 /// </remarks>
 public sealed class JointTorqueCheckTests
 {

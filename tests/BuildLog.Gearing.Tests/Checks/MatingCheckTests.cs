@@ -6,6 +6,7 @@ using Xunit;
 namespace BuildLog.Gearing.Tests.Checks;
 
 /// <summary>What all joints of two ends in words have in common, seen at the bell housing.</summary>
+/// <remarks>Source of the limit: geometry: the same words fit, other words clash.</remarks>
 public sealed class MatingCheckTests
 {
     [Theory]

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: none: a matter of what was entered.</remarks>
 public sealed class NotLookedAtCheckTests
 {
     [Fact]

@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: the same words fit, other words clash.</remarks>
 public sealed class OutputFlangeCheckTests
 {
     [Fact]

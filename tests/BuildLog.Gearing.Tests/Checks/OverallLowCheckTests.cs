@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: the owner's goal; what the trade asks for, common practice, no source.</remarks>
 public sealed class OverallLowCheckTests
 {
     private static readonly Driveline FourByFour = InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) };

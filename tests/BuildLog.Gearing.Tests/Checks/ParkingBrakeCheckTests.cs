@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: every road law asks for one.</remarks>
 public sealed class ParkingBrakeCheckTests
 {
     [Theory]

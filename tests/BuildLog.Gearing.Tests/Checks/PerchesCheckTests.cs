@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry; the allowances of 2 and 6 mm are our own choice, without a source.</remarks>
 public sealed class PerchesCheckTests
 {
     [Theory]

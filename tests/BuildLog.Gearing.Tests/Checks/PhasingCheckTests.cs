@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: inner yokes in one plane, an industrial shaft maker's catalogue.</remarks>
 public sealed class PhasingCheckTests
 {
     [Fact]

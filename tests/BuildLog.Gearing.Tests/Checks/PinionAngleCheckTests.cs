@@ -7,6 +7,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: 1°, a shaft maker's manual.</remarks>
 public sealed class PinionAngleCheckTests
 {
     // Pad 1° and pinion 2° over the perches make 3°; the output lies at 3.5°, within the degree, or at 6°, three off.

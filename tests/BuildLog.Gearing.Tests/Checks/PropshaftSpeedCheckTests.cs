@@ -7,7 +7,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>The invented shaft's critical speed is 5393.67 rev/min (worked example E2); 65 % are 3505.9, 75 % 4045.3.</remarks>
+/// <remarks>
+/// The invented shaft's critical speed is 5393.67 rev/min (worked example E2); 65 % are 3505.9, 75 % 4045.3.
+/// Source of the limit: 0.65 of the critical speed, common practice, no source; 0.75, a propshaft maker's page; the constant from memory.
+/// </remarks>
 public sealed class PropshaftSpeedCheckTests
 {
     [Theory]

@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: none: a matter of what was entered.</remarks>
 public sealed class RearTyresCheckTests
 {
     private static readonly TyreSet Front = InventedCar.Rolling(1.90) with { Name = "narrow pair" };

@@ -8,7 +8,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>205/60R15 sits on 5.5 to 7.5 in, measured on 6 (a tyre retailer's technical page).</remarks>
+/// <remarks>
+/// 205/60R15 sits on 5.5 to 7.5 in, measured on 6 (a tyre retailer's technical page).
+/// Source of the limit: from memory: from ½ in narrower to 1 in wider for metric sizes.
+/// </remarks>
 public sealed class RimWidthCheckTests
 {
     [Theory]

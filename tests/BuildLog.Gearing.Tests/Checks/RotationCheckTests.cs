@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: the same direction fits, the other clashes.</remarks>
 public sealed class RotationCheckTests
 {
     [Theory]

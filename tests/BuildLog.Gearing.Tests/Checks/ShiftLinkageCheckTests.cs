@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: there it fits, missing it clashes.</remarks>
 public sealed class ShiftLinkageCheckTests
 {
     [Fact]

@@ -6,7 +6,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>1200 mm at 6°: 14.5 mm longer at 100 mm of droop, 5.7 mm shorter at 80 mm of bump (worked examples E11 and E12).</remarks>
+/// <remarks>
+/// 1200 mm at 6°: 14.5 mm longer at 100 mm of droop, 5.7 mm shorter at 80 mm of bump (worked examples E11 and E12).
+/// Source of the limit: 0, geometry; 10 mm and 25 mm, common practice, from memory.
+/// </remarks>
 public sealed class SlipTravelCheckTests
 {
     [Theory]

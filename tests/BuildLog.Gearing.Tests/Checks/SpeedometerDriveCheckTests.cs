@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry: the same drive fits, the other clashes.</remarks>
 public sealed class SpeedometerDriveCheckTests
 {
     [Theory]

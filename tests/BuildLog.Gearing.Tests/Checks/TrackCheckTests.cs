@@ -5,7 +5,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>1500 mm between the faces, ET 25: 1450 mm; 1440 wants ET 30, on 6 in (6 + 1) · 12.7 + 30 = 118.9 mm from the back, or faces of 1490.</remarks>
+/// <remarks>
+/// 1500 mm between the faces, ET 25: 1450 mm; 1440 wants ET 30, on 6 in (6 + 1) · 12.7 + 30 = 118.9 mm from the back, or faces of 1490.
+/// Source of the limit: the owner's limit; geometry.
+/// </remarks>
 public sealed class TrackCheckTests
 {
     [Theory]

@@ -5,7 +5,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>205/65R15: 381 + 2 · 133.25 = 647.5 mm high, as a label says it, to 1 %.</remarks>
+/// <remarks>
+/// 205/65R15: 381 + 2 · 133.25 = 647.5 mm high, as a label says it, to 1 %.
+/// Source of the limit: the owner's limit; 1 % between tyres of one marking, no source.
+/// </remarks>
 public sealed class TyreDiameterCheckTests
 {
     [Theory]

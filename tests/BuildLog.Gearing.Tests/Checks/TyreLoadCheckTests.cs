@@ -8,7 +8,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>Load index 94 is 670 kg a tyre (Directive 92/23/EEC): 1340 kg an axle.</remarks>
+/// <remarks>
+/// Load index 94 is 670 kg a tyre (Directive 92/23/EEC): 1340 kg an axle.
+/// Source of the limit: the load index table, Directive 92/23/EEC; 1.10, FMVSS 120, S5.1.2.
+/// </remarks>
 public sealed class TyreLoadCheckTests
 {
     [Theory]

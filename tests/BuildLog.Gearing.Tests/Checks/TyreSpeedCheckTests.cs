@@ -164,7 +164,7 @@ public sealed class TyreSpeedCheckTests
         var finding = Assert.Single(new TyreSpeedCheck().Look(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("100 km/h").OrRefuse() }));
 
         Assert.Equal(Verdict.Fits, finding.Verdict);
-        Assert.Contains("; its redline ends it at 146 km/h in gear 4", finding.Says, StringComparison.Ordinal);
+        Assert.EndsWith("; its redline ends it at 146 km/h in gear 4.", finding.Says, StringComparison.Ordinal);
         var slow = car with { Tyres = InventedCar.Rolling(2.00) with { Size = TyreSizeText.Read("205/65R15 94L").OrRefuse() } };
         Assert.Equal(Verdict.Open, Assert.Single(new TyreSpeedCheck().Look(slow, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("100 km/h").OrRefuse() })).Verdict);
     }

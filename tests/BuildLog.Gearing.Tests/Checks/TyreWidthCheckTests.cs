@@ -5,7 +5,10 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
-/// <remarks>205/65R15 is 205 mm wide as a label says it, to 2 %.</remarks>
+/// <remarks>
+/// 205/65R15 is 205 mm wide as a label says it, to 2 %.
+/// Source of the limit: the owner's limit; 4 % over the marked width, UN R30, 6.1.1.1, and 6.1.4 from memory.
+/// </remarks>
 public sealed class TyreWidthCheckTests
 {
     [Theory]

@@ -7,6 +7,7 @@ using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
+/// <remarks>Source of the limit: geometry; a bore 0.3 mm larger and a ring's wall of 1 mm, common practice, no source.</remarks>
 public sealed class WheelBoltsCheckTests
 {
     private static readonly Bolting Hub = Of(5, 114.3, 70, "1/2-20", Seat.Cone);

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using CsCheck;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Measurements;
@@ -38,4 +39,18 @@ public sealed class RepeatedReadingsTests
     [Fact]
     public void Without_a_reading_there_is_no_mean()
         => Assert.Equal("No radius was read.", Assert.Throws<RefusedException>(() => RepeatedReadings.Mean([], 1, "radius")).Message);
+
+    // In another unit and from another zero it is the same mean, as sure as before, whatever the order.
+    [Fact]
+    public void The_mean_follows_unit_and_zero_and_lies_between_the_readings()
+        => Gen.Select(Gen.Double[0.1, 10].Array[1, 8], Gen.Double[0, 0.5], Gen.Double[0.01, 100], Gen.Double[-50, 50]).Sample((readings, tool, unit, zero) =>
+        {
+            var mean = RepeatedReadings.Mean(readings, tool, "radius");
+            var other = RepeatedReadings.Mean([.. readings.Reverse().Select(reading => (reading * unit) + zero)], tool * unit, "radius");
+
+            Assert.InRange(mean.Value, readings.Min() - 1e-12, readings.Max() + 1e-12);
+            Assert.Equal((mean.Value * unit) + zero, other.Value, 1e-9 * (unit + 50));
+            Assert.Equal(mean.StandardUncertainty * unit, other.StandardUncertainty, 1e-9 * (unit + 50));
+            Assert.True(mean.StandardUncertainty >= tool / Math.Sqrt(3) * (1 - 1e-12));
+        });
 }

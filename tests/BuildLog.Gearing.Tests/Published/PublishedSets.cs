@@ -11,6 +11,7 @@ internal static class PublishedSets
         NistLines.ThroughTheOrigin,
         NistLines.AboutTheMean,
         NistLines.Repeats,
+        NistLines.Readings,
         TorqueThroughOrigin.Both,
         EndGauge.Calibration,
         Impedance.Simultaneous,
@@ -19,6 +20,7 @@ internal static class PublishedSets
         AdditiveModel.SumsFromMemory,
 #if !MUTATION
         DrawnExamples.Sums,
+        DrawnExamples.UnevenSumFromMemory,
         DrawnExamples.Mass,
         DrawnExamples.ComparisonLoss,
         DrawnExamples.ComparisonLossFromMemory,

@@ -13,7 +13,7 @@ internal static class StudentTable
         (40, 2.02), (45, 2.01), (50, 2.01), (100, 1.98), (double.PositiveInfinity, 1.96),
     ];
 
-    public static PublishedSet Factors() => new("Coverage factors t for 95 %", "JCGM 100:2008, Table G.2 (some cells read, the rest recomputed from the distribution)", Standing.Read,
+    public static PublishedSet Factors() => new("Coverage factors t for 95 %", "JCGM 100:2008, Table G.2 (two cells read, the rest recomputed from the distribution)", Standing.Read,
     [
         .. Column.Select(row => Figure.ToPlaces(string.Create(CultureInfo.InvariantCulture, $"ν = {row.Freedom}"), row.Factor, 2, StudentT.Factor95(row.Freedom))),
     ]);

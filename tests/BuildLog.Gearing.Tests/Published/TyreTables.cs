@@ -45,6 +45,7 @@ internal static class TyreTables
     ]);
 
     // The rows marked in inches; 10.00 R20 is left out: 1025 there has its digits changed about.
+    // They stand in the engine's own table, from the same print: this proves the typing.
     public static PublishedSet InchDiameters() => new("Overall diameters of truck sizes marked in inches", "EC heavy-duty CO2 declaration data", Standing.Read,
     [
         Diameter("9 R22.5", 970), Diameter("9.5 R17.5", 842), Diameter("10 R22.5", 1020), Diameter("11 R22.5", 1050), Diameter("12 R22.5", 1084),

@@ -1,10 +1,13 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Propshafts;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Speeds;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
@@ -17,7 +20,7 @@ public sealed class DimensionsTests
     private static readonly DrivingResistance Road = new(1500, 0.014, 0.8, 1.2);
 
     /// <summary>The law with all its lengths, times, masses or torques multiplied, and the power of the factor that its result goes with.</summary>
-    private sealed record Law(Func<double, double> Stretched, int Power);
+    private sealed record Law(Func<double, double> Stretched, double Power);
 
     private static readonly Dictionary<string, Law> Laws = new()
     {
@@ -54,8 +57,37 @@ public sealed class DimensionsTests
         ["mass: startability"] = new(k => Startability.Gradient(180 * k, 13, 800, 4400 * k), 0),
         ["torque: low gear at the shaft"] = new(k => ShaftTorque.LowGear(240 * k, 3.5, 0.85, 1, 2.72).Value, 1),
         ["torque: stall speed behind another engine"] = new(k => Converter.StallBehind(30, 200 * k, 250 * k).Value, 0),
+        ["length: top speed at the redline"] = new(k => TopSpeed.Of(InventedLoad.Pull(InventedLoad.WithTorque(300 * k) with { Tyres = InventedCar.Rolling(2 * k) }))!.Speed.Value, 1),
+        ["mass: top speed where the power ends it"] = new(k => TopSpeed.Of(InventedLoad.Pull(Laden(k, 60)))!.Speed.Value, 0),
+        ["mass: hill held"] = new(k => InventedLoad.Pull(Laden(k, 200)).Hill(InventedLoad.Step(Laden(k, 200)), 25)!.Value, 0),
+        ["mass: hill started on"] = new(k => HillStart.Of(Laden(k, 60))!.Gradient.Value, 0),
+        ["length: hill started on"] = new(k => HillStart.Of(InventedLoad.WithTorque(60 * k) with { Tyres = InventedCar.Rolling(2 * k) })!.Gradient.Value, 0),
+        ["mass: load at slip"] = new(k => LoadAtSlip.Of(Slipping(k, 1), Position.RearAxle)!.Value, 1),
+        ["length: load at slip"] = new(k => LoadAtSlip.Of(Slipping(1, k), Position.RearAxle)!.Value, 0),
+        ["mass: weighing"] = new(k => Weighed(k).Whole!.Value, 1),
+        ["mass: a weighing's gap"] = new(k => Weighed(k).Gap!.Value, 1),
+        ["mass: how sure a weighing is"] = new(k => Weighed(k).Front!.StandardUncertainty, 1),
+        ["pressure: J1349 without its friction"] = new(k => PowerCorrection.J1349(90e3 * k, 25) + 0.18, -1),
+        ["temperature: J1349 without its friction"] = new(k => PowerCorrection.J1349(99e3, (280 * k) - 273) + 0.18, 0.5),
         ["torque: power"] = new(k => TorqueCurve.Of([new(20, 180 * k), new(60, 200 * k)]).PeakPower.Value, 1),
     };
+
+    // Mass, drag and torque together are forces together.
+    private static Driveline Laden(double k, double torque) => InventedLoad.WithTorque(torque * k) with
+    {
+        Load = InventedLoad.Exact with { Mass = InventedCar.Exactly(1500 * k), DragArea = InventedCar.Exactly(0.8 * k) },
+    };
+
+    private static Driveline Slipping(double masses, double lengths) => InventedLoad.Car with
+    {
+        AxleMasses = new(InventedCar.Exactly(820 * masses), InventedCar.Exactly(620 * masses)),
+        Load = InventedLoad.Exact with { GravityHeight = InventedCar.Exactly(0.55 * lengths), Wheelbase = InventedCar.Exactly(2.6 * lengths) },
+    };
+
+    // 100 kg apart, at steps of 20 kg: a contradiction.
+    private static Weighing Weighed(double k) => Weighing.Of([Display(OnThePlate.Front, 620 * k), Display(OnThePlate.Rear, 560 * k), Display(OnThePlate.Whole, 1280 * k)], 20 * k);
+
+    private static WeighReading Display(OnThePlate on, double kilograms) => new(on, new Typed(kilograms, Units.Kilogram, ""), "");
 
     public static TheoryData<string> Names => [.. Laws.Keys];
 

@@ -36,6 +36,17 @@ public sealed class GearedForTests
     [Fact]
     public void A_strong_engine_holds_it_however_long_it_is_geared() => Assert.Equal(double.NegativeInfinity, Of(InventedLoad.Car).Nominal.Low);
 
+    // 107 N·m at 38 m/s: the second turns out from 0.509 on, and the third is strong enough from 0.515 on only. The gap is narrower than the steps it is looked for in.
+    [Fact]
+    public void A_narrow_gap_between_two_gears_ends_it()
+    {
+        var car = InventedLoad.WithTorque(107.09);
+        var window = GearedFor.Of(InventedLoad.Pull(car), 38)!.Nominal;
+
+        Assert.InRange(window.Low, 0.51, 0.52);
+        Assert.False(GearedFor.Of(InventedLoad.Pull(car with { RearAxle = car.RearAxle! with { Ratio = InventedCar.Exactly(4.10 * window.Low * 0.999) } }), 38)!.Nominal.Contains(1));
+    }
+
     // Ratios and tyre are exact, the efficiency of the driveline is not.
     [Fact]
     public void What_the_driveline_loses_is_kept_to_spare_and_the_redline_is_not()

@@ -77,6 +77,35 @@ public sealed class RoadLoadLawsTests
             Assert.True(gear <= direct);
         });
 
+    // By another way than the window was found: the axle itself is changed, and what the car then reaches is computed.
+    [Fact]
+    public void Within_the_gearing_for_a_speed_it_is_reached_and_beyond_it_not()
+        => Gen.Select(Gen.Double[80, 130], Gen.Double[32, 42], Gen.Double[0, 1]).Sample((torque, speed, share) =>
+        {
+            var car = InventedLoad.WithTorque(torque);
+            if (GearedFor.Of(InventedLoad.Pull(car), speed)?.Nominal is not { } window) return;
+
+            var (low, high) = (Math.Max(window.Low, 0.4), Math.Min(window.High, 2.5));
+            Assert.True(Reaches(car, (low * 1.000001) + (share * ((high * 0.999999) - (low * 1.000001))), speed));
+            if (window.High < 2.5) Assert.False(Reaches(car, window.High * 1.00001, speed));
+            if (window.Low > 0.4) Assert.False(Reaches(car, window.Low * 0.99999, speed));
+        });
+
+    [Fact]
+    public void Gearing_for_a_speed_is_of_the_whole_ratio_wherever_it_is_changed()
+        => Gen.Select(Gen.Double[80, 130], Gen.Double[0.97, 1.03]).Sample((torque, factor) =>
+        {
+            var car = InventedLoad.WithTorque(torque);
+            var (window, changed) = (GearedFor.Of(InventedLoad.Pull(car), 38)!.Nominal, GearedFor.Of(InventedLoad.Pull(With(car, factor)), 38)!.Nominal);
+
+            Assert.Equal(window.High, changed.High * factor, 1e-6);
+            Assert.Equal(window.Low, changed.Low * factor, 1e-6);
+        });
+
+    private static Driveline With(Driveline car, double factor) => car with { RearAxle = car.RearAxle! with { Ratio = InventedCar.Exactly(4.10 * factor) } };
+
+    private static bool Reaches(Driveline car, double factor, double speed) => TopSpeed.Of(InventedLoad.Pull(With(car, factor)))!.Speed.Value >= speed;
+
     private static double Start(double torque, double first)
     {
         var car = InventedLoad.WithTorque(torque);

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
 using CsCheck;
@@ -81,6 +82,49 @@ public sealed class RunningGearLawsTests
 
             Assert.Equal(1, (1 - one) * (1 - other), 1e-9);
         });
+
+    // The pull at slip is μ times what stands there then, and moves h/L of itself: the answer is in its own equation.
+    [Fact]
+    public void What_stands_on_a_driven_axle_at_slip_is_what_stands_there_at_rest_and_what_its_own_pull_moves()
+        => Gen.Select(Gen.Double[400, 1500], Gen.Double[400, 1500], Gen.Double[0.4, 0.9], Gen.Double[2, 3.5], Gen.Double[0.3, 1], Gen.Enum<Way>()).Sample((front, rear, height, wheelbase, grip, way) =>
+        {
+            var car = Slipping(front, rear, height, wheelbase, grip);
+            var load = LoadAtSlip.Of(car, Position.RearAxle, way)!.Value;
+
+            Assert.Equal(load, rear + ((way == Way.Forwards ? 1 : -1) * grip * load * height / wheelbase), 1e-9 * load);
+        });
+
+    [Fact]
+    public void With_all_wheels_driven_slip_takes_from_one_axle_what_it_gives_to_the_other()
+        => Gen.Select(Gen.Double[400, 1500], Gen.Double[400, 1500], Gen.Double[0.4, 0.9], Gen.Double[2, 3.5], Gen.Double[0.3, 1], Gen.Enum<Way>()).Sample((front, rear, height, wheelbase, grip, way) =>
+        {
+            var truck = Slipping(front, rear, height, wheelbase, grip) with { FrontAxle = InventedCar.Axle(4.1), TransferCase = new("case", InventedCar.Exactly(1), null) };
+
+            Assert.Equal(front + rear, LoadAtSlip.Of(truck, Position.FrontAxle, way)!.Value + LoadAtSlip.Of(truck, Position.RearAxle, way)!.Value, 1e-9 * (front + rear));
+        });
+
+    // Whatever the three displays say: they are told as they are, and none is surer than the gap between them where that is more than the displays leave.
+    [Fact]
+    public void A_weighing_tells_what_was_displayed_and_is_no_surer_than_its_gap()
+        => Gen.Select(Gen.Double[300, 1500], Gen.Double[300, 1500], Gen.Double[-200, 200], Gen.Double[5, 50]).Sample((front, rear, off, step) =>
+        {
+            var weighing = Weighing.Of([Display(OnThePlate.Front, front), Display(OnThePlate.Rear, rear), Display(OnThePlate.Whole, front + rear + off)], step);
+            var contradicted = weighing.Agrees ? 0 : weighing.Gap!.Value;
+
+            Assert.Equal(Math.Abs(off), weighing.Gap!.Value, 1e-9);
+            Assert.Equal(Math.Abs(off) <= 3 * step, weighing.Agrees);
+            Assert.Equal((front, rear, front + rear + off), (weighing.Front!.Value, weighing.Rear!.Value, weighing.Whole!.Value));
+            Assert.All([weighing.Front, weighing.Rear, weighing.Whole], mass =>
+                Assert.Equal(((step * step / 4) + (contradicted * contradicted)) / 3, mass.StandardUncertainty * mass.StandardUncertainty, 1e-6 * step * step));
+        });
+
+    private static WeighReading Display(OnThePlate on, double kilograms) => new(on, new Typed(kilograms, Units.Kilogram, ""), "");
+
+    private static Driveline Slipping(double front, double rear, double height, double wheelbase, double grip) => InventedCar.Plain with
+    {
+        AxleMasses = new(InventedCar.Exactly(front), InventedCar.Exactly(rear)),
+        Load = new() { GravityHeight = InventedCar.Exactly(height), Wheelbase = InventedCar.Exactly(wheelbase), Grip = InventedCar.Exactly(grip) },
+    };
 
     private static Driveline Car(double? share) => InventedCar.Plain with
     {

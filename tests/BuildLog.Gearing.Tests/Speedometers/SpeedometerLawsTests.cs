@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Speedometers;
 using CsCheck;
 using Xunit;
@@ -12,6 +13,19 @@ public sealed class SpeedometerLawsTests
     private static readonly Gen<double> Tyres = Gen.Double[1.6, 2.8];
 
     private static readonly Gen<int> Teeth = Gen.Int[5, 25];
+
+    // The drum and the posts are off alike in every run: runs together show what lies between them, and one run cut in pieces is known worse by their number.
+    [Fact]
+    public void Runs_together_show_what_lies_between_them_and_one_run_in_pieces_is_no_surer()
+        => Gen.Select(Gen.Double[5_000, 50_000], Gen.Double[5_000, 50_000], Gen.Double[0.8, 1.2], Gen.Double[0.8, 1.2], Gen.Int[2, 6]).Sample((one, other, share, otherShare, pieces) =>
+        {
+            var together = Of(new(one, one * share, ""), new(other, other * otherShare, "")).Value;
+            var (whole, cut) = (Of(new RunReading(one, one * share, "")), Of([.. Enumerable.Repeat(new RunReading(one / pieces, one * share / pieces, ""), pieces)]));
+
+            Assert.InRange(together, Math.Min(share, otherShare) - 1e-12, Math.Max(share, otherShare) + 1e-12);
+            Assert.Equal(whole.Value, cut.Value, 1e-9);
+            Assert.Equal(pieces * whole.StandardUncertainty, cut.StandardUncertainty, 1e-9);
+        });
 
     [Fact]
     public void A_shorter_axle_or_a_smaller_tyre_turns_the_cable_faster_by_as_much()
@@ -44,4 +58,6 @@ public sealed class SpeedometerLawsTests
             Assert.All(beside.Zip(beside.Skip(1)), pair => Assert.Equal(pair.First.Teeth < pair.Second.Teeth, pair.First.Reading.Share.Value > pair.Second.Reading.Share.Value));
             Assert.All(beside, gear => Assert.InRange(Math.Abs(gear.Teeth - exactly.Value), 0, 1));
         });
+
+    private static Measured Of(params IReadOnlyList<RunReading> runs) => OdometerRun.Of(runs, goodTo: 20, drum: 100).Share;
 }

@@ -18,7 +18,7 @@ internal static class WheelExamples
         new("H6 0.75 of 225 mm: measuring rim, in (tyre retailer's technical page)", 6.6437, RimWidth.OfMetric(0.225, 0.65).Measuring, 0.25),
         WorkedExamples.Sheet("H7 offset from 25 to 0: wider track, mm", 50, 1000 * WheelPlace.TrackChange(0.025, 0, 1.45, 1.45).Value),
 
-        // The limit taken from it has two places.
+        // The limit was taken from this very print, to two places: this proves the typing.
         new("H8 marks 1½ in apart after ten turns of a 30 in tyre: % (trade press)", 0.163908, 100 * FourWheelMatch.Limits(FrontDrive.ClutchPack).Low, 0.005),
     ];
 

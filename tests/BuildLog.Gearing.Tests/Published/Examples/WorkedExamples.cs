@@ -10,7 +10,7 @@ internal static class WorkedExamples
         .. SpeedometerExamples.Printed,
     ]);
 
-    public static PublishedSet WorkedOut() => new("Driveline examples, worked out to six figures", "formulas of the trade, by a sheet of its own", Standing.WorkedOut,
+    public static PublishedSet WorkedOut() => new("Driveline examples, worked out", "formulas of the trade, by a sheet of its own", Standing.WorkedOut,
     [
         .. AxleExamples.WorkedOut, .. GearboxExamples.WorkedOut, .. TyreExamples.WorkedOut, .. RoadExamples.WorkedOut, .. ShaftExamples.WorkedOut,
         .. SpeedometerExamples.WorkedOut, .. WheelExamples.WorkedOut,
