@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace BuildLog.Gearing.Checks;
 
 /// <summary>Whether two texts name one thing, however they are spelt.</summary>
-/// <remarks>Blanks, large and small letters and the many signs for × and - do not count: <c>m12 × 1.5</c> is <c>M12x1.5</c>.</remarks>
-internal static class Spelling
+/// <remarks>Blanks, large and small letters, the many signs for × and -, and how a number is written do not count: <c>m12 × 1,50</c> is <c>M12x1.5</c>.</remarks>
+internal static partial class Spelling
 {
     public static bool IsSame(string one, string other) => string.Equals(Plain(one), Plain(other), StringComparison.Ordinal);
 
@@ -14,10 +15,13 @@ internal static class Spelling
         => int.TryParse(string.Concat(text.Trim().TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static string Plain(string text)
-        => string.Concat(text.Normalize(NormalizationForm.FormKC).Where(sign => !char.IsWhiteSpace(sign)).Select(sign => sign switch
+        => ZerosBehind().Replace(string.Concat(text.Normalize(NormalizationForm.FormKC).Where(sign => !char.IsWhiteSpace(sign)).Select(sign => sign switch
         {
             '×' or '*' or '·' => 'X',
             '‐' or '‑' or '–' or '—' or '−' => '-',
             _ => char.ToUpperInvariant(sign),
-        }));
+        })), number => number.Groups["decimals"].Length == 0 ? number.Groups["whole"].Value : $"{number.Groups["whole"]}.{number.Groups["decimals"]}");
+
+    [GeneratedRegex(@"(?<whole>\d+)[.,](?<decimals>\d*?)0*(?!\d)", RegexOptions.CultureInvariant)]
+    private static partial Regex ZerosBehind();
 }
