@@ -14,8 +14,8 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class TopGearCheck : ICheck
 {
-    private const double MostInTop = 1.10;
-    private const double LeastBelowTop = 0.85;
+    internal const double MostInTop = 1.10;
+    internal const double LeastBelowTop = 0.85;
 
     public string Id => "top-gear";
 
