@@ -26,6 +26,7 @@ public sealed class LimitsOnThePagesTests
         { "hill-start", [Written(DryRoad.Grip.Value.Value, "0.00"), $"{Written(100 * Startability.Highway)} for the highway", $"{Written(100 * Startability.Moderate)} moderate", $"{Written(100 * Startability.Severe)} severe"] },
         { "clutch", [$"≥ {Written(ClutchCheck.Reserve)} fits"] },
         { "pilot", [$"≤ {Millimetres(PilotCheck.Loose)}"] },
+        { "perches", [$"≤ {Millimetres(PerchesCheck.Takes)} fits"] },
         { "propshaft-speed", [Written(WorkingShare.Good), Written(WorkingShare.Limit)] },
         { "propshaft-half-critical", [Written(WorkingShare.HalfCritical.Low), Written(WorkingShare.HalfCritical.High)] },
         { "joint-angles", [Degrees(JointAngleChart.Smooth), Degrees(JointAngleChart.NeedlesRoll), Degrees(JointAngleChart.Limit(0).Value), Degrees(JointAngleChart.LastLimit)] },

@@ -39,6 +39,15 @@ public sealed class ReadmeTests
         Assert.True(leftOut.Count == 0, $"The README shows no line with: {string.Join(", ", leftOut)}.");
     }
 
+    // Who unpacks an archive has no repository around it.
+    [Fact]
+    public void An_archive_has_a_README_of_its_own_that_leads_nowhere_else()
+    {
+        Assert.Contains("cp LICENSE packaging/archive/README.md", Pages.Read("packaging/single-files.sh"), StringComparison.Ordinal);
+        Assert.DoesNotContain("](", Pages.Read("packaging/archive/README.md"), StringComparison.Ordinal);
+        Assert.True(Pages.Lines("packaging/archive/README.md").Length <= 20);
+    }
+
     // BUILDLOG_WRITE_DOCS=1 takes the screen over, once its own picture was retaken.
     [Fact]
     public void Its_screen_is_one_that_is_tested()
