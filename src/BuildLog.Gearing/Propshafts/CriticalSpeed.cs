@@ -25,7 +25,7 @@ public static class CriticalSpeed
     private static readonly Measured Constant = Measured.From(
         1, Input.Rectangular(new Later("constant of the tube's metal"), 0.02, new Evidence(new Later("tube constant"), _ => Spoken("ask the shaft's maker for its critical speed"))));
 
-    /// <summary>Revolutions per second.</summary>
+    /// <summary>n_c, rev/s, with B taken as exact: for a share of it.</summary>
     public static Measured Of(Tube tube)
     {
         var squares = (tube.Outer * tube.Outer) + (tube.Inner * tube.Inner);
@@ -35,7 +35,8 @@ public static class CriticalSpeed
     /// <summary>The same as it may be told by itself, revolutions per second: with the uncertainty of B.</summary>
     public static Measured Alone(Tube tube) => Of(tube) * Constant;
 
-    /// <summary>The piece that whips first.</summary>
+    /// <summary>The piece of the lowest n_c, which whips first; the foremost of equal ones.</summary>
+    /// <exception cref="ArgumentException">No pieces at all.</exception>
     public static Tube Weakest(IEnumerable<Tube> pieces) => pieces.MinBy(piece => Of(piece).Value) ?? throw new ArgumentException("A shaft has pieces.", nameof(pieces));
 
     /// <summary>The longest such tube, metres, whose critical speed is <paramref name="wanted"/> rev/s.</summary>
