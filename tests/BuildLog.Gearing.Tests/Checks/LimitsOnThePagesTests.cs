@@ -8,6 +8,7 @@ using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Speedometers;
+using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
 
