@@ -75,7 +75,7 @@ public sealed class TutorialTests : IDisposable
 
                 // 5. Tyre, goal, sheet
                 Press((Key)'r'), Named("*type a count I have already*"), See("›count now"), Press(Key.CursorDown), See("›type a count I have already"), Press(Key.Enter),
-                See("Before you start"), Press((Key)'a'), See("such as 3:6125 mm"), Press(Key.Esc), NoLongerSee("such as 3:6125 mm"),
+                See("Before you start"), Press((Key)'a'), Named("such as `3:6125 mm`", "3:6125 mm"), Press(Key.Esc), NoLongerSee("3:6125 mm"),
                 Press((Key)'g'), Named("*cruise at an engine speed* comes first", "›cruise at an engine speed"), Press(Key.Esc), NoLongerSee("What should Pellow do?"),
                 Press((Key)'s'), See("Build sheet of Pellow"), Instead(sheet), Press(Key.S.WithCtrl), See("Wrote"),
                 Press((Key)'q'),
