@@ -19,7 +19,7 @@ echo "What goes with every one"
 dotnet build src/BuildLog.Tui -c Release -v q
 buildlog() { dotnet exec src/BuildLog.Tui/bin/Release/net10.0/buildlog.dll "$@"; }
 mkdir -p "$work/common/completions" "$work/common/licences"
-cp LICENSE README.md "$work/common"
+cp LICENSE packaging/archive/README.md "$work/common"
 cp src/BuildLog.Sheet/Fonts/Files/*-LICENSE.txt "$work/common/licences"
 dotnet run packaging/inventory.cs -- src/BuildLog.Tui/packages.lock.json "$version" "$work/common"
 buildlog man > "$work/common/buildlog.1"

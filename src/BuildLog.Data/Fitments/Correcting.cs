@@ -27,7 +27,10 @@ internal static class Correcting
         var moves = facts.Position != fitment.Position;
         if (moves && after is not null) throw Meets(fitment, after, Spoken("place"));
         if (!moves && before is not null && start <= before.Start)
-            throw new RefusedException("date", Spoken($"The {before.Component}, which made room, was fitted on {before.From.InWords()}; fit the {fitment.Component} on that day or later."), FormattableString.Invariant($"{before.From:O}"));
+            throw new RefusedException(
+                "date",
+                Spoken($"The {before.Component}, which made room, was fitted on {before.From.InWords()}; fit the {fitment.Component} on that day or later."),
+                FormattableString.Invariant($"{before.From:O}"));
 
         db.Journal.Did(() => $"corrected {fitment.Component} on {fitment.Vehicle}");
         if (!moves && before is not null && start < fitment.Start)
@@ -66,7 +69,10 @@ internal static class Correcting
     private static void CheckPlace(Fitment fitment, FitmentFacts facts)
     {
         if (!fitment.Component.Positions.Contains(facts.Position))
-            throw new RefusedException("position", Spoken($"The {fitment.Component} is no {facts.Position.InWords()}: it is fitted as {fitment.Component.Positions[0].InWords()}."), fitment.Component.Positions[0].InWords());
+            throw new RefusedException(
+                "position",
+                Spoken($"The {fitment.Component} is no {facts.Position.InWords()}: it is fitted as {fitment.Component.Positions[0].InWords()}."),
+                fitment.Component.Positions[0].InWords());
         if (facts.To < facts.From)
             throw new RefusedException("date", Spoken($"The {fitment.Component} cannot come off on {facts.To.Value.InWords()}, before it was fitted on {facts.From.InWords()}."), "");
         if (facts.To is null && facts.OdometerOff.Length + facts.ReasonOff.Length > 0 && fitment.To is null)

@@ -67,7 +67,10 @@ internal static class Fitting
         {
             moment = Next(db, candidate);
             if (moment < fitment.Start)
-                throw new RefusedException("date", Spoken($"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {candidate.InWords()}, before that."), FormattableString.Invariant($"{fitment.From:O}"));
+                throw new RefusedException(
+                    "date",
+                    Spoken($"The {component} was fitted to {fitment.Vehicle} on {fitment.From.InWords()}, so it cannot come off on {candidate.InWords()}, before that."),
+                    FormattableString.Invariant($"{fitment.From:O}"));
             OdometerRunsForward.Check(line, fitment.Vehicle, odometer, moment);
         });
         End(fitment, moment, day.IsExact ? null : day, odometer, reason);

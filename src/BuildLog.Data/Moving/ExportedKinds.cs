@@ -32,7 +32,8 @@ internal static class ExportedKinds
 
     private static IEnumerable<IEntityType> Named(IEntityType root)
         => root.GetDerivedTypesInclusive().SelectMany(type => type.GetForeignKeys())
-            .Concat(root.GetDerivedTypesInclusive().SelectMany(type => type.GetNavigations()).Where(rows => rows.IsCollection).SelectMany(rows => rows.TargetEntityType.GetForeignKeys()).Where(key => !EntryShape.IsToOwner(key)))
+            .Concat(root.GetDerivedTypesInclusive().SelectMany(type => type.GetNavigations()).Where(rows => rows.IsCollection)
+                .SelectMany(rows => rows.TargetEntityType.GetForeignKeys()).Where(key => !EntryShape.IsToOwner(key)))
             .Select(key => key.PrincipalEntityType.GetRootType())
             .Where(type => type.IsKept());
 }

@@ -70,7 +70,10 @@ public abstract class Session : Entered
     {
         var (low, high) = (spec.Line().Low, spec.Line().High);
         if (!(number.Value >= low && number.Value <= high))
-            throw new RefusedException("out-of-range", Spoken($"The readings make a {spec.InWords()} of {Rounded.Value(number, spec.Line().Unit)}, and it lies between {Rounded.Value(low, spec.Line().Unit)} and {Rounded.Value(high, spec.Line().Unit)}."), "");
+            throw new RefusedException(
+                "out-of-range",
+                Spoken($"The readings make a {spec.InWords()} of {Rounded.Value(number, spec.Line().Unit)}, and it lies between {Rounded.Value(low, spec.Line().Unit)} and {Rounded.Value(high, spec.Line().Unit)}."),
+                "");
     }
 }
 

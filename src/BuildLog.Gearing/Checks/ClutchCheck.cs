@@ -15,7 +15,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class ClutchCheck : ICheck, ILookedAt
 {
-    private const double Reserve = 1.2;
+    internal const double Reserve = 1.2;
 
     private static readonly TwoLimits Limits = new(Window.AtLeast(Reserve), Window.AtLeast(1));
 

@@ -18,8 +18,8 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class CruiseBandCheck : ICheck
 {
-    private const double Low = 0.60;
-    private const double High = 0.95;
+    internal const double Low = 0.60;
+    internal const double High = 0.95;
 
     public string Id => "cruise-band";
 

@@ -17,7 +17,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class GearStepsCheck : ICheck
 {
-    private const double Alike = 1.02;
+    internal const double Alike = 1.02;
 
     public string Id => "gear-steps";
 

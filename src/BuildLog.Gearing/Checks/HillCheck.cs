@@ -16,7 +16,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class HillCheck : ICheck, ILookedAt
 {
-    private const double UsualReserve = 0.03;
+    internal const double UsualReserve = 0.03;
     private static string Usual => Spoken("common practice: 3 % in reserve at a cruise");
 
     public string Id => "hill";

@@ -18,10 +18,10 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class LabelCheck : ICheck
 {
-    private const double Dominant = 0.5;
+    internal const double Dominant = 0.5;
 
     /// <summary>A worn tyre is as much smaller at most: 8 mm of tread on a small wheel, common practice, no source.</summary>
-    private const double MostWear = 0.03;
+    internal const double MostWear = 0.03;
 
     public string Id => "label";
 

@@ -17,8 +17,8 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class LuggingCheck : ICheck, ILookedAt
 {
-    private const double ShareOfTorquePeak = 0.5;
-    private const double HighLoad = 0.7;
+    internal const double ShareOfTorquePeak = 0.5;
+    internal const double HighLoad = 0.7;
 
     public string Id => "lugging";
 

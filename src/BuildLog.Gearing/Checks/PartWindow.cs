@@ -48,7 +48,8 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
             new(Under(wide, goal.High), Over(narrow, goal.Low)));
     }
 
-    /// <summary>The values that meet another wish of the same part as well.</summary>
+    /// <summary>The values that meet another wish of the same part as well; empty where none does.</summary>
+    /// <remarks>Both have to be of one quantity in one base unit. Where nothing surely meets both, what opens a finding stays named.</remarks>
     public PartWindow And(PartWindow other)
     {
         var both = And(other.Window, other.SureWindow);

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 /// </remarks>
 internal sealed class PerchesCheck : ICheck
 {
-    private const double Takes = 2e-3;
+    internal const double Takes = 2e-3;
 
     private static readonly Window Wanted = new(-Takes, Takes);
 

@@ -19,7 +19,7 @@ internal sealed class PilotCheck : ICheck, ILookedAt
     private static string Geometry => Spoken("geometry");
     private static string MeasureBore => Spoken("measure the pilot bearing's bore with a caliper");
     private static string MeasureSpigot => Spoken("measure the input shaft's spigot with a caliper");
-    private const double Loose = 0.15e-3;
+    internal const double Loose = 0.15e-3;
 
     // Half a hundredth: two calipers that both show 15.00 mm.
     private const double Same = 0.005e-3;

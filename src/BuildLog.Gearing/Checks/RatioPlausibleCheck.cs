@@ -23,11 +23,11 @@ internal sealed class RatioPlausibleCheck : ICheck
 {
     private const int FewestGears = 3;
 
-    private static readonly Window UsualFirst = new(2.2, 7.1);
-    private static readonly Window UsualReverse = new(1.7, 2.7);
-    private static readonly Window UsualOverdrive = new(0.50, 0.95);
-    private static readonly Window UsualHigh = new(1.00, 1.25);
-    private static readonly Window UsualLow = new(1.9, 4.3);
+    internal static readonly Window UsualFirst = new(2.2, 7.1);
+    internal static readonly Window UsualReverse = new(1.7, 2.7);
+    internal static readonly Window UsualOverdrive = new(0.50, 0.95);
+    internal static readonly Window UsualHigh = new(1.00, 1.25);
+    internal static readonly Window UsualLow = new(1.9, 4.3);
 
     public string Id => "ratio";
 

@@ -8,14 +8,14 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>The tall gears suit the power: neither does the engine scream in top, nor are two gears too long for it.</summary>
 /// <remarks>
-/// <code>r = n in a gear at the speed that peak power reaches/n_P;   top: r ≤ 1.10;   the gear below top: r ≥ 0.85</code>
-/// <para>n_P engine speed of peak power. r above 1 in top is under-geared, r below 1 in the gear below top is over-geared: one economy gear is fine, two are not.</para>
+/// <code>share = n in a gear at the speed that peak power reaches/n_P;   top: share ≤ 1.10;   the gear below top: share ≥ 0.85</code>
+/// <para>n_P engine speed of peak power. A share above 1 in top is under-geared, one below 1 in the gear below top is over-geared: one economy gear is fine, two are not.</para>
 /// <para>Limit: common practice, it warns and never clashes. Says nothing until torque up to the power peak, ratios, tyres and load are known.</para>
 /// </remarks>
 internal sealed class TopGearCheck : ICheck
 {
-    private const double MostInTop = 1.10;
-    private const double LeastBelowTop = 0.85;
+    internal const double MostInTop = 1.10;
+    internal const double LeastBelowTop = 0.85;
 
     public string Id => "top-gear";
 

@@ -14,7 +14,7 @@ namespace BuildLog.Gearing.Checks;
 internal sealed class TorsionalCheck : ICheck
 {
     private static string Limit => Spoken("300 rad/s², an axle maker's guide; 400, a published table of joint angles");
-    private const double EndsApart = Math.PI / 180;
+    internal const double EndsApart = Math.PI / 180;
 
     // What an angle gauge is read to, and as close as two joints can be shimmed alike.
     private const double Tenth = Math.PI / 1800;

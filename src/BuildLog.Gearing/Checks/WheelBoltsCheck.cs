@@ -18,12 +18,12 @@ internal sealed class WheelBoltsCheck : ICheck, ILookedAt
     private static string Limit => Spoken("geometry");
 
     /// <summary>The last figure that bolt circles are written with, and bores are turned to.</summary>
-    private const double Same = 0.05e-3;
+    internal const double Same = 0.05e-3;
 
-    private const double Loose = 0.3e-3;
+    internal const double Loose = 0.3e-3;
 
     /// <summary>The thinnest wall that centring rings have: common practice, no source.</summary>
-    private const double RingWall = 1e-3;
+    internal const double RingWall = 1e-3;
 
     public string Id => "wheel-bolts";
 

@@ -43,7 +43,10 @@ public static class PlausibleCurve
         if (!(torqueAtPower < peakTorque))
             throw new RefusedException("peaks", Spoken($"The peak power needs {torqueAtPower:0} N·m at its engine speed, not less than the peak torque of {peakTorque:0} N·m."), Right);
         if (peakTorque * atTorque * 2 * Math.PI > peakPower * SheetRounding)
-            throw new RefusedException("peaks", Spoken($"The peak torque at {atTorque * 60:0} rev/min makes {2 * Math.PI * atTorque * peakTorque / 1000:0.#} kW, more than the peak power of {peakPower / 1000:0.#} kW."), Right);
+            throw new RefusedException(
+                "peaks",
+                Spoken($"The peak torque at {atTorque * 60:0} rev/min makes {2 * Math.PI * atTorque * peakTorque / 1000:0.#} kW, more than the peak power of {peakPower / 1000:0.#} kW."),
+                Right);
 
         // Fall and end slope fit one monotone cubic only while the slope is at most three times the secant.
         var fallFrom = Math.Max(atTorque, atPower - (3 * (peakTorque - torqueAtPower) * atPower / torqueAtPower));

@@ -31,10 +31,10 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     // Of the engine speed, from end to end.
     private const double NarrowestWindow = 0.02;
 
-    /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
+    /// <summary>v, the road speed as typed, m/s: above 0, at most 500 km/h, anything else is refused.</summary>
     public Typed Speed { get; init; } = Cruising(Speed).OrRefuse();
 
-    /// <summary>n, rev/s: from 50 to 20 000 rev/min.</summary>
+    /// <summary>n, the engine speed as typed, rev/s: from 50 to 20 000 rev/min, anything else is refused.</summary>
     public Typed EngineSpeed { get; init; } = Turning(EngineSpeed).OrRefuse();
 
     /// <summary>Engine speeds that will do, rev/s.</summary>

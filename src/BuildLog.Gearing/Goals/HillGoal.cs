@@ -13,7 +13,8 @@ public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
     public Typed Gradient { get; init => field = value.AboveZero(Spoken("A hill to want, rise over run,"), "6 %", 1); } = Gradient.AboveZero(Spoken("A hill to want, rise over run,"), "6 %", 1);
 
     /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
-    public Typed Speed { get; init => field = value.AboveZero(Spoken("A road speed, m/s,"), "100 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero(Spoken("A road speed, m/s,"), "100 km/h", CruiseGoal.FastestRoadSpeed);
+    public Typed Speed { get; init => field = value.AboveZero(Spoken("A road speed, m/s,"), "100 km/h", CruiseGoal.FastestRoadSpeed); }
+        = Speed.AboveZero(Spoken("A road speed, m/s,"), "100 km/h", CruiseGoal.FastestRoadSpeed);
 
     /// <summary>This gradient or a steeper one, rise over run.</summary>
     public Window Wanted => Window.AtLeast(Gradient.Value);

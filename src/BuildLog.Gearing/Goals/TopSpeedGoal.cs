@@ -8,7 +8,8 @@ namespace BuildLog.Gearing.Goals;
 public sealed record TopSpeedGoal(Typed Speed)
 {
     /// <summary>v, m/s: above 0, at most 500 km/h.</summary>
-    public Typed Speed { get; init => field = value.AboveZero(Spoken("A road speed, m/s,"), "150 km/h", CruiseGoal.FastestRoadSpeed); } = Speed.AboveZero(Spoken("A road speed, m/s,"), "150 km/h", CruiseGoal.FastestRoadSpeed);
+    public Typed Speed { get; init => field = value.AboveZero(Spoken("A road speed, m/s,"), "150 km/h", CruiseGoal.FastestRoadSpeed); }
+        = Speed.AboveZero(Spoken("A road speed, m/s,"), "150 km/h", CruiseGoal.FastestRoadSpeed);
 
     /// <summary>This speed or a higher one, m/s.</summary>
     public Window Wanted => Window.AtLeast(Speed.Value);

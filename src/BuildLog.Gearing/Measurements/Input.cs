@@ -9,10 +9,12 @@ public sealed class Input
 {
     private static long made;
 
+    /// <summary>A cause with its standard uncertainty u, taken as normal; for a half-width see <see cref="Rectangular"/>.</summary>
     /// <param name="name">What it is, as a budget line says it.</param>
     /// <param name="standardUncertainty">Its standard uncertainty, in the unit of the quantity it belongs to; zero or more.</param>
     /// <param name="evidence">The measurement it is part of.</param>
-    /// <param name="degreesOfFreedom">Infinite for stated limits (JCGM 100:2008, G.4.3); n − 1 for a scatter seen in n readings.</param>
+    /// <param name="degreesOfFreedom">Infinite for stated limits (JCGM 100:2008, G.4.3); n − 1 for a scatter seen in n readings; above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">u below zero or infinite, or no degrees of freedom: a fault of the caller, never of what was typed.</exception>
     public Input(Later name, double standardUncertainty, Evidence evidence, double degreesOfFreedom = double.PositiveInfinity)
     {
         if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))

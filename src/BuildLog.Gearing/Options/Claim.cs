@@ -9,7 +9,8 @@ public sealed record Claim(string Said, string Counted = "")
     private const string Word = "counted ";
     private const string Between = "; ";
 
-    /// <summary>Whatever is typed is a claim.</summary>
+    /// <summary>Parts a line at its last <c>counted </c>: what stands before it is said, what stands behind it was counted.</summary>
+    /// <remarks>Nothing is refused here: whatever is typed is a claim, an empty line an empty one. Whether its numbers can be read, says who reads them (<see cref="ToldPart"/>).</remarks>
     public static Claim Read(string text)
     {
         var at = text.LastIndexOf(Word, StringComparison.OrdinalIgnoreCase);

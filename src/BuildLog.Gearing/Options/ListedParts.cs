@@ -33,7 +33,7 @@ public static class ListedParts
             Typed = teeth.ToString(),
         })];
 
-    /// <summary>Units of 0.70 to 0.82.</summary>
+    /// <summary>Overdrive units of 0.70, 0.75, 0.78, 0.80 and 0.82, input turns per output turn; what they are commonly sold with, from memory.</summary>
     public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
         => [.. OverdriveRatios.Select(ratio => (Ratio: Rounded.Typed(ratio, 2), Name: Spoken($"{ratio:0.00} unit")))
             .Select(unit => new Candidate<Overdrive>(unit.Name, ToldPart.Overdrive(unit.Ratio, unit.Name).OrRefuse(), Pool.Listed) { Typed = unit.Ratio })];
@@ -44,7 +44,10 @@ public static class ListedParts
             .Select(listed => new Candidate<Transmission>(
                 listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed) { Typed = listed.Gears })];
 
-    /// <summary>None where the fitted tyres' size or circumference is not known.</summary>
+    /// <summary>Every listed size on the fitted wheels, the fitted one left out; none where the fitted tyres' size or circumference is not known.</summary>
+    /// <remarks>Barred, with the reason: off the rim's width; more than 15 % wider, narrower, taller or lower than what is fitted where the owner sets no limit.</remarks>
+    /// <param name="fitted">The tyres that are on.</param>
+    /// <param name="goals">Where a limit of width or diameter is set, that decides.</param>
     public static IReadOnlyList<Candidate<TyreSet>> Tyres(TyreSet fitted, OwnersGoals goals)
         => fitted is { Size: { } size, RollingCircumference.Value.Value: var now }
             ? [.. Sizes(size.RimDiameter).Where(other => other.Designation != size.Designation)

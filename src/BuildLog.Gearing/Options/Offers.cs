@@ -64,15 +64,15 @@ public static class Offers
         return BothAxles.Match(both) ? Judge(driveline, both, goals, driveline.DrivingPosition, driveline.OtherPosition) : null;
     }
 
-    /// <summary>A gearbox.</summary>
+    /// <summary>A gearbox in place of the fitted one, with the ends and gears that are told of it; every other part stays.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Transmission> offer)
         => Judge(driveline, driveline with { Transmission = offer.Part }, goals, Position.Transmission);
 
-    /// <summary>Every gear behind it changes what axle and tyres come to, so their findings count too.</summary>
+    /// <summary>An overdrive unit, in place of a fitted one or added. It changes what axle and tyres come to, so findings about the axle count too.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<Overdrive> offer)
         => Judge(driveline, driveline with { Overdrive = offer.Part }, goals, Position.Overdrive, driveline.DrivingPosition);
 
-    /// <summary>A set of wheels and tyres.</summary>
+    /// <summary>A set of wheels and tyres for all wheels, in place of what is fitted, front tyres of their own included.</summary>
     public static OfferJudged Judge(Driveline driveline, OwnersGoals goals, Candidate<TyreSet> offer)
         => Judge(driveline, driveline with { Tyres = offer.Part }, goals, Position.Tyres);
 

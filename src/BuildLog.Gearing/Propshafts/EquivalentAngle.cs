@@ -24,9 +24,10 @@ public enum Yokes
 /// </remarks>
 public static class EquivalentAngle
 {
-    /// <summary>β_eq², rad².</summary>
-    /// <param name="joints">From the front.</param>
-    /// <param name="pieces">The yokes of the piece behind each joint but the last.</param>
+    /// <summary>β_eq², rad², zero or more; where everything cancels, zero with the uncertainty of that in one plane.</summary>
+    /// <param name="joints">From the front; one at least.</param>
+    /// <param name="pieces">The yokes of the piece behind each joint but the last: one fewer than joints.</param>
+    /// <exception cref="ArgumentException">More or fewer pieces than lie between the joints.</exception>
     public static Measured Squared(IReadOnlyList<JointAngle> joints, IReadOnlyList<Yokes> pieces)
     {
         if (pieces.Count != joints.Count - 1) throw new ArgumentException("A piece of the shaft stands between each two joints.", nameof(pieces));

@@ -35,7 +35,7 @@ public static class ShaftTorque
     /// <summary>What of the engine's torque a gearbox passes on in low gear.</summary>
     public static double Efficiency(bool automatic) => automatic ? AutomaticEfficiency : ManualEfficiency;
 
-    /// <summary>Newton metres.</summary>
+    /// <summary>T in low gear, N·m.</summary>
     /// <param name="engine">Net peak torque, N·m.</param>
     /// <param name="lowestGear">Ratio of the lowest gear.</param>
     /// <param name="efficiency"><see cref="ManualEfficiency"/> or <see cref="AutomaticEfficiency"/>.</param>
@@ -50,7 +50,7 @@ public static class ShaftTorque
             ? LowGear(torque, step.Gear, Efficiency(box.Converter is not null), box.Converter?.TorqueRatio ?? 1, driveline.TransferCase is null ? null : step.Transfer)
             : null;
 
-    /// <summary>Newton metres.</summary>
+    /// <summary>T in the shaft as the tyres begin to slip, N·m.</summary>
     /// <param name="grip">μ.</param>
     /// <param name="axleMass">What the axle carries at most, kg.</param>
     /// <param name="rollingRadius">Metres.</param>
@@ -58,7 +58,11 @@ public static class ShaftTorque
     public static Measured WheelSlip(Measured grip, Measured axleMass, Measured rollingRadius, Measured axle)
         => AtWheels(grip, axleMass, rollingRadius) / (AxleEfficiency * axle);
 
-    /// <summary>The same for the shaft to an axle of a driveline; null where its load, its ratio or the circumference of its tyres is not known.</summary>
+    /// <summary>T of the shaft to an axle of a driveline as that axle's tyres begin to slip, N·m; null where its load, its ratio or the circumference of its tyres is not known.</summary>
+    /// <remarks>μ see <see cref="Driveline.Grip"/>; m with what the pull moves onto the axle or off it, see <see cref="LoadAtSlip"/>; r = C/2π.</remarks>
+    /// <param name="driveline">The driveline.</param>
+    /// <param name="axle">Front or rear.</param>
+    /// <param name="way">Forwards or in reverse: which axle the pull loads.</param>
     public static Measured? AtWheelSlip(Driveline driveline, Position axle, Way way)
         => LoadAtSlip.Of(driveline, axle, way) is { } mass && driveline.AxleAt(axle)?.Ratio is { } ratio && driveline.Tyres?.On(axle).RollingCircumference is { } tyre
             ? WheelSlip(driveline.Grip.Value, mass, tyre.Value * (0.5 / Math.PI), ratio.Value)

@@ -6,8 +6,8 @@ namespace BuildLog.Gearing.Propshafts;
 /// <param name="Out">Metres it grows at full droop.</param>
 /// <param name="In">Metres it shrinks on the way to full bump.</param>
 /// <remarks>
-/// <code>L(z) = √((L cos γ)² + (L sin γ + z)²);   out = L(droop) − L;   in = L − min L(z), −bump ≤ z ≤ droop</code>
-/// <para>L between joint centres at ride height, m; γ inclination of the shaft, front end high; z drop of the pinion, m.</para>
+/// <code>L(y) = √((L cos γ)² + (L sin γ + y)²);   out = L(droop) − L;   in = L − min L(y), −bump ≤ y ≤ droop</code>
+/// <para>L between joint centres at ride height, m; γ inclination of the shaft, front end high; y drop of the pinion, m.</para>
 /// <para>
 /// Where the shaft passes through the level on its way it is shortest there, not at full bump. Uncertainty: through <see cref="Measured"/>.
 /// Not for: the axle's own arc (leaf springs, arms), which adds to it; measure that at both stops. Source: geometry.

@@ -20,6 +20,11 @@ public static class QuantityText
     private const string Ambiguous = "ambiguous";
     private const string PerMinute = "1/min";
 
+    /// <summary>Reads one quantity into its base unit, with the uncertainty that was typed beside it; sums such as <c>6' 2 1/2"</c> are added up.</summary>
+    /// <remarks>
+    /// Refused, with an example of right: nothing at all; over 200 signs; what is no number, or could be two; a unit of another kind, or none where one is needed;
+    /// a negative uncertainty. Whether the number itself may be so large or small is for its own reader.
+    /// </remarks>
     /// <param name="text">What was typed.</param>
     /// <param name="kind">What is expected.</param>
     /// <param name="unitIfNone">The unit of a bare number; null for the one that is usual of its kind, without which a unit must be typed.</param>

@@ -9,10 +9,10 @@ namespace BuildLog.Gearing.RoadLoad;
 /// <param name="EndedByGrip">The driven wheels spin before the engine gives up.</param>
 /// <param name="Step">The gear and range.</param>
 /// <remarks>
-/// <code>F = T · k · i · η · 2π/C;   by torque: see <see cref="Hills"/> with F/(m g);   by grip: see <see cref="Hills"/>;   the lower of the two</code>
+/// <code>F = T · R · i · η · 2π/C;   by torque: see <see cref="Hills"/> with F/(m g);   by grip: see <see cref="Hills"/>;   the lower of the two</code>
 /// <para>
 /// T torque where the engine pulls away: at the lowest clean pull (else the first point of the curve) with a clutch, at the stall speed with a
-/// converter, whose torque ratio is k.
+/// converter, whose torque ratio is R.
 /// </para>
 /// <para>Statics only: a clutch that may slip for long, or a run-up, gets further. Source: statics; cross-checked by <see cref="Startability"/>.</para>
 /// </remarks>

@@ -4,19 +4,19 @@ namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>Which gradient a force can hold.</summary>
 /// <remarks>
-/// <code>p = (F − drag)/(m g) = Crr cos θ + sin θ   ⇒   θ = asin(p/√(1 + Crr²)) − atan(Crr);   gradient = tan θ</code>
-/// <code>by grip: μ (w cos θ + s sin θ) = Crr cos θ + sin θ   ⇒   gradient = (μ w − Crr)/(1 − μ s)</code>
+/// <code>pull = (F − drag)/(m g) = Crr cos θ + sin θ   ⇒   θ = asin(pull/√(1 + Crr²)) − atan(Crr);   gradient = tan θ</code>
+/// <code>by grip: μ (λ cos θ + κ sin θ) = Crr cos θ + sin θ   ⇒   gradient = (μ λ − Crr)/(1 − μ κ)</code>
 /// <para>
-/// F force at the wheels, N; μ grip; w part of the weight on driven wheels, as it stands on the level; s what a grade moves onto them for each sine of it: see
+/// F force at the wheels, N; μ grip; λ part of the weight on driven wheels, as it stands on the level; κ what a grade moves onto them for each sine of it: see
 /// <see cref="RunningGear.WeightTransfer"/>.
 /// </para>
-/// <para>Uncertainty: ∂θ/∂p = 1/(cos θ − Crr sin θ), ∂θ/∂Crr = −cos θ/(cos θ − Crr sin θ). A negative gradient is a downhill it needs to keep up.</para>
+/// <para>Uncertainty: ∂θ/∂pull = 1/(cos θ − Crr sin θ), ∂θ/∂Crr = −cos θ/(cos θ − Crr sin θ). A negative gradient is a downhill it needs to keep up.</para>
 /// <para>Source: statics.</para>
 /// </remarks>
 public static class Hills
 {
     /// <summary>Rise over run; null where the force would lift the vehicle up a wall.</summary>
-    /// <param name="pullOverWeight">p, the force left after drag over the weight.</param>
+    /// <param name="pullOverWeight">The force left after drag over the weight.</param>
     /// <param name="rollingResistance">Crr.</param>
     public static Measured? Held(Measured pullOverWeight, Measured rollingResistance)
     {

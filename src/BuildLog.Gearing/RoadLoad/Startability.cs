@@ -4,8 +4,8 @@ namespace BuildLog.Gearing.RoadLoad;
 
 /// <summary>The truck trade's rule for the gradient a vehicle starts on; a second opinion beside <see cref="HillStart"/>.</summary>
 /// <remarks>
-/// <code>S % = T R M/(10.7 GW)</code>
-/// <para>T torque at clutch engagement, lb·ft; R overall low ratio; M tyre revolutions per mile; GW gross weight, lb.</para>
+/// <code>gradient in % = T i M/(10.7 · gross weight)</code>
+/// <para>T torque at clutch engagement, lb·ft; i overall low ratio; M tyre turns a mile; gross weight in lb.</para>
 /// <para>
 /// Plain statics has 8.403 in place of 10.7 (5280/(2π · 100)); the difference is an efficiency of 0.785, so none is applied again. Small gradients only: it
 /// takes the sine for the tangent, and rolling resistance for part of the 0.785.

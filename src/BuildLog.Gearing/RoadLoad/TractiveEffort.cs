@@ -10,9 +10,12 @@ namespace BuildLog.Gearing.RoadLoad;
 /// <remarks>Plain numbers without uncertainty: it is for looking at. Formula: <see cref="Pull"/>, <see cref="DrivingResistance"/>.</remarks>
 public sealed record TractiveEffort(IReadOnlyList<EffortCurve> Gears, IReadOnlyList<ResistanceLine> Gradients, double? SlipCap)
 {
+    /// <summary>The diagram of a driveline.</summary>
+    /// <remarks>Each gear from the first point of the torque curve to the highest engine speed, cut where the tyres slip on the road; each gradient from rest to the fastest of these.</remarks>
     /// <param name="pull">The driveline and its load.</param>
     /// <param name="gradients">Rise over run.</param>
     /// <param name="points">Points a curve, at least two.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than two points.</exception>
     public static TractiveEffort Of(Pull pull, IReadOnlyList<double> gradients, int points = 40)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);

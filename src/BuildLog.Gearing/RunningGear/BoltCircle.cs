@@ -27,7 +27,10 @@ public enum Chord
 /// </remarks>
 public static class BoltCircle
 {
-    /// <summary>Metres.</summary>
+    /// <summary>PCD, m: 0.05 to 0.4.</summary>
+    /// <param name="chord">s, m.</param>
+    /// <param name="studs">N: 3 to 10.</param>
+    /// <param name="between">Which two studs it was measured between.</param>
     /// <exception cref="RefusedException">No such wheel, or no such chord on it.</exception>
     public static Measured FromChord(Measured chord, int studs, Chord between)
     {
@@ -37,7 +40,10 @@ public static class BoltCircle
             : throw new RefusedException("chord", Spoken($"A chord of {chord.Value * 1000:0.#} mm makes a bolt circle of {circle.Value * 1000:0.#} mm; road wheels have 50 to 400 mm."), "67.2 mm");
     }
 
-    /// <summary>Pitch circle over chord.</summary>
+    /// <summary>PCD / s, one or more: by so much the chord's uncertainty grows.</summary>
+    /// <param name="studs">N: 3 to 10.</param>
+    /// <param name="between">Which two studs.</param>
+    /// <exception cref="RefusedException">Fewer than 3 or more than 10 studs; one skipped on 3; straight across on an odd number.</exception>
     public static double Factor(int studs, Chord between)
     {
         _ = CheckedStuds(studs);

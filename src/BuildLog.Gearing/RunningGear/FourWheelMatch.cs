@@ -36,7 +36,8 @@ public static class FourWheelMatch
     public static Measured HighSpeed(Measured frontCircumference, Measured rearCircumference, Measured frontAxle, Measured rearAxle)
         => 1 - (rearCircumference * frontAxle / (frontCircumference * rearAxle));
 
-    /// <summary>Shares permitted to either side.</summary>
+    /// <summary>Shares permitted to either side, crawling and at speed: 0.010 and 0.015 always joined, 0.015 and 0.020 engaged by hand, 0.030 with a centre differential, 0.0016 through a clutch pack.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No such drive.</exception>
     public static (double Low, double High) Limits(FrontDrive drive) => drive switch
     {
         FrontDrive.ThroughShaft => (0.010, 0.015),

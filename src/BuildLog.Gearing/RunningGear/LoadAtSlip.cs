@@ -15,7 +15,7 @@ public enum Way
 
 /// <summary>What stands on an axle as its tyres begin to slip: what stands there at rest, and what the pull itself moves there.</summary>
 /// <remarks>
-/// <code>one axle driven: m_axle/(1 − s μ h/L);   all wheels driven: m_axle + s μ m h/L;   s +1 on the axle that trails, −1 on the one that leads</code>
+/// <code>one axle driven: m_axle/(1 ∓ μ h/L);   all wheels driven: m_axle ± μ m h/L;   the upper sign on the axle that trails, the lower on the one that leads</code>
 /// <para>
 /// μ grip; h height of the centre of gravity, L wheelbase, m; m mass of the vehicle, kg. The pull at slip is μ g times what stands on the driven wheels, so it is
 /// in its own answer. A front axle that can be joined counts as driven. At rest: see <see cref="MassOnAxle"/>; that alone where h, L or the whole is not known.

@@ -17,13 +17,19 @@ public sealed record DrivenGear(int Teeth, Reading Reading)
     /// <summary>Gearboxes are served with driven gears of 14 to 46 teeth; common practice, no source.</summary>
     public bool IsMade => Teeth is >= 14 and <= 46;
 
-    /// <summary>Teeth that would be exactly right.</summary>
+    /// <summary>z, the teeth of a driven gear that would read exactly right, whole or not.</summary>
+    /// <param name="drive">With the teeth of its drive gear and any correction.</param>
+    /// <param name="axle">i_axle, above zero.</param>
+    /// <param name="transfer">i_transfer in high; one where there is none.</param>
+    /// <param name="circumference">C, m a turn.</param>
+    /// <param name="wanted">W, cable turns a metre.</param>
+    /// <exception cref="ArgumentException">A drive without gears: it has no driven gear.</exception>
     public static Measured Exactly(SpeedometerDrive drive, Measured axle, Measured transfer, Measured circumference, Measured wanted)
         => drive.DriveTeeth is { } teeth
             ? teeth * drive.Correction * CableTurns.ShaftTurns(drive.Pickup, axle, transfer) / (circumference * wanted)
             : throw new ArgumentException("Only a drive with gears has a driven gear.", nameof(drive));
 
-    /// <summary>The same from what is there: <c>T' = V₁ · T / V₂</c>.</summary>
+    /// <summary>The same from the gear that is there and how it reads: <c>z = z_now · V₁ / V₂</c>.</summary>
     public static Measured Exactly(int teeth, Reading reading) => teeth * reading.Share;
 
     /// <summary>The whole numbers on both sides of the exact one, the smaller first; one alone where it is whole.</summary>

@@ -16,7 +16,7 @@ public sealed class GearSpeeds
     /// <summary>The gears, from the lowest to the top, overdrive included.</summary>
     public IReadOnlyList<DriveStep> Steps { get; }
 
-    /// <summary>Null where gears, axle ratio or circumference are not known.</summary>
+    /// <summary>Of a driveline, through its driving axle and that axle's tyres; null where gears, axle ratio or circumference are not known.</summary>
     public static GearSpeeds? Of(Driveline driveline)
         => driveline is { Steps: { Count: > 0 } steps, DrivingAxle.Ratio: { } axle, DrivingTyres.RollingCircumference: { } circumference }
             ? new(steps, axle.Value, circumference.Value)

@@ -7,10 +7,10 @@ namespace BuildLog.Gearing.Tyres;
 /// <param name="Measuring">The width the section was measured on.</param>
 /// <param name="High">Widest.</param>
 /// <remarks>
-/// <code>measuring = x · section, to the nearest ½ in</code>
+/// <code>measuring = share · section, to the nearest ½ in</code>
 /// <para>
-/// Metric: x by aspect ratio: 0.70 for 75 and up, 0.75 for 60–70, 0.80 for 50–55, 0.85 for 45, 0.90 below; permitted from ½ narrower to 1 wider, 1½ for rims
-/// of 6 and 6½ in below 70. Flotation: x = 0.80; 1 narrower to ½ wider, more where the size is known. Numeric: x = 0.78; ½ to either side.
+/// Metric: share by aspect ratio: 0.70 for 75 and up, 0.75 for 60–70, 0.80 for 50–55, 0.85 for 45, 0.90 below; permitted from ½ narrower to 1 wider, 1½ for rims
+/// of 6 and 6½ in below 70. Flotation: share = 0.80; 1 narrower to ½ wider, more where the size is known. Numeric: share = 0.78; ½ to either side.
 /// </para>
 /// <para>
 /// The metric rule reproduces twelve published measuring rims (a tyre retailer's technical page); the permitted bands are from memory and

@@ -24,7 +24,7 @@ public sealed record TyreSize
     /// <summary><c>metric</c>, <c>flotation</c>, <c>numeric</c> or <c>alpha-numeric</c>.</summary>
     public required string Notation { get; init; }
 
-    /// <summary>Metres.</summary>
+    /// <summary>S, metres: 0.03 to 1, anything else is refused.</summary>
     public required double SectionWidth { get; init => field = Within(value, 0.03, 1, Spoken("section width")); }
 
     /// <summary>Section height over section width; null where the marking does not carry it.</summary>
@@ -36,7 +36,7 @@ public sealed record TyreSize
     /// <summary>Not a passenger tyre: LT, C, and the sizes that are only made for vans and trucks.</summary>
     public bool IsCommercial { get; init; }
 
-    /// <summary>Metres.</summary>
+    /// <summary>d, where the beads sit, metres: 0.1 to 1.5, anything else is refused.</summary>
     public required double RimDiameter { get; init => field = Within(value, 0.1, 1.5, Spoken("rim diameter")); }
 
     /// <summary>The new tyre's diameter and where it comes from.</summary>
@@ -57,7 +57,7 @@ public sealed record TyreSize
     /// <summary>Km/h, where the marking only says that it is made for more: VR 210, ZR 240, a symbol in brackets its own; null where it says how much, or nothing.</summary>
     public int? SpeedAboveKmh { get; init; }
 
-    /// <summary>Tread worn off, in metres.</summary>
+    /// <summary>Tread worn off, metres: 0 to 0.05, anything else is refused.</summary>
     public double Worn { get; init => field = Within(value, 0, 0.05, Spoken("wear")); }
 
     /// <summary>What one tyre carries, kilograms.</summary>

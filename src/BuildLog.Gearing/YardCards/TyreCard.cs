@@ -47,7 +47,9 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
     // Where there are more than a card has room for, those in the middle of the window stay.
     private static IReadOnlyList<string> Within(Window window, TyreSet fitted, OwnersGoals goals)
     {
-        var sizes = ListedParts.Tyres(fitted, goals).Where(size => size.Barred is null).Select(size => (size.Name, Rolling: size.Part!.RollingCircumference!.Value.Value)).Where(size => window.Contains(size.Rolling)).OrderBy(size => size.Rolling).ToList();
+        var sizes = ListedParts.Tyres(fitted, goals).Where(size => size.Barred is null)
+            .Select(size => (size.Name, Rolling: size.Part!.RollingCircumference!.Value.Value))
+            .Where(size => window.Contains(size.Rolling)).OrderBy(size => size.Rolling).ToList();
         return [.. sizes.Skip(Math.Max(0, sizes.Count - MostSizes) / 2).Take(MostSizes).Select(size => size.Name)];
     }
 

@@ -45,3 +45,5 @@ internal static class BenchPages
     /// <summary>The first five without the record: they show what the vehicle's model says.</summary>
     public static IReadOnlyList<VehiclePage> OfTheModel() => [new FindingsPage(), new SpeedsPage(), new MeasuredPage(), new GoalPage(), new HistoryPage()];
 }
+
+#pragma warning restore CA2000

@@ -103,7 +103,12 @@ public static class MeasurementsWords
         string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {session.Pressure}")] : [];
         return new(
             roll.RollingCircumference, units.Length, roll.How.Loaded ? [.. RollOutWords.Doubts(roll)] : RollOutWords.Live(roll, units),
-            [session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"), Spoken($"tape good to {session.Tape}"), .. pressure, .. Circumstances(session)]);
+            [
+                session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"),
+                Spoken($"tape good to {session.Tape}"),
+                .. pressure,
+                .. Circumstances(session),
+            ]);
     }
 
     private static SessionResult Result(TeethSession session)

@@ -46,7 +46,12 @@ internal static class SpeedsForm
                     ShownWhen = values => values[Columns] == Road,
                     Check = values => values.IsEmpty(Road) ? Spoken("Name at least one road speed, such as 50 80 110.") : RoadSpeeds(values, unit).Refusal?.Sentence,
                 },
-                new TextEntry(Gears, Spoken("Gears")) { Initial = string.Join(", ", wish.Gears), Hint = Spoken($"of {string.Join(", ", names)}; empty: all"), Check = values => Chosen(values[Gears], names).Refusal?.Sentence },
+                new TextEntry(Gears, Spoken("Gears"))
+                {
+                    Initial = string.Join(", ", wish.Gears),
+                    Hint = Spoken($"of {string.Join(", ", names)}; empty: all"),
+                    Check = values => Chosen(values[Gears], names).Refusal?.Sentence,
+                },
                 new ChoiceEntry(UnitOf, Spoken("Road speed in"), [new("", Spoken("as everywhere")), .. SpeedUnits.Select(each => new ChoiceOption(each.Symbol, each.Symbol))]) { Initial = wish.Unit?.Symbol ?? "" },
             ],
             Save = values => Checks.Try(() =>

@@ -104,13 +104,17 @@ internal sealed class AxleCommand : Command
     {
         if (InLow(parse) is not { Length: > 0 } counts) return null;
         if (parse.GetValue(twoSpeed) is not null) throw Reading.Wrong(twoSpeed.Name, new Refusal("both", Spoken("Give the step or the turns in low, not both."), ""));
-        if (record.IsAsked(parse)) throw Reading.Wrong(lowTurns.Name, new Refusal("not-kept", Spoken("The record keeps the step on the axle's form, under Two-speed, and counts in high: leave --low-turns out here."), ""));
+        if (record.IsAsked(parse)) throw Reading.Wrong(
+            lowTurns.Name,
+            new Refusal("not-kept", Spoken("The record keeps the step on the axle's form, under Two-speed, and counts in high: leave --low-turns out here."), ""));
 
         var readings = counts.Select(text => Reading.Of(lowTurns.Name, text, typed => TypedCount.OfAxle(typed, which))).ToList();
         var low = Reading.Blaming(() => TurnCount.Of(readings, how, name: Spoken("turn count in low")), lowTurns);
         return low.Ratio.Value > high.Ratio.Value
             ? TwoSpeedAxle.Counted(high.Ratio, low.Ratio)
-            : throw Reading.Wrong(lowTurns.Name, new Refusal("low", Spoken($"Low is the higher ratio, and {Rounded.Value(low.Ratio, Units.One)} is not above {Rounded.Value(high.Ratio, Units.One)}: were the two exchanged?"), ""));
+            : throw Reading.Wrong(
+                lowTurns.Name,
+                new Refusal("low", Spoken($"Low is the higher ratio, and {Rounded.Value(low.Ratio, Units.One)} is not above {Rounded.Value(high.Ratio, Units.One)}: were the two exchanged?"), ""));
     }
 
     private string[] InLow(ParseResult parse) => parse.GetValue(lowTurns) ?? [];

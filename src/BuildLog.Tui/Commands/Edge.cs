@@ -25,7 +25,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
 {
     // Both fit 80 columns beside what else stands in their lines.
     internal static string DemoBanner => Spoken("Demo: invented shop, a copy that goes when you quit.");
-    private static string DemoWelcome => Spoken("Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.");
+    internal static string DemoWelcome => Spoken("Six builds, six stories: arrow keys choose, Tab reads on, F1 explains. Try it.");
 
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 

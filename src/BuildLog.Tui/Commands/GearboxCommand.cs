@@ -78,9 +78,13 @@ internal sealed class GearboxCommand : Command
         if (train is { Reverse: null } && back is not null)
             throw Reading.Wrong(reverse.Name, new Refusal("not-needed", Spoken("These teeth say nothing of reverse, so there is nothing to hold its ratio against: leave it out."), ""));
         if (train is not null && typed.Count > 0 && typed.Count != train.Gears.Count)
-            throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear."), string.Join(',', train.Gears.Select(each => Rounded.Typed(each.Ratio, 2)))));
+            throw Reading.Wrong(
+                ratios.Name,
+                new Refusal("ratios", Spoken($"The teeth are of {train.Gears.Count} gears, the ratios of {typed.Count}: write every forward gear."), string.Join(',', train.Gears.Select(each => Rounded.Typed(each.Ratio, 2)))));
         if (train is null && (typed.Count != 3 || back is null))
-            throw Reading.Wrong(typed.Count == 3 ? reverse.Name : ratios.Name, new Refusal("missing", Spoken("Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse."), typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
+            throw Reading.Wrong(
+                typed.Count == 3 ? reverse.Name : ratios.Name,
+                new Refusal("missing", Spoken("Without teeth only an automatic of two planetary sets can be checked: three forward ratios and reverse."), typed.Count == 3 ? "2.20" : "2.45,1.45,1.00"));
         return new GearboxTeethAnswer(train, typed, back).Answer();
     }
 
@@ -89,7 +93,9 @@ internal sealed class GearboxCommand : Command
         for (var k = 1; k < typed.Count; k++)
         {
             if (typed[k].Ratio > typed[k - 1].Ratio)
-                throw Reading.Wrong(ratios.Name, new Refusal("ratios", Spoken($"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first."), string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Typed(one.Ratio)))));
+                throw Reading.Wrong(
+                    ratios.Name,
+                    new Refusal("ratios", Spoken($"Gears stand from the lowest to the top, but {typed[k].Text} comes after {typed[k - 1].Text}: write first gear first."), string.Join(',', typed.OrderByDescending(one => one.Ratio).Select(one => Rounded.Typed(one.Ratio)))));
         }
     }
 

@@ -42,12 +42,16 @@ internal sealed class SessionPaperCommand : Command
         var day = parse.GetValue(date) is { } text ? Reading.Of(date.Name, text, typed => DayText.Read(typed, edge.Today)) : bench.Sessions.Max(session => session.Date);
         var ofDay = bench.Sessions.Where(session => session.Date == day).ToList();
         if (ofDay.Count == 0)
-            throw Reading.Wrong(date.Name, new Refusal("session", Spoken($"Nothing was measured on {bench.Vehicle.Name} that day; sessions are of {string.Join(", ", bench.Sessions.Select(session => Day(session)).Distinct())}."), Day(bench.Sessions[^1])));
+            throw Reading.Wrong(
+                date.Name,
+                new Refusal("session", Spoken($"Nothing was measured on {bench.Vehicle.Name} that day; sessions are of {string.Join(", ", bench.Sessions.Select(session => Day(session)).Distinct())}."), Day(bench.Sessions[^1])));
 
         var wanted = parse.GetValue(method) is { } name ? ofDay.Where(session => Means(name, session)).ToList() : ofDay;
         return wanted is [var one]
             ? one
-            : throw Reading.Wrong(method.Name, new Refusal("session", Spoken($"That day has these sessions: {string.Join("; ", ofDay.Select(session => Spoken($"{session.Method.Text} of {session.Subject}")))}. Name the method of one."), ofDay[0].Method.Text));
+            : throw Reading.Wrong(
+                method.Name,
+                new Refusal("session", Spoken($"That day has these sessions: {string.Join("; ", ofDay.Select(session => Spoken($"{session.Method.Text} of {session.Subject}")))}. Name the method of one."), ofDay[0].Method.Text));
     }
 
     // By the word that is the same in all languages, or by the one that papers and pages call it.

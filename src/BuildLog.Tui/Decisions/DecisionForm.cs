@@ -13,7 +13,12 @@ public static class DecisionForm
         HelpPage = "Decisions",
         Entries =
         [
-            new TextEntry("what", Spoken("Decided")) { Initial = decision.What, Hint = Spoken("such as axle 3.08 instead of 3.55"), Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")) },
+            new TextEntry("what", Spoken("Decided"))
+            {
+                Initial = decision.What,
+                Hint = Spoken("such as axle 3.08 instead of 3.55"),
+                Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")),
+            },
             DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Date),
             new TextEntry("agreed", Spoken("Agreed by")) { Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
             new LinesEntry("why", Spoken("Why"), 4) { Initial = decision.Why },

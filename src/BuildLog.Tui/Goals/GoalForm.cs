@@ -17,8 +17,20 @@ public static class GoalForm
         HelpPage = "Goal",
         Entries =
         [
-            new TextEntry("speed", Spoken("Road speed")) { Initial = goal.Speed, Hint = Spoken("such as 110 km/h or 70 mph"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", Spoken("Engine speed")) { Initial = goal.EngineSpeed, Hint = Spoken("such as 2400 rpm"), Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("speed", Spoken("Road speed"))
+            {
+                Initial = goal.Speed,
+                Hint = Spoken("such as 110 km/h or 70 mph"),
+                Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed),
+                Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed),
+            },
+            new TextEntry("engine", Spoken("Engine speed"))
+            {
+                Initial = goal.EngineSpeed,
+                Hint = Spoken("such as 2400 rpm"),
+                Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed),
+                Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed),
+            },
             new TextEntry("tolerance", Spoken("Give or take"))
             {
                 Initial = goal.Tolerance,

@@ -17,7 +17,13 @@ public static class HillForm
         Entries =
         [
             new TextEntry("gradient", Spoken("Gradient")) { Initial = goal.Gradient, Hint = Spoken("such as 6 %"), Check = Forms.Checks.Needed("gradient", HillStartGoal.Read) },
-            new TextEntry("speed", Spoken("Road speed")) { Initial = goal.Speed, Hint = Spoken("such as 90 km/h"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
+            new TextEntry("speed", Spoken("Road speed"))
+            {
+                Initial = goal.Speed,
+                Hint = Spoken("such as 90 km/h"),
+                Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed),
+                Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed),
+            },
             GearEntry.Of(goal.Gear, gears),
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Gradient, edited.Speed, edited.Gear) = (values["gradient"], values["speed"], GearEntry.In(values)))),

@@ -12,7 +12,12 @@ public static class HoursForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("hours", Spoken("Worked")) { Hint = Spoken("such as 2:30, 2.5 or 45 min"), Check = Forms.Checks.Needed("hours", WorkTime.Read), Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null },
+            new TextEntry("hours", Spoken("Worked"))
+            {
+                Hint = Spoken("such as 2:30, 2.5 or 45 min"),
+                Check = Forms.Checks.Needed("hours", WorkTime.Read),
+                Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null,
+            },
             DayEntry.Past("day", Spoken("Date"), today),
             new TextEntry("what", Spoken("What")) { Hint = Spoken("one line") },
             new TextEntry("who", Spoken("Who")) { Hint = Spoken("empty: you") },

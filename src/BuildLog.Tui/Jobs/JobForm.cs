@@ -19,7 +19,12 @@ public static class JobForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("title", Spoken("To be done")) { Initial = job.Title, Hint = Spoken("such as Rebuild the brake cylinders"), Check = Forms.Checks.Filled("title", Spoken("A job needs a title, such as Rebuild the brake cylinders.")) },
+            new TextEntry("title", Spoken("To be done"))
+            {
+                Initial = job.Title,
+                Hint = Spoken("such as Rebuild the brake cylinders"),
+                Check = Forms.Checks.Filled("title", Spoken("A job needs a title, such as Rebuild the brake cylinders.")),
+            },
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
             OptionalDay.Due("due", Spoken("Due"), job.Due, today),
             new YesNoEntry("handover", Spoken("Before handover")) { IsYes = job.BeforeHandover, Hint = Spoken("yes: no handover while it is open") },

@@ -20,7 +20,11 @@ public static class JobsWords
         var deadlines = shop.Deadlines().Where(deadline => deadline.VehicleId == vehicle.Id);
         JobRow[] other = ofJob[null].Any() ? [OtherCosts([.. ofJob[null]])] : [];
         return new(
-            [.. deadlines.Select(deadline => Row(deadline, today)).Concat(jobs.Select(job => Row(job, [.. hours[job.Id]], [.. away[job.Id]], [.. ofJob[job.Id]], today))).OrderBy(row => row.IsOver).ThenBy(row => row.Due ?? DateOnly.MaxValue), .. other],
+            [
+                .. deadlines.Select(deadline => Row(deadline, today)).Concat(jobs.Select(job => Row(job, [.. hours[job.Id]], [.. away[job.Id]], [.. ofJob[job.Id]], today)))
+                    .OrderBy(row => row.IsOver).ThenBy(row => row.Due ?? DateOnly.MaxValue),
+                .. other,
+            ],
             Total(shop, vehicle, hours.Sum(job => job.Sum(work => work.Minutes)), costs));
     }
 

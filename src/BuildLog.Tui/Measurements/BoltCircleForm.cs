@@ -24,7 +24,10 @@ public static class BoltCircleForm
         SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new ChoiceEntry("studs", Spoken("Studs"), [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))]) { Initial = Invariant(known?.Studs ?? part.Studs ?? 5) },
+            new ChoiceEntry("studs", Spoken("Studs"), [.. Enumerable.Range(3, 8).Select(studs => Invariant(studs)).Select(studs => new ChoiceOption(studs, studs))])
+            {
+                Initial = Invariant(known?.Studs ?? part.Studs ?? 5),
+            },
             new ChoiceEntry("between", Spoken("Between"), [.. Enum.GetValues<Chord>().Select(chord => new ChoiceOption(chord.ToString(), InWords(chord)))])
             {
                 Initial = (known?.Between ?? Chord.SkipOne).ToString(),

@@ -27,8 +27,20 @@ public static class RoadTestForm
         SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new TextEntry("speed", Spoken("Road speed")) { Initial = known?.Speed?.Text ?? "", Hint = Spoken("by satellite, such as 80 km/h"), Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed), Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed) },
-            new TextEntry("engine", Spoken("Engine speed")) { Initial = known?.EngineSpeed?.Text ?? "", Hint = Spoken("such as 2450 rpm"), Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("speed", Spoken("Road speed"))
+            {
+                Initial = known?.Speed?.Text ?? "",
+                Hint = Spoken("by satellite, such as 80 km/h"),
+                Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed),
+                Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed),
+            },
+            new TextEntry("engine", Spoken("Engine speed"))
+            {
+                Initial = known?.EngineSpeed?.Text ?? "",
+                Hint = Spoken("such as 2450 rpm"),
+                Check = Forms.Checks.Needed("engine", CruiseGoal.ReadEngineSpeed),
+                Echo = OtherUnits.Of("engine", CruiseGoal.ReadEngineSpeed),
+            },
             Gears(fittedOn(known?.Date ?? today), known?.Gear),
             new TextEntry("temperatures", Spoken("Temperatures")) { Initial = known?.Temperatures ?? "", Hint = Spoken("such as water 88 °C, gearbox 71 °C") },
             new TextEntry("vibration", Spoken("Shakes between")) { Initial = known?.Vibration ?? "", Hint = Spoken("such as 85 to 95 km/h; empty for nowhere") },

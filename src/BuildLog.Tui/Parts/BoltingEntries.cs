@@ -21,7 +21,10 @@ internal static class BoltingEntries
         new TextEntry("studs", Spoken("Studs")) { Initial = part.Studs?.ToString(CultureInfo.InvariantCulture) ?? "", Hint = Spoken("how many, such as 5"), Check = Forms.Checks.IfTyped("studs", ReadStuds) },
         .. Numbers.Select(field => field.Entry(part)),
         new TextEntry("thread", Spoken("Thread")) { Initial = part.Thread ?? "", Hint = Spoken("as on the nut, such as M12×1.5") },
-        new ChoiceEntry("seat", Spoken("Nuts seat"), [new("", Spoken("not said")), new(nameof(Seat.Cone), Spoken("on a cone")), new(nameof(Seat.Ball), Spoken("on a ball")), new(nameof(Seat.Flat), Spoken("flat"))]) { Initial = part.Seat?.ToString() ?? "" },
+        new ChoiceEntry("seat", Spoken("Nuts seat"), [new("", Spoken("not said")), new(nameof(Seat.Cone), Spoken("on a cone")), new(nameof(Seat.Ball), Spoken("on a ball")), new(nameof(Seat.Flat), Spoken("flat"))])
+        {
+            Initial = part.Seat?.ToString() ?? "",
+        },
     ];
 
     public static void Apply(FormValues values, BoltedComponent part, Telling told)

@@ -45,8 +45,20 @@ internal sealed class EngineEntries : PartEntries
         var engine = (EngineComponent)part;
         return
         [
-            new TextEntry("idle", Spoken("Idle")) { Initial = engine.Idle?.Text ?? "", Hint = Spoken("such as 800 rpm"), Check = Forms.Checks.IfTyped("idle", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("idle", CruiseGoal.ReadEngineSpeed) },
-            new TextEntry("redline", Spoken("Redline")) { Initial = engine.Redline?.Text ?? "", Hint = Spoken("such as 5200 rpm; upshifts in the tables"), Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed), Echo = OtherUnits.Of("redline", CruiseGoal.ReadEngineSpeed) },
+            new TextEntry("idle", Spoken("Idle"))
+            {
+                Initial = engine.Idle?.Text ?? "",
+                Hint = Spoken("such as 800 rpm"),
+                Check = Forms.Checks.IfTyped("idle", CruiseGoal.ReadEngineSpeed),
+                Echo = OtherUnits.Of("idle", CruiseGoal.ReadEngineSpeed),
+            },
+            new TextEntry("redline", Spoken("Redline"))
+            {
+                Initial = engine.Redline?.Text ?? "",
+                Hint = Spoken("such as 5200 rpm; upshifts in the tables"),
+                Check = Forms.Checks.IfTyped("redline", CruiseGoal.ReadEngineSpeed),
+                Echo = OtherUnits.Of("redline", CruiseGoal.ReadEngineSpeed),
+            },
             .. Peaks.Select(field => field.Entry(engine)),
             Choice("induction", Spoken("Breathes"), Spoken("not said"), engine.Induction, (Induction.NaturallyAspirated, Spoken("by itself")), (Induction.Charged, Spoken("charged"))),
             .. Others.Select(field => field.Entry(engine)),

@@ -35,8 +35,20 @@ internal sealed class WheelSetEntries : PartEntries
                     ? Spoken($"{Rounded.Fixed(size.OverallDiameter * 1000, 0)} mm high, {Rounded.Fixed(size.OverallDiameter / 0.0254, 1)} in; rolls {Rounded.WithInterval(size.RollingCircumference, Units.Metre)}")
                     : null,
             },
-            new TextEntry("worn", Spoken("Tread worn by")) { Initial = wheels.Worn?.Text ?? "", Hint = Spoken("such as 3 mm; empty for none"), Check = Forms.Checks.IfTyped("worn", ReadDepth, values => WornTooFar(values["size"], values["worn"])), Echo = OtherUnits.Of("worn", ReadDepth) },
-            new TextEntry("circumference", Spoken("Circumference")) { Initial = wheels.StatedCircumference?.Text ?? "", Hint = Spoken("only if stated, such as 2.04 m; a roll-out is better"), Check = Forms.Checks.IfTyped("circumference", ReadLength), Echo = OtherUnits.Of("circumference", ReadLength) },
+            new TextEntry("worn", Spoken("Tread worn by"))
+            {
+                Initial = wheels.Worn?.Text ?? "",
+                Hint = Spoken("such as 3 mm; empty for none"),
+                Check = Forms.Checks.IfTyped("worn", ReadDepth, values => WornTooFar(values["size"], values["worn"])),
+                Echo = OtherUnits.Of("worn", ReadDepth),
+            },
+            new TextEntry("circumference", Spoken("Circumference"))
+            {
+                Initial = wheels.StatedCircumference?.Text ?? "",
+                Hint = Spoken("only if stated, such as 2.04 m; a roll-out is better"),
+                Check = Forms.Checks.IfTyped("circumference", ReadLength),
+                Echo = OtherUnits.Of("circumference", ReadLength),
+            },
             new ChoiceEntry("construction", Spoken("Construction"), [new(nameof(Construction.Radial), Spoken("radial")), new(nameof(Construction.Bias), Spoken("bias"))])
             {
                 Initial = wheels.Construction.ToString(),

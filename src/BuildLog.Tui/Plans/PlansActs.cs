@@ -110,7 +110,10 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     {
         var (bench, plans) = (Bench(vehicleId), shop.Plans(shop.FindVehicle(vehicleId)));
         if (plans.Where(plan => plan.Name.StartsWith(name.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is not [var plan])
-            throw new RefusedException("plan", Spoken($"{Shown.Quoted(name)} is not one plan of {bench.Vehicle.Name}: {(plans.Count == 0 ? Spoken("there is none") : string.Join(", ", plans.Select(each => each.Name)))}."), plans.FirstOrDefault()?.Name ?? "");
+            throw new RefusedException(
+                "plan",
+                Spoken($"{Shown.Quoted(name)} is not one plan of {bench.Vehicle.Name}: {(plans.Count == 0 ? Spoken("there is none") : string.Join(", ", plans.Select(each => each.Name)))}."),
+                plans.FirstOrDefault()?.Name ?? "");
 
         Decided(plan, PlanState.Rejected, because.Length > 0 ? because : Failed(bench, plan));
         return Read(vehicleId).Rows.First(row => row.Id == plan.Id);

@@ -54,7 +54,10 @@ internal static class TriedPropshaft
     {
         var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("deg" or "°")).ToList();
         if (angles.Count != shaft.Pieces.Count + 2)
-            throw new RefusedException("angles", Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between."), Example);
+            throw new RefusedException(
+                "angles",
+                Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between."),
+                Example);
         return [.. angles.Select((angle, k) => new Inclination(SpecSheet.ShaftSide.Told(angle), shaft.Line?[k].Plan))];
     }
 

@@ -27,7 +27,7 @@ internal static class ManPage
         page.Add(Text(ExitCodesInWords.Sentence));
         page.Add(".SH FILES");
         page.AddRange(Entry(@"\fI~/.local/share/buildlog/shop.db\fR", "The record, unless XDG_DATA_HOME or --database says otherwise; shop.files beside it holds the attachments, backups the daily copies."));
-        page.AddRange(Entry(@"\fI~/.local/state/buildlog/errors.log\fR", "What went wrong, in full."));
+        page.AddRange(Entry(@"\fI~/.local/state/buildlog/errors.log\fR", "What went wrong, in full, unless XDG_STATE_HOME says otherwise."));
         return page;
     }
 

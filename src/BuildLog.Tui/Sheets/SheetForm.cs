@@ -31,13 +31,21 @@ public sealed class SheetForm
         SaveCaption = Spoken("Write"),
         Entries =
         [
-            new TextEntry("file", Spoken("File")) { Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"), Hint = Spoken("a PDF; or a zip: sheet, photos, receipts, record"), Check = Forms.Checks.Needed("file", SheetFile.ReadSheet) },
+            new TextEntry("file", Spoken("File"))
+            {
+                Initial = SheetFile.Usual(bench.Vehicle, "build-sheet"),
+                Hint = Spoken("a PDF; or a zip: sheet, photos, receipts, record"),
+                Check = Forms.Checks.Needed("file", SheetFile.ReadSheet),
+            },
             new ChoiceEntry("reader", Spoken("For"), [.. Enum.GetValues<SheetReader>().Select(reader => new ChoiceOption(reader.ToString(), ReaderWords.InWords(reader)))]) { Initial = nameof(SheetReader.Buyer) },
             new ChoiceEntry("paper", Spoken("Paper"), PrintForm.WholePages) { Initial = PrintForm.WholePages[0].Value },
             new TextEntry("from", Spoken("From")) { Hint = Spoken("a day: nothing that happened before; empty for all"), Check = Forms.Checks.IfTyped("from", Day) },
             new YesNoEntry("hours", Spoken("With hours")) { IsYes = false, Hint = Spoken("yes: the work and its hours; the shop's own file always has them") },
             new YesNoEntry("costs", Spoken("With costs")) { IsYes = false, Hint = Spoken("yes: what was paid; the shop's own file always has it") },
-            new TextEntry("beside", Spoken("Options beside")) { Hint = Spoken($"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", Spoken("the number of a way out on the page Options"), StringComparison.Ordinal)}; empty: none") },
+            new TextEntry("beside", Spoken("Options beside"))
+            {
+                Hint = Spoken($"what to set beside today's, with commas between: {NamedChanges.All.Replace(",", ", ", StringComparison.Ordinal).Replace("PLACE", Spoken("the number of a way out on the page Options"), StringComparison.Ordinal)}; empty: none"),
+            },
             new YesNoEntry("read", Spoken("Read it first")) { IsYes = false, Hint = Spoken("yes: its text, page by page, before it is written") },
             new YesNoEntry("open", Spoken("Open it then")) { IsYes = false, Hint = Spoken("yes: in the system's viewer") },
         ],

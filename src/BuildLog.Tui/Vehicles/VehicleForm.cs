@@ -15,7 +15,12 @@ public static class VehicleForm
         HelpPage = "Vehicle",
         Entries =
         [
-            new TextEntry("name", Spoken("Name")) { Initial = vehicle.Name, Hint = Spoken("what the shop calls it, such as Kestrel"), Check = Forms.Checks.Filled("name", Spoken("A vehicle needs a name, such as Kestrel.")) },
+            new TextEntry("name", Spoken("Name"))
+            {
+                Initial = vehicle.Name,
+                Hint = Spoken("what the shop calls it, such as Kestrel"),
+                Check = Forms.Checks.Filled("name", Spoken("A vehicle needs a name, such as Kestrel.")),
+            },
             new TextEntry("description", Spoken("What it is")) { Initial = vehicle.Description, Hint = Spoken("kind, year, maker, model, such as pick-up of 1971, long bed") },
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
             new TextEntry("owner", Spoken("Owner")) { Initial = vehicle.Owner },

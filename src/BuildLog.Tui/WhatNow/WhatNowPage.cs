@@ -44,7 +44,9 @@ internal sealed class WhatNowPage : View
     /// <summary>What is typed goes into the filter.</summary>
     public bool IsFiltering => filter.HasFocus;
 
-    public IReadOnlyList<KeyHint> Hints => IsFiltering ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("Esc", Spoken("all"))] : [new("Enter", Spoken("open")), new("/", Spoken("filter"))];
+    public IReadOnlyList<KeyHint> Hints => IsFiltering
+        ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("Esc", Spoken("all"))]
+        : [new("Enter", Spoken("open")), new("/", Spoken("filter"))];
 
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
     public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);

@@ -28,10 +28,16 @@ public static class WhatNowWords
         {
             Cruise = cruise is null ? "" : Rounded.WithInterval(cruise, Units.RevolutionPerMinute),
             CruiseWanted = goal is null ? "" : goal.Wanted.InWords(Units.RevolutionPerMinute),
-            Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
+            Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict)
+                .Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
             NextJob = Next(open, away)?.Title ?? "",
             Late = [.. Dated(open, away, due, hunted, today).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
-            WaitsFor = [.. Waits(open), .. away.Where(work => work.Promised is not { } day || day >= today).OrderBy(work => work.Promised ?? DateOnly.MaxValue).Select(work => Away(open, work)), .. Dated([], [], due, hunted, today).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says)],
+            WaitsFor =
+            [
+                .. Waits(open),
+                .. away.Where(work => work.Promised is not { } day || day >= today).OrderBy(work => work.Promised ?? DateOnly.MaxValue).Select(work => Away(open, work)),
+                .. Dated([], [], due, hunted, today).Where(item => item.Day >= today).OrderBy(item => item.Day).Select(item => item.Says),
+            ],
             IdleDays = LastTouched(shop, vehicle, hours) is { } day ? Math.Max(0, today.DayNumber - day.DayNumber) : null,
             Spent = string.Join(" + ", shop.Spent(vehicle)),
             Hours = hours.Count == 0 ? "" : WorkTime.InWords(hours.Sum(work => work.Minutes)),

@@ -1,3 +1,5 @@
+using System.Collections;
+using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 using BuildLog.Sheet.Paper;
 using BuildLog.Sheet.Tests.Samples;
@@ -24,6 +26,17 @@ public sealed class HostileContentTests
 
             return data;
         }
+    }
+
+    // A new matter of the sheet is drawn with these texts from its first day on. The other two stand in place of something, or are no text.
+    [Fact]
+    public void Every_matter_of_a_sheet_is_in_it()
+    {
+        string[] others = [nameof(SheetContent.PullLacks), nameof(SheetContent.TitlePhoto)];
+        var sheet = Sheets.Everywhere("short");
+        var left = typeof(SheetContent).GetProperties().Where(matter => !others.Contains(matter.Name))
+            .Where(matter => matter.GetValue(sheet) is null or ICollection { Count: 0 }).Select(matter => matter.Name).ToList();
+        Assert.True(left.Count == 0, $"Sheets.Everywhere has no {string.Join(", ", left)}.");
     }
 
     [Theory]

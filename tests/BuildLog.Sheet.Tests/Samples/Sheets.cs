@@ -25,7 +25,9 @@ internal static class Sheets
         Vehicle = new VehicleTitle { ShopName = text, Name = text, Identity = [new(text, text)], Owner = text, State = text, Odometer = text },
         Driveline = [new(text, text, text, text), new(text, text, text, text)],
         KeyFigures = [new(text, text), new(text, text)],
+        PowerAndValue = [new(text, text)],
         CruiseGoal = text,
+        Judged = text,
         Speeds = new SpeedsTable([text, text, text], [[text, text, text], [text, text, text]], text),
         Sawtooth = new Sawtooth
         {
@@ -55,6 +57,7 @@ internal static class Sheets
         Defects = [text],
         Assumptions = [text],
         OpenPoints = [text, text],
+        ToDo = [text],
         Cautions = [text],
         Signatures = [new(text, text, text)],
     };

@@ -11,11 +11,11 @@ internal static class Pages
 
     public static string[] Lines(string name) => File.ReadAllLines(Path(name));
 
-    /// <summary>Every page that people read: at the top, in docs and in the program's help.</summary>
+    /// <summary>Every page that people read: at the top, in docs, in what is handed out and in the program's help.</summary>
     public static IEnumerable<string> All =>
     [
         "README.md", "DEVELOPERS.md",
-        .. Below("docs"), .. Below("demo-data"), .. Below("src/BuildLog.Tui/Help"), .. Below("src/BuildLog.Gearing"), .. Below("src/BuildLog.Sheet"),
+        .. Below("docs"), .. Below("demo-data"), .. Below("packaging"), .. Below("src/BuildLog.Tui/Help"), .. Below("src/BuildLog.Gearing"), .. Below("src/BuildLog.Sheet"),
     ];
 
     /// <summary>Holds a page that is written from the program against the one that is kept. <c>BUILDLOG_WRITE_DOCS=1</c> writes it anew.</summary>

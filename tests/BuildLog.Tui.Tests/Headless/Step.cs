@@ -27,6 +27,21 @@ internal static class Steps
     /// <summary>Waits until a text has gone from the screen.</summary>
     public static Step NoLongerSee(string text) => screen => !screen.Draw().Text.Contains(text, StringComparison.Ordinal);
 
+    /// <summary>Goes down a list until the mark stands before a row.</summary>
+    public static Step WalkTo(string row) => screen =>
+    {
+        if (screen.Draw().Text.Contains($"›{row} ", StringComparison.Ordinal)) return true;
+        screen.App.InjectKey(Key.CursorDown);
+        return false;
+    };
+
+    /// <summary>Types in place of what an entry begins with.</summary>
+    public static Step Instead(string text) => screen =>
+    {
+        for (var k = 0; k < 60; k++) screen.App.InjectKey(Key.Backspace);
+        return Type(text)(screen);
+    };
+
     public static Step Check(Action<HeadlessScreen> check) => screen =>
     {
         check(screen.Draw());

@@ -27,29 +27,10 @@ public sealed partial class CheckPagesTests
         Assert.True(lines.Count < 60, $"{id}: {lines.Count} lines");
     }
 
-    // A limit that is a constant of the check, as the source has it, stands on its page as a number or as per cent.
+    // Programs, the demo's tests and who files an issue call a check by its id; F1 shows it.
     [Theory]
-    [InlineData("cruise-band", "0.60", "0.95")]
-    [InlineData("lugging", "0.5", "70 %")]
-    [InlineData("top-gear", "1.10", "0.85")]
-    [InlineData("gear-steps", "2 %")]
-    [InlineData("propshaft-speed", "0.65", "0.75")]
-    [InlineData("propshaft-half-critical", "46", "54")]
-    [InlineData("joint-angles", "3°", "½°", "11.5°", "3.25°")]
-    [InlineData("torsional-residual", "300", "400", "1°")]
-    [InlineData("slip-travel", "25 mm")]
-    [InlineData("four-wheel-match", "1.0 and 1.5 %", "1.5 and 2.0 %", "3.0 %", "0.16 %")]
-    [InlineData("wheel-bolts", "0.05 mm", "0.3 mm")]
-    [InlineData("tyre-load", "1.10")]
-    [InlineData("speedometer", "1.131")]
-    [InlineData("ratio", "2.2 to 7.2", "2.2 to 7.1", "0.50 to 1.10", "0.50 to 0.95", "1.00 to 1.25", "1.9 to 4.3")]
-    [InlineData("label", "0.5")]
-    public void The_numbers_of_the_limit_are_named(string id, params string[] limits)
-    {
-        var text = string.Join("\n", HelpText.Of(HelpText.OfCheck(id)).Select(line => line.Text));
-
-        Assert.All(limits, limit => Assert.Contains(limit, text, StringComparison.Ordinal));
-    }
+    [MemberData(nameof(Ids))]
+    public void The_page_names_its_id(string id) => Assert.Equal($"Id in JSON: {id}", HelpText.Of(HelpText.OfCheck(id))[0].Text);
 
     [Theory]
     [MemberData(nameof(Ids))]

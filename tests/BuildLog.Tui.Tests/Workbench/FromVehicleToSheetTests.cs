@@ -4,7 +4,6 @@ using BuildLog.Tui.Forms;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
-using Terminal.Gui.Testing;
 using static BuildLog.Tui.Tests.Headless.Steps;
 
 namespace BuildLog.Tui.Tests.Workbench;
@@ -62,17 +61,4 @@ public sealed class FromVehicleToSheetTests : IDisposable
         See(form), Type(name), .. second is null ? Array.Empty<Step>() : [Press(Key.Enter), Press(Key.Enter), Type(second)], Press(Key.S.WithCtrl),
         NoLongerSee(form),
     ];
-
-    private static Step WalkTo(string row) => s =>
-    {
-        if (s.Draw().Text.Contains($"›{row} ", StringComparison.Ordinal)) return true;
-        s.App.InjectKey(Key.CursorDown);
-        return false;
-    };
-
-    private static Step Instead(string text) => s =>
-    {
-        for (var k = 0; k < 60; k++) s.App.InjectKey(Key.Backspace);
-        return Type(text)(s);
-    };
 }

@@ -18,12 +18,13 @@ public sealed class TheDemoShopTests
         var record = DemoShop.CreateFreshCopy();
         try
         {
-            var clock = new ADay(2024, 11, 20);
+            var clock = new ADay(2024, 12, 20); // after its last swap: what a stranger sees whenever he comes
             using var shop = ShopFile.Open(record, clock);
             var acts = new WorkbenchActs(shop, clock, UnitSystem.Metric, Edge.DemoBanner);
             _ = acts.WhatNow().ToList(); // the start page has judged every vehicle before one is chosen
             using var screen = new HeadlessScreen();
             using var workbench = new WorkbenchScreen(acts, BenchPages.All(shop, clock));
+            workbench.Say(Edge.DemoWelcome);
             screen.Show(workbench).Press((Key)'1');
             ExpectedScreen.Matches("demo-80x24", screen.Text);
         }
