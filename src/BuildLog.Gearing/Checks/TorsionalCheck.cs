@@ -82,7 +82,7 @@ internal sealed class TorsionalCheck : ICheck
         var front = joints[0].Compound.Value;
         var cures = Tenths(sure)
             .Where(angle => joints.Count > 2 || Math.Abs(angle - front) <= EndsApart + Rounding)
-            .Where(angle => IsCured([.. joints.SkipLast(1), Opened(joints[^1], angle)], inLine, turns))
+            .Where(angle => Turned(joints[^1], angle).All(turned => IsCured([.. joints.SkipLast(1), turned], inLine, turns)))
             .ToList();
         return cures.Count == 0 ? null
             : Said.As($"a rear joint angle of {Said.Between(cures[0], cures[^1], Units.Degree, 1)}: turn the pinion, or raise or lower the gearbox's mount");
@@ -122,6 +122,10 @@ internal sealed class TorsionalCheck : ICheck
     {
         for (var k = Math.Ceiling((angles.Low / Tenth) - 1e-6); k <= Math.Floor((angles.High / Tenth) + 1e-6); k++) yield return k * Tenth;
     }
+
+    // A joint that stands nearly straight may be turned to either side, and what the two joints share then adds up or cancels.
+    private static IEnumerable<JointAngle> Turned(JointAngle joint, double angle)
+        => joint.Compound.Value < joint.Compound.Expanded95 ? [Opened(joint, angle), Opened(joint, -angle)] : [Opened(joint, angle)];
 
     /// <summary>The joint at another angle in the plane it works in, known as well as it is now.</summary>
     private static JointAngle Opened(JointAngle joint, double angle)

@@ -215,7 +215,7 @@ public sealed class EveryCureTests
     private static IReadOnlyList<Inclination> Behind(IReadOnlyList<Inclination> line, double degrees)
     {
         var (shaft, pinion) = (line[1].Side!.Value.Value, line[2].Side!.Value);
-        return [line[0], line[1], new(InventedShaft.Known(pinion - pinion.Value + shaft - (Math.Sign(shaft - pinion.Value) * degrees * InventedShaft.Degree)))];
+        return [line[0], line[1], new(InventedShaft.Known(pinion - pinion.Value + shaft - ((pinion.Value <= shaft ? 1 : -1) * degrees * InventedShaft.Degree)))];
     }
 
     private static Propshaft Again(Propshaft shaft, ShaftPiece piece, Known? joint = null, SlipJoint? slip = null, IReadOnlyList<Inclination>? line = null) => new(shaft.Name, piece)
