@@ -12,7 +12,7 @@ public static class DeadlineForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", Spoken("What")) { Initial = deadline.What, Hint = Spoken("such as test station, second look"), Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")) },
+            new TextEntry("what", Spoken("What")) { IsRemembered = true, RememberedAs = "deadline", Initial = deadline.What, Hint = Spoken("such as test station, second look"), Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")) },
             DayEntry.Due("day", Spoken("Due"), today, deadline.Day == default ? null : deadline.Day),
             OptionalDay.Past("done", Spoken("Done on"), deadline.Done, today),
         ],
