@@ -15,7 +15,7 @@ public sealed record SessionKind(string Words, string Needs)
 
     public static SessionKind LoadedRadius => new(Spoken("loaded radius of the tyres"), FitTyres);
 
-    public static SessionKind ShaftAngles => new(Spoken("angles of a propshaft"), Spoken("fit a propshaft first (f), one in one piece"));
+    public static SessionKind ShaftAngles => new(Spoken("angles of a propshaft"), Spoken("fit one of one piece first (f)"));
 
     public static SessionKind BoltCircle => new(Spoken("bolt circle of axle or wheels"), Spoken("fit an axle or wheels first (f)"));
 

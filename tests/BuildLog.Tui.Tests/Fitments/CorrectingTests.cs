@@ -81,10 +81,10 @@ public sealed class CorrectingTests : IDisposable
     public void What_cannot_be_measured_yet_is_listed_with_what_it_waits_for()
     {
         acts.Measure(view.Pick(SessionKind.ShaftAngles.Words));
-        Assert.Equal("Bittern, angles of a propshaft: fit a propshaft first (f), one in one piece.", view.Said[^1]);
+        Assert.Equal("Bittern, angles of a propshaft: fit one of one piece first (f).", view.Said[^1]);
 
         acts.Measure(view, SessionKind.ShaftAngles); // asks nothing: there is only this
-        Assert.Equal("Bittern, angles of a propshaft: fit a propshaft first (f), one in one piece.", view.Said[^1]);
+        Assert.Equal("Bittern, angles of a propshaft: fit one of one piece first (f).", view.Said[^1]);
     }
 
     // Spring goes on for eleven days after the clock's 20 May.
