@@ -8,19 +8,24 @@ internal static class FindableList
     // Of very many matches only the latest are weighed: a glance at each title costs more than finding it.
     private const string Latest =
         """
-        SELECT f."Id", f."Title", f."About"
+        SELECT f."Id", f."Title", f."About", f."Kind"
         FROM (SELECT rowid FROM "FindableText" WHERE "FindableText" MATCH $0 ORDER BY rowid DESC LIMIT 2000) AS found JOIN "Findables" AS f ON f."Id" = found.rowid
         """;
 
+    // An attachment refers to what it is about by its uid alone: it speaks of whatever that speaks of.
     private const string Shown =
         """
         SELECT f."Kind", f."Title", v."Name", c."Name", f."Day", f."Body", f."RecordUid"
         FROM json_each($0) AS best
             JOIN "Findables" AS f ON f."Id" = best.value
-            LEFT JOIN "Vehicles" AS v ON v."Id" = f."VehicleId"
-            LEFT JOIN "Components" AS c ON c."Id" = f."ComponentId"
+            LEFT JOIN "Attachments" AS a ON a."Uid" = f."RecordUid"
+            LEFT JOIN "Findables" AS o ON o."RecordUid" = a."AboutUid"
+            LEFT JOIN "Vehicles" AS v ON v."Id" = coalesce(f."VehicleId", o."VehicleId")
+            LEFT JOIN "Components" AS c ON c."Id" = coalesce(f."ComponentId", o."ComponentId")
         ORDER BY best.key
         """;
+
+    private static readonly string Attached = Matter.Attachment.InWords().Text;
 
     public static IReadOnlyList<Found> Find(ShopContext db, string typed, int limit)
     {
@@ -42,15 +47,16 @@ internal static class FindableList
         return found;
     }
 
+    // A file that is called like a vehicle comes after the vehicle.
     private static IReadOnlyList<long> Best(ShopContext db, string query, string typed, int limit)
     {
         var closeness = new Closeness(typed);
-        var weighed = new List<(long Id, int Closeness)>();
+        var weighed = new List<(long Id, int Closeness, bool IsAttached)>();
         using (var row = db.Rows.Command(Latest, query).ExecuteReader())
         {
-            while (row.Read()) weighed.Add((row.GetInt64(0), closeness.Of(row.GetString(1), row.GetString(2))));
+            while (row.Read()) weighed.Add((row.GetInt64(0), closeness.Of(row.GetString(1), row.GetString(2)), row.GetString(3) == Attached));
         }
 
-        return [.. weighed.OrderByDescending(one => one.Closeness).ThenByDescending(one => one.Id).Take(limit).Select(one => one.Id)];
+        return [.. weighed.OrderByDescending(one => one.Closeness).ThenBy(one => one.IsAttached).ThenByDescending(one => one.Id).Take(limit).Select(one => one.Id)];
     }
 }

@@ -118,5 +118,8 @@ public sealed class Vehicle : Entered
             throw new RefusedException($"{what.Text}-class", Spoken($"'{name}' is no {what} class; there are {string.Join("; ", known)}."), known[0]);
     }
 
+    /// <summary>Whether this is its name, large and small letters being alike.</summary>
+    public bool IsCalled(string name) => NameKey == KeyOf(name);
+
     internal static string KeyOf(string name) => name.Trim().Normalize().ToUpperInvariant();
 }

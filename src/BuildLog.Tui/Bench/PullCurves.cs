@@ -21,15 +21,29 @@ internal static class PullCurves
 
     /// <summary>What has to be known first; empty where nothing is missing.</summary>
     public static string Missing(Driveline driveline)
-        => Lacks(driveline) is [_, ..] missing ? Spoken($"Reserve and hills need {string.Join(", ", missing)}: torque is entered with the engine (f), the rest with the vehicle (e).") : "";
+        => (string.Join(", ", OfEngine(driveline)), string.Join(", ", OfVehicle(driveline))) switch
+        {
+            ("", "") => "",
+            (var engine, "") => Spoken($"Reserve and hills need {engine}: enter it with the engine (f)."),
+            ("", var vehicle) => Spoken($"Reserve and hills need {vehicle}: enter it with the vehicle (e)."),
+            var (engine, vehicle) => Spoken($"Reserve and hills need {engine}, entered with the engine (f), and {vehicle}, entered with the vehicle (e)."),
+        };
 
     /// <summary>What is not known of the engine and the vehicle, each a noun.</summary>
-    public static IReadOnlyList<string> Lacks(Driveline driveline) =>
+    public static IReadOnlyList<string> Lacks(Driveline driveline) => [.. OfEngine(driveline), .. OfVehicle(driveline)];
+
+    private static IReadOnlyList<string> OfEngine(Driveline driveline) =>
     [
         .. driveline.Engine?.Torque is null ? (string[])[Spoken("the engine's torque")] : [],
         .. driveline.Engine is { BeginsAboveRedline: true } ? (string[])[Spoken("the engine's torque below its redline")] : [],
+    ];
+
+    // By the entries of the vehicle's form: a class will do where nobody measured.
+    private static IReadOnlyList<string> OfVehicle(Driveline driveline) =>
+    [
         .. driveline.Load?.Mass is null ? (string[])[Spoken("the vehicle's mass")] : [],
-        .. driveline.Load?.DragArea is null || driveline.Load.RollingResistance is null ? (string[])[Spoken("what air and road take of it")] : [],
+        .. driveline.Load?.DragArea is null ? (string[])[Spoken("the drag area or the kind of body")] : [],
+        .. driveline.Load?.RollingResistance is null ? (string[])[Spoken("the rolling resistance or the kind of tyres")] : [],
     ];
 
     /// <summary>Force that is left on the level, and so the power to accelerate or climb; none below zero.</summary>

@@ -62,15 +62,22 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (found.Count == 0) return [];
 
         var vehicles = shop.Vehicles();
-        var fitted = shop.Parts().Where(place => place.Fitment is not null).ToLookup(place => place.Component.Name, place => place.Fitment!);
+        var parts = shop.Parts();
+        var fitted = parts.Where(place => place.Fitment is not null).ToLookup(place => place.Component.Name, place => place.Fitment!);
         return [.. found.Select(Place)];
 
         FoundPlace Place(Data.Search.Found each)
         {
             var onIt = vehicles.FirstOrDefault(vehicle => vehicle.Name == each.Vehicle)?.Id;
             var fitment = fitted[each.Part ?? each.Title].FirstOrDefault(fitment => onIt is null || fitment.VehicleId == onIt);
-            return FoundPlace.Of(each, onIt ?? fitment?.VehicleId, fitment?.Position.ToString());
+            return FoundPlace.Of(each, onIt ?? fitment?.VehicleId ?? LastWith(each), fitment?.Position.ToString());
         }
+
+        // Papers stay with every vehicle that a part was ever on.
+        long? LastWith(Data.Search.Found each)
+            => each is { Kind: FoundPlace.Attached, Part: { } name } && parts.FirstOrDefault(place => place.Component.Name == name) is { } shelf
+                ? shop.LifeOf(shelf.Component).Service.LastOrDefault()?.Fitment.VehicleId
+                : null;
     }
 
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
@@ -90,14 +97,14 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     public void NewVehicle(IWorkbenchView view)
     {
         Vehicle? added = null;
-        var form = VehicleForm.For(new Vehicle(), edit => added = shop.Add(new Vehicle(), edit));
+        var form = VehicleForm.For(new Vehicle(), edit => added = shop.Add(new Vehicle(), edit), OtherCalled);
         if (view.Fill(form) && added is not null) ShowAndSay(view, added.Id, Spoken($"{added.Name} is in the shop. Next: fit its parts with f."));
     }
 
     public void EditVehicle(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
-        if (view.Fill(VehicleForm.For(vehicle, edit => shop.Change(vehicle, edit)))) ShowAndSay(view, vehicle.Id, Spoken("Changed."));
+        if (view.Fill(VehicleForm.For(vehicle, edit => shop.Change(vehicle, edit), name => OtherCalled(name) is { } other && other.Id != vehicle.Id ? other : null))) ShowAndSay(view, vehicle.Id, Spoken("Changed."));
     }
 
     public void FitPart(IWorkbenchView view, string? position)
@@ -131,10 +138,10 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
             ShowAndSay(view, vehicle.Id, Spoken($"Kept: the roll-out of {wheels.Name}."));
     }
 
-    public void Measure(IWorkbenchView view)
+    public void Measure(IWorkbenchView view, SessionKind? kind = null)
     {
         if (Chosen(view) is not { } vehicle) return;
-        if (new MeasureActs(shop, tallies, units).Run(view, vehicle, Today) is { } said) ShowAndSay(view, vehicle.Id, said);
+        if (new MeasureActs(shop, tallies, units).Run(view, vehicle, Today, kind) is { } said) ShowAndSay(view, vehicle.Id, said);
     }
 
     public void EditGoal(IWorkbenchView view)
@@ -170,6 +177,8 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         var chosen = view.Choose(question, [.. there.Select(place => new ChoiceOption(place.ToString(), $"{place.InWords()}: {fitted.At(place)!.Name}"))]);
         return Enum.TryParse<Position>(chosen, out var position) ? (T)fitted.At(position)! : null;
     }
+
+    private Vehicle? OtherCalled(string name) => shop.Vehicles().FirstOrDefault(each => each.IsCalled(name));
 
     // There may be nothing to take back, or something stands on it: whoever pressed the key says that.
     private void GoThrough(IWorkbenchView view, Func<string?> step)

@@ -9,8 +9,10 @@ internal sealed class ChangesPage(ChangesActs acts) : ListPage(Spoken("Changes")
 {
     private ChangesModel model = new([]);
 
-    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [] :
-        [new((Key)'-', Spoken("Take the chosen change back"), new("-", Spoken("take back")), (_, vehicle) => acts.TakeBack(vehicle.Id, Chosen))];
+    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct =>
+        [new((Key)'-', Spoken("Take the chosen change back"), new("-", Spoken("take back")), (_, vehicle) => acts.TakeBack(vehicle.Id, Chosen!))];
 
     private ChangeLine? Chosen => model.Rows.ElementAtOrDefault(Row);
 

@@ -15,12 +15,14 @@ public static class DecisionForm
         [
             new TextEntry("what", Spoken("Decided"))
             {
+                IsRemembered = true,
+                RememberedAs = "decision",
                 Initial = decision.What,
                 Hint = Spoken("such as axle 3.08 instead of 3.55"),
                 Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")),
             },
             DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Date),
-            new TextEntry("agreed", Spoken("Agreed by")) { Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
+            new TextEntry("agreed", Spoken("Agreed by")) { IsRemembered = true, Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
             new LinesEntry("why", Spoken("Why"), 4) { Initial = decision.Why },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
@@ -33,7 +35,7 @@ public static class DecisionForm
         HelpPage = "Decisions",
         Entries =
         [
-            new TextEntry("title", Spoken("Title")) { Initial = note.Title, Hint = Spoken("such as pinion seal") },
+            new TextEntry("title", Spoken("Title")) { IsRemembered = true, RememberedAs = "note", Initial = note.Title, Hint = Spoken("such as pinion seal") },
             DayEntry.Past("day", Spoken("Date"), today, note.Date == default ? null : note.Date),
             new LinesEntry("body", Spoken("Note"), 6) { Initial = note.Body },
         ],

@@ -10,14 +10,16 @@ internal sealed class DecisionsPage(DecisionsActs acts) : ListPage(Spoken("Decis
 {
     private DecisionsModel model = new([]);
 
-    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [AddOne] :
+    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [AddOne] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct =>
     [
         AddOne,
-        new(Key.Enter, Spoken("Edit the chosen decision or note"), new("Enter", Spoken("edit")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen)),
-        new((Key)'-', Spoken("Strike the chosen decision or note"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, Chosen)),
+        new(Key.Enter, Spoken("Edit the chosen decision or note"), new("Enter", Spoken("edit")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen!)),
+        new((Key)'-', Spoken("Strike the chosen decision or note"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, Chosen!)),
     ];
 
-    private PageAct AddOne => new((Key)'+', Spoken("Write down a decision or a note"), new("+", Spoken("add")), (view, vehicle) => acts.Add(view, vehicle.Id));
+    private PageAct AddOne => new((Key)'+', Spoken("Write down a decision or a note"), new("+", Spoken("add")), (view, vehicle) => acts.Add(view, vehicle.Id)) { AtOnce = true };
 
     private DecisionRow? Chosen => model.Rows.ElementAtOrDefault(Row);
 

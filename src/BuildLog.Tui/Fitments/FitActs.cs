@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Fitments;
@@ -21,6 +22,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     // As read for the first effect.
     private VehicleOnBench? bench;
     private RejectedPlans? rejected;
+    private IReadOnlyList<string>? emptied;
 
     /// <summary>Asks what to do and does it.</summary>
     /// <returns>What happened, or null if nothing did.</returns>
@@ -81,7 +83,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     // Said while the form is open: what the part would do to cruise and findings.
     private IReadOnlyList<string> Effect(Component part)
     {
-        bench ??= VehicleOnBench.Read(shop, vehicle, today);
+        ReadBench();
         var after = shop.Trying(bench.Driveline, position, [part])[0];
         rejected ??= RejectedPlans.Of(shop, bench);
         return
@@ -91,6 +93,31 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         ];
     }
 
+    private IReadOnlyList<string> EffectOfNothing()
+    {
+        ReadBench();
+        return emptied ??= EffectWords.Of(bench.Driveline, Without(bench.Driveline), bench.Goals);
+    }
+
+    [MemberNotNull(nameof(bench))]
+    private void ReadBench() => bench ??= VehicleOnBench.Read(shop, vehicle, today);
+
+    private Driveline Without(Driveline driveline) => position switch
+    {
+        Position.Engine => driveline with { Engine = null },
+        Position.Transmission => driveline with { Transmission = null },
+        Position.Overdrive => driveline with { Overdrive = null },
+        Position.TransferCase => driveline with { TransferCase = null },
+        Position.Propshaft => driveline with { Propshaft = null },
+        Position.FrontPropshaft => driveline with { FrontPropshaft = null },
+        Position.RearAxle => driveline with { RearAxle = null },
+        Position.FrontAxle => driveline with { FrontAxle = null },
+        Position.Tyres => driveline with { Tyres = null, LoneFrontTyres = driveline.Tyres?.FrontPair ?? driveline.LoneFrontTyres },
+        Position.FrontTyres => driveline with { Tyres = driveline.Tyres is { } rear ? rear with { FrontPair = null } : null, LoneFrontTyres = null },
+        Position.Speedometer => driveline with { Speedometer = null },
+        _ => throw new InvalidOperationException($"No such position: {position}."),
+    };
+
     private string Fitted(Component part) => Spoken($"Fitted to {vehicle.Name}: {part.Name}.");
 
     private string? EditHere(IFormHost host, Component here)
@@ -99,7 +126,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private Component? Here() => shop.DrivelineOn(vehicle, today).At(position);
 
     private string? TakeOff(IFormHost host, Component here)
-        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason)))
+        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason), EffectOfNothing))
             ? Spoken($"Off and on the shelf: {here.Name}.")
             : null;
 }

@@ -56,11 +56,18 @@ public static class FitForm
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
 
-    public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
+    /// <summary>Taking a part off with nothing in its place.</summary>
+    /// <param name="part">What comes off.</param>
+    /// <param name="vehicle">The vehicle it comes off.</param>
+    /// <param name="today">The day it is.</param>
+    /// <param name="save">Stores it.</param>
+    /// <param name="effect">What its place being empty does.</param>
+    public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save, Func<IReadOnlyList<string>> effect) => new()
     {
         Title = Spoken($"Take {part.Name} off {vehicle}"),
         HelpPage = "Parts",
         SaveCaption = Spoken("Take off"),
+        Echo = _ => effect(),
         Entries = [.. Facts(today)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };

@@ -23,6 +23,8 @@ internal abstract class BeforeFormScreen : Popup
         ShowKeys(onward, new KeyHint("↑↓", Spoken("scroll")), new KeyHint("F1", Spoken("help")), new KeyHint("Esc", Spoken("leave")));
     }
 
+    protected override string? HelpPage => helpPage;
+
     protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 5;
 
     /// <returns>Whether its key was pressed.</returns>
@@ -30,13 +32,6 @@ internal abstract class BeforeFormScreen : Popup
     {
         app.Run(screen);
         return screen.goesOn;
-    }
-
-    protected override bool OnKeyDownNotHandled(Key key)
-    {
-        if (key != Key.F1) return base.OnKeyDownNotHandled(key);
-        HelpScreen.Show(App!, helpPage);
-        return true;
     }
 
     /// <summary>Goes on; where there is more to read first, to that.</summary>

@@ -32,6 +32,9 @@ internal class ChoiceBox : View
 
     public event EventHandler<string>? ValueChanged;
 
+    /// <summary>Page of the help that F1 opens over its list; null for none.</summary>
+    public string? HelpPage { get; init; }
+
     /// <summary>Rows it takes at a width.</summary>
     public int RowsAt(int width) => Places(width) is { } places ? places[^1].Row + places[^1].Lines.Count : 1;
 
@@ -59,7 +62,7 @@ internal class ChoiceBox : View
     {
         if (key == Key.Enter && (Chosen < 0 || Places(Viewport.Width) is null) && App is { } app)
         {
-            if (Chooser.Choose(app, title, options, value) is { } chosen) Take(chosen);
+            if (Chooser.Choose(app, title, options, value, HelpPage) is { } chosen) Take(chosen);
             return true;
         }
 

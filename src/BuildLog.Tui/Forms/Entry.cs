@@ -26,6 +26,13 @@ public sealed record TextEntry(string Id, string Caption) : Entry(Id, Caption)
 {
     /// <summary>What is saved here is suggested another time.</summary>
     public bool IsRemembered { get; init; }
+
+    /// <summary>What it is suggested for: entries of the same kind in several forms share it, and others that only have the same id do not.</summary>
+    public string RememberedAs
+    {
+        get => field ?? Id;
+        init;
+    }
 }
 
 /// <summary>Several readings, one a line.</summary>

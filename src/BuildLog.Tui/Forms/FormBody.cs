@@ -86,7 +86,7 @@ internal sealed class FormBody : View
     {
         View input = entry switch
         {
-            ChoiceEntry choice => BoxFor(entry, new ChoiceBox(entry.Caption, choice.Options, state.Text(entry.Id))),
+            ChoiceEntry choice => BoxFor(entry, new ChoiceBox(entry.Caption, choice.Options, state.Text(entry.Id)) { HelpPage = form.HelpPage }),
             YesNoEntry => BoxFor(entry, new YesNoBox(entry.Caption, state.Text(entry.Id))),
             LinesEntry => LinesFor(entry),
             _ => FieldFor(entry),
@@ -144,7 +144,7 @@ internal sealed class FormBody : View
     private void FocusChanged(Entry entry, bool hasFocus)
     {
         if (hasFocus) ScrollTo(entry.Id);
-        else state.CheckWhenLeft(entry);
+        else if (state.CheckWhenLeft(entry)) Changed?.Invoke(this, EventArgs.Empty);
         SetNeedsLayout();
         SetNeedsDraw();
     }

@@ -19,6 +19,7 @@ internal sealed class FormScreen : Popup
     private readonly View outOfView = new() { X = 1, Width = Dim.Fill(1), Height = 1, CanFocus = false };
     private readonly Button save;
     private readonly Button leave = new() { Text = Spoken("Leave"), ShadowStyle = ShadowStyles.None };
+    private Action<string>? refused;
     private bool saved;
     private bool hasWaited; // for another program that writes to the record
 
@@ -67,6 +68,8 @@ internal sealed class FormScreen : Popup
         ShowEcho();
     }
 
+    protected override string? HelpPage => form.HelpPage;
+
     protected override int WantedWidth => 90;
 
     protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
@@ -79,20 +82,25 @@ internal sealed class FormScreen : Popup
 
     /// <summary>Shows the cautions and the set-up where there are any, then the form; what was left half filled is offered again.</summary>
     /// <returns>True when it was saved.</returns>
-    public static bool Fill(IApplication app, Form form, Scratchpad pad)
+    /// <param name="app">Whose terminal.</param>
+    /// <param name="form">What is asked.</param>
+    /// <param name="pad">Where it is kept until it is saved.</param>
+    /// <param name="refused">Hears why it could not be saved, though every entry was as it should be; null where nobody keeps that.</param>
+    public static bool Fill(IApplication app, Form form, Scratchpad pad, Action<string>? refused = null)
     {
         if (form.Cautions.Count > 0 && !CautionsScreen.Acknowledge(app, form.Title, form.Cautions, form.HelpPage)) return false;
         if (form.SetUp.Count > 0 && !SetUpScreen.GoOn(app, form.Title, form.SetUp, form.HelpPage)) return false;
         if (form.Entries.Count == 0) return form.Save(new FormValues(new Dictionary<string, string>())) is Saved;
-        using var screen = new FormScreen(form, pad, TakenUp(app, form.Title, pad));
+        using var screen = new FormScreen(form, pad, TakenUp(app, form, pad)) { refused = refused };
         app.Run(screen);
         return screen.saved;
     }
 
-    private static IReadOnlyDictionary<string, string>? TakenUp(IApplication app, string title, Scratchpad pad)
+    private static IReadOnlyDictionary<string, string>? TakenUp(IApplication app, Form form, Scratchpad pad)
     {
+        var title = form.Title;
         if (pad.Draft(title) is not { } draft) return null;
-        var afresh = Ask.Confirm(app, new Question(Spoken("Typed before, not saved"), Spoken($"\"{title}\" was left half filled. Go on with what you typed?"), Spoken("Throw it away"), Spoken("Go on with it")));
+        var afresh = Ask.Confirm(app, new Question(Spoken("Typed before, not saved"), Spoken($"\"{title}\" was left half filled. Go on with what you typed?"), Spoken("Throw it away"), Spoken("Go on with it")), form.HelpPage);
         if (!afresh) return draft;
         pad.DropDraft(title);
         return null;
@@ -127,16 +135,9 @@ internal sealed class FormScreen : Popup
         return true;
     }
 
-    protected override bool OnKeyDownNotHandled(Key key)
-    {
-        if (key != Key.F1) return base.OnKeyDownNotHandled(key);
-        HelpScreen.Show(App!, form.HelpPage);
-        return true;
-    }
-
     protected override bool? Leave()
     {
-        if (state.BeforeLeaving is { } question && !Ask.Confirm(App!, question)) return true;
+        if (state.BeforeLeaving is { } question && !Ask.Confirm(App!, question, form.HelpPage)) return true;
         state.Leave();
         return base.Leave();
     }
@@ -183,6 +184,7 @@ internal sealed class FormScreen : Popup
         var (done, firstWrong) = state.TrySave();
         SayMeanwhile(""); // it may have waited for another program
         ShowEcho();
+        if (state.RefusedAtSaving is { } sentence) refused?.Invoke(sentence);
         if (done)
         {
             saved = true;

@@ -21,6 +21,9 @@ internal sealed class FormState
     /// <summary>Message for the form as a whole; empty for none.</summary>
     public string FormMessage { get; private set; } = "";
 
+    /// <summary>Why the latest wish to save failed though every entry was as it should be; null where it did not.</summary>
+    public string? RefusedAtSaving { get; private set; }
+
     /// <summary>Whether anything differs from what stood there at first.</summary>
     public bool IsChanged => form.Entries.Any(entry => typed[entry.Id] != entry.Initial);
 
@@ -33,8 +36,10 @@ internal sealed class FormState
     /// <summary>What stands in the entries that show.</summary>
     public FormValues Values => ShownAndTheirValues().Values;
 
-    /// <summary>What the values so far come to.</summary>
-    public IReadOnlyList<string> Echo => form.Echo?.Invoke(Values) ?? [];
+    /// <summary>What the values so far come to; while an entry is wrong, that one is named instead: it may be what the rest hangs on.</summary>
+    public IReadOnlyList<string> Echo => form.Echo?.Invoke(Values) is not [_, ..] said ? []
+        : Shown.FirstOrDefault(entry => messages.ContainsKey(entry.Id)) is { } wrong ? [Spoken($"What it comes to is said once “{wrong.Caption.Trim()}” is right.")]
+        : said;
 
     public string Text(string id) => typed[id];
 
@@ -70,7 +75,7 @@ internal sealed class FormState
 
     /// <summary>How an entry would go on if it were what was saved there another time; null for nothing to suggest.</summary>
     public string? SuggestionFor(Entry entry)
-        => entry is TextEntry { IsRemembered: true } && typed[entry.Id].Length > 0 ? pad.Suggest(entry.Id, typed[entry.Id]) : null;
+        => entry is TextEntry { IsRemembered: true } text && typed[entry.Id].Length > 0 ? pad.Suggest(text.RememberedAs, typed[entry.Id]) : null;
 
     /// <summary>The message at an entry; its sign sets it apart from a hint where there are no colours.</summary>
     public string? MessageOf(string id) => messages.TryGetValue(id, out var message) ? "! " + message : null;
@@ -83,9 +88,12 @@ internal sealed class FormState
     }
 
     /// <summary>Looks at one entry as soon as it is left, unless nothing was typed yet.</summary>
-    public void CheckWhenLeft(Entry entry)
+    /// <returns>Whether something else is said of it than before.</returns>
+    public bool CheckWhenLeft(Entry entry)
     {
+        var before = MessageOf(entry.Id);
         if (typed[entry.Id].Trim().Length > 0) Check(entry, Values);
+        return MessageOf(entry.Id) != before;
     }
 
     /// <summary>Checks everything that shows and, if all is well, saves.</summary>
@@ -94,12 +102,15 @@ internal sealed class FormState
     {
         FormMessage = "";
         WaitsForTheRecord = false;
+        RefusedAtSaving = null;
         var (shown, values) = ShownAndTheirValues();
         messages.Clear();
         foreach (var entry in shown) Check(entry, values);
         if (shown.FirstOrDefault(entry => messages.ContainsKey(entry.Id)) is { } wrong) return (false, wrong.Id);
 
-        switch (form.Save(values))
+        var outcome = form.Save(values);
+        RefusedAtSaving = outcome is RefusedEntry entrys ? entrys.Message : (outcome as RefusedForm)?.Message;
+        switch (outcome)
         {
             case RefusedEntry refused when shown.Any(entry => entry.Id == refused.EntryId):
                 messages[refused.EntryId] = refused.Message;
@@ -113,7 +124,7 @@ internal sealed class FormState
                 return (false, null);
             default:
                 pad.DropDraft(form.Title);
-                pad.Remember(shown.OfType<TextEntry>().Where(entry => entry.IsRemembered).ToDictionary(entry => entry.Id, entry => typed[entry.Id], StringComparer.Ordinal));
+                pad.Remember(shown.OfType<TextEntry>().Where(entry => entry.IsRemembered).ToDictionary(entry => entry.RememberedAs, entry => typed[entry.Id], StringComparer.Ordinal));
                 return (true, null);
         }
     }

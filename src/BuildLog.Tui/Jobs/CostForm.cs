@@ -14,7 +14,7 @@ public static class CostForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", Spoken("What")) { Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
+            new TextEntry("what", Spoken("What")) { IsRemembered = true, RememberedAs = "cost", Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
             new TextEntry("amount", Spoken("Amount"))
             {
                 Hint = Spoken($"such as 45.50; bare is {currency.Code}; -20 was got back"),

@@ -14,6 +14,8 @@ public static class DeadlineForm
         [
             new TextEntry("what", Spoken("What"))
             {
+                IsRemembered = true,
+                RememberedAs = "deadline",
                 Initial = deadline.What,
                 Hint = Spoken("such as test station, second look"),
                 Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")),

@@ -19,8 +19,8 @@ public static class HoursForm
                 Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null,
             },
             DayEntry.Past("day", Spoken("Date"), today),
-            new TextEntry("what", Spoken("What")) { Hint = Spoken("one line") },
-            new TextEntry("who", Spoken("Who")) { Hint = Spoken("empty: you") },
+            new TextEntry("what", Spoken("What")) { IsRemembered = true, RememberedAs = "work", Hint = Spoken("one line") },
+            new TextEntry("who", Spoken("Who")) { IsRemembered = true, Hint = Spoken("empty: you") },
         ],
         Save = values => Forms.Checks.Try(() => save(work =>
             (work.Hours, work.Date, work.What, work.Who) = (values["hours"], DayText.ReadPast(values["day"], today).OrRefuse(), values["what"], values["who"]))),

@@ -21,6 +21,8 @@ public static class JobForm
         [
             new TextEntry("title", Spoken("To be done"))
             {
+                IsRemembered = true,
+                RememberedAs = "job",
                 Initial = job.Title,
                 Hint = Spoken("such as Rebuild the brake cylinders"),
                 Check = Forms.Checks.Filled("title", Spoken("A job needs a title, such as Rebuild the brake cylinders.")),
@@ -28,7 +30,7 @@ public static class JobForm
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
             OptionalDay.Due("due", Spoken("Due"), job.Due, today),
             new YesNoEntry("handover", Spoken("Before handover")) { IsYes = job.BeforeHandover, Hint = Spoken("yes: no handover while it is open") },
-            new TextEntry("blocked", Spoken("Waits for")) { Initial = job.BlockedBy, Hint = Spoken("such as machine shop; empty for nothing") },
+            new TextEntry("blocked", Spoken("Waits for")) { IsRemembered = true, Initial = job.BlockedBy, Hint = Spoken("such as machine shop; empty for nothing") },
             new ChoiceEntry("part", Spoken("Or for a part"), [new(Nothing, Spoken("none")), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
             {
                 Initial = job.WaitsForId is { } id ? IdOf(id) : Nothing,

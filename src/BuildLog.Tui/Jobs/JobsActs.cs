@@ -3,6 +3,7 @@ using BuildLog.Data.Costs;
 using BuildLog.Data.Deadlines;
 using BuildLog.Data.Jobs;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Jobs;
 
@@ -44,11 +45,11 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
         return isOver ? Spoken($"To be done again: {row.Title}.") : Spoken($"Done: {row.Title}.");
     }
 
-    public string? Hours(IFormHost host, long vehicleId, JobRow row)
+    public string? Hours(IWorkbenchView view, long vehicleId, JobRow row)
     {
-        if (row.Kind != JobRowKind.Job) return Tell(host, Spoken("Hours belong to a job: choose one, or add it with +."));
+        if (row.Kind != JobRowKind.Job) return Say(view, Spoken("Hours belong to a job: choose one, or add it with +."));
         var job = Job(vehicleId, row);
-        return Filled(host, HoursForm.For(job, Today, edit => shop.Add(new WorkEntry(job), edit)), Spoken($"Hours noted: {job.Title}."));
+        return Filled(view, HoursForm.For(job, Today, edit => shop.Add(new WorkEntry(job), edit)), Spoken($"Hours noted: {job.Title}."));
     }
 
     /// <param name="row">Null for a cost of the vehicle as a whole.</param>
@@ -60,22 +61,22 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     }
 
     /// <summary>Gives work of this job out, or takes it back in.</summary>
-    public string? GiveOut(IFormHost host, long vehicleId, JobRow row)
+    public string? GiveOut(IWorkbenchView view, long vehicleId, JobRow row)
     {
-        if (row.Kind != JobRowKind.Job) return Tell(host, Spoken("Work given out belongs to a job: choose one, or add it with +."));
+        if (row.Kind != JobRowKind.Job) return Say(view, Spoken("Work given out belongs to a job: choose one, or add it with +."));
         var job = Job(vehicleId, row);
         if (shop.OutsideWork(shop.FindVehicle(vehicleId)).FirstOrDefault(work => work.JobId == job.Id && work.Back is null) is { } away)
-            return Filled(host, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), Spoken($"Back: {away.What}."));
+            return Filled(view, OutsideWorkForm.Back(away, Today, edit => shop.Change(away, edit)), Spoken($"Back: {away.What}."));
 
         var form = OutsideWorkForm.New(job, [.. shop.Suppliers().Select(supplier => supplier.Name)], Today, (name, edit) => shop.Add(new OutsideWork(job, shop.SupplierCalled(name)), edit));
-        return Filled(host, form, Spoken($"Given out for {job.Title}."));
+        return Filled(view, form, Spoken($"Given out for {job.Title}."));
     }
 
     private static string? Filled(IFormHost host, Form form, string said) => host.Fill(form) ? said : null;
 
-    private static string? Tell(IFormHost host, string sentence)
+    private static string? Say(IWorkbenchView view, string sentence)
     {
-        host.Tell(Spoken("Not here"), [sentence]);
+        view.Say(sentence);
         return null;
     }
 

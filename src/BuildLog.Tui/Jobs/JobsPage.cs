@@ -10,17 +10,16 @@ internal sealed class JobsPage(JobsActs acts) : ListPage(Spoken("Jobs"), Spoken(
 {
     private JobsModel model = new([], "");
 
-    public override IReadOnlyList<PageAct> Acts =>
+    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [.. EveryAct.Where(act => act.AtOnce)] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct =>
     [
-        new((Key)'+', Spoken("Add a job or a deadline"), new("+", Spoken("add")), (view, vehicle) => acts.Add(view, vehicle.Id)),
-        .. Chosen is null ? Array.Empty<PageAct>() :
-        [
-            new(Key.Enter, Spoken("Edit the chosen job or deadline"), new("Enter", Spoken("edit")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen)),
-            new((Key)'d', Spoken("Mark the job or deadline done, or open it again"), new("d", Spoken("done")), (_, vehicle) => acts.Done(vehicle.Id, Chosen)),
-            new((Key)'h', Spoken("Note hours worked on the job"), new("h", Spoken("hours")), (view, vehicle) => acts.Hours(view, vehicle.Id, Chosen)),
-        ],
-        new((Key)'c', Spoken("Note a cost of the job, or of the vehicle"), new("c", Spoken("cost")), (view, vehicle) => acts.Spend(view, vehicle.Id, Chosen)),
-        .. Chosen is null ? Array.Empty<PageAct>() : [new((Key)'o', Spoken("Give work of the job out, or take it back in"), new("o", Spoken("give out")), (view, vehicle) => acts.GiveOut(view, vehicle.Id, Chosen))],
+        new((Key)'+', Spoken("Add a job or a deadline"), new("+", Spoken("add")), (view, vehicle) => acts.Add(view, vehicle.Id)) { AtOnce = true },
+        new(Key.Enter, Spoken("Edit the chosen job or deadline"), new("Enter", Spoken("edit")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen!)),
+        new((Key)'d', Spoken("Mark the job or deadline done, or open it again"), new("d", Spoken("done")), (_, vehicle) => acts.Done(vehicle.Id, Chosen!)),
+        new((Key)'h', Spoken("Note hours worked on the job"), new("h", Spoken("hours")), (view, vehicle) => acts.Hours(view, vehicle.Id, Chosen!)),
+        new((Key)'c', Spoken("Note a cost of the job, or of the vehicle"), new("c", Spoken("cost")), (view, vehicle) => acts.Spend(view, vehicle.Id, Chosen)) { AtOnce = true },
+        new((Key)'o', Spoken("Give work of the job out, or take it back in"), new("o", Spoken("give out")), (view, vehicle) => acts.GiveOut(view, vehicle.Id, Chosen!)),
     ];
 
     private JobRow? Chosen => model.Rows.ElementAtOrDefault(Row);

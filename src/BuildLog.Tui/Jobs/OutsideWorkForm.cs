@@ -15,9 +15,11 @@ public static class OutsideWorkForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", Spoken("Work")) { Hint = Spoken("such as balance the propshaft"), Check = Forms.Checks.Filled("what", Spoken("Say what they are to do, such as balance the propshaft.")) },
+            new TextEntry("what", Spoken("Work")) { IsRemembered = true, RememberedAs = "outside work", Hint = Spoken("such as balance the propshaft"), Check = Forms.Checks.Filled("what", Spoken("Say what they are to do, such as balance the propshaft.")) },
             new TextEntry("to", Spoken("Sent to"))
             {
+                IsRemembered = true,
+                RememberedAs = "supplier",
                 Hint = known.Count > 0 ? Spoken($"such as {known[0]}; a new name is entered") : Spoken("the name of the shop"),
                 Check = Forms.Checks.Filled("to", Spoken("Say who gets it, such as Tolland machine shop.")),
             },

@@ -35,10 +35,16 @@ public sealed class AxleTally(string part, Wheels wheels) : RatioTally(part, Cou
 
     private string WheelTurns => OtherDriven is null ? Spoken("wheel turns") : Spoken("turns of each wheel");
 
+    /// <summary>Once two ratios that are sold can be told apart; where only one can be meant, after the usual turns.</summary>
+    public override bool IsEnough => DrivenTurns > 0 && SettledDrivingTurns > 0 && CountSoFar.Understood(out var count)
+        && (RatioCandidates.For(count.Ratio).Ranked is [var best, var second, ..] ? More(best, second) <= 0 : base.IsEnough);
+
+    private int More(RatioCandidate best, RatioCandidate second) => TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - CountedTurns;
+
     private IEnumerable<string> ToSettle(IReadOnlyList<RatioCandidate> candidates)
     {
         if (candidates is not [var best, var second, ..]) yield break;
-        var more = TurnCount.WheelTurnsToTell(best.Ratio, second.Ratio, wheels, ReadAtTheEnd) - CountedTurns;
+        var more = More(best, second);
         yield return more switch
         {
             <= 0 => Spoken($"Enough to tell {best.Name} from {second.Name}, once the last part is read to a quarter turn."),

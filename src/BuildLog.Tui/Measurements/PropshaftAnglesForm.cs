@@ -29,7 +29,7 @@ public static class PropshaftAnglesForm
         [
             .. Asked.SelectMany(asked => new[]
             {
-                Angle(asked.Member, Seen.Side, Spoken($"{asked.Caption}, side"), Spoken($"{asked.Hint}; front end high is +"), known) with { Check = Forms.Checks.Needed(Id(asked.Member, Seen.Side), text => Read(asked.Member, Seen.Side, text)) },
+                Angle(asked.Member, Seen.Side, Spoken($"{asked.Caption}, side"), Spoken($"{asked.Hint}; front end high is +"), known) with { Check = values => AngleRefusal(values, asked.Member) },
                 Angle(asked.Member, Seen.Above, Spoken("  from above"), Spoken("front end right is +; empty where it lies along the vehicle"), known) with { Check = Forms.Checks.IfTyped(Id(asked.Member, Seen.Above), text => Read(asked.Member, Seen.Above, text)) },
             }),
             .. SessionEntries.For(today, known),
@@ -60,6 +60,10 @@ public static class PropshaftAnglesForm
         ];
         return session;
     }
+
+    // Before the reader of whole readings is asked, which would speak of words that nobody types here.
+    private static string? AngleRefusal(FormValues values, Member member)
+        => values.IsEmpty(Id(member, Seen.Side)) ? Spoken("An angle is missing, such as 5 deg.") : Forms.Checks.Needed(Id(member, Seen.Side), text => Read(member, Seen.Side, text))(values);
 
     private static Parsed<AngleReading> Read(Member member, Seen from, string text) => AngleReading.Read($"{AngleReading.Beginning(member, from)} {text}");
 

@@ -19,12 +19,15 @@ public abstract class RatioTally(string part, CountedEnds ends) : TallyModel(par
         {
             if (DrivenTurns == 0) return [Spoken($"Turn until the {Driven}'s mark is back where it began; count the {Driving}'s turns on the way.")];
             if (SettledDrivingTurns == 0) return [Spoken($"The {Driving} has not come round once yet.")];
-            var parsed = CountOf(FormattableString.Invariant($"{Slow(SettledOtherDrivenTurns)}:{SettledDrivingTurns}.5"));
+            var parsed = CountSoFar;
             if (!parsed.Understood(out var count)) return [parsed.Refusal!.Sentence];
 
             return [Spoken($"Ratio {Rounded.WithInterval(count.Ratio, Units.One)} (95 %), the last part of {Article(Driving)} {Driving} turn not yet read."), .. Says(count)];
         }
     }
+
+    /// <summary>What is counted comes to so far, the part of a turn that nobody has read yet taken for a half.</summary>
+    protected Parsed<TurnCount> CountSoFar => CountOf(FormattableString.Invariant($"{Slow(SettledOtherDrivenTurns)}:{SettledDrivingTurns}.5"));
 
     /// <summary>The count as it is written down, with the quick end's last part of a turn.</summary>
     /// <param name="fraction">Turns, less than one.</param>

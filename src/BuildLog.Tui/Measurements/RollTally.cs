@@ -3,6 +3,8 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>Wheel turns while the vehicle is pushed along; the tape comes afterwards.</summary>
 public sealed class RollTally(string part) : TallyModel(part)
 {
+    private const int BetterTurns = 3;
+
     public override string Title => Spoken($"Roll out: {Part}");
 
     public override string HelpPage => "RollOut";
@@ -12,6 +14,8 @@ public sealed class RollTally(string part) : TallyModel(part)
     public override string? Driving => null;
 
     public override string? NotYet => DrivenTurns == 0 ? Spoken("Roll at least one whole turn first; three or more are better.") : null;
+
+    public override bool IsEnough => DrivenTurns >= BetterTurns;
 
     public override IReadOnlyList<string> Live => DrivenTurns == 0
         ? [Spoken("Chalk the floor under the tyre's mark. Push; each time the mark is down again, count.")]

@@ -7,7 +7,9 @@ namespace BuildLog.Tui.Measurements;
 /// <summary>What is asked before and after a tally: how the wheels turn, and what was left of the propshaft's last turn.</summary>
 public static class TallyForms
 {
-    public static IReadOnlyList<ChoiceOption> ReadingSteps => [new("0.25", Spoken("quarters")), new("0.1", Spoken("tenths")), new("0.03", Spoken("degrees, to ten"))];
+    private const string Degrees = "0.03";
+
+    public static IReadOnlyList<ChoiceOption> ReadingSteps => [new("0.25", Spoken("quarters")), new("0.1", Spoken("tenths")), new(Degrees, Spoken("degrees, to ten"))];
 
     /// <summary>Which way the other wheel turns, with a drawing of the set-up; cautions first.</summary>
     public static Form SetUp(string axle, Action<Wheels> chosen) => new()
@@ -64,13 +66,16 @@ public static class TallyForms
             .. tally.OtherDriven is { } other ? [Other(other)] : Enumerable.Empty<Entry>(),
             new ChoiceEntry("readTo", Spoken("Read in"), ReadingSteps) { Initial = "0.25" },
         ],
-        Echo = values => Part(values).Understood(out var part) ? [Spoken($"Written down as {tally.Reading(part.Fraction, part.OtherFraction)}.")] : [],
+        Echo = values => Part(values).Understood(out var part) ? [Written(values, tally.Reading(part.Fraction, part.OtherFraction), part)] : [],
         Save = values =>
         {
             read(Part(values).OrRefuse());
             return SaveOutcome.Done;
         },
     };
+
+    private static string Written(FormValues values, string reading, LastPart part) => part.ReadTo == values["readTo"] ? Spoken($"Written down as {reading}.")
+        : Spoken($"Written down as {reading}, read in {ReadingSteps.First(step => step.Value == part.ReadTo).Words}, as typed.");
 
     private static TextEntry Other(string wheel) => new("other", Spoken($"Part, {wheel}"))
     {
@@ -79,7 +84,11 @@ public static class TallyForms
     };
 
     private static Parsed<LastPart> Part(FormValues values)
-        => TallyFraction.Read(values["fraction"]).Then(fraction => TallyFraction.Read(values["other"]).Then<LastPart>(other => new LastPart(fraction, values["readTo"], other)));
+        => TallyFraction.Read(values["fraction"]).Then(fraction => TallyFraction.Read(values["other"]).Then<LastPart>(other => new LastPart(fraction, StepOf(values), other)));
+
+    // What is typed in degrees was not read in quarters, whatever was left chosen.
+    private static string StepOf(FormValues values)
+        => TallyFraction.IsInDegrees(values["fraction"]) || TallyFraction.IsInDegrees(values["other"]) ? Degrees : values["readTo"];
 
     private static Wheels WheelsOf(FormValues values) => Enum.TryParse<Wheels>(values["wheels"], out var wheels) ? wheels : Wheels.OneHeld;
 

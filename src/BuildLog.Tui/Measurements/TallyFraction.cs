@@ -12,13 +12,18 @@ public static class TallyFraction
     {
         var typed = text.Trim();
         if (typed.Length == 0) return 0;
-        var degrees = typed.TrimEnd('°');
-        if (degrees.EndsWith("deg", StringComparison.OrdinalIgnoreCase)) degrees = degrees[..^3];
-        var isDegrees = degrees.Length < typed.Length;
-        return QuantityText.ReadNumber(isDegrees ? degrees.Trim() : typed).In(text).Then<double>(number => (isDegrees ? number / 360 : number) switch
+        var number = WithoutDegrees(typed);
+        var isDegrees = number.Length < typed.Length;
+        return QuantityText.ReadNumber(isDegrees ? number.Trim() : typed).In(text).Then<double>(read => (isDegrees ? read / 360 : read) switch
         {
             >= 0 and < 1 and var turns => turns,
             _ => new Refusal("fraction", Spoken($"{Shown.Quoted(typed)} is not part of a turn: none to less than one; degrees with their sign."), Right),
         });
     }
+
+    /// <summary>Whether it is typed in degrees.</summary>
+    public static bool IsInDegrees(string text) => WithoutDegrees(text.Trim()).Length < text.Trim().Length;
+
+    private static string WithoutDegrees(string typed)
+        => typed.EndsWith("deg", StringComparison.OrdinalIgnoreCase) ? typed[..^3] : typed.TrimEnd('°');
 }

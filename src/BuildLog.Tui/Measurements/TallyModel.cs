@@ -63,6 +63,9 @@ public abstract class TallyModel(string part)
             : counted.Peek() != TallyEnd.Driven ? Spoken($"Stop on a whole turn of the {Driven}: turn on until its mark is back.")
             : null;
 
+    /// <summary>Whether what is counted so far will do.</summary>
+    public virtual bool IsEnough => DrivenTurns >= UsualTurns;
+
     /// <summary>Every turn in the order it came, to go on another day.</summary>
     public string Written
     {

@@ -6,7 +6,7 @@ using Terminal.Gui.Views;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>The tally: the whole screen, two large numbers, a key for each end. Any other key that types counts the propshaft, so that a clicker will do.</summary>
+/// <summary>The tally: the whole screen, two large numbers, a key for each end. Any other key counts the propshaft, so that a clicker will do, whatever it sends.</summary>
 internal sealed class TallyScreen : Runnable
 {
     private const int NumbersTop = 4;
@@ -14,11 +14,17 @@ internal sealed class TallyScreen : Runnable
     private readonly TallyModel tally;
     private readonly KeyLine keys = new();
     private readonly LeastSize leastSize = new() { KeepsKeysOut = false };
+    private readonly Action? bell;
+    private bool hadEnough;
     private string message = "";
 
-    public TallyScreen(TallyModel tally)
+    /// <param name="tally">What is counted.</param>
+    /// <param name="bell">What sounds for a hand under a car, which looks at no screen; null for the terminal's bell.</param>
+    public TallyScreen(TallyModel tally, Action? bell = null)
     {
         this.tally = tally;
+        this.bell = bell;
+        hadEnough = tally.IsEnough;
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
         CanFocus = true;
         foreach (var key in new[] { Key.Space, Key.Enter }) KeyBindings.Remove(key);
@@ -29,7 +35,7 @@ internal sealed class TallyScreen : Runnable
             ShowKeys();
         };
         AddCommand(Command.Cancel, () => Close(done: false));
-        AddCommand(Command.Save, () => tally.NotYet is { } notYet ? Say(notYet) : Close(done: true));
+        AddCommand(Command.Save, End);
         KeyBindings.Add(Key.Esc, Command.Cancel);
         KeyBindings.Add(Key.S.WithCtrl, Command.Save);
     }
@@ -49,9 +55,12 @@ internal sealed class TallyScreen : Runnable
         if (key == Key.Enter) return Count(TallyEnd.Driven);
         if (key == Key.Tab && tally.OtherDriven is not null) return Count(TallyEnd.OtherDriven);
         if (key == Key.Backspace) return tally.Undo() ? Say(Spoken("Taken back.")) : Say(Spoken("Nothing to take back."));
-        var types = !key.IsCtrl && !key.IsAlt && key.AsRune.Value >= ' ' && key.AsRune.Value != 0x7F;
-        return types ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
+        return Counts(key) ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
     }
+
+    // Clickers made for showing pages send arrows, PgDn or F5.
+    private static bool Counts(Key key)
+        => !key.IsCtrl && !key.IsAlt && key != Key.F1 && key != Key.Esc && key.NoShift != Key.Tab && !key.IsModifierOnly && key != Key.Empty;
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
@@ -114,8 +123,24 @@ internal sealed class TallyScreen : Runnable
     private bool Count(TallyEnd end)
     {
         var isEnd = end == TallyEnd.Driven && tally.DrivenTurns + 1 == TallyModel.UsualTurns;
-        if (tally.Count(end)) App?.Driver?.WriteRaw("\a");
+        if (tally.Count(end) | NowEnough()) Ring();
         return Say(isEnd ? Spoken($"Ten {tally.Driven} turns: enough as a rule. Ctrl+S to end here, or go on.") : "");
+    }
+
+    // Once: what looks like enough may turn out not to be, with the turns after it.
+    private bool NowEnough() => !hadEnough && (hadEnough = tally.IsEnough);
+
+    private void Ring()
+    {
+        if (bell is not null) bell();
+        else App?.Driver?.WriteRaw("\a");
+    }
+
+    private bool? End()
+    {
+        if (tally.NotYet is { } notYet) return Say(notYet);
+        Ring();
+        return Close(done: true);
     }
 
     private bool Say(string text)

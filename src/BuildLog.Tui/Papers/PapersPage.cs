@@ -9,16 +9,18 @@ internal sealed class PapersPage(PapersActs acts) : ListPage(Spoken("Papers"), S
 {
     private PapersModel model = new([]);
 
-    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [AddOne] :
+    public override IReadOnlyList<PageAct> Acts => Chosen is null ? [AddOne] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct =>
     [
-        new(Key.Enter, Spoken("Open the paper with the system's viewer"), new("Enter", Spoken("open")), (view, vehicle) => Told(view, acts.Open(vehicle.Id, Chosen))),
+        new(Key.Enter, Spoken("Open the paper with the system's viewer"), new("Enter", Spoken("open")), (view, vehicle) => Told(view, acts.Open(vehicle.Id, Chosen!))),
         AddOne,
-        new((Key)'c', Spoken("Save a copy of the paper"), new("c", Spoken("copy")), (view, vehicle) => acts.SaveCopy(view, vehicle.Id, Chosen)),
-        new((Key)'l', Spoken("Edit the paper's caption"), new("l", Spoken("label")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen)),
-        new((Key)'-', Spoken("Strike the paper"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, Chosen)),
+        new((Key)'c', Spoken("Save a copy of the paper"), new("c", Spoken("copy")), (view, vehicle) => acts.SaveCopy(view, vehicle.Id, Chosen!)),
+        new((Key)'l', Spoken("Edit the paper's caption"), new("l", Spoken("label")), (view, vehicle) => acts.Edit(view, vehicle.Id, Chosen!)),
+        new((Key)'-', Spoken("Strike the paper"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, Chosen!)),
     ];
 
-    private PageAct AddOne => new((Key)'+', Spoken("Keep a photo or a paper with the vehicle"), new("+", Spoken("add")), (view, vehicle) => acts.Attach(view, vehicle.Id));
+    private PageAct AddOne => new((Key)'+', Spoken("Keep a photo or a paper with the vehicle"), new("+", Spoken("add")), (view, vehicle) => acts.Attach(view, vehicle.Id)) { AtOnce = true };
 
     private PaperRow? Chosen => model.Rows.ElementAtOrDefault(Row);
 

@@ -10,6 +10,9 @@ namespace BuildLog.Tui.Search;
 /// <param name="Page">Title of the page that shows such things.</param>
 public sealed record FoundPlace(string Kind, string Says, long? VehicleId, string Page)
 {
+    /// <summary>The record's word for a photo, receipt or paper.</summary>
+    internal const string Attached = "attachment";
+
     /// <summary>Where the part it speaks of is fitted; null where it is not, or speaks of none.</summary>
     public string? Position { get; init; }
 
@@ -32,7 +35,7 @@ public sealed record FoundPlace(string Kind, string Says, long? VehicleId, strin
         "turn count" or "gear count" or "roll-out" or "teeth" or "loaded radius" or "bolt circle" or "shaft angles" or "weighbridge" or "speedometer run" or "road test" => Spoken("Measured"),
         "job" or "work" or "work given out" or "cost" or "deadline" => Spoken("Jobs"),
         "decision" or "note" => Spoken("Decisions"),
-        "attachment" => Spoken("Papers"),
+        Attached => Spoken("Papers"),
         "wanted part" or "offer" => Spoken("Wanted"),
         "fitment" => Spoken("History"),
         _ when kind.EndsWith("goal", StringComparison.Ordinal) => Spoken("Goal"),

@@ -11,10 +11,11 @@ internal sealed class Ask : Popup
 {
     private readonly Question question;
 
-    private Ask(Question question)
+    private Ask(Question question, string? helpPage)
         : base(question.Title)
     {
         this.question = question;
+        HelpPage = helpPage;
         var text = new TextPage { X = 1, Y = 1, Width = Dim.Fill(1), Height = Dim.Fill(4), CanFocus = false };
         text.Show([TextLine.Of(question.Text)]);
 
@@ -23,7 +24,8 @@ internal sealed class Ask : Popup
         no.Accepting += (_, e) => Answer(e, yes: false);
         yes.Accepting += (_, e) => Answer(e, yes: true);
         Add(text, no, yes);
-        ShowKeys(new KeyHint("← →", Spoken("choose")), new KeyHint("Enter", Spoken("answer")), new KeyHint("Esc", question.No));
+        KeyHint[] help = helpPage is null ? [] : [new("F1", Spoken("help"))];
+        ShowKeys([new("← →", Spoken("choose")), new("Enter", Spoken("answer")), .. help, new("Esc", question.No)]);
 
         AddCommand(Command.Left, () => no.SetFocus());
         AddCommand(Command.Right, () => yes.SetFocus());
@@ -35,11 +37,13 @@ internal sealed class Ask : Popup
 
     protected override int WantedHeight => TextFit.Wrap(question.Text, InnerWidth - 3).Count() + 7;
 
+    protected override string? HelpPage { get; }
+
     private bool Said { get; set; }
 
-    public static bool Confirm(IApplication app, Question question)
+    public static bool Confirm(IApplication app, Question question, string? helpPage = null)
     {
-        using var ask = new Ask(question);
+        using var ask = new Ask(question, helpPage);
         app.Run(ask);
         return ask.Said;
     }

@@ -31,6 +31,9 @@ internal class Popup : Runnable
 
     protected virtual int WantedHeight => 20;
 
+    /// <summary>The help that F1 shows over it; null where whoever opened it has no help.</summary>
+    protected virtual string? HelpPage => null;
+
     /// <summary>Cells inside the border at the width it will get.</summary>
     protected int InnerWidth => OuterWidth - 2;
 
@@ -45,6 +48,13 @@ internal class Popup : Runnable
     {
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning && leastSize.SuperView is null) Add(leastSize); // over all that the box itself has added
+    }
+
+    protected override bool OnKeyDownNotHandled(Key key)
+    {
+        if (key != Key.F1 || HelpPage is not { } page) return base.OnKeyDownNotHandled(key);
+        HelpScreen.Show(App!, page);
+        return true;
     }
 
     protected void ShowKeys(params KeyHint[] hints) => keys.Show(hints);

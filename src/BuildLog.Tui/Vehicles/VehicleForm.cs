@@ -9,7 +9,8 @@ public static class VehicleForm
 {
     /// <param name="vehicle">A new vehicle, or one to be corrected.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save) => new()
+    /// <param name="otherCalled">The other vehicle that has a name already; null for none.</param>
+    public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save, Func<string, Vehicle?>? otherCalled = null) => new()
     {
         Title = vehicle.Name.Length == 0 ? Spoken("New vehicle") : Spoken($"Edit {vehicle.Name}"),
         HelpPage = "Vehicle",
@@ -19,11 +20,11 @@ public static class VehicleForm
             {
                 Initial = vehicle.Name,
                 Hint = Spoken("what the shop calls it, such as Kestrel"),
-                Check = Forms.Checks.Filled("name", Spoken("A vehicle needs a name, such as Kestrel.")),
+                Check = values => NameRefusal(values["name"], otherCalled),
             },
             new TextEntry("description", Spoken("What it is")) { Initial = vehicle.Description, Hint = Spoken("kind, year, maker, model, such as pick-up of 1971, long bed") },
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
-            new TextEntry("owner", Spoken("Owner")) { Initial = vehicle.Owner },
+            new TextEntry("owner", Spoken("Owner")) { IsRemembered = true, Initial = vehicle.Owner },
             new TextEntry("chassis", Spoken("Chassis number")) { Initial = vehicle.ChassisNumber, Hint = Spoken("as stamped") },
             new TextEntry("registration", Spoken("Registration")) { Initial = vehicle.Registration },
             new ChoiceEntry("odometer", Spoken("Odometer counts"), [.. Enum.GetValues<OdometerUnit>().Select(unit => new ChoiceOption(unit.ToString(), unit.InWords()))]) { Initial = vehicle.OdometerUnit.ToString() },
@@ -45,4 +46,9 @@ public static class VehicleForm
             LoadEntries.Apply(values, edited);
         })),
     };
+
+    private static string? NameRefusal(string name, Func<string, Vehicle?>? otherCalled)
+        => name.Trim().Length == 0 ? Spoken("A vehicle needs a name, such as Kestrel.")
+            : otherCalled?.Invoke(name) is { } other ? Spoken($"{other.Name} is in the shop already: give this one a name of its own.")
+            : null;
 }

@@ -12,6 +12,7 @@ internal sealed class WhatNowPage : View
     private const int CardsFrom = 150;
     private const int CardsInARow = 3;
     private const int MostCards = 9;
+    private const int NarrowFindings = 2; // the same as the column after it, for terminals with less room
 
     private readonly TextPage heading = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly OneLineField filter = new() { X = 10, Y = 1, Width = Dim.Fill(1), Visible = false };
@@ -41,11 +42,19 @@ internal sealed class WhatNowPage : View
     /// <summary>The filter has been entered or left: other keys work.</summary>
     public event EventHandler? FilterEntered;
 
+    /// <summary>The key of the filter was pressed once more, before anything was typed: it is not among the vehicles that is looked.</summary>
+    public event EventHandler? FindAsked;
+
+    /// <summary>The vehicles in view, to be copied, with every column; null while there are none.</summary>
+    public TableText? Table => shown.Count == 0 ? null : new(
+        [Spoken("vehicle"), Spoken("state"), Spoken("findings"), Spoken("most pressing"), Spoken("cruise"), Spoken("idle"), Spoken("worked"), Spoken("spent")],
+        [.. shown.Select(row => Cells(row).Where((_, column) => column != NarrowFindings).Select(run => run.Text).ToArray())]);
+
     /// <summary>What is typed goes into the filter.</summary>
     public bool IsFiltering => filter.HasFocus;
 
     public IReadOnlyList<KeyHint> Hints => IsFiltering
-        ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("Esc", Spoken("all"))]
+        ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("/", Spoken("whole shop")), new("Esc", Spoken("all"))]
         : [new("Enter", Spoken("open")), new("/", Spoken("filter"))];
 
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
@@ -99,9 +108,16 @@ internal sealed class WhatNowPage : View
     {
         if (key == Key.Esc) EndFilter();
         else if (key == Key.Enter) Pick();
+        else if (key == (Key)'/' && filter.Text.Length == 0) FindElsewhere();
         else if (key == Key.CursorDown || key == Key.CursorUp) content.List.SetFocus();
         else return;
         key.Handled = true;
+    }
+
+    private void FindElsewhere()
+    {
+        EndFilter();
+        FindAsked?.Invoke(this, EventArgs.Empty);
     }
 
     private void Pick()

@@ -10,26 +10,31 @@ internal static class ActList
     private const int KeyWidth = 7;
 
     /// <param name="app">Whose terminal.</param>
-    /// <param name="onPage">The acts of the page in view; they come first.</param>
-    /// <param name="everywhere">Those that work in every pane.</param>
-    /// <returns>The act that was taken, of one kind or the other; neither when left.</returns>
-    public static (PageAct? OnPage, KeyAct? Everywhere) Ask(IApplication app, IReadOnlyList<PageAct> onPage, IReadOnlyList<KeyAct> everywhere)
-    {
-        if (SearchBox.Ask(app, Spoken("All acts and their keys"), Spoken("No act is called so."), KeyWidth, typed => Matching(onPage, everywhere, typed)) is not { } taken)
-            return default;
+    /// <param name="acts">The acts, those that work now first.</param>
+    /// <returns>The act that was taken; null when left.</returns>
+    public static ListedAct? Ask(IApplication app, IReadOnlyList<ListedAct> acts)
+        => SearchBox.Ask(app, Spoken("All acts and their keys"), Spoken("No act is called so."), KeyWidth, typed => Matching(acts, typed)) is { } taken
+            ? acts[int.Parse(taken, CultureInfo.InvariantCulture)]
+            : null;
 
-        var index = int.Parse(taken, CultureInfo.InvariantCulture);
-        return index < onPage.Count ? (onPage[index], null) : (null, everywhere[index - onPage.Count]);
-    }
-
-    private static IReadOnlyList<SearchRow> Matching(IReadOnlyList<PageAct> onPage, IReadOnlyList<KeyAct> everywhere, string typed)
+    private static IReadOnlyList<SearchRow> Matching(IReadOnlyList<ListedAct> acts, string typed)
     {
         var words = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return
         [
-            .. onPage.Select(act => (act.Hint.Key, act.Says)).Concat(everywhere.Select(act => (Key: act.KeyName, act.Says)))
-                .Select((act, i) => new SearchRow(FormattableString.Invariant($"{i}"), act.Key, act.Says))
-                .Where(row => words.All(word => row.Says.Contains(word, StringComparison.CurrentCultureIgnoreCase) || row.Name.Equals(word, StringComparison.Ordinal))),
+            .. acts.Select((act, i) => (Act: act, Row: new SearchRow(FormattableString.Invariant($"{i}"), act.Key, act.Says)))
+                .Where(listed => words.All(word => Holds(listed.Act, word)))
+                .Select(listed => listed.Row),
         ];
     }
+
+    private static bool Holds(ListedAct act, string word)
+        => $"{act.Says} {act.AlsoCalled}".Contains(word, StringComparison.CurrentCultureIgnoreCase) || act.Key.Equals(word, StringComparison.Ordinal);
 }
+
+/// <summary>One line of the list of all acts.</summary>
+/// <param name="Key">The key that does it from here; empty where none does.</param>
+/// <param name="Says">What it does.</param>
+/// <param name="AlsoCalled">Other words people look for it by.</param>
+/// <param name="Do">Does it.</param>
+internal sealed record ListedAct(string Key, string Says, string AlsoCalled, Action Do);

@@ -10,7 +10,9 @@ internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage(Spoken("H
 {
     private bool isEmpty = true;
 
-    public override IReadOnlyList<PageAct> Acts => acts is null || isEmpty ? [] :
+    public override IReadOnlyList<PageAct> Acts => isEmpty ? [] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct => acts is null ? [] :
     [
         new(Key.Enter, Spoken("Correct the chosen swap: its day, odometer reading, reason or place"), new("Enter", Spoken("correct")), (view, vehicle) => acts.Correct(view, vehicle.Id, Row)),
         new((Key)'-', Spoken("Strike a swap that never was"), new("-", Spoken("strike")), (_, vehicle) => acts.Strike(vehicle.Id, Row)),

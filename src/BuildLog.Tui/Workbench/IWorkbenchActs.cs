@@ -1,3 +1,4 @@
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.WhatNow;
 
@@ -46,7 +47,8 @@ public interface IWorkbenchActs
     void RollOut(IWorkbenchView view);
 
     /// <summary>Asks which of all the measurements, and takes it.</summary>
-    void Measure(IWorkbenchView view);
+    /// <param name="kind">The only kind that is wanted; null for any.</param>
+    void Measure(IWorkbenchView view, SessionKind? kind = null);
 
     void EditGoal(IWorkbenchView view);
 

@@ -11,6 +11,9 @@ internal sealed record KeyAct(Key Key, string Says, KeyHint? Hint, Action Do)
     /// <summary>The key as a person reads it.</summary>
     public string KeyName => Hint?.Key ?? (Key == Key.Empty ? "" : Key.ToString());
 
+    /// <summary>Other words people look for it by; never shown.</summary>
+    public string AlsoCalled { get; init; } = "";
+
     /// <summary>It is about the chosen vehicle.</summary>
     public bool OfVehicle { get; init; }
 }

@@ -10,7 +10,9 @@ internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage(Spoken("
 {
     private IReadOnlyList<SessionRow> rows = [];
 
-    public override IReadOnlyList<PageAct> Acts => acts is null || rows.Count == 0 ? [] :
+    public override IReadOnlyList<PageAct> Acts => rows.Count == 0 ? [] : EveryAct;
+
+    public override IReadOnlyList<PageAct> EveryAct => acts is null ? [] :
     [
         new(Key.Enter, Spoken("Correct a session: its readings, day or conditions"), new("Enter", Spoken("correct")), (view, vehicle) => rows[Row].IsDrive ? acts.CorrectDrive(view, vehicle.Id, rows[Row].Id) : acts.Correct(view, vehicle.Id, rows[Row].Id)),
         new((Key)'-', Spoken("Strike a session entered by mistake"), new("-", Spoken("strike")), (_, vehicle) => rows[Row].IsDrive ? acts.StrikeDrive(vehicle.Id, rows[Row].Id) : acts.Strike(vehicle.Id, rows[Row].Id)),

@@ -8,4 +8,8 @@ namespace BuildLog.Tui.Workbench;
 /// <param name="Says">What it does, as the list of all acts says it.</param>
 /// <param name="Hint">What the line of keys says about it.</param>
 /// <param name="Do">Asks and stores; returns what happened, upon which everything is shown anew, or null if nothing did.</param>
-internal sealed record PageAct(Key Key, string Says, KeyHint Hint, Func<IWorkbenchView, VehicleModel, string?> Do);
+internal sealed record PageAct(Key Key, string Says, KeyHint Hint, Func<IWorkbenchView, VehicleModel, string?> Do)
+{
+    /// <summary>It needs no row to be chosen first: it can be done as soon as its page is in view.</summary>
+    public bool AtOnce { get; init; }
+}

@@ -39,9 +39,9 @@ internal sealed class SpeedsPage : VehiclePage
 
     public override IReadOnlyList<PageAct> Acts =>
     [
-        .. acts is null ? Enumerable.Empty<PageAct>() : [new(Key.Enter, Spoken("Choose gears, speeds and unit of the table"), new("Enter", Spoken("choose")), (view, vehicle) => acts.Choose(view, vehicle.Id))],
-        new(Key.V, Spoken("Show the next chart: sawtooth, force left, hills"), new("v", Spoken("next")), (_, _) => NextChart()),
-        new(Key.C, Spoken("Give the whole page to the chart, or to the table again"), new("c", Spoken("big")), (_, _) => ToggleChart()),
+        .. acts is null ? Enumerable.Empty<PageAct>() : [new(Key.Enter, Spoken("Choose gears, speeds and unit of the table"), new("Enter", Spoken("choose")), (view, vehicle) => acts.Choose(view, vehicle.Id)) { AtOnce = true }],
+        new(Key.V, Spoken("Show the next chart: sawtooth, force left, hills"), new("v", Spoken("next")), (_, _) => NextChart()) { AtOnce = true },
+        new(Key.C, Spoken("Give the whole page to the chart, or to the table again"), new("c", Spoken("big")), (_, _) => ToggleChart()) { AtOnce = true },
     ];
 
     public override TableText? Table => model.Rows.Count == 0 ? null : new([Spoken("gear"), .. model.Columns], [.. model.Rows.Select(row => (string[])[row.Gear, .. row.Cells])]);

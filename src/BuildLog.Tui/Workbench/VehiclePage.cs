@@ -20,6 +20,9 @@ internal abstract class VehiclePage : View
     /// <summary>The keys that only this page knows, the most useful first.</summary>
     public virtual IReadOnlyList<PageAct> Acts => [];
 
+    /// <summary>All keys that it ever knows, those too that have nothing to work on now.</summary>
+    public virtual IReadOnlyList<PageAct> EveryAct => Acts;
+
     /// <summary>The table in view, to be copied; null where there is none.</summary>
     public virtual TableText? Table => null;
 

@@ -26,6 +26,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly DrivelineStrip strip = new() { Y = 2, Width = Dim.Fill() };
     private readonly TextPage card = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly VehiclePages pages;
+    private readonly IReadOnlyList<VehiclePage> vehiclePages;
+    private readonly TextPage life = new() { Indent = 1, Width = Dim.Fill(), Visible = false, CanFocus = false };
     private readonly TextPage speedsLine = new() { Width = Dim.Fill(), Height = 1, CanFocus = false };
     private readonly SawtoothChart speeds = new() { Width = Dim.Fill(), CanFocus = false };
     private readonly TextPage firstStep = new() { Y = 3, Width = Dim.Fill(3), Height = Dim.Fill(2), CanFocus = false };
@@ -42,13 +44,14 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     public WorkbenchScreen(IWorkbenchActs acts, IReadOnlyList<VehiclePage> vehiclePages, WorkbenchModel? first = null)
     {
         this.acts = acts;
+        this.vehiclePages = vehiclePages;
         pages = new(vehiclePages);
         Title = "BuildLog";
         Border.Settings &= ~BorderSettings.TerminalTitle; // the terminal's own title stays as it was
         Model = first ?? acts.Open();
         keys = KeysOf(acts);
 
-        Add(topLine, vehicles, divider, name, strip, card, pages, speedsLine, speeds, firstStep, whatNow, status, keyLine, leastSize);
+        Add(topLine, vehicles, divider, name, strip, card, pages, speedsLine, speeds, life, firstStep, whatNow, status, keyLine, leastSize);
         SubViewLayout += (_, _) => Arrange();
         divider.DrawingContent += (_, e) =>
         {
@@ -62,6 +65,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             Choose(vehicle.Id);
         };
         strip.BoxChosen += (_, _) => ShowCard();
+        strip.BoxChosen += (_, _) => ShowLife();
         strip.CardAsked += (_, _) => Try(ShowWholeCard);
         foreach (var pane in new View[] { vehicles, strip, pages, whatNow }) pane.HasFocusChanged += (_, _) => FocusMoved();
         pages.PageShown += (_, _) => Try(FillPage);
@@ -73,6 +77,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         }
 
         whatNow.FilterEntered += (_, _) => ShowKeys();
+        whatNow.FindAsked += (_, _) => Try(Find);
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
         strip.BoxPicked += (_, _) => Try(() => acts.FitPart(this, strip.Box?.Position));
 
@@ -110,6 +115,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             pages.Show(vehicle);
             speedsLine.Show([TextLine.Of(" " + vehicle.Speeds.Headline, Tone.Quiet)]);
             speeds.Show(vehicle.Speeds.Chart);
+            ShowLife();
         }
 
         ShowKeys();
@@ -132,16 +138,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     public bool Fill(Form form)
     {
         var wasLeft = Pad.Left.Contains(form.Title);
-        var saved = FormScreen.Fill(App!, form, Pad);
+        var saved = FormScreen.Fill(App!, form, Pad, Say);
         if (wasLeft && !saved && !Pad.Left.Contains(form.Title)) Say(Spoken($"Thrown away: {form.Title}."));
         return saved;
     }
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 
-    public bool Confirm(Question question) => Ask.Confirm(App!, question);
+    public bool Confirm(Question question) => Ask.Confirm(App!, question, HelpInView);
 
-    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null) => Chooser.Choose(App!, title, options, at);
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null) => Chooser.Choose(App!, title, options, at, HelpInView);
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
 
@@ -181,18 +187,19 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
             new((Key)'r', Spoken("Roll the tyres out: their circumference"), new("r", Spoken("roll")), () => does.RollOut(this)) { OfVehicle = true },
             new((Key)'k', Spoken("Measure anything else: a guided session"), null, () => does.Measure(this)) { OfVehicle = true },
             new((Key)'g', Spoken("Set what the owner wants"), new("g", Spoken("goal")), () => does.EditGoal(this)) { OfVehicle = true },
-            new((Key)'s', Spoken("Write the build sheet"), new("s", Spoken("sheet")), () => does.WriteSheet(this)) { OfVehicle = true },
-            new(Key.Delete, Spoken("Remove the vehicle or a part on the shelf, or bring it back"), null, () => does.Remove(this)) { OfVehicle = true },
+            new((Key)'s', Spoken("Write the build sheet"), new("s", Spoken("sheet")), () => does.WriteSheet(this)) { OfVehicle = true, AlsoCalled = Spoken("print, paper, PDF") },
+            new(Key.Delete, Spoken("Remove the vehicle or a part on the shelf, or bring it back"), null, () => does.Remove(this)) { OfVehicle = true, AlsoCalled = Spoken("delete, restore") },
             new((Key)'w', Spoken("What now: all vehicles, the most pressing first"), null, GoToWhatNow),
-            new((Key)'z', Spoken("Take the latest change back"), null, () => does.Undo(this)),
-            new((Key)'y', Spoken("Do again what was taken back"), null, () => does.Redo(this)),
-            new((Key)'/', Spoken("Find words anywhere in the shop"), null, Find),
+            new((Key)'z', Spoken("Take the latest change back"), null, () => does.Undo(this)) { AlsoCalled = Spoken("undo") },
+            new((Key)'y', Spoken("Do again what was taken back"), null, () => does.Redo(this)) { AlsoCalled = Spoken("redo") },
+            new((Key)'/', Spoken("Find words anywhere in the shop"), null, Find) { AlsoCalled = Spoken("search") },
             new((Key)'u', Spoken("Switch between metric and inches and miles"), null, () => does.SwitchUnits(this)),
-            new((Key)'x', Spoken("Copy the table in view"), null, CopyTable),
+            new((Key)'x', Spoken("Copy the table in view"), null, CopyTable) { AlsoCalled = Spoken("clipboard, CSV, spreadsheet") },
             new((Key)'a', Spoken("All acts with their keys"), null, ShowActs),
             new((Key)'m', Spoken("Read what was said earlier in the status line"), null, ShowMessages),
             new(Key.F1, Spoken("Help for what has the focus"), null, ShowHelp),
             new((Key)'q', Spoken("Quit"), null, () => App?.RequestStop(this)),
+            new(Key.Empty, Spoken("Back the record up: a command outside the workbench"), null, () => Say(Spoken("Outside the workbench: buildlog backup FILE writes a copy of the record."))) { AlsoCalled = Spoken("backup, copy") },
         };
         // Pages beyond the tenth have no digit: arrows go on to them, and so does the list of all acts.
         for (var i = 0; i < pages.Count; i++)
@@ -217,7 +224,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (FindBox.Ask(App!, acts.Find) is not { } place) return;
         if (place.VehicleId is not { } vehicle)
         {
-            Tell(place.Kind, [place.Says, Spoken("It belongs to no vehicle.")]);
+            Tell(place.Kind, [place.Says, Spoken("It is on no vehicle now.")]);
             return;
         }
 
@@ -228,14 +235,36 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ShowActs()
     {
-        var (onPage, everywhere) = ActList.Ask(App!, PageActs, keys);
-        if (onPage is not null) Run(onPage);
-        else if (everywhere is not null) Run(everywhere);
+        if (ActList.Ask(App!, AllActs()) is { } taken) taken.Do();
+    }
+
+    // What works now, then the sessions behind their one key, then what other pages know.
+    private List<ListedAct> AllActs() =>
+    [
+        .. whatNow.Visible ? [new("/", Spoken("Leave only the vehicles that hold a word"), Spoken("filter"), whatNow.AskFilter)] : Array.Empty<ListedAct>(),
+        .. PageActs.Select(act => new ListedAct(act.Hint.Key, act.Says, "", () => Run(act))),
+        .. keys.Select(act => new ListedAct(whatNow.Visible && act.Key == (Key)'/' ? "//" : act.KeyName, act.Says, act.AlsoCalled, () => Run(act))),
+        .. SessionKind.All.Select(kind => new ListedAct("k", Spoken($"Measure: {kind.Words}"), "", () => Run(MeasureOne(kind)))),
+        .. Enumerable.Range(0, pages.Count).Where(page => PageActs.Count == 0 || page != pages.Index)
+            .SelectMany(page => vehiclePages[page].EveryAct.Select(act => new ListedAct("", $"{pages.Titles[page]}: {act.Hint.Key} {act.Says}", "", () => GoAndDo(page, act.Key)))),
+    ];
+
+    private KeyAct MeasureOne(SessionKind kind) => new(Key.Empty, kind.Words, null, () => acts.Measure(this, kind)) { OfVehicle = true };
+
+    // What is about a row is only shown the way to: nobody has chosen the row yet.
+    private void GoAndDo(int page, Key key)
+    {
+        GoToPage(page);
+        if (!pages.HasFocus || pages.InView.Acts.FirstOrDefault(act => act.Key == key) is not { } act) return;
+        if (act.AtOnce) Run(act);
+        else Say(Spoken($"{act.Hint.Key} on this page: {act.Says}."));
     }
 
     private void CopyTable()
     {
-        if (Model.Chosen is { } vehicle && !whatNow.Visible && pages.InView.Table is { } table)
+        if (whatNow.Visible && whatNow.Table is { } ofShop)
+            TableCopy.Ask(App!, this, ofShop, Spoken("what-now.csv"));
+        else if (!whatNow.Visible && Model.Chosen is { } vehicle && pages.InView.Table is { } table)
             TableCopy.Ask(App!, this, table, Spoken($"{vehicle.Name}-{pages.InView.Title}.csv").Replace(' ', '-'));
         else Say(Spoken("There is no table in view to copy: choose a page with one."));
     }
@@ -245,7 +274,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         var ofVehicle = !whatNow.Visible && Model.Chosen is not null;
         foreach (var view in new View[] { vehicles, divider }) view.Visible = !whatNow.Visible;
         foreach (var view in new View[] { name, strip, card, pages }) view.Visible = ofVehicle;
-        foreach (var view in new View[] { speedsLine, speeds }) view.Visible &= ofVehicle;
+        foreach (var view in new View[] { speedsLine, speeds, life }) view.Visible &= ofVehicle;
         SetNeedsLayout();
         firstStep.Visible = !whatNow.Visible && Model.Chosen is null;
     }
@@ -354,7 +383,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         divider.Visible = !onePane && !whatNow.Visible;
         vehicles.Width = listWidth;
         divider.X = listWidth;
-        foreach (var view in new View[] { name, strip, card, pages, speedsLine, speeds }) view.X = left;
+        foreach (var view in new View[] { name, strip, card, pages, speedsLine, speeds, life }) view.X = left;
         firstStep.X = left + 2;
         strip.X = left + 1;
         strip.Width = Math.Max(0, width - left - 1);
@@ -369,23 +398,43 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         ArrangeSpeeds(vehicle, width - left);
     }
 
-    // A large terminal keeps the gears in sight below every page but their own.
+    // A large terminal keeps the gears in sight below every page but their own; from the strip, all about the part under its cursor.
     private void ArrangeSpeeds(VehicleModel vehicle, int width)
     {
-        var inView = !whatNow.Visible && Viewport.Height >= SpeedsFromHeight && width >= SpeedsFromWidth && vehicle.Speeds.Chart is not null && pages.InView is not SpeedsPage;
+        var hasRoom = HasRoomBelow(width);
+        life.Visible = hasRoom && strip.HasFocus;
+        var inView = hasRoom && !life.Visible && vehicle.Speeds.Chart is not null && pages.InView is not SpeedsPage;
         speedsLine.Visible = speeds.Visible = inView;
-        pages.Height = Dim.Fill(inView ? 2 + SpeedsRows + 1 : 2);
-        speedsLine.Y = Pos.AnchorEnd(2 + SpeedsRows + 1);
+        pages.Height = Dim.Fill(inView || life.Visible ? 2 + SpeedsRows + 1 : 2);
+        life.Y = speedsLine.Y = Pos.AnchorEnd(2 + SpeedsRows + 1);
+        life.Height = SpeedsRows + 1;
         speeds.Y = Pos.AnchorEnd(2 + SpeedsRows);
         speeds.Height = SpeedsRows;
     }
 
-    // Where one pane is shown at a time, it is the one with the focus.
+    private bool HasRoomBelow(int width) => !whatNow.Visible && Viewport.Height >= SpeedsFromHeight && width >= SpeedsFromWidth;
+
+    // Where one pane is shown at a time, it is the one with the focus; in a large terminal the strip has the room below the page.
     private void FocusMoved()
     {
         ShowKeys();
-        if (LeastSize.FitsOnePaneOnly(Viewport.Size)) SetNeedsLayout();
+        ShowLife();
+        if (LeastSize.FitsOnePaneOnly(Viewport.Size) || Viewport.Height >= SpeedsFromHeight) SetNeedsLayout();
     }
+
+    // Reading it costs: only where and while it is seen.
+    private void ShowLife()
+    {
+        if (!strip.HasFocus || Model.Chosen is not { } vehicle || strip.Box is not { } box || !HasRoomBelow(strip.Frame.Width)) return;
+        Try(() => life.Show([
+            TextLine.Of(new TextRun(Capital(box.Caption), Tone.Strong), new TextRun("  " + BoxText.Part(box))),
+            .. CardOf(vehicle, box).Select(line => TextLine.Of(line)),
+        ]));
+    }
+
+    private static string Capital(string word) => char.ToUpper(word[0], System.Globalization.CultureInfo.CurrentCulture) + word[1..];
+
+    private IReadOnlyList<string> CardOf(VehicleModel vehicle, DrivelineBox box) => acts.Card(vehicle.Id, box) is [_, ..] known ? known : BoxText.WholeCard(box);
 
     private void ShowCard()
     {
@@ -396,11 +445,13 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void ShowWholeCard()
     {
         if (strip.Box is not { } box || Model.Chosen is not { } vehicle) return;
-        var life = acts.Card(vehicle.Id, box);
-        Tell(BoxText.Part(box), life.Count > 0 ? life : BoxText.WholeCard(box));
+        Tell(BoxText.Part(box), CardOf(vehicle, box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? Spoken("Workbench") : pages.InView.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, HelpInView);
+
+    private string HelpInView
+        => whatNow.Visible ? "WhatNow" : Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? Spoken("Workbench") : pages.InView.HelpPage;
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()

@@ -1,6 +1,8 @@
 using System.Globalization;
+using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
 using BuildLog.Data.Goals;
+using BuildLog.Data.Jobs;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
@@ -79,6 +81,29 @@ public sealed class FindingWhatWasTyped : IDisposable
         test.Shop.Add(new AxleComponent { Name = "spare", Notes = "like the Harrow, with a Harrow tag; Harrow" });
         Assert.Equal("Harrow yard axle", test.Shop.Find("harrow")[0].Title);
         Assert.Equal("harrow", Assert.Single(test.Shop.Find("harrow", limit: 1)).Title[..6], ignoreCase: true);
+    }
+
+    [Fact]
+    public void Says_of_an_attachment_which_vehicle_and_part_it_is_about()
+    {
+        var vehicle = test.Shop.FindVehicle("Brindle");
+        var job = test.Shop.Add(new Job(vehicle) { Title = "brake lines" });
+        var axle = test.Shop.Parts().Select(place => place.Component).OfType<AxleComponent>().Single();
+        foreach (var (about, name) in new (Kept, string)[] { (vehicle, "side.jpg"), (job, "lines.jpg"), (axle, "pinion.jpg") })
+            test.Shop.Add(new Attachment(about) { FileName = name, MediaType = "image/jpeg", Sha256 = new('a', 64), Length = 3 });
+
+        Assert.Equal("Brindle", Assert.Single(test.Shop.Find("side.jpg")).Vehicle);
+        Assert.Equal("Brindle", Assert.Single(test.Shop.Find("lines.jpg")).Vehicle);
+        Assert.Equal("Harrow yard axle", Assert.Single(test.Shop.Find("pinion.jpg")).Part);
+    }
+
+    [Fact]
+    public void Puts_a_vehicle_before_the_photo_that_is_called_like_it()
+    {
+        test.Shop.Add(new Attachment(test.Shop.FindVehicle("Brindle")) { FileName = "brindle.jpg", MediaType = "image/jpeg", Sha256 = new('a', 64), Length = 3 });
+        var found = test.Shop.Find("brindle");
+        Assert.Equal("Brindle", found[0].Title);
+        Assert.Equal("brindle.jpg", found[1].Title);
     }
 
     [Fact]

@@ -57,6 +57,36 @@ public sealed class CorrectingTests : IDisposable
         Assert.StartsWith("Findings  1 clash", effect[1], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Taking_a_part_off_says_what_that_does_before_it_is_saved()
+    {
+        acts.FitPart(view.Pick("off").Look(), nameof(Position.RearAxle));
+
+        Assert.Contains(view.Echoes, line => line.StartsWith("Cruise    4100", StringComparison.Ordinal) && line.EndsWith("→ cannot be said", StringComparison.Ordinal));
+        Assert.Contains(view.Echoes, line => line.StartsWith("Findings  1 clash", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_name_that_another_vehicle_has_is_refused_beside_it()
+    {
+        acts.NewVehicle(view.Type(("name", " BITTERN ")));
+        Assert.Equal(["Bittern is in the shop already: give this one a name of its own."], view.Refused);
+
+        view.Refused.Clear();
+        acts.EditVehicle(view.Type(("name", "bittern"), ("owner", "Ann Ferrow")));
+        Assert.Equal("Changed.", view.Said[^1]);
+    }
+
+    [Fact]
+    public void What_cannot_be_measured_yet_is_listed_with_what_it_waits_for()
+    {
+        acts.Measure(view.Pick(SessionKind.ShaftAngles.Words));
+        Assert.Equal("Bittern, angles of a propshaft: fit one of one piece first (f).", view.Said[^1]);
+
+        acts.Measure(view, SessionKind.ShaftAngles); // asks nothing: there is only this
+        Assert.Equal("Bittern, angles of a propshaft: fit one of one piece first (f).", view.Said[^1]);
+    }
+
     // Spring goes on for eleven days after the clock's 20 May.
     [Fact]
     public void A_day_half_remembered_is_doubted_on_the_bench_and_on_the_sheet()

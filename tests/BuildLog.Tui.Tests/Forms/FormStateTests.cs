@@ -33,6 +33,49 @@ public sealed class FormStateTests
     }
 
     [Fact]
+    public void What_it_comes_to_waits_for_the_entry_that_is_wrong()
+    {
+        var state = new FormState(VehicleForm.With());
+        state.Set("name", "Heron");
+        state.Set("roll", "30 inn");
+        Assert.Equal(["Will be called Heron."], state.Echo);
+
+        Assert.True(state.CheckWhenLeft(VehicleForm.With().Entries.Single(entry => entry.Id == "roll")));
+        Assert.Equal(["What it comes to is said once “Roll” is right."], state.Echo);
+
+        state.Set("roll", "2040 mm");
+        Assert.Equal(["Will be called Heron."], state.Echo);
+    }
+
+    [Fact]
+    public void Why_it_could_not_be_saved_is_told_apart_from_what_was_typed_wrongly()
+    {
+        var state = new FormState(VehicleForm.With(_ => SaveOutcome.NotNow("The disk is full.")));
+        state.TrySave();
+        Assert.Null(state.RefusedAtSaving);
+
+        state.Set("name", "Heron");
+        state.TrySave();
+        Assert.Equal("The disk is full.", state.RefusedAtSaving);
+    }
+
+    [Fact]
+    public void Entries_with_the_same_id_in_other_forms_have_words_of_their_own()
+    {
+        var pad = new Scratchpad();
+        Form Asking(string forWhat) => VehicleForm.With() with { Entries = [new TextEntry("what", "What") { IsRemembered = true, RememberedAs = forWhat }] };
+        var cost = new FormState(Asking("cost"), pad);
+        cost.Set("what", "gasket set");
+        Assert.True(cost.TrySave().Saved);
+
+        var (again, other) = (new FormState(Asking("cost"), pad), new FormState(Asking("decision"), pad));
+        again.Set("what", "gas");
+        other.Set("what", "gas");
+        Assert.Equal("gasket set", again.SuggestionFor(again.Shown[0]));
+        Assert.Null(other.SuggestionFor(other.Shown[0]));
+    }
+
+    [Fact]
     public void A_hidden_entry_is_neither_checked_nor_saved()
     {
         FormValues? savedValues = null;

@@ -49,6 +49,18 @@ public sealed class JobsActsTests : IDisposable
     }
 
     [Fact]
+    public void What_only_a_job_can_have_is_refused_in_the_status_line()
+    {
+        small.WithWork();
+        var deadline = acts.Read(Bittern).Rows.First(row => row.Kind == JobRowKind.Deadline);
+
+        Assert.Null(acts.Hours(view, Bittern, deadline));
+        Assert.Null(acts.GiveOut(view, Bittern, deadline));
+        Assert.Equal(["Hours belong to a job: choose one, or add it with +.", "Work given out belongs to a job: choose one, or add it with +."], view.Said);
+        Assert.Empty(view.Told);
+    }
+
+    [Fact]
     public void Nonsense_is_refused_beside_its_field_and_changes_nothing()
     {
         small.WithWork();

@@ -47,6 +47,14 @@ public sealed class SmallSessionsTests
     }
 
     [Fact]
+    public void An_angle_that_was_not_typed_is_asked_for_in_plain_words()
+    {
+        var shaft = new PropshaftComponent { Name = "long shaft" };
+        var form = PropshaftAnglesForm.For(shaft, Today, edit => edit(new(shaft)));
+        Assert.Equal("An angle is missing, such as 5 deg.", form.Entries.First(entry => entry.Id == "shaft-side").Check!(new FormValues(new Dictionary<string, string>())));
+    }
+
+    [Fact]
     public void Teeth_are_kept_only_when_two_counts_agree()
     {
         var axle = new AxleComponent { Name = "Harrow banjo" };

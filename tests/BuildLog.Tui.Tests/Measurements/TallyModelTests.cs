@@ -25,6 +25,34 @@ public sealed class TallyModelTests
         Assert.False(tally.Undo());
     }
 
+    [Fact]
+    public void Enough_is_what_it_says_itself()
+    {
+        Assert.False(tally.IsEnough);
+        for (var k = 0; k < 100 && !tally.IsEnough; k++)
+        {
+            Assert.DoesNotContain(tally.Live, line => line.StartsWith("Enough to tell", StringComparison.Ordinal));
+            CountTo(wheel: 1, propshaft: 4);
+        }
+
+        Assert.Contains(tally.Live, line => line.StartsWith("Enough to tell", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("45 deg", "0.25", "0.03")]
+    [InlineData("120°", "0.1", "0.03")]
+    [InlineData("1/4", "0.25", "0.25")]
+    [InlineData("0.3", "0.1", "0.1")]
+    public void What_is_typed_in_degrees_was_read_in_degrees(string typed, string chosen, string step)
+    {
+        LastPart? read = null;
+        var form = TallyForms.Fraction(tally, part => read = part);
+        var values = new Tui.Forms.FormValues(new Dictionary<string, string> { ["fraction"] = typed, ["readTo"] = chosen });
+        form.Save(values);
+        Assert.Equal(step, read!.ReadTo);
+        Assert.Equal(step != chosen, form.Echo!(values)[0].EndsWith("as typed.", StringComparison.Ordinal));
+    }
+
     // 10 wheel turns, 41 whole propshaft turns and something below one more: 4.1 to 4.2, midway 4.15.
     [Fact]
     public void The_ratio_leaves_room_for_the_part_of_a_turn_nobody_has_read()

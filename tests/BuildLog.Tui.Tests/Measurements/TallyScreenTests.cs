@@ -34,6 +34,32 @@ public sealed class TallyScreenTests : IDisposable
     }
 
     [Fact]
+    public void A_clicker_for_showing_pages_counts_too()
+    {
+        using var counting = new TallyScreen(tally);
+        screen.Show(counting).Press(Key.PageDown, Key.PageUp, Key.CursorRight, Key.F5, Key.Delete, Key.Tab, Key.B.WithCtrl, Key.B.WithAlt);
+        Assert.Equal((0, 5), (tally.DrivenTurns, tally.DrivingTurns));
+    }
+
+    // Three wheel turns are enough of a roll-out.
+    [Fact]
+    public void The_bell_rings_once_for_enough_and_once_when_the_count_is_taken()
+    {
+        var bells = 0;
+        var rolled = new RollTally("steel wheels");
+        using var counting = new TallyScreen(rolled, () => bells++);
+        screen.Show(counting).Press(Key.S.WithCtrl, Key.Space, Key.Space);
+        Assert.Equal(0, bells);
+
+        screen.Press(Key.Space);
+        Assert.Equal(1, bells);
+
+        screen.Press(Key.Space, Key.S.WithCtrl);
+        Assert.Equal(2, bells);
+        Assert.True(counting.StopRequested);
+    }
+
+    [Fact]
     public void Tab_counts_the_right_wheel_where_each_is_counted()
     {
         var each = new AxleTally("Harrow banjo", Wheels.Each);

@@ -1,5 +1,6 @@
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Samples;
@@ -52,7 +53,7 @@ internal static class Trial
 
         public void RollOut(IWorkbenchView view) => inner.RollOut(view);
 
-        public void Measure(IWorkbenchView view) => inner.Measure(view);
+        public void Measure(IWorkbenchView view, SessionKind? kind = null) => inner.Measure(view, kind);
 
         public void EditGoal(IWorkbenchView view) => inner.EditGoal(view);
 

@@ -23,6 +23,16 @@ public sealed class PullOfVehicleTests
         => Assert.Contains("not drawn without the engine's torque, the vehicle's mass", PrintedSheet.Of("Brindle"), StringComparison.Ordinal);
 
     [Fact]
+    public void Only_what_is_missing_is_asked_for_and_where_it_is_entered()
+    {
+        Assert.Equal("", PullCurves.Missing(Car));
+        Assert.Equal(
+            "Reserve and hills need the rolling resistance or the kind of tyres: enter it with the vehicle (e).",
+            PullCurves.Missing(Car with { Load = Car.Load! with { RollingResistance = null } }));
+        Assert.Equal("Reserve and hills need the engine's torque: enter it with the engine (f).", PullCurves.Missing(Car with { Engine = new("four") }));
+    }
+
+    [Fact]
     public void A_driveline_without_torque_or_load_has_no_curves() => Assert.Null(PullOfVehicle.Of(new Driveline(), UnitSystem.Metric));
 
     // 5000 rev/min = 83.33 rev/s; / 4.1 · 2 m = 40.65 m/s = 146.34 km/h.

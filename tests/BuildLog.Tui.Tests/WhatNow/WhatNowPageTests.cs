@@ -43,6 +43,32 @@ public sealed class WhatNowPageTests
     }
 
     [Fact]
+    public void The_stroke_once_more_finds_in_the_whole_shop_and_the_list_of_acts_says_so()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out _);
+        screen.Run(
+            workbench, See("3 vehicles"), Press((Key)'/'), See("/ whole shop"), Press((Key)'/'), See("Find in the whole shop"), Press(Key.Esc), NoLongerSee("Find in the whole"),
+            Press((Key)'a'), See("All acts"), Type("find"), See("//      Find words"), Press(Key.Esc), NoLongerSee("All acts"), Press((Key)'q'));
+    }
+
+    [Fact]
+    public void The_list_can_be_copied_with_every_column()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out _);
+        screen.Run(workbench, See("3 vehicles"), Press((Key)'x'), See("Copy the table"), Press(Key.Enter), See("clipboard. Where"), Press((Key)'q'));
+    }
+
+    [Fact]
+    public void F1_says_what_this_page_is()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out _);
+        screen.Run(workbench, See("3 vehicles"), Press(Key.F1), See("Help: what now"), Press(Key.Esc), NoLongerSee("Help: "), Press((Key)'q'));
+    }
+
+    [Fact]
     public void An_act_on_the_first_page_is_about_the_vehicle_under_its_cursor()
     {
         using var screen = new HeadlessScreen();

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Search;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.WhatNow;
@@ -57,7 +58,7 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public void RollOut(IWorkbenchView view) => Asked.Add("roll");
 
-    public void Measure(IWorkbenchView view) => Asked.Add("measure");
+    public void Measure(IWorkbenchView view, SessionKind? kind = null) => Asked.Add(kind is null ? "measure" : $"measure {kind.Words}");
 
     public void EditGoal(IWorkbenchView view) => Asked.Add("goal");
 

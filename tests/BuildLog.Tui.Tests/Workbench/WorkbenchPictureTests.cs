@@ -55,6 +55,22 @@ public sealed class WorkbenchPictureTests
         ExpectedScreen.Matches($"empty-shop-{width}x{height}", screen.Show(workbench).Text);
     }
 
+    // Where there is no room for it, Space shows it.
+    [Theory]
+    [InlineData(120, 36, false)]
+    [InlineData(160, 50, true)]
+    public void The_strip_of_a_large_screen_shows_the_card_of_its_part_below(int width, int height, bool hasRoom)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        screen.Show(workbench).Press(Key.Tab, Key.CursorRight, Key.CursorRight);
+        Assert.Equal(hasRoom, screen.Text.Contains("Counted 3 May 2026, one wheel held", StringComparison.Ordinal));
+        if (hasRoom) ExpectedScreen.Matches($"strip-{width}x{height}", screen.Text);
+
+        screen.Press(Key.Tab);
+        Assert.DoesNotContain("Counted 3 May 2026, one wheel held", screen.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_resize_draws_what_a_fresh_start_at_that_size_draws()
     {
