@@ -31,7 +31,7 @@ internal static class OfferForm
                 new TextEntry("claimed", Spoken("Claimed")) { Initial = counted ?? offer.Claimed, Hint = Spoken("ratio, teeth, gears or size; behind it what was counted: 3.36; counted 3.35±0.03") },
                 new TextEntry("price", Spoken("Price")) { Initial = offer.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty if not named"), Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
                 new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
-                new TextEntry("supplier", Spoken("Supplier")) { Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
+                new TextEntry("supplier", Spoken("Supplier")) { IsRemembered = true, RememberedAs = "supplier", Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
                 new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? Spoken("today") : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
