@@ -400,7 +400,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Tell(BoxText.Part(box), life.Count > 0 ? life : BoxText.WholeCard(box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? Spoken("Workbench") : pages.InView.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, Model.Chosen is null || whatNow.Visible || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage);
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()

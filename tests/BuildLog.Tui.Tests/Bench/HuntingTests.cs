@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Hunting;
