@@ -107,10 +107,10 @@ internal static partial class UnsaidTexts
         => (model.GetSymbolInfo(function).Symbol as IMethodSymbol)?.Parameters.FirstOrDefault() is { Type.SpecialType: SpecialType.System_String } first && function is AnonymousFunctionExpressionSyntax or IdentifierNameSyntax or MemberAccessExpressionSyntax ? first : null;
 
     private static IMethodSymbol? MethodGroup(SyntaxNode node, SemanticModel model)
-        => node.Parent is ArgumentSyntax && model.GetSymbolInfo(node).Symbol is IMethodSymbol { ReturnType: { SpecialType: SpecialType.System_String } or { Name: "Later" or "Sentence" } } found ? found : null;
+        => node.Parent is ArgumentSyntax { Parent.Parent: InvocationExpressionSyntax } && IsText(WholeCall(node), model) && model.GetSymbolInfo(node).Symbol is IMethodSymbol { ReturnType: { SpecialType: SpecialType.System_String } or { Name: "Later" or "Sentence" } } found ? found : null;
 
     // Of Select(InWords).Distinct(), or of string.Join(", ", list.Select(InWords)), all of it.
-    private static SyntaxNode WholeCall(SyntaxNode methodGroup)
+    private static ExpressionSyntax WholeCall(SyntaxNode methodGroup)
     {
         var whole = methodGroup.Ancestors().OfType<InvocationExpressionSyntax>().First();
         while (true)
