@@ -11,7 +11,7 @@ using BuildLog.Gearing.RunningGear;
 
 namespace BuildLog.DemoData;
 
-/// <summary>The 4×4: a transfer case, and a pair of axles that were both changed on one day.</summary>
+/// <summary>The 4×4: a transfer case, and a pair of axles changed two days apart, with a miscounted axle in between.</summary>
 internal static class Haldor
 {
     public static void Enter(Shop shop)
@@ -79,10 +79,18 @@ internal static class Haldor
             Readings = ["1:2531mm", "3:7596mm"],
         });
         shop.Fit(rear, vehicle, Position.RearAxle, new(2024, 10, 5), "143 008", "the diesel runs out of revs at 90 km/h on the old pair");
-        shop.Fit(front, vehicle, Position.FrontAxle, new(2024, 10, 5), "143 008", "has to match the rear");
-        shop.Add(new TurnCountSession(front, vehicle)
+        shop.Add(new TurnCountSession(front)
         {
             Date = new(2024, 10, 6),
+            Wheels = Wheels.OneHeld,
+            Conditions = "alone, axle on trestles before it went in",
+            Notes = "The third count is half a turn long: the telephone rang. Left in as counted; to be done again on the vehicle.",
+            Readings = ["20:41", "20:41", "20:41 1/2"],
+        });
+        shop.Fit(front, vehicle, Position.FrontAxle, new(2024, 10, 7), "143 008", "has to match the rear");
+        shop.Add(new TurnCountSession(front, vehicle)
+        {
+            Date = new(2024, 10, 8),
             Wheels = Wheels.OneHeld,
             Helper = "Ilse Marrick",
             Conditions = "transfer case in two-wheel drive, front on stands",

@@ -18,10 +18,8 @@ trap 'rm -rf "$work"' EXIT
 echo "What goes with every one"
 dotnet build src/BuildLog.Tui -c Release -v q
 buildlog() { dotnet exec src/BuildLog.Tui/bin/Release/net10.0/buildlog.dll "$@"; }
-mkdir -p "$work/common/completions" "$work/common/licences"
+mkdir -p "$work/common/completions"
 cp LICENSE packaging/archive/README.md "$work/common"
-cp src/BuildLog.Sheet/Fonts/Files/*-LICENSE.txt "$work/common/licences"
-dotnet run packaging/inventory.cs -- src/BuildLog.Tui/packages.lock.json "$version" "$work/common"
 buildlog man > "$work/common/buildlog.1"
 buildlog completion bash > "$work/common/completions/buildlog"
 buildlog completion zsh > "$work/common/completions/_buildlog"
@@ -40,9 +38,9 @@ for rid in "${rids[@]}"; do
     mkdir "$work/$name"
     cp -R "$work/common/." "$work/$name"
     case $rid in win-*) cp "$work/$rid/buildlog.exe" "$work/$name" ;; *) cp "$work/$rid/buildlog" "$work/$name" ;; esac
-    # The runtime is inside the file, so its licence goes with it.
-    runtime=$(find "${NUGET_PACKAGES:-$HOME/.nuget/packages}/microsoft.netcore.app.runtime.$rid" -maxdepth 1 -mindepth 1 2> /dev/null | sort -V | tail -n 1)
-    for file in LICENSE.TXT THIRD-PARTY-NOTICES.TXT; do [ ! -f "$runtime/$file" ] || cp "$runtime/$file" "$work/$name/licences/dotnet-runtime-$file"; done
+    # The runtime is inside the file, so it is in its bill of materials, and its licence goes with it.
+    runtime=$(find "${NUGET_PACKAGES:-$HOME/.nuget/packages}/microsoft.netcore.app.runtime.$rid" -maxdepth 1 -mindepth 1 | sort -V | tail -n 1)
+    dotnet run packaging/inventory.cs -- src/BuildLog.Tui/packages.lock.json "$version" "$work/$name" "$runtime"
     tar -czf "$out/$name.tar.gz" -C "$work" "$name"
 done
 

@@ -82,10 +82,6 @@ public sealed partial class Shop : IDisposable
     public IReadOnlyList<GoalEntry> Goals(Vehicle vehicle)
         => store.Look(record => GoalReader.Of(record, vehicle));
 
-    /// <summary>The cruise goals as typed, in the order they were set.</summary>
-    public IReadOnlyList<CruiseGoalEntry> CruiseGoals(Vehicle vehicle)
-        => [.. Goals(vehicle).OfType<CruiseGoalEntry>()];
-
     /// <summary>Sessions on this vehicle or on any part that was ever fitted to it, the latest first.</summary>
     public IReadOnlyList<Session> Sessions(Vehicle vehicle) => store.Look(record => SessionList.Of(record, vehicle));
 
@@ -101,9 +97,6 @@ public sealed partial class Shop : IDisposable
 
     /// <summary>What was taken out and has not come back, the latest first; <see cref="Undo(ChangeSet)"/> brings it back.</summary>
     public IReadOnlyList<ChangeSet> Removals(int most = 20) => store.Read(db => ChangeList.Removals(db, most));
-
-    /// <summary>The history of one record, the latest first; also of one that is gone.</summary>
-    public IReadOnlyList<ChangeSet> ChangesOf(Kept record) => store.Read(db => ChangeList.Of(db, record));
 
     /// <summary>Takes the latest change back that stands, also after a restart, and says in words which it was.</summary>
     /// <exception cref="RefusedException">There is none, or a later change stands on it; nothing is changed.</exception>

@@ -24,7 +24,7 @@ public sealed class GoalsAsTyped : IDisposable
         test.Shop.Add(new CruiseGoalEntry(vehicle) { Speed = "110 kph", EngineSpeed = "2400", Tolerance = "-100/+200 rpm", Gear = "4" });
         test.Shop.Add(new CruiseGoalEntry(vehicle) { Speed = "70 mph", EngineSpeed = "3000 rpm", Tolerance = "at most" });
         test.Reopen();
-        Assert.Equal([("110 kph", "2400", "-100/+200 rpm", "4"), ("70 mph", "3000 rpm", "at most", "")], test.Shop.CruiseGoals(vehicle).Select(goal => (goal.Speed, goal.EngineSpeed, goal.Tolerance, goal.Gear)));
+        Assert.Equal([("110 kph", "2400", "-100/+200 rpm", "4"), ("70 mph", "3000 rpm", "at most", "")], test.Shop.Goals(vehicle).OfType<CruiseGoalEntry>().Select(goal => (goal.Speed, goal.EngineSpeed, goal.Tolerance, goal.Gear)));
         var goals = test.Shop.GoalsOf(vehicle).Cruise;
         Assert.Equal((2300 / 60.0, 2600 / 60.0), (goals[0].Wanted.Low, goals[0].Wanted.High));
         Assert.Equal(70 * 0.44704, goals[1].Speed.Value, 1e-12);
@@ -39,7 +39,7 @@ public sealed class GoalsAsTyped : IDisposable
         var vehicle = test.Vehicle("Brindle");
         var refused = Assert.Throws<RefusedException>(() => test.Shop.Add(new CruiseGoalEntry(vehicle) { Speed = speed, EngineSpeed = engineSpeed, Tolerance = tolerance }));
         Assert.Equal(sentence, refused.Message);
-        Assert.Empty(test.Shop.CruiseGoals(vehicle));
+        Assert.Empty(test.Shop.Goals(vehicle).OfType<CruiseGoalEntry>());
     }
 
     // By hand: 100 / 3.6 m/s; 31 in · 0.0254.
@@ -96,6 +96,6 @@ public sealed class GoalsAsTyped : IDisposable
         goal = test.Shop.Change(goal, g => g.Speed = "90 km/h");
         Assert.Equal(25, test.Shop.GoalsOf(vehicle).Cruise[0].Speed.Value, 1e-12);
         test.Shop.Remove(goal);
-        Assert.Empty(test.Shop.CruiseGoals(vehicle));
+        Assert.Empty(test.Shop.Goals(vehicle).OfType<CruiseGoalEntry>());
     }
 }

@@ -37,7 +37,7 @@ public sealed class RemovingForGood : IDisposable
         Assert.Equal("removed vehicle Brindle with 2 cruise goals and 1 fitment", test.Shop.Undo());
         var back = test.Shop.FindVehicle("Brindle");
         Assert.Equal((vehicle.Id, vehicle.Uid), (back.Id, back.Uid));
-        Assert.Equal(["110 km/h", "70 mph"], test.Shop.CruiseGoals(back).Select(goal => goal.Speed));
+        Assert.Equal(["110 km/h", "70 mph"], test.Shop.Goals(back).OfType<CruiseGoalEntry>().Select(goal => goal.Speed));
         Assert.Equal("84 210 km", Assert.Single(test.Shop.Fitments(back)).FromOdometer!.InWords);
         Assert.Equal("Brindle", Assert.Single(test.Shop.Sessions(axle)).Vehicle!.Name);
         Assert.Null(test.Ask("PRAGMA foreign_key_check"));

@@ -1,3 +1,4 @@
+using BuildLog.Data.Changes;
 using BuildLog.Data.Components;
 using BuildLog.Data.Files;
 using BuildLog.Data.Vehicles;
@@ -38,6 +39,9 @@ public sealed class TestShop : IDisposable
         opened.Add(shop);
         return shop;
     }
+
+    /// <summary>The history of one record, the latest first; also of one that is gone.</summary>
+    internal IReadOnlyList<ChangeSet> ChangesOf(Kept record) => [.. Shop.Changes(most: int.MaxValue).Where(change => change.Rows.Any(row => row.RecordUid == record.Uid))];
 
     /// <summary>Closes the file and opens it again, as the next start of the program does.</summary>
     public void Reopen()

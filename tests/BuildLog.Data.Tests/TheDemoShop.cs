@@ -104,12 +104,27 @@ public sealed class TheDemoShop : IDisposable
     public void Has_a_four_by_four_that_would_wind_up_with_one_axle_changed_only()
     {
         var vehicle = shop.FindVehicle("Haldor");
-        var goals = shop.GoalsOf(vehicle);
-        var axles = shop.History(vehicle).Where(swap => swap.Date == new DateOnly(2024, 10, 5)).ToList();
-        Assert.Equal([Position.RearAxle, Position.FrontAxle], axles.Select(swap => swap.Position));
-        var between = AllChecks.Look(axles[0].After, goals).Single(finding => finding.Check == "four-wheel-match");
-        Assert.Equal(Verdict.Clash, between.Verdict);
+        Verdict MatchOn(int day) => Finding("four-wheel-match", vehicle, new(2024, 10, day)).Verdict;
+        Assert.NotEqual(Verdict.Clash, MatchOn(4));
+        Assert.Equal(Verdict.Clash, MatchOn(5));
+        Assert.Equal(Verdict.Clash, MatchOn(6));
+        Assert.NotEqual(Verdict.Clash, MatchOn(7));
         Assert.NotEqual(Verdict.Clash, Finding("four-wheel-match", vehicle, Today).Verdict);
+    }
+
+    // Each other count of the shop has no suspect.
+    [Fact]
+    public void Has_a_miscounted_axle_that_was_counted_again()
+    {
+        var counts = shop.Sessions(shop.FindVehicle("Haldor")).OfType<TurnCountSession>().ToList();
+        Assert.Equal([new(2024, 10, 8), new(2024, 10, 6)], counts.Select(count => count.Date));
+        var suspect = Assert.Single(counts[1].Result().Suspects);
+        Assert.Equal((2, 1), (suspect.Index, suspect.HalfTurns));
+        Assert.Contains("half a turn long", counts[1].Notes, StringComparison.Ordinal);
+        Assert.All(shop.Vehicles().SelectMany(shop.Sessions).OfType<TurnCountSession>().Where(count => count.Uid != counts[1].Uid), count => Assert.Empty(count.Result().Suspects));
+
+        var used = shop.DrivelineOn(shop.FindVehicle("Haldor"), Today).Numbers.Single(known => known is { Position: Position.FrontAxle, Number: "ratio" });
+        Assert.Equal(counts[0].Date, used.Session?.Date);
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using BuildLog.Endurance.Disk;
 using BuildLog.Endurance.Fuzz;
 using BuildLog.Endurance.Programs;
 using BuildLog.Endurance.Workbench;
+using BuildLog.Gearing.Languages;
 
 namespace BuildLog.Endurance;
 
@@ -27,7 +28,8 @@ internal static class Ordeals
         (new FuzzedLists(), 50, 5000),
         (new FuzzedArchives(), 60, 5000),
         (new FuzzedFiles(), 20, 2000),
-        (new RandomWalk(), 150, 100_000),
+        (new RandomWalk(Language.English), 150, 100_000),
+        (new RandomWalk(Language.Dutch), 150, 20_000),
         (new LongDay(), 1, 24),
     ];
 }

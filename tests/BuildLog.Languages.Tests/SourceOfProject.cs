@@ -17,6 +17,7 @@ internal static class SourceOfProject
 
     public static string Catalogue(string project) => Path.Combine(Folder(project), "Languages", "nl.po");
 
+    private static readonly CSharpParseOptions Options = new(LanguageVersion.CSharp14);
     private static readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<(SyntaxTree File, SemanticModel Model)>>> Known = [];
 
     /// <summary>Its files, each with what can be asked about it.</summary>
@@ -25,19 +26,30 @@ internal static class SourceOfProject
     private static IReadOnlyList<(SyntaxTree File, SemanticModel Model)> Files(CSharpCompilation compilation)
         => [.. compilation.SyntaxTrees.Where(tree => tree.FilePath.Length > 0).Select(tree => (tree, compilation.GetSemanticModel(tree)))];
 
+    /// <summary>A piece of source that can use the house's words.</summary>
+    public static (SyntaxTree File, SemanticModel Model) Of(string code)
+    {
+        var compilation = Compile([CSharpSyntaxTree.ParseText(code, Options, "code.cs")], without: null);
+        return Files(compilation)[0];
+    }
+
     private static CSharpCompilation Read(string project)
     {
-        var options = new CSharpParseOptions(LanguageVersion.CSharp14);
         var files = Directory.EnumerateFiles(Folder(project), "*.cs", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
             .Where(file => !file.Contains("/bin/", StringComparison.Ordinal) && !file.Contains("/Migrations/", StringComparison.Ordinal))
             .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/Languages/", StringComparison.Ordinal));
-        var usings = "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; global using System.Threading; global using System.Threading.Tasks;"
-            + "global using BuildLog.Gearing.Languages; global using static BuildLog.Gearing.Languages.Words;";
         var own = project == "Tui" ? "buildlog.dll" : $"BuildLog.{project}.dll";
-        var loaded = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(file => project == "Gearing" || Path.GetFileName(file) != own);
+        return Compile(files.Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file), Options, file)), without: project == "Gearing" ? null : own);
+    }
+
+    private static CSharpCompilation Compile(IEnumerable<SyntaxTree> files, string? without)
+    {
+        const string usings = "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; global using System.Threading; global using System.Threading.Tasks;"
+            + "global using BuildLog.Gearing.Languages; global using static BuildLog.Gearing.Languages.Words;";
+        var loaded = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(file => Path.GetFileName(file) != without);
         return CSharpCompilation.Create(
             "looked into",
-            [.. files.Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file), options, file)), CSharpSyntaxTree.ParseText(usings, options)],
+            [.. files, CSharpSyntaxTree.ParseText(usings, Options)],
             loaded.Select(file => MetadataReference.CreateFromFile(file)),
             new CSharpCompilationOptions(OutputKind.ConsoleApplication, nullableContextOptions: NullableContextOptions.Enable));
     }

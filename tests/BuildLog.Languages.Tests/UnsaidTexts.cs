@@ -9,7 +9,8 @@ namespace BuildLog.Languages.Tests;
 /// <summary>Finds texts for people that are not said.</summary>
 /// <remarks>
 /// Which places are for people nobody has to list: one that is given a said text anywhere is one, and whatever else is written straight into it has to be said too.
-/// A place is a parameter, a property, a field, a value of a tuple or the result of a method; whatever is passed on to such a place is one itself. The holes of a said text are for people as well.
+/// A place is a parameter, a property, a field, a value of a tuple or the result of a method; whatever is passed on to such a place is one itself, a list and what goes through it as well. The holes of a said
+/// text and the terminal are for people always.
 /// </remarks>
 internal static partial class UnsaidTexts
 {
@@ -25,9 +26,18 @@ internal static partial class UnsaidTexts
     ];
 
     public static IReadOnlyList<string> All()
+        => Among([.. SourceOfProject.All.SelectMany(project => SourceOfProject.Files(project).AsParallel().SelectMany(file => In(project, file.File, file.Model)))]);
+
+    /// <summary>The same in a piece of source by itself.</summary>
+    public static IReadOnlyList<string> In(string code)
     {
-        List<Given> given = [.. SourceOfProject.All.SelectMany(project => SourceOfProject.Files(project).AsParallel().SelectMany(file => In(project, file.File, file.Model)))];
-        var forPeople = given.Where(each => each.IsSaid).Select(each => each.Place).Append(Hole).ToHashSet(StringComparer.Ordinal);
+        var (file, model) = SourceOfProject.Of(code);
+        return Among([.. In("code", file, model)]);
+    }
+
+    private static IReadOnlyList<string> Among(IReadOnlyList<Given> given)
+    {
+        var forPeople = given.Where(each => each.IsSaid).Select(each => each.Place).Concat([Hole, Terminal, MadeForHole]).ToHashSet(StringComparer.Ordinal);
         forPeople.ExceptWith(NotForPeople);
         for (var before = 0; before < forPeople.Count;)
         {
@@ -40,6 +50,8 @@ internal static partial class UnsaidTexts
     }
 
     private const string Hole = "a said text";
+    private const string Terminal = "the terminal";
+    private const string MadeForHole = "made by a method for a said text";
 
     /// <summary>Something that is written or passed into a place.</summary>
     /// <param name="Text">A text of the code; null for anything else.</param>
@@ -57,8 +69,63 @@ internal static partial class UnsaidTexts
             if ((!isSaid && text is null && !isPassedOn) || !IsPlace(end) || (isPassedOn && !IsText(expression, model))) continue;
 
             var from = isPassedOn ? Named(model.GetSymbolInfo(expression).Symbol) : null;
-            if ((from is not null || !isPassedOn) && Place(end, model) is { } place)
-                yield return new(place, $"{project}/{Path.GetFileName(file.FilePath)}:{file.GetLineSpan(expression.Span).StartLinePosition.Line + 1}", isSaid, text, from);
+            if ((from is not null || !isPassedOn) && Place(end, model) is { } place) yield return new(place, At(expression), isSaid, text, from);
+        }
+
+        foreach (var (place, where, from) in HandedOn(file, model)) yield return new(place, At(where), IsSaid: false, Text: null, from);
+
+        string At(SyntaxNode node) => $"{project}/{Path.GetFileName(file.FilePath)}:{file.GetLineSpan(node.Span).StartLinePosition.Line + 1}";
+    }
+
+    // A list is handed on a text at a time: to whoever goes through it, and to each function it is given to.
+    private static IEnumerable<(string Place, SyntaxNode Where, string From)> HandedOn(SyntaxTree file, SemanticModel model)
+    {
+        foreach (var node in file.GetRoot().DescendantNodes())
+        {
+            switch (node)
+            {
+                case ForEachStatementSyntax each when ListOf(each.Expression, model) is { } from && Named(model.GetDeclaredSymbol(each)) is { } place:
+                    yield return (place, each, from);
+                    break;
+                case InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } call when ListOf(called.Expression, model) is { } from:
+                    foreach (var place in call.ArgumentList.Arguments.Select(argument => Named(TakesIn(argument.Expression, model))).OfType<string>()) yield return (place, call, from);
+                    break;
+                case IdentifierNameSyntax or MemberAccessExpressionSyntax when MethodGroup(node, model) is { } method && Named(method) is { } from && Place(End(WholeCall(node)), model) is { } place && IsPlace(End(WholeCall(node))):
+                    yield return (place == Hole ? MadeForHole : place, node, from);
+                    break;
+            }
+        }
+    }
+
+    private static string? ListOf(ExpressionSyntax expression, SemanticModel model)
+    {
+        while (expression is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax called } && IsTexts(called.Expression, model)) expression = called.Expression;
+        return expression is IdentifierNameSyntax or MemberAccessExpressionSyntax && IsTexts(expression, model) ? Named(model.GetSymbolInfo(expression).Symbol) : null;
+    }
+
+    private static IParameterSymbol? TakesIn(ExpressionSyntax function, SemanticModel model)
+        => (model.GetSymbolInfo(function).Symbol as IMethodSymbol)?.Parameters.FirstOrDefault() is { Type.SpecialType: SpecialType.System_String } first && function is AnonymousFunctionExpressionSyntax or IdentifierNameSyntax or MemberAccessExpressionSyntax ? first : null;
+
+    private static IMethodSymbol? MethodGroup(SyntaxNode node, SemanticModel model)
+        => node.Parent is ArgumentSyntax { Parent.Parent: InvocationExpressionSyntax } && IsText(WholeCall(node), model) && model.GetSymbolInfo(node).Symbol is IMethodSymbol { ReturnType: { SpecialType: SpecialType.System_String } or { Name: "Later" or "Sentence" } } found ? found : null;
+
+    // Of Select(InWords).Distinct(), or of string.Join(", ", list.Select(InWords)), all of it.
+    private static ExpressionSyntax WholeCall(SyntaxNode methodGroup)
+    {
+        var whole = methodGroup.Ancestors().OfType<InvocationExpressionSyntax>().First();
+        while (true)
+        {
+            switch (whole.Parent)
+            {
+                case MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax next } called when called.Expression == whole:
+                    whole = next;
+                    continue;
+                case ArgumentSyntax { Parent.Parent: InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Expression: PredefinedTypeSyntax, Name.Identifier.Text: "Join" or "Concat" } } joined }:
+                    whole = joined;
+                    continue;
+                default:
+                    return whole;
+            }
         }
     }
 
@@ -74,7 +141,17 @@ internal static partial class UnsaidTexts
         _ => false,
     };
 
-    private static bool IsText(ExpressionSyntax expression, SemanticModel model) => model.GetTypeInfo(expression).Type is { SpecialType: SpecialType.System_String } or { Name: "Later" or "Sentence" };
+    private static bool IsText(ExpressionSyntax expression, SemanticModel model)
+        => model.GetTypeInfo(expression).Type is { SpecialType: SpecialType.System_String } or { Name: "Later" or "Sentence" } || IsTexts(expression, model);
+
+    private static bool IsTexts(ExpressionSyntax expression, SemanticModel model) => model.GetTypeInfo(expression).Type switch
+    {
+        IArrayTypeSymbol array => IsString(array.ElementType),
+        INamedTypeSymbol { TypeArguments: [var only], Name: "IReadOnlyList" or "IEnumerable" or "IReadOnlyCollection" or "List" or "IList" } => IsString(only),
+        _ => false,
+    };
+
+    private static bool IsString(ITypeSymbol type) => type.SpecialType == SpecialType.System_String;
 
     private static string? Words(ExpressionSyntax expression)
     {
@@ -84,7 +161,7 @@ internal static partial class UnsaidTexts
             InterpolatedStringExpressionSyntax pieces => string.Concat(pieces.Contents.Select(piece => piece is InterpolatedStringTextSyntax words ? words.TextToken.ValueText : "{}")),
             _ => "",
         };
-        return Word().IsMatch(Unit().Replace(text, "")) ? text : null;
+        return !text.StartsWith("--", StringComparison.Ordinal) && Word().IsMatch(Unit().Replace(text, "")) ? text : null; // the names of options are the same in every language
     }
 
     // What stands in the place: the value itself, or the choice or list that it is part of.
@@ -94,7 +171,7 @@ internal static partial class UnsaidTexts
         {
             switch (node.Parent)
             {
-                case ParenthesizedExpressionSyntax or SwitchExpressionArmSyntax or CollectionExpressionSyntax or ExpressionElementSyntax or ImplicitArrayCreationExpressionSyntax or CastExpressionSyntax:
+                case ParenthesizedExpressionSyntax or SwitchExpressionArmSyntax or CollectionExpressionSyntax or ExpressionElementSyntax or SpreadElementSyntax or ImplicitArrayCreationExpressionSyntax or CastExpressionSyntax:
                 case ConditionalExpressionSyntax choice when choice.Condition != node:
                 case SwitchExpressionSyntax choices when choices.GoverningExpression != node:
                 case BinaryExpressionSyntax { RawKind: (int)SyntaxKind.AddExpression or (int)SyntaxKind.CoalesceExpression }:
@@ -126,13 +203,15 @@ internal static partial class UnsaidTexts
             ? model.GetDeclaredSymbol(member)
             : null;
 
-    // Ours alone: what the system's own methods are given goes anywhere.
+    // Ours alone, and the terminal: what the system's other methods are given goes anywhere.
     private static string? Named(ISymbol? symbol)
     {
         var meant = (symbol as IMethodSymbol)?.ReducedFrom ?? symbol?.OriginalDefinition;
         return meant switch
         {
             ILocalSymbol local => $"{local.ContainingSymbol.ToDisplayString()}: {local.Name}",
+            IParameterSymbol { ContainingSymbol: IMethodSymbol { MethodKind: MethodKind.AnonymousFunction } } given => $"{given.ContainingSymbol.ContainingSymbol.ToDisplayString()}: {given.Name} at {given.Locations[0].SourceSpan.Start}",
+            IParameterSymbol { ContainingSymbol: IMethodSymbol { Name: "Write" or "WriteLine", ContainingType.Name: "Console" or "TextWriter" } } => Terminal,
             IParameterSymbol parameter when IsOurs(parameter) && Method(parameter) is { } method => $"{method}({parameter.Name})",
             IFieldSymbol { ContainingType.IsTupleType: true } field => $"{field.ContainingType.ToDisplayString()}.{field.Name}",
             IFieldSymbol or IPropertySymbol or IMethodSymbol when IsOurs(meant) => $"{meant.ContainingType.Name}.{meant.Name}",

@@ -32,12 +32,6 @@ internal static class ChangeList
                 .Take(most),
         ];
 
-    public static IReadOnlyList<ChangeSet> Of(ShopContext db, Kept record)
-        => Whole(db, db.Changes
-            .Where(set => set.Rows.Any(row => row.RecordUid == record.Uid))
-            .OrderByDescending(set => set.Id)
-            .Include(set => set.Rows.Where(row => row.RecordUid == record.Uid)));
-
     private static List<ChangeSet> Whole(ShopContext db, IQueryable<ChangeSet> asked)
     {
         var sets = asked.ToList();

@@ -10,9 +10,6 @@ public sealed partial class Shop
     /// <summary>A part's whole life, on whichever vehicles it was.</summary>
     public PartLife LifeOf(Component component) => store.Look(record => PartLife.Of(record, component));
 
-    /// <summary>How far a vehicle went from the first odometer reading to the last, over changes of the odometer; null before there is one.</summary>
-    public Distance? DistanceOf(Vehicle vehicle) => store.Look(record => OdometerLine.Of(record, vehicle.Id).Covered());
-
     /// <summary>When the odometer of a vehicle was replaced or reset, from the first to the last.</summary>
     public IReadOnlyList<OdometerChange> OdometerChanges(Vehicle vehicle) => store.Look(record => OdometerReader.Of(record, vehicle.Id));
 }

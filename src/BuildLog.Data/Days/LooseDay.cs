@@ -26,8 +26,5 @@ public sealed record LooseDay
     /// <exception cref="RefusedException">The text is no day.</exception>
     public static LooseDay? Read(string text) => string.IsNullOrWhiteSpace(text) ? null : LooseDayText.Read(text).OrRefuse();
 
-    /// <summary>It was before the other for certain.</summary>
-    public bool IsSurelyBefore(LooseDay other) => Latest is { } latest && other.Earliest is { } earliest && latest < earliest;
-
     public override string ToString() => Text;
 }

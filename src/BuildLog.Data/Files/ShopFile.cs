@@ -19,9 +19,6 @@ public static class ShopFile
         });
     }
 
-    /// <summary>Opens the record in the user's data folder.</summary>
-    public static Shop OpenDefault(TimeProvider? clock = null) => Open(DefaultPath(), clock);
-
     internal static string DefaultPath(Func<string, string?> environment, bool windows)
     {
         if (windows)

@@ -35,9 +35,6 @@ internal sealed class OdometerLine
     /// <summary>How many changes lie before.</summary>
     public int StretchAt(Moment moment) => changes.Count(change => change.When <= moment);
 
-    /// <summary>From the first reading to the last; null where none was taken.</summary>
-    public Distance? Covered() => readings.Count == 0 ? null : Between(readings[0], readings[^1]);
-
     /// <summary>From when a part was fitted to when it came off, or to the last reading; null where one was not taken.</summary>
     public Distance? Under(Fitment fitment)
     {

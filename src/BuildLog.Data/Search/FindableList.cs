@@ -1,3 +1,8 @@
+using BuildLog.Data.Changes;
+using BuildLog.Data.Fitments;
+using BuildLog.Data.Goals;
+using BuildLog.Data.RoadTests;
+using BuildLog.Data.Sessions;
 using Microsoft.EntityFrameworkCore;
 
 namespace BuildLog.Data.Search;
@@ -26,6 +31,7 @@ internal static class FindableList
         """;
 
     private static readonly string Attached = Matter.Attachment.InWords().Text;
+    private static readonly Type[] NamedInWords = [typeof(Fitment), typeof(Session), typeof(RoadTest), typeof(GoalEntry)];
 
     public static IReadOnlyList<Found> Find(ShopContext db, string typed, int limit)
     {
@@ -44,7 +50,17 @@ internal static class FindableList
                 row.IsDBNull(4) ? null : row.GetFieldValue<DateOnly>(4), Excerpt.Of(row.GetString(5), typed), row.GetGuid(6)));
         }
 
-        return found;
+        return Language.Spoken == Language.English ? found : InTheLanguageSpoken(db, found);
+    }
+
+    // The index is written in English; a name that is made of words, such as "as axle from 12 October 2024", is made again.
+    private static IReadOnlyList<Found> InTheLanguageSpoken(ShopContext db, IReadOnlyList<Found> found)
+    {
+        var uids = found.Select(one => one.RecordUid).ToList();
+        var titles = NamedInWords
+            .SelectMany(kind => Everything.Of(db, kind).AsNoTracking().Where(record => uids.Contains(record.Uid)).ToList())
+            .ToDictionary(record => record.Uid, RecordWords.Title);
+        return [.. found.Select(one => titles.TryGetValue(one.RecordUid, out var title) ? one with { Title = title } : one)];
     }
 
     // A file that is called like a vehicle comes after the vehicle.

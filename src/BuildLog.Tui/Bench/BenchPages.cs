@@ -41,9 +41,6 @@ internal static class BenchPages
             new PlansPage(new PlansActs(shop, clock, chosen.WhatIf)),
         ];
     }
-
-    /// <summary>The first five without the record: they show what the vehicle's model says.</summary>
-    public static IReadOnlyList<VehiclePage> OfTheModel() => [new FindingsPage(), new SpeedsPage(), new MeasuredPage(), new GoalPage(), new HistoryPage()];
 }
 
 #pragma warning restore CA2000

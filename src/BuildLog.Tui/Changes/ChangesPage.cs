@@ -5,7 +5,7 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Changes;
 
 /// <summary>What was changed, the latest first; below it each value before and after.</summary>
-internal sealed class ChangesPage(ChangesActs acts) : ListPage(Spoken("Changes"), Spoken("Nothing has been changed yet."))
+internal sealed class ChangesPage(ChangesActs acts) : ListPage("Changes", Spoken("Changes"), Spoken("Nothing has been changed yet."))
 {
     private ChangesModel model = new([]);
 

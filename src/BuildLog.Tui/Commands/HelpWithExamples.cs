@@ -13,6 +13,8 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
     {
         var help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        help.Description = Spoken("Show help and usage information");
+        root.Options.OfType<VersionOption>().Single().Description = Spoken("Show version information");
     }
 
     /// <summary>Who asks for help need not have the rest of the line right.</summary>
@@ -24,12 +26,17 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
 
     public override int Invoke(ParseResult parseResult)
     {
+        var (how, output) = (parseResult.InvocationConfiguration, parseResult.InvocationConfiguration.Output);
+        using var written = new StringWriter { NewLine = "\n" };
+        how.Output = written;
         var exitCode = usual.Invoke(parseResult);
+        how.Output = output;
+        output.Write(string.Join(output.NewLine, written.ToString().Split('\n').Select(LibrarySentences.OfHelp)));
+
         var examples = CommandExamples.Of(NameOf(parseResult.CommandResult));
         if (examples.Count == 0) return exitCode;
 
-        var output = parseResult.InvocationConfiguration.Output;
-        output.WriteLine("Examples:");
+        output.WriteLine(Spoken("Examples:"));
         foreach (var example in examples) output.WriteLine($"  {example}");
         output.WriteLine();
         return exitCode;

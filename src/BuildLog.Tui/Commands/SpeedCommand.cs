@@ -185,6 +185,6 @@ internal sealed class SpeedCommand : Command
         Unknown.EngineSpeed => "--rpm",
         Unknown.Gear => "--gear",
         Unknown.Axle => "--axle",
-        _ => "the tyre (--circumference, --diameter or --tyre)",
+        _ => Spoken("the tyre (--circumference, --diameter or --tyre)"),
     };
 }

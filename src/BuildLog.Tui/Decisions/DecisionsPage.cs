@@ -6,7 +6,7 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Decisions;
 
 /// <summary>What was decided and noted, the latest first; below it why.</summary>
-internal sealed class DecisionsPage(DecisionsActs acts) : ListPage(Spoken("Decisions"), Spoken("Nothing decided or noted yet. Press + and later years will know why."))
+internal sealed class DecisionsPage(DecisionsActs acts) : ListPage("Decisions", Spoken("Decisions"), Spoken("Nothing decided or noted yet. Press + and later years will know why."))
 {
     private DecisionsModel model = new([]);
 

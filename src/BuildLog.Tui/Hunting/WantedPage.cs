@@ -14,7 +14,7 @@ internal sealed class WantedPage : ListPage
     private HashSet<long>? before;
 
     public WantedPage(IWantedActs acts)
-        : base(Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
+        : base("Wanted", Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
     {
         this.acts = acts;
         Acts =

@@ -6,7 +6,7 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Jobs;
 
 /// <summary>Jobs, deadlines and costs; below the chosen one its hours, its costs and what was given out.</summary>
-internal sealed class JobsPage(JobsActs acts) : ListPage(Spoken("Jobs"), Spoken("Nothing to be done is noted. Press + for a job or a deadline, c for a cost."))
+internal sealed class JobsPage(JobsActs acts) : ListPage("Jobs", Spoken("Jobs"), Spoken("Nothing to be done is noted. Press + for a job or a deadline, c for a cost."))
 {
     private JobsModel model = new([], "");
 

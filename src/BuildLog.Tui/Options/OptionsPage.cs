@@ -17,7 +17,7 @@ internal sealed class OptionsPage : ListPage
     private long vehicleId;
 
     public OptionsPage(IOptionsActs acts)
-        : base(Spoken("Options"), "")
+        : base("Options", Spoken("Options"), "")
     {
         this.acts = acts;
         Acts =

@@ -9,22 +9,27 @@ internal static class HandoverReadMe
 {
     public const string Name = "README.txt";
 
-    public static byte[] Of(Vehicle vehicle, string shop, DateTimeOffset printed) => Encoding.UTF8.GetBytes($"""
-        {vehicle.Name}: handover of {DayText.InWords(printed)}{(shop.Length > 0 ? $", from {shop}" : "")}
+    public static byte[] Of(Vehicle vehicle, string shop, DateTimeOffset printed) => Encoding.UTF8.GetBytes(string.Concat(Lines(vehicle, shop, printed).Select(line => line + "\r\n")));
 
-        For people, in this folder:
-          build-sheet.pdf   what was built, what was measured, how well it is known, and what is still open
-          receipts.csv      what was paid, one line a receipt; any spreadsheet opens it
-          photos            copies without place or camera; receipts that were photographed are among them
-          papers            everything else that was kept of the vehicle
+    // The names of the files are the same in every language.
+    private static IEnumerable<string> Lines(Vehicle vehicle, string shop, DateTimeOffset printed) =>
+    [
+        Spoken($"{vehicle.Name}: handover of {DayText.InWords(printed)}") + (shop.Length > 0 ? Spoken($", from {shop}") : ""),
+        "",
+        Spoken("For people, in this folder:"),
+        Listed("build-sheet.pdf", Spoken("what was built, what was measured, how well it is known, and what is still open")),
+        Listed("receipts.csv", Spoken("what was paid, one line a receipt; any spreadsheet opens it")),
+        Listed("photos", Spoken("copies without place or camera; receipts that were photographed are among them")),
+        Listed("papers", Spoken("everything else that was kept of the vehicle")),
+        "",
+        Spoken("For programs, beside this folder:"),
+        Listed("*.json", Spoken("the vehicle's part of the shop's record; BuildLog reads the zip as it is:")),
+        Listed("", Spoken("buildlog import THIS-FILE.zip")),
+        Listed("SHA256SUMS", Spoken("checksums of every file; in the unpacked folder: sha256sum -c SHA256SUMS")),
+        "",
+        Spoken("The sheet says what was measured and what follows from it; it does not call the vehicle safe or legal."),
+        Spoken("Local codes, inspection and licensed practice decide."),
+    ];
 
-        For programs, beside this folder:
-          *.json            the vehicle's part of the shop's record; BuildLog reads the zip as it is:
-                            buildlog import THIS-FILE.zip
-          SHA256SUMS        checksums of every file; in the unpacked folder: sha256sum -c SHA256SUMS
-
-        The sheet says what was measured and what follows from it; it does not call the vehicle safe or legal.
-        Local codes, inspection and licensed practice decide.
-
-        """.ReplaceLineEndings("\r\n"));
+    private static string Listed(string name, string says) => $"  {name,-18}{says}";
 }

@@ -5,7 +5,7 @@ using Terminal.Gui.Input;
 namespace BuildLog.Tui.Papers;
 
 /// <summary>Photos, receipts and papers; one that is missing or damaged says so.</summary>
-internal sealed class PapersPage(PapersActs acts) : ListPage(Spoken("Papers"), Spoken("No paper is kept yet. Press + to keep a photo, a receipt or a certificate with the vehicle."))
+internal sealed class PapersPage(PapersActs acts) : ListPage("Papers", Spoken("Papers"), Spoken("No paper is kept yet. Press + to keep a photo, a receipt or a certificate with the vehicle."))
 {
     private PapersModel model = new([]);
 

@@ -13,7 +13,7 @@ internal sealed class PlansPage : ListPage
     private PlansModel model = new([]);
 
     public PlansPage(IPlansActs acts)
-        : base(Spoken("Plans"), NothingYet)
+        : base("Plans", Spoken("Plans"), NothingYet)
     {
         this.acts = acts;
         Acts =

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Data.Files;
 
 namespace BuildLog.Tui.Shell;
 
@@ -30,8 +31,8 @@ public sealed class ErrorLog(string path)
         {
             lock (gate)
             {
-                if (System.IO.Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
-                using var file = new FileStream(path, OwnerOnly());
+                if (System.IO.Path.GetDirectoryName(path) is { Length: > 0 } folder) OwnerOnly.CreateFolder(folder);
+                using var file = new FileStream(path, ForItsOwner());
                 using var writer = new StreamWriter(file);
                 var time = DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture);
                 writer.WriteLine($"{time}  {error}{Environment.NewLine}");
@@ -45,7 +46,7 @@ public sealed class ErrorLog(string path)
         }
     }
 
-    private static FileStreamOptions OwnerOnly()
+    private static FileStreamOptions ForItsOwner()
     {
         var options = new FileStreamOptions { Mode = FileMode.Append, Access = FileAccess.Write, Share = FileShare.ReadWrite };
         if (!OperatingSystem.IsWindows()) options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;

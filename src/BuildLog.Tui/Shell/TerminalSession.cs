@@ -37,7 +37,7 @@ public static class TerminalSession
     {
         if (!Driver.IsAttachedToTerminal(out _, out _))
         {
-            Console.Error.WriteLine("The workbench needs a terminal on standard input and output. For use in scripts see: buildlog --help");
+            Console.Error.WriteLine(Spoken("The workbench needs a terminal on standard input and output. For use in scripts see: buildlog --help"));
             return NoTerminal;
         }
 

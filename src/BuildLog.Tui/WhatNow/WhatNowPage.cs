@@ -1,3 +1,4 @@
+using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
@@ -125,6 +126,9 @@ internal sealed class WhatNowPage : View
         if (Row is { } row) VehiclePicked?.Invoke(this, row);
     }
 
+    // As wide as its longest word in the language spoken.
+    private static int States => Enum.GetValues<VehicleState>().Max(state => TextFit.Width(state.InWords()));
+
     private void ShowRows(bool fromTop)
     {
         shown = WhatNowOrder.Matching(WhatNowOrder.Sorted(read.Values), filter.Text);
@@ -132,7 +136,7 @@ internal sealed class WhatNowPage : View
         var at = fromTop ? 0 : Math.Max(0, shown.ToList().FindIndex(row => row.VehicleId == chosen));
         content.Show(
             [
-                new(Spoken("vehicle"), 16), new(Spoken("state"), 11), new(Spoken("findings"), 16, BelowWidth: 130), new(Spoken("findings"), 22, FromWidth: 130), new(Spoken("most pressing")),
+                new(Spoken("vehicle"), 16), new(Spoken("state"), States), new(Spoken("findings"), 16, BelowWidth: 130), new(Spoken("findings"), 22, FromWidth: 130), new(Spoken("most pressing")),
                 new(Spoken("cruise"), 22, FromWidth: 110), new(Spoken("idle"), 15, FromWidth: 130), new(Spoken("worked"), 9, Right: true, FromWidth: 130), new(Spoken("spent"), 14, Right: true, FromWidth: 130),
             ],
             [.. shown.Select(Cells)],

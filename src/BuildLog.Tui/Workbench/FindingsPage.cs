@@ -4,7 +4,7 @@ using BuildLog.Tui.Shell;
 namespace BuildLog.Tui.Workbench;
 
 /// <summary>The findings, worst first; below them why, the interval against the window, and the cure.</summary>
-internal sealed class FindingsPage() : ListPage(Spoken("Findings"), NothingYet)
+internal sealed class FindingsPage() : ListPage("Findings", Spoken("Findings"), NothingYet)
 {
     private static string NothingYet => Spoken("Nothing to check yet: fit parts with f and set a goal with g.");
 

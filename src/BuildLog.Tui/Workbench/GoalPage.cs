@@ -9,7 +9,7 @@ internal sealed class GoalPage : VehiclePage
     private readonly TextPage text = new() { Indent = 1, Width = Dim.Fill(), Height = Dim.Fill() };
 
     public GoalPage()
-        : base(Spoken("Goal")) => Add(text);
+        : base("Goal", Spoken("Goal")) => Add(text);
 
     public override void Show(VehicleModel vehicle, bool fromTop) => text.Show(GoalText.Of(vehicle.Goal));
 }

@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Workbench;
 
 /// <summary>The swaps, newest first, with what each changed.</summary>
 /// <param name="acts">Corrects and strikes; null where the swaps can only be read.</param>
-internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage(Spoken("History"), Spoken("No part has been fitted yet. Press f, or Enter on a box of the strip."))
+internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage("History", Spoken("History"), Spoken("No part has been fitted yet. Press f, or Enter on a box of the strip."))
 {
     private bool isEmpty = true;
 

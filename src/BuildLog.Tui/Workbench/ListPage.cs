@@ -10,8 +10,8 @@ internal abstract class ListPage : VehiclePage
     private readonly ListAndText content = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private TableText? table;
 
-    protected ListPage(string title, string whenEmpty)
-        : base(title)
+    protected ListPage(string helpPage, string title, string whenEmpty)
+        : base(helpPage, title)
     {
         WhenEmpty = whenEmpty;
         content.List.RowPicked += (_, _) => AskFor(Key.Enter);

@@ -6,7 +6,7 @@ namespace BuildLog.Tui.Workbench;
 
 /// <summary>The measurement sessions and road tests, newest first; below them the readings and what follows.</summary>
 /// <param name="acts">Corrects and strikes sessions; null where they can only be read.</param>
-internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage(Spoken("Measured"), Spoken("Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r."))
+internal sealed class MeasuredPage(SessionActs? acts = null) : ListPage("Measured", Spoken("Measured"), Spoken("Nothing measured yet. Count turns of the propshaft with t, or roll a tyre out with r."))
 {
     private IReadOnlyList<SessionRow> rows = [];
 

@@ -30,7 +30,7 @@ internal sealed class SpeedsPage : VehiclePage
 
     /// <param name="acts">Chooses gears, speeds and unit; null where the table is as it is.</param>
     public SpeedsPage(SpeedsActs? acts = null)
-        : base(Spoken("Speeds"))
+        : base("Speeds", Spoken("Speeds"))
     {
         this.acts = acts;
         Add(table, title, sawtooth, curves);

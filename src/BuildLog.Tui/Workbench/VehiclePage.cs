@@ -5,8 +5,11 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>A page below the strip: its title in the tab line, its help, its keys, and what it shows of the vehicle.</summary>
 internal abstract class VehiclePage : View
 {
-    protected VehiclePage(string title)
+    /// <param name="helpPage">Name of its help text, the same in every language.</param>
+    /// <param name="title">What stands in the tab line.</param>
+    protected VehiclePage(string helpPage, string title)
     {
+        HelpPage = helpPage;
         Title = title;
         CanFocus = true;
     }
@@ -15,7 +18,7 @@ internal abstract class VehiclePage : View
     public event EventHandler<PageAct>? ActAsked;
 
     /// <summary>Name of the help text that F1 shows here.</summary>
-    public virtual string HelpPage => Title;
+    public virtual string HelpPage { get; }
 
     /// <summary>The keys that only this page knows, the most useful first.</summary>
     public virtual IReadOnlyList<PageAct> Acts => [];

@@ -451,7 +451,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private void ShowHelp() => HelpScreen.Show(App!, HelpInView);
 
     private string HelpInView
-        => whatNow.Visible ? "WhatNow" : Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? Spoken("Workbench") : pages.InView.HelpPage;
+        => whatNow.Visible ? "WhatNow" : Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage;
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()

@@ -67,7 +67,8 @@ internal sealed class RecordRun
             prepare: k =>
             {
                 var vehicle = vehicles[k % vehicles.Count];
-                added = shop.ChangesOf(shop.Add(new Note(vehicle) { Date = new(2026, 5, 3), Title = "pinion seal", Body = "weeps a little when warm" }))[0];
+                shop.Add(new Note(vehicle) { Date = new(2026, 5, 3), Title = "pinion seal", Body = "weeps a little when warm" });
+                added = shop.Changes(most: 1)[0];
                 raw.Note(vehicle.Uid, "pinion seal", "weeps a little when warm");
             });
         MoveAndCopy(bulk, shop, vehicles, raw, connection);

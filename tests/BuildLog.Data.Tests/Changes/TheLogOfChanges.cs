@@ -44,7 +44,7 @@ public sealed class TheLogOfChanges : IDisposable
         Assert.Equal(("price", "1234500 JPY", "12345.00 EUR"), Price());
         test.Shop.Change(test.Shop.Parts().Single().Component, part => part.Price = null);
         Assert.Equal(("price", "12345.00 EUR", null), Price());
-        Assert.Equal(("price", "12345.00 EUR", null), Price(test.Shop.ChangesOf(axle)[0]));
+        Assert.Equal(("price", "12345.00 EUR", null), Price(test.ChangesOf(axle)[0]));
 
         (string, string?, string?) Price(ChangeSet? of = null)
         {
@@ -92,8 +92,8 @@ public sealed class TheLogOfChanges : IDisposable
         var (one, other) = (test.Vehicle("Brindle"), test.Vehicle("Tansy"));
         one = test.Shop.Change(one, v => v.Owner = "Agnes");
         test.Shop.Remove(one);
-        Assert.Equal(["removed vehicle Brindle", "changed vehicle Brindle", "added vehicle Brindle"], test.Shop.ChangesOf(one).Select(change => change.Label));
-        Assert.Equal("added vehicle Tansy", Assert.Single(test.Shop.ChangesOf(other)).Label);
+        Assert.Equal(["removed vehicle Brindle", "changed vehicle Brindle", "added vehicle Brindle"], test.ChangesOf(one).Select(change => change.Label));
+        Assert.Equal("added vehicle Tansy", Assert.Single(test.ChangesOf(other)).Label);
     }
 
     [Fact]

@@ -36,7 +36,7 @@ public sealed class TwoPrograms : IDisposable
         test.Shop.Change(test.Shop.FindVehicle("Brindle"), vehicle => vehicle.Notes = "brakes next");
         Assert.Equal("Piet", Other(Writer.Changing, test.Path, "Brindle", "Piet"));
         Assert.Equal(("Piet", "brakes next"), (test.Shop.FindVehicle("Brindle").Owner, test.Shop.FindVehicle("Brindle").Notes));
-        Assert.Equal(4, test.Shop.ChangesOf(brindle).Count);
+        Assert.Equal(4, test.ChangesOf(brindle).Count);
     }
 
     [Fact]

@@ -53,16 +53,5 @@ public sealed class ADayHalfRemembered
         => Assert.Equal(sentence, Assert.Throws<RefusedException>(() => LooseDay.Read(typed)).Message);
 
     [Fact]
-    public void Is_before_another_only_when_the_bounds_force_it()
-    {
-        LooseDay spring = LooseDay.Read("spring 2024")!, may = LooseDay.Read("May 2024")!, june = LooseDay.Read("June 2024")!, before = LooseDay.Read("before 2024")!;
-        Assert.True(spring.IsSurelyBefore(june));
-        Assert.False(spring.IsSurelyBefore(may));
-        Assert.False(june.IsSurelyBefore(spring));
-        Assert.True(before.IsSurelyBefore(may));
-        Assert.False(before.IsSurelyBefore(LooseDay.Read("unknown")!));
-    }
-
-    [Fact]
     public void Is_no_day_where_nothing_was_typed() => Assert.Null(LooseDay.Read("  "));
 }

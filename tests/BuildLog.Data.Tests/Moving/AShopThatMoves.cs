@@ -104,7 +104,7 @@ public sealed class AShopThatMoves : IDisposable
         there.Shop.Import(Zip);
         Assert.Empty(RecordCheck.Of(there.Path).Troubles());
         var (brindle, change) = (there.Shop.FindVehicle("Brindle"), Assert.Single(there.Shop.Changes()));
-        Assert.Equal([change.Id], there.Shop.ChangesOf(brindle).Select(of => of.Id));
+        Assert.Equal([change.Id], there.ChangesOf(brindle).Select(of => of.Id));
         Assert.Equal(here.Shop.Find("shorter axle").Select(found => found.Title).Order(StringComparer.Ordinal), there.Shop.Find("shorter axle").Select(found => found.Title).Order(StringComparer.Ordinal));
 
         there.Shop.Change(brindle, vehicle => vehicle.Owner = "somebody else");

@@ -30,7 +30,7 @@ public sealed class ReadingWithoutTheMapper : IDisposable
             _ = shop.DrivelineOn(vehicle, new(2026, 1, 1));
             _ = shop.Difference(vehicle, new(2024, 1, 1), new(2026, 1, 1));
             _ = (shop.GoalsOf(vehicle), shop.History(vehicle), shop.Sessions(vehicle), shop.Fitments(vehicle));
-            _ = (shop.Costs(vehicle), shop.Spent(vehicle), shop.Budget(vehicle), shop.Numbers(vehicle), shop.AttachmentsOf(vehicle), shop.DistanceOf(vehicle));
+            _ = (shop.Costs(vehicle), shop.Spent(vehicle), shop.Budget(vehicle), shop.Numbers(vehicle), shop.AttachmentsOf(vehicle));
             _ = (shop.Jobs(vehicle), shop.Hours(vehicle), shop.RoadTests(vehicle), shop.Retorques(vehicle));
         }
 

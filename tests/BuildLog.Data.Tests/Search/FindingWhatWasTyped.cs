@@ -7,6 +7,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Languages;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Ratios;
 using Xunit;
@@ -147,6 +148,20 @@ public sealed class FindingWhatWasTyped : IDisposable
         using var other = test.Open();
         other.Add(new Vehicle { Name = "Tansy", Notes = "lugging" });
         Assert.Equal("Tansy", Assert.Single(test.Shop.Find("lugg")).Title);
+    }
+
+    [Theory]
+    [InlineData("whined", "the old one whined")]
+    [InlineData("84 210", "84 210 the old one whined")]
+    public void Leaves_out_a_number_that_stands_alone_unless_it_is_looked_for(string typed, string excerpt)
+        => Assert.Equal(excerpt.Split(' ').Order(), Assert.Single(test.Shop.Find(typed)).Excerpt.Split(' ').Order());
+
+    [Fact]
+    public void Is_named_in_the_language_spoken()
+    {
+        using var spoken = Language.Dutch.Speak();
+        Assert.Equal("als as vanaf 3 mei 2026", Assert.Single(test.Shop.Find("whined")).Title);
+        Assert.Equal("van 4 mei 2026", Assert.Single(test.Shop.Find("10:20.5")).Title);
     }
 
     [Fact]

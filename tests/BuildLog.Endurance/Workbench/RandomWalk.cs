@@ -1,12 +1,13 @@
 using System.Diagnostics;
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Languages;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 
 namespace BuildLog.Endurance.Workbench;
 
 /// <summary>Keys that chance takes, pressed in the workbench: acts, forms, texts, pages, and another size of the screen now and then. No exception, no key without an answer, and the record sound after it.</summary>
-internal sealed class RandomWalk : IOrdeal
+internal sealed class RandomWalk(Language language) : IOrdeal
 {
     private static readonly TimeSpan Hung = TimeSpan.FromSeconds(60);
 
@@ -20,10 +21,11 @@ internal sealed class RandomWalk : IOrdeal
 
     private static readonly (int Width, int Height)[] Sizes = [(80, 24), (120, 36), (60, 18), (40, 10), (200, 60)];
 
-    public string Name => "random keys in the workbench";
+    public string Name => $"random keys in the workbench, in {language.Tag}";
 
     public Survival Run(int rounds)
     {
+        using var spoken = language.Speak();
         var (troubles, pressed, chance) = (new List<string>(), 0, new Random(20_260_503));
         var lately = new Queue<string>();
         long held = 0, more = 0;

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Languages;
 using BuildLog.Sheet.Papers;
 using BuildLog.Sheet.Tests.Samples;
 using UglyToad.PdfPig;
@@ -29,6 +30,16 @@ public sealed class OtherPapersTests
         using var pdf = Read(PapersOf.Nothing()[kind]);
 
         Assert.Contains(kind == "shelf labels" ? "no parts yet" : "not recorded", TextOf(pdf), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_propshaft_order_asks_in_the_language_spoken()
+    {
+        using var spoken = Language.Dutch.Speak();
+        using var pdf = Read(PapersOf.Nothing()["propshaft order"]);
+
+        Assert.Contains("Klant, telefoon", TextOf(pdf), StringComparison.Ordinal);
+        Assert.All(["Customer", "flange", "Joint size", "Balanced to", "Wanted by"], asked => Assert.DoesNotContain(asked, TextOf(pdf), StringComparison.Ordinal));
     }
 
     [Theory]

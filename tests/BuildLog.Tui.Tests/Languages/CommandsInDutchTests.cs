@@ -41,6 +41,52 @@ public sealed partial class CommandsInDutchTests
     }
 
     [Fact]
+    public void What_was_found_is_named_in_Dutch_and_without_bare_numbers()
+    {
+        var said = Said.InDutch("find", "whines", "--demo").Output;
+
+        Assert.Contains("12 oktober 2024", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("October", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("64 105", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_left_out_of_a_speed_is_asked_for_in_Dutch()
+        => Assert.Contains("de band (--circumference, --diameter of --tyre)", Said.InDutch("speed", "--rpm", "2300").Errors, StringComparison.Ordinal);
+
+    // Each is a sentence of the library for command lines, which knows no Dutch.
+    [Theory]
+    [InlineData("findings", "Brindle", "Tansy", "--demo")]
+    [InlineData("findings", "--demo")]
+    [InlineData("findings", "Brindle", "--on")]
+    [InlineData("findings", "Brindle", "--on", "2024-06-01", "--on", "2024-06-02")]
+    [InlineData("card", "Brindle", "--fro", "axle")]
+    [InlineData("paper")]
+    [InlineData("@nowhere.txt")]
+    public void A_wrong_line_is_refused_in_Dutch(params string[] line)
+    {
+        var (english, dutch) = (Said.By(line), Said.InDutch(line));
+
+        Assert.Equal(2, dutch.ExitCode);
+        Assert.NotEqual(english.Errors.Split('\n')[0], dutch.Errors.Split('\n')[0]);
+        Assert.DoesNotMatch("[Aa]rgument missing|Unrecognized|is required|was not|not found|expects", dutch.Errors);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("findings")]
+    [InlineData("paper")]
+    public void Help_has_Dutch_headings(params string[] command)
+    {
+        var (english, dutch) = (Said.By([.. command, "--help"]).Output, Said.InDutch([.. command, "--help"]).Output);
+
+        Assert.Contains("Usage:", english, StringComparison.Ordinal);
+        Assert.Contains("Show help and usage information", english, StringComparison.Ordinal);
+        Assert.DoesNotMatch("(?m)^(Description|Usage|Arguments|Options|Commands|Examples):", dutch);
+        Assert.DoesNotContain("Show ", dutch, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_sheet_has_the_gears_of_the_gearbox()
         => Assert.Contains("versn. 3,32, 2,05", Regex.Replace(Said.InDutch("sheet", "Tansy", "--demo", "--preview").Output, @"\s+", " "), StringComparison.Ordinal);
 

@@ -32,6 +32,23 @@ public sealed class PublishedProgramTests
         program.AssertTerminalRestored();
     }
 
+    // Pages are named before anything of the sheet is used, which has some of their words.
+    [Fact]
+    public void Speaks_Dutch_from_the_first_screen_on_and_helps_in_it()
+    {
+        using var program = new TerminalProgram([.. Program(), "--demo", "--language", "nl"], 120, 36);
+        program.Terminal.WaitFor("wachten op je", seconds: FirstStartSeconds);
+        program.Terminal.Send("\r");
+        program.Terminal.WaitFor("Bevindingen");
+        var at = program.Terminal.WaitFor("Gemeten");
+        program.Terminal.Send("\eOP"); // F1
+        program.Terminal.WaitFor("Hulp: ", at);
+        program.Terminal.SendEsc();
+        program.Terminal.Send("q");
+
+        Assert.Equal(0, program.WaitForExit());
+    }
+
     [Fact]
     public void Settings_of_the_terminal_library_that_lie_about_do_not_change_how_dialogs_look()
     {

@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Search;
@@ -17,7 +16,7 @@ internal static class Trial
     public const string Word = "trial";
     public const int ExitFromWithin = 7;
 
-    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), BenchPages.OfTheModel, new ErrorLog(logFile), new Scratchpad());
+    public static int Run(string logFile) => WorkbenchStart.Run(new Misbehaving(), InventedShop.Pages, new ErrorLog(logFile), new Scratchpad());
 
     private sealed class Misbehaving : IWorkbenchActs
     {

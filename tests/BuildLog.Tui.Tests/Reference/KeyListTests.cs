@@ -35,7 +35,7 @@ public sealed class KeyListTests
     public void Every_letter_that_is_named_does_something()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench);
 
         Assert.Empty(NamedKeys("Workbench").Where(key => key.Length == 1 && char.IsAsciiLetter(key[0])).Except(workbench.Keys.Select(act => act.Key.ToString())));

@@ -22,6 +22,11 @@ internal static class InventedShop
             banner);
     }
 
+    /// <summary>Pages without a record: they show what the vehicle's model says.</summary>
+#pragma warning disable CA2000 // The screen the pages are added to disposes them.
+    public static IReadOnlyList<VehiclePage> Pages() => [new FindingsPage(), new SpeedsPage(), new MeasuredPage(), new GoalPage(), new HistoryPage()];
+#pragma warning restore CA2000
+
     public static IReadOnlyList<WhatNowRow> WhatNow { get; } =
     [
         new(1, "Heron estate", "being built", new VerdictCounts(Clash: 1, Open: 1, Watch: 1, Fits: 1))

@@ -1,3 +1,4 @@
+using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Commands;
 
 namespace BuildLog.Tui.Tests.Security;
@@ -29,9 +30,10 @@ public sealed class WhatIsWrittenTests : IDisposable
         Done("card", "Brindle", "--out", In("card.pdf"), "--database", record);
         Done("backup", In("copy.db"), "--database", record);
         Done("restore", In("copy.db"), "--database", record);
+        Assert.True(new ErrorLog(In(Path.Combine("state", "errors.log"))).Write(new InvalidOperationException("a trace")));
 
         var written = Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).ToList();
-        foreach (var kind in (string[])[".db", ".zip", ".csv", ".pdf"]) Assert.Contains(written, path => path.EndsWith(kind, StringComparison.Ordinal));
+        foreach (var kind in (string[])[".db", ".zip", ".csv", ".pdf", ".log"]) Assert.Contains(written, path => path.EndsWith(kind, StringComparison.Ordinal));
         Assert.Contains(written, path => path.Contains("shop.files", StringComparison.Ordinal));
         Assert.All(written, path => Assert.Equal(UnixFileMode.None, Mode(path) & Others));
     }

@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Tests.Workbench;
@@ -91,7 +90,7 @@ public sealed class WhatNowPageTests
     private static WorkbenchScreen Workbench(out RecordingActs acts)
     {
         acts = new RecordingActs(InventedShop.Workbench()) { Rows = InventedShop.WhatNow };
-        var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        var workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         workbench.GoToWhatNow();
         return workbench;
     }

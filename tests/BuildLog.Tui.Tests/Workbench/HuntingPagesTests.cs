@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Tests.Bench;
 using BuildLog.Tui.Tests.Headless;
@@ -110,7 +109,7 @@ public sealed class HuntingPagesTests
     public void A_page_without_a_digit_is_reached_by_arrows_and_from_the_list_of_all_acts()
     {
         using var screen = new HeadlessScreen();
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), [.. BenchPages.OfTheModel(), .. BenchPages.OfTheModel(), .. hunt.Pages()]);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), [.. InventedShop.Pages(), .. InventedShop.Pages(), .. hunt.Pages()]);
         screen.Show(workbench).Press((Key)'0').Press(Key.CursorRight, Key.CursorRight);
         Assert.Contains("[Wanted]", screen.Text, StringComparison.Ordinal);
         screen.Press(Key.CursorRight, Key.CursorRight, Key.CursorLeft);

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Languages;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
@@ -19,7 +20,7 @@ public sealed class KeysOfTheShopTests : IDisposable
 
     private readonly WorkbenchScreen workbench;
 
-    public KeysOfTheShopTests() => workbench = new(acts, BenchPages.OfTheModel());
+    public KeysOfTheShopTests() => workbench = new(acts, InventedShop.Pages());
 
     public void Dispose()
     {
@@ -122,7 +123,15 @@ public sealed class KeysOfTheShopTests : IDisposable
             window.Press((Key)key);
             ExpectedScreen.Matches($"{name}-{width}x{height}", window.Text.Replace(Environment.MachineName, "bench", StringComparison.Ordinal));
         }
+    }
 
+    [Theory]
+    [InlineData("en")]
+    [InlineData("nl")]
+    public void Every_page_has_its_help(string code)
+    {
+        using var spoken = Language.Read(code)!.Speak();
+        using var small = new SmallShop().WithWork();
         Assert.All(BenchPages.All(small.Shop, small.Clock), page =>
         {
             using (page) Assert.NotEmpty(HelpText.Of(page.HelpPage));

@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
@@ -12,7 +11,7 @@ public sealed class SmallTerminalTests
     public void Below_eighty_by_twenty_four_the_pane_with_the_focus_has_the_screen()
     {
         using var screen = new HeadlessScreen(70, 20);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench);
         var name = workbench.Model.Chosen!.Name;
         workbench.SubViews.OfType<VehicleList>().Single().SetFocus();
@@ -31,7 +30,7 @@ public sealed class SmallTerminalTests
     public void Below_sixty_by_eighteen_it_says_what_it_needs_and_comes_back()
     {
         using var screen = new HeadlessScreen(80, 24);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench).Resize(40, 10);
         Assert.StartsWith("BuildLog needs 60 × 18 characters", screen.Text, StringComparison.Ordinal);
 

@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
@@ -15,7 +14,7 @@ public sealed class WorkbenchKeysTests : IDisposable
 
     public WorkbenchKeysTests()
     {
-        workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         screen.Show(workbench);
     }
 

@@ -1,4 +1,3 @@
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
@@ -15,7 +14,7 @@ public sealed class WorkbenchPictureTests
     public void Every_page_looks_like_its_picture(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench);
         string[] pages = ["findings", "speeds", "measured", "goal", "history"];
         for (var i = 0; i < pages.Length; i++)
@@ -30,7 +29,7 @@ public sealed class WorkbenchPictureTests
     public void A_four_by_four_shows_both_axles(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), InventedShop.Pages());
         screen.Show(workbench);
         Assert.Contains("front axle", screen.Text, StringComparison.Ordinal);
         Assert.Contains("rear axle", screen.Text, StringComparison.Ordinal);
@@ -42,7 +41,7 @@ public sealed class WorkbenchPictureTests
     public void An_empty_position_looks_like_its_picture(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(3)), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(3)), InventedShop.Pages());
         ExpectedScreen.Matches($"half-known-{width}x{height}", screen.Show(workbench).Text);
     }
 
@@ -51,7 +50,7 @@ public sealed class WorkbenchPictureTests
     public void An_empty_shop_says_what_to_do_first(int width, int height)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(WorkbenchModel.EmptyShop), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(WorkbenchModel.EmptyShop), InventedShop.Pages());
         ExpectedScreen.Matches($"empty-shop-{width}x{height}", screen.Show(workbench).Text);
     }
 
@@ -75,7 +74,7 @@ public sealed class WorkbenchPictureTests
     public void A_resize_draws_what_a_fresh_start_at_that_size_draws()
     {
         using var screen = new HeadlessScreen(80, 24);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench).Resize(120, 36);
         ExpectedScreen.Matches("findings-120x36", screen.Text);
 
@@ -91,7 +90,7 @@ public sealed class WorkbenchPictureTests
     public void Any_size_can_be_drawn_and_left(int width, int height)
     {
         using var screen = new HeadlessScreen(80, 24);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench(2)), InventedShop.Pages());
         screen.Show(workbench).Resize(width, height);
         foreach (var page in "12345") screen.Press((Key)page).Press(Key.Tab, Key.CursorDown, Key.CursorRight);
         screen.Type("q");

@@ -1,6 +1,5 @@
 using BuildLog.Data.Files;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Tests.Headless;
@@ -30,7 +29,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
         {
             OnNewVehicle = () => throw new InvalidOperationException("The record is on a stick that was pulled out."),
         };
-        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         screen.Run(
             workbench,
             error => TerminalSession.Report(screen.App, log, error),
@@ -50,7 +49,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     [Fact]
     public void A_change_that_waits_for_another_program_says_so_on_the_screen_and_not_for_ever()
     {
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench);
         Assert.True(WorkbenchStart.Wait(screen.App, workbench, new(Path.Combine("shop", "shop.db"), TimeSpan.FromSeconds(3))));
         Assert.Contains("Waiting, 3 s so far: another program is writing to", screen.Text, StringComparison.Ordinal);
@@ -62,7 +61,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     [Fact]
     public void A_form_that_waits_says_so_in_place_of_its_keys()
     {
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench);
         using var form = new FormScreen(Tests.Forms.VehicleForm.With());
         screen.Show(form);
@@ -111,7 +110,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     public void A_record_that_cannot_be_written_just_now_is_said_in_the_status_line()
     {
         var acts = new RecordingActs(InventedShop.Workbench()) { OnNewVehicle = () => throw new RecordException(Fault.Busy, "Another program holds the record; nothing was changed.") };
-        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Another program holds the record"), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
     }
 
@@ -119,7 +118,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     public void What_is_refused_is_said_in_the_status_line()
     {
         var acts = new RecordingActs(InventedShop.Workbench()) { OnNewVehicle = () => throw new RefusedException("undo", "Nothing was undone that could be done again.", "") };
-        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         screen.Run(workbench, Steps.Press((Key)'n'), Steps.See("Nothing was undone that could be done again."), Steps.Check(s => Assert.DoesNotContain("Something went wrong", s.Text, StringComparison.Ordinal)), Steps.Press((Key)'q'));
     }
 
@@ -128,7 +127,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     public void A_vehicle_that_cannot_be_read_is_a_sentence_and_the_list_stays_at_the_one_on_the_bench()
     {
         var acts = new RecordingActs(InventedShop.Workbench()) { OnChoose = () => throw new RecordException(Fault.Busy, "Another program holds the record.") };
-        using var workbench = new WorkbenchScreen(acts, BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(acts, InventedShop.Pages());
         screen.Show(workbench);
         var before = screen.Row(screen.Find("›").Y);
         screen.Press(Key.CursorDown);
@@ -162,7 +161,7 @@ public sealed class WorkbenchTroubleTests : IDisposable
     public void Names_cannot_send_control_sequences()
     {
         var nasty = InventedShop.Workbench() with { Banner = "\e]0;owned\a\e[31mred" };
-        using var workbench = new WorkbenchScreen(new RecordingActs(nasty), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(nasty), InventedShop.Pages());
         screen.Show(workbench);
         Assert.DoesNotContain('\a', screen.App.Driver!.GetOutput().GetLastOutput());
         Assert.Contains("]0;owned", screen.Row(0), StringComparison.Ordinal);

@@ -9,15 +9,15 @@ internal static class PropshaftOrderPaper
 {
     private const double DrawingHeight = 96;
 
-    private static readonly IReadOnlyList<string> Asked =
+    private static IReadOnlyList<string> Asked =>
     [
-        "Customer, telephone",
-        "How many; new, or altered from which shaft",
-        "Front flange or yoke: bolt circle, bolts, spigot",
-        "Rear flange or yoke: bolt circle, bolts, spigot",
-        "Joint size: cap diameter and width over the clips",
-        "Balanced to, at which speed",
-        "Wanted by, price agreed",
+        Spoken("Customer, telephone"),
+        Spoken("How many; new, or altered from which shaft"),
+        Spoken("Front flange or yoke: bolt circle, bolts, spigot"),
+        Spoken("Rear flange or yoke: bolt circle, bolts, spigot"),
+        Spoken("Joint size: cap diameter and width over the clips"),
+        Spoken("Balanced to, at which speed"),
+        Spoken("Wanted by, price agreed"),
     ];
 
     private static IReadOnlyList<string> Notes =>
