@@ -61,7 +61,7 @@ public sealed class WorkbenchPictureTests
     public void The_strip_of_a_large_screen_shows_the_card_of_its_part_below(int width, int height, bool hasRoom)
     {
         using var screen = new HeadlessScreen(width, height);
-        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), BenchPages.OfTheModel());
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
         screen.Show(workbench).Press(Key.Tab, Key.CursorRight, Key.CursorRight);
         Assert.Equal(hasRoom, screen.Text.Contains("Counted 3 May 2026, one wheel held", StringComparison.Ordinal));
         if (hasRoom) ExpectedScreen.Matches($"strip-{width}x{height}", screen.Text);
