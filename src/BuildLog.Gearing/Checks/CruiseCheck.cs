@@ -44,7 +44,8 @@ public sealed class CruiseCheck : ICheck
             Finding.OwnersGoal)
         {
             Windows = windows,
-        }) with { Wish = Wish(goal) };
+        }) with
+        { Wish = Wish(goal) };
     }
 
     private static string Wish(CruiseGoal goal) => goal.Gear is { } gear ? Spoken($"at {goal.Speed.Text} in gear {gear}") : Spoken($"at {goal.Speed.Text}");

@@ -83,7 +83,7 @@ internal sealed class TyreSpeedCheck : ICheck
         Missing[] missing =
         [
             new(Spoken($"the tyres' marking says only more than {Rounded.Fixed(above, 0)} km/h"), fastest is { ToKnow: null, Symbol: { } symbol }
-                ? $"ask the tyre maker what speed they are made for; {symbol} or faster would do"
+                ? Spoken($"ask the tyre maker what speed they are made for; {symbol} or faster would do")
                 : Spoken("ask the tyre maker what speed they are made for")),
             .. fastest.ToKnow is { } toKnow ? [new(Spoken("what it reaches is not known"), toKnow)] : Array.Empty<Missing>(),
         ];
