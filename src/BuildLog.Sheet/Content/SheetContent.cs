@@ -92,6 +92,12 @@ public sealed record SheetContent
     /// <summary>What the shop still has to do before the vehicle is handed over.</summary>
     public IReadOnlyList<string> ToDo { get; init; } = [];
 
+    /// <summary>Work that is open beside that, and what was given out and is not back.</summary>
+    public IReadOnlyList<string> Unfinished { get; init; } = [];
+
+    /// <summary>What is too near a limit to be sure of, or against common practice.</summary>
+    public IReadOnlyList<string> Watched { get; init; } = [];
+
     /// <summary>What rests on a word, a tag or a guess.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 

@@ -10,7 +10,11 @@ internal static class FindingsRegion
     private static IReadOnlyList<Column> Columns => [new(Spoken("Verdict"), 1), new(Spoken("Finding"), 7)];
 
     public static Block Of(SheetContent sheet) =>
-        new Section(Spoken("Findings"), sheet.Findings.Count == 0 ? Missing.Paragraph : new Table(Columns, [.. sheet.Findings.Select(RowOf)], Look));
+        new Section(
+            Spoken("Findings"),
+            sheet.Findings.Count == 0 ? [Missing.Paragraph] : [new Paragraph(Verdicts, TypeScale.Note) { KeepWithNext = true }, new Table(Columns, [.. sheet.Findings.Select(RowOf)], Look) { SpaceBefore = 2 }]);
+
+    private static string Verdicts => Spoken("fits: inside what is wanted for certain; clash: outside for certain; watch: too near a limit to tell, or against common practice; open: something is not known yet.");
 
     private static readonly TableLook Look = new() { PadY = 3.5 };
 

@@ -13,6 +13,8 @@ internal static class OpenPointsRegion
         [
             .. List(Spoken("Known defects"), sheet.Defects),
             .. List(Spoken("To be done before handover"), sheet.ToDo),
+            .. List(Spoken("Not finished yet"), sheet.Unfinished),
+            .. List(Spoken("To be watched"), sheet.Watched),
             .. List(Spoken("Could not be said yet"), sheet.OpenPoints),
             .. List(Spoken("Assumed, not measured"), sheet.Assumptions),
         ];

@@ -8,7 +8,7 @@ namespace BuildLog.Sheet.Regions;
 /// <summary>What each part may be for the goals to be met, and which axles go with which tyres.</summary>
 internal static class WhatWouldWorkRegion
 {
-    private static string Each => Spoken("For every goal and limit to be met, each part alone, the others as they are:");
+    private static string Each => Spoken("For the owner's goals and the limits of a part's number to be met, each part alone, the others as they are (findings on other matters stay as they stand above):");
 
     public static Block? Of(SheetContent sheet)
         => sheet.AxleAndTyre is null && sheet.PartWindows.Count == 0 ? null : new Section(Spoken("What would work"), [.. Content(sheet)]) { KeepTogether = true };

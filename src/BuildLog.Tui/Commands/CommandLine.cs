@@ -93,7 +93,9 @@ public static class CommandLine
     }
 
     private static Refusal Usage(ParseResult parse)
-        => new("usage", parse.UnmatchedTokens.Count > 0 ? Spoken($"{LibrarySentences.Of(parse.Errors[0].Message)} Words that belong together stand in quotes.") : LibrarySentences.Of(parse.Errors[0].Message), $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
+        => parse is { CommandResult.Command: RootCommand, UnmatchedTokens: [var word, ..] } && !word.StartsWith('-')
+            ? new("usage", Spoken($"There is no command {Shown.Quoted(word)}."), "buildlog --help")
+            : new("usage", parse.UnmatchedTokens.Count > 0 ? Spoken($"{LibrarySentences.Of(parse.Errors[0].Message)} Words that belong together stand in quotes.") : LibrarySentences.Of(parse.Errors[0].Message), $"buildlog {HelpWithExamples.NameOf(parse.CommandResult)} --help".Replace("  ", " ", StringComparison.Ordinal));
 
     /// <summary>A command that is not made before it is wanted.</summary>
     private sealed record Named(string Name, Func<Edge, Command> Make);

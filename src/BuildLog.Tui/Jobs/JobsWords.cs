@@ -86,6 +86,10 @@ public static class JobsWords
         return Spoken($"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}");
     }
 
+    /// <summary>What is away, for those who do not know the jobs.</summary>
+    public static string Sent(OutsideWork work)
+        => Spoken($"{work.What}: sent to {work.Supplier.Name} {DayText.InWords(work.Sent)}{(work.Promised is { } day ? Spoken($", promised for {DayText.InWords(day)}") : "")}, still away");
+
     private static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
 
     private static string Line(DateOnly day, string amount, string what, string who)

@@ -67,7 +67,7 @@ public static class Cautions
     public static IReadOnlyList<string> Sheet =>
     [
         Spoken("A changed driveline changes braking, speedometer, loads and what papers allow. This sheet says what was measured and what follows from it; "
-            + "it does not call the vehicle safe or legal. Local codes, inspection and licensed practice decide."),
+            + "it does not call the vehicle safe or legal. Brakes, steering, cooling and the strength of body and frame are not judged here. Local codes, inspection and licensed practice decide."),
         Spoken("Before measuring again: wheels chocked, stands on firm level ground, never under a car on a jack, turned by hand with the engine off and the battery "
             + "isolated, gearbox in neutral, not alone."),
         Spoken("Road test: brakes first at walking pace, then in steps; a second person or a fixed camera reads the instruments; wheel nuts and propshaft bolts "

@@ -66,6 +66,6 @@ internal static class PullOfVehicle
     {
         var load = pull.Driveline.Load!;
         var mass = Rounded.Value(load.Mass!.Value, units.Mass);
-        return Spoken($"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}.");
+        return Spoken($"Full throttle, still air, {mass} ({load.Mass.Source.InWords()}); drag {load.DragArea!.Source.InWords()}, rolling resistance {load.RollingResistance!.Source.InWords()}; where wheels spin, a grip of {Rounded.WithInterval(load.Grip.Value, Units.One)} ({load.Grip.Source.InWords()}).");
     }
 }

@@ -70,7 +70,9 @@ public static class SheetOfVehicle
             Photos = [.. PhotosOfVehicle.Rest(folder, bench.Vehicle.Uid)],
             Defects = [.. Says(bench, Verdict.Clash, units), .. RoadTestsOfVehicle.OpenDefects(folder)],
             OpenPoints = [.. Says(bench, Verdict.Open, units)],
-            ToDo = [.. ToDo(folder)],
+            Watched = [.. Says(bench, Verdict.Watch, units)],
+            ToDo = [.. ToDo(folder, beforeHandover: true)],
+            Unfinished = [.. ToDo(folder, beforeHandover: false), .. folder.Away.Select(work => $"{Sentence(Jobs.JobsWords.Sent(work))}.")],
             Assumptions = [.. Assumptions(bench)],
             Cautions = Cautions.Sheet,
         };
@@ -173,8 +175,9 @@ public static class SheetOfVehicle
 
     private static bool IsQuiet(Finding finding) => finding.Verdict == Verdict.Fits && finding.Source != Gearing.Checks.Finding.OwnersGoal;
 
+    // How to look at what nobody has looked at is the shop's matter.
     private static SheetFinding Finding(Finding finding, UnitSystem units)
-        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 ? null : string.Join(finding.Verdict == Verdict.Open ? "; " : Spoken("; or "), finding.CuresIn(units.Shown)), finding.SettledBy);
+        => new(finding.Verdict.InWords(), finding.Title, finding.SaysIn(units.Shown), finding.Cures.Count == 0 || finding.Check == "not-looked-at" ? null : string.Join(finding.Verdict == Verdict.Open ? "; " : Spoken("; or "), finding.CuresIn(units.Shown)), finding.SettledBy);
 
     internal static EvidenceEntry Evidence(Session session, UnitSystem units)
     {
@@ -184,7 +187,7 @@ public static class SheetOfVehicle
         {
             What = session.Subject,
             Date = DayText.InWords(session.Date),
-            Method = session.Method,
+            Method = ReadAs(session) is { } pairs ? $"{session.Method} ({pairs})" : session.Method,
             Who = session.Helper.Length == 0 ? Spoken("the shop") : Spoken($"the shop, {who}"),
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
             Readings = session.Readings,
@@ -193,6 +196,15 @@ public static class SheetOfVehicle
             Interval95 = Rounded.Ends(result.Value, result.Unit),
         };
     }
+
+    // What stands on either side of a reading's colon.
+    private static string? ReadAs(Session session) => session switch
+    {
+        TurnCountSession => Spoken("wheel turns : propshaft turns"),
+        GearCountSession => Spoken("output turns : input turns"),
+        RollOutSession => Spoken("turns : distance"),
+        _ => null,
+    };
 
     private static string ExpandedUncertainty(SessionResult result)
         => $"{Rounded.WithUnit(Rounded.HalfWidth(result.Unit.FromBase(result.Value.Expanded95)), result.Unit)} (k = {Rounded.Fixed(result.Value.CoverageFactor, 2)})";
@@ -221,8 +233,9 @@ public static class SheetOfVehicle
     private static IEnumerable<string> Says(VehicleOnBench bench, Verdict verdict, UnitSystem units)
         => bench.Findings.Where(finding => finding.Verdict == verdict).Select(finding => finding.SaysIn(units.Shown));
 
-    private static IEnumerable<string> ToDo(VehicleFolder folder)
-        => folder.Jobs.Where(job => job.BeforeHandover && job.IsOpen).Select(job => $"{Sentence(job.Title)}.");
+    private static IEnumerable<string> ToDo(VehicleFolder folder, bool beforeHandover)
+        => folder.Jobs.Where(job => job.BeforeHandover == beforeHandover && job.IsOpen)
+            .Select(job => $"{Sentence(job.Title)}{(job.Due is { } due ? Spoken($", due {DayText.InWords(due)}") : "")}.");
 
     // What rests on a word or a guess is said, not hidden among the measured numbers.
     private static IEnumerable<string> Assumptions(VehicleOnBench bench)

@@ -16,6 +16,9 @@ public sealed record VehicleFolder
 
     public IReadOnlyList<Job> Jobs { get; init; } = [];
 
+    /// <summary>Given out, and not back yet.</summary>
+    public IReadOnlyList<OutsideWork> Away { get; init; } = [];
+
     /// <summary>The latest first.</summary>
     public IReadOnlyList<WorkEntry> Hours { get; init; } = [];
 
@@ -46,6 +49,7 @@ public sealed record VehicleFolder
         {
             ShopName = shop.Workshop().Name,
             Jobs = jobs,
+            Away = [.. shop.OutsideWork(vehicle).Where(work => work.Back is null)],
             Hours = shop.Hours(vehicle),
             Costs = shop.Costs(vehicle),
             Numbers = [.. shop.Numbers(vehicle), .. fitted.SelectMany(shop.Numbers)],

@@ -58,6 +58,8 @@ internal static class Sheets
         Assumptions = [text],
         OpenPoints = [text, text],
         ToDo = [text],
+        Unfinished = [text],
+        Watched = [text],
         Cautions = [text],
         Signatures = [new(text, text, text)],
     };

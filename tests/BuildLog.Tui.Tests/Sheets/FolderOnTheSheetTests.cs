@@ -71,6 +71,18 @@ public sealed class FolderOnTheSheetTests : IDisposable
     }
 
     [Fact]
+    public void What_is_not_finished_and_what_is_away_is_not_kept_quiet_either()
+    {
+        var job = shop.Shop.Add(new Job(shop.Brindle) { Title = "line up the wheels", Due = new(2027, 3, 1) });
+        shop.Shop.Add(new Job(shop.Brindle) { Title = "paint the door", State = JobState.Done });
+        shop.Shop.Add(new OutsideWork(job, shop.Shop.Add(new Data.Suppliers.Supplier { Name = "Ambery Balancing" })) { What = "propshaft balanced", Sent = new(2026, 5, 3) });
+
+        Assert.Contains("Line up the wheels, due 1 March 2027.", Content().Unfinished);
+        Assert.DoesNotContain(Content().Unfinished, line => line.Contains("paint", StringComparison.OrdinalIgnoreCase));
+        Assert.Contains("Propshaft balanced: sent to Ambery Balancing 3 May 2026, still away.", Content().Unfinished);
+    }
+
+    [Fact]
     public void Hours_and_costs_are_told_only_when_asked_for_and_to_the_shop_itself()
     {
         Assert.True(Content() is { Work: null, Costs: null });
