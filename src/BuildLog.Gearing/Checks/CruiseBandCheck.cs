@@ -43,7 +43,7 @@ internal sealed class CruiseBandCheck : ICheck
                 Spoken("common practice: 0.60 to 0.95 of the torque peak's engine speed"))
             {
                 LimitIsVerified = false,
-                Cures = both.IsEmpty ? [.. Within(driveline, goal with { Wanted = band }), Spoken($"an engine whose torque peaks at {new Window(goal.Wanted.Low / High, goal.Wanted.High / Low).InWords(rpm)}")] : [],
+                Cures = both.IsEmpty ? [.. Within(driveline, goal with { Wanted = band }), .. goal.Wanted.Contains(n.Interval95) ? Peaks(n.Interval95.Low, n.Interval95.High) : Peaks(goal.Wanted.Low, goal.Wanted.High)] : [],
                 Windows = both.IsEmpty ? [] : CruiseCheck.Windows(driveline, goal with { Wanted = both }),
             });
         }
@@ -53,6 +53,13 @@ internal sealed class CruiseBandCheck : ICheck
     private static IEnumerable<Sentence> Within(Driveline driveline, CruiseGoal goal)
         => CruiseCheck.Windows(driveline, goal).Select(window => window.AsMade).OfType<PartWindow>().Take(1)
             .Select(window => Said.As($"{window.BestInWords(window.Unit)}, with a cruise goal of {goal.Wanted.InWords(Units.RevolutionPerMinute)}"));
+
+    // Where another engine's torque would have to peak for all of these engine speeds to lie in its band.
+    private static IEnumerable<Sentence> Peaks(double slowest, double fastest)
+    {
+        var peak = new Window(fastest / High, slowest / Low);
+        if (!peak.IsEmpty && peak.High > 0) yield return Spoken($"an engine whose torque peaks at {peak.InWords(Units.RevolutionPerMinute)}");
+    }
 
     // Goal and band ask for one engine speed at one road speed, so what no axle ratio meets no other part does either.
     private static string NoneMeetsBoth(Driveline driveline, CruiseGoal goal, Window band)

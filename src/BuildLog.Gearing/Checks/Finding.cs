@@ -112,7 +112,7 @@ public sealed record Finding
 
     // All that is wanted of this number, where two of it, this finding's among them, exclude each other; or where all of it excludes what practice would have.
     private WindowOfPart? ExcludedBy(PartWindow window)
-        => WishedOf(window) is { } all && (all.Window.IsEmpty ? all.IsDemandedBy(this) : !LimitIsVerified && !all.Window.Overlaps(window.Window)) ? all : null;
+        => WishedOf(window) is { } all && (all.Window.IsEmpty ? !LimitIsVerified || all.IsDemandedBy(this) : !LimitIsVerified && !all.Window.Overlaps(window.Window)) ? all : null;
 
     private WindowOfPart? WishedOf(PartWindow window) => Together.Value.FirstOrDefault(all => all.IsAbout(window));
 

@@ -49,9 +49,11 @@ internal sealed class FourWheelMatchCheck : ICheck
         var gears = Math.Abs(FourWheelMatch.HighSpeed(1, 1, frontRatio.Value, rearRatio.Value).Value);
         var gearsMatch = all.All(one => gears <= one.Limit);
         var sizesMatch = ahead.Size is { } size && size.Designation == tyres.Size?.Designation;
-        IReadOnlyList<PartWindow> windows = sizesMatch && gearsMatch && !same ? [] : [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
-        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, limits.High)];
-        foreach (var one in all) yield return Judge(joint, box.FrontDrive, one, windows, cures);
+        IReadOnlyList<PartWindow> windows = [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
+        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, limits.High - gears - high.Expanded95)];
+        // Tyres of one size are no reason to change gears that match.
+        var ofRatios = sizesMatch && gearsMatch && !same;
+        foreach (var finding in all.Select(one => Judge(joint, box.FrontDrive, one, windows, cures))) yield return ofRatios && finding.Verdict != Verdict.Fits ? finding with { Windows = [] } : finding;
     }
 
     /// <summary>The mismatch by the circumferences; null for one axle, or where a number is not known.</summary>
@@ -69,11 +71,24 @@ internal sealed class FourWheelMatchCheck : ICheck
 
     private static bool IsRolledOut(TyreSet tyres) => tyres.RollingCircumference is { Source: Source.Measured };
 
-    private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo, double limit)
+    // Gears that do not match are no matter of the tyres.
+    private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo, double room)
     {
-        if (sizesMatch) yield return Spoken($"tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within {Rounded.Exact(limit * 100)} % of each other");
-        else if (gearsMatch) yield return Spoken("one size of tyre on all wheels");
-        else if (!ratiosDo) yield return Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling");
+        var tenths = Math.Floor(room * 1000);
+        if (sizesMatch && gearsMatch)
+        {
+            yield return tenths > 0
+                ? Spoken($"tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within {Rounded.Fixed(tenths / 10, 1)} % of each other")
+                : Spoken("tyres of one size, alike in pressure, load and wear, and both ends rolled out over ten turns");
+        }
+        else if (!sizesMatch && gearsMatch)
+        {
+            yield return Spoken("one size of tyre on all wheels");
+        }
+        else if (!ratiosDo)
+        {
+            yield return Spoken("tyres in front and behind that match in circumference and in loaded radius alike: no axle ratio makes these match both at speed and crawling");
+        }
     }
 
     private Finding Judge(IReadOnlyList<Position> joint, FrontDrive? drive, Mismatch one, IReadOnlyList<PartWindow> windows, IReadOnlyList<Sentence> cures)

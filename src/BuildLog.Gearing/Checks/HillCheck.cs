@@ -83,7 +83,7 @@ internal sealed class HillCheck : ICheck, ILookedAt
     {
         var rpm = Units.RevolutionPerMinute;
         var n = pull.EngineSpeed(step, v);
-        yield return $"{Said.Alone(pull.TorqueNeeded(step, v, gradient), Units.NewtonMetre)} from the engine at {Rounded.Value(n, rpm)}";
+        yield return $"{Said.AtLeast(pull.TorqueNeeded(step, v, gradient).Interval95.High, Units.NewtonMetre)} or more from the engine at {Rounded.Value(n, rpm)}";
 
         // The tallest gear below that does hold it.
         foreach (var lower in pull.Steps.Reverse().SkipWhile(other => other.Name != step.Name).Skip(1))

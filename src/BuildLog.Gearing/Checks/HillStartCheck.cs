@@ -56,9 +56,9 @@ internal sealed class HillStartCheck : ICheck
             var asked = pull.Resistance.RollingResistance + gradient;
             var grip = driveline.Load!.Grip.Value;
             var share = (asked / grip) - (HillStart.Shift(driveline) * gradient);
-            return share.Value > 1
-                ? (asked / grip).Value > 1 ? Spoken($"all wheels driven, on ground and tyres with a grip of {Rounded.Fixed(Math.Ceiling(asked.Interval95.High * 100) / 100, 2)} or more") : Spoken("all wheels driven")
-                : Spoken($"{Rounded.Value(share, Units.PercentUnit)} of the mass on driven wheels");
+            return share.Interval95.High > 1
+                ? (asked / grip).Interval95.High > 1 ? Spoken($"all wheels driven, on ground and tyres with a grip of {Rounded.Fixed(Math.Ceiling((asked.Value / grip.Interval95.Low * grip.Value * 100) - 1e-9) / 100, 2)} or more") : Spoken("all wheels driven")
+                : Spoken($"{Rounded.WithUnit(Rounded.Fixed(Math.Ceiling(share.Interval95.High * 100 - 1e-9), 0), Units.PercentUnit)} or more of the mass on driven wheels");
         }
 
         var times = pull.Resistance.At(0, gradient) / start.Force;

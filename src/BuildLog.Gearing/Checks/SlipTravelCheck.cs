@@ -17,6 +17,8 @@ internal sealed class SlipTravelCheck : ICheck, ILookedAt
     // What stands out is written up to the next millimetre that does when it is typed, and is then known to half of one.
     private const double WrittenUp = 2e-3;
 
+    private const double AMillimetre = 1e-3;
+
     private static string Limit => Spoken("geometry; 10 mm before it bottoms and 25 mm of spline kept, common practice");
 
     public string Id => "slip-travel";
@@ -44,9 +46,13 @@ internal sealed class SlipTravelCheck : ICheck, ILookedAt
         var spareIn = stands - travel.In;
         var spareOut = stroke - stands - travel.Out;
 
-        // What is named would be sure, measured no better than now.
+        // What is named would be sure, measured no better than now: with this stroke, or where it is too short for any, with another.
         var least = travel.In.Value + SlipTravel.Clear + spareIn.Expanded95;
-        var place = Said.As($"{Said.AsTyped(Window.AtLeast(least), Units.Millimetre, 0)} out at ride height, of a stroke of {Said.AsTyped(Window.AtLeast(least + WrittenUp + travel.Out.Value + SlipTravel.Engaged + spareOut.Expanded95), Units.Millimetre, 0)}");
+        var beyond = travel.Out.Value + SlipTravel.Engaged + spareOut.Expanded95;
+        var written = Math.Ceiling((least + AMillimetre) * 1000) / 1000;
+        var place = stroke.Value - beyond - WrittenUp > least
+            ? Said.As($"{Said.AsTyped(new(least, stroke.Value - beyond), Units.Millimetre, 0)} out at ride height, with the stroke it has")
+            : Said.As($"{Said.Number(written, Units.Millimetre, 0)} out at ride height, of a stroke of {Said.AsTyped(Window.AtLeast(written + AMillimetre + beyond), Units.Millimetre, 0)}");
 
         var bottoms = new TwoLimits(Window.AtLeast(SlipTravel.Clear), Window.AtLeast(0));
         yield return this.Judged(new(

@@ -23,7 +23,7 @@ internal sealed record ToldNumber(Position? Position, string Name, Known? Known,
         const Position Part = Drivelines.Position.Engine;
         yield return new(Part, Spoken("idle"), engine?.Idle, Spoken("read idle and redline off the maker's data"));
         yield return new(Part, Spoken("redline"), engine?.Redline, Spoken("read idle and redline off the maker's data"));
-        yield return new(Part, Spoken("torque"), engine?.PeakTorque is { } torque ? new(torque, engine.Torque?.Source ?? engine.ToldTorque!.Source) : null, Spoken("have the engine's torque measured on a rolling road"));
+        yield return new(Part, engine?.Torque is { Source: Source.Assumed } ? Spoken("torque away from its two peaks") : Spoken("torque"), engine?.PeakTorque is { } torque ? new(torque, engine.Torque?.Source ?? engine.ToldTorque!.Source) : null, Spoken("have the engine's torque measured on a rolling road"));
         yield return new(Part, Spoken("lowest clean pull"), engine?.LowestPull, Spoken("drive it in top gear and note where it begins to pull"));
         yield return new(Part, Spoken("charger's critical altitude"), engine?.CriticalAltitude, Sheet);
         yield return new(Part, Spoken("pilot bore"), engine?.Rear.PilotBore, Spoken("measure the pilot bearing's bore with a caliper"));

@@ -76,12 +76,12 @@ internal sealed class TopSpeedCheck : ICheck
 
         if (IsTurnedOut(pull, Longest(pull), goal))
         {
-            yield return $"an engine of {Said.Alone(pull.PowerNeeded(Longest(pull), v), Units.Kilowatt)}, and one of the ratios or tyres here as well";
+            yield return $"an engine of {Said.AtLeast(pull.PowerNeeded(Longest(pull), v).Interval95.High, Units.Kilowatt)} or more, and one of the ratios or tyres here as well";
             yield break;
         }
 
         var step = pull.Steps.Where(step => !IsTurnedOut(pull, step, goal)).MaxBy(step => step.Ratio.Value)!;
-        yield return $"an engine of {Said.Alone(pull.PowerNeeded(step, v), Units.Kilowatt)} at {Said.Number(pull.EngineSpeed(step, v).Value, Units.RevolutionPerMinute, 0)}, as it turns at {goal.Speed.Text} in gear {step.InWords}";
+        yield return $"an engine of {Said.AtLeast(pull.PowerNeeded(step, v).Interval95.High, Units.Kilowatt)} or more at {Said.Number(pull.EngineSpeed(step, v).Value, Units.RevolutionPerMinute, 0)}, as it turns at {goal.Speed.Text} in gear {step.InWords}";
     }
 
     private static DriveStep Longest(Pull pull) => pull.Steps.MinBy(step => step.Ratio.Value)!;

@@ -39,8 +39,8 @@ public static class GoalWords
         => window.AsMade switch
         {
             null => Spoken($"{window.InWords(unit)} would do, and none is made so."),
-            { SureWindow: { } sure } made => Spoken($"{made.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
-            { OpenedBy: { } step } made => Spoken($"{made.InWords(unit)} would do, but no value is sure yet: {step}."),
-            var made => Spoken($"{made.InWords(unit)} would do."),
+            not null when window.SureWindow is { } sure => Spoken($"{window.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
+            not null when window.OpenedBy is { } step => Spoken($"{window.InWords(unit)} would do, but no value is sure yet: {step}."),
+            _ => Spoken($"{window.InWords(unit)} would do."),
         };
 }

@@ -63,10 +63,18 @@ internal sealed class WhatIfCommand : Command
 
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
+        foreach (var (what, value) in typed)
+        {
+            var refusal = Wishes.TryGetValue(what, out var wish) ? wish.Refuses(value) : PlannedDriveline.Read(bench.Driveline, Place(what, bench.Driveline), value).Refusal;
+            if (refusal is { Example.Length: > 0 }) throw Reading.Wrong(set.Name, refusal with { Example = $"{what}{Is}{refusal.Example}" });
+        }
+
         IReadOnlyList<PlannedChange> changes = [.. typed.Where(each => Places.ContainsKey(each.What)).Select(each => new PlannedChange(Place(each.What, bench.Driveline), each.Value)).OrderBy(change => change.Position)];
         var wishes = new TriedWishes([.. typed.Where(each => Wishes.ContainsKey(each.What)).Select(each => new PlannedWish(Wishes[each.What], each.Value))]);
         var tried = Reading.Blaming(set.Name, () => wishes.On(bench.With(shop, changes)));
         var rejected = changes.Count == 0 ? null : RejectedPlans.Of(shop, bench).Says(tried.Driveline, changes);
+        if (parse.GetValue(keep) is { } taken && shop.Plans(bench.Vehicle).Any(plan => plan.Name.Equals(taken.Trim(), StringComparison.OrdinalIgnoreCase)))
+            throw Reading.Wrong(keep.Name, new Refusal("taken", Spoken($"There is a plan {Shown.Quoted(taken.Trim())} already: give this one a name of its own."), $"{taken.Trim()} 2"));
         if (parse.GetValue(keep) is { } name)
             Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
         return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), Commands.Answer.Wrapped(ToText(bench, tried, rejected, parse.GetValue(keep))));
@@ -103,7 +111,7 @@ internal sealed class WhatIfCommand : Command
 
     private static IEnumerable<string> ToText(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept)
     {
-        if (WhatIfForm.Cruise(after) is { Length: > 0 } cruise) yield return Spoken($"Cruise {(WhatIfForm.Cruise(before) is { Length: > 0 } was ? was : Spoken("cannot be said"))} becomes {cruise}.");
+        if (WhatIfForm.CruiseIn(before, after) is { } cruise) yield return cruise;
         yield return Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}.");
         if (rejected is not null) yield return $"! {rejected.Says}";
         foreach (var finding in after.Findings.Where(finding => finding.Verdict != Verdict.Fits)) yield return $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}";

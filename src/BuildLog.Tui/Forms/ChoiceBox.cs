@@ -13,6 +13,7 @@ internal class ChoiceBox : View
     private readonly string title;
     private readonly IReadOnlyList<ChoiceOption> options;
     private string value;
+    private bool isTypedAt;
 
     public ChoiceBox(string title, IReadOnlyList<ChoiceOption> options, string value)
     {
@@ -66,6 +67,9 @@ internal class ChoiceBox : View
             return true;
         }
 
+        // Whoever types a text here has not seen that it is no place for one; a blank in it is no answer.
+        if (key == Key.Space) return isTypedAt || base.OnKeyDown(key);
+        isTypedAt = !key.IsCtrl && !key.IsAlt && key.AsRune is { Value: > ' ' } || (isTypedAt && key != Key.CursorLeft && key != Key.CursorRight);
         return base.OnKeyDown(key);
     }
 
@@ -78,7 +82,11 @@ internal class ChoiceBox : View
         return true;
     }
 
-    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => SetNeedsDraw();
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        isTypedAt = false;
+        SetNeedsDraw();
+    }
 
     private int Chosen => options.ToList().FindIndex(option => option.Value == value);
 

@@ -57,10 +57,10 @@ internal static class WantedRows
         var judged = JudgedOffer.Of(bench, rejected, wanted, claim.ToString(), offer.Price, offer.What, offer.Notes, others);
         var isOver = offer.Expires < today;
         return new(
-            wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged.Verdict.InWords(),
+            wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged is { IsTooDear: true, Verdict: not Verdict.Clash } ? Spoken("too dear") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line(Spoken("claimed"), claim.Said), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ])

@@ -60,7 +60,7 @@ internal sealed class TallyScreen : Runnable
 
     // Clickers made for showing pages send arrows, PgDn or F5.
     private static bool Counts(Key key)
-        => !key.IsCtrl && !key.IsAlt && key != Key.F1 && key != Key.Esc && key.NoShift != Key.Tab && !key.IsModifierOnly && key != Key.Empty;
+        => !key.IsCtrl && !key.IsAlt && key != Key.F1 && key != Key.CursorUp && key != Key.CursorDown && key != Key.Esc && key.NoShift != Key.Tab && !key.IsModifierOnly && key != Key.Empty;
 
     protected override bool OnKeyDownNotHandled(Key key)
     {

@@ -63,7 +63,7 @@ internal static class OptionWords
     /// <summary>In what share of the uncertainty it still fits, and that what is open is not in it; empty beside a clash, where any share would mislead.</summary>
     public static string Sure(Option option)
         => option is { Score.Clash: 0, Robustness: { } share }
-            ? Spoken($"sure by {Math.Floor(share * 100)}\u00A0%{(option.Score.Open > 0 ? Spoken(", what is open apart") : "")}{(IsWordAlone(option) ? Spoken(", if the seller's word is true") : "")}")
+            ? Spoken($"sure by {Math.Floor((share * 100) + 1e-6)}\u00A0%{(option.Score.Open > 0 ? Spoken(", what is open apart") : "")}{(IsWordAlone(option) ? Spoken(", if the seller's word is true") : "")}")
             : "";
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>

@@ -26,9 +26,9 @@ internal static class WhatIfForm
         (Position.TransferCase, new Later("high 1.00; low 2.48, or none")),
         (Position.Propshaft, new Later("tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm")),
         (Position.FrontPropshaft, new Later("tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3")),
-        (Position.RearAxle, new Later("ratio such as 3.36, or teeth such as 37/11; torque rating 4000 Nm")),
-        (Position.FrontAxle, new Later("ratio such as 3.36, or teeth such as 37/11")),
-        (Position.Tyres, new Later("size 205/65R15, or rolling circumference 2.05 m; rim width 7 in")),
+        (Position.RearAxle, new Later("such as 3.36, or teeth 37/11; torque rating 4000 Nm")),
+        (Position.FrontAxle, new Later("such as 3.36, or teeth 37/11")),
+        (Position.Tyres, new Later("such as 205/65R15, or 2.05 m as it rolls; rim width 7 in")),
         (Position.Speedometer, new Later("gears 8/21, or pulses 16; correction 0.917; dial 1000 per km")),
     ];
 
@@ -81,6 +81,17 @@ internal static class WhatIfForm
     /// <summary>The engine speed at the first cruise goal, or nothing where it cannot be said.</summary>
     public static string Cruise(VehicleOnBench bench) => EngineSpeed(bench) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
 
+    /// <summary>What becomes of the cruise engine speed; where another road speed is tried, what it is there. Null where it cannot be said.</summary>
+    public static string? CruiseIn(VehicleOnBench before, VehicleOnBench after)
+    {
+        if (Cruise(after) is not { Length: > 0 } cruise) return null;
+
+        var (speed, was) = (after.Goals.Cruise[0].Speed.Text, Cruise(before));
+        return before.Goals.Cruise.FirstOrDefault()?.Speed.Text != speed ? Spoken($"Cruise {cruise} at {speed}.")
+            : was.Length > 0 && was != cruise ? Spoken($"Cruise {was} becomes {cruise}.")
+            : Spoken($"Cruise {cruise}.");
+    }
+
     /// <summary>The same as a number, rev/s; null where it cannot be said.</summary>
     public static Measured? EngineSpeed(VehicleOnBench bench) => bench.Goals.Cruise is [var goal, ..] ? CruiseCheck.EngineSpeed(bench.Driveline, goal) : null;
 
@@ -106,7 +117,7 @@ internal static class WhatIfForm
     private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after)
     {
         var lines = after.Goals.Cruise.Select(goal => goal.Question).OfType<string>().Select(question => $"? {question}").ToList();
-        if (Cruise(after) is { Length: > 0 } cruise) lines.Add(Cruise(before) is { Length: > 0 } was && was != cruise ? Spoken($"Cruise {was} becomes {cruise}.") : Spoken($"Cruise {cruise}."));
+        if (CruiseIn(before, after) is { } cruise) lines.Add(cruise);
         if (GearSpeeds.Of(after.Driveline) is { } speeds)
             lines.Add(Spoken($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}"));
         lines.Add(Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}."));

@@ -102,7 +102,7 @@ public sealed class FourWheelMatchCheckTests
         var finding = Assert.Single(new FourWheelMatchCheck().Look(Car(3.73, 3.73, FrontDrive.Declutch) with { Tyres = Rolled(2.20) with { FrontPair = Rolled(2.26) } }, OwnersGoals.None));
 
         Assert.Equal(Verdict.Clash, finding.Verdict);
-        Assert.Equal(["tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within 2 % of each other"], finding.Cures);
+        Assert.Equal(["tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within 2.0 % of each other"], finding.Cures);
     }
 
     [Fact]
