@@ -144,7 +144,15 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         if (said.Count == 0) return null;
 
         if (plan.State == PlanState.Open) shop.Change(Plan(vehicleId, row), edited => edited.State = PlanState.Kept);
-        return string.Join(' ', said);
+        return string.Join(' ', said.Concat(ToKnow(planned, plan)));
+    }
+
+    // Whoever spends money on a plan should know what it leaves wrong, and what it took for granted.
+    private static IEnumerable<string> ToKnow(VehicleOnBench planned, Plan plan)
+    {
+        var clashes = planned.Findings.Where(finding => finding.Verdict == Verdict.Clash).Select(finding => finding.Title).Distinct().ToList();
+        if (clashes.Count > 0) yield return Spoken($"As planned it still clashes: {string.Join("; ", clashes)}.");
+        if (plan.Wishes.Count > 0) yield return Spoken($"The plan was judged with {new TriedWishes(plan.Wishes).InWords}; what is wanted of the vehicle stays as it was until g or e changes it.");
     }
 
     // The other axle of a four-wheel drive gets the gears of the driving one, and is not hunted by itself.
@@ -157,6 +165,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
         var listed = plan.Changes.Where(change => change.ComponentId is null && !IsNone(change) && !(alike && change.Position == other)).ToList();
         foreach (var change in listed)
         {
+            if (TriedNumbers.Parted(change.Position, change.Listed) is { Others.Length: 0, Named.Count: > 0 })
+            {
+                said.Add(Spoken($"Nothing is hunted by {change.Listed}: that is what the {change.Position.InWords()} is taken to stand."));
+                continue;
+            }
+
             var others = plan.Changes.Where(each => each.Position != change.Position && !(alike && each.Position == other)).Select(each => InWords([each]));
             var hunted = new HuntedPart(bench, planned.Driveline, planned.Findings, change.Position, change.Listed, [.. others]) { Alike = alike ? OptionWords.GearedAlike(other) : "" };
             said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New(shop)).Title}."));

@@ -43,6 +43,7 @@ public sealed record WhatNowRow(long VehicleId, string Name, string State, Verdi
     /// <summary>The most pressing thing in one clause.</summary>
     public string Pressing =>
         Late.Count > 0 ? Late[0]
+        : !IsAtRest && Counts.Clash > 0 && Worst.Length > 0 ? Worst
         : WaitsFor.Count > 0 ? WaitsFor[0]
         : NextJob.Length > 0 ? NextJob
         : IsAtRest ? ""

@@ -848,6 +848,25 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal("kept", Planned("long and low").State);
     }
 
+    // At 110 km/h it turns 2752 with 3.36, over the plan's own 2730; a rating is nothing to look for in a yard.
+    [Fact]
+    public void A_plan_that_is_carried_out_says_what_it_leaves_wrong_and_took_for_granted()
+    {
+        shop.Add(new Plan(brindle)
+        {
+            Name = "strong box", Date = new(2026, 5, 3),
+            Changes = [new(Position.Transmission, "torque rating 400 Nm"), new(Position.RearAxle, "3.36")],
+            Wishes = [new(Wish.Cruise, "110 km/h at 2600 rpm")],
+        });
+
+        var said = Plans().CarryOut(view, brindle.Id, Planned("strong box"))!;
+
+        Assert.Contains("Nothing is hunted by torque rating 400 Nm", said, StringComparison.Ordinal);
+        Assert.Contains("As planned it still clashes: Cruise engine speed.", said, StringComparison.Ordinal);
+        Assert.EndsWith("The plan was judged with cruise 110 km/h at 2600 rpm; what is wanted of the vehicle stays as it was until g or e changes it.", said, StringComparison.Ordinal);
+        Assert.DoesNotContain(shop.Wanted(brindle), wanted => wanted.Kind == WantedKind.Transmission);
+    }
+
     [Fact]
     public void A_rejected_plan_is_not_carried_out()
     {
