@@ -854,7 +854,8 @@ public sealed class HuntingTests : IDisposable
     {
         shop.Add(new Plan(brindle)
         {
-            Name = "strong box", Date = new(2026, 5, 3),
+            Name = "strong box",
+            Date = new(2026, 5, 3),
             Changes = [new(Position.Transmission, "torque rating 400 Nm"), new(Position.RearAxle, "3.36")],
             Wishes = [new(Wish.Cruise, "110 km/h at 2600 rpm")],
         });
