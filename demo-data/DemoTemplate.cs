@@ -77,9 +77,6 @@ internal static class DemoTemplate
         if (OperatingSystem.IsWindows())
             return Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "BuildLog", "cache");
 
-        // The XDG Base Directory Specification ignores a relative path.
-        return Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { } named && named.StartsWith('/')
-            ? Path.Combine(named, "buildlog")
-            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), ".cache", "buildlog");
+        return Path.Combine(XdgFolder.Of("XDG_CACHE_HOME", ".cache"), "buildlog");
     }
 }

@@ -24,9 +24,6 @@ public static class ShopFile
         if (windows)
             return Path.Combine(environment("LOCALAPPDATA") is { Length: > 0 } local ? local : Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "BuildLog", "shop.db");
 
-        // The XDG Base Directory Specification ignores a relative path.
-        var data = environment("XDG_DATA_HOME") is { } named && named.StartsWith('/') ? named
-            : Path.Combine(environment("HOME") is { Length: > 0 } home ? home : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), ".local", "share");
-        return Path.Combine(data, "buildlog", "shop.db");
+        return Path.Combine(XdgFolder.Of("XDG_DATA_HOME", ".local/share", environment), "buildlog", "shop.db");
     }
 }

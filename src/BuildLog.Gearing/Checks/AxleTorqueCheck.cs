@@ -36,8 +36,9 @@ internal sealed class AxleTorqueCheck : ICheck, ILookedAt
     private static IEnumerable<(Position Position, Axle Axle)> Driven(Driveline driveline)
         => from position in (Position[])[Position.RearAxle, Position.FrontAxle]
            where position == driveline.DrivingPosition || driveline.TransferCase is not null
-           where driveline.AxleAt(position) is not null
-           select (position, driveline.AxleAt(position)!);
+           let axle = driveline.AxleAt(position)
+           where axle is not null
+           select (position, axle);
 
     private Finding Judge(Driveline driveline, Position position, Axle axle, Known rating)
     {

@@ -23,7 +23,7 @@ public sealed class CruiseCheck : ICheck
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
-        => goals.Cruise.Count == 0 ? [NoGoal(driveline)] : goals.Cruise.Select(goal => Judge(driveline, goal));
+        => goals.Cruise.Count == 0 ? [NoGoal(driveline)] : goals.Cruise.Select(goal => Judge(driveline, goal) with { Wish = Wish(goal) });
 
     /// <summary>Engine speed at the goal's road speed, rev/s; null while a part or a number is missing.</summary>
     public static Measured? EngineSpeed(Driveline driveline, CruiseGoal goal)
@@ -36,7 +36,7 @@ public sealed class CruiseCheck : ICheck
         var rpm = Units.RevolutionPerMinute;
         var windows = Windows(driveline, goal);
         if (EngineSpeed(driveline, goal) is not { } n)
-            return this.Open(Joint(driveline), Spoken($"The engine speed at {goal.Speed.Text}"), Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows, Wish = Wish(goal) };
+            return this.Open(Joint(driveline), Spoken($"The engine speed at {goal.Speed.Text}"), Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
 
         return this.Judged(new(
             Joint(driveline), n, rpm, goal.Wanted,
@@ -44,12 +44,10 @@ public sealed class CruiseCheck : ICheck
             Finding.OwnersGoal)
         {
             Windows = windows,
-        }) with
-        { Wish = Wish(goal) };
+        });
     }
 
     private static string Wish(CruiseGoal goal) => goal.Gear is { } gear ? Spoken($"at {goal.Speed.Text} in gear {gear}") : Spoken($"at {goal.Speed.Text}");
-
 
     private static string Grown(Driveline driveline, CruiseGoal goal, Measured n)
     {

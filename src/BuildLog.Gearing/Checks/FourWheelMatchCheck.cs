@@ -51,9 +51,11 @@ internal sealed class FourWheelMatchCheck : ICheck
         var sizesMatch = ahead.Size is { } size && size.Designation == tyres.Size?.Designation;
         IReadOnlyList<PartWindow> windows = [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
         IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, limits.High - gears - high.Expanded95)];
+
         // Tyres of one size are no reason to change gears that match.
-        var ofRatios = sizesMatch && gearsMatch && !same;
-        foreach (var finding in all.Select(one => Judge(joint, box.FrontDrive, one, windows, cures))) yield return ofRatios && finding.Verdict != Verdict.Fits ? finding with { Windows = [] } : finding;
+        var ofTyres = sizesMatch && gearsMatch && !same;
+        foreach (var finding in all.Select(one => Judge(joint, box.FrontDrive, one, windows, cures)))
+            yield return ofTyres && finding.Verdict != Verdict.Fits ? finding with { Windows = [] } : finding;
     }
 
     /// <summary>The mismatch by the circumferences; null for one axle, or where a number is not known.</summary>
@@ -74,14 +76,14 @@ internal sealed class FourWheelMatchCheck : ICheck
     // Gears that do not match are no matter of the tyres.
     private static IEnumerable<Sentence> OfTyres(bool sizesMatch, bool gearsMatch, bool ratiosDo, double room)
     {
-        var tenths = Math.Floor(room * 1000);
         if (sizesMatch && gearsMatch)
         {
+            var tenths = Math.Floor(room * 1000);
             yield return tenths > 0
                 ? Spoken($"tyres of one size, alike in pressure, load and wear: roll-outs in front and behind within {Rounded.Fixed(tenths / 10, 1)} % of each other")
                 : Spoken("tyres of one size, alike in pressure, load and wear, and both ends rolled out over ten turns");
         }
-        else if (!sizesMatch && gearsMatch)
+        else if (gearsMatch)
         {
             yield return Spoken("one size of tyre on all wheels");
         }

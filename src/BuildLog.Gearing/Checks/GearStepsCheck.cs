@@ -33,14 +33,14 @@ internal sealed class GearStepsCheck : ICheck
 
     private Finding Progression(IReadOnlyList<DriveStep> steps, Upshift? shift)
     {
-        var k = Enumerable.Range(0, steps.Count - 2).MaxBy(at => Growth(at).Value);
+        var k = Enumerable.Range(0, steps.Count - 2).MaxBy(at => GrowthAt(steps, at).Value);
         var (low, middle, high) = (steps[k], steps[k + 1], steps[k + 2]);
         var wanted = Window.AtMost(Alike);
-        Measured Growth(int at) => GrowthAt(steps, at);
+        var growth = GrowthAt(steps, k);
 
         return this.Judged(new(
-            [Position.Transmission], Growth(k), Units.One, wanted,
-            $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}: the upper is {Said.Number(Growth(k), Units.One, 2)} times the lower and should not be larger.",
+            [Position.Transmission], growth, Units.One, wanted,
+            $"The step from {middle.InWords} to {high.InWords} is {Rounded.Value(middle.Ratio / high.Ratio, Units.One)}, the one below it, from {low.Name} to {middle.Name}, {Rounded.Value(low.Ratio / middle.Ratio, Units.One)}: the upper is {Said.Number(growth, Units.One, 2)} times the lower and should not be larger.",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

@@ -51,12 +51,12 @@ internal sealed class HillCheck : ICheck, ILookedAt
     // All that pulling needs; what gears, axle and tyres lack, their own checks ask for.
     IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
     {
-        if (driveline.Engine is { PeakTorque: null }) yield return new(Position.Engine, Spoken("torque"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
+        if (driveline.Engine is { PeakTorque: null }) yield return new(Position.Engine, Spoken("torque"), Missing.EnterPeaks);
         if (driveline is not { Engine: not null, Transmission: not null }) yield break;
 
-        if (driveline.Load?.Mass is null) yield return new(null, Spoken("mass"), Spoken("weigh the vehicle as it is driven, or enter the mass from its papers"));
-        if (driveline.Load?.DragArea is null) yield return new(null, Spoken("drag"), Spoken("choose the kind of body"));
-        if (driveline.Tyres is not null && driveline.Load?.RollingResistance is null) yield return new(null, Spoken("rolling resistance"), Spoken("choose the kind of tyre"));
+        if (driveline.Load?.Mass is null) yield return new(null, Spoken("mass"), Missing.WeighIt);
+        if (driveline.Load?.DragArea is null) yield return new(null, Spoken("drag"), Missing.ChooseBody);
+        if (driveline.Tyres is not null && driveline.Load?.RollingResistance is null) yield return new(null, Spoken("rolling resistance"), Missing.ChooseTyres);
     }
 
     private Finding Judge(Pull pull, HillGoal goal, string source, bool verified)

@@ -7,12 +7,24 @@ namespace BuildLog.Gearing.Checks;
 /// <summary>A number that is not known, and the cheapest way to get it.</summary>
 internal sealed record Missing(string What, Sentence Cure)
 {
+    /// <summary>The cheapest ways, where a check that stays silent names them too.</summary>
+    public static string EnterPeaks => Spoken("enter peak torque and peak power with their engine speeds, from a data sheet");
+
+    public static string WeighIt => Spoken("weigh the vehicle as it is driven, or enter the mass from its papers");
+
+    public static string WeighItsAxles => Spoken("weigh the axles one by one");
+
+    public static string ChooseBody => Spoken("choose the kind of body");
+
+    public static string ChooseTyres => Spoken("choose the kind of tyre");
+
+    public static string ReadDial => Spoken("read the small number on its dial: cable turns a mile or a kilometre");
+
     public static IEnumerable<Missing> Torque(Driveline driveline)
     {
         if (driveline.Engine is null) yield return new(Spoken("no engine is fitted"), Spoken("fit an engine"));
-        else if (driveline.Engine is { Torque: null, ToldTorque: not null } or { Torque: null, ToldPower: not null })
-            yield return new(Spoken("of the engine's torque only a peak is known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
-        else if (driveline.Engine.Torque is null) yield return new(Spoken("the engine's torque is not known"), Spoken("enter peak torque and peak power with their engine speeds, from a data sheet"));
+        else if (driveline.Engine.Torque is null)
+            yield return new(driveline.Engine is { ToldTorque: null, ToldPower: null } ? Spoken("the engine's torque is not known") : Spoken("of the engine's torque only a peak is known"), EnterPeaks);
     }
 
     /// <summary>What the strength of a part asks of the engine.</summary>
@@ -66,26 +78,26 @@ internal sealed record Missing(string What, Sentence Cure)
     /// <summary>What the torque at which an axle's tyres slip lacks.</summary>
     public static IEnumerable<Missing> ForWheelSlip(Driveline driveline, Position axle)
     {
-        if (MassOnAxle.Of(driveline, axle) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
+        if (MassOnAxle.Of(driveline, axle) is null) yield return new(Spoken("the load on the driven wheels is not known"), WeighItsAxles);
         if (driveline.Tyres is null) foreach (var missing in Tyres(driveline)) yield return missing;
         else if (driveline.Tyres.On(axle).RollingCircumference is null) yield return axle == Position.FrontAxle && driveline.Tyres.FrontPair is not null ? FrontTyres : Circumference;
     }
 
     public static IEnumerable<Missing> Mass(Driveline driveline)
     {
-        if (driveline.Load?.Mass is null) yield return new(Spoken("the mass is not known"), Spoken("weigh the vehicle as it is driven, or enter the mass from its papers"));
+        if (driveline.Load?.Mass is null) yield return new(Spoken("the mass is not known"), WeighIt);
     }
 
     public static IEnumerable<Missing> DrivenShare(Driveline driveline)
     {
-        if (DrivenWheels.ShareInLowRange(driveline) is null) yield return new(Spoken("the load on the driven wheels is not known"), Spoken("weigh the axles one by one"));
+        if (DrivenWheels.ShareInLowRange(driveline) is null) yield return new(Spoken("the load on the driven wheels is not known"), WeighItsAxles);
     }
 
     public static IEnumerable<Missing> Resistance(Driveline driveline)
     {
         foreach (var mass in Mass(driveline)) yield return mass;
-        if (driveline.Load?.DragArea is null) yield return new(Spoken("the drag area is not known"), Spoken("choose the kind of body"));
-        if (driveline.Load?.RollingResistance is null) yield return new(Spoken("the rolling resistance is not known"), Spoken("choose the kind of tyre"));
+        if (driveline.Load?.DragArea is null) yield return new(Spoken("the drag area is not known"), ChooseBody);
+        if (driveline.Load?.RollingResistance is null) yield return new(Spoken("the rolling resistance is not known"), ChooseTyres);
     }
 
     private static IEnumerable<Missing> TorqueToTheRedline(Driveline driveline)

@@ -43,7 +43,7 @@ public sealed class SpeedometerCheck : ICheck, ILookedAt
 
     IEnumerable<Unlooked> ILookedAt.NotLookedAt(Driveline driveline)
         => driveline is { Speedometer: null, Transmission: not null } && driveline.DrivingAxle is not null
-            ? [new(Position.Speedometer, Spoken("turns it wants"), Spoken("read the small number on its dial: cable turns a mile or a kilometre"))]
+            ? [new(Position.Speedometer, Spoken("turns it wants"), Missing.ReadDial)]
             : [];
 
     /// <summary>What gears, axle and tyres make it show against the truth; null while a part or a number is missing.</summary>
@@ -114,7 +114,7 @@ public sealed class SpeedometerCheck : ICheck, ILookedAt
     private static IEnumerable<Missing> Lacking(Driveline driveline, Speedometer meter)
     {
         var atWheel = meter.Drive?.Pickup == Pickup.Wheel;
-        if (meter.Wanted is null) yield return new(Spoken("what the speedometer wants is not known"), Spoken("read the small number on its dial: cable turns a mile or a kilometre"));
+        if (meter.Wanted is null) yield return new(Spoken("what the speedometer wants is not known"), Missing.ReadDial);
         if (meter.Drive is null) yield return new(Spoken("what drives it is not known"), Spoken("count the teeth of its drive and driven gears, or the cable's turns for a turn of the propshaft"));
         if (!atWheel) foreach (var missing in Missing.Ratio(driveline, driveline.DrivingPosition)) yield return missing;
         if (meter.Drive?.Pickup == Pickup.GearboxOutput && driveline.TransferCase is { High: null })

@@ -41,7 +41,7 @@ internal sealed class TyreLoadCheck : ICheck, ILookedAt
         if (driveline.Tyres is not { } tyres) yield break;
 
         if (tyres.Size is null) yield return new(Position.Tyres, Spoken("marking"), Spoken("read size, load index and speed symbol on the side wall"));
-        if (driveline.AxleMasses is null) yield return new(null, Spoken("axle masses"), Spoken("weigh the axles one by one"));
+        if (driveline.AxleMasses is null) yield return new(null, Spoken("axle masses"), Missing.WeighItsAxles);
     }
 
     // Where an axle was weighed, what is missing of the other is asked for there.
@@ -63,7 +63,7 @@ internal sealed class TyreLoadCheck : ICheck, ILookedAt
         else if (driveline.AxleMasses is null)
             yield return this.Plain(
                 joint, Verdict.Open, Because.MissingInput, $"Whether the tyres carry their axles cannot be said: all together may carry {all} and the vehicle's mass is {whole}, but the axles were not weighed.",
-                Limit, Spoken("weigh the axles one by one"));
+                Limit, Missing.WeighItsAxles);
     }
 
     private static double? Capacity(TyreSet tyres, Position axle)

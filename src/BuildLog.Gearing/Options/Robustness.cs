@@ -2,6 +2,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using MathNet.Numerics.Distributions;
+using StudentT = BuildLog.Gearing.Measurements.StudentT;
 
 namespace BuildLog.Gearing.Options;
 
@@ -22,7 +23,6 @@ namespace BuildLog.Gearing.Options;
 /// </remarks>
 public static class Robustness
 {
-    private const double Coverage95 = 1.959964;
     private const int Points = 509;
 
     // Its digits never line up with those of another prime's root.
@@ -105,15 +105,15 @@ public static class Robustness
 
     private sealed record Judged(Measured Value, Window Wanted)
     {
-        private double Deviation => Value.Expanded95 / Coverage95;
+        /// <summary>The window's ends, in standard deviations from the value; asked at every point.</summary>
+        public double Low { get; } = (Wanted.Low - Value.Value) / Deviation(Value);
 
-        /// <summary>The window's ends, in standard deviations from the value.</summary>
-        public double Low => (Wanted.Low - Value.Value) / Deviation;
-
-        public double High => (Wanted.High - Value.Value) / Deviation;
+        public double High { get; } = (Wanted.High - Value.Value) / Deviation(Value);
 
         /// <summary>Of this one alone.</summary>
         public double Share => Normal.CDF(0, 1, High) - Normal.CDF(0, 1, Low);
+
+        private static double Deviation(Measured value) => value.Expanded95 / StudentT.Normal975;
 
         public double CorrelationWith(Judged other) => Measured.Covariance(Value, other.Value) / (Value.StandardUncertainty * other.Value.StandardUncertainty);
     }

@@ -36,11 +36,11 @@ public static class GoalWords
     public static IReadOnlyList<string> WithQuestion(CruiseGoal goal) => goal.Question is { } question ? [InWords(goal), $"? {question}"] : [InWords(goal)];
 
     private static string Follows(PartWindow window, Unit unit)
-        => window.AsMade switch
+        => window switch
         {
-            null => Spoken($"{window.InWords(unit)} would do, and none is made so."),
-            not null when window.SureWindow is { } sure => Spoken($"{window.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
-            not null when window.OpenedBy is { } step => Spoken($"{window.InWords(unit)} would do, but no value is sure yet: {step}."),
+            { AsMade: null } => Spoken($"{window.InWords(unit)} would do, and none is made so."),
+            { SureWindow: { } sure } => Spoken($"{window.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
+            { OpenedBy: { } step } => Spoken($"{window.InWords(unit)} would do, but no value is sure yet: {step}."),
             _ => Spoken($"{window.InWords(unit)} would do."),
         };
 }

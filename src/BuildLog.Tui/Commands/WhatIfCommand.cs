@@ -73,10 +73,13 @@ internal sealed class WhatIfCommand : Command
         var wishes = new TriedWishes([.. typed.Where(each => Wishes.ContainsKey(each.What)).Select(each => new PlannedWish(Wishes[each.What], each.Value))]);
         var tried = Reading.Blaming(set.Name, () => wishes.On(bench.With(shop, changes)));
         var rejected = changes.Count == 0 ? null : RejectedPlans.Of(shop, bench).Says(tried.Driveline, changes);
-        if (parse.GetValue(keep) is { } taken && shop.Plans(bench.Vehicle).Any(plan => plan.Name.Equals(taken.Trim(), StringComparison.OrdinalIgnoreCase)))
-            throw Reading.Wrong(keep.Name, new Refusal("taken", Spoken($"There is a plan {Shown.Quoted(taken.Trim())} already: give this one a name of its own."), $"{taken.Trim()} 2"));
         if (parse.GetValue(keep) is { } name)
+        {
+            if (shop.Plans(bench.Vehicle).Any(plan => plan.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)))
+                throw Reading.Wrong(keep.Name, new Refusal("taken", Spoken($"There is a plan {Shown.Quoted(name.Trim())} already: give this one a name of its own."), $"{name.Trim()} 2"));
             Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
+        }
+
         return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), Commands.Answer.Wrapped(ToText(bench, tried, rejected, parse.GetValue(keep))));
     }
 

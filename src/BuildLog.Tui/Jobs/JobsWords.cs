@@ -80,15 +80,17 @@ public static class JobsWords
 
     private static string InWords(OutsideWork work)
     {
-        var promised = work.Promised is { } day ? Spoken($", promised for {DayText.InShort(day)}") : "";
-        var back = work.Back is { } returned ? Spoken($", back {DayText.InShort(returned)}") : Spoken($"{promised}, still away");
+        var back = work.Back is { } returned ? Spoken($", back {DayText.InShort(returned)}") : StillAway(work, DayText.InShort);
         var paper = work.Certificate.Length > 0 ? $" ({work.Certificate})" : "";
         return Spoken($"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}");
     }
 
     /// <summary>What is away, for those who do not know the jobs.</summary>
     public static string Sent(OutsideWork work)
-        => Spoken($"{work.What}: sent to {work.Supplier.Name} {DayText.InWords(work.Sent)}{(work.Promised is { } day ? Spoken($", promised for {DayText.InWords(day)}") : "")}, still away");
+        => Spoken($"{work.What}: sent to {work.Supplier.Name} {DayText.InWords(work.Sent)}{StillAway(work, DayText.InWords)}");
+
+    private static string StillAway(OutsideWork work, Func<DateOnly, string> inWords)
+        => Spoken($"{(work.Promised is { } day ? Spoken($", promised for {inWords(day)}") : "")}, still away");
 
     private static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
 

@@ -109,11 +109,9 @@ internal sealed class TallyScreen : Runnable
     // The key is never cut off.
     private static string Heading(string name, string key, int width)
     {
-        var full = Spoken($"{Capital(name)} turns [{key}]");
-        return TextFit.Width(full) <= width ? full : $"{TextFit.Cut(Capital(name), width - key.Length - 3)} [{key}]";
+        var full = Spoken($"{TextFit.Capital(name)} turns [{key}]");
+        return TextFit.Width(full) <= width ? full : $"{TextFit.Cut(TextFit.Capital(name), width - key.Length - 3)} [{key}]";
     }
-
-    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 
     private void PaintNumber(int x, int number, int size)
     {

@@ -86,7 +86,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
 
         // Beside the parts that are there it is the card of the hunt, with what the hunt is limited to.
-        var hunts = option.Changes > 1 ? [] : shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting && HuntedPlace.Of(bench.Driveline, wanted) == position).ToList();
+        var hunts = option.Changes > 1 ? [] : HuntedPlace.Hunts(shop, bench, position).ToList();
         return new CardActs(shop, clock, units).Run(view, rest, WantedWindows.Kind(position), hunts is [var only] ? only : null);
     }
 

@@ -9,6 +9,7 @@ using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Options;
+using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Plans;
@@ -102,7 +103,7 @@ internal static class WhatIfForm
         return new(id, caption) { Initial = typed ?? "", Hint = hint, Check = Wrong, Echo = values => Wrong(values) is { } sentence ? $"! {sentence}" : null };
     }
 
-    private static string Caption(Position position) => string.Concat(position.InWords()[..1].ToUpperInvariant(), position.InWords()[1..]);
+    private static string Caption(Position position) => TextFit.Capital(position.InWords());
 
     private static TriedWishes WishedIn(FormValues values)
         => new([.. Wished.Where(asked => !values.IsEmpty(asked.Wish.ToString())).Select(asked => new PlannedWish(asked.Wish, values[asked.Wish.ToString()]))]);

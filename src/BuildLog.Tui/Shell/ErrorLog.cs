@@ -18,9 +18,7 @@ public sealed class ErrorLog(string path)
         if (OperatingSystem.IsWindows())
             return new(System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData), "BuildLog", "errors.log"));
 
-        var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME") is { } named && named.StartsWith('/') ? named
-            : System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify), ".local", "state");
-        return new(System.IO.Path.Combine(state, "buildlog", "errors.log"));
+        return new(System.IO.Path.Combine(XdgFolder.Of("XDG_STATE_HOME", ".local/state"), "buildlog", "errors.log"));
     }
 
     /// <summary>Appends one entry.</summary>

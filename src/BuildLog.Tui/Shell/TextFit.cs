@@ -39,6 +39,9 @@ internal static class TextFit
         return kept.ToString().TrimEnd() + CutSign[..Math.Min(width, CutSign.Length)];
     }
 
+    /// <summary>A word as a line begins with it.</summary>
+    public static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+
     public static int Width(string text) => IsPlain(text) ? text.Length : text.GetColumns();
 
     /// <summary>The text broken between words into lines of at most <paramref name="width"/> cells.</summary>

@@ -427,12 +427,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (!strip.HasFocus || Model.Chosen is not { } vehicle || strip.Box is not { } box || !HasRoomBelow(strip.Frame.Width)) return;
         Try(() => life.Show([
-            TextLine.Of(new TextRun(Capital(box.Caption), Tone.Strong), new TextRun("  " + BoxText.Part(box))),
+            TextLine.Of(new TextRun(TextFit.Capital(box.Caption), Tone.Strong), new TextRun("  " + BoxText.Part(box))),
             .. CardOf(vehicle, box).Select(line => TextLine.Of(line)),
         ]));
     }
-
-    private static string Capital(string word) => char.ToUpper(word[0], System.Globalization.CultureInfo.CurrentCulture) + word[1..];
 
     private IReadOnlyList<string> CardOf(VehicleModel vehicle, DrivelineBox box) => acts.Card(vehicle.Id, box) is [_, ..] known ? known : BoxText.WholeCard(box);
 

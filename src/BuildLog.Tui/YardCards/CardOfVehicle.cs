@@ -70,8 +70,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     /// <summary>What is hunted of the kind.</summary>
     public static IEnumerable<WantedPart> Hunted(Shop shop, VehicleOnBench bench, CardPart part)
-        => shop.Wanted(bench.Vehicle).Where(wanted => wanted.State == WantedState.Hunting
-            && (part == CardPart.FrontAxle ? CardPart.Axle : part).IsFor(wanted.Kind) && (wanted.Kind != WantedKind.Axle || HuntedPlace.Of(bench.Driveline, wanted) == Place(bench.Driveline, part)));
+        => HuntedPlace.Hunts(shop, bench, Place(bench.Driveline, part));
 
     private static WindowOfPart AsJudged(WindowOfPart window, WantedPart? hunted)
         => hunted?.Windows.FirstOrDefault(each => each.Quantity == WantedWindows.Quantity(window)) is { } limits ? window.Within(limits.Read(), Spoken("window kept with this hunt")) : window;

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using BuildLog.Gearing.Quantities;
@@ -60,9 +59,9 @@ internal static class AnyTyped
     }
 
     // Beside the readings stands somebody with a watch: a reader that never comes back would never be measured.
-    internal static void Watched(string name, Action<Readings> read)
+    internal static void Watched(string name, Action<Readings> read, TimeProvider? clock = null)
     {
-        var readings = new Readings(name);
+        var readings = new Readings(name, clock ?? TimeProvider.System);
         var reading = Task.Factory.StartNew(() => read(readings), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         while (Task.WaitAny([reading], Look) < 0)
         {
@@ -73,7 +72,7 @@ internal static class AnyTyped
     }
 
     /// <summary>Texts given to a reader, each with the time it has been read for.</summary>
-    internal sealed class Readings(string name)
+    internal sealed class Readings(string name, TimeProvider clock)
     {
         private readonly ConcurrentDictionary<int, (string Text, long Since)> open = new();
 
@@ -82,18 +81,18 @@ internal static class AnyTyped
         {
             for (var left = Tries; ; left--)
             {
-                var since = Stopwatch.GetTimestamp();
+                var since = clock.GetTimestamp();
                 open[Environment.CurrentManagedThreadId] = (text, since);
                 var refusal = reader(text);
                 _ = open.TryRemove(Environment.CurrentManagedThreadId, out _);
-                if (Stopwatch.GetElapsedTime(since) <= Longest) return refusal;
+                if (clock.GetElapsedTime(since) <= Longest) return refusal;
 
                 Assert.True(left > 1, $"{name} takes more than {Longest.TotalSeconds} s for {Shown.Quoted(text)} ({text.Length} characters).");
             }
         }
 
         /// <summary>A text that has been read for so long; null where there is none.</summary>
-        public string? Unanswered(TimeSpan longest) => open.Values.FirstOrDefault(each => Stopwatch.GetElapsedTime(each.Since) > longest).Text;
+        public string? Unanswered(TimeSpan longest) => open.Values.FirstOrDefault(each => clock.GetElapsedTime(each.Since) > longest).Text;
     }
 
     /// <summary>The piece that stopped the reader stands in quotation marks as it was typed; where a whole text is at fault, that one.</summary>

@@ -14,14 +14,14 @@ public sealed class AnyTypedTests
     [InlineData(3, true)]
     public void A_reader_that_is_slow_each_time_it_is_tried_is_seen(int slow, bool seen)
     {
-        var left = slow;
+        var (left, clock) = (slow, new SetClock());
         Refusal? Read(string text)
         {
-            if (left-- > 0) Thread.Sleep(2100);
+            if (left-- > 0) clock.GoOn(TimeSpan.FromSeconds(2.1));
             return Refused;
         }
 
-        var thrown = Record.Exception(() => AnyTyped.Watched("slow", readings => readings.InTime(Read, "slow")));
+        var thrown = Record.Exception(() => AnyTyped.Watched("slow", readings => readings.InTime(Read, "slow"), clock));
 
         Assert.Equal(seen, thrown is not null);
         if (thrown is not null) Assert.Contains("takes more than 2 s for 'slow'", thrown.Message, StringComparison.Ordinal);
@@ -30,7 +30,7 @@ public sealed class AnyTypedTests
     [Fact]
     public void A_text_that_is_still_being_read_is_named()
     {
-        var readings = new AnyTyped.Readings("hung");
+        var readings = new AnyTyped.Readings("hung", TimeProvider.System);
         _ = readings.InTime(
             text =>
             {
@@ -41,5 +41,16 @@ public sealed class AnyTypedTests
             "hung");
 
         Assert.Null(readings.Unanswered(TimeSpan.Zero));
+    }
+
+    private sealed class SetClock : TimeProvider
+    {
+        private long ticks;
+
+        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+        public override long GetTimestamp() => ticks;
+
+        public void GoOn(TimeSpan time) => ticks += time.Ticks;
     }
 }

@@ -106,7 +106,9 @@ public sealed class RunningGearLawsTests
     // Whatever the three displays say: they are told as they are, and none is surer than the gap between them where that is more than the displays leave.
     [Fact]
     public void A_weighing_tells_what_was_displayed_and_is_no_surer_than_its_gap()
-        => Gen.Select(Gen.Double[300, 1500], Gen.Double[300, 1500], Gen.Double[-200, 200], Gen.Double[5, 50]).Sample((front, rear, off, step) =>
+        => Gen.Select(Gen.Double[300, 1500], Gen.Double[300, 1500], Gen.Double[-200, 200], Gen.Double[5, 50])
+            .Where((_, _, off, step) => Math.Abs(Math.Abs(off) - (3 * step)) > 1e-9) // at the very limit the last bit of a sum decides
+            .Sample((front, rear, off, step) =>
         {
             var weighing = Weighing.Of([Display(OnThePlate.Front, front), Display(OnThePlate.Rear, rear), Display(OnThePlate.Whole, front + rear + off)], step);
             var contradicted = weighing.Agrees ? 0 : weighing.Gap!.Value;

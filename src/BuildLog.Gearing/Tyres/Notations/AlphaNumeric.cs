@@ -24,7 +24,7 @@ internal sealed class AlphaNumeric : ITyreNotation
         return RimCode.Read(marking).Then(rim =>
         {
             var lightTruck = marking.Take("LT");
-            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
+            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => service.On(new TyreSize
             {
                 Designation = marking.Designation,
                 Notation = "alpha-numeric",
@@ -35,11 +35,7 @@ internal sealed class AlphaNumeric : ITyreNotation
                 RimDiameter = rim * 0.0254,
                 Dimensions = Dimensions.ByTable((rim * 0.0254) + (2 * metric.Width / 1000 * metric.Aspect), LoadLetterTable.Source, LoadLetterTable.Spread),
                 RimWidth = RimWidth.OfMetric(metric.Width / 1000, metric.Aspect),
-                LoadIndex = service.LoadIndex,
-                LoadIndexDual = service.LoadIndexDual,
-                SpeedSymbol = service.SpeedSymbol,
-                SpeedAboveKmh = service.SpeedAbove,
-            });
+            }));
         });
     }
 }

@@ -31,7 +31,7 @@ internal sealed class Flotation : ITyreNotation
         {
             if (nominal - rim < 6) return marking.Wrong(Spoken($"a tyre of {nominal:0.##} in leaves no height over a rim of {rim:0.##} in"));
             _ = marking.Take("LT");
-            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
+            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => service.On(new TyreSize
             {
                 Designation = marking.Designation,
                 Notation = "flotation",
@@ -41,11 +41,7 @@ internal sealed class Flotation : ITyreNotation
                 RimDiameter = rim * 0.0254,
                 Dimensions = Dimensions.ByFormula((nominal - BelowMarked) * 0.0254, Spoken("nominal diameter less half an inch (UN R54 annex 5, from memory)"), 0.015),
                 RimWidth = RimWidth.OfFlotation(width),
-                LoadIndex = service.LoadIndex,
-                LoadIndexDual = service.LoadIndexDual,
-                SpeedSymbol = service.SpeedSymbol,
-                SpeedAboveKmh = service.SpeedAbove,
-            });
+            }));
         });
     }
 }

@@ -29,7 +29,7 @@ internal sealed class Metric : ITyreNotation
         return RimCode.Read(marking).Then(rim =>
         {
             lightTruck |= marking.Take("LT") || marking.Take("C");
-            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
+            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => service.On(new TyreSize
             {
                 Designation = marking.Designation,
                 Notation = "metric",
@@ -40,11 +40,7 @@ internal sealed class Metric : ITyreNotation
                 RimDiameter = rim * 0.0254,
                 Dimensions = Dimensions.ByFormula((rim * 0.0254) + (2 * width / 1000 * aspect / 100), Spoken("UN R30 and R54, D = d + 2H"), 0.01),
                 RimWidth = RimWidth.OfMetric(width / 1000, aspect / 100),
-                LoadIndex = service.LoadIndex,
-                LoadIndexDual = service.LoadIndexDual,
-                SpeedSymbol = service.SpeedSymbol,
-                SpeedAboveKmh = service.SpeedAbove,
-            });
+            }));
         });
     }
 }

@@ -32,7 +32,7 @@ internal sealed class MetricWithoutAspect : ITyreNotation
         return RimCode.Read(marking).Then(rim =>
         {
             var lightTruck = marking.Take("LT") || marking.Take("C");
-            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
+            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => service.On(new TyreSize
             {
                 Designation = marking.Designation,
                 Notation = "metric",
@@ -44,11 +44,7 @@ internal sealed class MetricWithoutAspect : ITyreNotation
                     ? RadialMetricTable.Of(row)
                     : Dimensions.ByFormula((rim * 0.0254) + (2 * Height * width / 1000), Spoken("D = d + 2 · 0.81 S, the share of the sizes tabled; from memory"), 0.015),
                 RimWidth = RimWidth.OfMetric(width / 1000, Height),
-                LoadIndex = service.LoadIndex,
-                LoadIndexDual = service.LoadIndexDual,
-                SpeedSymbol = service.SpeedSymbol,
-                SpeedAboveKmh = service.SpeedAbove,
-            });
+            }));
         });
     }
 

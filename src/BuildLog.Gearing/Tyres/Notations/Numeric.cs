@@ -41,7 +41,7 @@ internal sealed class Numeric : ITyreNotation
         {
             var lightTruck = marking.Take("LT") || marking.Take("C");
             var code = new SizeCode(width, rim, construction, lightTruck);
-            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => new TyreSize
+            return ServiceDescription.Read(marking, rated).Then<TyreSize>(service => service.On(new TyreSize
             {
                 Designation = marking.Designation,
                 Notation = "numeric",
@@ -51,11 +51,7 @@ internal sealed class Numeric : ITyreNotation
                 RimDiameter = rim * 0.0254,
                 Dimensions = DimensionsOf(code),
                 RimWidth = RimWidth.OfNumeric(width),
-                LoadIndex = service.LoadIndex,
-                LoadIndexDual = service.LoadIndexDual,
-                SpeedSymbol = service.SpeedSymbol,
-                SpeedAboveKmh = service.SpeedAbove,
-            });
+            }));
         });
     }
 

@@ -13,6 +13,9 @@ internal sealed record ServiceDescription(int? LoadIndex, int? LoadIndexDual, st
     /// <summary>Reinforced, mud and snow, tubeless, with tube, white wall, load range.</summary>
     private static readonly string[] Remarks = ["XL", "RF", "M+S", "TL", "TT", "WW", "LRB", "LRC", "LRD", "LRE"];
 
+    /// <summary>A size with what it is marked to carry and to stand.</summary>
+    public TyreSize On(TyreSize size) => size with { LoadIndex = LoadIndex, LoadIndexDual = LoadIndexDual, SpeedSymbol = SpeedSymbol, SpeedAboveKmh = SpeedAbove };
+
     /// <param name="marking">Read up to the rim and its suffix.</param>
     /// <param name="rated">The speed letter that stood before the R.</param>
     public static Parsed<ServiceDescription> Read(Marking marking, char? rated)
