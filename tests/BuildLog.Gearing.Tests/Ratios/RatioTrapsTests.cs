@@ -37,6 +37,33 @@ public sealed class RatioTrapsTests
     [InlineData(3.01)]
     public void A_gear_is_asked_about_only_below_one_half(double ratio) => Assert.Null(RatioTraps.OfGear(ratio, []));
 
+    // 1.22 turned round is 0.8197. Within 2 % it is a ratio known for the gearbox: 0.8360 is 1.99 % more, 0.8362 2.02 %, 0.8032 2.01 % less; and where 1.22 itself is known, nothing is asked.
+    [Theory]
+    [InlineData(0.82, null, true)]
+    [InlineData(0.8360, null, true)]
+    [InlineData(0.8362, null, false)]
+    [InlineData(0.8034, null, true)]
+    [InlineData(0.8032, null, false)]
+    [InlineData(0.82, 1.22, false)]
+    [InlineData(0.82, 1.00, true)]
+    public void A_gear_that_turned_round_is_one_the_gearbox_is_known_for_is_asked_about(double known, double? another, bool asked)
+    {
+        var question = RatioTraps.OfGear(1.22, another is { } more ? [known, more] : [known]);
+
+        Assert.Equal(asked ? 1 / 1.22 : null, question?.Otherwise);
+        if (asked) Assert.Equal("Were the turns written the other way round, input first? Then it is 0.82.", question!.InWords());
+    }
+
+    [Fact]
+    public void A_gear_longer_than_any_is_asked_about_whatever_is_known() => Assert.Equal(1 / 0.49, RatioTraps.OfGear(0.49, [0.49])!.Otherwise);
+
+    // Only the factor under which both agree is named.
+    [Theory]
+    [InlineData(2, "Did one wheel stand still, though the count says that both turned? Then count and tag agree.")]
+    [InlineData(0.5, "Did both wheels turn, though the count says that one was held? Then count and tag agree.")]
+    public void A_count_that_is_half_or_twice_the_tag_forgot_a_wheel(double factor, string asks)
+        => Assert.Equal([asks], RatioTraps.ForgottenWheel(tried => Math.Abs(tried - factor) < 1e-12));
+
     // Worked: 3.90 through a hub reduction of 2.00 is 7.80; it is asked for, not called a slip of the pen.
     [Fact]
     public void An_axle_above_the_usual_is_asked_for_its_hub_reduction()
