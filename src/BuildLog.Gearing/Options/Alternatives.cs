@@ -66,7 +66,7 @@ public static class Alternatives
     {
         // Where the wish has no lower end every slower engine meets it: the nearest to what was wanted changes least.
         var (best, name, whole) = tried.Select(each => (Distance: SeparableChecks.Distance(each.Whole, goals), each.Name, each.Whole))
-            .OrderBy(each => each.Distance).ThenBy(each => goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(each.Whole, goal) is { } n ? Math.Abs((n.Value / goal.EngineSpeed.Value) - 1) : 0).FirstOrDefault();
+            .OrderBy(each => each.Distance).ThenBy(each => goals.Cruise is [var goal, ..] && CruiseCheck.EngineSpeed(each.Whole, goal) is { } n ? Math.Abs((n.Value / goal.EngineSpeed.Value) - 1) : 0).First();
         return goals.Cruise.Count > 0 && double.IsFinite(best)
             ? (name, whole)
             : throw new RefusedException("cruise", Spoken("No cruise can be said yet: set a cruise goal and enter gears, axle and tyres."), "");

@@ -45,7 +45,6 @@ internal sealed class Sieve
             if (!Sure.Beats(atBest)) Sure.Add(ask(at) with { Distance = atBest.Distance }, at);
         }
 
-        unsure.Clear();
         return Sure;
     }
 }

@@ -34,8 +34,8 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     // As many places as show by how much, so that the two edges lie apart by just that.
     private string InFigures(double value)
     {
-        var gap = Math.Abs(Unit.FromBase(Window.Low - Window.High));
-        var places = gap > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(gap)), FewestPlaces(), 6) : FewestPlaces();
+        var gap = Unit.FromBase(Window.Low - Window.High);
+        var places = Math.Clamp(1 - (int)Math.Floor(Math.Log10(gap)), FewestPlaces(), 6);
         return Rounded.WithUnit(Rounded.Fixed(Unit.FromBase(value), places), Unit);
     }
 
