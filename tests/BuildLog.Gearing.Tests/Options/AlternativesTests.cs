@@ -100,6 +100,14 @@ public sealed class AlternativesTests
         Assert.Equal("launch", Code(() => Alternatives.AxleForLaunch(InventedCar.Plain, OwnersGoals.None with { HillStart = HillStartGoal.Read("10 %").OrRefuse() })));
     }
 
+    [Fact]
+    public void Where_one_shaft_turns_both_axles_both_are_named()
+    {
+        var truck = InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)), FrontAxle = InventedCar.Axle(4.10) };
+
+        Assert.Equal("both axles 3.08", Alternatives.AxleForCruise(truck, new([InventedCar.Goal("100 km/h", "2564 rpm")])).Name);
+    }
+
     private static double Launch(Driveline car, OwnersGoals goals) => Alternatives.AxleForLaunch(car, goals).Driveline.RearAxle!.Ratio!.Value.Value;
 
     private static double Tallest(double from) => ListedRatios.Common.Select(teeth => teeth.Ratio).Where(ratio => ratio > from).Min();

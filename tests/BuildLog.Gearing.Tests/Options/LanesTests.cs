@@ -4,7 +4,6 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
-using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Options;

@@ -85,6 +85,36 @@ public sealed class ListedPartsTests
         Assert.InRange(walls.Min(), 0.04, 0.041);
     }
 
+    // 27 in are high enough on a rim of 18 in, a third of them being wall, and on 20 in 30 in are.
+    [Theory]
+    [InlineData(18, 27)]
+    [InlineData(20, 30)]
+    public void The_wall_of_a_flotation_tyre_is_a_sixth_of_its_height_at_least(double rim, int lowest)
+        => Assert.Equal(lowest, ListedFlotations.On(rim).Min(size => Math.Round((size.Dimensions.Diameter / 0.0254) + BuildLog.Gearing.Tyres.Notations.Flotation.BelowMarked)));
+
+    [Fact]
+    public void Every_listed_part_is_known_again_by_what_is_typed_for_it()
+    {
+        Assert.All(ListedParts.Overdrives(), unit => Assert.Same(unit.Part, new List<Candidate<Overdrive>> { unit }.Called($"{unit.Part!.Ratio!.Value.Value:0.00}")));
+        Assert.All(ListedParts.Gearboxes(InventedCar.Plain.Transmission!), box => Assert.Equal(box.Part!.Gears.Count, ToldPart.EachGear(box.Typed).Count));
+    }
+
+    // 235/75R15 sits on 7 in; it is 20.5 % wider and 15.5 % higher than 195/65R15, and too wide comes first. 155 mm are 20.5 % less, limit or none.
+    [Fact]
+    public void What_bars_a_size_is_said_as_it_is()
+    {
+        var size = TyreSizeText.Read("195/65R15").OrRefuse();
+        TyreSet fitted = new("ours", new(size.RollingCircumference, Source.MakersData), size);
+        string? Barred(TyreSet on, string name, OwnersGoals goals) => ListedParts.Tyres(on, goals).Single(tyres => tyres.Name == name).Barred;
+
+        Assert.Equal("listed tyre not made for a rim of 6.0 in (best for the one fitted; not measured)", Barred(fitted, "345/30R15", OwnersGoals.None));
+        Assert.Equal("listed tyre not made for a rim of 6.0 in", Barred(fitted with { Wheel = new(InventedCar.Exactly(6 * 0.0254)) }, "345/30R15", OwnersGoals.None));
+        Assert.Equal("listed tyre over 15 % off the width of the one fitted (no limit is set)", Barred(fitted with { Wheel = new(InventedCar.Exactly(7 * 0.0254)) }, "235/75R15", OwnersGoals.None));
+        Assert.Equal(
+            "listed tyre over 15 % off the width of the one fitted",
+            Barred(fitted with { Wheel = new(InventedCar.Exactly(5 * 0.0254)) }, "155/80R15", OwnersGoals.None with { TyreWidth = LengthLimit.ReadTyreWidth("230 mm").OrRefuse() }));
+    }
+
     // The owner's limit of width says more than how near to the fitted tyre a size lies: 225 mm is 15.4 % wider.
     [Theory]
     [InlineData(null, false)]

@@ -156,6 +156,15 @@ public sealed class OptionSearchTests
             Assert.Throws<RefusedException>(() => Run(RandomShop.Wishes, here with { Axles = [new("axle", new("axle", null), Pool.Owned)] })).Message);
     }
 
+    [Fact]
+    public void What_is_barred_says_why_before_what_is_over_a_limit()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with { Tyres = [.. here.Tyres, Tyre("235/85R16") with { Barred = "not for this rim" }] };
+
+        Assert.Equal("1 thrown out: not for this rim", Assert.Single(Run(RandomShop.Wishes, parts).Exclusions).InWords);
+    }
+
     // One axle costs 100 and needs another set of tyres for 50: three options with one part or two changed, each with its cost.
     [Fact]
     public void Options_stand_by_the_number_of_parts_changed_with_their_cost()

@@ -62,6 +62,36 @@ public sealed class RobustnessTests
         Assert.Equal(0.25, Robustness.Of([One("one"), One("two"), One("three")])!.Value, 3e-3);
     }
 
+    // By the symmetry of the normal distribution both are above their means as often as both are below.
+    [Theory]
+    [InlineData(0.5, 1.0 / 3)]
+    [InlineData(-0.5, 1.0 / 6)]
+    public void What_lies_above_in_part_together_counts_as_what_lies_below(double correlation, double share)
+    {
+        var (shared, own) = (InventedCar.Of(0, 1, "shared"), InventedCar.Of(0, 1, "own"));
+        var other = (shared * correlation) + (own * Math.Sqrt(1 - (correlation * correlation)));
+
+        Assert.Equal(share, Robustness.Of([Number(shared, Window.AtLeast(0)), Number(other, Window.AtLeast(0))])!.Value, 3e-3);
+    }
+
+    // Twice the same adds nothing, wherever it stands: 1/4 + asin(1/2)/2π is a third.
+    [Fact]
+    public void What_the_ones_before_decide_adds_nothing_and_does_not_hide_what_follows()
+    {
+        var shared = InventedCar.Of(0, 1, "shared");
+        var other = (shared * 0.5) + (InventedCar.Of(0, 1, "own") * Math.Sqrt(0.75));
+
+        Assert.Equal(1.0 / 3, Robustness.Of([Number(shared, Window.AtMost(0)), Number(shared * 2, Window.AtMost(0)), Number(other, Window.AtMost(0))])!.Value, 3e-3);
+    }
+
+    // Fourteen that share nothing, two of them beyond the twelve that are gone through together: 0.9545 each, within 2 u.
+    [Fact]
+    public void More_than_twelve_multiply()
+        => Assert.Equal(Math.Pow(0.9545, 14), Robustness.Of([.. Enumerable.Range(0, 14).Select(_ => Number(InventedCar.Of(3, 0.1), new Window(2.8, 3.2)))])!.Value, 1e-3);
+
+    [Fact]
+    public void An_exact_number_outside_leaves_no_share_whatever_lies_inside() => Assert.Equal(0, Robustness.Of([Number(3, new Window(2, 4)), Number(5, new Window(2, 4))]));
+
     // A shaft at 68 % of its critical speed, good to 65 %, allowed to 75 %: surely a watch, and no way to a clash. By 1 % of it, 0.74 reaches over 75 % with Φ(1) = 84.1 % below.
     [Fact]
     public void What_lies_surely_between_good_and_allowed_leaves_no_share_out()

@@ -150,6 +150,23 @@ public sealed class ScoresTests
         Assert.Contains("No set of tyres is fitted", Assert.Throws<RefusedException>(() => CandidateParts.InPlace(InventedCar.Plain with { Tyres = null })).Message, StringComparison.Ordinal);
     }
 
+    // Two prices that are the same are two all the same.
+    [Fact]
+    public void Every_price_counts_for_the_commonest_money()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain with { Overdrive = new("unit", InventedCar.Exactly(0.8)) });
+        var priced = here with
+        {
+            Gearboxes = [here.Gearboxes[0] with { Price = new(100, "EUR") }],
+            Overdrives = [here.Overdrives[0] with { Price = new(100, "EUR") }],
+            Axles = [here.Axles[0] with { Price = new(200, "SEK") }],
+        };
+
+        Assert.Equal(("unit", "EUR"), (here.Overdrives[0].Name, priced.Currency));
+        Assert.Equal("SEK", (priced with { Gearboxes = here.Gearboxes }).In("SEK").Currency);
+        Assert.Equal("EUR", (priced with { Axles = [.. priced.Axles, here.Axles[0] with { Price = new(200, "SEK") }], Tyres = [here.Tyres[0] with { Price = new(100, "EUR") }] }).Currency);
+    }
+
     // Of 40 rev/s: 44 and 36 are a tenth off; below an "at most" there is no distance. Of two cruises the furthest counts, and one that cannot be said is infinitely far.
     [Fact]
     public void The_distance_of_a_cruise_is_a_share_of_what_is_wanted()

@@ -1,14 +1,11 @@
 using System.Numerics;
-using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
-using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Options;

@@ -103,6 +103,31 @@ public sealed class ToldPartTests
         Assert.Equal((2.0, "205/65R15"), (set.RollingCircumference!.Value.Value, set.Size!.Designation));
     }
 
+    // What a word alone says is somebody's word, and nobody says anything beside it.
+    [Fact]
+    public void A_word_alone_is_a_word_and_a_count_is_measured()
+    {
+        var (axle, unit, set) = (ToldPart.Axle(Claim.Read("3.36"), "offer", null).OrRefuse(), ToldPart.Overdrive(Claim.Read("0.78"), "offer").OrRefuse(), ToldPart.Tyres(Claim.Read("2.05 m"), "offer", null).OrRefuse());
+        var counted = ToldPart.Overdrive(Claim.Read("0.78; counted 0.800±0.005"), "offer").OrRefuse();
+
+        Assert.All([axle.Ratio!, unit.Ratio!, set.RollingCircumference!], known => Assert.Equal(Source.OwnersWord, known.Source));
+        Assert.Equal((null, null), (axle.Quoted, unit.Quoted));
+        Assert.Equal((0.8, Source.Measured, 0.78), (counted.Ratio!.Value.Value, counted.Ratio.Source, counted.Quoted!.Value.Value));
+    }
+
+    [Fact]
+    public void A_size_that_was_read_decides_over_the_one_that_is_said()
+        => Assert.Equal("215/65R15", ToldPart.Tyres(Claim.Read("205/65R15; counted 215/65R15"), "offer", null).OrRefuse().Size!.Designation);
+
+    [Fact]
+    public void Gears_may_stand_apart_and_another_box_keeps_the_converter()
+    {
+        var automatic = InventedCar.Plain.Transmission! with { Converter = new(true) };
+
+        Assert.Equal(["3.32", "2.05", "1.38"], ToldPart.EachGear(" 3.32;  2.05   1.38 "));
+        Assert.Same(automatic.Converter, ToldPart.Gearbox("3.32 2.05 1.00", "box", automatic).OrRefuse().Converter);
+    }
+
     // What is typed as a list has it is the listed part, evidence and all; anything else is somebody's word.
     [Fact]
     public void A_listed_part_is_known_again_by_its_text()

@@ -155,6 +155,48 @@ public sealed class TradeOffTests
         Assert.Equal(1, compared.Counts[0].Clash - compared.Counts[1].Clash);
     }
 
+    // Only what one of them has, or what differs between them, has a row.
+    [Fact]
+    public void A_speedometer_of_one_and_tyres_that_differ_have_their_rows()
+    {
+        var (sized, dial) = (On("205/65R15 94V"), new BuildLog.Gearing.Speedometers.Speedometer("dial", InventedCar.Exactly(0.7), BuildLog.Gearing.Speedometers.SpeedometerDrive.Gears(8, 22)));
+        var plain = OptionComparison.Of(Goals, new ComparedDriveline("now", sized), new("same tyres", sized with { RearAxle = InventedCar.Axle(3.3) }));
+        var other = OptionComparison.Of(Goals, new ComparedDriveline("now", sized), new("other tyres", On("215/65R15 96H") with { Speedometer = dial }));
+
+        Assert.DoesNotContain(plain.Figures, row => row.What is "speedometer shows, of the truth" or "tyre diameter" or "one tyre carries");
+        Assert.Equal([null, 8 / 22.0 * 4.10 / 2 / 0.7], Row("speedometer shows, of the truth"), Near);
+        Assert.Equal([0.381 + (2 * 0.65 * 0.205), 0.381 + (2 * 0.65 * 0.215)], Row("tyre diameter"), Near);
+        Assert.Equal([240 / 3.6, 210 / 3.6], Row("tyres good for"), Near);
+        Assert.Equal([670, 710], Row("one tyre carries"), Near);
+
+        IEnumerable<double?> Row(string what) => other.Figures.Single(row => row.What == what).Values.Select(value => value?.Value);
+        static bool Near(double? one, double? other) => one is null ? other is null : Math.Abs(one.Value - other!.Value) < 1e-6;
+        static Driveline On(string size) => InventedCar.Plain with { Tyres = new("tyres", InventedCar.Exactly(2), TyreSizeText.Read(size).OrRefuse()) };
+    }
+
+    [Fact]
+    public void Four_are_compared_and_five_are_not()
+    {
+        ComparedDriveline[] five = [.. Enumerable.Range(1, 5).Select(k => new ComparedDriveline($"{k}", InventedCar.Plain))];
+
+        Assert.Equal(4, OptionComparison.Of(Goals, five[..4]).Names.Count);
+        Assert.Equal("2 to 4 options are compared side by side, not 5.", Assert.Throws<RefusedException>(() => OptionComparison.Of(Goals, five)).Message);
+    }
+
+    // 3.5 · 4 is 14 and with the axle's low of 1.391 19.5. Tyres known to 5 % turn 60 rev/s at best known, and 45 to 55 are wanted; of two wishes the worse counts.
+    [Fact]
+    public void The_map_keeps_what_is_known_of_the_parts_and_says_the_worst()
+    {
+        var low = OwnersGoals.None with { OverallLow = OverallLowGoal.Read("17").OrRefuse() };
+        var two = InventedCar.Plain with { RearAxle = InventedCar.Axle(4.10) with { LowStep = InventedCar.Exactly(1.391) } };
+        var rough = InventedCar.Plain with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 0.1)) };
+
+        Assert.Equal((Verdict.Fits, Verdict.Clash), (FeasibleRegion.At(two, low, 4, 2), FeasibleRegion.At(InventedCar.Plain, low, 4, 2)));
+        Assert.Equal((Verdict.Watch, Verdict.Fits), (FeasibleRegion.At(rough, Goals, 3.4, 2), FeasibleRegion.At(InventedCar.Plain, Goals, 3.4, 2)));
+        Assert.Equal(Verdict.Clash, FeasibleRegion.At(InventedCar.Plain, Goals with { OverallLow = low.OverallLow }, 3.4, 2));
+        Assert.Equal([3, 3.5, 4], FeasibleRegion.Of(InventedCar.Plain, Goals, new(3, 4), new(2, 2.4), 3, 2).Axles);
+    }
+
     [Fact]
     public void One_alone_is_no_comparison()
         => Assert.Equal(
