@@ -22,6 +22,9 @@ public sealed record Noted
 
     public Source Source { get; private init; }
 
+    /// <summary>As typed, for whoever reads it; see <see cref="AsWritten"/>.</summary>
+    public string InWords => AsWritten.InWords(Text, Gearing.Quantities.Units.Spelt(Unit) ?? Gearing.Quantities.Units.One);
+
     /// <exception cref="RefusedException">The text is no such ratio.</exception>
     public static Noted Ratio(string text, RatioRange range, Source source) => From(range.Read(text), source);
 

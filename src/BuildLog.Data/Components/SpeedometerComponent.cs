@@ -10,6 +10,10 @@ namespace BuildLog.Data.Components;
 /// <summary>A speedometer with what drives it.</summary>
 public sealed class SpeedometerComponent : Component
 {
+    private static readonly Unit AMile = new(Gearing.Quantities.Kind.Number, new Later("a mile"), 1);
+
+    private static readonly Unit AKilometre = new(Gearing.Quantities.Kind.Number, new Later("a kilometre"), 1);
+
     public override Later Kind => new Later("speedometer");
 
     public override IReadOnlyList<Position> Positions => [Position.Speedometer];
@@ -20,6 +24,14 @@ public sealed class SpeedometerComponent : Component
 
     /// <summary>What the number on the dial is over: a kilometre or a mile.</summary>
     public OdometerUnit? Per { get; set; }
+
+    /// <summary>What the number on the dial is told in; null where there is none.</summary>
+    internal Unit? DialUnit => Per switch
+    {
+        OdometerUnit.Miles => AMile,
+        OdometerUnit.Kilometres => AKilometre,
+        _ => null,
+    };
 
     /// <summary>Where the drive sits; null for the propshaft, where most do.</summary>
     public Pickup? Pickup { get; set; }

@@ -88,6 +88,7 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
         var bolting = Bolted(set);
         return new(set.Name, Find(PartNumbers.Circumference), set.Size)
         {
+            FreeCircumference = TyreNumbers.Free(sessions.OfType<RollOutSession>()),
             LoadedRadius = Find(Spec.LoadedRadius.InWords()),
             Wheel = set.RimWidth is null && set.Offset is null && bolting is null ? null : new(Find(Spec.RimWidth.InWords()), Find(Spec.Offset.InWords()), bolting),
             PassengerOnTruck = set.PassengerOnTruck,

@@ -1,5 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
+using BuildLog.Data.Specs;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -38,8 +39,12 @@ internal static class PartNumbers
             AxleComponent axle => AxleNumbers.Of(axle, sessions),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
             _ => Array.Empty<NumberKnown?>(),
-        }).Concat(SpecNumbers.Of(component, sessions)).OfType<NumberKnown>().Select(number => number with { Position = usual });
+        }).Concat(SpecNumbers.Of(component, sessions)).OfType<NumberKnown>().Select(number => number with { Position = usual, Unit = UnitOf(component, number) });
     }
+
+    // What a dial wants is turns over the distance that it names.
+    private static Unit UnitOf(Component component, NumberKnown number)
+        => component is SpeedometerComponent { DialUnit: { } dial } && number.Number == Spec.TurnsWanted.InWords() ? dial : number.Unit;
 
     /// <summary>A turn count as evidence of the ratio it gives.</summary>
     public static (Known Known, Session? Session) Counted(Session session, TurnCount count) => (new(count.Ratio, Source.Measured, Spoken($"count of {session.Date.InWords()}")), session);
@@ -65,13 +70,13 @@ internal static class PartNumbers
 
     /// <summary>A ratio that was quoted: as sure as its last digit.</summary>
     public static Known Quoted(Noted noted, RatioRange range, string name)
-        => new(QuotedRatio.ReadMeasured(noted.Text, range, name).OrRefuse(), noted.Source, noted.Text);
+        => new(QuotedRatio.ReadMeasured(noted.Text, range, name).OrRefuse(), noted.Source, noted.InWords);
 
     private static NumberKnown? Stated(string number, Noted? noted, RatioRange range)
         => noted is null ? null : Strongest(number, Units.One, (Quoted(noted, range, $"{range.Part} {number}"), null));
 
     private static NumberKnown? Stated(string number, Noted? noted, Func<string, Parsed<QuotedRatio>> read, string name)
-        => noted is null ? null : Strongest(number, Units.One, (new(read(noted.Text).OrRefuse().ToMeasured(name), noted.Source, noted.Text), null));
+        => noted is null ? null : Strongest(number, Units.One, (new(read(noted.Text).OrRefuse().ToMeasured(name), noted.Source, noted.InWords), null));
 
     private static NumberKnown? OverdriveRatio(OverdriveComponent unit)
     {
@@ -84,5 +89,5 @@ internal static class PartNumbers
     private static NumberKnown? Stated(string number, Noted? engineSpeed)
         => engineSpeed is null
             ? null
-            : Strongest(number, Units.RevolutionPerMinute, (new(CruiseGoal.ReadEngineSpeed(engineSpeed.Text).OrRefuse().ToMeasured(number), engineSpeed.Source, engineSpeed.Text), null));
+            : Strongest(number, Units.RevolutionPerMinute, (new(CruiseGoal.ReadEngineSpeed(engineSpeed.Text).OrRefuse().ToMeasured(number), engineSpeed.Source, engineSpeed.InWords), null));
 }

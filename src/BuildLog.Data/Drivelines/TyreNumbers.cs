@@ -26,6 +26,11 @@ internal static class TyreNumbers
         return RoomForAll([.. rolled.Select(roll => roll.Known)]) is { } room ? number! with { Used = room, PassedOver = [number.Used, .. number.PassedOver], LeavesRoom = true } : number;
     }
 
+    /// <summary>Metres a turn without load, by the loose roll-out that counts; null where there is none.</summary>
+    /// <param name="rollOuts">The latest first.</param>
+    public static Known? Free(IEnumerable<RollOutSession> rollOuts)
+        => PartNumbers.BestKnownFirst(rollOuts.Where(roll => !roll.Loaded).Select(roll => Evidence(roll, roll.Result().Measured))).Select(roll => roll.Known).FirstOrDefault();
+
     private static Known? RoomForAll(List<Known> rolled)
     {
         if (rolled is not [var counts, .. var others]
@@ -39,10 +44,12 @@ internal static class TyreNumbers
     private static IEnumerable<(Known, Session?)> Told(WheelSetComponent set)
     {
         if (set.StatedCircumference is { } stated)
-            yield return (new(ToldPart.Circumference(QuantityText.Read(stated.Text, Kind.Length).OrRefuse()), stated.Source, stated.Text), null);
+            yield return (new(ToldPart.Circumference(QuantityText.Read(stated.Text, Kind.Length).OrRefuse()), stated.Source, stated.InWords), null);
         if (set.Size is { } size) yield return (new(size.RollingCircumference, Source.Tag, Spoken($"label {size.Designation}")), null);
     }
 
-    private static (Known, Session?) Rolled(RollOutSession session)
-        => (new(session.Result().RollingCircumference, Source.Measured, Spoken($"roll-out of {session.Date.InWords()}, {(session.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), session);
+    private static (Known Known, Session? Session) Rolled(RollOutSession session) => Evidence(session, session.Result().RollingCircumference);
+
+    private static (Known Known, Session? Session) Evidence(RollOutSession session, Measured circumference)
+        => (new(circumference, Source.Measured, Spoken($"roll-out of {session.Date.InWords()}, {(session.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), session);
 }

@@ -18,7 +18,7 @@ public sealed record OdometerReading
     public string Text { get; private init; }
 
     /// <summary>The text with its unit, for sentences and lists.</summary>
-    public string InWords => Text.Any(char.IsAsciiLetter) ? Text : $"{Text} {Unit}";
+    public string InWords => AsWritten.InWords(Text, Units.Spelt(Unit)!);
 
     /// <summary>Reads <c>84 210</c> in the vehicle's unit, or <c>84210 km</c>; empty text is no reading.</summary>
     /// <exception cref="RefusedException">The text is no odometer reading.</exception>

@@ -32,6 +32,8 @@ public sealed class BoltCircleSession : Session
 
     public override void Check() => _ = Result();
 
+    private protected override string InWords(string reading) => LengthReadings.InWords(reading);
+
     internal override bool Measures(Component? component) => component is BoltedComponent;
 
     internal override IEnumerable<NumberFound> Finds() => [Found(Spec.PitchCircle, Result())];

@@ -26,6 +26,8 @@ public sealed class LoadedRadiusSession : Session
 
     public override void Check() => CheckRange(Spec.LoadedRadius, Result());
 
+    private protected override string InWords(string reading) => LengthReadings.InWords(reading);
+
     internal override bool Measures(Component? component) => component is WheelSetComponent;
 
     internal override IEnumerable<NumberFound> Finds() => [Found(Spec.LoadedRadius, Result())];

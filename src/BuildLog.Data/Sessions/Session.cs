@@ -41,6 +41,9 @@ public abstract class Session : Entered
         }
     }
 
+    /// <summary>The readings for whoever reads them; see <see cref="AsWritten"/>.</summary>
+    public IReadOnlyList<string> ReadingsInWords => [.. Readings.Select(InWords)];
+
     /// <summary>The method in the trade's words.</summary>
     public abstract Later Method { get; }
 
@@ -52,6 +55,9 @@ public abstract class Session : Entered
     internal override Later KindInWords => Method;
 
     public override string ToString() => Spoken($"of {Date.InWords()}");
+
+    /// <summary>One reading for whoever reads it: with its unit, where one was taken for granted.</summary>
+    private protected virtual string InWords(string reading) => AsWritten.Numbers(reading);
 
     /// <summary>This method measures such a part; null asks whether it measures the vehicle.</summary>
     internal abstract bool Measures(Component? component);

@@ -34,6 +34,8 @@ public sealed class ShaftAnglesSession : Session
 
     public override void Check() => _ = Result();
 
+    private protected override string InWords(string reading) => AngleReading.Read(reading).OrRefuse().InWords;
+
     internal override bool Measures(Component? component) => component is PropshaftComponent { Pieces.Count: < 2 };
 
     internal override IEnumerable<NumberFound> Finds() => Understood().Select(angle =>

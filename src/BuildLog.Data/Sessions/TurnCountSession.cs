@@ -41,5 +41,7 @@ public sealed class TurnCountSession : Session
         if (Hub.Length > 0) _ = RatioRange.Hub.Read(Hub).OrRefuse();
     }
 
+    private protected override string InWords(string reading) => TurnReading.Read(reading, Wheels).OrRefuse().InWords;
+
     internal override bool Measures(Component? component) => component is AxleComponent;
 }

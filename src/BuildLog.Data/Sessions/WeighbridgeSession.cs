@@ -26,6 +26,8 @@ public sealed class WeighbridgeSession : Session
 
     public override void Check() => _ = Result();
 
+    private protected override string InWords(string reading) => WeighReading.Read(reading).OrRefuse().InWords;
+
     internal override bool Measures(Component? component) => component is null && VehicleId is not null;
 
     internal override IEnumerable<NumberFound> Finds()

@@ -15,7 +15,8 @@ namespace BuildLog.Data.Specs;
 /// <param name="IsNominal">It is stated, not measured: unless somebody did measure it, it is meant as it stands.</param>
 public sealed record SpecLine(Later Words, Unit Unit, double Low, double High, Func<string, Parsed<Typed>> Read, bool IsNominal)
 {
-    private const double Weighbridge = 10;
+    /// <summary>What it is measured with, however coarsely it is written down; null where the last digit says it.</summary>
+    public Tool? MeasuredBy { get; init; }
 
     /// <summary>Reading it says how sure it is: teeth are exact, whoever counted them.</summary>
     public bool SaysHowSure { get; init; }
@@ -26,20 +27,32 @@ public sealed record SpecLine(Later Words, Unit Unit, double Low, double High, F
     /// <param name="name">What it is called in a budget.</param>
     /// <remarks>
     /// A measured number is as sure as half its last digit, or as the ± typed with it; a rating or another stated one is meant as it stands. A mass is no
-    /// surer than ± 10 kg without its ±, whatever its last digit: public weighbridges read in steps of 20 kg (from memory).
+    /// surer than ± 10 kg without its ±, whatever its last digit: public weighbridges read in steps of 20 kg (from memory). A rim measured as 6 in is no less sure
+    /// than a rule across its bead seats, ± 3 mm (common practice, no source).
     /// </remarks>
     public Known Known(Typed typed, Source source, string name)
     {
         var meantAsItStands = IsNominal && source != Source.Measured;
-        return new(SaysHowSure || meantAsItStands ? typed.ToMeasured(name) : IsOffAWeighbridge(typed) ? ToTheWeighbridge(typed, name) : typed.ToItsLastDigit(name), source, typed.Text);
+        return new(SaysHowSure || meantAsItStands ? typed.ToMeasured(name) : ToolOf(typed) is { } tool ? tool.Reads(typed, name) : typed.ToItsLastDigit(name), source, typed.InWords);
     }
 
-    private static bool IsOffAWeighbridge(Typed typed)
-        => typed.Unit.Kind == Kind.Mass && typed.StandardUncertainty == 0 && typed.LastDigit / 2 < Weighbridge;
+    private Tool? ToolOf(Typed typed)
+        => typed.StandardUncertainty > 0 ? null
+            : typed.Unit.Kind == Kind.Mass ? (typed.LastDigit / 2 < Weighbridge.GoodTo ? Weighbridge : null)
+            : MeasuredBy is { } tool && tool.GoodTo < typed.LastDigit / 2 ? tool : null;
 
-    private static Measured ToTheWeighbridge(Typed typed, string name)
+    private static Tool Weighbridge { get; } = new(10, new Later("as closely as a weighbridge reads"), null);
+}
+
+/// <summary>What a number is measured with.</summary>
+/// <param name="GoodTo">Half-width of its error, base units.</param>
+/// <param name="Says">Behind the number's name, in a budget.</param>
+/// <param name="Better">What settles it; null for measuring it more closely.</param>
+public sealed record Tool(double GoodTo, Later Says, Later? Better)
+{
+    internal Measured Reads(Typed typed, string name)
         => Measured.From(typed.Value, Input.Rectangular(
-            Spoken($"{name}, as closely as a weighbridge reads"), Weighbridge, new Evidence(name, _ => Spoken($"measure the {name} more closely than it is noted ({typed.Text})"))));
+            $"{name}, {Says}", GoodTo, new Evidence(name, _ => Better?.ToString() ?? Spoken($"measure the {name} more closely than it is noted ({typed.InWords})"))));
 }
 
 /// <summary>What the numbers are called and what they can be.</summary>
@@ -76,7 +89,7 @@ public static class SpecSheet
         [Spec.Perches] = Measured(new Later("perches apart"), Units.Millimetre, 0.3, 2, "1020 mm"),
         [Spec.PinionToPerch] = Angle(new Later("pinion against the perches")),
         [Spec.LoadedRadius] = Measured(new Later("loaded radius"), Units.Millimetre, 0.1, 1, "312 mm"),
-        [Spec.RimWidth] = Nominal(new Later("rim width"), Units.Inch, 0.05, 0.6, "6 in"),
+        [Spec.RimWidth] = Nominal(new Later("rim width"), Units.Inch, 0.05, 0.6, "6 in") with { MeasuredBy = new(0.003, new Later("as closely as a rule across the bead seats reads"), new Later("read the width stamped on the wheel, such as 6J")) },
         [Spec.Offset] = Measured(new Later("wheel offset"), Units.Millimetre, -0.2, 0.2, "25 mm"),
 
         [Spec.JointRating] = Nominal(new Later("joint rating"), Units.NewtonMetre, 10, 100_000, "900 N·m"),

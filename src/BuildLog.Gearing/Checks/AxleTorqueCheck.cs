@@ -57,7 +57,7 @@ internal sealed class AxleTorqueCheck : ICheck, ILookedAt
             $"At the wheels {asked.InWords} {Said.Number(least, unit, 0)}, the {position.InWords()} is rated for {Said.Number(rating.Value, unit, 0)}.{(asked.BySlip ? AssumedLoad.AtSlip(driveline, position, asked.Way) : "")}", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [position == Position.FrontAxle ? Said.As($"a front axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels") : Said.As($"an axle rated for {Said.AtLeast(least.Interval95.High, unit)} or more at the wheels")],
+            Cures = [position == Position.FrontAxle ? Said.As($"a front axle rated for {Said.RatedFor(least)} or more at the wheels") : Said.As($"an axle rated for {Said.RatedFor(least)} or more at the wheels")],
         });
     }
 

@@ -44,7 +44,7 @@ internal sealed class ClutchCheck : ICheck, ILookedAt
         {
             ByLimits = judged,
             Reaches = Limits.Straddled(spare),
-            Cures = [$"a {part} rated for {Said.Rated(torque, Reserve)}"],
+            Cures = [$"a {part} rated for {Said.RatedOrMore(torque, Reserve)}"],
         });
     }
 

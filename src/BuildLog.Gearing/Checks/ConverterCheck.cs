@@ -39,7 +39,7 @@ internal sealed class ConverterCheck : ICheck
             var wanted = Window.AtLeast(stall.Value);
             yield return this.Judged(new(
                 between, n - (stall - stall.Value), rpm, wanted,
-                $"At {goal.Speed.Text} the engine turns {Rounded.WithInterval(n, rpm)}, slip included; the converter stalls at {Rounded.Value(stall, rpm)} and does not lock.",
+                $"At {goal.Speed.InWords} the engine turns {Said.Number(n, rpm)}, slip included; the converter stalls at {Rounded.Value(stall, rpm)} and does not lock.",
                 Practice)
             {
                 LimitIsVerified = false,

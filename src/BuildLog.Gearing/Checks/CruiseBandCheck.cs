@@ -39,7 +39,7 @@ internal sealed class CruiseBandCheck : ICheck
             var both = band.And(goal.Wanted);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, band,
-                $"At {goal.Speed.Text} the engine turns {Rounded.WithInterval(n, rpm)}; its torque peaks at {rpm.FromBase(peak):0} rev/min, and a cruise does best at {band.InWords(rpm)}.{(both.IsEmpty ? NoneMeetsBoth(driveline, goal, band) : "")}",
+                $"At {goal.Speed.InWords} the engine turns {Said.Number(n, rpm)}; its torque peaks at {rpm.FromBase(peak):0} rev/min, and a cruise does best at {band.InWords(rpm)}.{(both.IsEmpty ? NoneMeetsBoth(driveline, goal, band) : "")}",
                 Spoken("common practice: 0.60 to 0.95 of the torque peak's engine speed"))
             {
                 LimitIsVerified = false,

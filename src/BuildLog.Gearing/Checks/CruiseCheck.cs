@@ -36,18 +36,18 @@ public sealed class CruiseCheck : ICheck
         var rpm = Units.RevolutionPerMinute;
         var windows = Windows(driveline, goal);
         if (EngineSpeed(driveline, goal) is not { } n)
-            return this.Open(Joint(driveline), Spoken($"The engine speed at {goal.Speed.Text}"), Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
+            return this.Open(Joint(driveline), Spoken($"The engine speed at {goal.Speed.InWords}"), Lacking(driveline, goal), rpm, goal.Wanted, Finding.OwnersGoal) with { Windows = windows };
 
         return this.Judged(new(
             Joint(driveline), n, rpm, goal.Wanted,
-            $"At {goal.Speed.Text} in {GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.{Grown(driveline, goal, n)}{AssumedLoad.SlipInWords(driveline)}",
+            $"At {goal.Speed.InWords} in {GearName(driveline, goal)} the engine turns {Said.Number(n, rpm)}; wanted {goal.Wanted.InWords(rpm)}.{Grown(driveline, goal, n)}{AssumedLoad.SlipInWords(driveline)}",
             Finding.OwnersGoal)
         {
             Windows = windows,
         });
     }
 
-    private static string Wish(CruiseGoal goal) => goal.Gear is { } gear ? Spoken($"at {goal.Speed.Text} in gear {gear}") : Spoken($"at {goal.Speed.Text}");
+    private static string Wish(CruiseGoal goal) => goal.Gear is { } gear ? Spoken($"at {goal.Speed.InWords} in gear {gear}") : Spoken($"at {goal.Speed.InWords}");
 
     private static string Grown(Driveline driveline, CruiseGoal goal, Measured n)
     {

@@ -30,7 +30,7 @@ internal sealed class EngineRangeCheck : ICheck, ILookedAt
             var (what, limit) = n.Interval95.High > range.High ? (Spoken("redline"), redline!) : (Spoken("idle"), idle!);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, range,
-                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine would turn {Rounded.WithInterval(n, rpm)}; its {what} is {Rounded.Value(limit.Value, rpm)}.",
+                $"At {goal.Speed.InWords} in {CruiseCheck.GearName(driveline, goal)} the engine would turn {Said.Number(n, rpm)}; its {what} is {Rounded.Value(limit.Value, rpm)}.",
                 Spoken($"{what}, {limit.Source.InWords()}"))
             {
                 LimitIsVerified = limit.Source != Source.Assumed,

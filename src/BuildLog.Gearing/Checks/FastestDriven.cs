@@ -39,7 +39,7 @@ internal sealed record FastestDriven(Measured Speed, string Text, Sentence Says,
     /// <summary>By the wishes alone.</summary>
     public static FastestDriven? Wanted(OwnersGoals goals)
         => goals.Cruise.Select(goal => goal.Speed).Concat(goals.TopSpeed is { } top ? [top.Speed] : []).MaxBy(speed => speed.Value) is { } wish
-            ? new(wish.ToMeasured(Spoken("road speed")), wish.Text, $"{wish.Text} is wanted, and what it reaches is not known.") { Wish = wish }
+            ? new(wish.ToMeasured(Spoken("road speed")), wish.InWords, $"{wish.InWords} is wanted, and what it reaches is not known.") { Wish = wish }
             : null;
 
     private static FastestDriven? Geared(Driveline driveline)

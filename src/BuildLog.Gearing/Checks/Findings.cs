@@ -20,7 +20,7 @@ internal static class Findings
             Verdict = verdict,
             Because = because,
             Between = judgement.Between,
-            Sentence = judgement.Says,
+            Sentence = judgement.Says.Judged(judgement.Unit.Kind, judgement.Reaches ?? judgement.Wanted),
             Value = judgement.Value,
             Unit = judgement.Unit,
             Wanted = judgement.Wanted,

@@ -38,7 +38,7 @@ internal sealed class GearboxTorqueCheck : ICheck, ILookedAt
             $"The engine gives {Said.Number(torque, unit, 0)}, the gearbox is rated for {Said.Number(rating.Value, unit, 0)}{Behind(driveline.Transmission)}.", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a gearbox rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
+            Cures = [$"a gearbox rated for {Said.RatedFor(torque)} or more"],
         });
     }
 

@@ -50,7 +50,7 @@ internal sealed class HalfCriticalCheck : ICheck
         var (down, up) = (Below.High / share.Interval95.High, Above.Low / share.Interval95.Low);
         return this.Judged(new(
             shaft.Joint, share, Units.PercentUnit, wanted,
-            $"At {goal.Speed.Text} {shaft.Named(piece)} turns {Said.Number(turns, Units.RevolutionPerMinute, 0)}, {Said.Number(share, Units.PercentUnit, 0)} of its critical "
+            $"At {goal.Speed.InWords} {shaft.Named(piece)} turns {Said.Number(turns, Units.RevolutionPerMinute, 0)}, {Said.Number(share, Units.PercentUnit, 0)} of its critical "
                 + $"{Said.Number(CriticalSpeed.Alone(shaft.Shaft.Pieces[piece].Tube!), Units.RevolutionPerMinute, 0)}; wanted outside {WorkingShare.HalfCritical.InWords(Units.PercentUnit)}.",
             Limit)
         {

@@ -71,7 +71,7 @@ internal sealed class HillCheck : ICheck, ILookedAt
         var name = goal.Gear is null ? Spoken($"top ({step.InWords})") : Spoken($"gear {step.InWords}");
         return this.Judged(new(
             Between(driveline), held, Units.PercentUnit, goal.Wanted,
-            $"At {goal.Speed.Text} in {name} it holds a hill of {Rounded.WithInterval(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{AssumedLoad.InWords(driveline)}",
+            $"At {goal.Speed.InWords} in {name} it holds a hill of {Said.Number(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{AssumedLoad.InWords(driveline)}",
             source)
         {
             LimitIsVerified = verified,
@@ -101,7 +101,7 @@ internal sealed class HillCheck : ICheck, ILookedAt
     }
 
     private Finding Open(Driveline driveline, HillGoal goal, IEnumerable<Missing> missing, string? source = null)
-        => this.Open(Between(driveline), Spoken($"The hill held at {goal.Speed.Text}"), missing, Units.PercentUnit, goal.Wanted, source ?? Finding.OwnersGoal);
+        => this.Open(Between(driveline), Spoken($"The hill held at {goal.Speed.InWords}"), missing, Units.PercentUnit, goal.Wanted, source ?? Finding.OwnersGoal);
 
     private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 }

@@ -63,13 +63,19 @@ internal sealed class JointTorqueCheck : ICheck
         _ => Spoken("reverse"),
     };
 
-    private static SaidNumber Enough(Measured asked, Measured? offRoad) => Said.OrMore(Math.Max(asked.Interval95.High, offRoad?.Interval95.High ?? 0), Units.NewtonMetre, 0);
+    private static SaidNumber Enough(Measured asked, Measured? offRoad) => Said.RatedOrMore(offRoad?.Interval95.High > asked.Interval95.High ? offRoad : asked);
 
     private static Sentence Other(Driveline driveline, TorqueAsked ask)
     {
         if (ask is not { LowGear: not null, Slip: { } slip }) return "";
-        if (!ask.BySlip) return Said.As($"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}");
 
+        return ask.BySlip ? OffTheRoad(driveline)
+            : Said.As($"; the tyres would hold {Said.Number(slip, Units.NewtonMetre, 0)}{(OffRoad(driveline)?.Value > ask.LowGear.Value ? OffTheRoad(driveline) : "")}");
+    }
+
+    // What the cure keeps to is told, also where the other way is what decides on the road.
+    private static Sentence OffTheRoad(Driveline driveline)
+    {
         var (low, way) = Strongest(driveline);
         return way == Way.Forwards
             ? Said.As($"; off the road low gear can ask for {Said.Number(low!, Units.NewtonMetre, 0)}")

@@ -91,7 +91,7 @@ internal sealed class LabelCheck : ICheck
 
     private static IEnumerable<(string What, Measured? Result)> HangingOnIt(Driveline driveline, OwnersGoals goals) =>
     [
-        .. goals.Cruise.Select(goal => (Spoken($"the engine speed at {goal.Speed.Text}"), CruiseCheck.EngineSpeed(driveline, goal))),
+        .. goals.Cruise.Select(goal => (Spoken($"the engine speed at {goal.Speed.InWords}"), CruiseCheck.EngineSpeed(driveline, goal))),
         (Spoken("what the speedometer shows"), SpeedometerCheck.Computed(driveline)?.Share),
         (Spoken("how the axles match"), FourWheelMatchCheck.AtSpeed(driveline)),
     ];

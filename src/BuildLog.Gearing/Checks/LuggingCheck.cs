@@ -34,7 +34,7 @@ internal sealed class LuggingCheck : ICheck, ILookedAt
             var wanted = Window.AtLeast(limit.EngineSpeed);
             yield return this.Judged(new(
                 [Position.Engine, driveline.DrivingPosition, Position.Tyres], n, rpm, wanted,
-                $"At {goal.Speed.Text} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Rounded.WithInterval(n, rpm)}; {limit.Reason} from {wanted.InWords(rpm)}.{(limit.ByLoad ? AssumedLoad.InWords(driveline) : "")}",
+                $"At {goal.Speed.InWords} in {CruiseCheck.GearName(driveline, goal)} the engine turns {Said.Number(n, rpm)}; {limit.Reason} from {wanted.InWords(rpm)}.{(limit.ByLoad ? AssumedLoad.InWords(driveline) : "")}",
                 limit.Source)
             {
                 LimitIsVerified = limit.IsVerified,

@@ -61,7 +61,7 @@ internal sealed class NumbersAgreeCheck : ICheck
     private IEnumerable<Finding> Cruise(Engine? engine, OwnersGoals goals)
         => engine?.Redline?.Value.Value is { } redline
             ? goals.Cruise.Where(goal => goal.Wanted.Low > redline).Select(goal => Ask(
-                Position.Engine, $"At {goal.Speed.Text} {Said.AtLeast(goal.Wanted.Low, Units.RevolutionPerMinute)} or more are wanted, beyond the redline of {Rpm(redline)}.", Spoken("read the redline and the cruise goal's engine speed again")))
+                Position.Engine, $"At {goal.Speed.InWords} {Said.AtLeast(goal.Wanted.Low, Units.RevolutionPerMinute)} or more are wanted, beyond the redline of {Rpm(redline)}.", Spoken("read the redline and the cruise goal's engine speed again")))
             : [];
 
     private IEnumerable<Finding> Share(Driveline driveline)

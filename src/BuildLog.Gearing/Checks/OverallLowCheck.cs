@@ -26,7 +26,7 @@ internal sealed class OverallLowCheck : ICheck
         yield return LowRange.OverallRatio(driveline) is { } overall
             ? this.Judged(new(
                 between, overall, Units.One, goal.Wanted,
-                $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Rounded.WithInterval(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.{Crawl(driveline)}",
+                $"In gear {LowRange.LowestStep(driveline)!.Name} the engine turns {Said.Number(overall, Units.One)} times a wheel turn; wanted {goal.Wanted.InWords(Units.One)}.{Crawl(driveline)}",
                 Finding.OwnersGoal)
             {
                 Windows = Windows(driveline, overall, goal.Wanted),

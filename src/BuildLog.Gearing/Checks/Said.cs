@@ -11,16 +11,20 @@ internal static class Said
     private const double MostLost = 0.25;
 
     /// <summary>With its interval, and with no more than so many decimals, however well the inputs are known.</summary>
-    public static SaidNumber Number(Measured value, Unit unit, int places) => new(unit, shown =>
+    public static SaidNumber Number(Measured value, Unit unit, int places)
     {
-        var (half, most) = (shown.FromBase(value.Expanded95), PlacesIn(shown, unit, places));
-        return half == 0 || Rounded.Places(half) > most
-            ? Rounded.WithUnit(Rounded.Fixed(shown.FromBase(value.Value), most), shown)
-            : Rounded.WithInterval(value, shown);
-    });
+        string To(Unit shown, Func<string> interval)
+        {
+            var (half, most) = (shown.FromBase(value.Expanded95), PlacesIn(shown, unit, places));
+            return half == 0 || Rounded.Places(half) > most ? Rounded.WithUnit(Rounded.Fixed(shown.FromBase(value.Value), most), shown) : interval();
+        }
+
+        return new(unit, shown => To(shown, () => Rounded.WithInterval(value, shown))) { Judged = (shown, wanted) => To(shown, () => Rounded.WithInterval(value, shown, wanted)) };
+    }
 
     /// <summary>With its interval.</summary>
-    public static SaidNumber Number(Measured value, Unit unit) => new(unit, shown => Rounded.WithInterval(value, shown));
+    public static SaidNumber Number(Measured value, Unit unit)
+        => new(unit, shown => Rounded.WithInterval(value, shown)) { Judged = (shown, wanted) => Rounded.WithInterval(value, shown, wanted) };
 
     /// <summary>Without its interval, to the places that supports.</summary>
     public static SaidNumber Alone(Measured value, Unit unit) => new(unit, shown => value.IsExact && shown != unit
@@ -44,9 +48,25 @@ internal static class Said
     public static SaidNumber Fitting(Measured beside, Window play, Unit unit, int places)
         => new(unit, shown => new Window(beside.Interval95.High + play.Low, beside.Interval95.Low + play.High).AsTyped(shown, PlacesIn(shown, unit, places)) ?? Number(beside, unit, places).Words(shown));
 
-    /// <summary>The rating that surely is so many times what is asked; ratings are meant as they are written.</summary>
-    public static SaidNumber Rated(Measured asked, double times)
-        => OrMore(PartWindow.Surely(1 / asked, Window.AtLeast(times)) is { IsEmpty: false } sure ? sure.Low : times * asked.Interval95.High, Units.NewtonMetre, 0);
+    /// <summary>A torque rating that surely is enough for what is asked, told no finer than that is known; ratings are meant as they are written.</summary>
+    public static SaidNumber RatedFor(Measured asked) => new(Units.NewtonMetre, shown => Enough(asked.Interval95.High, asked, shown));
+
+    /// <summary>The same, and that more is enough too.</summary>
+    public static SaidNumber RatedOrMore(Measured asked) => new(Units.NewtonMetre, shown => Spoken($"{Enough(asked.Interval95.High, asked, shown)} or more"));
+
+    /// <summary>The rating that surely is so many times what is asked, or more.</summary>
+    public static SaidNumber RatedOrMore(Measured asked, double times)
+    {
+        var enough = PartWindow.Surely(1 / asked, Window.AtLeast(times)) is { IsEmpty: false } sure ? sure.Low : times * asked.Interval95.High;
+        return new(Units.NewtonMetre, shown => Spoken($"{Enough(enough, asked * times, shown)} or more"));
+    }
+
+    private static string Enough(double enough, Measured asked, Unit shown)
+    {
+        var places = asked.IsExact ? 0 : Math.Min(0, Rounded.Places(shown.FromBase(asked.Expanded95)));
+        var step = Math.Pow(10, -places);
+        return Rounded.WithUnit(Rounded.Fixed(Math.Ceiling((shown.FromBase(enough) / step) - 1e-9) * step, places), shown);
+    }
 
     public static SaidNumber Between(double low, double high, Unit unit, int places)
         => new(unit, shown => Rounded.Within(shown.FromBase(low), shown.FromBase(high), PlacesIn(shown, unit, places), shown));

@@ -51,7 +51,7 @@ internal sealed class TopGearCheck : ICheck
             : Spoken($"less than {LeastBelowTop * 100:0} % in the gear below top is over-geared, as one economy gear is fine and two are not");
         return this.Judged(new(
             [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
-            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there {gear} turns the engine at {Rounded.WithInterval(reached, percent)} of its power peak's speed; {limit}.{AssumedLoad.InWords(pull.Driveline)}",
+            $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there {gear} turns the engine at {Said.Number(reached, percent)} of its power peak's speed; {limit}.{AssumedLoad.InWords(pull.Driveline)}",
             Spoken("common practice"))
         {
             LimitIsVerified = false,

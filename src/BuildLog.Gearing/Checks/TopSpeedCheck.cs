@@ -42,12 +42,12 @@ internal sealed class TopSpeedCheck : ICheck
     private Finding Judge(Pull pull, TopSpeed top, TopSpeedGoal goal, string purpose = "")
     {
         var unit = goal.Speed.Unit;
-        var reached = Spoken($"It reaches {Rounded.WithInterval(top.Speed, unit)} in gear {top.Step.InWords}");
+        var reached = Spoken($"It reaches {Rounded.WithInterval(top.Speed, unit, goal.Wanted)} in gear {top.Step.InWords}");
         if (top.Limit != TopSpeedLimit.Unknown) return Judge(pull, top, top.Speed, goal, $"{reached}: {Ends(pull, top)}", purpose);
 
         var unknown = Spoken($"the engine's torque beyond {Rounded.Value(pull.Torque.To, Units.RevolutionPerMinute)} is not known");
         if (goal.Wanted.Contains(top.Speed.Value)) return Judge(pull, top, top.Speed, goal, Spoken($"{reached} at least: {unknown}"), purpose);
-        if (top.Most is { } most && !goal.Wanted.Contains(most.Value)) return Judge(pull, top, most, goal, Spoken($"It cannot reach more than {Rounded.WithInterval(most, unit)}, though {unknown}"), purpose);
+        if (top.Most is { } most && !goal.Wanted.Contains(most.Value)) return Judge(pull, top, most, goal, Spoken($"It cannot reach more than {Rounded.WithInterval(most, unit, goal.Wanted)}, though {unknown}"), purpose);
 
         return Open(pull.Driveline, goal, [new(Spoken($"it is {Rounded.WithInterval(top.Speed, unit)} at least in gear {top.Step.InWords}, and {unknown}"), TopSpeed.TorqueBeyond)]);
     }
@@ -81,7 +81,7 @@ internal sealed class TopSpeedCheck : ICheck
         }
 
         var step = pull.Steps.Where(step => !IsTurnedOut(pull, step, goal)).MaxBy(step => step.Ratio.Value)!;
-        yield return $"an engine of {Said.AtLeast(pull.PowerNeeded(step, v).Interval95.High, Units.Kilowatt)} or more at {Said.Number(pull.EngineSpeed(step, v).Value, Units.RevolutionPerMinute, 0)}, as it turns at {goal.Speed.Text} in gear {step.InWords}";
+        yield return $"an engine of {Said.AtLeast(pull.PowerNeeded(step, v).Interval95.High, Units.Kilowatt)} or more at {Said.Number(pull.EngineSpeed(step, v).Value, Units.RevolutionPerMinute, 0)}, as it turns at {goal.Speed.InWords} in gear {step.InWords}";
     }
 
     private static DriveStep Longest(Pull pull) => pull.Steps.MinBy(step => step.Ratio.Value)!;

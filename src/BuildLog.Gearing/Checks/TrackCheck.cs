@@ -31,7 +31,7 @@ internal sealed class TrackCheck : ICheck
         var wanted = Window.AtMost(limit.Most.Value);
         return this.Judged(new(
             joint, track, Units.Millimetre, wanted,
-            $"The {at.InWords()}'s track is {Said.Number(track, Units.Millimetre, 0)}; wanted {limit.Most.Text} or less.",
+            $"The {at.InWords()}'s track is {Said.Number(track, Units.Millimetre, 0)}; wanted {limit.Most.InWords} or less.",
             Spoken("owner's limit"))
         {
             Cures = [

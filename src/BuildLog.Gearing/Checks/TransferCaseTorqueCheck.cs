@@ -44,7 +44,7 @@ internal sealed class TransferCaseTorqueCheck : ICheck, ILookedAt
             $"At the transfer case's input {asked.InWords} {Said.Number(torque, unit, 0)}, it is rated for {Said.Number(rating.Value, unit, 0)}.{(asked.BySlip ? Assumed(driveline, asked.Way) : "")}", source)
         {
             LimitIsVerified = rating.Source < Source.OwnersWord,
-            Cures = [$"a transfer case rated for {Said.AtLeast(torque.Interval95.High, unit)} or more"],
+            Cures = [$"a transfer case rated for {Said.RatedFor(torque)} or more"],
         });
     }
 

@@ -26,7 +26,7 @@ internal sealed class TyreWidthCheck : ICheck
         if (set.Size is not { } size)
         {
             return this.Open(
-                joint, Spoken($"Whether the tyres ({set.Name}) stay within {limit.Most.Text}"),
+                joint, Spoken($"Whether the tyres ({set.Name}) stay within {limit.Most.InWords}"),
                 [new(Spoken("their size is not known"), Spoken("read the tyre's marking, or measure across the side walls"))], Spoken("owner's limit"));
         }
 
@@ -34,7 +34,7 @@ internal sealed class TyreWidthCheck : ICheck
         var wanted = Window.AtMost(limit.Most.Value);
         return this.Judged(new(
             joint, width, Units.Millimetre, wanted,
-            $"{size.Designation} is {Said.Number(width, Units.Millimetre, 0)} wide{(set.Wheel?.RimWidth is null ? "" : Spoken(" on its rim"))}; wanted {limit.Most.Text} or less.",
+            $"{size.Designation} is {Said.Number(width, Units.Millimetre, 0)} wide{(set.Wheel?.RimWidth is null ? "" : Spoken(" on its rim"))}; wanted {limit.Most.InWords} or less.",
             Spoken("owner's limit"))
         {
             Cures = [$"a tyre of {Said.OrLess(limit.Most.Value, Units.Millimetre, 0)} section"],

@@ -180,6 +180,9 @@ public sealed record TyreSet(string Name, Known? RollingCircumference, TyreSize?
     /// <summary>Metres a turn under load.</summary>
     public Known? RollingCircumference { get; init => field = value.AboveZero(Spoken("A rolling circumference"), "2.04 m"); } = RollingCircumference.AboveZero(Spoken("A rolling circumference"), "2.04 m");
 
+    /// <summary>Metres a turn without load, where a loose wheel was rolled; null where none was.</summary>
+    public Known? FreeCircumference { get; init => field = value.AboveZero(Spoken("A free circumference"), "2.10 m"); }
+
     /// <summary>Axle to ground, metres; null where it was not measured.</summary>
     public Known? LoadedRadius { get; init => field = value.AboveZero(Spoken("A loaded radius"), "312 mm"); }
 

@@ -46,7 +46,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     public string? Question
         => EngineSpeed.Value < SlowestIdle ? Spoken($"Is {Turns} meant? Hardly an engine idles so slowly.")
             : EngineSpeed.Value > FastestCruise ? Spoken($"Is {Turns} meant? Hardly an engine cruises so fast.")
-            : Speed.Value is < SlowestRoad or > FastestRoad ? Spoken($"Is {Speed.Text} meant? Few cruise so {(Speed.Value < SlowestRoad ? Spoken("slowly") : Spoken("fast"))}.")
+            : Speed.Value is < SlowestRoad or > FastestRoad ? Spoken($"Is {Speed.InWords} meant? Few cruise so {(Speed.Value < SlowestRoad ? Spoken("slowly") : Spoken("fast"))}.")
             : Wanted.High - Wanted.Low < NarrowestWindow * EngineSpeed.Value ? TooNarrow
             : null;
 

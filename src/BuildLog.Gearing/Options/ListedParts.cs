@@ -40,7 +40,7 @@ public static class ListedParts
 
     /// <summary>Boxes with a clutch in place of one with a clutch, automatic ones in place of one with a converter. Of what else they have at their ends nobody knows yet.</summary>
     public static IReadOnlyList<Candidate<Transmission>> Gearboxes(Transmission fitted)
-        => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: Spoken($"gearbox {gears}")))
+        => [.. (fitted.Converter is null ? ListedGears.WithClutch : ListedGears.Automatic).Select(gears => (Gears: gears, Name: Spoken($"gearbox {AsWritten.Numbers(gears)}")))
             .Select(listed => new Candidate<Transmission>(
                 listed.Name, new(listed.Name, ToldPart.Gearbox(listed.Gears, listed.Name, null).OrRefuse().Gears) { Converter = fitted.Converter }, Pool.Listed) { Typed = listed.Gears })];
 
@@ -67,7 +67,7 @@ public static class ListedParts
         => listed.FirstOrDefault(each => each.Typed == text.Trim())?.Part;
 
     private static TyreSet On(TyreSet fitted, TyreSize size, Measured rolling)
-        => fitted with { Name = size.Designation, Size = size, RollingCircumference = new(rolling, Source.MakersData, Says), LoadedRadius = null, FrontPair = null };
+        => fitted with { Name = size.Designation, Size = size, RollingCircumference = new(rolling, Source.MakersData, Says), FreeCircumference = null, LoadedRadius = null, FrontPair = null };
 
     private static IEnumerable<TyreSize> Sizes(double rim)
     {

@@ -49,10 +49,10 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
             [.. columns.Select(column => column.Name)],
             [
                 Row(Spoken("overall ratio in top"), Units.One, Overall, Ratios),
-                .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.Text}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal), Speeds)),
+                .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.InWords}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal), Speeds)),
                 Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null, Speeds),
                 Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio, driveline => [.. Ratios(driveline), .. Missing.LowRange(driveline)]),
-                .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.Text}"), Units.PercentUnit, driveline => Hill(driveline, goal), driveline => ForHill(driveline, goal))),
+                .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.InWords}"), Units.PercentUnit, driveline => Hill(driveline, goal), driveline => ForHill(driveline, goal))),
                 Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient, driveline => [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)]),
                 Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf, Missing.ForPull),
                 .. columns.Any(column => column.Driveline.Speedometer is not null)

@@ -89,7 +89,7 @@ public static class ToldPart
     /// <param name="fitted">The set in its place now; null for none.</param>
     public static Parsed<TyreSet> Tyres(string text, string name, TyreSet? fitted)
     {
-        var wheels = (fitted ?? new(name, null, null)) with { Name = name, LoadedRadius = null, FrontPair = null };
+        var wheels = (fitted ?? new(name, null, null)) with { Name = name, FreeCircumference = null, LoadedRadius = null, FrontPair = null };
         if (!QuantityText.Read(text, Kind.Length).Understood(out var length))
             return TyreSizeText.Read(text).Then<TyreSet>(size => wheels with { Size = size, RollingCircumference = Told(size.RollingCircumference, text) });
 

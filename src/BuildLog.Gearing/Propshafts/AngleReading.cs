@@ -51,6 +51,17 @@ public sealed record AngleReading(Member Of, Seen From, Typed Angle, string Text
     public static string Beginning(Member member, Seen from)
         => $"{member switch { Member.Output => "output", Member.Shaft => "shaft", _ => "pinion" }} {(from == Seen.Side ? "side" : "above")}";
 
+    /// <summary>For whoever reads it: <c>output side 3.5°</c>.</summary>
+    public string InWords => (Of, From) switch
+    {
+        (Member.Output, Seen.Side) => Spoken($"output side {Angle.InWords}"),
+        (Member.Output, _) => Spoken($"output above {Angle.InWords}"),
+        (Member.Shaft, Seen.Side) => Spoken($"shaft side {Angle.InWords}"),
+        (Member.Shaft, _) => Spoken($"shaft above {Angle.InWords}"),
+        (_, Seen.Side) => Spoken($"pinion side {Angle.InWords}"),
+        _ => Spoken($"pinion above {Angle.InWords}"),
+    };
+
     /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;
 }

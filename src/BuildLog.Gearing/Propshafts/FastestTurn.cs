@@ -42,7 +42,7 @@ public sealed record FastestTurn(Measured Speed, string At, string? ToKnow = nul
 
     private static FastestTurn? Wanted(Driveline driveline, OwnersGoals goals, FittedShaft shaft)
         => goals.TopSpeed is { } top && FromRoad(driveline, shaft, top.Speed.ToMeasured(Spoken("top speed"))) is { } turns
-            ? new(turns, Spoken($"at the {top.Speed.Text} wanted"), Spoken("enter the engine's redline"))
+            ? new(turns, Spoken($"at the {top.Speed.InWords} wanted"), Spoken("enter the engine's redline"))
             : null;
 
     private static Measured? FromRoad(Driveline driveline, FittedShaft shaft, Measured speed)

@@ -72,13 +72,20 @@ public static class QuantityText
 
     private static (string Body, string? Tail, bool IsStandard) SplitUncertainty(string clean)
     {
-        foreach (var (mark, isStandard) in ((string, bool)[])[("±", false), ("+/-", false), ("+-", false), ("u=", true), ("u =", true)])
+        var (body, mark, tail) = AtUncertainty(clean);
+        return mark.Length == 0 ? (clean, null, false) : (body, tail, mark.StartsWith('u'));
+    }
+
+    /// <summary>What stands before and behind the mark of a typed uncertainty; no mark and nothing behind it where none was typed.</summary>
+    internal static (string Body, string Mark, string Tail) AtUncertainty(string text)
+    {
+        foreach (var mark in (string[])["±", "+/-", "+-", "u=", "u ="])
         {
-            var at = clean.IndexOf(mark, StringComparison.Ordinal);
-            if (at > 0) return (clean[..at].TrimEnd(), clean[(at + mark.Length)..].Trim(), isStandard);
+            var at = text.IndexOf(mark, StringComparison.Ordinal);
+            if (at > 0) return (text[..at].TrimEnd(), mark, text[(at + mark.Length)..].Trim());
         }
 
-        return (clean, null, false);
+        return (text, "", "");
     }
 
     // One or more "number unit" pairs, each unit smaller than the one before: 6' 2 1/2".

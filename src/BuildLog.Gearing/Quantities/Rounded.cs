@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 
 namespace BuildLog.Gearing.Quantities;
@@ -20,6 +21,12 @@ public static class Rounded
 
     private const int FiguresConverted = 4;
 
+    /// <summary>An interval that ends so close to a limit is on it, for all that anybody can tell.</summary>
+    private const int MoreFigures = 3;
+
+    // An end is on a limit where only the rounding of a computation keeps it off.
+    private const double LastBits = 1e-9;
+
     /// <summary>Ratios are below; what is above is counted, such as turns.</summary>
     private const double LargestRatio = 100;
 
@@ -32,7 +39,39 @@ public static class Rounded
             : WithUnit($"{Value(unit.FromBase(measured.Value), half)} ± {HalfWidth(half)}", unit);
     }
 
-    /// <summary>The ends of what <see cref="WithInterval"/> prints: <c>1.86 to 2.00 m</c> for <c>1.93 ± 0.07 m</c>; never narrower than the interval itself.</summary>
+    /// <summary>The same of a value that is judged: with as many more figures as show its interval on the side of each limit where it is.</summary>
+    /// <remarks>
+    /// ± 24 of 240 is printed ± 30 and seems to reach a limit of 270; printed ± 24 it does not. Two figures are enough but for a hair's breadth, and where rounding
+    /// them up still misleads they are rounded to the nearest. Source: JCGM 100:2008, 7.2.6: two figures at most as a rule, more where rounding would spoil what follows,
+    /// and common sense before rounding up (28.05 is 28).
+    /// </remarks>
+    /// <param name="measured">In the base unit.</param>
+    /// <param name="unit">To show it in.</param>
+    /// <param name="wanted">What it is judged against, in the base unit.</param>
+    public static string WithInterval(Measured measured, Unit unit, Window wanted)
+    {
+        var (value, half) = (unit.FromBase(measured.Value), unit.FromBase(measured.Expanded95));
+        if (half == 0) return Value(measured, unit);
+
+        var limits = new Window(unit.FromBase(wanted.Low), unit.FromBase(wanted.High));
+        var (usual, truly) = (Places(half), Sides(limits, value, half));
+        for (var places = usual; places <= usual + MoreFigures; places++)
+        {
+            var middle = Fixed(value, places);
+            string[] wide = half * Math.Pow(10, places) < 10 ? [HalfWidth(half, places)] : [HalfWidth(half, places), Fixed(half, places)];
+            if (wide.FirstOrDefault(each => Sides(limits, Printed(middle), Printed(each)) == truly) is { } shown) return WithUnit($"{middle} ± {shown}", unit);
+        }
+
+        return WithInterval(measured, unit);
+    }
+
+    // Each end against each limit: short of it, on it, beyond it.
+    private static (int, int, int, int) Sides(Window limits, double value, double half)
+        => (Side(value - half, limits.Low), Side(value - half, limits.High), Side(value + half, limits.Low), Side(value + half, limits.High));
+
+    private static int Side(double end, double limit) => Math.Abs(end - limit) <= LastBits * Math.Abs(limit) ? 0 : end.CompareTo(limit);
+
+    /// <summary>The ends of what <see cref="WithInterval(Measured, Unit)"/> prints: <c>1.86 to 2.00 m</c> for <c>1.93 ± 0.07 m</c>; never narrower than the interval itself.</summary>
     public static string Ends(Measured measured, Unit unit)
     {
         var half = unit.FromBase(measured.Expanded95);
@@ -67,9 +106,10 @@ public static class Rounded
         => halfWidth == 0 ? Exact(value) : Fixed(value, Places(halfWidth));
 
     /// <summary>A half-width on its own, rounded up to the figures shown.</summary>
-    public static string HalfWidth(double halfWidth)
+    public static string HalfWidth(double halfWidth) => HalfWidth(halfWidth, Places(halfWidth));
+
+    private static string HalfWidth(double halfWidth, int places)
     {
-        var places = Places(halfWidth);
         var step = Math.Pow(10, -places);
         return Fixed(Math.Ceiling((halfWidth / step) - 1e-9) * step, places);
     }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using BuildLog.Gearing.Goals;
 
 namespace BuildLog.Gearing.Quantities;
 
@@ -12,6 +13,12 @@ public interface ISaid
 /// <summary>A number with its unit, rounded only when it is said.</summary>
 internal sealed record SaidNumber(Unit Unit, Func<Unit, string> Words) : ISaid
 {
+    /// <summary>How it is said where it is judged against a window; null for a number that is said alike everywhere.</summary>
+    public Func<Unit, Window, string>? Judged { get; init; }
+
+    /// <summary>The same number, judged.</summary>
+    public SaidNumber Against(Window wanted) => Judged is { } judged ? this with { Words = shown => judged(shown, wanted), Judged = null } : this;
+
     public string In(Func<Unit, Unit> shown) => Words(shown(Unit));
 
     public override string ToString() => Words(Unit);
@@ -25,6 +32,8 @@ public sealed class Sentence : ISaid
 
     /// <summary>Called by the compiler where an interpolated text is given.</summary>
     public Sentence(int literalLength, int formattedCount) => parts = new(2 * formattedCount + Math.Min(literalLength, 1));
+
+    private Sentence(List<Part> parts) => this.parts = parts;
 
     private Sentence(string text) => parts = [new(text, null, IsValue: true)];
 
@@ -57,6 +66,17 @@ public sealed class Sentence : ISaid
 
         return template.In(language);
     }
+
+    /// <summary>The same sentence of something judged: no number of that kind seems to be on another side of a limit than it is.</summary>
+    /// <param name="kind">What is judged.</param>
+    /// <param name="wanted">The limits, in base units.</param>
+    internal Sentence Judged(Kind kind, Window wanted)
+        => new([.. parts.Select(part => part.Said switch
+        {
+            SaidNumber number when number.Unit.Kind == kind => part with { Said = number.Against(wanted) },
+            Sentence clause => part with { Said = clause.Judged(kind, wanted) },
+            _ => part,
+        })]);
 
     /// <summary>In the units it was worded in.</summary>
     public override string ToString() => In(unit => unit);

@@ -14,6 +14,9 @@ public sealed partial record Typed(double Value, Unit Unit, string Text, double 
     /// <summary>No unit was typed: the usual one was taken for granted, which has to be said.</summary>
     public bool IsBare { get; init; }
 
+    /// <summary>As typed, for whoever reads it; see <see cref="AsWritten"/>.</summary>
+    public string InWords => AsWritten.InWords(Text, Unit);
+
     /// <summary>The value in the unit that was typed.</summary>
     public double InUnit => Unit.FromBase(Value);
 
@@ -35,7 +38,7 @@ public sealed partial record Typed(double Value, Unit Unit, string Text, double 
     public Measured ToMeasured(string name)
         => StandardUncertainty == 0
             ? Value
-            : Measured.From(Value, new Input(name, StandardUncertainty, new Evidence(name, _ => Spoken($"measure the {name} more closely than typed ({Text})"))));
+            : Measured.From(Value, new Input(name, StandardUncertainty, new Evidence(name, _ => Spoken($"measure the {name} more closely than typed ({InWords})"))));
 
     /// <summary>The value as sure as its typed ±, else as half its last digit: for what somebody measured or was told.</summary>
     /// <param name="name">What it is, without an article.</param>
@@ -45,7 +48,7 @@ public sealed partial record Typed(double Value, Unit Unit, string Text, double 
         => StandardUncertainty > 0
             ? ToMeasured(name)
             : Measured.From(Value, Input.Rectangular(
-                Spoken($"{name}, last digit of {Text}"), LastDigit / 2, new Evidence(name, _ => settle ?? Spoken($"measure the {name} more closely than it is noted ({Text})"))));
+                Spoken($"{name}, last digit of {InWords}"), LastDigit / 2, new Evidence(name, _ => settle ?? Spoken($"measure the {name} more closely than it is noted ({InWords})"))));
 
     [GeneratedRegex(@"(?:/(?<parts>\d+)|\d(?:[.,](?<decimals>\d+))?)(?<unit>[^\d]*(?:\p{L}2)?)$", RegexOptions.CultureInvariant)]
     private static partial Regex LastNumber();

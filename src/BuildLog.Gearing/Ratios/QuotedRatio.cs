@@ -18,6 +18,9 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
     /// <summary>Half-width of the rectangle the rounding leaves; 0 where the ratio is exact.</summary>
     public double HalfLastDigit { get; init => field = Rounding(value); } = Rounding(HalfLastDigit);
 
+    /// <summary>As quoted, for whoever reads it; see <see cref="AsWritten"/>.</summary>
+    public string InWords => AsWritten.InWords(Text, Units.One);
+
     /// <summary>Reads <c>4.10</c>, <c>41/10</c>, <c>4.08±0.03</c>; a ratio outside the range is refused.</summary>
     public static Parsed<QuotedRatio> Read(string text, RatioRange range)
         => range.Read(text).Then<QuotedRatio>(typed =>
@@ -35,7 +38,7 @@ public sealed record QuotedRatio(double Ratio, double HalfLastDigit, string Text
     public Measured ToMeasured(string name)
         => HalfLastDigit == 0
             ? Ratio
-            : Measured.From(Ratio, Input.Rectangular(Spoken($"{name}, last digit of {Text}"), HalfLastDigit, new Evidence(Spoken($"{name} as quoted"), _ => Spoken($"count the {name} or its teeth, since {Text} is only quoted"))));
+            : Measured.From(Ratio, Input.Rectangular(Spoken($"{name}, last digit of {InWords}"), HalfLastDigit, new Evidence(Spoken($"{name} as quoted"), _ => Spoken($"count the {name} or its teeth, since {InWords} is only quoted"))));
 
     /// <summary>The count and the quoted ratio can both be true: |difference| ≤ t √(u² + u_quoted²).</summary>
     public bool Agrees(Measured counted)

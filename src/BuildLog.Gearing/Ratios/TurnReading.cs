@@ -49,6 +49,16 @@ public sealed record TurnReading
     /// <summary>The reading as typed.</summary>
     public string Text { get; }
 
+    /// <summary>For whoever reads it. Before the colon the comma parts the wheels and stays; a decimal comma there would be read as one.</summary>
+    public string InWords
+    {
+        get
+        {
+            var colon = Text.IndexOf(':', StringComparison.Ordinal);
+            return string.Join(Wheels == Wheels.Each ? "; " : "", Text[..Math.Max(colon, 0)].Split(',').Select(turns => AsWritten.Numbers(turns.Trim()))) + AsWritten.Numbers(Text[Math.Max(colon, 0)..]);
+        }
+    }
+
     /// <summary>What its sentences call the two ends.</summary>
     public CountedEnds Ends { get; init; } = CountedEnds.Axle;
 

@@ -33,6 +33,14 @@ public sealed record WeighReading(OnThePlate On, Typed Mass, string Text)
         return (on == OnThePlate.Whole ? VehicleLoad.ReadMass(mass) : ReadAxle(mass)).Then<WeighReading>(typed => new WeighReading(on, typed, text.Trim()));
     }
 
+    /// <summary>For whoever reads it: <c>front 700 kg</c>.</summary>
+    public string InWords => On switch
+    {
+        OnThePlate.Front => Spoken($"front {Mass.InWords}"),
+        OnThePlate.Rear => Spoken($"rear {Mass.InWords}"),
+        _ => Spoken($"whole {Mass.InWords}"),
+    };
+
     /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;
 

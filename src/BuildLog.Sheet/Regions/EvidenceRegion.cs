@@ -9,7 +9,7 @@ namespace BuildLog.Sheet.Regions;
 internal static class EvidenceRegion
 {
     private static IReadOnlyList<Column> Columns =>
-        [new(Spoken("Measured"), 1.5), new(Spoken("How"), 2), new(Spoken("Readings as typed"), 1.9), new(Spoken("Result"), 1.6)];
+        [new(Spoken("Measured"), 1.5), new(Spoken("How"), 2), new(Spoken("Readings"), 1.9), new(Spoken("Result"), 1.6)];
 
     private static readonly TableLook Look = new() { PadY = 3.5 };
 

@@ -60,7 +60,7 @@ public static class FindingsWords
         var interval = value.Interval95;
         return new(
             unit.FromBase(interval.Low), unit.FromBase(value.Value), unit.FromBase(interval.High), Side(wanted.Low, unit), Side(wanted.High, unit),
-            Spoken($"{Rounded.WithInterval(value, unit)}, wanted {wanted.InWords(unit)}"));
+            Spoken($"{Rounded.WithInterval(value, unit, finding.Reaches ?? wanted)}, wanted {wanted.InWords(unit)}"));
     }
 
     private static double? Side(double limit, Unit unit) => double.IsFinite(limit) ? unit.FromBase(limit) : null;

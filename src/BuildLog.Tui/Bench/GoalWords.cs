@@ -15,13 +15,13 @@ public static class GoalWords
 
     private static IEnumerable<string> Others(OwnersGoals goals)
     {
-        if (goals.Hill is { } hill) yield return Spoken($"Hold a hill of {hill.Gradient.Text} at {hill.Speed.Text} in {(hill.Gear is null ? Spoken("top gear") : Spoken($"gear {hill.Gear}"))}.");
-        if (goals.HillStart is { } start) yield return Spoken($"Start on a hill of {start.Gradient.Text}.");
-        if (goals.TopSpeed is { } top) yield return Spoken($"Top speed of {top.Speed.Text} or more.");
-        if (goals.OverallLow is { } low) yield return Spoken($"Overall low ratio of {low.Ratio.Text} or more.");
-        if (goals.TyreDiameter is { } diameter) yield return Spoken($"Tyres of {diameter.Most.Text} across or less.");
-        if (goals.TyreWidth is { } width) yield return Spoken($"Tyres of {width.Most.Text} width or less.");
-        if (goals.Track is { } track) yield return Spoken($"Track of {track.Most.Text} or less.");
+        if (goals.Hill is { } hill) yield return Spoken($"Hold a hill of {hill.Gradient.InWords} at {hill.Speed.InWords} in {(hill.Gear is null ? Spoken("top gear") : Spoken($"gear {hill.Gear}"))}.");
+        if (goals.HillStart is { } start) yield return Spoken($"Start on a hill of {start.Gradient.InWords}.");
+        if (goals.TopSpeed is { } top) yield return Spoken($"Top speed of {top.Speed.InWords} or more.");
+        if (goals.OverallLow is { } low) yield return Spoken($"Overall low ratio of {low.Ratio.InWords} or more.");
+        if (goals.TyreDiameter is { } diameter) yield return Spoken($"Tyres of {diameter.Most.InWords} across or less.");
+        if (goals.TyreWidth is { } width) yield return Spoken($"Tyres of {width.Most.InWords} width or less.");
+        if (goals.Track is { } track) yield return Spoken($"Track of {track.Most.InWords} or less.");
     }
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2400 rev/min; 2280 to 2520 rev/min will do.</c></summary>
@@ -29,7 +29,7 @@ public static class GoalWords
     {
         var (rpm, gear) = (Units.RevolutionPerMinute, goal.Gear is null ? Spoken("top gear") : Spoken($"gear {goal.Gear}"));
         var wish = double.IsFinite(goal.Wanted.Low) ? Spoken($"{Rounded.WithUnit(Rounded.Exact(rpm.FromBase(goal.EngineSpeed.Value)), rpm)}; {goal.Wanted.InWords(rpm)} will do") : goal.Wanted.InWords(rpm);
-        return Spoken($"Cruise at {goal.Speed.Text} in {gear} with {wish}.");
+        return Spoken($"Cruise at {goal.Speed.InWords} in {gear} with {wish}.");
     }
 
     /// <summary>The same, and whether it is meant where that is doubtful.</summary>

@@ -25,7 +25,7 @@ public static class MeasurementsWords
     {
         var (test, driven) = (drive.Test, drive.Driven);
         var ratio = test.AxleRatio(driven) is { } followed && followed.Understood(out var axle) ? axle : null;
-        string[] read = [test.Speed?.Text ?? "", test.EngineSpeed?.Text ?? "", test.Gear.Length > 0 ? Spoken($"gear {test.Gear}") : "", test.Temperatures];
+        string[] read = [test.Speed?.InWords ?? "", test.EngineSpeed?.InWords ?? "", test.Gear.Length > 0 ? Spoken($"gear {test.Gear}") : "", test.Temperatures];
         string[] noticed = [test.Vibration.Length > 0 ? Spoken($"shakes {test.Vibration}") : "", test.Noises, test.Defects, test.Fix];
         return new(
             test.Id,
@@ -67,7 +67,7 @@ public static class MeasurementsWords
             session is GearCountSession { Gear: var gear } ? Spoken($"{session.Subject}, gear {gear}") : session.Subject,
             result.InWords,
             [.. result.Conditions],
-            session.Readings,
+            session.ReadingsInWords,
             [.. result.Says, .. ContradictingSessions.Of(session, all, units)],
             [.. result.Value.Budget().Select(line => new BudgetShare(line.Input.Name, line.Share))]);
     }
@@ -85,7 +85,7 @@ public static class MeasurementsWords
                     Wheels.Together => Spoken("both wheels turning alike"),
                     _ => Spoken("both wheels counted"),
                 },
-                Spoken($"read to {session.ReadTo} turn"), Spoken($"mark within {session.Align} turn"), .. Circumstances(session),
+                Spoken($"read to {AsWritten.Numbers(session.ReadTo)} turn"), Spoken($"mark within {AsWritten.Numbers(session.Align)} turn"), .. Circumstances(session),
             ]);
     }
 
@@ -94,18 +94,18 @@ public static class MeasurementsWords
         var count = session.Result();
         return new(
             count.Ratio, Units.One, [.. TurnCountWords.Doubts(count)],
-            [Spoken($"gear {session.Gear}"), Spoken($"read to {session.ReadTo} turn"), Spoken($"mark within {session.Align} turn"), .. Circumstances(session)]);
+            [Spoken($"gear {session.Gear}"), Spoken($"read to {AsWritten.Numbers(session.ReadTo)} turn"), Spoken($"mark within {AsWritten.Numbers(session.Align)} turn"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(RollOutSession session, UnitSystem units)
     {
         var roll = session.Result();
-        string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {session.Pressure}")] : [];
+        string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {AsWritten.InWords(session.Pressure, Units.Bar)}")] : [];
         return new(
             roll.RollingCircumference, units.Length, roll.How.Loaded ? [.. RollOutWords.Doubts(roll)] : RollOutWords.Live(roll, units),
             [
                 session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"),
-                Spoken($"tape good to {session.Tape}"),
+                Spoken($"tape good to {LengthReadings.InWords(session.Tape)}"),
                 .. pressure,
                 .. Circumstances(session),
             ]);
@@ -120,7 +120,7 @@ public static class MeasurementsWords
     private static SessionResult Result(LoadedRadiusSession session)
     {
         var radius = session.Result();
-        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [Spoken($"tool good to {session.Tape}"), .. Circumstances(session)]);
+        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [Spoken($"tool good to {LengthReadings.InWords(session.Tape)}"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(BoltCircleSession session)
@@ -128,7 +128,7 @@ public static class MeasurementsWords
         var circle = session.Result();
         return new(
             circle, Units.Millimetre, BoltCircleForm.Says(session.Studs, circle),
-            [Spoken($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), Spoken($"tool good to {session.Tape}"), .. Circumstances(session)]);
+            [Spoken($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), Spoken($"tool good to {LengthReadings.InWords(session.Tape)}"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(ShaftAnglesSession session)
@@ -141,13 +141,13 @@ public static class MeasurementsWords
     {
         var weighing = session.Result();
         var (mass, of) = weighing.Whole is { } whole ? (whole, "") : weighing.Front is { } front ? (front, Spoken("front")) : (weighing.Rear!, Spoken("rear"));
-        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [Spoken($"plate reads to {session.Step}"), .. Circumstances(session)]) { Of = of };
+        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [Spoken($"plate reads to {AsWritten.InWords(session.Step, Units.Kilogram)}"), .. Circumstances(session)]) { Of = of };
     }
 
     private static SessionResult Result(SpeedometerRunSession session)
     {
         var run = session.Result();
-        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [Spoken($"true distance good to {session.Tape}"), Spoken($"odometer read to {session.Step}"), .. Circumstances(session)]) { Of = Spoken("of the truth") };
+        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [Spoken($"true distance good to {AsWritten.Numbers(session.Tape)}"), Spoken($"odometer read to {AsWritten.Numbers(session.Step)}"), .. Circumstances(session)]) { Of = Spoken("of the truth") };
     }
 
     private static IEnumerable<string> Circumstances(Session session)

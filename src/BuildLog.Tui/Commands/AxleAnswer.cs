@@ -56,7 +56,7 @@ internal sealed record AxleAnswer(
         }
 
         if (Tag is not null)
-            yield return Spoken($"The tag's {Tag.Text} {(Tag.Agrees(DiffRatio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was {(Method == "teeth" ? Spoken("counted on the gears") : Spoken("counted"))}.");
+            yield return Spoken($"The tag's {Tag.InWords} {(Tag.Agrees(DiffRatio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was {(Method == "teeth" ? Spoken("counted on the gears") : Spoken("counted"))}.");
         if (Tag is not null && Count is not null && !Tag.Agrees(DiffRatio))
         {
             foreach (var question in RatioTraps.ForgottenWheel(factor => Tag.Agrees(DiffRatio * factor))) yield return question;

@@ -132,7 +132,7 @@ internal sealed class GearboxCommand : Command
             foreach (var line in CountWords.Candidates(candidates.Ranked, candidates.NotListedProbability)) yield return line;
         }
 
-        if (quoted is not null) yield return Spoken($"The quoted {quoted.Text} {(quoted.Agrees(count.Ratio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was counted.");
+        if (quoted is not null) yield return Spoken($"The quoted {quoted.InWords} {(quoted.Agrees(count.Ratio) ? Spoken("agrees with") : Spoken("does not agree with"))} what was counted.");
         if (quoted is not null && !quoted.Agrees(count.Ratio) && quoted.Agrees(1 / count.Ratio)) yield return Spoken("Were the turns written the other way round? Then count and quoted ratio agree.");
         foreach (var line in TurnCountWords.Settling(count, candidates.Ranked)) yield return line;
     }

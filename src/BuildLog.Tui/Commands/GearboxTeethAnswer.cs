@@ -54,11 +54,11 @@ internal sealed record GearboxTeethAnswer(GearTrain? Train, IReadOnlyList<Quoted
 
         if (FirstOfTwoSets is not { } first) yield break;
 
-        yield return Spoken($"Beside a second of {Typed[1].Text} and a reverse of {Reverse!.Text} an automatic of two planetary sets has a first of {Rounded.WithInterval(first, Units.One)}: ")
-            + (OfTwoSets ? Spoken($"the typed {Typed[0].Text} agrees.") : Spoken($"the typed {Typed[0].Text} does not. One of the three is mistyped, or the box is of another build: its teeth decide."));
+        yield return Spoken($"Beside a second of {Typed[1].InWords} and a reverse of {Reverse!.InWords} an automatic of two planetary sets has a first of {Rounded.WithInterval(first, Units.One)}: ")
+            + (OfTwoSets ? Spoken($"the typed {Typed[0].InWords} agrees.") : Spoken($"the typed {Typed[0].InWords} does not. One of the three is mistyped, or the box is of another build: its teeth decide."));
     }
 
     private static string Name(int k) => (k + 1).ToString(CultureInfo.InvariantCulture);
 
-    private static string Beside(QuotedRatio typed, double counted) => Spoken($"; the typed {typed.Text} {(typed.Agrees(counted) ? Spoken("agrees") : Spoken("does not agree"))}");
+    private static string Beside(QuotedRatio typed, double counted) => Spoken($"; the typed {typed.InWords} {(typed.Agrees(counted) ? Spoken("agrees") : Spoken("does not agree"))}");
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Hunting;
 
 namespace BuildLog.Tui.Commands;
@@ -68,7 +69,7 @@ internal sealed class WantedCommand : Command
     private static IEnumerable<string> ToText(WantedRow row)
     {
         var isOffer = row.OfferId is not null || row.CountedId is not null;
-        var facts = string.Join("; ", ((string[])[row.Says, row.Price, row.State]).Where(fact => fact.Length > 0));
+        var facts = string.Join("; ", ((string[])[AsWritten.Numbers(row.Says), row.Price, row.State]).Where(fact => fact.Length > 0));
         yield return $"{(isOffer ? "  " : "")}{row.What}: {facts}";
         foreach (var line in row.Lines) yield return $"     {line}";
     }

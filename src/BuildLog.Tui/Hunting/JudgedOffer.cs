@@ -77,7 +77,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         string[] reasons =
         [
             before is null ? "" : $"{before.Says}.",
-            claim is { IsWordAlone: false, Said.Length: > 0 } && Contradicts(claim, wanted.Kind) ? Spoken($"The count contradicts the seller: he says {claim.Said}, counted is {claim.Counted}.") : "",
+            claim is { IsWordAlone: false, Said.Length: > 0 } && Contradicts(claim, wanted.Kind) ? Spoken($"The count contradicts the seller: he says {AsWritten.Numbers(claim.Said)}, counted is {AsWritten.Numbers(claim.Counted)}.") : "",
             window is { Verdict: Verdict.Clash } && goal is not { Verdict: Verdict.Clash } ? OutsideWindow(window) : "",
             pair is null ? "" : Spoken($"only together with {pair.Other.What}, which is on offer for {pair.Other.Wanted.Title}: as a pair they match."),
             goal is null ? "" : $"{ForTheGoal(goal.Verdict)}: {goal.Says}",
@@ -85,7 +85,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             inPlace?.GearedAlike is { } other ? Spoken($"The {other.InWords()} has to be geared alike; this one alone would clash.") : "",
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
             goal is null && worse is null && inPlace is not null ? inPlace.Reason : "",
-            claim.IsWordAlone ? Spoken($"{claim.Said} is only the seller's word: count or measure it before you pay.") : "",
+            claim.IsWordAlone ? Spoken($"{AsWritten.Numbers(claim.Said)} is only the seller's word: count or measure it before you pay.") : "",
             inPlace is null ? "" : Spoken($"The whole driveline with it, as Options and Plans count it: {Counts(inPlace.Whole)}."),
         ];
         return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0).Select((reason, k) => k == 0 ? reason : Begun(reason))), own.IsTooDear)

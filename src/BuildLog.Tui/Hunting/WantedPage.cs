@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 using Terminal.Gui.Input;
@@ -42,7 +43,7 @@ internal sealed class WantedPage : ListPage
 
     private static TextRun[] Cells(WantedRow row) =>
     [
-        row is { OfferId: null, CountedId: null } ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(row.Says), new(row.Price),
+        row is { OfferId: null, CountedId: null } ? new(row.What, Tone.Strong) : new($"  └ {row.What}"), new(AsWritten.Numbers(row.Says)), new(row.Price),
         row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, row.IsOverdue ? Tone.Clash : Tone.Quiet),
     ];
 

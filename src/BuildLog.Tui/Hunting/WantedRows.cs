@@ -2,6 +2,7 @@ using BuildLog.Data.Fitments;
 using BuildLog.Data.Hunting;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Options;
@@ -77,7 +78,7 @@ internal static class WantedRows
         wanted.Id, offer.Id, offer.What, offer.Claimed, offer.Price?.ToString() ?? "", null, bought.Fitment is null ? Spoken("bought") : Spoken("fitted"),
         [
             bought.Fitment is { } fitment ? Spoken($"Bought, and fitted to {fitment.Vehicle.Name} since {DayText.InWords(fitment.From)}.") : Spoken("Bought; it is on the shelf. f fits it, once its place is chosen."),
-            .. Line(Spoken("claimed"), offer.Claimed), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
+            .. Line(Spoken("claimed"), AsWritten.Numbers(offer.Claimed)), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line("", offer.Notes),
         ])
     {
         Money = offer.Price,
@@ -99,7 +100,7 @@ internal static class WantedRows
         };
     }
 
-    private static string Read(YardCount count) => Spoken($"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.Readings)}");
+    private static string Read(YardCount count) => Spoken($"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.ReadingsInWords)}");
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

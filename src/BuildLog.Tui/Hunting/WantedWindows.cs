@@ -72,10 +72,12 @@ internal static class WantedWindows
     /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
     public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
     {
-        (0, _) => Spoken($"at most {window.High}"),
-        (_, 0) => Spoken($"at least {window.Low}"),
-        _ => Spoken($"{WithoutUnit(window.Low, window.High)} to {window.High}"),
+        (0, _) => Spoken($"at most {window.InWords(window.High)}"),
+        (_, 0) => Spoken($"at least {window.InWords(window.Low)}"),
+        _ => Spoken($"{WithoutUnit(window.InWords(window.Low), window.InWords(window.High))} to {window.InWords(window.High)}"),
     };
+
+    private static string InWords(this WantedWindow window, string side) => window.Quantity.Read(side).OrRefuse().InWords;
 
     // "1.862 m to 2.057 m" names its unit once.
     private static string WithoutUnit(string low, string high)
@@ -85,7 +87,7 @@ internal static class WantedWindows
     {
         var (unit, places) = quantity == WindowOf.Circumference ? (Units.Metre, 4) : (Units.One, 3);
         var fine = Math.Pow(10, places);
-        string Text(double side) => Rounded.WithUnit(Rounded.Fixed(side, places), unit);
+        string Text(double side) => $"{Rounded.Typed(side, places)} {unit.Symbol}".TrimEnd();
         var low = window.Low > 0 ? Text(Math.Floor(window.Low * fine) / fine) : "";
         var high = double.IsFinite(window.High) ? Text(Math.Ceiling(window.High * fine) / fine) : "";
         return low.Length + high.Length == 0 ? null : new(quantity, low, high);

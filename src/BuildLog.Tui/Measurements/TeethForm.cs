@@ -40,7 +40,7 @@ public static class TeethForm
     {
         var ratio = Spoken($"Ratio {Rounded.Fixed(teeth.Ratio, 3)}, exact.");
         return axle.StatedRatio is { } stated && QuotedRatio.Read(stated.Text, RatioRange.Axle).Understood(out var quoted) && !quoted.Agrees(teeth.Ratio)
-            ? Spoken($"{ratio} It was stated as {stated.Text}: the teeth decide.")
+            ? Spoken($"{ratio} It was stated as {stated.InWords}: the teeth decide.")
             : ratio;
     }
 

@@ -39,7 +39,7 @@ internal sealed class AxleEntries : PartEntries
                 Hint = Spoken("ring/pinion, such as 41/10"),
                 Check = Forms.Checks.IfTyped("teeth", Teeth.Read),
                 Echo = values => Teeth.Read(values["teeth"]).Understood(out var teeth)
-                    ? Spoken($"ratio {Rounded.Fixed(teeth.Ratio, 3)}, exact{(QuotedRatio.Read(values["ratio"], RatioRange.Axle).Understood(out var stated) && !stated.Agrees(teeth.Ratio) ? Spoken($"; is it really {stated.Text}?") : "")}")
+                    ? Spoken($"ratio {Rounded.Fixed(teeth.Ratio, 3)}, exact{(QuotedRatio.Read(values["ratio"], RatioRange.Axle).Understood(out var stated) && !stated.Agrees(teeth.Ratio) ? Spoken($"; is it really {stated.InWords}?") : "")}")
                     : null,
             },
             new TextEntry("ratio", Spoken("Ratio, if stated"))

@@ -113,7 +113,7 @@ internal sealed class TransmissionEntries : PartEntries
 
     private static string ReverseApart(GearTrain train, FormValues values)
         => train.Reverse is { } reverse && QuotedRatio.Read(values[nameof(Spec.Reverse)], RatioRange.Gear).Understood(out var typed) && !typed.Agrees(reverse)
-            ? Spoken($"; is reverse really {typed.Text}?")
+            ? Spoken($"; is reverse really {typed.InWords}?")
             : "";
 
     // First, second and reverse of two planetary sets bind each other.
@@ -124,7 +124,7 @@ internal sealed class TransmissionEntries : PartEntries
             && QuotedRatio.Read(values[nameof(Spec.Reverse)], RatioRange.Gear).Understood(out var reverse)
                 ? SimpsonTrain.CanBe(first, second, reverse)
                     ? Spoken("agrees with first and second as of two planetary sets")
-                    : Spoken($"two planetary sets would make first {Rounded.Fixed(SimpsonTrain.FirstBeside(second.Ratio, reverse.Ratio).Value, 2)}, not {first.Text}: one is mistyped, or another build")
+                    : Spoken($"two planetary sets would make first {Rounded.Fixed(SimpsonTrain.FirstBeside(second.Ratio, reverse.Ratio).Value, 2)}, not {first.InWords}: one is mistyped, or another build")
                 : null;
 
     private static IReadOnlyList<string> Ratios(FormValues values)

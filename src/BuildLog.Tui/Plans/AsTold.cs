@@ -14,5 +14,5 @@ internal static class AsTold
 
     /// <param name="typed">What was typed.</param>
     /// <param name="what">What it is the number of.</param>
-    public static Known Told(this Typed typed, string what) => new(typed.ToItsLastDigit(what), Source.OwnersWord, typed.Text);
+    public static Known Told(this Typed typed, string what) => new(typed.ToItsLastDigit(what), Source.OwnersWord, typed.InWords);
 }

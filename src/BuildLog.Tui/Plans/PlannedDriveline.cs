@@ -105,7 +105,7 @@ internal static class PlannedDriveline
         {
             var read = CruiseGoal.ReadEngineSpeed(top);
             if (!read.Understood(out var redline)) return read.Refusal!;
-            engine = engine with { Redline = new(redline.ToMeasured(Spoken("redline")), Source.OwnersWord, redline.Text) };
+            engine = engine with { Redline = new(redline.ToMeasured(Spoken("redline")), Source.OwnersWord, redline.InWords) };
         }
 
         return torque.Count == 0

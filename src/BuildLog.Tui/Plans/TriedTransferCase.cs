@@ -28,5 +28,5 @@ internal static class TriedTransferCase
             : box;
     }
 
-    private static Known Told(QuotedRatio ratio, string range) => new(ratio.ToMeasured(Spoken($"transfer case {range}")), Source.OwnersWord, ratio.Text);
+    private static Known Told(QuotedRatio ratio, string range) => new(ratio.ToMeasured(Spoken($"transfer case {range}")), Source.OwnersWord, ratio.InWords);
 }

@@ -11,7 +11,7 @@ internal static class RoadTestsOfVehicle
         => folder.RoadTests.Where(test => wishes.Holds(test.Date)).Select(Row);
 
     public static IEnumerable<TightenedRow> Tightened(VehicleFolder folder, SheetWishes wishes)
-        => folder.Retorques.Where(bolt => wishes.Holds(bolt.Date)).Select(bolt => new TightenedRow(DayText.InShort(bolt.Date), bolt.What, bolt.Torque?.Text, bolt.Initials));
+        => folder.Retorques.Where(bolt => wishes.Holds(bolt.Date)).Select(bolt => new TightenedRow(DayText.InShort(bolt.Date), bolt.What, bolt.Torque?.InWords, bolt.Initials));
 
     /// <summary>What a drive showed and nobody has put right.</summary>
     public static IEnumerable<string> OpenDefects(VehicleFolder folder)
@@ -30,8 +30,8 @@ internal static class RoadTestsOfVehicle
 
     private static string Joined(RoadTest test)
     {
-        var gear = test.Gear.Length > 0 ? $"in {test.Gear}" : "";
-        return Told(" ", test.EngineSpeed?.Text ?? "", test.Speed is { } speed ? Spoken($"at {speed}") : "", gear) ?? "";
+        var gear = test.Gear.Length > 0 ? Spoken($"in {test.Gear}") : "";
+        return Told(" ", test.EngineSpeed?.InWords ?? "", test.Speed is { } speed ? Spoken($"at {speed.InWords}") : "", gear) ?? "";
     }
 
     /// <summary>Null where there is nothing to tell.</summary>

@@ -128,7 +128,7 @@ public static class SheetOfVehicle
         foreach (var goal in bench.Goals.Cruise)
         {
             var n = CruiseCheck.EngineSpeed(bench.Driveline, goal);
-            yield return new(Spoken($"Engine speed at {goal.Speed.Text}"), n is null ? NotKnownYet : Rounded.WithInterval(n, Units.RevolutionPerMinute));
+            yield return new(Spoken($"Engine speed at {goal.Speed.InWords}"), n is null ? NotKnownYet : Rounded.WithInterval(n, Units.RevolutionPerMinute));
         }
 
         if (GearSpeeds.Of(bench.Driveline) is { } speeds)
@@ -190,7 +190,7 @@ public static class SheetOfVehicle
             Method = ReadAs(session) is { } pairs ? $"{session.Method} ({pairs})" : session.Method,
             Who = session.Helper.Length == 0 ? Spoken("the shop") : Spoken($"the shop, {who}"),
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),
-            Readings = session.Readings,
+            Readings = session.ReadingsInWords,
             Result = result.InWords,
             ExpandedUncertainty = result.Value.IsExact ? Spoken("none: a count that agrees is exact") : ExpandedUncertainty(result),
             Interval95 = Rounded.Ends(result.Value, result.Unit),

@@ -8,7 +8,7 @@ public sealed record MeasurementsModel(IReadOnlyList<SessionRow> Rows);
 /// <param name="Subject">The part that was measured.</param>
 /// <param name="Result">With ± and unit: "4.08 ± 0.02".</param>
 /// <param name="Conditions">Who helped, pressure, loaded or not; one short clause each.</param>
-/// <param name="Readings">The readings exactly as typed.</param>
+/// <param name="Readings">The readings, as whoever reads them writes numbers.</param>
 /// <param name="Interpretation">What follows: interval, candidates, suspect readings.</param>
 /// <param name="Budget">What the uncertainty is made of, largest first.</param>
 public sealed record SessionRow(

@@ -17,7 +17,7 @@ internal static class SessionText
                 new TextRun($"  {session.Subject}, {session.Method}, {session.Date}", Tone.Quiet)),
         };
         lines.AddRange((session.Interpretation ?? []).Select(line => TextLine.Of(line)));
-        AddPart(lines, Spoken("Readings as typed"), session.Readings);
+        AddPart(lines, Spoken("Readings"), session.Readings);
         AddPart(lines, Spoken("Conditions"), session.Conditions);
         if (session.Budget is { Count: > 0 } budget)
         {

@@ -63,6 +63,40 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal("count of 1 May 2026", Ratio.Used.Says);
     }
 
+    // A rule across the bead seats is good to 3 mm: u = 3/√3 mm, not half of an inch. What is stamped is meant as it stands, and a typed ± counts.
+    [Theory]
+    [InlineData("6 in", Source.Measured, 0.003)]
+    [InlineData("152.4 mm", Source.Measured, 0.00005)]
+    [InlineData("6 in", Source.Tag, 0)]
+    public void A_rim_is_as_sure_as_a_rule_reads_it_and_exact_as_stamped(string typed, Source source, double half)
+    {
+        Fit(test.Shop.Add(new WheelSetComponent { Name = "wheels", RimWidth = Noted.Of(Spec.RimWidth, typed, source) }), Position.Tyres);
+
+        Assert.Equal(half / Math.Sqrt(3), Number(Position.Tyres, "rim width").Used.Value.StandardUncertainty, 1e-12);
+    }
+
+    // 3 turns loose over 6.3 m: 2.1 m a turn without load, however well the loaded way is known besides.
+    [Fact]
+    public void A_loose_wheel_tells_the_free_tyre_beside_a_loaded_roll_out_that_counts()
+    {
+        var tyres = test.Wheels();
+        Fit(tyres, Position.Tyres);
+        RollOut(tyres, new(2026, 3, 1), loaded: false, "3:6.3m");
+        RollOut(tyres, new(2026, 4, 1), loaded: true, "3:6.12m");
+        var set = test.Shop.DrivelineOn(vehicle, Day).Driveline.Tyres!;
+
+        Assert.Equal((2.1, 2.04), (Math.Round(set.FreeCircumference!.Value.Value, 9), Math.Round(set.RollingCircumference!.Value.Value, 9)));
+    }
+
+    [Fact]
+    public void What_a_dial_wants_names_its_distance()
+    {
+        Fit(test.Shop.Add(new SpeedometerComponent { Name = "dial", TurnsWanted = Noted.Of(Spec.TurnsWanted, "870", Source.Tag), Per = OdometerUnit.Miles }), Position.Speedometer);
+        var wanted = Number(Position.Speedometer, "turns the dial wants");
+
+        Assert.Equal("870 a mile", Rounded.WithInterval(wanted.Used.Value, wanted.Unit));
+    }
+
     [Fact]
     public void Of_two_counts_on_one_day_the_one_entered_last_is_used()
     {

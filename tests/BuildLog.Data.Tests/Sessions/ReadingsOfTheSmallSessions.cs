@@ -3,6 +3,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Languages;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
@@ -57,6 +58,19 @@ public sealed class ReadingsOfTheSmallSessions : IDisposable
         Assert.Equal(("Brindle", "Odo", "10 kg"), (kept["weighbridge"].Subject, kept["weighbridge"].Helper, ((WeighbridgeSession)kept["weighbridge"]).Step));
         Assert.Equal(("20 m", "0.1 mi"), (((SpeedometerRunSession)kept["speedometer run"]).Tape, ((SpeedometerRunSession)kept["speedometer run"]).Step));
         Assert.Equal((5, Chord.Adjacent, "0.05 mm"), kept["bolt circle"] is BoltCircleSession circle ? (circle.Studs, circle.Between, circle.Tape) : default);
+    }
+
+    [Fact]
+    public void Are_told_with_their_units_in_the_marks_of_the_language()
+    {
+        using var spoken = Language.Dutch.Speak();
+
+        Assert.Equal(["312,5 mm", "12 1/4 in"], new LoadedRadiusSession(wheels) { Readings = ["312.5", "12 1/4 in"] }.ReadingsInWords);
+        Assert.Equal(["67,2 mm"], new BoltCircleSession(axle) { Readings = ["67.2"] }.ReadingsInWords);
+        Assert.Equal(["voor 870 kg", "achter 1650,5 lb"], new WeighbridgeSession(vehicle) { Readings = ["front 870", "REAR 1650.5 lb"] }.ReadingsInWords);
+        Assert.Equal(["uitgang van opzij 3,5°"], new ShaftAnglesSession(shaft) { Readings = ["output side 3.5"] }.ReadingsInWords);
+        Assert.Equal(["10 km: 10,4 km"], new SpeedometerRunSession(vehicle) { Readings = ["10 km: 10.4 km"] }.ReadingsInWords);
+        Assert.Equal(["41/10"], new TeethSession(axle) { Readings = ["41/10"] }.ReadingsInWords);
     }
 
     // 41/10 = 4.10 against a stated 3.90.

@@ -27,8 +27,8 @@ public sealed class JointTorqueCheckTests
     {
         var finding = Find(Car(450) with { AxleMasses = new(null, InventedShaft.Known(800)) });
 
-        Assert.Equal("The propshaft is asked for 510 ± 70 N·m (the tyres slip; off the road low gear can ask for 595 N·m); its joints are rated for 450 N·m. Assumed: a grip of 0.80 ± 0.10 (dry road). The load that moves to the rear under pull is not in it: enter the height of the centre of gravity and the wheelbase.", finding.Says);
-        Assert.Equal(["joints rated for 576 N·m or more"], finding.Cures);
+        Assert.Equal("The propshaft is asked for 512.9 ± 62.8 N·m (the tyres slip; off the road low gear can ask for 595 N·m); its joints are rated for 450 N·m. Assumed: a grip of 0.80 ± 0.10 (dry road). The load that moves to the rear under pull is not in it: enter the height of the centre of gravity and the wheelbase.", finding.Says);
+        Assert.Equal(["joints rated for 580 N·m or more"], finding.Cures);
     }
 
     [Fact]
@@ -114,6 +114,20 @@ public sealed class JointTorqueCheckTests
 
         Assert.Equal((verdict, 1275), (finding.Verdict, Math.Round(finding.Value!.Value)));
         Assert.StartsWith("The propshaft is asked for 1275 N·m (reverse; the tyres would hold", finding.Says, StringComparison.Ordinal);
+    }
+
+    // First makes 200 · 3.5 · 0.85 = 595 N·m and reverse 200 · 3.0 · 0.85 = 510; the tyres would hold 770. In the low range of 2.5 first asks for 595 · 2.5 · 0.95 = 1413 of the joints.
+    // With a reverse of 4.0 that is 1615, which the cure keeps to and the sentence therefore tells.
+    [Theory]
+    [InlineData(3.0, 1414, "low gear")]
+    [InlineData(4.0, 1615, "reverse")]
+    public void What_the_cure_keeps_to_off_the_road_is_told(double reverse, int rating, string way)
+    {
+        var car = Car(1000) with { AxleMasses = new(null, InventedShaft.Known(1200)), TransferCase = new("case", InventedCar.Exactly(1), InventedCar.Exactly(2.5)) };
+        var finding = Find(car with { Transmission = car.Transmission! with { Reverse = InventedShaft.Known(reverse) } });
+
+        Assert.Contains($"off the road {way} can ask for", finding.Says, StringComparison.Ordinal);
+        Assert.Equal([$"joints rated for {rating} N·m or more"], finding.Cures);
     }
 
     [Fact]

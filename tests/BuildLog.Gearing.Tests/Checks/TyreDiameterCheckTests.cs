@@ -18,6 +18,21 @@ public sealed class TyreDiameterCheckTests
     public void A_tyre_is_no_higher_than_the_owner_allows(string most, Verdict verdict)
         => Assert.Equal(verdict, CheckCase.Find(new TyreDiameterCheck(), InventedCar.OnLabelledTyres(), AtMost(most)).Verdict);
 
+    // 650 mm against 647.5 ± 12.7: a loaded roll-out tells no diameter. A loose wheel that covers 2.0342 m a turn stands 647.5 mm high, ± 1 mm.
+    [Fact]
+    public void A_watch_is_settled_by_a_loose_wheel_and_not_by_the_roll_out_that_is_there()
+    {
+        var car = InventedCar.OnLabelledTyres();
+        var rolled = car with { Tyres = car.Tyres! with { RollingCircumference = InventedCar.Exactly(InventedCar.Of(1.975, 0.002)) } };
+        var watch = CheckCase.Find(new TyreDiameterCheck(), rolled, AtMost("650 mm"));
+
+        Assert.Equal((Verdict.Watch, "roll one of the wheels loose along the floor: its way a turn over π is the diameter"), (watch.Verdict, watch.SettledBy));
+
+        var loose = CheckCase.Find(new TyreDiameterCheck(), rolled with { Tyres = rolled.Tyres! with { FreeCircumference = InventedCar.Exactly(InventedCar.Of(2.0342, 0.0016)) } }, AtMost("650 mm"));
+        Assert.Equal((Verdict.Fits, null), (loose.Verdict, loose.SettledBy));
+        Assert.Equal("205/65R15 stands 648 mm high, as a loose wheel rolled; wanted 650 mm or less.", loose.Says);
+    }
+
     [Fact]
     public void Front_tyres_of_their_own_are_judged_as_well()
     {

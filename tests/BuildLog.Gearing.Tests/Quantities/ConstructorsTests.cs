@@ -150,6 +150,7 @@ public sealed class ConstructorsTests
         ["Gear.Ratio"] = new(x => new Gear("1", Told(x)), "A gear ratio is more than 0"),
         ["Transmission.Reverse"] = new(x => new Transmission("box", []) { Reverse = Told(x) }, "A reverse ratio is more than 0"),
         ["Axle.LowStep"] = new(x => new Axle("axle", null) { LowStep = Told(x) }, "more than 0"),
+        ["TyreSet.FreeCircumference"] = new(x => new TyreSet("tyres", null, null) { FreeCircumference = Told(x) }, "A free circumference is more than 0"),
         ["TyreSet.LoadedRadius"] = new(x => new TyreSet("tyres", null, null) { LoadedRadius = Told(x) }, "A loaded radius is more than 0"),
         ["AxleMasses.Front"] = new(x => new AxleMasses(Told(x)), "An axle's mass is more than 0"),
         ["Wheel.RimWidth"] = new(x => new Wheel(Told(x)), "A rim width is more than 0"),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using CsCheck;
@@ -24,6 +25,31 @@ public sealed class RoundedTests
     [InlineData(-0.2, 3, "0 ± 3")]
     public void An_uncertainty_is_rounded_up_and_the_value_to_the_same_place(double value, double half, string expected)
         => Assert.Equal(expected, Rounded.WithInterval(Of(value, half), Units.One));
+
+    // 240 ± 24 ends at 264: "± 30" would say 270, and that it reaches it. 102.04 ends below 102.05: so does ± 2.0, rounded to the nearest, and not ± 2.1.
+    [Theory]
+    [InlineData(240, 24, 270, "240 ± 24")]
+    [InlineData(240, 24, 265, "240 ± 24")]
+    [InlineData(240, 24, 263, "240 ± 30")]
+    [InlineData(240, 24, 300, "240 ± 30")]
+    [InlineData(240, 31, 270.5, "240 ± 40")]
+    [InlineData(100, 2.04, 102.05, "100.0 ± 2.0")]
+    [InlineData(100, 2.04, 101, "100 ± 3")]
+    public void A_judged_interval_is_never_shown_on_another_side_of_its_limit(double value, double half, double most, string expected)
+        => Assert.Equal(expected, Rounded.WithInterval(Of(value, half), Units.One, Window.AtMost(most)));
+
+    [Fact]
+    public void What_is_printed_of_a_judged_value_is_judged_as_the_value_is()
+        => Gen.Select(Gen.Double[1, 1000], Gen.Double[0.01, 0.3], Gen.Double[-1.5, 1.5]).Sample((value, share, where) =>
+        {
+            var (half, wanted) = (value * share, Window.AtMost(value + (where * value * share)));
+            var printed = Rounded.WithInterval(Of(value, half), Units.One, wanted).Split(" ± ").Select(Parse).ToList();
+            var (shown, truly) = (new Interval(printed[0] - printed[1], printed[0] + printed[1]), Of(value, half).Interval95);
+
+            // Closer than a thousandth of the ± nobody can tell.
+            if (Math.Abs(truly.High - wanted.High) < half * 2e-3 || Math.Abs(truly.Low - wanted.High) < half * 2e-3) return;
+            Assert.Equal((wanted.Contains(truly), wanted.Misses(truly)), (wanted.Contains(shown), wanted.Misses(shown)));
+        });
 
     [Theory]
     [InlineData(4.1, "4.1")]

@@ -120,7 +120,7 @@ public sealed partial class MeasurementsOnTheSheetTests
     private static double Speed(string rpm, string gear, double axle, double circumference)
         => Said.By("speed", "--rpm", rpm, "--gear", gear, "--axle", axle.ToString("R", CultureInfo.InvariantCulture), "--circumference", FormattableString.Invariant($"{circumference:R} m"), "--json").Number("speedKmh");
 
-    [GeneratedRegex(@"How: (?<how>turn count|gear count|roll-out) \([^)]+\) Conditions: (?<conditions>.+?) Readings as typed: (?<readings>.+?) n: (?<n>\d+) Result: (?<value>[\d.]+)(?: ± (?<half>[\d.]+))?")]
+    [GeneratedRegex(@"How: (?<how>turn count|gear count|roll-out) \([^)]+\) Conditions: (?<conditions>.+?) Readings: (?<readings>.+?) n: (?<n>\d+) Result: (?<value>[\d.]+)(?: ± (?<half>[\d.]+))?")]
     private static partial Regex Evidence();
 
     [GeneratedRegex(@" (?=\d+:)")]
