@@ -96,8 +96,8 @@ public sealed record Finding
 
     private IEnumerable<PartWindow> Made => Windows.Where(window => ExcludedBy(window) is null).Select(window => Kept(window).AsMade).OfType<PartWindow>();
 
-    // A limit of practice narrows no wish's window; its cure keeps to what is wished all the same.
-    private PartWindow Kept(PartWindow window) => !LimitIsVerified && WishedOf(window) is { } wished ? window.And(wished.Window, wished.SureWindow) : window;
+    // A part that cures this keeps to whatever else is wished of it, such as tyres to the limit of their diameter.
+    private PartWindow Kept(PartWindow window) => WishedOf(window) is { Window.IsEmpty: false } wished && wished.Window.Overlaps(window.Window) ? window.And(wished.Window, wished.SureWindow) : window;
 
     // A part that would cure this and miss another wish is no cure; which two wishes exclude each other is said instead, and once where no part is left.
     private IEnumerable<string> Excluded(Func<Unit, Unit> shown)
@@ -110,9 +110,11 @@ public sealed record Finding
             : Spoken($"no {all.Quantity} does for this too: {all.InWords(all.Unit)} is wanted"));
     }
 
-    // All that is wanted of this number, where two of it, this finding's among them, exclude each other; or where all of it excludes what practice would have.
+    // All that is wanted of this number, where two of it, this finding's among them, exclude each other; or where all of it excludes what practice would have, or leaves nothing that is made.
     private WindowOfPart? ExcludedBy(PartWindow window)
-        => WishedOf(window) is { } all && (all.Window.IsEmpty ? !LimitIsVerified || all.IsDemandedBy(this) : !LimitIsVerified && !all.Window.Overlaps(window.Window)) ? all : null;
+        => WishedOf(window) is { } all
+            && (all.Window.IsEmpty ? !LimitIsVerified || all.IsDemandedBy(this) : (!LimitIsVerified && !all.Window.Overlaps(window.Window)) || (window.AsMade is not null && Kept(window).AsMade is null))
+            ? all : null;
 
     private WindowOfPart? WishedOf(PartWindow window) => Together.Value.FirstOrDefault(all => all.IsAbout(window));
 

@@ -5,6 +5,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
+using BuildLog.Gearing.Tyres;
 using Xunit;
 
 namespace BuildLog.Gearing.Tests.Checks;
@@ -20,6 +21,18 @@ public sealed class TopSpeedCheckTests
         Assert.Equal(Verdict.Clash, finding.Verdict);
         Assert.Equal("It reaches 146.3415 km/h in gear 4: the engine then turns 5000 rev/min and may not turn faster; wanted 180 km/h or more.", finding.Says);
         Assert.Equal(["axle ratio 2.54 to 3.32", "tyre rolling circumference 2.461 to 3.235 m"], finding.Cures);
+    }
+
+    // A tyre a quarter larger than the one fitted is the largest called made, 2.5 m. 835 mm at most: π · 0.835 · 0.971 = 2.547 m, surely 2.547/1.0281 = 2.477, as a label and the loaded factor are known. 700 mm leave 2.135 m, less than any that would do.
+    [Fact]
+    public void A_tyre_that_cures_it_keeps_to_the_limit_of_diameter()
+    {
+        var car = InventedLoad.Car with { Tyres = InventedLoad.Car.Tyres! with { Size = TyreSizeText.Read("205/65R15").OrRefuse() } };
+        IReadOnlyList<string> Cures(string most) => AllChecks.Look(car, OwnersGoals.None with { TopSpeed = TopSpeedGoal.Read("180 km/h").OrRefuse(), TyreDiameter = LengthLimit.ReadTyreDiameter(most).OrRefuse() })
+            .Single(finding => finding.Check == "top-speed").Cures;
+
+        Assert.Equal(["axle ratio 2.54 to 3.32", "tyre rolling circumference 2.461 to 2.476 m"], Cures("835 mm"));
+        Assert.StartsWith("no tyre rolling circumference does for all: ", Cures("700 mm")[1], StringComparison.Ordinal);
     }
 
     [Fact]
