@@ -2,6 +2,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Options;
 
@@ -25,11 +26,11 @@ public sealed record FeasibleRegion(IReadOnlyList<double> Axles, IReadOnlyList<d
         return new(ratios, lengths, [.. ratios.Select(ratio => lengths.Select(length => At(driveline, goals, ratio, length)).ToList())]);
     }
 
-    /// <summary>The worst verdict of one pair: an axle of counted teeth, and tyres all round known as well as those on the driving axle.</summary>
+    /// <summary>The worst verdict of one pair: an axle of counted teeth, and tyres all round: those that are on, as well as they are known, or others as a listed size is known.</summary>
     public static Verdict At(Driveline driveline, OwnersGoals goals, double ratio, double length)
     {
         var tyres = driveline.DrivingTyres ?? new(Spoken("tyres"), null, null);
-        var rolling = tyres.RollingCircumference is { } fitted ? fitted.Value * (length / fitted.Value.Value) : length;
+        var rolling = tyres.RollingCircumference?.Value is { } fitted && fitted.Value == length ? fitted : TyreSize.RollingAsLabelled(length, tyres.Size);
         var whole = driveline.With(
             driveline.Transmission, driveline.Overdrive,
             (driveline.DrivingAxle ?? new(Spoken("axle"), null)) with { Ratio = new(ratio, Source.TeethCounted) },

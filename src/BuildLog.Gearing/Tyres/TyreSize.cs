@@ -15,6 +15,8 @@ namespace BuildLog.Gearing.Tyres;
 /// <exception cref="RefusedException">A length that no road tyre has.</exception>
 public sealed record TyreSize
 {
+    private const double LeastSpread = 0.01;
+
     // Beside the record, not in it: two readings of one marking are equal, and still two sets of tyres.
     private static readonly ConditionalWeakTable<TyreSize, Measured> LabelErrors = [];
 
@@ -82,11 +84,21 @@ public sealed record TyreSize
     /// <summary>Rolling circumference in metres, as well as a label can say it.</summary>
     public Measured RollingCircumference => FreeCircumferenceAsLabelled * LoadedFactor.For(Construction);
 
-    private static Measured Labelled(TyreSize size)
+    /// <summary>Metres a turn of some other tyre, as well as its label could say it; see <see cref="RollingCircumference"/>.</summary>
+    /// <param name="length">Metres.</param>
+    /// <param name="alike">Of whose notation and build it is; null for a radial of the common notations.</param>
+    public static Measured RollingAsLabelled(double length, TyreSize? alike)
     {
-        var label = new Evidence(Spoken($"tyre label {size.Designation}"), _ => Spoken("roll the tyres out with the vehicle standing on them"));
-        return Measured.From(size.FreeCircumference, new Input(Spoken("size from the label only"), size.FreeCircumference * size.Dimensions.Spread, label));
+        if (alike is not null) return alike.RollingCircumference * (length / alike.RollingCircumference.Value);
+
+        var loaded = LoadedFactor.For(Construction.Radial);
+        return Labelled(length / loaded.Value, LeastSpread, Spoken("tyre label")) * loaded;
     }
+
+    private static Measured Labelled(TyreSize size) => Labelled(size.FreeCircumference, size.Dimensions.Spread, Spoken($"tyre label {size.Designation}"));
+
+    private static Measured Labelled(double free, double spread, string label)
+        => Measured.From(free, new Input(Spoken("size from the label only"), free * spread, new Evidence(label, _ => Spoken("roll the tyres out with the vehicle standing on them"))));
 
     private static double Within(double value, double low, double high, string what) => value >= low && value <= high
         ? value

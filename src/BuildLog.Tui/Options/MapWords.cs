@@ -32,7 +32,7 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     public required FeasibleRegion Region { get; init; }
 
     /// <summary>What is taken as exact at each place, and what is not: so an edge here is not the edge of a window, which takes its own part as exact.</summary>
-    public static string TakenAs => Spoken("Each axle here is as sure as counted teeth, each tyre as sure as the ones fitted; what would do for certain takes the part itself as exact.");
+    public static string TakenAs => Spoken("Each axle here is as sure as counted teeth, each tyre as sure as its label says, as a listed size is; the ones fitted at + are as sure as they were measured. What would do for certain takes the part itself as exact.");
 
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units of the circumference.</param>

@@ -190,7 +190,7 @@ public sealed class OptionsCommandTests
     // The window of the tyres takes the tyres as exact; the map draws them with their ±.
     [Fact]
     public void The_map_says_what_it_takes_as_exact()
-        => Assert.Contains("Each axle here is as sure as counted teeth, each tyre as sure as the ones fitted", Said.By("options", "Brindle", "--demo", "--map", "--change", "axle").Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        => Assert.Contains("Each axle here is as sure as counted teeth, each tyre as sure as its label says", Said.By("options", "Brindle", "--demo", "--map", "--change", "axle").Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("--pool", "shelf", "'shelf' is not one of owned, offered, listed, elsewhere.")]
