@@ -8,8 +8,9 @@ namespace BuildLog.Gearing.Checks;
 
 /// <summary>Front and rear wheels go the same way in a turn of the transfer case.</summary>
 /// <remarks>
-/// By the rolling circumferences. A roll-out is done at walking pace, so where both ends were rolled out it tells the crawl too. Where one was not, and both loaded
-/// radii were measured, they tell the crawl as the source has it, and may only warn: a radial's belt keeps its length, whatever the load makes of the axle's height.
+/// By the rolling circumferences. A roll-out is done at walking pace, so where both ends were rolled out it is held against the crawl's limit too: beyond that a watch,
+/// as the source has that limit for loaded radii, beyond the one at speed a clash. Four tyres of one set cancel in both formulas, and both limits hold. Where one end was not rolled
+/// out, and both loaded radii were measured, they tell the crawl as the source has it, and may only warn: a radial's belt keeps its length, whatever the load makes of the axle's height.
 /// Formulas, limits by drive and source see <see cref="FourWheelMatch"/>. A ratio that would do is one that matches both at speed and crawling. Tyres of one size are
 /// no reason to change gears that match. Where the drive is not known, what suits the strictest of the maker's three suits all of them.
 /// </remarks>
@@ -42,7 +43,12 @@ internal sealed class FourWheelMatchCheck : ICheck
 
         var limits = FourWheelMatch.Limits(box.FrontDrive ?? FrontDrive.ThroughShaft);
         var rolled = !same && IsRolledOut(ahead) && IsRolledOut(tyres);
-        List<Mismatch> all = [new(high, limits.High, rolled ? Spoken("by the roll-outs") : Spoken("at speed"))];
+        List<Mismatch> all =
+        [
+            same ? new(high, Math.Min(limits.Low, limits.High), Spoken("at any speed"))
+                : rolled ? new(high, limits.Low, Spoken("by the roll-outs, at walking pace")) { Clashes = limits.High }
+                : new(high, limits.High, Spoken("at speed")),
+        ];
         if (!same && !rolled && ahead.LoadedRadius is { } frontRadius && tyres.LoadedRadius is { } rearRadius)
             all.Add(new(FourWheelMatch.LowSpeed(frontRadius.Value, rearRadius.Value, frontRatio.Value, rearRatio.Value), limits.Low, Spoken("crawling, by the loaded radii")) { MayOnlyWarn = true });
 
@@ -50,7 +56,7 @@ internal sealed class FourWheelMatchCheck : ICheck
         var gearsMatch = all.All(one => gears <= one.Limit);
         var sizesMatch = ahead.Size is { } size && size.Designation == tyres.Size?.Designation;
         IReadOnlyList<PartWindow> windows = [.. Matching(all, frontRatio.Value, rearRatio.Value).Where(window => !window.Window.IsEmpty)];
-        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, limits.High - gears - high.Expanded95)];
+        IReadOnlyList<Sentence> cures = [.. same ? [] : OfTyres(sizesMatch, gearsMatch, windows.Count > 0, all.Min(one => one.Limit) - gears - high.Expanded95)];
 
         // Tyres of one size are no reason to change gears that match.
         var ofTyres = sizesMatch && gearsMatch && !same;
@@ -96,8 +102,8 @@ internal sealed class FourWheelMatchCheck : ICheck
     private Finding Judge(IReadOnlyList<Position> joint, FrontDrive? drive, Mismatch one, IReadOnlyList<PartWindow> windows, IReadOnlyList<Sentence> cures)
     {
         var (mismatch, limit, when) = one;
-        var wanted = new Window(-limit, limit);
-        var judged = Verdicts.Judge(mismatch, wanted, !one.MayOnlyWarn && (drive is null || FourWheelMatch.LimitIsVerified(drive.Value)));
+        var (wanted, limits) = (new Window(-limit, limit), one.Limits);
+        var judged = limits.Judge(mismatch, !one.MayOnlyWarn && (drive is null || FourWheelMatch.LimitIsVerified(drive.Value)));
         if (drive is null && judged.Verdict != Verdict.Fits)
         {
             return this.Open(
@@ -111,6 +117,7 @@ internal sealed class FourWheelMatchCheck : ICheck
             Limit)
         {
             ByLimits = judged,
+            Reaches = limits.Straddled(mismatch),
             Windows = windows,
             Cures = cures,
         });
@@ -127,12 +134,17 @@ internal sealed class FourWheelMatchCheck : ICheck
     {
         public bool MayOnlyWarn { get; init; }
 
+        /// <summary>Beyond it is a clash, where that is further than what is wanted.</summary>
+        public double Clashes { get; init; } = Limit;
+
+        public TwoLimits Limits => new(new(-Limit, Limit), new(-Clashes, Clashes));
+
         public Window Matching => new(1 - Limit, 1 + Limit);
     }
 
     // The mismatch is a share of the front wheels' way, so it is the rear ones that are told.
-    private static string Further(Measured mismatch)
-        => mismatch.Value < 0 ? Spoken($"{Said.Number(-mismatch, Units.PercentUnit, 1)} further") : Spoken($"{Said.Number(mismatch, Units.PercentUnit, 1)} less far");
+    private static Sentence Further(Measured mismatch)
+        => mismatch.Value < 0 ? Said.As($"{Said.Number(-mismatch, Units.PercentUnit, 1)} further") : Said.As($"{Said.Number(mismatch, Units.PercentUnit, 1)} less far");
 
     private static IEnumerable<Missing> Lacking(Axle front, Axle rear)
     {
