@@ -33,19 +33,19 @@ internal sealed class HillStartCheck : ICheck
         var ends = start.EndedByGrip ? Spoken("the driven wheels spin first") : Spoken("the engine gives up first");
         return this.Judged(new(
             Between(driveline), start.Gradient, Units.PercentUnit, goal.Wanted,
-            $"In gear {start.Step.Name} it starts on a hill of {Rounded.WithInterval(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}{AssumedLoad.AtStart(driveline, start.EndedByGrip)}",
+            $"In gear {start.Step.Name} it starts on a hill of {Said.Number(start.Gradient, Units.PercentUnit)}, where {ends}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{ByRule(start.Pull)}{AssumedLoad.AtStart(driveline, start.EndedByGrip)}",
             Finding.OwnersGoal)
         {
             Cures = [Cure(driveline, start, goal.Gradient.Value)],
         });
     }
 
-    private static string ByRule(Pull pull)
+    private static Sentence ByRule(Pull pull)
     {
         if (Startability.Of(pull) is not { } gradient) return "";
 
         var rounded = Math.Round(gradient, 2);
-        return Spoken($" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)}: {Startability.EnoughFor(rounded)}.");
+        return Said.As($" The truck trade's rule, which knows no grip, gives {Said.Number(rounded, Units.PercentUnit, 0)} at {Said.Alone(pull.Driveline.Load!.Mass!.Value, Units.Kilogram)} as driven: {Startability.EnoughFor(rounded)}. The trade asks it of the gross mass, trailer and all.");
     }
 
     private static string Cure(Driveline driveline, HillStart start, double gradient)

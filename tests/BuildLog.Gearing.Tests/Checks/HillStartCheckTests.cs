@@ -47,11 +47,11 @@ public sealed class HillStartCheckTests
 
     // 100 N·m is 73.76 lb·ft, 1500 kg 3306.9 lb, 2.00 m 804.7 turns a mile: 73.76 · 14.35 · 804.7/(10.7 · 3306.9) = 24.07.
     [Theory]
-    [InlineData(100, "gives 24 %: enough for the highway.")]
-    [InlineData(200, "gives 48 %: enough for severe going.")]
-    [InlineData(50, "gives 12 %: too little for the highway.")]
+    [InlineData(100, "gives 24 % at 1500 kg as driven: enough for the highway.")]
+    [InlineData(200, "gives 48 % at 1500 kg as driven: enough for severe going.")]
+    [InlineData(50, "gives 12 % at 1500 kg as driven: too little for the highway.")]
     public void The_truck_trades_rule_is_a_second_opinion(double torque, string rule)
-        => Assert.EndsWith(rule, Find(InventedLoad.WithTorque(torque), "20 %").Says, StringComparison.Ordinal);
+        => Assert.EndsWith($"{rule} The trade asks it of the gross mass, trailer and all.", Find(InventedLoad.WithTorque(torque), "20 %").Says, StringComparison.Ordinal);
 
     [Fact]
     public void What_nobody_told_is_named()
