@@ -30,7 +30,8 @@ public sealed class OffersTests
         OfferJudged judged = new(
             Verdict.Watch, "",
             [goal with { Verdict = Verdict.Fits }, goal with { Verdict = Verdict.Clash }, other with { Verdict = Verdict.Fits }, other with { Verdict = Verdict.Watch }, other with { Verdict = Verdict.Clash }, other with { Verdict = Verdict.Open }],
-            []) { Driveline = InventedCar.Plain, Whole = default };
+            [])
+        { Driveline = InventedCar.Plain, Whole = default };
 
         Assert.Equal((Verdict.Clash, Finding.OwnersGoal), (judged.Goal!.Verdict, judged.Goal.Source));
         Assert.Equal((Verdict.Clash, "a maker's rating"), (judged.Worse!.Verdict, judged.Worse.Source));

@@ -11,7 +11,7 @@ namespace BuildLog.Gearing.Tests.Quantities;
 /// <remarks>Other texts each run, so that a year of runs sees more than one: the failure names its seed, and <c>CsCheck_Seed=SEED dotnet test …</c> plays it again.</remarks>
 internal static class AnyTyped
 {
-    private const int Texts = 100_000;
+    private const int Texts = 20_000;
 
     // A thousand times what the slowest takes: no measure of speed, but an end to what would never come back.
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
@@ -19,7 +19,7 @@ internal static class AnyTyped
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
     private const int Tries = 3;
 
-    /// <summary>A hundred thousand texts: each is understood or refused in one short line that says where, and nothing escapes.</summary>
+    /// <summary>Twenty thousand texts: each is understood or refused in one short line that says where, and nothing escapes.</summary>
     public static void Meets(string name, Func<string, Refusal?> reader)
         => Watched(name, reading => AnyText.Of.Sample(
             text =>
