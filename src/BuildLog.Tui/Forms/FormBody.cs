@@ -36,7 +36,7 @@ internal sealed class FormBody : View
     public string? FocusedEntry => state.Shown.FirstOrDefault(entry => inputs[entry.Id].HasFocus)?.Id;
 
     /// <summary>How many entries stand above what is in view, and how many below it.</summary>
-    public (int Above, int Below) OutOfView => (
+    public OutOfView OutOfView => new(
         placed.Count(entry => entry.Y < Viewport.Y),
         placed.Count(entry => entry.Y + entry.InputRows > Viewport.Y + Viewport.Height));
 

@@ -12,6 +12,7 @@ internal sealed class FormScreen : Popup
     private const int LongestPaste = 10_000;
     private const int BothFrames = 2;
     private const int ButtonsAndKeys = 3;
+    private const int MostEcho = 8;
     private readonly Form form;
     private readonly FormState state;
     private readonly FormBody body;
@@ -75,7 +76,7 @@ internal sealed class FormScreen : Popup
     protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
 
     // What the values come to never takes more than half of a small screen; it then scrolls off with a mark.
-    private int EchoRows => echoLines.Count == 0 ? 0 : Math.Min(echoLines.Count, Math.Max(3, ((App?.Screen.Height ?? 24) / 2) - ButtonsAndKeys)) + 1;
+    private int EchoRows => echoLines.Count == 0 ? 0 : Math.Min(echoLines.Count, Math.Clamp(((App?.Screen.Height ?? 24) / 2) - ButtonsAndKeys, 3, MostEcho)) + 1;
 
     private List<TextLine> echoLines = [];
     private int echoWidth;
@@ -209,16 +210,14 @@ internal sealed class FormScreen : Popup
 
         // What could not be saved comes first: on a small screen the rest may have no room.
         echoLines = state.FormMessage.Length == 0 ? [] : [.. TextFit.Wrap("! " + state.FormMessage, width).Select(line => TextLine.Of(line, Tone.Clash))];
-        echoLines.AddRange(state.Echo.SelectMany(line => TextFit.Width(line) <= width ? [line] : TextFit.Wrap(line, width, 2)).Take(8).Select(line => TextLine.Of(line, Tone.Strong)));
+        echoLines.AddRange(state.Echo.SelectMany(line => TextFit.Width(line) <= width ? [line] : TextFit.Wrap(line, width, 2)).Select(line => TextLine.Of(line, Tone.Strong)));
         echo.Show(echoLines);
     }
 
     // The row that sets the entries apart from what follows says how many of them are hidden.
     private bool PaintOutOfView()
     {
-        var (above, below) = body.OutOfView;
-        string[] says = [.. above > 0 ? [Spoken($"↑ {above} more above")] : Array.Empty<string>(), .. below > 0 ? [Spoken($"↓ {below} more below")] : Array.Empty<string>()];
-        outOfView.Paint(0, 0, TextFit.Exactly(string.Join("   ", says), outOfView.Viewport.Width), Tone.Quiet);
+        outOfView.Paint(0, 0, TextFit.Exactly(body.OutOfView.InWords, outOfView.Viewport.Width), Tone.Quiet);
         return true;
     }
 

@@ -28,7 +28,15 @@ internal sealed class LinesBox : View, ITakesPaste
         var rows = Viewport.Height;
         if (text.Row < top) top = text.Row;
         if (text.Row >= top + rows) top = text.Row - rows + 1;
-        for (var y = 0; y < rows; y++) DrawRow(y, top + y);
+        var hidden = new OutOfView(top, text.Lines.Count - top - rows);
+        var mark = Math.Max(TextFit.Width(hidden.AboveInWords), TextFit.Width(hidden.BelowInWords));
+        var width = Viewport.Width - Numbers - (mark == 0 ? 0 : mark + 1);
+        for (var y = 0; y < rows; y++) DrawRow(y, top + y, width);
+        if (mark == 0) return true;
+
+        for (var y = 0; y < rows; y++) this.Paint(Numbers + width, y, new string(' ', mark + 1), Tone.Plain);
+        this.PaintAtEnd(0, Viewport.Width, hidden.AboveInWords, Tone.Quiet);
+        this.PaintAtEnd(rows - 1, Viewport.Width, hidden.BelowInWords, Tone.Quiet);
         return true;
     }
 
@@ -89,12 +97,11 @@ internal sealed class LinesBox : View, ITakesPaste
     private Terminal.Gui.Drawing.Attribute AttributeOfText =>
         HasFocus && text.IsAllMarked ? Theme.Palette.Cursor : HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
 
-    private void DrawRow(int y, int row)
+    private void DrawRow(int y, int row, int width)
     {
         var isLine = row < text.Lines.Count;
         var number = isLine && (HasFocus || text.Text.Length > 0) ? (row + 1).ToString(CultureInfo.InvariantCulture) : "";
         this.Paint(0, y, number.PadLeft(2) + "  ", Tone.Quiet);
-        var width = Viewport.Width - Numbers;
         var line = isLine ? text.Lines[row] : "";
         var from = row == text.Row ? Math.Max(0, text.Column - width + 1) : 0;
         this.Paint(Numbers, y, TextFit.Exactly(line[Math.Min(from, line.Length)..], width), AttributeOfText);

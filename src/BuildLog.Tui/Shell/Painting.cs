@@ -30,6 +30,9 @@ internal static class Painting
 
     public static void Paint(this View view, int x, int y, string text, Tone tone) => view.Paint(x, y, text, Theme.Palette.Of(tone));
 
+    /// <summary>Writes at the right end of a row.</summary>
+    public static void PaintAtEnd(this View view, int y, int width, string text, Tone tone) => view.Paint(width - TextFit.Width(text), y, text, tone);
+
     /// <summary>Empties the rows from <paramref name="first"/> to the bottom of the view.</summary>
     public static void PaintEmptyRows(this View view, int first)
     {

@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>A list of rows under headings, with one chosen row. Draws only what is visible.</summary>
+/// <summary>A list of rows under headings, with one chosen row. Draws only what is visible; its last line then says how many rows are not.</summary>
 internal sealed class RowList : View
 {
     private IReadOnlyList<RowColumn> columns = [];
@@ -36,9 +36,14 @@ internal sealed class RowList : View
     /// <summary>Said instead of rows while there are none.</summary>
     public string WhenEmpty { get; set; } = "";
 
+    /// <summary>A rule that sets it apart from what follows is its last line, also where every row is in view.</summary>
+    public bool EndsInRule { get; set; }
+
     private int FirstRow => rows.Count > 0 && columns.Any(column => column.Heading.Length > 0) ? 1 : 0;
 
-    private int PageRows => Math.Max(1, Viewport.Height - FirstRow);
+    private int PageRows => Math.Max(1, Viewport.Height - FirstRow - (HasLastLine ? 1 : 0));
+
+    private bool HasLastLine => Viewport.Height - FirstRow is >= 2 and var room && rows.Count > 0 && (EndsInRule || rows.Count > room);
 
     /// <summary>Puts new rows in; the chosen row stays where it is as far as there are rows.</summary>
     public void Show(IReadOnlyList<RowColumn> newColumns, IReadOnlyList<IReadOnlyList<TextRun>> newRows, int? row = null)
@@ -72,7 +77,8 @@ internal sealed class RowList : View
             this.Paint(0, 0, TextFit.Exactly(" " + string.Join(' ', headings), width), Tone.Quiet);
         }
 
-        for (var y = FirstRow; y < Viewport.Height; y++)
+        var end = HasLastLine ? Viewport.Height - 1 : Viewport.Height;
+        for (var y = FirstRow; y < end; y++)
         {
             var row = top + y - FirstRow;
             if (row >= rows.Count)
@@ -93,6 +99,7 @@ internal sealed class RowList : View
             else this.Paint(0, y, width, new TextLine(runs));
         }
 
+        if (HasLastLine) new OutOfView(top, rows.Count - top - PageRows).PaintRule(this, end);
         return true;
     }
 
@@ -101,7 +108,7 @@ internal sealed class RowList : View
         if (mouse.Position is not { } at || !(mouse.IsSingleClicked || mouse.IsDoubleClicked)) return base.OnMouseEvent(mouse);
         SetFocus();
         var row = top + at.Y - FirstRow;
-        if (at.Y < FirstRow || row >= rows.Count) return true;
+        if (at.Y < FirstRow || at.Y >= FirstRow + PageRows || row >= rows.Count) return true;
         MoveTo(row);
         if (mouse.IsDoubleClicked) Pick();
         return true;

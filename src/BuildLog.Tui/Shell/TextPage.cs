@@ -7,6 +7,7 @@ namespace BuildLog.Tui.Shell;
 /// <summary>Text to read: wraps to its width and scrolls by keys and wheel.</summary>
 internal sealed partial class TextPage : View
 {
+    private const int LeastForWords = 3; // lines: of fewer, none gives way to words about the others
     private IReadOnlyList<TextLine> lines = [];
     private List<TextLine> wrapped = [];
     private int wrappedTo = -1;
@@ -61,10 +62,33 @@ internal sealed partial class TextPage : View
             this.Paint(Indent, y, width - Indent, line);
         }
 
-        if (top > 0) this.Paint(width - 1, 0, "▲", HasFocus ? Tone.Heading : Tone.Quiet);
-        if (top + height < wrapped.Count) this.Paint(width - 1, height - 1, "▼", HasFocus ? Tone.Heading : Tone.Quiet);
+        PaintMarks(width, height);
         return true;
     }
+
+    // At the right end of the first and the last line. A last line that leaves no room gives way to its mark, which then counts it: it is the first of the next page.
+    private void PaintMarks(int width, int height)
+    {
+        var tone = HasFocus ? Tone.Heading : Tone.Quiet;
+        var hidden = new OutOfView(top, wrapped.Count - top - height);
+        if (hidden.Above > 0) this.PaintAtEnd(0, width, FitsBeside(wrapped[top], hidden.AboveInWords, width) ? hidden.AboveInWords : "▲", tone);
+        if (hidden.Below <= 0) return;
+        if (height < LeastForWords)
+        {
+            this.PaintAtEnd(height - 1, width, "▼", tone);
+            return;
+        }
+
+        if (!FitsBeside(wrapped[top + height - 1], hidden.BelowInWords, width))
+        {
+            hidden = hidden with { Below = hidden.Below + 1 };
+            this.Paint(Indent, height - 1, new string(' ', width - Indent), Tone.Plain);
+        }
+
+        this.PaintAtEnd(height - 1, width, hidden.BelowInWords, tone);
+    }
+
+    private bool FitsBeside(TextLine line, string words, int width) => Viewport.Height >= LeastForWords && Indent + TextFit.Width(line.Text) + 2 + TextFit.Width(words) <= width;
 
     protected override bool OnMouseEvent(Mouse mouse)
     {

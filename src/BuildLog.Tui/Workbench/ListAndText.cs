@@ -12,20 +12,14 @@ internal sealed class ListAndText : View
     private const int RowsForText = 13;
 
     private readonly TextPage text = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly View rule = new() { Height = 1, Width = Dim.Fill() };
     private Func<int, int, IReadOnlyList<TextLine>> textOfRow = (_, _) => [];
     private int rows;
 
     public ListAndText()
     {
         CanFocus = true;
-        rule.DrawingContent += (_, e) =>
-        {
-            rule.Paint(0, 0, new string('╌', rule.Viewport.Width), Tone.Quiet);
-            e.Cancel = true;
-        };
         List.RowChosen += (_, _) => ShowText();
-        Add(List, rule, text);
+        Add(List, text);
         SubViewLayout += (_, _) => Arrange();
         FrameChanged += (_, _) => ShowText();
     }
@@ -45,7 +39,7 @@ internal sealed class ListAndText : View
         SetNeedsLayout();
     }
 
-    // List, rule and text write every cell but the margin.
+    // List and text write every cell but the margin.
     protected override bool OnClearingViewport()
     {
         if (SideBySide) return base.OnClearingViewport();
@@ -61,7 +55,7 @@ internal sealed class ListAndText : View
 
     private void Arrange()
     {
-        rule.Visible = !SideBySide && rows > 0;
+        List.EndsInRule = !SideBySide;
         text.Visible = rows > 0;
         if (SideBySide)
         {
@@ -74,12 +68,11 @@ internal sealed class ListAndText : View
 
         // The list gets what it needs, but leaves the text at least as much, or what is enough for it.
         var most = Math.Max((Viewport.Height - 1) * 2 / 5, Viewport.Height - 1 - RowsForText);
-        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, most));
+        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, most)) + 1; // with its rule
         List.Width = Dim.Fill();
         List.Height = height;
-        rule.Y = height;
         text.X = 1;
-        text.Y = height + 1;
+        text.Y = height;
     }
 
     private void ShowText()

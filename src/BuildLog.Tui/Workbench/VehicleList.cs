@@ -27,7 +27,9 @@ internal sealed class VehicleList : View
     /// <summary>Another vehicle has been chosen.</summary>
     public event EventHandler<VehicleRow>? VehicleChosen;
 
-    private int CardsShown => Math.Max(1, (Viewport.Height - 1) / CardRows);
+    private int CardsShown => CardsIn(Viewport.Height - 1) >= vehicles.Count ? CardsIn(Viewport.Height - 1) : CardsIn(Viewport.Height - 2);
+
+    private static int CardsIn(int rows) => Math.Max(1, rows / CardRows);
 
     public void Show(IReadOnlyList<VehicleRow> newVehicles, long? chosenId)
     {
@@ -48,6 +50,7 @@ internal sealed class VehicleList : View
         this.Paint(0, 0, width, TextLine.Of(Spoken($" Vehicles {(vehicles.Count > 0 ? $"{vehicles.Count}" : "")}"), Tone.Quiet));
         this.PaintEmptyRows(1);
         for (var i = 0; i < CardsShown && top + i < vehicles.Count; i++) DrawCard(vehicles[top + i], 1 + (i * CardRows), width, top + i == row);
+        this.Paint(1, Viewport.Height - 1, TextFit.Cut(new OutOfView(top, vehicles.Count - top - CardsShown).InWords, width - 1), Tone.Quiet);
         return true;
     }
 

@@ -194,15 +194,15 @@ public sealed class FormScreenTests : IDisposable
         using var form = new FormScreen(new Form { Title = "Long", Entries = entries, Save = _ => SaveOutcome.Done });
         screen.Show(form);
         Assert.DoesNotContain("Entry 20", screen.Text, StringComparison.Ordinal);
-        Assert.Contains("↓ 10 more below", screen.Text, StringComparison.Ordinal);
-        Assert.DoesNotContain("more above", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("▼ 10 more", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" above", screen.Text, StringComparison.Ordinal);
 
         screen.Press([.. Enumerable.Repeat(Key.Tab, 10)]);
-        Assert.Contains("↑ 2 more above   ↓ 9 more below", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("▲ 2 above  ▼ 9 more", screen.Text, StringComparison.Ordinal);
 
         screen.Press([.. Enumerable.Repeat(Key.Tab, 9)]);
         Assert.Contains("Entry 20", screen.Text, StringComparison.Ordinal);
-        Assert.DoesNotContain("more below", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("▼", screen.Text, StringComparison.Ordinal);
         screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 19)]);
         Assert.Contains("Entry 1 ", screen.Text, StringComparison.Ordinal);
     }
