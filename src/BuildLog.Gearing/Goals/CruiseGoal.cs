@@ -83,6 +83,9 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     /// <summary>Reads a road speed with its unit: more than 0, at most 500 km/h.</summary>
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);
 
+    /// <summary>The same where a bare number has a unit: the one that is chosen on a screen.</summary>
+    public static Parsed<Typed> ReadSpeed(string text, Unit unitIfNone) => QuantityText.Read(text, Kind.Speed, unitIfNone).Then(Cruising);
+
     /// <summary>Reads an engine speed, a bare number as rev/min: from 50 to 20 000.</summary>
     public static Parsed<Typed> ReadEngineSpeed(string text) => QuantityText.ReadPlain(text, Kind.Rotation, Units.RevolutionPerMinute).Then(Turning);
 

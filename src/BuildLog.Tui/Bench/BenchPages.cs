@@ -20,25 +20,24 @@ internal static class BenchPages
     /// <summary>All of them. A new page gets its line here.</summary>
     /// <param name="shop">The record.</param>
     /// <param name="clock">Says which day it is.</param>
-    /// <param name="units">The units to show; null for metric ones.</param>
     /// <param name="forNow">What is chosen on the bench, shared with its acts; null for a bench of its own.</param>
-    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, UnitSystem? units = null, ForNow? forNow = null)
+    public static IReadOnlyList<VehiclePage> All(Shop shop, TimeProvider clock, ForNow? forNow = null)
     {
-        var (shown, chosen) = (units ?? UnitSystem.Metric, forNow ?? new());
+        var chosen = forNow ?? new();
         return
         [
             new FindingsPage(),
-            new SpeedsPage(new(shop, clock, shown, chosen.Speeds)),
-            new MeasuredPage(new SessionActs(shop, clock, shown)),
+            new SpeedsPage(new(shop, clock, chosen)),
+            new MeasuredPage(new SessionActs(shop, clock, chosen)),
             new GoalPage(),
             new HistoryPage(new FitmentActs(shop, clock)),
             new JobsPage(new JobsActs(shop, clock)),
             new PapersPage(new PapersActs(shop)),
             new DecisionsPage(new DecisionsActs(shop, clock)),
             new ChangesPage(new ChangesActs(shop, clock)),
-            new OptionsPage(new OptionsActs(shop, clock, shown, chosen.Search)),
-            new WantedPage(new WantedActs(shop, clock, shown)),
-            new PlansPage(new PlansActs(shop, clock, chosen.WhatIf)),
+            new OptionsPage(new OptionsActs(shop, clock, chosen)),
+            new WantedPage(new WantedActs(shop, clock, chosen)),
+            new PlansPage(new PlansActs(shop, clock, chosen)),
         ];
     }
 }

@@ -6,6 +6,9 @@ namespace BuildLog.Tui.Bench;
 /// <summary>What is chosen on the bench and stored nowhere, shared by the pages and the acts of the bench. It lasts as long as the program.</summary>
 public sealed class ForNow
 {
+    /// <summary>The units to show.</summary>
+    public UnitSystem Units { get; internal set; } = UnitSystem.Metric;
+
     /// <summary>What is tried without being stored.</summary>
     public WhatIf WhatIf { get; } = new();
 
@@ -13,5 +16,5 @@ public sealed class ForNow
     public SpeedsWish Speeds { get; } = new();
 
     /// <summary>What the page of options searches, and the sheet that names its ways out.</summary>
-    public SearchWish Search { get; } = new();
+    public SearchWish Search { get; init; } = new();
 }

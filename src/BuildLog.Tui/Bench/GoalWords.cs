@@ -10,30 +10,32 @@ public static class GoalWords
 {
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
-            [.. goals.Cruise.SelectMany(WithQuestion), .. Others(goals)],
+            [.. goals.Cruise.SelectMany(goal => WithQuestion(goal, units)), .. Others(goals, units)],
             [.. findings.SelectMany(finding => finding.Windows.Select(window => $"{finding.Title}: {Follows(window, units.Shown(window.Unit))}"))]);
 
-    private static IEnumerable<string> Others(OwnersGoals goals)
+    private static IEnumerable<string> Others(OwnersGoals goals, UnitSystem units)
     {
-        if (goals.Hill is { } hill) yield return Spoken($"Hold a hill of {hill.Gradient.InWords} at {hill.Speed.InWords} in {(hill.Gear is null ? Spoken("top gear") : Spoken($"gear {hill.Gear}"))}.");
+        if (goals.Hill is { } hill) yield return Spoken($"Hold a hill of {hill.Gradient.InWords} at {units.InWords(hill.Speed)} in {(hill.Gear is null ? Spoken("top gear") : Spoken($"gear {hill.Gear}"))}.");
         if (goals.HillStart is { } start) yield return Spoken($"Start on a hill of {start.Gradient.InWords}.");
-        if (goals.TopSpeed is { } top) yield return Spoken($"Top speed of {top.Speed.InWords} or more.");
+        if (goals.TopSpeed is { } top) yield return Spoken($"Top speed of {units.InWords(top.Speed)} or more.");
         if (goals.OverallLow is { } low) yield return Spoken($"Overall low ratio of {low.Ratio.InWords} or more.");
-        if (goals.TyreDiameter is { } diameter) yield return Spoken($"Tyres of {diameter.Most.InWords} across or less.");
-        if (goals.TyreWidth is { } width) yield return Spoken($"Tyres of {width.Most.InWords} width or less.");
-        if (goals.Track is { } track) yield return Spoken($"Track of {track.Most.InWords} or less.");
+        if (goals.TyreDiameter is { } diameter) yield return Spoken($"Tyres of {units.InWords(diameter.Most)} across or less.");
+        if (goals.TyreWidth is { } width) yield return Spoken($"Tyres of {units.InWords(width.Most)} width or less.");
+        if (goals.Track is { } track) yield return Spoken($"Track of {units.InWords(track.Most)} or less.");
     }
 
     /// <summary><c>Cruise at 110 km/h in top gear with 2400 rev/min; 2280 to 2520 rev/min will do.</c></summary>
-    public static string InWords(CruiseGoal goal)
+    /// <param name="goal">The goal.</param>
+    /// <param name="units">The units to show; null for the owner's own, as on a build sheet.</param>
+    public static string InWords(CruiseGoal goal, UnitSystem? units = null)
     {
         var (rpm, gear) = (Units.RevolutionPerMinute, goal.Gear is null ? Spoken("top gear") : Spoken($"gear {goal.Gear}"));
         var wish = double.IsFinite(goal.Wanted.Low) ? Spoken($"{Rounded.WithUnit(Rounded.Exact(rpm.FromBase(goal.EngineSpeed.Value)), rpm)}; {goal.Wanted.InWords(rpm)} will do") : goal.Wanted.InWords(rpm);
-        return Spoken($"Cruise at {goal.Speed.InWords} in {gear} with {wish}.");
+        return Spoken($"Cruise at {units?.InWords(goal.Speed) ?? goal.Speed.InWords} in {gear} with {wish}.");
     }
 
     /// <summary>The same, and whether it is meant where that is doubtful.</summary>
-    public static IReadOnlyList<string> WithQuestion(CruiseGoal goal) => goal.Question is { } question ? [InWords(goal), $"? {question}"] : [InWords(goal)];
+    public static IReadOnlyList<string> WithQuestion(CruiseGoal goal, UnitSystem units) => goal.Question is { } question ? [InWords(goal, units), $"? {question}"] : [InWords(goal, units)];
 
     private static string Follows(PartWindow window, Unit unit)
         => window switch

@@ -49,11 +49,11 @@ public static class MeasurementsWords
         GearCountSession count => Result(count),
         RollOutSession roll => Result(roll, units),
         TeethSession teeth => Result(teeth),
-        LoadedRadiusSession radius => Result(radius),
-        BoltCircleSession circle => Result(circle),
+        LoadedRadiusSession radius => Result(radius, units),
+        BoltCircleSession circle => Result(circle, units),
         ShaftAnglesSession angles => Result(angles),
-        WeighbridgeSession weighing => Result(weighing),
-        SpeedometerRunSession run => Result(run),
+        WeighbridgeSession weighing => Result(weighing, units),
+        SpeedometerRunSession run => Result(run, units),
         _ => throw new ArgumentException($"A {session.Method} has no words yet.", nameof(session)),
     };
 
@@ -100,12 +100,12 @@ public static class MeasurementsWords
     private static SessionResult Result(RollOutSession session, UnitSystem units)
     {
         var roll = session.Result();
-        string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {AsWritten.InWords(session.Pressure, Units.Bar)}")] : [];
+        string[] pressure = session.Pressure.Length > 0 ? [Spoken($"pressure {units.InWords(session.Pressure, Kind.Pressure)}")] : [];
         return new(
             roll.RollingCircumference, units.Length, roll.How.Loaded ? [.. RollOutWords.Doubts(roll)] : RollOutWords.Live(roll, units),
             [
                 session.Loaded ? Spoken("carrying the vehicle") : Spoken($"rolled loose, {Rounded.Value(roll.Measured, units.Length)} a turn, less under load"),
-                Spoken($"tape good to {LengthReadings.InWords(session.Tape)}"),
+                Spoken($"tape good to {units.InWords(session.Tape, Kind.Length, Units.Millimetre)}"),
                 .. pressure,
                 .. Circumstances(session),
             ]);
@@ -117,18 +117,20 @@ public static class MeasurementsWords
         return new(teeth.ToMeasured(), Units.One, session.Component is AxleComponent axle ? [TeethForm.Says(axle, teeth)] : [], [Spoken($"counted {session.Readings.Count} times"), .. Circumstances(session)]);
     }
 
-    private static SessionResult Result(LoadedRadiusSession session)
+    private static SessionResult Result(LoadedRadiusSession session, UnitSystem units)
     {
         var radius = session.Result();
-        return new(radius, Units.Millimetre, LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius), [Spoken($"tool good to {LengthReadings.InWords(session.Tape)}"), .. Circumstances(session)]);
+        return new(
+            radius, units.Shown(Units.Millimetre), LoadedRadiusForm.Says((session.Component as WheelSetComponent)?.Size, radius, units),
+            [Spoken($"tool good to {units.InWords(session.Tape, Kind.Length, Units.Millimetre)}"), .. Circumstances(session)]);
     }
 
-    private static SessionResult Result(BoltCircleSession session)
+    private static SessionResult Result(BoltCircleSession session, UnitSystem units)
     {
         var circle = session.Result();
         return new(
-            circle, Units.Millimetre, BoltCircleForm.Says(session.Studs, circle),
-            [Spoken($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), Spoken($"tool good to {LengthReadings.InWords(session.Tape)}"), .. Circumstances(session)]);
+            circle, units.Shown(Units.Millimetre), BoltCircleForm.Says(session.Studs, circle),
+            [Spoken($"{session.Studs} studs, {BoltCircleForm.InWords(session.Between)}"), Spoken($"tool good to {units.InWords(session.Tape, Kind.Length, Units.Millimetre)}"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(ShaftAnglesSession session)
@@ -137,17 +139,17 @@ public static class MeasurementsWords
         return new(front.Compound, Units.Degree, PropshaftAnglesForm.Says(front, rear), [.. Circumstances(session)]) { Of = Spoken("front joint") };
     }
 
-    private static SessionResult Result(WeighbridgeSession session)
+    private static SessionResult Result(WeighbridgeSession session, UnitSystem units)
     {
         var weighing = session.Result();
         var (mass, of) = weighing.Whole is { } whole ? (whole, "") : weighing.Front is { } front ? (front, Spoken("front")) : (weighing.Rear!, Spoken("rear"));
-        return new(mass, Units.Kilogram, WeighbridgeForm.Says(weighing), [Spoken($"plate reads to {AsWritten.InWords(session.Step, Units.Kilogram)}"), .. Circumstances(session)]) { Of = of };
+        return new(mass, units.Mass, WeighbridgeForm.Says(weighing, units), [Spoken($"plate reads to {units.InWords(session.Step, Kind.Mass)}"), .. Circumstances(session)]) { Of = of };
     }
 
-    private static SessionResult Result(SpeedometerRunSession session)
+    private static SessionResult Result(SpeedometerRunSession session, UnitSystem units)
     {
         var run = session.Result();
-        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [Spoken($"true distance good to {AsWritten.Numbers(session.Tape)}"), Spoken($"odometer read to {AsWritten.Numbers(session.Step)}"), .. Circumstances(session)]) { Of = Spoken("of the truth") };
+        return new(run.Share, Units.One, SpeedometerRunForm.Says(run), [Spoken($"true distance good to {units.InWords(session.Tape, Kind.Length)}"), Spoken($"odometer read to {units.InWords(session.Step, Kind.Length)}"), .. Circumstances(session)]) { Of = Spoken("of the truth") };
     }
 
     private static IEnumerable<string> Circumstances(Session session)

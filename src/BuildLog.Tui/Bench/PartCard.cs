@@ -21,7 +21,7 @@ internal static class PartCard
         [
             .. Section(Spoken("Numbers"), fitted.Numbers.Where(number => number.Position == position).Select(number => Number(number, units))),
             .. Section(Spoken("Read off it"), [.. life.Numbers.Select(number => number.ToString() ?? ""), .. part.SerialNumber.Length > 0 ? [part.SerialNumber] : Array.Empty<string>()]),
-            .. Section(Spoken("Where it has been"), life.Service.Select(Service)),
+            .. Section(Spoken("Where it has been"), life.Service.Select(time => Service(time, units))),
             .. Section(Spoken("Measured on it"), life.Sessions.Select(session => $"{DayText.InShort(session.Date)}  {session.Method}")),
             .. Section(Spoken("Cost"), life.Costs.Select(cost => $"{DayText.InShort(cost.Date)}  {cost.Amount}  {cost.What}")),
         ];
@@ -44,9 +44,9 @@ internal static class PartCard
     private static string Says(Known known, Unit unit, UnitSystem units)
         => $"{Rounded.Converted(known.Value, unit, units.Shown(unit))} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
 
-    private static string Service(Data.Components.TimeFitted time)
+    private static string Service(Data.Components.TimeFitted time, UnitSystem units)
     {
-        var distance = time.Distance is { } way ? $", {(way.IsAtLeast ? Spoken("at least ") : "")}{Rounded.Fixed(way.Metres / 1000, 0)} km" : "";
+        var distance = time.Distance is { } way ? $", {(way.IsAtLeast ? Spoken("at least ") : "")}{Rounded.WithUnit(Rounded.Fixed(units.Distance.FromBase(way.Metres), 0), units.Distance)}" : "";
         return $"{time.Fitment.Vehicle.Name}, {time.Fitment}{distance}";
     }
 }

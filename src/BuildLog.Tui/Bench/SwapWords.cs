@@ -25,9 +25,5 @@ internal static class SwapWords
     private static string Shown(Measured atHundred, UnitSystem units)
         => Rounded.Value(atHundred * (units.RoundSpeed / 100 * (units.Speed.Factor / Units.KilometrePerHour.Factor)), units.Speed);
 
-    private static string Length(Measured change, UnitSystem units)
-    {
-        var unit = units.Shown(Units.Millimetre);
-        return Rounded.WithUnit(Rounded.Fixed(Math.Abs(unit.FromBase(change.Value)), unit == Units.Millimetre ? 0 : 1), unit);
-    }
+    private static string Length(Measured change, UnitSystem units) => units.ToACaliper(Math.Abs(change.Value));
 }

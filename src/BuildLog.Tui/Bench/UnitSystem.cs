@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Bench;
 
@@ -8,6 +9,9 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
     public static readonly UnitSystem Metric = new(Units.Metre, Units.KilometrePerHour);
 
     public static readonly UnitSystem Imperial = new(Units.Inch, Units.MilePerHour);
+
+    /// <summary>A way that was driven.</summary>
+    public Unit Distance => IsImperial ? Units.Mile : Units.Kilometre;
 
     public Unit Mass => IsImperial ? Units.Pound : Units.Kilogram;
 
@@ -26,6 +30,7 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
     /// <summary>The unit to show for one that a result is worded in. In the metric one, what is measured with a caliper stays in millimetres; rims are sold in inches in both.</summary>
     public Unit Shown(Unit unit) => unit.Kind switch
     {
+        Kind.Length when unit == Units.Kilometre || unit == Units.Mile => Distance,
         Kind.Length when unit != Units.Inch => !IsImperial && unit == Units.Millimetre ? unit : Length,
         Kind.Speed => Speed,
         Kind.Mass => Mass,
@@ -34,4 +39,25 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
         Kind.Force => Force,
         _ => unit,
     };
+
+    /// <summary>A quantity as it was typed where its unit is of this system, else what it is in this one: <c>70 mph</c> is told as <c>112.7 km/h</c>.</summary>
+    public string InWords(Typed typed)
+        => Has(typed.Unit) ? typed.InWords : OtherUnits.Converted(typed) ?? typed.InWords;
+
+    /// <summary>The same of a text of the record; one that cannot be read is told as it stands.</summary>
+    public string InWords(string text, Kind kind, Unit? unitIfNone = null)
+        => QuantityText.Read(text, kind, unitIfNone).Understood(out var typed) ? InWords(typed) : text;
+
+    /// <summary>A road speed with its unit, as it goes into the record: of a bare number it is the one of this system.</summary>
+    public string WithUnit(string speed)
+        => QuantityText.Read(speed, Kind.Speed, Speed).Understood(out var typed) && typed.IsBare ? $"{typed.Text} {Speed}" : speed;
+
+    /// <summary>A short length to the millimetre, or to a tenth of an inch.</summary>
+    public string ToACaliper(double metres)
+    {
+        var unit = Shown(Units.Millimetre);
+        return Rounded.WithUnit(Rounded.Fixed(unit.FromBase(metres), unit == Units.Millimetre ? 0 : 1), unit);
+    }
+
+    private bool Has(Unit unit) => OtherUnits.IsImperial(unit) is not { } imperial || imperial == IsImperial;
 }

@@ -23,17 +23,23 @@ namespace BuildLog.Tui.Bench;
 /// <summary>What the workbench's keys do to the record: ask, store, show what the record now says.</summary>
 /// <param name="shop">The record.</param>
 /// <param name="clock">Says which day it is.</param>
-/// <param name="units">The units to show.</param>
+/// <param name="units">The units to begin with.</param>
 /// <param name="banner">One line that explains a special state of the shop; null for none.</param>
 /// <param name="pad">Where unsaved counts are kept.</param>
 /// <param name="forNow">What is chosen on the bench without being stored, shared with its pages.</param>
 public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem units, string? banner = null, Scratchpad? pad = null, ForNow? forNow = null) : IWorkbenchActs
 {
     private readonly TallyActs tallies = new(pad ?? new Scratchpad());
-    private readonly ForNow forNow = forNow ?? new();
+    private readonly ForNow forNow = In(units, forNow ?? new());
     private readonly ConcurrentDictionary<long, VerdictCounts> judged = new(); // as far as they have been read
     private int revision;
     private VehicleOnBench? onBench; // as last shown
+
+    private static ForNow In(UnitSystem units, ForNow forNow)
+    {
+        forNow.Units = units;
+        return forNow;
+    }
 
     private DateOnly Today => clock.Today();
 
@@ -81,7 +87,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     }
 
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box)
-        => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.FindVehicle(vehicleId), position, Today, units) : [];
+        => Enum.TryParse<Position>(box.Position, out var position) ? PartCard.Of(shop, shop.FindVehicle(vehicleId), position, Today, forNow.Units) : [];
 
     public void Undo(IWorkbenchView view) => GoThrough(view, () => Told(Spoken("Taken back"), shop.Undo()));
 
@@ -89,9 +95,9 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     public void SwitchUnits(IWorkbenchView view)
     {
-        units = units == UnitSystem.Metric ? UnitSystem.Imperial : UnitSystem.Metric;
+        forNow.Units = forNow.Units == UnitSystem.Metric ? UnitSystem.Imperial : UnitSystem.Metric;
         view.Show(Model(view.Model.Chosen?.Id));
-        view.Say(units == UnitSystem.Metric ? Spoken("Lengths in metres, speeds in km/h.") : Spoken("Lengths in inches, speeds in mph."));
+        view.Say(forNow.Units == UnitSystem.Metric ? Spoken("Lengths in metres, speeds in km/h.") : Spoken("Lengths in inches, speeds in mph."));
     }
 
     public void NewVehicle(IWorkbenchView view)
@@ -118,6 +124,13 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (said is not null) ShowAndSay(view, vehicle.Id, said, withNext: true);
     }
 
+    public void TakeOff(IWorkbenchView view, string? position)
+    {
+        if (Chosen(view) is not { } vehicle || !Enum.TryParse<Position>(position, out var place)) return;
+        if (shop.DrivelineOn(vehicle, Today).At(place) is null) view.Say(Spoken($"Nothing is fitted as {place.InWords()}."));
+        else if (new FitActs(shop, vehicle, place, Today).TakeOff(view) is { } said) ShowAndSay(view, vehicle.Id, said, withNext: true);
+    }
+
     public void CountTurns(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
@@ -134,21 +147,21 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         var none = Spoken($"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.");
         if (Which<WheelSetComponent>(view, vehicle, Spoken("Roll which tyres?"), none, Position.Tyres, Position.FrontTyres) is not { } wheels) return;
 
-        if (tallies.RollOut(view, wheels, Today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
+        if (tallies.RollOut(view, wheels, Today, forNow.Units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, Spoken($"Kept: the roll-out of {wheels.Name}."));
     }
 
     public void Measure(IWorkbenchView view, SessionKind? kind = null)
     {
         if (Chosen(view) is not { } vehicle) return;
-        if (new MeasureActs(shop, tallies, units).Run(view, vehicle, Today, kind) is { } said) ShowAndSay(view, vehicle.Id, said);
+        if (new MeasureActs(shop, tallies, forNow.Units).Run(view, vehicle, Today, kind) is { } said) ShowAndSay(view, vehicle.Id, said);
     }
 
     public void EditGoal(IWorkbenchView view)
     {
         if (Chosen(view) is not { } vehicle) return;
         var gears = shop.DrivelineOn(vehicle, Today).Driveline.Steps.Select(step => step.Name).ToList();
-        if (new GoalActs(shop, vehicle, gears).Run(view) is { } said) ShowAndSay(view, vehicle.Id, said, withNext: true);
+        if (new GoalActs(shop, vehicle, gears, forNow.Units).Run(view) is { } said) ShowAndSay(view, vehicle.Id, said, withNext: true);
     }
 
     public void WriteSheet(IWorkbenchView view)
@@ -156,7 +169,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (Chosen(view) is not { } vehicle) return;
         var bench = VehicleOnBench.Read(shop, vehicle, Today);
         string? said = null;
-        if (view.Fill(SheetForm.For(shop, bench, units, clock, forNow.Search, view, outcome => said = outcome)) && said is not null) view.Say(said);
+        if (view.Fill(SheetForm.For(shop, bench, forNow.Units, clock, forNow.Search, view, outcome => said = outcome)) && said is not null) view.Say(said);
     }
 
     public void Remove(IWorkbenchView view)
@@ -225,7 +238,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     private VehicleModel Shown(VehicleOnBench bench)
     {
         var tried = forNow.WhatIf.On(bench, shop);
-        var model = tried.ToModel(units, forNow.Speeds);
+        var model = tried.ToModel(forNow.Units, forNow.Speeds);
         return ReferenceEquals(tried, bench) ? model : model with { Facts = Spoken("WHAT IF: not stored; page Plans, d drops it") };
     }
 }

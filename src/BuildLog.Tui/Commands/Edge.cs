@@ -78,7 +78,7 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
     [MethodImpl(MethodImplOptions.NoInlining)]
     private int Show(ParseResult parse, Shop shop, WorkbenchActs acts, Scratchpad pad, ForNow forNow, ReadAhead<WhatNowRow> firstPage) => WorkbenchStart.Run(
         acts,
-        () => BenchPages.All(shop, clock, common.UnitsOf(parse), forNow),
+        () => BenchPages.All(shop, clock, forNow),
         ErrorLog.Usual(),
         pad,
         () => parse.GetValue(common.Demo) ? DemoWelcome : shop.NotWritable ?? BackUpForTheDay(parse, shop),

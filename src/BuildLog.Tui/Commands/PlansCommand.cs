@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Commands;
@@ -28,7 +29,7 @@ internal sealed class PlansCommand : Command
 
         using var shop = edge.OpenShop(parse);
         var found = vehicle.Find(shop, parse);
-        var acts = new PlansActs(shop, edge.Clock, new WhatIf());
+        var acts = new PlansActs(shop, edge.Clock, new ForNow());
         IReadOnlyList<PlanRow> rows = name is null ? acts.Read(found.Id).Rows : [Reading.Blaming(reject.Name, () => acts.Reject(found.Id, name, rule))];
         return new(
             new JsonObject { ["vehicle"] = found.Name, ["plans"] = Json.Array(rows, ToJson) },

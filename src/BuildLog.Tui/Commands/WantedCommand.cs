@@ -22,7 +22,7 @@ internal sealed class WantedCommand : Command
     {
         using var shop = edge.OpenShop(parse);
         var found = vehicle.Find(shop, parse);
-        var rows = new WantedActs(shop, edge.Clock, edge.Common.UnitsOf(parse)).Read(found.Id).Rows;
+        var rows = new WantedActs(shop, edge.Clock, new() { Units = edge.Common.UnitsOf(parse) }).Read(found.Id).Rows;
         var hunts = rows.GroupBy(row => row.WantedId).ToList();
         return new(
             new JsonObject { ["vehicle"] = found.Name, ["wanted"] = Json.Array(hunts, hunt => ToJson([.. hunt])) },

@@ -80,7 +80,7 @@ internal sealed class WhatIfCommand : Command
             Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
         }
 
-        return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), Commands.Answer.Wrapped(ToText(bench, tried, rejected, parse.GetValue(keep))));
+        return new(ToJson(bench, tried, rejected, parse.GetValue(keep)), Commands.Answer.Wrapped(ToText(bench, tried, rejected, parse.GetValue(keep), edge.Common.UnitsOf(parse))));
     }
 
     // As in a search, the axle is the one that drives.
@@ -112,9 +112,9 @@ internal sealed class WhatIfCommand : Command
         ["counts"] = Json.Counts(Gearing.Options.VerdictCounts.Of(bench.Findings)),
     };
 
-    private static IEnumerable<string> ToText(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept)
+    private static IEnumerable<string> ToText(VehicleOnBench before, VehicleOnBench after, RejectedBefore? rejected, string? kept, UnitSystem units)
     {
-        if (WhatIfForm.CruiseIn(before, after) is { } cruise) yield return cruise;
+        if (WhatIfForm.CruiseIn(before, after, units) is { } cruise) yield return cruise;
         yield return Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}.");
         if (rejected is not null) yield return $"! {rejected.Says}";
         foreach (var finding in after.Findings.Where(finding => finding.Verdict != Verdict.Fits)) yield return $"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  {finding.Says}";

@@ -7,6 +7,8 @@ public static class OtherUnits
 {
     private const int Figures = 4;
 
+    private static readonly HashSet<string> Imperial = new(["in", "ft", "mi", "mph", "lb", "psi", "lb·ft", "hp", "sq ft", "lbf"], StringComparer.Ordinal);
+
     private static readonly IReadOnlyDictionary<string, string> Other = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["mm"] = "in",
@@ -43,18 +45,19 @@ public static class OtherUnits
 
     /// <summary><c>= 4.5 in</c> for 114.3 mm; of a bare number the unit it was taken in as well; null for what every system writes alike.</summary>
     public static string? InWords(Typed typed)
-        => string.Join(' ', new[] { typed is { IsBare: true, Unit.Symbol.Length: > 0 } ? In(typed, typed.Unit) : null, InOther(typed) }.OfType<string>()) is { Length: > 0 } words ? words : null;
+        => string.Join(' ', new[] { typed is { IsBare: true, Unit.Symbol.Length: > 0 } ? In(typed, typed.Unit) : null, Converted(typed) }.OfType<string>().Select(words => $"= {words}")) is { Length: > 0 } said ? said : null;
 
-    private static string? InOther(Typed typed)
-    {
-        if (!Other.TryGetValue(typed.Unit.Symbol, out var symbol)) return null;
-        return In(typed, Units.Of(typed.Unit.Kind).First(each => each.Symbol == symbol));
-    }
+    /// <summary>What it is in the other system, <c>4.5 in</c> for 114.3 mm; null for what every system writes alike.</summary>
+    public static string? Converted(Typed typed)
+        => Other.TryGetValue(typed.Unit.Symbol, out var symbol) ? In(typed, Units.Of(typed.Unit.Kind).First(each => each.Symbol == symbol)) : null;
+
+    /// <summary>Whether a unit is one of inches, pounds and miles, or of metres and kilograms; null for one of both.</summary>
+    public static bool? IsImperial(Unit unit) => Other.ContainsKey(unit.Symbol) ? Imperial.Contains(unit.Symbol) : null;
 
     private static string In(Typed typed, Unit unit)
         => typed.StandardUncertainty > 0
-            ? $"= {Rounded.WithInterval(typed.ToMeasured(Spoken("as typed")), unit)}"
-            : $"= {Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit)}";
+            ? Rounded.WithInterval(typed.ToMeasured(Spoken("as typed")), unit)
+            : Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit);
 
     // Four figures tell a tape's millimetre; zeros behind the last of them say nothing.
     private static string ToFigures(double value)

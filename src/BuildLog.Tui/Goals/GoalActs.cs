@@ -1,12 +1,13 @@
 using BuildLog.Data;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Goals;
 
 /// <summary>Sets, changes and takes out what the owner wants of a vehicle.</summary>
-internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string> gears)
+internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string> gears, UnitSystem units)
 {
     private const string Cruise = "cruise";
     private const string Hill = "hill";
@@ -19,10 +20,10 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
         return host.Choose(Spoken($"What should {vehicle.Name} do?"), [.. Options(goals)]) switch
         {
             null => null,
-            Cruise => Set(host, goals.OfType<CruiseGoalEntry>().FirstOrDefault(), () => new CruiseGoalEntry(vehicle), (goal, save) => GoalForm.For(goal, gears, save)),
-            Hill => Set(host, goals.OfType<HillGoalEntry>().FirstOrDefault(), () => new HillGoalEntry(vehicle), (goal, save) => HillForm.For(goal, gears, save)),
+            Cruise => Set(host, goals.OfType<CruiseGoalEntry>().FirstOrDefault(), () => new CruiseGoalEntry(vehicle), (goal, save) => GoalForm.For(goal, gears, save, units)),
+            Hill => Set(host, goals.OfType<HillGoalEntry>().FirstOrDefault(), () => new HillGoalEntry(vehicle), (goal, save) => HillForm.For(goal, gears, save, units)),
             var limit when Enum.TryParse<Limited>(limit, out var limited) => Set(
-                host, goals.OfType<LimitGoalEntry>().FirstOrDefault(goal => goal.Limited == limited), () => new LimitGoalEntry(vehicle, limited), LimitForm.For),
+                host, goals.OfType<LimitGoalEntry>().FirstOrDefault(goal => goal.Limited == limited), () => new LimitGoalEntry(vehicle, limited), (goal, save) => LimitForm.For(goal, save, units)),
             var taken => TakeOut(goals.First(goal => IdOf(goal) == taken)),
         };
     }

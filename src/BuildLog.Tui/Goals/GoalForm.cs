@@ -11,19 +11,14 @@ public static class GoalForm
     /// <param name="goal">A new goal, or one to be changed.</param>
     /// <param name="gears">What the driver can select, as the choice of gear; empty while no gearbox is fitted.</param>
     /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
-    public static Form For(CruiseGoalEntry goal, IReadOnlyList<string> gears, Action<Action<CruiseGoalEntry>> save) => new()
+    /// <param name="units">The units to show; null for metric ones.</param>
+    public static Form For(CruiseGoalEntry goal, IReadOnlyList<string> gears, Action<Action<CruiseGoalEntry>> save, UnitSystem? units = null) => new()
     {
         Title = Spoken("Cruise goal"),
         HelpPage = "Goal",
         Entries =
         [
-            new TextEntry("speed", Spoken("Road speed"))
-            {
-                Initial = goal.Speed,
-                Hint = Spoken("such as 110 km/h or 70 mph"),
-                Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed),
-                Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed),
-            },
+            RoadSpeedEntry.Of(goal.Speed, Spoken("such as 110 km/h or 70 mph"), units ?? UnitSystem.Metric),
             new TextEntry("engine", Spoken("Engine speed"))
             {
                 Initial = goal.EngineSpeed,
@@ -39,10 +34,10 @@ public static class GoalForm
             },
             GearEntry.Of(goal.Gear, gears),
         ],
-        Echo = values => CruiseGoal.Read(values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)).Understood(out var understood)
-            ? GoalWords.WithQuestion(understood)
+        Echo = values => CruiseGoal.Read(RoadSpeedEntry.In(values, units ?? UnitSystem.Metric), values["engine"], values["tolerance"], GearEntry.In(values)).Understood(out var understood)
+            ? GoalWords.WithQuestion(understood, units ?? UnitSystem.Metric)
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (values["speed"], values["engine"], values["tolerance"], GearEntry.In(values)))),
+            (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (RoadSpeedEntry.In(values, units ?? UnitSystem.Metric), values["engine"], values["tolerance"], GearEntry.In(values)))),
     };
 }

@@ -1,6 +1,7 @@
 using BuildLog.Data.Goals;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Goals;
@@ -8,22 +9,27 @@ namespace BuildLog.Tui.Goals;
 /// <summary>Asks for one limit that the owner sets: at least so much, or at most.</summary>
 public static class LimitForm
 {
-    public static Form For(LimitGoalEntry goal, Action<Action<LimitGoalEntry>> save)
+    /// <param name="goal">A new limit, or one to be changed.</param>
+    /// <param name="save">Stores it with the edit applied; refusals stay in the form.</param>
+    /// <param name="units">The units to show; null for metric ones.</param>
+    public static Form For(LimitGoalEntry goal, Action<Action<LimitGoalEntry>> save, UnitSystem? units = null)
     {
         var (says, example, refusal) = Asked(goal.Limited);
+        var shown = units ?? UnitSystem.Metric;
+        string Meant(FormValues values) => goal.Limited == Limited.TopSpeed ? shown.WithUnit(values["limit"]) : values["limit"];
         return new()
         {
             Title = Spoken($"Limit: {goal.Limited.InWords()}"),
             HelpPage = "Goal",
-            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = Spoken($"such as {example}"), Check = values => refusal(values["limit"])?.Sentence, Echo = OtherUnits.Of("limit", text => Quantity(goal.Limited, text)) }],
-            Save = values => Forms.Checks.Try(() => save(edited => edited.Limit = values["limit"])),
+            Entries = [new TextEntry("limit", says) { Initial = goal.Limit, Hint = Spoken($"such as {example}"), Check = values => refusal(Meant(values))?.Sentence, Echo = OtherUnits.Of("limit", text => Quantity(goal.Limited, text, shown)) }],
+            Save = values => Forms.Checks.Try(() => save(edited => edited.Limit = Meant(values))),
         };
     }
 
     // What has a unit is said in the other system; ratios and gradients are the same everywhere.
-    private static Parsed<Typed> Quantity(Limited limited, string text) => limited switch
+    private static Parsed<Typed> Quantity(Limited limited, string text, UnitSystem units) => limited switch
     {
-        Limited.TopSpeed => CruiseGoal.ReadSpeed(text),
+        Limited.TopSpeed => CruiseGoal.ReadSpeed(text, units.Speed),
         Limited.TyreDiameter or Limited.TyreWidth or Limited.Track => QuantityText.ReadPlain(text, Kind.Length),
         _ => QuantityText.ReadPlain(text, Kind.Number),
     };

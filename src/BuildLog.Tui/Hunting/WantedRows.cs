@@ -18,11 +18,11 @@ internal static class WantedRows
     {
         var isOverdue = wanted.State == WantedState.Hunting && wanted.Deadline < day;
         var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted).ToList() : [];
-        var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(WantedWindows.InWords) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
+        var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(window => window.InWords(units)) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
         return new(
             wanted.Id, null, wanted.Title, string.Join("; ", says), wanted.Most is { } most ? Spoken($"to {most}") : "", null, isOverdue ? Spoken("overdue") : wanted.State.InWords(),
             [
-                .. wanted.Windows.Select(window => Spoken($"kept with this hunt: {window.Quantity.InWords()} {window.InWords()}")),
+                .. wanted.Windows.Select(window => Spoken($"kept with this hunt: {window.Quantity.InWords()} {window.InWords(units)}")),
                 .. wanted.State == WantedState.Hunting && WantedWindows.Doubt(today, wanted.Windows, units) is { } doubt ? (string[])[doubt] : [],
                 .. today.Select(window => Spoken($"what would do today: {WindowWords.Of(window, units)}")),
                 .. wanted.MustHaves.Select(must => Spoken($"must have {must.What}: {must.Text}")),

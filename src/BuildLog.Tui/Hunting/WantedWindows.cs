@@ -70,14 +70,18 @@ internal static class WantedWindows
         => Quantity(part) is { } of && !part.Window.IsEmpty ? Kept(of, part.Window) : null;
 
     /// <summary><c>2.85 to 3.21</c>, <c>at most 3.21</c>.</summary>
-    public static string InWords(this WantedWindow window) => (window.Low.Length, window.High.Length) switch
+    public static string InWords(this WantedWindow window, UnitSystem units)
     {
-        (0, _) => Spoken($"at most {window.InWords(window.High)}"),
-        (_, 0) => Spoken($"at least {window.InWords(window.Low)}"),
-        _ => Spoken($"{WithoutUnit(window.InWords(window.Low), window.InWords(window.High))} to {window.InWords(window.High)}"),
-    };
+        string In(string side) => side.Length == 0 ? "" : units.InWords(window.Quantity.Read(side).OrRefuse());
 
-    private static string InWords(this WantedWindow window, string side) => window.Quantity.Read(side).OrRefuse().InWords;
+        var (low, high) = (In(window.Low), In(window.High));
+        return (low.Length, high.Length) switch
+        {
+            (0, _) => Spoken($"at most {high}"),
+            (_, 0) => Spoken($"at least {low}"),
+            _ => Spoken($"{WithoutUnit(low, high)} to {high}"),
+        };
+    }
 
     // "1.862 m to 2.057 m" names its unit once.
     private static string WithoutUnit(string low, string high)

@@ -45,7 +45,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         foreach (var wheels in new[] { Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<WheelSetComponent>())
         {
             yield return new(SessionKind.RollOut, Spoken($"roll-out of {wheels.Name}"), () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
-            yield return new(SessionKind.LoadedRadius, Spoken($"loaded radius of {wheels.Name}"), () => view.Fill(LoadedRadiusForm.For(wheels, today, edit => shop.Add(new LoadedRadiusSession(wheels, vehicle), edit))));
+            yield return new(SessionKind.LoadedRadius, Spoken($"loaded radius of {wheels.Name}"), () => view.Fill(LoadedRadiusForm.For(wheels, today, edit => shop.Add(new LoadedRadiusSession(wheels, vehicle), edit), units: units)));
         }
 
         foreach (var shaft in new[] { Position.Propshaft, Position.FrontPropshaft }.Select(fitted.At).OfType<PropshaftComponent>().Where(shaft => shaft.Pieces.Count < 2))
@@ -53,8 +53,8 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         foreach (var bolted in new[] { Position.RearAxle, Position.FrontAxle, Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<BoltedComponent>())
             yield return new(SessionKind.BoltCircle, Spoken($"bolt circle of {bolted.Name}"), () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
 
-        yield return new(SessionKind.Weighbridge, Spoken("weighbridge"), () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit))));
-        yield return new(SessionKind.RoadTest, Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit))));
+        yield return new(SessionKind.Weighbridge, Spoken("weighbridge"), () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit), units: units)));
+        yield return new(SessionKind.RoadTest, Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit), units: units)));
         yield return new(SessionKind.SpeedometerRun, Spoken("speedometer run"), () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
     }
 

@@ -5,6 +5,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using Drive = BuildLog.Data.RoadTests.RoadTest;
 
@@ -18,7 +19,8 @@ public static class RoadTestForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the drive with the edit applied.</param>
     /// <param name="known">The drive that is put right.</param>
-    public static Form For(Vehicle vehicle, Func<DateOnly, Driveline> fittedOn, DateOnly today, Action<Action<Drive>> save, Drive? known = null) => new()
+    /// <param name="units">The units to show; null for metric ones.</param>
+    public static Form For(Vehicle vehicle, Func<DateOnly, Driveline> fittedOn, DateOnly today, Action<Action<Drive>> save, Drive? known = null, UnitSystem? units = null) => new()
     {
         Title = known is null ? Spoken($"Road test: {vehicle.Name}") : Spoken($"Correct the {Spoken("road test")} {known}: {vehicle.Name}"),
         HelpPage = "RoadTest",
@@ -27,13 +29,7 @@ public static class RoadTestForm
         SaveCaption = Spoken("Keep"),
         Entries =
         [
-            new TextEntry("speed", Spoken("Road speed"))
-            {
-                Initial = known?.Speed?.Text ?? "",
-                Hint = Spoken("by satellite, such as 80 km/h"),
-                Check = Forms.Checks.Needed("speed", CruiseGoal.ReadSpeed),
-                Echo = OtherUnits.Of("speed", CruiseGoal.ReadSpeed),
-            },
+            RoadSpeedEntry.Of(known?.Speed?.Text ?? "", Spoken("by satellite, such as 80 km/h"), units ?? UnitSystem.Metric),
             new TextEntry("engine", Spoken("Engine speed"))
             {
                 Initial = known?.EngineSpeed?.Text ?? "",
@@ -48,13 +44,13 @@ public static class RoadTestForm
             new TextEntry("defects", Spoken("Defects")) { Initial = known?.Defects ?? "", Hint = Spoken("what has to be seen to") },
             DayEntry.Past("day", Spoken("Date"), today, known?.Date),
         ],
-        Echo = values => CruiseGoal.ReadSpeed(values["speed"]).Understood(out var speed) && CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var engine)
+        Echo = values => CruiseGoal.ReadSpeed(RoadSpeedEntry.In(values, units ?? UnitSystem.Metric)).Understood(out var speed) && CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var engine)
             ? Says(fittedOn(DayText.ReadPast(values["day"], today).Understood(out var day) ? day : today), values["gear"], speed.Value, engine.Value)
             : [],
         Save = values => Forms.Checks.Try(() => save(drive =>
         {
             drive.Date = DayText.ReadPast(values["day"], today).OrRefuse();
-            drive.Speed = Noted.Speed(values["speed"], Source.Measured);
+            drive.Speed = Noted.Speed(RoadSpeedEntry.In(values, units ?? UnitSystem.Metric), Source.Measured);
             drive.EngineSpeed = Noted.EngineSpeed(values["engine"], Source.Measured);
             (drive.Gear, drive.Temperatures, drive.Vibration) = (values["gear"], values["temperatures"], values["vibration"]);
             (drive.Noises, drive.Defects) = (values["noises"], values["defects"]);

@@ -2,6 +2,7 @@ using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RunningGear;
+using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
@@ -21,7 +22,8 @@ public static class WeighbridgeForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the session with the edit applied.</param>
     /// <param name="known">The session that is put right.</param>
-    public static Form For(Vehicle vehicle, DateOnly today, Action<Action<WeighbridgeSession>> save, WeighbridgeSession? known = null) => new()
+    /// <param name="units">The units to show; null for metric ones.</param>
+    public static Form For(Vehicle vehicle, DateOnly today, Action<Action<WeighbridgeSession>> save, WeighbridgeSession? known = null, UnitSystem? units = null) => new()
     {
         Title = SessionEntries.Title(Spoken("Weighbridge"), vehicle.Name, known),
         HelpPage = "Weighbridge",
@@ -46,22 +48,24 @@ public static class WeighbridgeForm
             },
             .. SessionEntries.For(today, known),
         ],
-        Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) ? Says(weighing) : [],
+        Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) ? Says(weighing, units ?? UnitSystem.Metric) : [],
         Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
     /// <summary>How the masses lie, and whether the whole confirms the two.</summary>
-    public static IReadOnlyList<string> Says(Weighing weighing)
+    public static IReadOnlyList<string> Says(Weighing weighing, UnitSystem units)
     {
+        string Whole(double mass) => Rounded.WithUnit(Rounded.Fixed(units.Mass.FromBase(mass), 0), units.Mass);
+
         if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return [];
-        string split = Spoken($"Front {Rounded.WithInterval(front, Units.Kilogram)}, rear {Rounded.WithInterval(rear, Units.Kilogram)}: {Rounded.Fixed(sum.Value, 0)} kg, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.");
+        string split = Spoken($"Front {Rounded.WithInterval(front, units.Mass)}, rear {Rounded.WithInterval(rear, units.Mass)}: {Whole(sum.Value)}, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.");
         if (weighing.Gap is not { } gap) return [split];
         return
         [
             split,
             weighing.Agrees
-                ? Spoken($"All of it differs by {Rounded.Fixed(gap, 0)} kg, as the display and a level road allow.")
-                : Spoken($"All of it differs by {Rounded.Fixed(gap, 0)} kg: brakes were on, or plate and road are not level. Weigh again."),
+                ? Spoken($"All of it differs by {Whole(gap)}, as the display and a level road allow.")
+                : Spoken($"All of it differs by {Whole(gap)}: brakes were on, or plate and road are not level. Weigh again."),
         ];
     }
 

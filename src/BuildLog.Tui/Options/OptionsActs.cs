@@ -20,9 +20,8 @@ namespace BuildLog.Tui.Options;
 /// <summary>What the keys of the options page do to the record.</summary>
 /// <param name="shop">The record.</param>
 /// <param name="clock">Says which day it is.</param>
-/// <param name="units">The units to show.</param>
-/// <param name="wish">What is searched.</param>
-internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem units, SearchWish wish) : IOptionsActs
+/// <param name="forNow">The units to show, and what is searched.</param>
+internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) : IOptionsActs
 {
     private const int TableWidth = 70;
 
@@ -38,10 +37,10 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         {
             var read = VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
             bench ??= read;
-            var tried = new PartsToTry(shop, read, wish, Today);
+            var tried = new PartsToTry(shop, read, forNow.Search, Today);
             var (parts, unclear) = (tried.All(), tried.Unclear);
             var rejected = RejectedPlans.Of(shop, read);
-            var searched = wish.InWords;
+            var (searched, units) = (forNow.Search.InWords, forNow.Units);
             return Task.Run(
                 () =>
                 {
@@ -60,7 +59,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         }
     }
 
-    public string? Choose(IWorkbenchView view) => view.Fill(SearchForm.For(wish)) ? Spoken($"{wish.InWords} It stays so until you quit.") : null;
+    public string? Choose(IWorkbenchView view) => view.Fill(SearchForm.For(forNow.Search)) ? Spoken($"{forNow.Search.InWords} It stays so until you quit.") : null;
 
     public string? Want(IWorkbenchView view, int place)
     {
@@ -74,7 +73,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
         var wanted = hunted.New(shop);
         shop.Add(wanted);
         return hunted.Window is { } window
-            ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, units)}.")
+            ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, forNow.Units)}.")
             : Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.");
     }
 
@@ -87,7 +86,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         // Beside the parts that are there it is the card of the hunt, with what the hunt is limited to.
         var hunts = option.Changes > 1 ? [] : HuntedPlace.Hunts(shop, bench, position).ToList();
-        return new CardActs(shop, clock, units).Run(view, rest, WantedWindows.Kind(position), hunts is [var only] ? only : null);
+        return new CardActs(shop, clock, forNow.Units).Run(view, rest, WantedWindows.Kind(position), hunts is [var only] ? only : null);
     }
 
     public string? Plan(IWorkbenchView view, int place)
@@ -125,7 +124,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
         try
         {
-            view.Tell(Spoken("Axle against tyre"), MapWords.Of(bench, units).Lines);
+            view.Tell(Spoken("Axle against tyre"), MapWords.Of(bench, forNow.Units).Lines);
         }
         catch (RefusedException refused)
         {
@@ -135,12 +134,12 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, UnitSystem unit
 
     private string? SideBySide(IWorkbenchView view, VehicleOnBench about, OptionComparison compared)
     {
-        if (!view.TellOrPrint(Spoken("Side by side"), ComparisonWords.Table(compared, units, TableWidth))) return null;
+        if (!view.TellOrPrint(Spoken("Side by side"), ComparisonWords.Table(compared, forNow.Units, TableWidth))) return null;
 
         string? said = null;
         var form = PrintForm.For(
             Spoken("Print the comparison"), "Options", SheetFile.Usual(about.Vehicle, "options"), PrintForm.WholePages,
-            (paper, path) => PaperWriter.WriteFile(ComparisonWords.Page(about, compared, units, MapWords.IfKnown(about, units), paper, clock.GetLocalNow()), path),
+            (paper, path) => PaperWriter.WriteFile(ComparisonWords.Page(about, compared, forNow.Units, MapWords.IfKnown(about, forNow.Units), paper, clock.GetLocalNow()), path),
             outcome => said = outcome);
         return view.Fill(form) ? said : null;
     }

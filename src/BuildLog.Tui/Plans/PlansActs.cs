@@ -14,8 +14,10 @@ using BuildLog.Tui.Workbench;
 namespace BuildLog.Tui.Plans;
 
 /// <summary>What the keys of the plans page do: to the bench, and to the record only where a plan is kept or decided.</summary>
-internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : IPlansActs
+internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : IPlansActs
 {
+    private readonly WhatIf whatIf = forNow.WhatIf;
+
     private DateOnly Today => clock.Today();
 
     public PlansModel Read(long vehicleId)
@@ -29,7 +31,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
     {
         var bench = Bench(vehicleId);
         var isOf = whatIf.IsOf(vehicleId);
-        if (!view.Fill(WhatIfForm.For(bench, shop, isOf ? whatIf.Changes : [], isOf ? whatIf.Wishes : TriedWishes.None, (changes, wishes) => whatIf.Put(vehicleId, changes, wishes)))) return null;
+        if (!view.Fill(WhatIfForm.For(bench, shop, isOf ? whatIf.Changes : [], isOf ? whatIf.Wishes : TriedWishes.None, (changes, wishes) => whatIf.Put(vehicleId, changes, wishes), forNow.Units))) return null;
 
         return whatIf.IsOf(vehicleId) ? Spoken($"On the bench, not stored: {InWords(whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it.") : Spoken("Nothing is tried: the bench shows what is fitted.");
     }
@@ -66,6 +68,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, WhatIf whatIf) : 
 
         whatIf.Clear();
         return Spoken("Dropped: the bench shows what is fitted.");
+    }
+
+    public string Strike(long vehicleId, PlanRow row)
+    {
+        shop.Remove(Plan(vehicleId, row));
+        return Spoken($"Struck: {row.Name}. z brings it back.");
     }
 
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row)

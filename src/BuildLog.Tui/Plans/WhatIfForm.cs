@@ -48,10 +48,11 @@ internal static class WhatIfForm
     /// <param name="tried">What is tried already.</param>
     /// <param name="wished">Which load and wishes are.</param>
     /// <param name="put">Takes the changes and wishes; none where nothing was typed.</param>
-    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put)
+    /// <param name="units">The units to show.</param>
+    public static Form For(VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> tried, TriedWishes wished, Action<IReadOnlyList<PlannedChange>, TriedWishes> put, UnitSystem units)
     {
         var rejected = RejectedPlans.Of(shop, bench);
-        var understood = Says(bench, bench);
+        var understood = Says(bench, bench, units);
         return new()
         {
             Title = Spoken($"What if: {bench.Vehicle.Name} (empty: as it is)"),
@@ -63,19 +64,19 @@ internal static class WhatIfForm
                     .Select(asked => Entry(
                         asked.Position.ToString(), Caption(asked.Position), asked.Hint, tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed,
                         text => PlannedDriveline.Read(bench.Driveline, asked.Position, text).Refusal?.Sentence)),
-                .. Wished.Select(asked => Entry(asked.Wish.ToString(), asked.Caption, asked.Hint, wished[asked.Wish], text => asked.Wish.Refuses(text)?.Sentence)),
+                .. Wished.Select(asked => Entry(asked.Wish.ToString(), asked.Caption, asked.Hint, wished[asked.Wish], text => asked.Wish.Refuses(Meant(asked.Wish, text, units))?.Sentence)),
             ],
 
             // What was understood last stays in view while a value is half typed.
             Echo = values =>
             {
-                var read = Parsed.From(() => WishedIn(values).On(bench.With(shop, Typed(values, tried))));
+                var read = Parsed.From(() => WishedIn(values, units).On(bench.With(shop, Typed(values, tried))));
                 if (!read.Understood(out var whole)) return [Spoken("Not understood yet; so far:"), .. understood];
 
                 var before = Typed(values, tried) is { Count: > 0 } changes ? rejected.Says(whole.Driveline, changes) : null;
-                return understood = [.. before is null ? Array.Empty<string>() : [$"! {before.Says}"], .. Says(bench, whole)];
+                return understood = [.. before is null ? Array.Empty<string>() : [$"! {before.Says}"], .. Says(bench, whole, units)];
             },
-            Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values))),
+            Save = values => Checks.Try(() => put(Typed(values, tried), WishedIn(values, units))),
         };
     }
 
@@ -83,12 +84,12 @@ internal static class WhatIfForm
     public static string Cruise(VehicleOnBench bench) => EngineSpeed(bench) is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "";
 
     /// <summary>What becomes of the cruise engine speed; where another road speed is tried, what it is there. Null where it cannot be said.</summary>
-    public static string? CruiseIn(VehicleOnBench before, VehicleOnBench after)
+    public static string? CruiseIn(VehicleOnBench before, VehicleOnBench after, UnitSystem units)
     {
         if (Cruise(after) is not { Length: > 0 } cruise) return null;
 
-        var (speed, was) = (after.Goals.Cruise[0].Speed.Text, Cruise(before));
-        return before.Goals.Cruise.FirstOrDefault()?.Speed.Text != speed ? Spoken($"Cruise {cruise} at {speed}.")
+        var (speed, was) = (after.Goals.Cruise[0].Speed, Cruise(before));
+        return before.Goals.Cruise.FirstOrDefault()?.Speed.Text != speed.Text ? Spoken($"Cruise {cruise} at {units.InWords(speed)}.")
             : was.Length > 0 && was != cruise ? Spoken($"Cruise {was} becomes {cruise}.")
             : Spoken($"Cruise {cruise}.");
     }
@@ -105,8 +106,16 @@ internal static class WhatIfForm
 
     private static string Caption(Position position) => TextFit.Capital(position.InWords());
 
-    private static TriedWishes WishedIn(FormValues values)
-        => new([.. Wished.Where(asked => !values.IsEmpty(asked.Wish.ToString())).Select(asked => new PlannedWish(asked.Wish, values[asked.Wish.ToString()]))]);
+    private static TriedWishes WishedIn(FormValues values, UnitSystem units)
+        => new([.. Wished.Where(asked => !values.IsEmpty(asked.Wish.ToString())).Select(asked => new PlannedWish(asked.Wish, Meant(asked.Wish, values[asked.Wish.ToString()], units)))]);
+
+    // A bare road speed is one in the units that are shown.
+    private static string Meant(Wish wish, string typed, UnitSystem units) => (wish, typed.Split(" at ", 2, StringSplitOptions.TrimEntries)) switch
+    {
+        (Wish.TopSpeed, _) => units.WithUnit(typed),
+        (Wish.Cruise, [var speed, var turns]) => $"{units.WithUnit(speed)} at {turns}",
+        _ => typed,
+    };
 
     // A part of the shop that is tried stays where nothing is typed in its place.
     private static List<PlannedChange> Typed(FormValues values, IReadOnlyList<PlannedChange> tried) =>
@@ -115,14 +124,14 @@ internal static class WhatIfForm
         .. tried.Where(change => change.ComponentId is not null && values.IsEmpty(change.Position.ToString())),
     ];
 
-    private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after)
+    private static IReadOnlyList<string> Says(VehicleOnBench before, VehicleOnBench after, UnitSystem units)
     {
         var lines = after.Goals.Cruise.Select(goal => goal.Question).OfType<string>().Select(question => $"? {question}").ToList();
-        if (CruiseIn(before, after) is { } cruise) lines.Add(cruise);
+        if (CruiseIn(before, after, units) is { } cruise) lines.Add(cruise);
         if (GearSpeeds.Of(after.Driveline) is { } speeds)
-            lines.Add(Spoken($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), Units.KilometrePerHour)}"))}"));
+            lines.Add(Spoken($"Per 1000 rev/min: {string.Join(", ", speeds.Steps.Select(step => $"{step.Name} {Rounded.Value(speeds.PerThousand(step), units.Speed)}"))}"));
         lines.Add(Spoken($"Findings: {FindingsWords.Count(before.Findings).Summary()} becomes {FindingsWords.Count(after.Findings).Summary()}."));
-        lines.AddRange(after.Findings.Where(finding => finding.Verdict == Verdict.Clash).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.Says}"));
+        lines.AddRange(after.Findings.Where(finding => finding.Verdict == Verdict.Clash).Take(MostFindings).Select(finding => $"{finding.Verdict.Sign()} {finding.SaysIn(units.Shown)}"));
         return lines;
     }
 }

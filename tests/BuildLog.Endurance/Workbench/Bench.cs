@@ -28,7 +28,7 @@ internal sealed class Bench : IDisposable
         Shop = ShopFile.Open(Records.In(Folder), Clock);
         var (pad, forNow) = (Scratchpad.Beside(Shop.Path), new ForNow());
         var acts = new WorkbenchActs(Shop, Clock, UnitSystem.Metric, null, pad, forNow);
-        workbench = new WorkbenchScreen(acts, BenchPages.All(Shop, Clock, UnitSystem.Metric, forNow), acts.OpenList()) { Pad = pad };
+        workbench = new WorkbenchScreen(acts, BenchPages.All(Shop, Clock, forNow), acts.OpenList()) { Pad = pad };
         workbench.GoToWhatNow();
     }
 
