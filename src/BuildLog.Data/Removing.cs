@@ -11,15 +11,18 @@ namespace BuildLog.Data;
 /// <summary>Takes a vehicle or a part out of the record, with everything that speaks of nothing else.</summary>
 internal static class Removing
 {
-    /// <summary>A vehicle and a part go with what hangs on them; anything else only where nothing does.</summary>
+    /// <summary>A vehicle and a part go with what hangs on them; anything else only where nothing does, unless that may go too.</summary>
     /// <exception cref="RefusedException">It cannot go; the sentence says why.</exception>
-    public static void Remove(ShopContext db, Entered asRead)
+    public static void Remove(ShopContext db, Entered asRead, bool withEverything = false)
     {
         switch (asRead)
         {
-            case Vehicle vehicle: Remove(db, vehicle, withEverything: false); break;
-            case Component component: Remove(db, component, withEverything: false); break;
-            default: Entries.Remove(db, asRead); break;
+            case Vehicle vehicle: Remove(db, vehicle, withEverything); break;
+            case Component component: Remove(db, component, withEverything); break;
+            default:
+                if (withEverything) Take(db, Entries.Stored(db, asRead));
+                else Entries.Remove(db, asRead);
+                break;
         }
     }
 

@@ -142,6 +142,10 @@ public sealed partial class Shop : IDisposable
         where T : Entered
         => store.Write(db => Removing.Remove(db, entry));
 
+    /// <summary>The same with everything that speaks of nothing else, such as the hours of a job.</summary>
+    /// <exception cref="RefusedException">It cannot go, such as a part that was ever fitted; nothing is taken out.</exception>
+    public void Remove(Entered entry, bool withEverything) => store.Write(db => Removing.Remove(db, entry, withEverything));
+
     /// <summary>Fits a part; what sits there comes off the same day.</summary>
     /// <param name="component">The part, which must not be fitted anywhere that day; one that is not in the record yet is added with its fitting, or neither is.</param>
     /// <param name="vehicle">The vehicle.</param>

@@ -22,4 +22,7 @@ internal interface IWantedActs
 
     /// <summary>It was found, or is wanted no more.</summary>
     string? Close(IWorkbenchView view, long vehicleId, WantedRow row);
+
+    /// <summary>The offer, the count or the hunt of the row was entered by mistake.</summary>
+    string Strike(long vehicleId, WantedRow row);
 }

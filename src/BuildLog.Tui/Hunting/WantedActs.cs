@@ -18,7 +18,7 @@ using BuildLog.Tui.YardCards;
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>What the keys of the wanted page do to the record.</summary>
-internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units) : IWantedActs
+internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) : IWantedActs
 {
     private const string Bought = "bought";
     private const string Again = "again";
@@ -46,7 +46,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
         var (offers, counts, others) = (shop.Offers(wanted), YardCount.Of(shop, wanted), shop.OffersOn(Today));
         return
         [
-            WantedRows.Part(bench, wanted, Today, units),
+            WantedRows.Part(bench, wanted, Today, forNow.Units),
             .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today)),
             .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(bench, rejected, wanted, count, others)),
         ];
@@ -97,7 +97,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             WantedKind.Transmission when TopGear(bench) is var gear
                 => GearCountForm.For(row.What, gear, Today, edit => found = YardCount.Found(wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
-                => RollOutForm.For(wheels, Today, units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
+                => RollOutForm.For(wheels, Today, forNow.Units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
             _ => null,
         };
         if (form is null)
@@ -117,7 +117,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
-        return new CardActs(shop, clock, units).Run(view, Bench(vehicleId), wanted.Kind, wanted);
+        return new CardActs(shop, clock, forNow.Units).Run(view, Bench(vehicleId), wanted.Kind, wanted);
     }
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -144,6 +144,16 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
             default:
                 return null;
         }
+    }
+
+    public string Strike(long vehicleId, WantedRow row)
+    {
+        var wanted = Wanted(vehicleId, row);
+        Entered struck = row.OfferId is { } offer ? shop.Offers(wanted).First(each => each.Id == offer)
+            : row.CountedId is { } count ? shop.Parts().First(place => place.Component.Id == count).Component
+            : wanted;
+        shop.Remove(struck, withEverything: true);
+        return Spoken($"Struck: {row.What}. z brings it back.");
     }
 
     private static IEnumerable<ChoiceOption> WaysToClose(WantedPart wanted, WantedRow row)
@@ -219,12 +229,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, UnitSystem units
     {
         var today = WantedWindows.Today(bench, wanted).ToList();
         var others = shop.Wanted(bench.Vehicle).Where(other => other.Id != wanted.Id).Select(other => other.Title).ToList();
-        return WantedForm.For(wanted, Bare, Today, today, others, units, save);
+        return WantedForm.For(wanted, Bare, Today, today, others, forNow.Units, save);
     }
 
     // What was kept with a doubt is told once more.
     private string Kept(VehicleOnBench bench, WantedPart wanted, string said)
-        => string.Join(' ', ((string?[])[said, WantedWindows.Doubt([.. WantedWindows.Today(bench, wanted)], wanted.Windows, units)]).OfType<string>());
+        => string.Join(' ', ((string?[])[said, WantedWindows.Doubt([.. WantedWindows.Today(bench, wanted)], wanted.Windows, forNow.Units)]).OfType<string>());
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

@@ -26,6 +26,7 @@ internal sealed class WantedPage : ListPage
             new((Key)'c', Spoken("The yard card"), new("c", Spoken("card")), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
             new(Key.Enter, Spoken("Change it"), new("Enter", Spoken("change")), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
             new((Key)'d', Spoken("Found, or wanted no more"), new("d", Spoken("done")), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
+            new((Key)'-', Spoken("Strike the chosen offer, count or hunt"), new("-", Spoken("strike")), (_, vehicle) => On(row => acts.Strike(vehicle.Id, row))),
         ];
     }
 

@@ -1,7 +1,9 @@
+using System.Globalization;
 using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Deadlines;
 using BuildLog.Data.Jobs;
+using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Workbench;
 
@@ -70,6 +72,39 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
 
         var form = OutsideWorkForm.New(job, [.. shop.Suppliers().Select(supplier => supplier.Name)], Today, (name, edit) => shop.Add(new OutsideWork(job, shop.SupplierCalled(name)), edit));
         return Filled(view, form, Spoken($"Given out for {job.Title}."));
+    }
+
+    /// <summary>Strikes the job or deadline of the row; where something is noted under it, it is asked which of all that.</summary>
+    public string? Strike(IWorkbenchView view, long vehicleId, JobRow row)
+    {
+        var entries = Entries(shop.FindVehicle(vehicleId), row);
+        var at = entries.Count == 1 ? 0 : view.Choose(Spoken($"Strike what of {row.Title}?"), [.. entries.Select((entry, k) => new ChoiceOption(FormattableString.Invariant($"{k}"), entry.InWords))]) is { } chosen
+            ? int.Parse(chosen, CultureInfo.InvariantCulture)
+            : -1;
+        if (at < 0) return null;
+
+        var (struck, words) = entries[at];
+        shop.Remove(struck, withEverything: true);
+        return Spoken($"Struck: {words}. z brings it back.");
+    }
+
+    // What is noted under a row, the row itself first; costs of a job that is struck stay with the vehicle.
+    private List<(Entered Entry, string InWords)> Entries(Vehicle vehicle, JobRow row)
+    {
+        if (row.Kind == JobRowKind.Deadline) return [(Deadline(row), row.Title)];
+
+        var job = row.Kind == JobRowKind.Job ? Job(vehicle.Id, row) : null;
+        var costs = shop.Costs(vehicle).Where(cost => cost.JobId == job?.Id).Select(cost => ((Entered)cost, JobsWords.InWords(cost)));
+        if (job is null) return [.. costs];
+
+        var with = shop.WhatGoesWith(job);
+        return
+        [
+            (job, with.Length == 0 ? job.Title : Spoken($"{job.Title}, with {with}")),
+            .. shop.OutsideWork(vehicle).Where(work => work.JobId == job.Id).Select(work => ((Entered)work, JobsWords.InWords(work))),
+            .. shop.Hours(vehicle).Where(work => work.JobId == job.Id).Select(work => ((Entered)work, JobsWords.InWords(work))),
+            .. costs,
+        ];
     }
 
     private static string? Filled(IFormHost host, Form form, string said) => host.Fill(form) ? said : null;

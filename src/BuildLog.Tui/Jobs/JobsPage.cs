@@ -20,6 +20,7 @@ internal sealed class JobsPage(JobsActs acts) : ListPage("Jobs", Spoken("Jobs"),
         new((Key)'h', Spoken("Note hours worked on the job"), new("h", Spoken("hours")), (view, vehicle) => acts.Hours(view, vehicle.Id, Chosen!)),
         new((Key)'c', Spoken("Note a cost of the job, or of the vehicle"), new("c", Spoken("cost")), (view, vehicle) => acts.Spend(view, vehicle.Id, Chosen)) { AtOnce = true },
         new((Key)'o', Spoken("Give work of the job out, or take it back in"), new("o", Spoken("give out")), (view, vehicle) => acts.GiveOut(view, vehicle.Id, Chosen!)),
+        new((Key)'-', Spoken("Strike the chosen job or deadline, or one of its hours and costs"), new("-", Spoken("strike")), (view, vehicle) => acts.Strike(view, vehicle.Id, Chosen!)),
     ];
 
     private JobRow? Chosen => model.Rows.ElementAtOrDefault(Row);

@@ -42,7 +42,7 @@ public static class JobsWords
             .. job.BeforeHandover ? [Spoken("Has to be done before the vehicle is handed over.")] : Array.Empty<string>(),
             .. job.Description.Split('\n', StringSplitOptions.RemoveEmptyEntries),
             .. away.Select(InWords),
-            .. hours.Select(work => Line(work.Date, WorkTime.InWords(work.Minutes), work.What, work.Who)),
+            .. hours.Select(InWords),
             .. costs.Select(InWords),
         ])
     {
@@ -78,7 +78,7 @@ public static class JobsWords
         return parts.Any(part => part.Length > 0) ? string.Join(", ", parts.Where(part => part.Length > 0)) : Spoken("nothing worked or spent yet");
     }
 
-    private static string InWords(OutsideWork work)
+    internal static string InWords(OutsideWork work)
     {
         var back = work.Back is { } returned ? Spoken($", back {DayText.InShort(returned)}") : StillAway(work, DayText.InShort);
         var paper = work.Certificate.Length > 0 ? $" ({work.Certificate})" : "";
@@ -92,7 +92,9 @@ public static class JobsWords
     private static string StillAway(OutsideWork work, Func<DateOnly, string> inWords)
         => Spoken($"{(work.Promised is { } day ? Spoken($", promised for {inWords(day)}") : "")}, still away");
 
-    private static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
+    internal static string InWords(WorkEntry work) => Line(work.Date, WorkTime.InWords(work.Minutes), work.What, work.Who);
+
+    internal static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
 
     private static string Line(DateOnly day, string amount, string what, string who)
         => $"{DayText.InShort(day)}  {amount}  {string.Join(", ", new[] { what, who }.Where(text => text.Length > 0))}".TrimEnd();

@@ -24,4 +24,7 @@ internal interface IPlansActs
 
     /// <summary>Says what became of a plan: kept, or rejected for the rule that failed.</summary>
     string? Decide(IWorkbenchView view, long vehicleId, PlanRow row);
+
+    /// <summary>Strikes a plan that nobody needs any more.</summary>
+    string Strike(long vehicleId, PlanRow row);
 }

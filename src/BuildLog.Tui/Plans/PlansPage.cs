@@ -24,6 +24,7 @@ internal sealed class PlansPage : ListPage
             new((Key)'d', Spoken("Drop what is tried"), new("d", Spoken("drop")), (view, vehicle) => acts.Drop(view, vehicle.Id)),
             new((Key)'h', Spoken("Carry it out: hunt its parts, or fit those of the shop"), new("h", Spoken("carry out")), (view, vehicle) => On(row => acts.CarryOut(view, vehicle.Id, row))),
             new((Key)'o', Spoken("Say what became of the plan"), new("o", Spoken("decide")), (view, vehicle) => On(row => acts.Decide(view, vehicle.Id, row))),
+            new((Key)'-', Spoken("Strike the chosen plan"), new("-", Spoken("strike")), (_, vehicle) => On(row => acts.Strike(vehicle.Id, row))),
         ];
     }
 

@@ -42,6 +42,9 @@ public interface IWorkbenchActs
     /// <param name="position">The position under the strip's cursor; null to ask which.</param>
     void FitPart(IWorkbenchView view, string? position);
 
+    /// <summary>Takes the part off that the strip's cursor stands on.</summary>
+    void TakeOff(IWorkbenchView view, string? position);
+
     void CountTurns(IWorkbenchView view);
 
     void RollOut(IWorkbenchView view);

@@ -18,6 +18,14 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private const int SpeedsFromWidth = 100;
     private const int SpeedsRows = 12;
 
+    private enum Panes
+    {
+        All,
+        Vehicles,
+        Strip,
+        Page,
+    }
+
     private readonly IWorkbenchActs acts;
     private readonly TopLine topLine = new();
     private readonly VehicleList vehicles = new() { Y = 1, Height = Dim.Fill(2) };
@@ -36,6 +44,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private readonly KeyLine keyLine = new();
     private readonly LeastSize leastSize = new() { KeepsKeysOut = false };
     private readonly IReadOnlyList<KeyAct> keys;
+    private Panes arranged;
     private Beside<WhatNowRow>? beside; // once it runs
 
     /// <param name="acts">What its keys do.</param>
@@ -170,6 +179,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
         if (leastSize.Visible && key != (Key)'q') return true; // nobody sees what it would do
+        if (key == Key.Delete && TakeOut()) return true;
         if (PageActs.FirstOrDefault(act => act.Key == key) is { } onPage) Run(onPage);
         else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) Run(everywhere);
         else return base.OnKeyDownNotHandled(key);
@@ -211,6 +221,16 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         return list;
     }
 
+    // Delete is about what is chosen in the pane with the focus: a row of the page, or the part in the strip. False in the list of vehicles.
+    private bool TakeOut()
+    {
+        if (Model.Chosen is null || whatNow.Visible || vehicles.HasFocus) return false;
+        if (strip.HasFocus) Try(() => acts.TakeOff(this, strip.Box?.Position));
+        else if (PageActs.FirstOrDefault(act => act.Key == (Key)'-') is { } strike) Run(strike);
+        else Say(Spoken("Nothing is chosen here that could be struck. A vehicle is removed with Del in the list of vehicles."));
+        return true;
+    }
+
     // What was added is on the bench, from the first page too: there, the next act would be about the vehicle under its cursor.
     private void AddVehicle()
     {
@@ -243,7 +263,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     [
         .. whatNow.Visible ? [new("/", Spoken("Leave only the vehicles that hold a word"), Spoken("filter"), whatNow.AskFilter)] : Array.Empty<ListedAct>(),
         .. PageActs.Select(act => new ListedAct(act.Hint.Key, act.Says, "", () => Run(act))),
-        .. keys.Select(act => new ListedAct(whatNow.Visible && act.Key == (Key)'/' ? "//" : act.KeyName, act.Says, act.AlsoCalled, () => Run(act))),
+        .. keys.Select(act => new ListedAct(whatNow.Visible && act.Key == (Key)'/' ? "//" : act.Key == Key.Delete && !whatNow.Visible && !vehicles.HasFocus ? "" : act.KeyName, act.Says, act.AlsoCalled, () => Run(act))),
         .. SessionKind.All.Select(kind => new ListedAct("k", Spoken($"Measure: {kind.Words}"), "", () => Run(MeasureOne(kind)))),
         .. Enumerable.Range(0, pages.Count).Where(page => PageActs.Count == 0 || page != pages.Index)
             .SelectMany(page => vehiclePages[page].EveryAct.Select(act => new ListedAct("", $"{pages.Titles[page]}: {act.Hint.Key} {act.Says}", "", () => GoAndDo(page, act.Key)))),
@@ -328,9 +348,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (whatNow.Visible) return whatNow.Hints;
         if (Model.Chosen is null) return [];
-        if (strip.HasFocus) return [new("Enter", Spoken("swap")), new("Space", Spoken("card"))];
-        KeyHint[] ways = [new("Tab", Spoken("pane")), new(PageDigits.Range(pages.Count), Spoken("page"))];
-        return [.. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 ? ways : ways[1..]];
+        KeyHint pane = new("Tab", Pane switch { Panes.Vehicles => Spoken("strip"), Panes.Strip => Spoken("page"), Panes.Page => Spoken("vehicles"), _ => Spoken("pane") });
+        KeyHint[] first = Pane == Panes.All ? [] : [pane];
+        if (strip.HasFocus) return [.. first, new("Enter", Spoken("swap")), new("Space", Spoken("card")), new("Del", Spoken("take off"))];
+        KeyHint page = new(PageDigits.Range(pages.Count), Spoken("page"));
+        return [.. first, .. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 && first.Length == 0 ? [pane, page] : new[] { page }];
     }
 
     // A page's own keys work while it has the focus.
@@ -377,10 +399,17 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         var width = Viewport.Width;
         leastSize.Fit(Viewport.Size);
-        var onePane = LeastSize.FitsOnePaneOnly(Viewport.Size);
-        var listWidth = !onePane ? Math.Clamp((width / 4) - 2, 18, 30) : vehicles.HasFocus && Model.Chosen is not null ? width : 0;
-        var left = onePane ? listWidth : listWidth + 1;
-        divider.Visible = !onePane && !whatNow.Visible;
+        var pane = Pane;
+        if (pane != arranged)
+        {
+            arranged = pane;
+            ShowKeys();
+            ShowLife();
+        }
+
+        var listWidth = pane switch { Panes.All => Math.Clamp((width / 4) - 2, 18, 30), Panes.Vehicles => width, _ => 0 };
+        var left = pane == Panes.All ? listWidth + 1 : listWidth;
+        divider.Visible = pane == Panes.All && !whatNow.Visible;
         vehicles.Width = listWidth;
         divider.X = listWidth;
         foreach (var view in new View[] { name, strip, card, pages, speedsLine, speeds, life }) view.X = left;
@@ -389,18 +418,36 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         strip.Width = Math.Max(0, width - left - 1);
 
         if (Model.Chosen is not { } vehicle || left >= width) return;
-        var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: Viewport.Height * 2 / 9);
-        strip.Height = height;
+        var height = strip.Show(vehicle.Driveline, width - left - 1, maxHeight: pane == Panes.Strip ? Viewport.Height / 2 : Viewport.Height * 2 / 9);
+        strip.Height = pane == Panes.Page ? 0 : height;
         card.Y = 2 + height;
-        pages.Y = 3 + height;
+        card.Height = pane == Panes.All ? 1 : 0; // the strip alone has room for the whole of it
+        pages.Y = pane == Panes.Page ? 2 : 3 + height;
         pages.Width = Dim.Fill();
         ShowCard();
         ArrangeSpeeds(vehicle, width - left);
     }
 
+    // In a small terminal one pane has all the room: the one with the focus, and the page while none has it.
+    private Panes Pane =>
+        !LeastSize.FitsOnePaneOnly(Viewport.Size) ? Panes.All
+        : vehicles.HasFocus && Model.Chosen is not null ? Panes.Vehicles
+        : strip.HasFocus ? Panes.Strip
+        : Panes.Page;
+
     // A large terminal keeps the gears in sight below every page but their own; from the strip, all about the part under its cursor.
     private void ArrangeSpeeds(VehicleModel vehicle, int width)
     {
+        if (Pane == Panes.Strip)
+        {
+            speedsLine.Visible = speeds.Visible = false;
+            life.Visible = !whatNow.Visible;
+            pages.Height = 0;
+            life.Y = Pos.Bottom(strip) + 1;
+            life.Height = Dim.Fill(2);
+            return;
+        }
+
         var hasRoom = HasRoomBelow(width);
         life.Visible = hasRoom && strip.HasFocus;
         var inView = hasRoom && !life.Visible && vehicle.Speeds.Chart is not null && pages.InView is not SpeedsPage;
@@ -425,7 +472,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     // Reading it costs: only where and while it is seen.
     private void ShowLife()
     {
-        if (!strip.HasFocus || Model.Chosen is not { } vehicle || strip.Box is not { } box || !HasRoomBelow(strip.Frame.Width)) return;
+        if (!strip.HasFocus || Model.Chosen is not { } vehicle || strip.Box is not { } box || (Pane != Panes.Strip && !HasRoomBelow(strip.Frame.Width))) return;
         Try(() => life.Show([
             TextLine.Of(new TextRun(TextFit.Capital(box.Caption), Tone.Strong), new TextRun("  " + BoxText.Part(box))),
             .. CardOf(vehicle, box).Select(line => TextLine.Of(line)),

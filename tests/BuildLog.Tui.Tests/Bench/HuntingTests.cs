@@ -76,7 +76,7 @@ public sealed class HuntingTests : IDisposable
         Assert.StartsWith("Hunted already", acts.Want(view, axle.Place), StringComparison.Ordinal);
 
         // It moves with what is wanted; what is shown, counted and judged moves with it.
-        var wantedActs = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var wantedActs = new WantedActs(shop, TimeProvider.System, new());
         WantedRow Row() => wantedActs.Read(brindle.Id).Rows.Single(row => row.What == wanted.Title);
         Assert.Equal("3.23 to 3.49", Row().Says);
         var cruise = shop.Goals(brindle).OfType<CruiseGoalEntry>().First();
@@ -217,7 +217,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void An_offer_that_was_bought_says_so_and_that_it_is_fitted()
     {
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         WantedRow Offer() => acts.Read(brindle.Id).Rows.First(row => row.Price == "280.00 EUR");
         acts.Close(view.Pick("bought").Type(), brindle.Id, Offer());
 
@@ -274,7 +274,7 @@ public sealed class HuntingTests : IDisposable
     public async Task Only_what_was_chosen_is_searched_until_the_program_ends()
     {
         var wish = new SearchWish();
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, wish);
+        var acts = new OptionsActs(shop, TimeProvider.System, new() { Search = wish });
 
         Assert.DoesNotContain(Pool.Elsewhere, wish.Pools);
         Assert.NotNull(acts.Choose(view.Type((nameof(Pool.Offered), "no"), (nameof(Pool.Listed), "no"), (nameof(Position.Tyres), "no"))));
@@ -294,7 +294,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public async Task Beside_each_other_ways_out_say_what_they_cost()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+        var acts = new OptionsActs(shop, TimeProvider.System, new());
         var found = await acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
         var offered = found.Rows.First(row => row.Parts.Any(part => part.Contains("280.00 EUR", StringComparison.Ordinal)));
 
@@ -310,7 +310,7 @@ public sealed class HuntingTests : IDisposable
     public void A_bare_price_is_in_the_shops_own_money()
     {
         shop.Change(shop.Workshop(), workshop => workshop.Currency = "GBP");
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
 
         acts.New(view.Pick(nameof(WantedKind.Axle)).Type(("title", "axle of a saloon"), ("most", "250")), brindle.Id);
         acts.Offer(view.Type(("what", "axle, row 9"), ("price", "180")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "axle of a saloon"));
@@ -385,7 +385,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void A_count_on_what_is_offered_already_stands_beside_its_claim()
     {
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         var offered = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
         var offers = shop.Offers(brindle).Count;
 
@@ -437,7 +437,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void A_bought_offer_joins_the_shop_with_its_cost_and_one_undo_takes_all_of_it_back()
     {
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         var (parts, costs, changes) = (shop.Parts().Count, shop.Costs(brindle).Count, shop.Changes(most: 50).Count);
 
         var said = acts.Close(view.Pick("bought").Type(("shelf", "rack D")), brindle.Id, acts.Read(brindle.Id).Rows.First(row => row.Price == "280.00 EUR"));
@@ -510,7 +510,7 @@ public sealed class HuntingTests : IDisposable
     [InlineData("what", "", "What is offered?")]
     public void An_offer_that_cannot_be_is_a_sentence_and_a_wrong_one_is_put_right(string entry, string typed, string sentence)
     {
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         var row = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
 
         Assert.Null(acts.Edit(view.Type((entry, typed)), brindle.Id, row));
@@ -547,7 +547,7 @@ public sealed class HuntingTests : IDisposable
     public void The_card_of_a_hunted_tyre_is_in_the_units_of_the_workbench(string unit)
     {
         shop.Add(new WantedPart(brindle, WantedKind.Tyres) { Title = "another" });
-        var acts = new WantedActs(shop, TimeProvider.System, unit == "in" ? UnitSystem.Imperial : UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new() { Units = unit == "in" ? UnitSystem.Imperial : UnitSystem.Metric });
 
         acts.Card(view, brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another"));
 
@@ -563,7 +563,7 @@ public sealed class HuntingTests : IDisposable
     public void Gearboxes_and_tyres_are_counted_in_the_yard_too(WantedKind kind, string entry, string reading, string claim, string unit)
     {
         var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "another" });
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
 
         var said = acts.Count(view.Type((entry, reading)).Type(("what", "row 9")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another"));
 
@@ -688,7 +688,7 @@ public sealed class HuntingTests : IDisposable
     {
         var vehicle = shop.FindVehicle(name);
         foreach (var cruise in shop.Goals(vehicle).OfType<CruiseGoalEntry>().Where(_ => name == "Haldor")) shop.Change(cruise, goal => goal.EngineSpeed = "2100 rpm");
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+        var acts = new OptionsActs(shop, TimeProvider.System, new());
         var found = await acts.Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
 
         Assert.NotEmpty(found.Rows);
@@ -757,7 +757,7 @@ public sealed class HuntingTests : IDisposable
     {
         var haldor = shop.FindVehicle("Haldor");
         var bench = VehicleOnBench.Read(shop, haldor, new(2026, 5, 20));
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         acts.New(view.Pick("other-axle").Type(), haldor.Id);
         var row = acts.Read(haldor.Id).Rows.Single(each => each.What == "front axle for Haldor");
 
@@ -784,7 +784,7 @@ public sealed class HuntingTests : IDisposable
     public void Axles_offered_for_both_ends_are_judged_as_a_pair()
     {
         var haldor = shop.FindVehicle("Haldor");
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         acts.New(view.Pick("other-axle").Type(), haldor.Id);
         acts.New(view.Pick(nameof(WantedKind.Axle)).Type(), haldor.Id);
         WantedRow Row(string what) => acts.Read(haldor.Id).Rows.Single(each => each.What == what);
@@ -884,7 +884,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public async Task Every_finding_of_a_way_out_is_told_however_many_there_are()
     {
-        var found = await new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new()).Find(shop.FindVehicle("Tansy").Id, new Progress<double>(), TestContext.Current.CancellationToken);
+        var found = await new OptionsActs(shop, TimeProvider.System, new()).Find(shop.FindVehicle("Tansy").Id, new Progress<double>(), TestContext.Current.CancellationToken);
 
         Assert.Contains(found.Rows, row => row.Says.Count > 6);
         Assert.All(found.Rows, row => Assert.Equal(row.Counts.Split(' ').Sum(word => int.TryParse(word, out var n) ? n : 0), row.Says.Count));
@@ -1052,7 +1052,7 @@ public sealed class HuntingTests : IDisposable
     [Fact]
     public void The_usual_questions_are_answered_side_by_side()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+        var acts = new OptionsActs(shop, TimeProvider.System, new());
         foreach (var question in Tui.Options.TradeOff.All)
         {
             view.Agree(false);
@@ -1066,7 +1066,7 @@ public sealed class HuntingTests : IDisposable
     public async Task A_search_around_nothing_is_a_sentence()
     {
         var vehicle = shop.Add(new Vehicle { Name = "Bare" });
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+        var acts = new OptionsActs(shop, TimeProvider.System, new());
 
         Assert.NotEmpty((await acts.Find(vehicle.Id, new Progress<double>(), TestContext.Current.CancellationToken)).Missing);
 
@@ -1094,17 +1094,17 @@ public sealed class HuntingTests : IDisposable
 
     private (OptionsActs Acts, Task<OptionsModel> Found) Options()
     {
-        var acts = new OptionsActs(shop, TimeProvider.System, UnitSystem.Metric, new());
+        var acts = new OptionsActs(shop, TimeProvider.System, new());
         return (acts, acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken));
     }
 
     private PlanRow Planned(string name) => Plans().Read(brindle.Id).Rows.Single(row => row.Name == name);
 
-    private PlansActs Plans() => new(shop, TimeProvider.System, forNow.WhatIf);
+    private PlansActs Plans() => new(shop, TimeProvider.System, forNow);
 
     private (WantedActs Acts, WantedRow Row) Hunted()
     {
-        var acts = new WantedActs(shop, TimeProvider.System, UnitSystem.Metric);
+        var acts = new WantedActs(shop, TimeProvider.System, new());
         return (acts, acts.Read(brindle.Id).Rows.First(row => row.What == "longer axle"));
     }
 }

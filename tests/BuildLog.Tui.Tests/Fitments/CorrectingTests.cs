@@ -187,7 +187,7 @@ public sealed class CorrectingTests : IDisposable
         Assert.Equal(3, view.Model.Chosen!.History.Rows.Count);
     }
 
-    private SessionActs Sessions => new(small.Shop, small.Clock, UnitSystem.Metric);
+    private SessionActs Sessions => new(small.Shop, small.Clock, new());
 
     private int Index(string fitted) => view.Model.Chosen!.History.Rows.Select((row, i) => (row, i)).Single(each => each.row.Fitted == fitted).i;
 }

@@ -49,6 +49,44 @@ public sealed class JobsActsTests : IDisposable
     }
 
     [Fact]
+    public void The_chosen_job_is_struck_with_its_hours_and_its_costs_stay_with_the_vehicle()
+    {
+        small.WithWork();
+        var brakes = acts.Read(Bittern).Rows.First(row => row.Title == "Rebuild the brake cylinders");
+
+        Assert.Equal("Struck: Rebuild the brake cylinders, with 1 work. z brings it back.", acts.Strike(view.Pick("0"), Bittern, brakes));
+        var model = acts.Read(Bittern);
+        Assert.DoesNotContain(model.Rows, row => row.Title == brakes.Title);
+        Assert.Equal(("165.50 EUR", "165.50 EUR spent"), (model.Rows[^1].Cost, model.Total));
+
+        small.Shop.Undo();
+        Assert.Equal(brakes.Lines, acts.Read(Bittern).Rows.First(row => row.Title == brakes.Title).Lines);
+    }
+
+    [Fact]
+    public void One_cost_is_struck_and_nothing_else()
+    {
+        small.WithWork();
+        var before = acts.Read(Bittern);
+        var brakes = before.Rows.First(row => row.Title == "Rebuild the brake cylinders");
+
+        Assert.NotNull(acts.Strike(view.Pick("2"), Bittern, brakes));
+        Assert.Equal("2:30 h worked, 120.00 EUR spent", acts.Read(Bittern).Total);
+        Assert.Equal("Struck: 1 May 2026  120.00 EUR  transport. z brings it back.", acts.Strike(view, Bittern, before.Rows[^1]));
+        Assert.Equal("2:30 h worked", acts.Read(Bittern).Total);
+        Assert.Equal(before.Rows.Count - 1, acts.Read(Bittern).Rows.Count);
+    }
+
+    [Fact]
+    public void A_deadline_is_struck_without_a_question()
+    {
+        small.WithWork();
+        var deadline = acts.Read(Bittern).Rows.First(row => row.Kind == JobRowKind.Deadline);
+        Assert.NotNull(acts.Strike(view, Bittern, deadline));
+        Assert.DoesNotContain(acts.Read(Bittern).Rows, row => row.Kind == JobRowKind.Deadline);
+    }
+
+    [Fact]
     public void What_only_a_job_can_have_is_refused_in_the_status_line()
     {
         small.WithWork();

@@ -48,6 +48,8 @@ internal static class Trial
 
         public void FitPart(IWorkbenchView view, string? position) => throw new InvalidOperationException("the thread is stripped");
 
+        public void TakeOff(IWorkbenchView view, string? position) => inner.TakeOff(view, position);
+
         public void CountTurns(IWorkbenchView view) => view.Fill(Forms.VehicleForm.With());
 
         public void RollOut(IWorkbenchView view) => inner.RollOut(view);

@@ -82,6 +82,8 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row) => Note($"close {row.What}");
 
+    public string Strike(long vehicleId, WantedRow row) => Note($"strike {row.What}")!;
+
     PlansModel IPlansActs.Read(long vehicleId) => Plans;
 
     public string? Try(IWorkbenchView view, long vehicleId) => Note("try");
@@ -95,6 +97,8 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
     public string? CarryOut(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"carry out {row.Name}");
 
     public string? Decide(IWorkbenchView view, long vehicleId, PlanRow row) => Note($"decide {row.Name}");
+
+    public string Strike(long vehicleId, PlanRow row) => Note($"strike {row.Name}")!;
 
     private static async Task<OptionsModel> Endless(CancellationToken cancel)
     {

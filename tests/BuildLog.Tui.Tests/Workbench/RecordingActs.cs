@@ -29,6 +29,8 @@ internal sealed class RecordingActs(WorkbenchModel open) : IWorkbenchActs
 
     public IReadOnlyList<string> Card(long vehicleId, DrivelineBox box) => [];
 
+    public void TakeOff(IWorkbenchView view, string? position) => Asked.Add($"take off {position}");
+
     public void Undo(IWorkbenchView view) => Asked.Add("undo");
 
     public void Redo(IWorkbenchView view) => Asked.Add("redo");

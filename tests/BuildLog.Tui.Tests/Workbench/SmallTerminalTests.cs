@@ -26,6 +26,24 @@ public sealed class SmallTerminalTests
         Assert.DoesNotContain("Speeds", screen.Text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(70, 20)]
+    [InlineData(60, 18)]
+    public void Tab_goes_from_pane_to_pane_and_the_bottom_line_names_the_next(int width, int height)
+    {
+        using var screen = new HeadlessScreen(width, height);
+        using var workbench = new WorkbenchScreen(new RecordingActs(InventedShop.Workbench()), InventedShop.Pages());
+        screen.Show(workbench);
+        workbench.SubViews.OfType<VehicleList>().Single().SetFocus();
+        foreach (var (name, next) in new[] { ("vehicles", "strip"), ("strip", "page"), ("page", "vehicles") })
+        {
+            screen.Draw();
+            Assert.Contains($" Tab {next} ", screen.Row(height - 1), StringComparison.Ordinal);
+            ExpectedScreen.Matches($"small-{name}-{width}x{height}", screen.Text);
+            screen.Press(Key.Tab);
+        }
+    }
+
     [Fact]
     public void Below_sixty_by_eighteen_it_says_what_it_needs_and_comes_back()
     {
