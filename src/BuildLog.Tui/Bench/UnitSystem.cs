@@ -42,7 +42,9 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
 
     /// <summary>A quantity as it was typed where its unit is of this system, else what it is in this one: <c>70 mph</c> is told as <c>112.7 km/h</c>.</summary>
     public string InWords(Typed typed)
-        => Has(typed.Unit) ? typed.InWords : OtherUnits.Converted(typed) ?? typed.InWords;
+        => Has(typed.Unit) ? typed.InWords
+            : Shown(typed.Unit) is var shown && shown != typed.Unit ? OtherUnits.In(typed, shown)
+            : OtherUnits.Converted(typed) ?? typed.InWords;
 
     /// <summary>The same of a text of the record; one that cannot be read is told as it stands.</summary>
     public string InWords(string text, Kind kind, Unit? unitIfNone = null)

@@ -54,7 +54,8 @@ public static class OtherUnits
     /// <summary>Whether a unit is one of inches, pounds and miles, or of metres and kilograms; null for one of both.</summary>
     public static bool? IsImperial(Unit unit) => Other.ContainsKey(unit.Symbol) ? Imperial.Contains(unit.Symbol) : null;
 
-    private static string In(Typed typed, Unit unit)
+    /// <summary>What it is in another unit, as closely as it was typed.</summary>
+    public static string In(Typed typed, Unit unit)
         => typed.StandardUncertainty > 0
             ? Rounded.WithInterval(typed.ToMeasured(Spoken("as typed")), unit)
             : Rounded.WithUnit(ToFigures(unit.FromBase(typed.Value)), unit);
