@@ -82,6 +82,23 @@ public sealed record Driveline
     /// <summary>The axle in front, or else the one behind; null where none is fitted there.</summary>
     public Axle? AxleAt(Position position) => position == Position.FrontAxle ? FrontAxle : RearAxle;
 
+    /// <summary>The same with nothing fitted there.</summary>
+    public Driveline Without(Position position) => position switch
+    {
+        Position.Engine => this with { Engine = null },
+        Position.Transmission => this with { Transmission = null },
+        Position.Overdrive => this with { Overdrive = null },
+        Position.TransferCase => this with { TransferCase = null },
+        Position.Propshaft => this with { Propshaft = null },
+        Position.FrontPropshaft => this with { FrontPropshaft = null },
+        Position.RearAxle => this with { RearAxle = null },
+        Position.FrontAxle => this with { FrontAxle = null },
+        Position.Tyres => this with { Tyres = null, LoneFrontTyres = Tyres?.FrontPair ?? LoneFrontTyres },
+        Position.FrontTyres => this with { Tyres = Tyres is null ? null : Tyres with { FrontPair = null }, LoneFrontTyres = null },
+        Position.Speedometer => this with { Speedometer = null },
+        _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
+    };
+
     /// <summary>The pair of tyres on the driving axle.</summary>
     public TyreSet? DrivingTyres => Tyres?.On(DrivingPosition);
 

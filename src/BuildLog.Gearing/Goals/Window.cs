@@ -80,8 +80,9 @@ public readonly record struct Window(double Low, double High)
     /// <summary>The limit that an interval reaches over, or the nearer one.</summary>
     public double NearestLimit(double value) => Math.Abs(value - Low) < Math.Abs(value - High) ? Low : High;
 
-    // A limit of 65 % is no more exact for being written 65.0 %.
-    private int PlacesIn(Unit unit)
+    /// <summary>The decimals its ends are told to.</summary>
+    /// <remarks>A limit of 65 % is no more exact for being written 65.0 %.</remarks>
+    internal int PlacesIn(Unit unit)
     {
         bool IsWhole(double side) => double.IsInfinity(side) || Math.Abs(side - Math.Round(side)) < 1e-9;
         return Places(unit) == 1 && IsWhole(unit.FromBase(Low)) && IsWhole(unit.FromBase(High)) ? 0 : Places(unit);
@@ -92,7 +93,7 @@ public readonly record struct Window(double Low, double High)
     {
         Kind.Number => 2,
         Kind.Share => 1,
-        Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : High - Low < 1e-3 ? 2 : 1,
+        Kind.Length => unit.Factor >= Units.Metre.Factor ? 3 : Math.Abs(High - Low) < 1e-3 ? 2 : 1,
         Kind.Angle => 1,
         _ => 0,
     };

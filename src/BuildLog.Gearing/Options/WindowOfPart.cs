@@ -35,11 +35,9 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     private string InFigures(double value)
     {
         var gap = Unit.FromBase(Window.Low - Window.High);
-        var places = Math.Clamp(1 - (int)Math.Floor(Math.Log10(gap)), FewestPlaces(), 6);
+        var places = Math.Clamp(1 - (int)Math.Floor(Math.Log10(gap)), Window.PlacesIn(Unit), 6);
         return Rounded.WithUnit(Rounded.Fixed(Unit.FromBase(value), places), Unit);
     }
-
-    private int FewestPlaces() => Unit == Units.One || Unit == Units.Metre ? 2 : 0;
 
     /// <summary>It is of this number.</summary>
     internal bool IsAbout(PartWindow window) => (window.Position, window.Quantity) == (Position, Quantity);

@@ -96,27 +96,11 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private IReadOnlyList<string> EffectOfNothing()
     {
         ReadBench();
-        return emptied ??= EffectWords.Of(bench.Driveline, Without(bench.Driveline), bench.Goals);
+        return emptied ??= EffectWords.Of(bench.Driveline, bench.Driveline.Without(position), bench.Goals);
     }
 
     [MemberNotNull(nameof(bench))]
     private void ReadBench() => bench ??= VehicleOnBench.Read(shop, vehicle, today);
-
-    private Driveline Without(Driveline driveline) => position switch
-    {
-        Position.Engine => driveline with { Engine = null },
-        Position.Transmission => driveline with { Transmission = null },
-        Position.Overdrive => driveline with { Overdrive = null },
-        Position.TransferCase => driveline with { TransferCase = null },
-        Position.Propshaft => driveline with { Propshaft = null },
-        Position.FrontPropshaft => driveline with { FrontPropshaft = null },
-        Position.RearAxle => driveline with { RearAxle = null },
-        Position.FrontAxle => driveline with { FrontAxle = null },
-        Position.Tyres => driveline with { Tyres = null, LoneFrontTyres = driveline.Tyres?.FrontPair ?? driveline.LoneFrontTyres },
-        Position.FrontTyres => driveline with { Tyres = driveline.Tyres is { } rear ? rear with { FrontPair = null } : null, LoneFrontTyres = null },
-        Position.Speedometer => driveline with { Speedometer = null },
-        _ => throw new InvalidOperationException($"No such position: {position}."),
-    };
 
     private string Fitted(Component part) => Spoken($"Fitted to {vehicle.Name}: {part.Name}.");
 

@@ -16,12 +16,12 @@ public sealed class WindowOfPartTests
 
     private static readonly WindowOfPart Axle = new(Position.RearAxle, "axle ratio", Units.One, new(3, 4), new(3.1, 3.9), null) { Lowest = Low, Highest = High };
 
-    // A ratio and a length in metres have two places at least, other lengths none.
+    // In as many places as the window itself: a ratio in two at least, metres to the millimetre, whole millimetres without any.
     [Fact]
     public void Edges_that_exclude_each_other_are_written_in_figures_of_their_unit()
     {
         Assert.Equal("low (so) wants axle ratio 14.00 or more, high (so) wants 4.00 or less: they exclude each other by 10.00.", Empty(Units.One, 14, 4));
-        Assert.Equal("low (so) wants axle ratio 3.00 m or more, high (so) wants 2.00 m or less: they exclude each other by 1.00 m.", Empty(Units.Metre, 3, 2));
+        Assert.Equal("low (so) wants axle ratio 3.000 m or more, high (so) wants 2.000 m or less: they exclude each other by 1.000 m.", Empty(Units.Metre, 3, 2));
         Assert.Equal("low (so) wants axle ratio 700 mm or more, high (so) wants 650 mm or less: they exclude each other by 50 mm.", Empty(Units.Millimetre, 0.70, 0.65));
 
         static string? Empty(Unit unit, double low, double high) => (Axle with { Unit = unit, Window = new(low, high) }).Contradiction;
