@@ -14,5 +14,6 @@ internal static class KnownMigrations
         "20261126152312_ReadingsOfEverySession",
         "20261127015828_PartsThatAreGone",
         "20261127171200_WhatTheVehicleIs",
+        "20261128022340_HuntedForAPlan",
     ];
 }

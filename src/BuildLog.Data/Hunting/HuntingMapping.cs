@@ -1,3 +1,4 @@
+using BuildLog.Data.Plans;
 using BuildLog.Data.Vehicles;
 using Microsoft.EntityFrameworkCore;
 
@@ -7,7 +8,7 @@ internal static class HuntingMapping
 {
     public static void Map(ModelBuilder model)
     {
-        var wanted = model.Entry<WantedPart>("WantedParts").Of<WantedPart, Vehicle>(w => w.VehicleId);
+        var wanted = model.Entry<WantedPart>("WantedParts").Of<WantedPart, Vehicle>(w => w.VehicleId).Of<WantedPart, Plan>(w => w.PlanId);
         wanted.Ignore(w => w.Windows);
         wanted.Ignore(w => w.MustHaves);
         wanted.Rows(w => w.WindowRows, row => row.WantedPartId).Rows(w => w.MustHaveRows, row => row.WantedPartId);

@@ -1,6 +1,7 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Donors;
 using BuildLog.Data.Hunting;
+using BuildLog.Data.Plans;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
@@ -17,6 +18,10 @@ public sealed partial class Shop
 
     /// <summary>What a vehicle still hunts and needs by a day, the first of them first.</summary>
     public IReadOnlyList<WantedPart> NeededByADay(Vehicle vehicle) => store.Look(record => WantedReader.Due(record, vehicle));
+
+    /// <summary>Hunts a part for a plan, beside whose other parts it will be judged; a plan that is not in the record yet is kept with it in one change.</summary>
+    /// <exception cref="RefusedException">Something of it cannot be; nothing is stored.</exception>
+    public WantedPart Hunt(WantedPart wanted, Plan plan) => Whole(db => PlannedHunt.Enter(db, wanted, plan), wanted, plan.Id == 0 ? plan : null);
 
     /// <summary>Ends a hunt with what was bought: the part joins the record with its cost, in one change.</summary>
     /// <returns>The part as it is stored; null where none was bought.</returns>

@@ -22,6 +22,9 @@ public sealed class WantedPart : Entered
         set => field = value.Trim();
     } = "";
 
+    /// <summary>The plan that it is hunted for: it goes in beside the other parts of that; null where it goes in by itself.</summary>
+    public long? PlanId { get; set; }
+
     /// <summary>Between which values it will do.</summary>
     public IReadOnlyList<WantedWindow> Windows
     {

@@ -41,6 +41,7 @@ internal static class WantedReader
         VehicleId = row.Key("VehicleId"),
         Kind = row.Word<WantedKind>("Kind"),
         Title = row.Text("Title"),
+        PlanId = row.KeyIfAny("PlanId"),
         Most = row.Money("Most"),
         Deadline = row.DayIfAny("Deadline"),
         State = row.Word<WantedState>("State"),

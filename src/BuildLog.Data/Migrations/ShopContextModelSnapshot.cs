@@ -1328,6 +1328,9 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("PlanId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("State")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1359,6 +1362,8 @@ namespace BuildLog.Data.Migrations
                         });
 
                     b.HasKey("Id");
+
+                    b.HasIndex("PlanId");
 
                     b.HasIndex("Uid")
                         .IsUnique();
@@ -1835,7 +1840,7 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_PlannedWishes_Typed", "length(trim(\"Typed\")) > 0");
 
-                            t.HasCheckConstraint("CK_PlannedWishes_Wish", "\"Wish\" IN ('Mass', 'DragArea', 'Cruise', 'TopSpeed', 'HillStart', 'TyreDiameter')");
+                            t.HasCheckConstraint("CK_PlannedWishes_Wish", "\"Wish\" IN ('Mass', 'DrivenShare', 'FrontAxleMass', 'RearAxleMass', 'DragArea', 'RollingResistance', 'Altitude', 'GravityHeight', 'Wheelbase', 'FrontSprings', 'FrontPad', 'RearSprings', 'RearPad', 'Cruise', 'Hill', 'TopSpeed', 'HillStart', 'OverallLow', 'TyreDiameter', 'TyreWidth', 'Track')");
                         });
                 });
 
@@ -3777,6 +3782,11 @@ namespace BuildLog.Data.Migrations
 
             modelBuilder.Entity("BuildLog.Data.Hunting.WantedPart", b =>
                 {
+                    b.HasOne("BuildLog.Data.Plans.Plan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("BuildLog.Data.Vehicles.Vehicle", null)
                         .WithMany()
                         .HasForeignKey("VehicleId")

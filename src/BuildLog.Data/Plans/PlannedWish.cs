@@ -1,44 +1,42 @@
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Gearing.RoadLoad;
 
 namespace BuildLog.Data.Plans;
 
-/// <summary>What a plan changes besides parts: the load, or what the owner wants.</summary>
+/// <summary>What a plan changes besides parts: what the vehicle has to move and how it carries it, and what the owner wants. <see cref="WishSheet"/> says what each is called and what it does; they are put in the order they have here.</summary>
 public enum Wish
 {
+    // The vehicle.
     Mass,
+    DrivenShare,
+    FrontAxleMass,
+    RearAxleMass,
     DragArea,
+    RollingResistance,
+    Altitude,
+    GravityHeight,
+    Wheelbase,
+    FrontSprings,
+    FrontPad,
+    RearSprings,
+    RearPad,
+
+    // What is wanted of it.
     Cruise,
+    Hill,
     TopSpeed,
     HillStart,
+    OverallLow,
     TyreDiameter,
+    TyreWidth,
+    Track,
 }
 
 public static class WishWords
 {
-    public static string InWords(this Wish wish) => wish switch
-    {
-        Wish.Mass => Spoken("mass"),
-        Wish.DragArea => Spoken("drag area"),
-        Wish.Cruise => Spoken("cruise"),
-        Wish.TopSpeed => Spoken("top speed"),
-        Wish.HillStart => Spoken("hill start"),
-        Wish.TyreDiameter => Spoken("tyre diameter at most"),
-        _ => throw new ArgumentOutOfRangeException(nameof(wish), wish, "No such wish."),
-    };
+    public static string InWords(this Wish wish) => wish.Line().Words;
 
-    /// <summary>The text means something under this heading.</summary>
-    public static Refusal? Refuses(this Wish wish, string text) => wish switch
-    {
-        Wish.Mass => VehicleLoad.ReadMass(text).Refusal,
-        Wish.DragArea => VehicleLoad.ReadDragArea(text).Refusal,
-        Wish.Cruise => CruiseGoal.ReadLine(text).Refusal,
-        Wish.TopSpeed => TopSpeedGoal.Read(text).Refusal,
-        Wish.HillStart => HillStartGoal.Read(text).Refusal,
-        Wish.TyreDiameter => LengthLimit.ReadTyreDiameter(text).Refusal,
-        _ => throw new ArgumentOutOfRangeException(nameof(wish), wish, "No such wish."),
-    };
+    /// <summary>Why the text means nothing under this heading; null where it does.</summary>
+    public static Refusal? Refuses(this Wish wish, string text) => Parsed.From(() => wish.Line().Put(Trial.OfNothing, text)).Refusal;
 }
 
 /// <summary>Another load or wish in a plan, as typed.</summary>

@@ -36,6 +36,10 @@ public sealed record SpecLine(Later Words, Unit Unit, double Low, double High, F
         return new(SaysHowSure || meantAsItStands ? typed.ToMeasured(name) : ToolOf(typed) is { } tool ? tool.Reads(typed, name) : typed.ToItsLastDigit(name), source, typed.InWords);
     }
 
+    /// <summary>A number that is only tried: its owner's word, and as sure as if it stood on the spec sheet.</summary>
+    /// <exception cref="RefusedException">The text means nothing.</exception>
+    public Known Told(string text) => Known(Read(text).OrRefuse(), Source.OwnersWord, Words);
+
     private Tool? ToolOf(Typed typed)
         => typed.StandardUncertainty > 0 ? null
             : typed.Unit.Kind == Kind.Mass ? (typed.LastDigit / 2 < Weighbridge.GoodTo ? Weighbridge : null)

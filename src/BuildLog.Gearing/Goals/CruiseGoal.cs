@@ -74,11 +74,32 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
                 Tolerated(tolerance.Trim(), n.Value).Then<CruiseGoal>(wanted =>
                     new CruiseGoal(v, n, wanted, gear.Trim().Length == 0 ? null : gear.Trim()))));
 
-    /// <summary>Reads both in one line: <c>110 km/h at 2400 rpm</c>.</summary>
-    public static Parsed<CruiseGoal> ReadLine(string text)
-        => text.Split(" at ", StringSplitOptions.TrimEntries) is [var speed, var turns]
-            ? Read(speed, turns).In(text)
-            : new Refusal("cruise", Spoken($"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed."), "110 km/h at 2400 rpm");
+    /// <summary>Reads all of it in one line: <c>110 km/h at 2400 rpm ± 150 rpm in 4</c>, or <c>110 km/h at most 2400 rpm</c>.</summary>
+    /// <param name="text">What was typed; tolerance and gear may be left out.</param>
+    /// <param name="instead">The goal that it takes the place of: what is left out stays as it is there, a tolerance as the same share.</param>
+    public static Parsed<CruiseGoal> ReadLine(string text, CruiseGoal? instead = null)
+    {
+        var (line, gear) = GoalLine.InGear(text);
+        if (GoalLine.At(line) is not { } at)
+            return new Refusal("cruise", Spoken($"{Shown.Quoted(text)} is no cruise: a speed, the word at, and an engine speed."), "110 km/h at 2400 rpm");
+
+        var (turns, tolerance) = WithTolerance(at.Behind);
+        return Read(at.Before, turns, tolerance, gear).In(text).Then<CruiseGoal>(goal => goal with
+        {
+            Wanted = tolerance.Length == 0 && instead is not null ? instead.Wanted.Times(goal.EngineSpeed.Value / instead.EngineSpeed.Value) : goal.Wanted,
+            Gear = goal.Gear ?? instead?.Gear,
+        });
+    }
+
+    // "at most 2400 rpm" was parted behind its "at".
+    private static (string Turns, string Tolerance) WithTolerance(string text)
+    {
+        const string Most = "most ";
+        if (text.StartsWith(Most, StringComparison.OrdinalIgnoreCase)) return (text[Most.Length..].Trim(), AtMost);
+
+        var from = ((string[])["±", "+/-", " -"]).Select(sign => text.IndexOf(sign, StringComparison.Ordinal)).Where(place => place > 0).DefaultIfEmpty(text.Length).Min();
+        return (text[..from].Trim(), text[from..].Trim());
+    }
 
     /// <summary>Reads a road speed with its unit: more than 0, at most 500 km/h.</summary>
     public static Parsed<Typed> ReadSpeed(string text) => QuantityText.Read(text, Kind.Speed).Then(Cruising);

@@ -25,4 +25,15 @@ public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
     public static Parsed<HillGoal> Read(string gradient, string speed, string gear = "")
         => Goals.Gradient.Read(gradient).Then(hill =>
             CruiseGoal.ReadSpeed(speed).Then<HillGoal>(v => new HillGoal(hill, v, gear.Trim().Length == 0 ? null : gear.Trim())));
+
+    /// <summary>Reads all of it in one line: <c>6 % at 100 km/h in 4</c>.</summary>
+    /// <param name="text">What was typed; the gear may be left out.</param>
+    /// <param name="instead">The goal that it takes the place of: a gear that is left out stays as it is there.</param>
+    public static Parsed<HillGoal> ReadLine(string text, HillGoal? instead = null)
+    {
+        var (line, gear) = GoalLine.InGear(text);
+        return GoalLine.At(line) is not { } at
+            ? new Refusal("hill", Spoken($"{Shown.Quoted(text)} is no hill to hold: a gradient, the word at, and a road speed."), "6 % at 100 km/h")
+            : Read(at.Before, at.Behind, gear).In(text).Then<HillGoal>(goal => goal with { Gear = goal.Gear ?? instead?.Gear });
+    }
 }

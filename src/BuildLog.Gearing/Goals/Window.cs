@@ -74,6 +74,9 @@ public readonly record struct Window(double Low, double High)
         return (Text(from), Text(to));
     }
 
+    /// <summary>Both ends times a factor above zero.</summary>
+    internal Window Times(double factor) => new(Low * factor, High * factor);
+
     /// <summary>What is in both.</summary>
     public Window And(Window other) => new(Math.Max(Low, other.Low), Math.Min(High, other.High));
 

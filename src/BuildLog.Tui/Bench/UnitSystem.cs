@@ -46,9 +46,9 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
             : Shown(typed.Unit) is var shown && shown != typed.Unit ? OtherUnits.In(typed, shown)
             : OtherUnits.Converted(typed) ?? typed.InWords;
 
-    /// <summary>The same of a text of the record; one that cannot be read is told as it stands.</summary>
+    /// <summary>The same of a text of the record; one that cannot be read is told as it was written.</summary>
     public string InWords(string text, Kind kind, Unit? unitIfNone = null)
-        => QuantityText.Read(text, kind, unitIfNone).Understood(out var typed) ? InWords(typed) : text;
+        => QuantityText.Read(text, kind, unitIfNone).Understood(out var typed) ? InWords(typed) : AsWritten.Numbers(text);
 
     /// <summary>A road speed with its unit, as it goes into the record: of a bare number it is the one of this system.</summary>
     public string WithUnit(string speed)

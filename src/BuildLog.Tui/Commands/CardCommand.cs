@@ -8,6 +8,7 @@ using BuildLog.Gearing.Ratios;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.YardCards;
 
 namespace BuildLog.Tui.Commands;
@@ -34,7 +35,8 @@ internal sealed class CardCommand : Command
         var size = paper.Paper(parse);
         using var shop = edge.OpenShop(parse);
         var bench = vehicle.Read(shop, edge, parse);
-        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, bench, wanted, edge.Common.UnitsOf(parse), CardOfVehicle.Hunted(shop, bench, wanted).ToList() is [var only] ? only : null));
+        var hunt = CardOfVehicle.Hunted(shop, bench, wanted).ToList() is [var only] ? HuntBench.Of(shop, bench, only) : null;
+        var card = Reading.Blaming("VEHICLE", () => CardOfVehicle.Read(shop, hunt?.Bench ?? bench, wanted, edge.Common.UnitsOf(parse), hunt));
         var content = Reading.Blaming("VEHICLE", () => card.Content(size, paper.Printed(edge, parse)));
         return path is null
             ? new(ToJson(card), CardText.Of(content))
@@ -48,6 +50,7 @@ internal sealed class CardCommand : Command
         if (card.Part is CardPart.Gearbox or CardPart.Overdrive) AddGearbox(json, card);
         else if (card.Part == CardPart.Tyres) AddTyres(json, card);
         else AddAxle(json, card);
+        json["judgedWith"] = card.JudgedWith;
         json["mayCostMinor"] = card.Hunt?.Most?.Minor;
         json["currency"] = card.Hunt?.Most?.Currency;
         json["neededBy"] = Json.Day(card.Hunt?.Deadline);

@@ -105,7 +105,7 @@ internal sealed class RecordOptions
             ? (Joined(parse, shop, same.Offer, same.Count, found with { Part = same.Count.Part }, session, asked), Spoken($"It agrees with what was counted before, {same.Count.Number}, and is kept with it."))
             : (Entered(parse, shop, hunted, claim, found, before, asked, on), ""));
         var bench = VehicleOnBench.Read(shop, shop.FindVehicle(hunted.VehicleId), edge.Today);
-        var judged = JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), hunted, offer.Claimed, asked, offer.What, others: shop.OffersOn(edge.Today));
+        var judged = JudgedOffer.Of(HuntBench.Of(shop, bench, hunted), RejectedPlans.Of(shop, bench), offer.Claimed, asked, offer.What, others: shop.OffersOn(edge.Today));
         return new([Spoken($"Kept as an offer for {hunted.Title}: {offer.What}, {Claim.Read(offer.Claimed).Counted}."), .. how.Length > 0 ? (string[])[how] : [], .. offer.Notes.Length > 0 ? (string[])[offer.Notes] : [], judged.InWords])
         {
             Offer = () => new JsonObject
@@ -116,6 +116,7 @@ internal sealed class RecordOptions
                 ["verdict"] = judged.Verdict.InWords(),
                 ["reason"] = judged.Reason,
                 ["standing"] = judged.Standing,
+                ["judgedWith"] = judged.With,
                 ["tooDear"] = judged.IsTooDear,
                 ["rejected"] = judged.Rejected?.Says,
             },

@@ -34,6 +34,7 @@ internal sealed class WantedCommand : Command
     {
         ["name"] = hunt[0].What,
         ["state"] = hunt[0].State,
+        ["plan"] = hunt[0].Plan,
         ["windows"] = Json.Array(hunt[0].Windows, window => new JsonObject
         {
             ["quantity"] = window.Quantity,

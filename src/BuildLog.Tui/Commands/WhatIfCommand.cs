@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Checks;
@@ -29,18 +30,11 @@ internal sealed class WhatIfCommand : Command
         ["axle"] = Position.RearAxle,
         ["front-axle"] = Position.FrontAxle,
         ["tyres"] = Position.Tyres,
+        ["front-tyres"] = Position.FrontTyres,
         ["speedometer"] = Position.Speedometer,
     };
 
-    private static readonly Dictionary<string, Wish> Wishes = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["mass"] = Wish.Mass,
-        ["drag-area"] = Wish.DragArea,
-        ["cruise"] = Wish.Cruise,
-        ["top-speed"] = Wish.TopSpeed,
-        ["hill-start"] = Wish.HillStart,
-        ["tyre-diameter"] = Wish.TyreDiameter,
-    };
+    private static readonly Dictionary<string, Wish> Wishes = WishSheet.All.ToDictionary(wish => JsonNamingPolicy.KebabCaseLower.ConvertName(wish.ToString()), StringComparer.OrdinalIgnoreCase);
 
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly Option<string[]> set = new("--set") { Description = Spoken($"What is tried, again and again: {string.Join(", ", Places.Keys.Concat(Wishes.Keys))}."), HelpName = "WHAT=VALUE" };
@@ -75,8 +69,7 @@ internal sealed class WhatIfCommand : Command
         var rejected = changes.Count == 0 ? null : RejectedPlans.Of(shop, bench).Says(tried.Driveline, changes);
         if (parse.GetValue(keep) is { } name)
         {
-            if (shop.Plans(bench.Vehicle).Any(plan => plan.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)))
-                throw Reading.Wrong(keep.Name, new Refusal("taken", Spoken($"There is a plan {Shown.Quoted(name.Trim())} already: give this one a name of its own."), $"{name.Trim()} 2"));
+            if (PlanName.Taken(shop, bench.Vehicle, name) is { } taken) throw Reading.Wrong(keep.Name, taken);
             Reading.Blaming(keep.Name, () => shop.Add(new Plan(bench.Vehicle) { Name = name, Date = edge.Today, Changes = changes, Wishes = wishes.All }));
         }
 

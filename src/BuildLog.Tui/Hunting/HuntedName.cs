@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Vehicles;
+using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Hunting;
 
@@ -7,9 +8,5 @@ namespace BuildLog.Tui.Hunting;
 internal static class HuntedName
 {
     /// <summary>The name itself, or with the first number behind it that nothing else of the vehicle is called by.</summary>
-    public static string Free(Shop shop, Vehicle vehicle, string name)
-    {
-        var taken = shop.Wanted(vehicle).Select(wanted => wanted.Title).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return Enumerable.Range(1, taken.Count + 1).Select(k => k == 1 ? name : $"{name} ({k})").First(free => !taken.Contains(free));
-    }
+    public static string Free(Shop shop, Vehicle vehicle, string name) => FreeName.Of(name, shop.Wanted(vehicle).Select(wanted => wanted.Title));
 }

@@ -21,7 +21,10 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     public string Standing { get; private init; } = "";
 
     /// <summary><c>watch: no number is claimed; count it. It costs more than it may.</c></summary>
-    public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? Spoken("It costs more than it may.") : "", IsInOtherMoney ? Spoken("Its price is in another currency than what it may cost: compare them.") : "", Standing]).Where(words => words.Length > 0));
+    public string InWords => string.Join(' ', ((string[])[$"{Verdict.InWords()}: {Reason}", IsTooDear ? Spoken("It costs more than it may.") : "", IsInOtherMoney ? Spoken("Its price is in another currency than what it may cost: compare them.") : "", Standing, With]).Where(words => words.Length > 0));
+
+    /// <summary>What of a plan it was judged with; empty where it is hunted for none.</summary>
+    public string With { get; private init; } = "";
 
     /// <summary>Nothing but the seller's word says that it does: it is counted before it is paid.</summary>
     private bool IsWordAlone { get; init; }
@@ -38,29 +41,30 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     /// <summary>The rule that failed where the same, or its number, was rejected before; null where it was not.</summary>
     public RejectedBefore? Rejected { get; private init; }
 
-    /// <param name="bench">The vehicle it would go on.</param>
+    /// <param name="hunt">The part that is hunted, and what it would go on.</param>
     /// <param name="rejected">What was rejected for it before.</param>
-    /// <param name="wanted">The part that is hunted.</param>
     /// <param name="claimed">What is claimed of the part.</param>
     /// <param name="price">What it costs; null where nobody said.</param>
     /// <param name="what">What the offer is called.</param>
     /// <param name="notes">What else is told of it.</param>
     /// <param name="others">What else is on offer, for the other axle of a four-wheel drive; null for nothing.</param>
     public static JudgedOffer Of(
-        VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, string claimed, Money? price, string what = "", string notes = "", IReadOnlyList<Offer>? others = null)
+        HuntBench hunt, RejectedPlans rejected, string claimed, Money? price, string what = "", string notes = "", IReadOnlyList<Offer>? others = null)
     {
-        var own = OfferJudgement.Of(wanted, claimed, price, $"{what}\n{notes}");
-        var judged = OfTheClaim(bench, rejected, wanted, own, claimed, price, what, others ?? []);
+        var own = OfferJudgement.Of(hunt.Wanted, claimed, price, $"{what}\n{notes}");
+        var judged = OfTheClaim(hunt, rejected, own, claimed, price, what, others ?? []);
         var isDoubtful = judged is { IsTooDear: true } or { Rejected: not null } or { IsHalf: true } or { IsInOtherMoney: true } or { IsWordAlone: true } || own.MustHaves.Any(must => must.Verdict == Verdict.Watch);
         return judged with
         {
+            With = hunt.Says,
             Verdict = own.MustHaves.Any(must => must.Verdict == Verdict.Clash) ? Verdict.Clash : judged.Verdict == Verdict.Fits && isDoubtful ? Verdict.Watch : judged.Verdict,
             Reason = string.Join(' ', ((string[])[.. MustHaveWords.Others(own), judged.Reason, .. MustHaveWords.Untold(own)]).Select((said, k) => k == 0 ? said : Begun(said))),
         };
     }
 
-    private static JudgedOffer OfTheClaim(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, OfferJudgement own, string claimed, Money? price, string what, IReadOnlyList<Offer> others)
+    private static JudgedOffer OfTheClaim(HuntBench hunt, RejectedPlans rejected, OfferJudgement own, string claimed, Money? price, string what, IReadOnlyList<Offer> others)
     {
+        var (wanted, bench) = (hunt.Wanted, hunt.Bench);
         var offer = new PlannedOffer(what.Length > 0 ? what : Spoken("offer"), Claim.Read(claimed));
         var claim = offer.Claim;
         var alone = InPlace(bench, wanted, offer);
@@ -73,7 +77,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
         var (goal, worse) = (inPlace?.Goal, inPlace?.Worse);
         var verdicts = ((Verdict?[])[window?.Verdict, goal?.Verdict, worse?.Verdict, IsOfTheMatch(bench, wanted) ? inPlace?.Verdict : null]).OfType<Verdict>().ToList();
         var position = HuntedPlace.Of(bench.Driveline, wanted);
-        var before = inPlace is null || position is null ? null : rejected.Says(inPlace.Driveline, [new(position.Value, offer.Text)]);
+        var before = inPlace is null || position is null ? null : rejected.Says(inPlace.Driveline, [.. hunt.Others, new(position.Value, offer.Text)]);
         string[] reasons =
         [
             before is null ? "" : $"{before.Says}.",

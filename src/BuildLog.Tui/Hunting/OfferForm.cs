@@ -1,7 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
-using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Plans;
 
@@ -10,17 +9,16 @@ namespace BuildLog.Tui.Hunting;
 /// <summary>Asks for an offer, and says while it is typed whether the part would do.</summary>
 internal static class OfferForm
 {
-    /// <param name="bench">The vehicle it would go on.</param>
-    /// <param name="wanted">The part that is hunted.</param>
+    /// <param name="hunt">The part that is hunted, and what it would go on.</param>
     /// <param name="shop">The record: its currency is that of a bare number, and it knows the suppliers.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores an offer with the edit applied, and who sells it; empty for nobody.</param>
     /// <param name="offer">What is known of it already, such as a count; of one in the record everything.</param>
     /// <param name="counted">Its claim with what was counted on it since; null for nothing.</param>
-    public static Form For(VehicleOnBench bench, WantedPart wanted, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
+    public static Form For(HuntBench hunt, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
     {
-        var bare = shop.Workshop().Bare;
-        var (rejected, others) = (RejectedPlans.Of(shop, bench), shop.OffersOn(today));
+        var (wanted, bare) = (hunt.Wanted, shop.Workshop().Bare);
+        var (rejected, others) = (RejectedPlans.Of(shop, hunt.Bench), shop.OffersOn(today));
         return new()
         {
             Title = Spoken($"Offer for {wanted.Title}"),
@@ -37,7 +35,7 @@ internal static class OfferForm
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes, Hint = wanted.MustHaves is [var must, ..] ? Spoken($"what is told of what it must have, such as {must.What}: {must.Text}") : "" },
             ],
-            Echo = values => [JudgedOffer.Of(bench, rejected, wanted, values["claimed"], Price(values, bare), values["what"], values["notes"], others).InWords],
+            Echo = values => [JudgedOffer.Of(hunt, rejected, values["claimed"], Price(values, bare), values["what"], values["notes"], others).InWords],
             Save = values => Checks.Try(() => save(
                 edited =>
                 {

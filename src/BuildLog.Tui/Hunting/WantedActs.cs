@@ -44,11 +44,12 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     private IEnumerable<WantedRow> Rows(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted)
     {
         var (offers, counts, others) = (shop.Offers(wanted), YardCount.Of(shop, wanted), shop.OffersOn(Today));
+        var hunt = HuntBench.Of(shop, bench, wanted);
         return
         [
-            WantedRows.Part(bench, wanted, Today, forNow.Units),
-            .. offers.Select(offer => WantedRows.Offer(bench, rejected, wanted, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today)),
-            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(bench, rejected, wanted, count, others)),
+            WantedRows.Part(hunt, Today, forNow.Units),
+            .. offers.Select(offer => WantedRows.Offer(hunt, rejected, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today)),
+            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(hunt, rejected, count, others)),
         ];
     }
 
@@ -63,7 +64,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
         if (chosen is not { } sought) return null;
 
         WantedPart Made() => new(bench.Vehicle, sought) { Title = HuntedName.Free(shop, bench.Vehicle, Spoken($"{(kind == OtherAxle ? driveline.OtherPosition.InWords() : sought.InWords())} for {vehicle}")) };
-        var such = WantedWindows.Today(bench, Made()).FirstOrDefault() is { } of ? WouldDo.Of(driveline, bench.Goals, of) : [];
+        var such = WantedWindows.Today(new(Made(), bench)).FirstOrDefault() is { } of ? WouldDo.Of(driveline, bench.Goals, of) : [];
         WantedPart Noted()
         {
             var made = Made();
@@ -117,7 +118,8 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var wanted = Wanted(vehicleId, row);
-        return new CardActs(shop, clock, forNow.Units).Run(view, Bench(vehicleId), wanted.Kind, wanted);
+        var hunt = HuntBench.Of(shop, Bench(vehicleId), wanted);
+        return new CardActs(shop, clock, forNow.Units).Run(view, hunt.Bench, wanted.Kind, hunt);
     }
 
     public string? Close(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -212,14 +214,15 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, WantedRow row, (YardFind Find, string Claimed)? counted = null)
     {
         Offer? kept = null;
+        var hunt = HuntBench.Of(shop, bench, wanted);
         var known = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
         var form = OfferForm.For(
-            bench, wanted, shop, Today,
+            hunt, shop, Today,
             (edit, supplier) => kept = known is null ? shop.Enter(Filled(new Offer(wanted), edit), supplier, counted?.Find) : shop.Change(known, supplier, edit, counted?.Find),
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted is { } count ? (Claim.Read(known?.Claimed ?? "") with { Counted = count.Claimed }).ToString() : null);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(bench, RejectedPlans.Of(shop, bench), wanted, kept.Claimed, kept.Price, kept.What, kept.Notes, shop.OffersOn(Today)).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(hunt, RejectedPlans.Of(shop, bench), kept.Claimed, kept.Price, kept.What, kept.Notes, shop.OffersOn(Today)).InWords}"
             : null;
     }
 
@@ -227,14 +230,14 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
 
     private Form Form(VehicleOnBench bench, WantedPart wanted, Action<Action<WantedPart>> save)
     {
-        var today = WantedWindows.Today(bench, wanted).ToList();
+        var today = WantedWindows.Today(HuntBench.Of(shop, bench, wanted)).ToList();
         var others = shop.Wanted(bench.Vehicle).Where(other => other.Id != wanted.Id).Select(other => other.Title).ToList();
         return WantedForm.For(wanted, Bare, Today, today, others, forNow.Units, save);
     }
 
     // What was kept with a doubt is told once more.
     private string Kept(VehicleOnBench bench, WantedPart wanted, string said)
-        => string.Join(' ', ((string?[])[said, WantedWindows.Doubt([.. WantedWindows.Today(bench, wanted)], wanted.Windows, forNow.Units)]).OfType<string>());
+        => string.Join(' ', ((string?[])[said, WantedWindows.Doubt([.. WantedWindows.Today(HuntBench.Of(shop, bench, wanted))], wanted.Windows, forNow.Units)]).OfType<string>());
 
     private VehicleOnBench Bench(long vehicleId) => VehicleOnBench.Read(shop, shop.FindVehicle(vehicleId), Today);
 

@@ -37,6 +37,9 @@ internal sealed record WantedRow(long WantedId, long? OfferId, string What, stri
     /// <summary>When an offer was seen or a part was counted; null for a wanted part.</summary>
     public DateOnly? Seen { get; init; }
 
+    /// <summary>The plan that a part is hunted for; null for none.</summary>
+    public string? Plan { get; init; }
+
     /// <summary>A wanted part that was needed before today.</summary>
     public bool IsOverdue { get; init; }
 }

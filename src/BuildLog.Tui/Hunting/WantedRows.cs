@@ -14,14 +14,16 @@ namespace BuildLog.Tui.Hunting;
 internal static class WantedRows
 {
     /// <summary>Its window is today's, and the one that is kept with the hunt where there is one.</summary>
-    public static WantedRow Part(VehicleOnBench bench, WantedPart wanted, DateOnly day, UnitSystem units)
+    public static WantedRow Part(HuntBench hunt, DateOnly day, UnitSystem units)
     {
+        var wanted = hunt.Wanted;
         var isOverdue = wanted.State == WantedState.Hunting && wanted.Deadline < day;
-        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(bench, wanted).ToList() : [];
+        var today = wanted.State == WantedState.Hunting ? WantedWindows.Today(hunt).ToList() : [];
         var says = wanted.Windows.Count > 0 ? wanted.Windows.Select(window => window.InWords(units)) : today.Where(window => !window.Window.IsEmpty).Select(window => window.Window.InWords(units.Shown(window.Unit)));
         return new(
             wanted.Id, null, wanted.Title, string.Join("; ", says), wanted.Most is { } most ? Spoken($"to {most}") : "", null, isOverdue ? Spoken("overdue") : wanted.State.InWords(),
             [
+                .. Line("", wanted.State == WantedState.Hunting ? hunt.Says : null),
                 .. wanted.Windows.Select(window => Spoken($"kept with this hunt: {window.Quantity.InWords()} {window.InWords(units)}")),
                 .. wanted.State == WantedState.Hunting && WantedWindows.Doubt(today, wanted.Windows, units) is { } doubt ? (string[])[doubt] : [],
                 .. today.Select(window => Spoken($"what would do today: {WindowWords.Of(window, units)}")),
@@ -31,6 +33,7 @@ internal static class WantedRows
             ])
         {
             IsOverdue = isOverdue,
+            Plan = hunt.Plan?.Name,
             Windows =
             [
                 .. wanted.Windows.Select(window => new HuntedWindow(window.Quantity.InWords(), WantedWindows.UnitOf(window.Quantity), window.Read(), true)),
@@ -41,21 +44,21 @@ internal static class WantedRows
         };
     }
 
-    /// <param name="bench">The vehicle.</param>
+    /// <param name="hunt">What is hunted, and what it would go on.</param>
     /// <param name="rejected">What was rejected for it before.</param>
-    /// <param name="wanted">What is hunted.</param>
     /// <param name="offer">What is offered for it.</param>
     /// <param name="counted">What was counted on it; null for nothing.</param>
     /// <param name="bought">The part that it became; null where it was not bought.</param>
     /// <param name="others">What else is on offer.</param>
     /// <param name="today">The day it is.</param>
-    public static WantedRow Offer(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, Offer offer, YardCount? counted, PartPlace? bought, IReadOnlyList<Offer> others, DateOnly today)
+    public static WantedRow Offer(HuntBench hunt, RejectedPlans rejected, Offer offer, YardCount? counted, PartPlace? bought, IReadOnlyList<Offer> others, DateOnly today)
     {
+        var wanted = hunt.Wanted;
         if (bought is not null) return Bought(wanted, offer, bought);
 
         var claim = Claim.Read(offer.Claimed);
         if (counted is not null && claim.IsWordAlone) claim = Claim.Read(counted.Claimed);
-        var judged = JudgedOffer.Of(bench, rejected, wanted, claim.ToString(), offer.Price, offer.What, offer.Notes, others);
+        var judged = JudgedOffer.Of(hunt, rejected, claim.ToString(), offer.Price, offer.What, offer.Notes, others);
         var isOver = offer.Expires < today;
         return new(
             wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged is { IsTooDear: true, Verdict: not Verdict.Clash } ? Spoken("too dear") : judged.Verdict.InWords(),
@@ -87,11 +90,11 @@ internal static class WantedRows
     };
 
     /// <summary>A count that nobody offers the part of yet.</summary>
-    public static WantedRow Counted(VehicleOnBench bench, RejectedPlans rejected, WantedPart wanted, YardCount count, IReadOnlyList<Offer> others)
+    public static WantedRow Counted(HuntBench hunt, RejectedPlans rejected, YardCount count, IReadOnlyList<Offer> others)
     {
-        var judged = JudgedOffer.Of(bench, rejected, wanted, count.Claimed, null, others: others);
+        var judged = JudgedOffer.Of(hunt, rejected, count.Claimed, null, others: others);
         return new(
-            wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
+            hunt.Wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
             [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,

@@ -26,10 +26,10 @@ internal static class WantedWindows
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "No such position."),
     };
 
-    /// <summary>What today's goals and limits leave such a part, the others as they are; none where nothing wanted depends on it.</summary>
-    public static IEnumerable<WindowOfPart> Today(VehicleOnBench bench, WantedPart wanted)
-        => HuntedPlace.Of(bench.Driveline, wanted) is { } place
-            ? DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Where(window => window.Position == place && Quantity(window) is not null)
+    /// <summary>What today's goals and limits leave such a part on what it is judged on; none where nothing wanted depends on it.</summary>
+    public static IEnumerable<WindowOfPart> Today(HuntBench hunt)
+        => HuntedPlace.Of(hunt.Bench.Driveline, hunt.Wanted) is { } place
+            ? DrivelineWindows.Of(hunt.Bench.Driveline, hunt.Bench.Goals, hunt.Bench.Findings).Where(window => window.Position == place && Quantity(window) is not null)
             : [];
 
     /// <summary>That a window which is kept reaches beyond what would do today; null where it lies inside, or where nobody knows what would do.</summary>

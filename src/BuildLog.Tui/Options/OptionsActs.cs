@@ -66,15 +66,17 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
         if (ChosenPart(view, place, Spoken("Hunt which part?")) is not { } part) return null;
 
         var (option, position) = part;
-        var others = OptionChanges.Positions(option).Where(other => other != position).Select(other => $"{other.InWords()} {NameAt(option, other)}");
-        var hunted = new HuntedPart(bench!, option.Driveline, option.Findings, position, NameAt(option, position), [.. others]) { Alike = OptionWords.GearedAlike(option) ?? "" };
+        var hunted = new HuntedPart(bench!, With(option), position, NameAt(option, position)) { Plan = option.Changes > 1 ? PlanOf(option) : null, Alike = OptionWords.GearedAlike(option) ?? "" };
         if (hunted.Window is not null && hunted.Already(shop) is { } already) return Spoken($"Hunted already, see the page Wanted: {already.Title}.");
 
-        var wanted = hunted.New(shop);
-        shop.Add(wanted);
-        return hunted.Window is { } window
-            ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, forNow.Units)}.")
-            : Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said.");
+        var wanted = hunted.Hunt(shop);
+        return string.Join(' ', ((string[])
+        [
+            hunted.Window is { } window
+                ? Spoken($"Hunted now, see the page Wanted: {position.InWords()}, {WindowWords.Of(window, forNow.Units)}.")
+                : Spoken($"Hunted now, see the page Wanted: {wanted.Title}. No window could be said."),
+            .. hunted.Plan is { } plan ? (string[])[Spoken($"All of it is kept as the plan {plan.Name}: this part is judged with the others.")] : [],
+        ]));
     }
 
     public string? Card(IWorkbenchView view, int place)
@@ -82,11 +84,12 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
         if (ChosenPart(view, place, Spoken("A card for which part?")) is not { } part) return null;
 
         var (option, position) = part;
-        var rest = bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
 
-        // Beside the parts that are there it is the card of the hunt, with what the hunt is limited to.
-        var hunts = option.Changes > 1 ? [] : HuntedPlace.Hunts(shop, bench, position).ToList();
-        return new CardActs(shop, clock, forNow.Units).Run(view, rest, WantedWindows.Kind(position), hunts is [var only] ? only : null);
+        // It is the card of the hunt, with what the hunt is limited to, where that is judged beside the same parts.
+        long? beside = option.Changes > 1 ? PlanOf(option).Id : null;
+        var hunts = HuntedPlace.Hunts(shop, bench!, position).Where(hunt => hunt.PlanId == beside).ToList();
+        var rest = With(option);
+        return new CardActs(shop, clock, forNow.Units).Run(view, rest, WantedWindows.Kind(position), hunts is [var only] ? HuntBench.Of(shop, bench!, only) with { Bench = rest } : null);
     }
 
     public string? Plan(IWorkbenchView view, int place)
@@ -142,6 +145,16 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
             (paper, path) => PaperWriter.WriteFile(ComparisonWords.Page(about, compared, forNow.Units, MapWords.IfKnown(about, forNow.Units), paper, clock.GetLocalNow()), path),
             outcome => said = outcome);
         return view.Fill(form) ? said : null;
+    }
+
+    private VehicleOnBench With(Option option) => bench! with { Fitted = bench.Fitted with { Driveline = option.Driveline }, Findings = option.Findings };
+
+    // The one that is kept of these parts already, or a new one.
+    private Plan PlanOf(Option option)
+    {
+        var changes = OptionChanges.Of(option);
+        return shop.Plans(bench!.Vehicle).FirstOrDefault(plan => plan.State != PlanState.Rejected && plan.Wishes.Count == 0 && plan.Changes.SequenceEqual(changes.OrderBy(change => change.Position)))
+            ?? new Plan(bench.Vehicle) { Name = PlanName.Free(shop, bench.Vehicle, OptionWords.Short(option)), Date = Today, Changes = changes, State = PlanState.Kept };
     }
 
     private Option? At(int place) => found?.InOrder.ElementAtOrDefault(place - 1);

@@ -22,6 +22,12 @@ internal static class PlannedDriveline
 
     private static string Name => Spoken("what if");
 
+    /// <summary>It takes a part off and fits none.</summary>
+    public static bool IsNone(this PlannedChange change) => change.ComponentId is null && IsNone(change.Listed);
+
+    // A plan may be read in either language.
+    private static bool IsNone(string text) => ((string[])[None, "none"]).Contains(text.Trim(), StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The vehicle with the changes made and judged again.</summary>
     /// <exception cref="RefusedException">A text means nothing, or a part of the shop is gone.</exception>
     public static VehicleOnBench With(this VehicleOnBench bench, Shop shop, IReadOnlyList<PlannedChange> changes)
@@ -52,22 +58,22 @@ internal static class PlannedDriveline
         if (PlannedOffer.Read(text) is { } offer) return Offered(driveline, position, offer);
 
         if (TriedNumbers.Parted(position, text) is { Named: { Count: > 0 } named, Others: var others })
-            return (others.Length > 0 ? Read(driveline, position, others) : driveline).Then(whole => TriedNumbers.Put(whole, named));
+            return (others.Length > 0 ? Read(TriedNumbers.Freed(driveline, named), position, others) : driveline).Then(whole => TriedNumbers.Put(whole, named));
 
-        var none = text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase);
+        if (IsNone(text)) return driveline.Without(position);
+
         return position switch
         {
             Position.Engine => Engine(driveline.Engine ?? new(Name), text).Then<Driveline>(engine => driveline with { Engine = engine }),
             Position.Transmission => TriedGearbox.Read(text, Named(driveline.Transmission?.Name), driveline.Transmission).Then<Driveline>(box => driveline with { Transmission = box }),
-            Position.Overdrive when none => driveline with { Overdrive = null },
             Position.Overdrive => ToldPart.Overdrive(text, Named(driveline.Overdrive?.Name)).Then<Driveline>(unit => driveline with { Overdrive = unit }),
-            Position.TransferCase when none => driveline with { TransferCase = null },
             Position.TransferCase => TriedTransferCase.Read(text, Name, driveline.TransferCase).Then<Driveline>(box => driveline with { TransferCase = box }),
             Position.Propshaft => TriedPropshaft.Read(text, Named(driveline.Propshaft?.Name), driveline.Propshaft).Then<Driveline>(shaft => driveline with { Propshaft = shaft }),
             Position.FrontPropshaft => TriedPropshaft.Read(text, Named(driveline.FrontPropshaft?.Name), driveline.FrontPropshaft).Then<Driveline>(shaft => driveline with { FrontPropshaft = shaft }),
             Position.RearAxle => ToldPart.Axle(text, Named(driveline.RearAxle?.Name), driveline.RearAxle).Then<Driveline>(axle => driveline with { RearAxle = axle }),
             Position.FrontAxle => ToldPart.Axle(text, Named(driveline.FrontAxle?.Name), driveline.FrontAxle).Then<Driveline>(axle => driveline with { FrontAxle = axle }),
             Position.Tyres => ToldPart.Tyres(text, Named(driveline.Tyres?.Name), driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
+            Position.FrontTyres => ToldPart.Tyres(text, Named(FrontTyres(driveline)?.Name), FrontTyres(driveline)).Then<Driveline>(tyres => InFront(driveline, tyres)),
             Position.Speedometer => TriedSpeedometer.Read(text, Named(driveline.Speedometer?.Name), driveline.Speedometer).Then<Driveline>(meter => driveline with { Speedometer = meter }),
             _ => new Refusal("position", Spoken($"The {position.InWords()} has no number to try here."), ""),
         };
@@ -78,6 +84,7 @@ internal static class PlannedDriveline
         Position.Transmission when driveline.Transmission is { } box && ListedParts.Gearboxes(box).Called(text) is { } listed => driveline with { Transmission = listed },
         Position.RearAxle when driveline.RearAxle is { } axle && ListedParts.Axles(axle).Called(text) is { } listed => driveline with { RearAxle = listed },
         Position.FrontAxle when driveline.FrontAxle is { } axle && ListedParts.Axles(axle).Called(text) is { } listed => driveline with { FrontAxle = listed },
+        Position.FrontTyres when FrontTyres(driveline) is { } tyres && ListedParts.Tyres(tyres, OwnersGoals.None).Called(text) is { } listed => InFront(driveline, listed),
         Position.Tyres when driveline.Tyres is { } tyres && ListedParts.Tyres(tyres, OwnersGoals.None).Called(text) is { } listed => driveline with { Tyres = listed },
         _ => null,
     };
@@ -91,6 +98,11 @@ internal static class PlannedDriveline
         Position.Tyres => ToldPart.Tyres(offer.Claim, offer.What, driveline.Tyres).Then<Driveline>(tyres => driveline with { Tyres = tyres }),
         _ => new Refusal("position", Spoken($"No {position.InWords()} is offered by a number."), ""),
     };
+
+    private static TyreSet? FrontTyres(Driveline driveline) => driveline.Tyres?.On(Position.FrontAxle) ?? driveline.LoneFrontTyres;
+
+    private static Driveline InFront(Driveline driveline, TyreSet tyres)
+        => driveline.Tyres is { } rear ? driveline with { Tyres = rear with { FrontPair = tyres with { FrontPair = null } } } : driveline with { LoneFrontTyres = tyres };
 
     // A redline, points of a torque curve, or both: what holds a colon is a point, and the air that points were read in belongs to them.
     private static Parsed<Engine> Engine(Engine engine, string text)

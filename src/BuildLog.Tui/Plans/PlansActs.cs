@@ -1,4 +1,5 @@
 using BuildLog.Data;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Plans;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
@@ -24,7 +25,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
     {
         var bench = Bench(vehicleId);
         var rejected = RejectedPlans.Of(shop, bench);
-        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan, rejected))], whatIf.IsOf(vehicleId) ? InWords(whatIf.Changes, whatIf.Wishes) : "");
+        return new([.. shop.Plans(bench.Vehicle).Select(plan => Row(bench, plan, rejected))], whatIf.IsOf(vehicleId) ? PlannedWords.Of(shop, whatIf.Changes, whatIf.Wishes) : "");
     }
 
     public string? Try(IWorkbenchView view, long vehicleId)
@@ -33,7 +34,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         var isOf = whatIf.IsOf(vehicleId);
         if (!view.Fill(WhatIfForm.For(bench, shop, isOf ? whatIf.Changes : [], isOf ? whatIf.Wishes : TriedWishes.None, (changes, wishes) => whatIf.Put(vehicleId, changes, wishes), forNow.Units))) return null;
 
-        return whatIf.IsOf(vehicleId) ? Spoken($"On the bench, not stored: {InWords(whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it.") : Spoken("Nothing is tried: the bench shows what is fitted.");
+        return whatIf.IsOf(vehicleId) ? Spoken($"On the bench, not stored: {PlannedWords.Of(shop, whatIf.Changes, whatIf.Wishes)}. p keeps it as a plan, d drops it.") : Spoken("Nothing is tried: the bench shows what is fitted.");
     }
 
     public string? TryPlan(long vehicleId, PlanRow row)
@@ -52,7 +53,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         }
 
         var vehicle = shop.FindVehicle(vehicleId);
-        if (!view.Fill(PlanForm.For(Spoken("Keep it as a plan"), InWords(whatIf.Changes, whatIf.Wishes), shop, vehicle, whatIf.Changes, Today, whatIf.Wishes.All))) return null;
+        if (!view.Fill(PlanForm.For(Spoken("Keep it as a plan"), PlannedWords.Of(shop, whatIf.Changes, whatIf.Wishes), shop, vehicle, whatIf.Changes, Today, whatIf.Wishes.All))) return null;
 
         whatIf.Clear();
         return Spoken($"Kept as a plan: {shop.Plans(vehicle)[0].Name}. The bench shows what is fitted.");
@@ -106,10 +107,19 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         if (!view.Fill(form)) return null;
 
         var decided = Plan(vehicleId, row);
-        if (decided.Version != plan.Version) return Spoken($"Decided: {plan.Name} is {decided.State.InWords()}.");
+        if (decided.Version != plan.Version) return string.Join(' ', ((string[])[Spoken($"Decided: {plan.Name} is {decided.State.InWords()}."), .. StillHunted(decided)]));
 
         view.Say(Spoken($"{plan.Name} stays {plan.State.InWords()}: nothing was changed."));
         return null;
+    }
+
+    // What a rejected plan was to be made of is hunted on, on the vehicle as it is, until somebody drops it.
+    private IEnumerable<string> StillHunted(Plan plan)
+    {
+        if (plan.State != PlanState.Rejected) yield break;
+
+        var hunts = shop.Wanted(shop.FindVehicle(plan.VehicleId)).Where(wanted => wanted.PlanId == plan.Id && wanted.State == WantedState.Hunting).Select(wanted => wanted.Title).ToList();
+        if (hunts.Count > 0) yield return Spoken($"Still hunted, but judged on the vehicle as it is now: {string.Join("; ", hunts)}. d on the page Wanted drops it.");
     }
 
     /// <summary>Rejects a plan by its name; where no rule is named, for the one that failed.</summary>
@@ -160,7 +170,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
     {
         var clashes = planned.Findings.Where(finding => finding.Verdict == Verdict.Clash).Select(finding => finding.Title).Distinct().ToList();
         if (clashes.Count > 0) yield return Spoken($"As planned it still clashes: {string.Join("; ", clashes)}.");
-        if (plan.Wishes.Count > 0) yield return Spoken($"The plan was judged with {new TriedWishes(plan.Wishes).InWords}; what is wanted of the vehicle stays as it was until g or e changes it.");
+        if (plan.Wishes.Count > 0) yield return Spoken($"The plan was judged with {new TriedWishes(plan.Wishes).InWords}, and so is what is hunted for it; what is wanted of the vehicle stays as it was until g or e changes it.");
     }
 
     // The other axle of a four-wheel drive gets the gears of the driving one, and is not hunted by itself.
@@ -170,7 +180,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         var other = bench.Driveline.OtherPosition;
         var named = plan.Changes.Any(change => change.Position == other);
         var alike = plan.Changes.Any(change => change.Position == bench.Driveline.DrivingPosition) && (named ? bench.Driveline.TransferCase is not null : IsGearedAlike(bench, planned, plan));
-        var listed = plan.Changes.Where(change => change.ComponentId is null && !IsNone(change) && !(alike && change.Position == other)).ToList();
+        var listed = plan.Changes.Where(change => change.ComponentId is null && !change.IsNone() && !(alike && change.Position == other)).ToList();
         foreach (var change in listed)
         {
             if (TriedNumbers.Parted(change.Position, change.Listed) is { Others.Length: 0, Named.Count: > 0 })
@@ -179,9 +189,12 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
                 continue;
             }
 
-            var others = plan.Changes.Where(each => each.Position != change.Position && !(alike && each.Position == other)).Select(each => InWords([each]));
-            var hunted = new HuntedPart(bench, planned.Driveline, planned.Findings, change.Position, change.Listed, [.. others]) { Alike = alike ? OptionWords.GearedAlike(other) : "" };
-            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {shop.Add(hunted.New(shop)).Title}."));
+            var hunted = new HuntedPart(bench, planned, change.Position, change.Listed)
+            {
+                Plan = plan.Wishes.Count > 0 || plan.Changes.Any(each => each.Position != change.Position && !(alike && each.Position == other)) ? plan : null,
+                Alike = alike ? OptionWords.GearedAlike(other) : "",
+            };
+            said.Add(hunted.Already(shop) is { } already ? Spoken($"Hunted already: {already.Title}.") : Spoken($"Hunted now: {hunted.Hunt(shop).Title}."));
         }
 
         return said;
@@ -197,7 +210,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         foreach (var change in plan.Changes)
         {
             var acts = new FitActs(shop, bench.Vehicle, change.Position, Today);
-            var fitted = IsNone(change) ? acts.TakeOff(view)
+            var fitted = change.IsNone() ? acts.TakeOff(view)
                 : change.ComponentId is { } id && bench.Fitted.At(change.Position)?.Id != id && shop.Parts().FirstOrDefault(part => part.Component.Id == id) is { } place ? acts.Fit(view, place.Component)
                 : null;
             if (fitted is not null) said.Add(fitted);
@@ -206,25 +219,14 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
         return said;
     }
 
-    private static bool IsNone(PlannedChange change) => change.ComponentId is null && change.Listed.Equals(PlannedDriveline.None, StringComparison.OrdinalIgnoreCase);
-
     private void Decided(Plan plan, PlanState state, string reason)
     {
         if ((plan.State, plan.Reason) != (state, reason)) shop.Change(plan, edited => (edited.State, edited.Reason) = (state, reason));
     }
 
-    private string InWords(IReadOnlyList<PlannedChange> changes, TriedWishes wishes)
-        => string.Join(", ", ((string[])[InWords(changes), wishes.InWords]).Where(words => words.Length > 0));
-
-    /// <summary><c>axle 3.36, tyres 205/65R15</c>.</summary>
-    private string InWords(IReadOnlyList<PlannedChange> changes)
-        => string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? NameOf(id) : change.Listed)));
-
-    private string NameOf(long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
-
     private PlanRow Row(VehicleOnBench bench, Plan plan, RejectedPlans rejected)
     {
-        var lines = new List<string> { InWords(plan.Changes, new(plan.Wishes)) };
+        var lines = new List<string> { PlannedWords.Of(shop, plan.Changes, new(plan.Wishes)) };
         if (plan.Reason.Length > 0) lines.Add($"{plan.State.InWords()}: {plan.Reason}");
         var doubts = Doubts(bench, plan);
         try

@@ -1,6 +1,7 @@
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 
@@ -31,9 +32,11 @@ internal static class TriedGearbox
         var converter = box.Converter ?? new Converter(LocksUp: false);
         return Parsed.From(() =>
         {
-            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = QuantityText.Read(slip, Kind.Share).OrRefuse().Told(Spoken("converter slip")) };
+            if (numbers.TryGetValue(Slip, out var slip)) converter = converter with { Slip = Told(QuantityText.Read(slip, Kind.Share).OrRefuse()) };
             if (numbers.TryGetValue(Stall, out var stall)) converter = converter with { StallSpeed = Spec.StallSpeed.Line().Told(stall) };
             return box with { Converter = converter };
         });
     }
+
+    private static Known Told(Typed slip) => new(slip.ToItsLastDigit(Spoken("converter slip")), Source.OwnersWord, slip.InWords);
 }

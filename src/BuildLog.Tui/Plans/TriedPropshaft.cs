@@ -5,18 +5,20 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Plans;
 
-/// <summary>Another tube, other angles, another slip joint: <c>tube 89 mm; wall 2.1 mm; angles 3 5 3</c>.</summary>
-/// <remarks>Tube, wall and length are those of the only piece, or of the rear one; <c>front</c> before them means the piece before the centre bearing.</remarks>
+/// <summary>Another tube, other angles, another slip joint: <c>tube 89 mm; wall 2.1 mm; angles 3 5 3; above 0 2 0</c>.</summary>
+/// <remarks>Angles are from the side, those behind <c>above</c> seen from above. Tube, wall and length are those of the only piece, or of the rear one; <c>front</c> before them means the piece before the centre bearing.</remarks>
 internal static class TriedPropshaft
 {
     private const string Example = "tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3";
     private const string Front = "front ";
+    private const string FromTheSide = "angles";
+    private const string FromAbove = "above";
 
     private static readonly char[] BetweenAngles = [' ', '/'];
 
     private static readonly IReadOnlyList<string> OfOnePiece = ["tube", "wall", "length"];
 
-    private static readonly IReadOnlyList<string> OfTheShaft = ["angles", "joint", "stroke", "out"];
+    private static readonly IReadOnlyList<string> OfTheShaft = [FromTheSide, FromAbove, "joint", "stroke", "out"];
 
     public static Parsed<Propshaft> Read(string text, string name, Propshaft? fitted)
     {
@@ -32,7 +34,7 @@ internal static class TriedPropshaft
         pieces[^1] = Piece(pieces[^1], "", numbers);
         return new(name, pieces)
         {
-            Line = numbers.TryGetValue("angles", out var angles) ? Line(shaft, angles) : shaft.Line,
+            Line = Line(shaft, Angles(shaft, numbers, FromTheSide, SpecSheet.ShaftSide), Angles(shaft, numbers, FromAbove, SpecSheet.ShaftPlan)),
             JointRating = Known(numbers, "joint", Spec.JointRating.Line()) ?? shaft.JointRating,
             Slip = Slip(shaft.Slip, Known(numbers, "stroke", Spec.SlipStroke.Line()), Known(numbers, "out", Spec.SlipOut.Line())),
             FrontEnd = shaft.FrontEnd,
@@ -49,17 +51,26 @@ internal static class TriedPropshaft
     private static SlipJoint? Slip(SlipJoint? fitted, Known? stroke, Known? stands)
         => stroke is null && stands is null ? fitted : new(stroke ?? fitted?.Stroke, stands ?? fitted?.Out);
 
-    // From the side, the gearbox's output first and the pinion last; how they lie seen from above stays.
-    private static List<Inclination> Line(Propshaft shaft, string text)
+    // What is not told stays.
+    private static IReadOnlyList<Inclination>? Line(Propshaft shaft, IReadOnlyList<Known>? side, IReadOnlyList<Known>? plan)
+        => side is null && plan is null ? shaft.Line
+            : [.. Enumerable.Range(0, Members(shaft)).Select(k => new Inclination(side?[k] ?? shaft.Line?[k].Side, plan?[k] ?? shaft.Line?[k].Plan))];
+
+    // The gearbox's output first and the pinion last.
+    private static List<Known>? Angles(Propshaft shaft, IReadOnlyDictionary<string, string> numbers, string word, SpecLine line)
     {
-        var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("deg" or "°")).ToList();
-        if (angles.Count != shaft.Pieces.Count + 2)
-            throw new RefusedException(
+        if (!numbers.TryGetValue(word, out var text)) return null;
+
+        var angles = text.Split(BetweenAngles, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(angle => angle is not ("deg" or "°")).ToList();
+        return angles.Count == Members(shaft)
+            ? [.. angles.Select(line.Told)]
+            : throw new RefusedException(
                 "angles",
-                Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {shaft.Pieces.Count + 2} angles, the gearbox's output first and the pinion last, a blank between."),
+                Spoken($"{Shown.Quoted(text)}: a shaft of {shaft.Pieces.Count} has {Members(shaft)} angles, the gearbox's output first and the pinion last, a blank between."),
                 Example);
-        return [.. angles.Select((angle, k) => new Inclination(SpecSheet.ShaftSide.Told(angle), shaft.Line?[k].Plan))];
     }
+
+    private static int Members(Propshaft shaft) => shaft.Pieces.Count + 2;
 
     private static Known? Known(IReadOnlyDictionary<string, string> numbers, string word, SpecLine line)
         => numbers.TryGetValue(word, out var text) ? line.Told(text) : null;

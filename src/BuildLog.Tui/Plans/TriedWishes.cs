@@ -1,9 +1,6 @@
 using BuildLog.Data.Plans;
-using BuildLog.Data.Specs;
 using BuildLog.Gearing.Checks;
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Gearing.RoadLoad;
 using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Plans;
@@ -29,14 +26,7 @@ internal sealed class TriedWishes(IReadOnlyList<PlannedWish> wishes)
     {
         if (AreNone) return bench;
 
-        var (load, goals) = (bench.Driveline.Load ?? new VehicleLoad(), bench.Goals);
-        if (this[Wish.Mass] is { } mass) load = load with { Mass = Spec.Mass.Line().Told(mass) };
-        if (this[Wish.DragArea] is { } drag) load = load with { DragArea = Spec.DragArea.Line().Told(drag) };
-        if (this[Wish.Cruise] is { } cruise) goals = goals with { Cruise = [CruiseGoal.ReadLine(cruise).OrRefuse(), .. goals.Cruise.Skip(1)] };
-        if (this[Wish.TopSpeed] is { } top) goals = goals with { TopSpeed = TopSpeedGoal.Read(top).OrRefuse() };
-        if (this[Wish.HillStart] is { } hill) goals = goals with { HillStart = HillStartGoal.Read(hill).OrRefuse() };
-        if (this[Wish.TyreDiameter] is { } diameter) goals = goals with { TyreDiameter = LengthLimit.ReadTyreDiameter(diameter).OrRefuse() };
-        var driveline = bench.Driveline with { Load = load };
-        return bench with { Fitted = bench.Fitted with { Driveline = driveline }, Goals = goals, Findings = AllChecks.Look(driveline, goals) };
+        var tried = wishes.OrderBy(each => each.Wish).Aggregate(new Trial(bench.Driveline, bench.Goals), (trial, each) => each.Wish.Line().Put(trial, each.Typed));
+        return bench with { Fitted = bench.Fitted with { Driveline = tried.Driveline }, Goals = tried.Goals, Findings = AllChecks.Look(tried.Driveline, tried.Goals) };
     }
 }

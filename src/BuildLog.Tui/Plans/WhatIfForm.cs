@@ -21,26 +21,17 @@ internal static class WhatIfForm
 
     private static readonly IReadOnlyList<(Position Position, Later Hint)> Asked =
     [
-        (Position.Engine, new Later("redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm")),
+        (Position.Engine, new Later("redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm; idle 750 rpm")),
         (Position.Transmission, new Later("all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; clutch rating 320 Nm")),
-        (Position.Overdrive, new Later("such as 0.78, or none")),
+        (Position.Overdrive, new Later("such as 0.78; none for going without, as of any part")),
         (Position.TransferCase, new Later("high 1.00; low 2.48, or none")),
-        (Position.Propshaft, new Later("tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; joint 900 Nm")),
+        (Position.Propshaft, new Later("tube 89 mm; wall 2.1 mm; length 1.30 m; angles 3 5 3; above 0 2 0; joint 900 Nm")),
         (Position.FrontPropshaft, new Later("tube 63 mm; wall 2.1 mm; length 0.80 m; angles 3 8 3")),
-        (Position.RearAxle, new Later("such as 3.36, or teeth 37/11; torque rating 4000 Nm")),
+        (Position.RearAxle, new Later("such as 3.36, or teeth 37/11; hub reduction 2.00; torque rating 4000 Nm")),
         (Position.FrontAxle, new Later("such as 3.36, or teeth 37/11")),
         (Position.Tyres, new Later("such as 205/65R15, or 2.05 m as it rolls; rim width 7 in")),
+        (Position.FrontTyres, new Later("where they differ, such as 185/65R15; none for the same all round")),
         (Position.Speedometer, new Later("gears 8/21, or pulses 16; correction 0.917; dial 1000 per km")),
-    ];
-
-    private static readonly IReadOnlyList<(Wish Wish, Later Caption, Later Hint)> Wished =
-    [
-        (Wish.Mass, new Later("Mass"), new Later("as driven, such as 1600 kg")),
-        (Wish.DragArea, new Later("Drag area"), new Later("such as 0.85 m²")),
-        (Wish.Cruise, new Later("Cruise wanted"), new Later("such as 110 km/h at 2400 rpm")),
-        (Wish.TopSpeed, new Later("Top speed wanted"), new Later("such as 160 km/h")),
-        (Wish.HillStart, new Later("Hill to start on"), new Later("such as 25 %")),
-        (Wish.TyreDiameter, new Later("Tyre at most"), new Later("diameter, such as 700 mm")),
     ];
 
     /// <param name="bench">The vehicle as it is.</param>
@@ -64,7 +55,7 @@ internal static class WhatIfForm
                     .Select(asked => Entry(
                         asked.Position.ToString(), Caption(asked.Position), asked.Hint, tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed,
                         text => PlannedDriveline.Read(bench.Driveline, asked.Position, text).Refusal?.Sentence)),
-                .. Wished.Select(asked => Entry(asked.Wish.ToString(), asked.Caption, asked.Hint, wished[asked.Wish], text => asked.Wish.Refuses(Meant(asked.Wish, text, units))?.Sentence)),
+                .. WishSheet.All.Select(wish => Entry(wish.ToString(), TextFit.Capital(wish.InWords()), wish.Line().Hint, wished[wish], text => wish.Refuses(Meant(wish, text, units))?.Sentence)),
             ],
 
             // What was understood last stays in view while a value is half typed.
@@ -107,13 +98,14 @@ internal static class WhatIfForm
     private static string Caption(Position position) => TextFit.Capital(position.InWords());
 
     private static TriedWishes WishedIn(FormValues values, UnitSystem units)
-        => new([.. Wished.Where(asked => !values.IsEmpty(asked.Wish.ToString())).Select(asked => new PlannedWish(asked.Wish, Meant(asked.Wish, values[asked.Wish.ToString()], units)))]);
+        => new([.. WishSheet.All.Where(wish => !values.IsEmpty(wish.ToString())).Select(wish => new PlannedWish(wish, Meant(wish, values[wish.ToString()], units)))]);
 
     // A bare road speed is one in the units that are shown.
     private static string Meant(Wish wish, string typed, UnitSystem units) => (wish, typed.Split(" at ", 2, StringSplitOptions.TrimEntries)) switch
     {
         (Wish.TopSpeed, _) => units.WithUnit(typed),
         (Wish.Cruise, [var speed, var turns]) => $"{units.WithUnit(speed)} at {turns}",
+        (Wish.Hill, [var gradient, var speed]) => $"{gradient} at {units.WithUnit(speed)}",
         _ => typed,
     };
 

@@ -5,6 +5,7 @@ using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
+using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Papers;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Workbench;
@@ -17,9 +18,9 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
     /// <param name="view">Shows and asks.</param>
     /// <param name="bench">The vehicle, as it would be around the part.</param>
     /// <param name="kind">What is looked for.</param>
-    /// <param name="hunted">The wanted part it is for; null where none is hunted yet.</param>
+    /// <param name="hunted">The hunt it is for, judged on that vehicle; null where none is hunted yet.</param>
     /// <returns>What was written, or null if nothing was.</returns>
-    public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind, WantedPart? hunted = null)
+    public string? Run(IWorkbenchView view, VehicleOnBench bench, WantedKind kind, HuntBench? hunted = null)
     {
         if (Enum.GetValues<CardPart>().Where(each => each.IsFor(kind)).ToList() is not [var part])
         {

@@ -25,14 +25,14 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     /// <param name="bench">The vehicle.</param>
     /// <param name="part">What is looked for.</param>
     /// <param name="units">The units to show.</param>
-    /// <param name="hunted">The wanted part whose windows count too; null for none.</param>
+    /// <param name="hunted">The hunt whose windows count too, judged on that vehicle; null for none.</param>
     /// <exception cref="RefusedException">Nothing wanted depends on the part, or too little is known.</exception>
-    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units, WantedPart? hunted)
+    public static CardOfVehicle Read(Shop shop, VehicleOnBench bench, CardPart part, UnitSystem units, HuntBench? hunted)
     {
         if (part == CardPart.FrontAxle && bench.Driveline.FrontAxle is null)
             throw new RefusedException("window", Spoken($"{bench.Vehicle.Name} has no front axle that is driven, so there is no card for one."), "axle");
 
-        var position = hunted is not null && HuntedPlace.Of(bench.Driveline, hunted) is { } place ? place : Place(bench.Driveline, part);
+        var position = hunted is not null && HuntedPlace.Of(bench.Driveline, hunted.Wanted) is { } place ? place : Place(bench.Driveline, part);
         var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
             .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) }).ToList();
         if (windows.Count == 0)
@@ -41,11 +41,12 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
                 "window", Spoken($"Nothing wanted of {bench.Vehicle.Name} depends on the {part.InWords()} yet, or the other parts' numbers are not known: set a cruise goal and enter them."), "");
         }
 
-        var hunts = hunted is null ? Hunted(shop, bench, part).ToList() : [hunted];
-        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted))], [.. hunts.SelectMany(wanted => wanted.MustHaves)], units)
+        var hunts = hunted is null ? Hunted(shop, bench, part).ToList() : [hunted.Wanted];
+        return new(bench, part, windows, [.. windows.Select(window => AsJudged(window, hunted?.Wanted))], [.. hunts.SelectMany(wanted => wanted.MustHaves)], units)
         {
             Position = position,
             Hunt = hunts is [var only] ? only : null,
+            JudgedWith = hunted?.Says ?? "",
         };
     }
 
@@ -54,6 +55,9 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     /// <summary>The one hunt it is for, whose price and deadline count; null for none, or several.</summary>
     public WantedPart? Hunt { get; init; }
+
+    /// <summary>What of a plan it is judged with; empty where it is hunted for none.</summary>
+    public string JudgedWith { get; private init; } = "";
 
     private static Position Place(Driveline driveline, CardPart part) => part switch
     {
@@ -98,7 +102,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
         PrintedOn = Forms.DayText.InWords(printed),
         About = Bench.Vehicle.Name,
         Part = IsOfTheOtherAxle ? Position.InWords() : Part.InWords(),
-        Wanted = [.. Windows.SelectMany(Wanted), .. NotCured(), .. Hunt?.Deadline is { } last ? (string[])[Spoken($"needed by {Forms.DayText.InWords(last)}")] : []],
+        Wanted = [.. Windows.SelectMany(Wanted), .. JudgedWith.Length > 0 ? (string[])[$"  {JudgedWith}"] : [], .. NotCured(), .. Hunt?.Deadline is { } last ? (string[])[Spoken($"needed by {Forms.DayText.InWords(last)}")] : []],
     };
 
     private YardCard OfAxle(AxleCard axle, YardCard card) => card with

@@ -122,6 +122,26 @@ public sealed class HuntingAPart : IDisposable
             => Assert.Equal(sentence, Assert.Throws<RefusedException>(() => test.Shop.Add(new Plan(vehicle) { Name = "n", Date = new(2026, 5, 3), Wishes = wishes })).Message);
     }
 
+    [Fact]
+    public void For_a_plan_is_one_change_with_it_and_holds_it()
+    {
+        var vehicle = test.Vehicle("Brindle");
+        var plan = new Plan(vehicle) { Name = "tall", Date = new(2026, 5, 3), Wishes = [new(Wish.OverallLow, "40"), new(Wish.Hill, "6 % at 90 km/h")] };
+        Assert.Throws<RefusedException>(() => test.Shop.Hunt(new WantedPart(vehicle, WantedKind.Axle), plan));
+        Assert.Equal((0, 0), (plan.Id, test.Shop.Plans(vehicle).Count));
+
+        test.Shop.Hunt(Axle(vehicle, "2.85", "3.21"), plan);
+        test.Reopen();
+        Assert.Equal(Assert.Single(test.Shop.Plans(vehicle)).Id, Assert.Single(test.Shop.Wanted(vehicle)).PlanId);
+        Assert.Throws<RefusedException>(() => test.Shop.Remove(test.Shop.Plans(vehicle)[0]));
+
+        Assert.Equal("hunted longer axle and kept the plan tall", test.Shop.Undo());
+        Assert.Empty(test.Shop.Plans(vehicle));
+        Assert.Empty(test.Shop.Wanted(vehicle));
+        test.Shop.Redo();
+        Assert.NotNull(Assert.Single(test.Shop.Wanted(vehicle)).PlanId);
+    }
+
     private static WantedPart Axle(BuildLog.Data.Vehicles.Vehicle vehicle, string low, string high) => new(vehicle, WantedKind.Axle)
     {
         Title = "longer axle",

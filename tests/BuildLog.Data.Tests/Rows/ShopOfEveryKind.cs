@@ -201,6 +201,7 @@ internal sealed class ShopOfEveryKind
         var wanted = Add(new WantedPart(vehicle, WantedKind.Tyres)
         {
             Title = "longer tyres",
+            PlanId = Add(new Plan(vehicle) { Name = "all of it taller", Date = Day, Wishes = [new(Wish.OverallLow, "40")] }).Id,
             Windows = [new(WindowOf.Circumference, "2.2 m", "2.4 m")],
             MustHaves = [new("bolt circle", "5 × 139.7")],
             Most = Price,

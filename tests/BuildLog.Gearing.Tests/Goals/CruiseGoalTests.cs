@@ -97,6 +97,34 @@ public sealed class CruiseGoalTests
     [InlineData("110 at 2400", "no-unit")]
     public void Both_are_read_in_one_line(string text, string? code) => Assert.Equal(code, CruiseGoal.ReadLine(text).Refusal?.Code);
 
+    // 2400 rev/min are 40 a second; 5 % of it 2, 150 rev/min 2.5.
+    [Theory]
+    [InlineData("110 km/h at 2400 rpm", 38, 42, null)]
+    [InlineData("110 km/h at 2400 rpm ± 150 rpm in 4", 37.5, 42.5, "4")]
+    [InlineData("110 km/h at 2400 rpm +/- 150 rpm", 37.5, 42.5, null)]
+    [InlineData("110 km/h at 2400 rpm -120/+240 rpm in 4+OD", 38, 44, "4+OD")]
+    [InlineData("110 km/h at most 2400 rpm", double.NegativeInfinity, 40, null)]
+    public void A_line_says_tolerance_and_gear_too(string text, double low, double high, string? gear)
+    {
+        var goal = CruiseGoal.ReadLine(text).OrRefuse();
+
+        Assert.Equal((Math.Round(low, 9), Math.Round(high, 9), gear), (Math.Round(goal.Wanted.Low, 9), Math.Round(goal.Wanted.High, 9), goal.Gear));
+    }
+
+    // −120/+240 of 2400 are −5 and +10 %: of 45 a second −2.25 and +4.5.
+    [Fact]
+    public void A_line_leaves_what_it_does_not_say_as_it_was()
+    {
+        var was = CruiseGoal.Read("100 km/h", "2400 rpm", "-120/+240 rpm", "3").OrRefuse();
+
+        var goal = CruiseGoal.ReadLine("110 km/h at 2700 rpm", was).OrRefuse();
+
+        Assert.Equal((42.75, 49.5, "3"), (Math.Round(goal.Wanted.Low, 9), Math.Round(goal.Wanted.High, 9), goal.Gear));
+        Assert.Equal("3", HillGoal.ReadLine("8 % at 90 km/h", HillGoal.Read("6 %", "80 km/h", "3").OrRefuse()).OrRefuse().Gear);
+        Assert.Equal((0.08, 25.0, "4"), HillGoal.ReadLine("8 % at 90 km/h in 4").OrRefuse() is var hill ? (hill.Gradient.Value, Math.Round(hill.Speed.Value, 9), hill.Gear) : default);
+        Assert.Equal("hill", HillGoal.ReadLine("8 %").Refusal!.Code);
+    }
+
     // A window that only one engine speed is in wants that one; the goal's own is always in it.
     [Fact]
     public void A_window_of_one_engine_speed_is_a_wish_and_an_empty_one_is_none()

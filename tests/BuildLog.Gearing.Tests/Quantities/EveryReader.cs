@@ -73,6 +73,7 @@ internal static class EveryReader
         ["weighing"] = text => WeighReading.Read(text).Refusal,
         ["angle of a member"] = text => AngleReading.Read(text).Refusal,
         ["cruise in one line"] = text => CruiseGoal.ReadLine(text).Refusal,
+        ["hill in one line"] = text => HillGoal.ReadLine(text).Refusal,
         ["teeth"] = text => Teeth.Read(text).Refusal,
         ["quoted ratio"] = text => QuotedRatio.Read(text, RatioRange.Axle).Refusal,
         ["quoted ratio with its rounding"] = text => QuotedRatio.ReadMeasured(text, RatioRange.Axle, "axle").Refusal,

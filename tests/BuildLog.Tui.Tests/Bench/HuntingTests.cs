@@ -87,7 +87,7 @@ public sealed class HuntingTests : IDisposable
         Assert.NotEqual("3.23 to 3.49", Row().Says);
         wantedActs.Card(view, brindle.Id, Row());
         Assert.Contains($"wanted: {now.InWords()}", string.Join(' ', view.Told[^1].Select(line => line.Trim())), StringComparison.Ordinal);
-        Assert.StartsWith("clash: it misses the goal", JudgedOffer.Of(VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), RejectedPlans.None, wanted, "3.30", null).InWords, StringComparison.Ordinal);
+        Assert.StartsWith("clash: it misses the goal", JudgedOffer.Of(new(wanted, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20))), RejectedPlans.None, "3.30", null).InWords, StringComparison.Ordinal);
     }
 
     // A typed window is kept as typed, told beside what would do today, and judged besides the goals.
@@ -113,7 +113,7 @@ public sealed class HuntingTests : IDisposable
     {
         var bench = VehicleOnBench.Read(shop, brindle, new(2026, 5, 20));
 
-        var judged = JudgedOffer.Of(bench, RejectedPlans.None, new(brindle, WantedKind.Axle), "3.4905±0.0003", null);
+        var judged = JudgedOffer.Of(new(new(brindle, WantedKind.Axle), bench), RejectedPlans.None, "3.4905±0.0003", null);
 
         Assert.StartsWith("watch: whether it meets the goal is not sure: ", judged.InWords, StringComparison.Ordinal);
     }
@@ -193,7 +193,7 @@ public sealed class HuntingTests : IDisposable
         var hunt = shop.Wanted(brindle).Single(each => each.Title == row.What);
         hunt = shop.Change(hunt, wanted => (wanted.Deadline, wanted.Most) = (new(2031, 5, 5), Money.Of(25_000, Currency.Euro)));
 
-        var card = CardOfVehicle.Read(shop, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), CardPart.Axle, UnitSystem.Metric, hunt).Content(Paper.A6, TimeProvider.System.GetLocalNow());
+        var card = CardOfVehicle.Read(shop, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), CardPart.Axle, UnitSystem.Metric, new(hunt, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)))).Content(Paper.A6, TimeProvider.System.GetLocalNow());
 
         Assert.Contains("needed by 5 May 2031", card.Wanted);
         Assert.Equal("at most 250.00 EUR", card.Blanks.Single(blank => blank.What.Text == "price").Must);
@@ -622,7 +622,7 @@ public sealed class HuntingTests : IDisposable
     public void A_way_out_beyond_the_window_of_its_hunt_says_so_there()
     {
         var bench = VehicleOnBench.Read(shop, brindle, new(2026, 5, 20));
-        HuntedPart Hunted(double ratio) => new(bench, bench.Driveline with { RearAxle = bench.Driveline.RearAxle! with { Ratio = new(ratio, Source.TeethCounted) } }, bench.Findings, Position.RearAxle, "gears", []);
+        HuntedPart Hunted(double ratio) => new(bench, bench with { Fitted = bench.Fitted with { Driveline = bench.Driveline with { RearAxle = bench.Driveline.RearAxle! with { Ratio = new(ratio, Source.TeethCounted) } } } }, Position.RearAxle, "gears");
 
         Assert.Contains("gears itself lies beyond that window, and only may do", Hunted(3.6).New(shop).Notes, StringComparison.Ordinal);
         Assert.DoesNotContain("lies beyond", Hunted(3.4).New(shop).Notes, StringComparison.Ordinal);
@@ -762,7 +762,7 @@ public sealed class HuntingTests : IDisposable
         var row = acts.Read(haldor.Id).Rows.Single(each => each.What == "front axle for Haldor");
 
         var rear = bench.Driveline.RearAxle!.Ratio!.Value.Value;
-        var window = WantedWindows.Today(bench, shop.Wanted(haldor).Single(wanted => wanted.Title == row.What)).Single().Window;
+        var window = WantedWindows.Today(HuntBench.Of(shop, bench, shop.Wanted(haldor).Single(wanted => wanted.Title == row.What))).Single().Window;
         Assert.InRange(rear, window.Low, window.High);
         acts.Offer(view.Type(("what", "its like"), ("claimed", FormattableString.Invariant($"counted {rear:0.000}±0.002"))), haldor.Id, row);
         acts.Offer(view.Type(("what", "another"), ("claimed", FormattableString.Invariant($"counted {rear + 1:0.000}±0.002"))), haldor.Id, row);
@@ -771,7 +771,7 @@ public sealed class HuntingTests : IDisposable
         Assert.NotEqual(Verdict.Clash, acts.Read(haldor.Id).Rows.Single(each => each.What == "its like").Verdict);
 
         // It is no hunt for the axle that drives.
-        var driving = new HuntedPart(bench, bench.Driveline, bench.Findings, Position.RearAxle, "3.36", []);
+        var driving = new HuntedPart(bench, bench, Position.RearAxle, "3.36");
         Assert.NotEqual(row.What, driving.Already(shop)?.Title);
 
         acts.Card(view, haldor.Id, row);
@@ -842,7 +842,7 @@ public sealed class HuntingTests : IDisposable
         Assert.Empty(view.Refused);
         var hunted = shop.Wanted(brindle).Single(each => each.Notes.Contains("2.79", StringComparison.Ordinal));
         Assert.Equal((WantedKind.Axle, WantedState.Hunting), (hunted.Kind, hunted.State));
-        Assert.Contains("Together with tyres Norwell 185/60R15 on alloys.", hunted.Notes, StringComparison.Ordinal);
+        Assert.Equal(("axle for Brindle, plan long and low", Plan("long and low").Id), (hunted.Title, hunted.PlanId));
         Assert.Equal($"Hunted now: {hunted.Title}. Fitted to Brindle: Norwell 185/60R15 on alloys.", said);
         Assert.Equal("Brindle", shop.Parts().Single(place => place.Component.Id == wheels.Id).Fitment!.Vehicle.Name);
         Assert.Equal("kept", Planned("long and low").State);
@@ -864,7 +864,7 @@ public sealed class HuntingTests : IDisposable
 
         Assert.Contains("Nothing is hunted by torque rating 400 Nm", said, StringComparison.Ordinal);
         Assert.Contains("As planned it still clashes: Cruise engine speed.", said, StringComparison.Ordinal);
-        Assert.EndsWith("The plan was judged with cruise 110 km/h at 2600 rpm; what is wanted of the vehicle stays as it was until g or e changes it.", said, StringComparison.Ordinal);
+        Assert.EndsWith("The plan was judged with cruise 110 km/h at 2600 rpm, and so is what is hunted for it; what is wanted of the vehicle stays as it was until g or e changes it.", said, StringComparison.Ordinal);
         Assert.DoesNotContain(shop.Wanted(brindle), wanted => wanted.Kind == WantedKind.Transmission);
     }
 
@@ -1097,6 +1097,8 @@ public sealed class HuntingTests : IDisposable
         var acts = new OptionsActs(shop, TimeProvider.System, new());
         return (acts, acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken));
     }
+
+    private Plan Plan(string name) => shop.Plans(brindle).Single(each => each.Name == name);
 
     private PlanRow Planned(string name) => Plans().Read(brindle.Id).Rows.Single(row => row.Name == name);
 

@@ -1,0 +1,17 @@
+using BuildLog.Data;
+using BuildLog.Data.Plans;
+using BuildLog.Gearing.Drivelines;
+
+namespace BuildLog.Tui.Plans;
+
+/// <summary>What a plan changes, in words: <c>axle 3.36, tyres 205/65R15, mass 1600 kg</c>.</summary>
+internal static class PlannedWords
+{
+    public static string Of(Shop shop, IReadOnlyList<PlannedChange> changes, TriedWishes wishes)
+        => string.Join(", ", ((string[])[Of(shop, changes), wishes.InWords]).Where(words => words.Length > 0));
+
+    private static string Of(Shop shop, IReadOnlyList<PlannedChange> changes)
+        => string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? NameOf(shop, id) : change.Listed)));
+
+    private static string NameOf(Shop shop, long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
+}
