@@ -350,7 +350,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (Model.Chosen is null) return [];
         KeyHint pane = new("Tab", Pane switch { Panes.Vehicles => Spoken("strip"), Panes.Strip => Spoken("page"), Panes.Page => Spoken("vehicles"), _ => Spoken("pane") });
         KeyHint[] first = Pane == Panes.All ? [] : [pane];
-        if (strip.HasFocus) return [.. first, new("Enter", Spoken("swap")), new("Space", Spoken("card")), new("Del", Spoken("take off"))];
+        if (strip.HasFocus) return [.. first, new("Enter", Spoken("swap")), new("Space", Spoken("card"))];
         KeyHint page = new(PageDigits.Range(pages.Count), Spoken("page"));
         return [.. first, .. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 && first.Length == 0 ? [pane, page] : new[] { page }];
     }
