@@ -2,11 +2,12 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tyres;
 
 namespace BuildLog.Gearing.Options;
 
-/// <summary>Windows that no finding carries, because they concern a part that one would have to look for: an overdrive, a tyre below a limit.</summary>
+/// <summary>Windows that no finding carries, because they concern a part that one would have to look for: an overdrive, a tyre below a limit, a first gear that pulls away.</summary>
 internal static class SoughtWindows
 {
     public static IEnumerable<Wish> Of(Driveline driveline, OwnersGoals goals, IReadOnlyList<Finding> findings)
@@ -16,6 +17,11 @@ internal static class SoughtWindows
         foreach (var (goal, finding) in goals.Cruise.Zip(cruise))
         {
             if (Overdrive(driveline, goal) is { } window) yield return new(finding, window);
+        }
+
+        foreach (var finding in findings.Where(finding => finding.Check == "hill-start").Take(1))
+        {
+            if (FirstGear(driveline, goals) is { } window) yield return new(finding, window);
         }
 
         foreach (var finding in findings.Where(finding => finding.Check == "tyre-diameter").Take(1))
@@ -31,6 +37,16 @@ internal static class SoughtWindows
         return goal.Gear is null && CruiseCheck.EngineSpeed(bare, goal) is { } n
             ? PartWindow.Proportional(Position.Overdrive, Spoken("overdrive ratio"), Units.One, n, goal.Wanted)
             : null;
+    }
+
+    /// <summary>What the hill to start on leaves of the lowest gear; null where the wheels would spin before it is climbed, whatever the gear.</summary>
+    /// <remarks><code>i · F / (i_now · m g (sin θ + c cos θ)) ≥ 1</code>F as it pulls away now, see <see cref="HillStart"/>.</remarks>
+    private static PartWindow? FirstGear(Driveline driveline, OwnersGoals goals)
+    {
+        if (goals.HillStart is not { } goal || HillStart.Of(driveline) is not { } start || (start.EndedByGrip && start.Gradient.Value < goal.Gradient.Value)) return null;
+
+        var others = start.Force / (start.Pull.Resistance.At(0, goal.Gradient.Value) * driveline.Transmission!.Gears[0].Ratio.Value);
+        return PartWindow.Proportional(Position.Transmission, Spoken("first gear"), Units.One, others, Window.AtLeast(1));
     }
 
     /// <summary>What the limit of diameter leaves of the rolling circumference; null without a limit, or where the marking of the tyres is not known.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
@@ -14,8 +13,6 @@ namespace BuildLog.Gearing.Options;
 /// </remarks>
 public static class ToldPart
 {
-    private static readonly char[] BetweenGears = [' ', '\t', '\r', '\n', ';', '/'];
-
     /// <param name="text">A ratio such as <c>3.36</c>, or teeth such as <c>37/11</c>; a hub reduction inside.</param>
     /// <param name="name">What to call it.</param>
     /// <param name="fitted">The axle in its place now; null for none.</param>
@@ -42,44 +39,33 @@ public static class ToldPart
         return claim.IsWordAlone ? unit : unit.Then<Overdrive>(counted => counted with { Ratio = AsCounted(counted.Ratio!), Quoted = Overdrive(claim.Said, name).Understood(out var said) ? said.Ratio : null });
     }
 
-    /// <summary>The gears of <c>3.32 2.05 1.38</c>, whatever stands between them.</summary>
-    public static IReadOnlyList<string> EachGear(string text) => text.Split(BetweenGears, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-
-    /// <param name="text">All forward gears from the lowest to the top, such as <c>3.32 2.05 1.38 1.00 0.81</c>, or the top gear alone where a gearbox is fitted.</param>
+    /// <param name="text">All forward gears from the lowest to the top, such as <c>3.32 2.05 1.38 1.00 0.81</c>; where a gearbox is fitted the top gear alone, or some by their names, such as <c>1:3.32 5:0.81</c>.</param>
     /// <param name="name">What to call it.</param>
     /// <param name="fitted">The gearbox in its place now; null for none.</param>
-    public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted)
+    public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted) => ToldGears.Read(text).Then(told => Gearbox(told, text, name, fitted));
+
+    private static Parsed<Transmission> Gearbox(ToldGears told, string text, string name, Transmission? fitted)
     {
-        var gears = new List<Gear>();
-        foreach (var word in EachGear(text))
-        {
-            if (!QuotedRatio.ReadMeasured(word, RatioRange.Gear, Spoken("gear ratio")).Understood(out var ratio)) return QuotedRatio.Read(word, RatioRange.Gear).Refusal!;
-            gears.Add(new((gears.Count + 1).ToString(CultureInfo.InvariantCulture), Told(ratio, word)));
-        }
-
-        var isTopAlone = gears.Count == 1;
-        if (gears is [var top] && fitted is { Gears: { Count: > 1 } held }) gears = [.. held.SkipLast(1), top with { Name = held[^1].Name }];
-        if (gears.Count < 2) return new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81");
-        for (var k = 1; k < gears.Count; k++)
-        {
-            if (gears[k].Ratio.Value.Value >= gears[k - 1].Ratio.Value.Value)
-                return new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(gears[k].Ratio.Says)} cannot follow {Rounded.Exact(gears[k - 1].Ratio.Value.Value)}."), "3.32 2.05 1.38 1.00 0.81");
-        }
-
-        return isTopAlone ? fitted! with { Name = name, Gears = gears } : new Transmission(name, gears) { Converter = fitted?.Converter };
+        var gears = told.Among(fitted?.Gears ?? []);
+        return gears.Count < 2 ? new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81")
+            : gears[^1].Ratio.Value.Value >= gears[^2].Ratio.Value.Value
+                ? new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(gears[^1].Ratio.Says)} cannot follow {Rounded.Exact(gears[^2].Ratio.Value.Value)}."), "3.32 2.05 1.38 1.00 0.81")
+            : told.IsTopAlone || told.AreNamed ? (fitted ?? new(name, [])) with { Name = name, Gears = gears }
+            : new Transmission(name, gears) { Converter = fitted?.Converter };
     }
 
-    /// <summary>The gearbox of a claim; a count is of its top gear, and what is said of the others stands.</summary>
+    /// <summary>The gearbox of a claim; what is said of gears that nobody counted stands, and where nothing is said they are taken as those of the fitted one.</summary>
     /// <remarks>It is another box however little is told of it: what it bolts to nobody knows.</remarks>
     public static Parsed<Transmission> Gearbox(Claim claim, string name, Transmission? fitted)
     {
         var said = Gearbox(claim.Said, name, fitted).Then<Transmission>(box => AnotherBox(box));
         if (claim.IsWordAlone) return said;
 
-        return Gearbox(claim.Decides, name, said.Understood(out var other) ? other : fitted).Then<Transmission>(counted => AnotherBox(counted) with
+        var other = said.Understood(out var told) ? told : null;
+        return ToldGears.Read(claim.Counted).Then(counted => Gearbox(counted, claim.Counted, name, other ?? fitted).Then<Transmission>(box => AnotherBox(box) with
         {
-            Gears = [.. counted.Gears.SkipLast(1), counted.Gears[^1] with { Ratio = AsCounted(counted.Gears[^1].Ratio), Quoted = said.Understood(out var told) ? told.Gears[^1].Ratio : null }],
-        });
+            Gears = [.. box.Gears.Select(gear => counted.Tells(gear) ? gear with { Ratio = AsCounted(gear.Ratio), Quoted = other?.Gears.FirstOrDefault(same => same.Name == gear.Name)?.Ratio } : gear)],
+        }));
     }
 
     private static Transmission AnotherBox(Transmission box) => new(box.Name, box.Gears) { Converter = box.Converter };

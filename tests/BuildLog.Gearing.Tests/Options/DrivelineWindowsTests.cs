@@ -4,7 +4,9 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Tests.Drivelines;
+using BuildLog.Gearing.Tests.RoadLoad;
 using BuildLog.Gearing.Tyres;
 using CsCheck;
 using Xunit;
@@ -157,6 +159,27 @@ public sealed class DrivelineWindowsTests
         Assert.Null(axle.SureWindow);
         Assert.Equal("roll the tyres out", axle.OpenedBy);
     }
+
+    // By the other way: a first gear at the window's edge starts on just the hill that is wanted. 3.5 starts on more than 20 % and on less than 60 %.
+    [Theory]
+    [InlineData("20 %")]
+    [InlineData("40 %")]
+    public void The_hill_to_start_on_asks_for_a_first_gear(string hill)
+    {
+        var car = InventedLoad.WithTorque(120) with { Load = InventedLoad.Exact with { Grip = InventedCar.Exactly(2) }, };
+        var goals = OwnersGoals.None with { HillStart = HillStartGoal.Read(hill).OrRefuse() };
+
+        var window = Assert.Single(DrivelineWindows.Of(car, goals), window => window is { Position: Position.Transmission, Quantity: "first gear" }).Window;
+
+        Assert.True(double.IsPositiveInfinity(window.High));
+        var at = car with { Transmission = car.Transmission! with { Gears = [InventedCar.Gear("1", window.Low), .. car.Transmission.Gears.Skip(1)] } };
+        Assert.Equal(goals.HillStart.Gradient.Value, HillStart.Of(at)!.Gradient.Value, 1e-6);
+    }
+
+    [Fact]
+    public void Where_the_wheels_spin_first_no_gear_climbs_the_hill()
+        => Assert.DoesNotContain(
+            DrivelineWindows.Of(InventedLoad.WithTorque(900), OwnersGoals.None with { HillStart = HillStartGoal.Read("90 %").OrRefuse() }), window => window.Position == Position.Transmission);
 
     private static WindowOfPart Of(IReadOnlyList<WindowOfPart> windows, Position position) => Assert.Single(windows, window => window.Position == position);
 

@@ -96,7 +96,7 @@ public sealed class ListedPartsTests
     public void Every_listed_part_is_known_again_by_what_is_typed_for_it()
     {
         Assert.All(ListedParts.Overdrives(), unit => Assert.Same(unit.Part, new List<Candidate<Overdrive>> { unit }.Called($"{unit.Part!.Ratio!.Value.Value:0.00}")));
-        Assert.All(ListedParts.Gearboxes(InventedCar.Plain.Transmission!), box => Assert.Equal(box.Part!.Gears.Count, ToldPart.EachGear(box.Typed).Count));
+        Assert.All(ListedParts.Gearboxes(InventedCar.Plain.Transmission!), box => Assert.Equal(box.Part!.Gears.Count, ToldGears.Read(box.Typed).OrRefuse().Told.Count));
     }
 
     // 235/75R15 sits on 7 in; it is 20.5 % wider and 15.5 % higher than 195/65R15, and too wide comes first. 155 mm are 20.5 % less, limit or none.

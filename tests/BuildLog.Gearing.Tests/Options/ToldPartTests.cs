@@ -124,7 +124,7 @@ public sealed class ToldPartTests
     {
         var automatic = InventedCar.Plain.Transmission! with { Converter = new(true) };
 
-        Assert.Equal(["3.32", "2.05", "1.38"], ToldPart.EachGear(" 3.32;  2.05   1.38 "));
+        Assert.Equal(["3.32", "2.05", "1.38"], ToldGears.Read(" 3.32;  2.05   1.38 ").OrRefuse().Told.Select(gear => gear.Text));
         Assert.Same(automatic.Converter, ToldPart.Gearbox("3.32 2.05 1.00", "box", automatic).OrRefuse().Converter);
     }
 

@@ -2,6 +2,7 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Engines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Propshafts;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
@@ -199,6 +200,7 @@ public sealed class ConstructorsTests
         ["SpeedRelation.Slip"] = new(x => (Relation with { Slip = x }).Solved(), "A converter slips", false),
         ["SpeedRelation.Transfer"] = new(x => (Relation with { Transfer = x }).Solved(), "more than zero"),
         ["Speedometer.Wanted"] = new(x => new Speedometer("dial", Told(x)), "What a speedometer wants, turns or pulses a metre, is more than 0"),
+        ["ToldGear.Ratio"] = new(x => new ToldGear("1", "3.32", x), "A gear ratio is more than 0"),
         ["ToldPeak.Most"] = new(x => new ToldPeak(x, 40), "A peak of torque or power is more than 0"),
         ["ToldPeak.At"] = new(x => new ToldPeak(210, x), "The engine speed of a peak, rev/s, is more than 0"),
         ["TransferCase.High"] = new(x => new TransferCase("case", Told(x), null), "A transfer case ratio is more than 0"),

@@ -62,6 +62,7 @@ internal static class EveryReader
         ["step of a two-speed axle"] = text => TwoSpeedAxle.ReadStep(text).Refusal,
         ["axle as told"] = text => ToldPart.Axle(text, "axle", null).Refusal,
         ["overdrive as told"] = text => ToldPart.Overdrive(text, "unit").Refusal,
+        ["gears as told"] = text => ToldGears.Read(text).Refusal,
         ["gearbox as told"] = text => ToldPart.Gearbox(text, "box", InventedCar.Plain.Transmission).Refusal,
         ["tyres as told"] = text => ToldPart.Tyres(text, "tyres", null).Refusal,
         ["length without ±"] = text => QuantityText.ReadPlain(text, Kind.Length).Refusal,
