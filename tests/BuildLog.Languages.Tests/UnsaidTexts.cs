@@ -23,6 +23,7 @@ internal static partial class UnsaidTexts
         "DriveStep..ctor(Name)",        // "3 low" is typed as well
         "SheetFonts.Embedded(name)", "AttachmentStore..ctor(folder)", // names of files
         "YardPart.NameOf",              // stands in the record and is known again there
+        "OverdriveComponent.Engaged", "OverdriveComponent.NotEngaged", // stored, and typed on the command line
     ];
 
     public static IReadOnlyList<string> All()

@@ -43,7 +43,7 @@ public sealed class WhatIsStoredTests : IDisposable
     public void A_part_counted_in_the_yard_is_known_again_in_the_other_language()
     {
         var wanted = shop.Add(new WantedPart(shop.Add(new Vehicle { Name = "Bittern" }), WantedKind.Axle) { Title = "langere as", MustHaves = [new("steekcirkel", "5 × 114.3")] });
-        shop.BringBack(new(wanted, new AxleComponent(), part => new TeethSession((AxleComponent)part, null) { Date = new(2026, 5, 3), Readings = ["41/10", "41/10"] }));
+        shop.BringBack(new(wanted, new AxleComponent(), [part => new TeethSession((AxleComponent)part, null) { Date = new(2026, 5, 3), Readings = ["41/10", "41/10"] }]));
         var part = Assert.Single(shop.Parts()).Component;
         using var english = Language.English.Speak();
 

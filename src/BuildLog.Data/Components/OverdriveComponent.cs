@@ -8,6 +8,12 @@ namespace BuildLog.Data.Components;
 /// <summary>A separate overdrive unit behind the gearbox.</summary>
 public sealed class OverdriveComponent : Component
 {
+    /// <summary>What a count of it says it was: stored, so the same in all languages, and nothing that a knob calls a gear.</summary>
+    public const string Engaged = "engaged";
+
+    /// <summary>What it was counted as where it was not engaged.</summary>
+    public const string NotEngaged = "disengaged";
+
     public override Later Kind => new Later("overdrive");
 
     public override IReadOnlyList<Position> Positions => [Position.Overdrive];

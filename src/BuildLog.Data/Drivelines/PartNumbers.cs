@@ -34,7 +34,7 @@ internal static class PartNumbers
         {
             EngineComponent engine => [Stated(Idle, engine.Idle), Stated(Redline, engine.Redline)],
             TransmissionComponent box => GearNumbers.Of(box, [.. sessions.OfType<GearCountSession>()]),
-            OverdriveComponent overdrive => [OverdriveRatio(overdrive)],
+            OverdriveComponent overdrive => [OverdriveRatio(overdrive, [.. sessions.OfType<GearCountSession>().Where(count => count.Gear == OverdriveComponent.Engaged)])],
             TransferCaseComponent transfer => [Stated(High, transfer.High, RatioRange.Transfer), Stated(Low, transfer.Low, TransferCaseLow.Read, Spoken("transfer case low ratio"))],
             AxleComponent axle => AxleNumbers.Of(axle, sessions),
             WheelSetComponent set => [TyreNumbers.Of(set, [.. sessions.OfType<RollOutSession>()])],
@@ -78,12 +78,12 @@ internal static class PartNumbers
     private static NumberKnown? Stated(string number, Noted? noted, Func<string, Parsed<QuotedRatio>> read, string name)
         => noted is null ? null : Strongest(number, Units.One, (new(read(noted.Text).OrRefuse().ToMeasured(name), noted.Source, noted.InWords), null));
 
-    private static NumberKnown? OverdriveRatio(OverdriveComponent unit)
+    // Teeth counted, then turns counted with it engaged, then what is stated.
+    private static NumberKnown? OverdriveRatio(OverdriveComponent unit, IReadOnlyList<GearCountSession> counts)
     {
-        var stated = Stated(Ratio, unit.OverdriveRatio, OverdriveUnit.Read, Spoken("overdrive ratio"));
-        return unit.Teeth is { } teeth
-            ? Strongest(Ratio, Units.One, [(new(OverdriveUnit.Of(teeth), Source.TeethCounted, teeth.ToString()), null), .. stated is null ? Array.Empty<(Known, Session?)>() : [(stated.Used, null)]])
-            : stated;
+        IEnumerable<(Known, Session?)> teeth = unit.Teeth is { } set ? [(new(OverdriveUnit.Of(set), Source.TeethCounted, set.ToString()), null)] : [];
+        IEnumerable<(Known, Session?)> stated = Stated(Ratio, unit.OverdriveRatio, OverdriveUnit.Read, Spoken("overdrive ratio")) is { } said ? [(said.Used, null)] : [];
+        return Strongest(Ratio, Units.One, [.. teeth, .. BestKnownFirst(counts.Select(count => Counted(count, count.Result()))), .. stated]);
     }
 
     private static NumberKnown? Stated(string number, Noted? engineSpeed)

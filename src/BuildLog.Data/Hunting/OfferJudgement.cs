@@ -40,9 +40,10 @@ public sealed record WindowJudgement(WantedWindow Window, Measured? Claimed, Ver
         return new(window, value, value is null ? Verdict.Open : Verdicts.Judge(value, window.Read()).Verdict);
     }
 
-    // What is claimed is as sure as its last digit; of tyres mostly the size is claimed.
+    // What is claimed is as sure as its last digit; of tyres mostly the size is claimed, of a gearbox its gears.
     private static Measured? Value(WindowOf quantity, string claimed)
     {
+        if (quantity == WindowOf.TopGearRatio) return ToldGears.Read(claimed).Understood(out var gears) ? gears.Top?.Ratio : null;
         if (quantity.Range() is { } range) return Understood(QuotedRatio.ReadMeasured(claimed, range, quantity.InWords()));
         if (QuantityText.Read(claimed, Kind.Length).Understood(out var length)) return length.ToItsLastDigit(quantity.InWords());
         if (!TyreSizeText.Read(claimed).Understood(out var size)) return null;

@@ -30,9 +30,9 @@ internal static class Offering
         });
     }
 
-    /// <summary>The part, where it is new, and its session, without an offer.</summary>
+    /// <summary>The part, where it is new, and its sessions, without an offer.</summary>
     /// <exception cref="RefusedException">Something of it cannot be; nothing is stored.</exception>
-    public static Session BringBack(ShopContext db, YardFind found)
+    public static IReadOnlyList<Session> BringBack(ShopContext db, YardFind found)
     {
         if (found.Part.Id == 0)
         {
@@ -40,10 +40,10 @@ internal static class Offering
             Entries.Add(db, found.Part);
         }
 
-        // The session names the part by its number, which it has only once it is stored.
+        // A session names the part by its number, which it has only once it is stored.
         db.SaveChanges();
         db.Journal.Did(() => $"counted in the yard for {found.Wanted.Title}");
-        return Entries.Add(db, found.Session(found.Part));
+        return [.. found.Sessions.Select(session => Entries.Add(db, session(found.Part)))];
     }
 
     /// <summary>Alters a hunt; what was counted for it follows its name.</summary>

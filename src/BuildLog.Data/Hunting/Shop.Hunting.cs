@@ -42,9 +42,9 @@ public sealed partial class Shop
     public Offer Change(Offer asRead, string supplier, Action<Offer> edit, YardFind? counted = null)
         => Whole(db => Offering.Change(db, asRead, supplier, edit, counted), counted?.Part is { Id: 0 } fresh ? fresh : null);
 
-    /// <summary>Keeps what was counted in the yard for a hunt: the part that was looked at, and the session on it, in one change.</summary>
+    /// <summary>Keeps what was counted in the yard for a hunt: the part that was looked at, and the sessions on it, in one change.</summary>
     /// <exception cref="RefusedException">It cannot be; nothing is stored.</exception>
-    public Session BringBack(YardFind found) => Whole(db => Offering.BringBack(db, found), found.Part);
+    public IReadOnlyList<Session> BringBack(YardFind found) => Whole(db => Offering.BringBack(db, found), found.Part);
 
     /// <summary>Alters a hunt; what was counted for it in the yard follows its name.</summary>
     /// <exception cref="RefusedException">It cannot be so; nothing is stored.</exception>

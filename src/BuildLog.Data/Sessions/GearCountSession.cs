@@ -5,7 +5,7 @@ using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Data.Sessions;
 
-/// <summary>One gear of a gearbox, its turns counted.</summary>
+/// <summary>One gear of a gearbox, or an overdrive unit, its turns counted.</summary>
 public sealed class GearCountSession : Session
 {
     /// <param name="box">The gearbox counted.</param>
@@ -13,11 +13,17 @@ public sealed class GearCountSession : Session
     /// <param name="on">The vehicle it was on; null on the bench.</param>
     public GearCountSession(TransmissionComponent box, string gear, Vehicle? on = null) => (ComponentId, Gear, VehicleId) = (box.Id, gear.Trim(), on?.Id);
 
+    /// <param name="unit">The overdrive unit counted.</param>
+    /// <param name="engaged">Whether it was engaged; else both its ends turn alike, and that is all the count can tell.</param>
+    /// <param name="on">The vehicle it was on; null on the bench.</param>
+    public GearCountSession(OverdriveComponent unit, bool engaged, Vehicle? on = null)
+        => (ComponentId, Gear, VehicleId) = (unit.Id, engaged ? OverdriveComponent.Engaged : OverdriveComponent.NotEngaged, on?.Id);
+
     internal GearCountSession() { }
 
     public override Later Method => new Later("gear count");
 
-    /// <summary>As the knob names it, such as <c>3</c>.</summary>
+    /// <summary>As the knob names it, such as <c>3</c>; of an overdrive unit <see cref="OverdriveComponent.Engaged"/> or not.</summary>
     public string Gear { get; internal set; } = "";
 
     /// <summary>The smallest fraction of an input turn that was read, as typed.</summary>
@@ -31,14 +37,15 @@ public sealed class GearCountSession : Session
     public TurnCount Result()
     {
         var how = new CountPrecision(QuantityText.ReadNumber(ReadTo).OrRefuse(), QuantityText.ReadNumber(Align).OrRefuse());
-        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, Spoken($"count of gear {Gear}, {Date.InWords()}"));
+        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, Spoken($"count of {CountedGear.InWords(Gear)}, {Date.InWords()}"));
     }
 
     public override void Check()
     {
         TransmissionComponent.CheckGearName(Gear);
-        _ = Result();
+        var ratio = Result().Ratio.Value;
+        if (Gear == OverdriveComponent.Engaged) RatioRange.Overdrive.Checked(ratio);
     }
 
-    internal override bool Measures(Component? component) => component is TransmissionComponent;
+    internal override bool Measures(Component? component) => component is TransmissionComponent or OverdriveComponent;
 }

@@ -64,7 +64,7 @@ public static class MeasurementsWords
             session.Id,
             DayText.InShort(session.Date),
             session.Method,
-            session is GearCountSession { Gear: var gear } ? Spoken($"{session.Subject}, gear {gear}") : session.Subject,
+            session is GearCountSession { Gear: var gear } ? $"{session.Subject}, {CountedGear.InWords(gear)}" : session.Subject,
             result.InWords,
             [.. result.Conditions],
             session.ReadingsInWords,
@@ -94,7 +94,7 @@ public static class MeasurementsWords
         var count = session.Result();
         return new(
             count.Ratio, Units.One, [.. TurnCountWords.Doubts(count)],
-            [Spoken($"gear {session.Gear}"), Spoken($"read to {AsWritten.Numbers(session.ReadTo)} turn"), Spoken($"mark within {AsWritten.Numbers(session.Align)} turn"), .. Circumstances(session)]);
+            [CountedGear.InWords(session.Gear), Spoken($"read to {AsWritten.Numbers(session.ReadTo)} turn"), Spoken($"mark within {AsWritten.Numbers(session.Align)} turn"), .. Circumstances(session)]);
     }
 
     private static SessionResult Result(RollOutSession session, UnitSystem units)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BuildLog.Data.Components;
 using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Measurements;
@@ -30,7 +31,7 @@ internal sealed class GearboxCommand : Command
     private readonly Option<string?> ratios = new("--ratios") { Description = Spoken("All forward ratios as typed, first to top, parted by commas; held against the teeth, or with --reverse against each other."), HelpName = "RATIO,RATIO" };
     private readonly Option<string?> reverse = new("--reverse") { Description = Spoken("The typed ratio of reverse, as a plain number."), HelpName = "RATIO" };
 
-    private readonly Option<string?> gear = new("--for") { Description = Spoken("Which gear was counted, as the knob names it, with --record."), HelpName = "GEAR" };
+    private readonly Option<string?> gear = new("--for") { Description = Spoken("Which gear was counted, as the knob names it, with --record; of an overdrive engaged (if not said) or disengaged."), HelpName = "GEAR" };
     private readonly RecordOptions record = RecordOptions.ForGearbox();
 
     public GearboxCommand(Edge edge) : base("gearbox", Spoken("A gear's ratio from counted turns, or all gears from their teeth."))
@@ -103,16 +104,27 @@ internal sealed class GearboxCommand : Command
     {
         if (!record.IsAsked(parse) && parse.GetValue(gear) is not null)
             throw Reading.Wrong(gear.Name, new Refusal("not-kept", Spoken("Which gear it was is only kept with --record: name the vehicle, or leave this out."), ""));
+        if (record.IsAsked(parse) && record.Where(parse) == Position.Overdrive)
+            return record.Save<OverdriveComponent>(edge, parse, (unit, vehicle) => Filled(new(unit, IsEngaged(parse), vehicle)));
         if (record.IsAsked(parse) && string.IsNullOrWhiteSpace(parse.GetValue(gear)))
             throw Reading.Wrong(gear.Name, new Refusal("missing", Spoken("Say which gear was counted, as the knob names it."), "3"));
 
-        return record.Save<TransmissionComponent>(edge, parse, (box, vehicle) => new GearCountSession(box, GearOf(box, parse.GetValue(gear)!), vehicle)
+        return record.Save<TransmissionComponent>(edge, parse, (box, vehicle) => Filled(new(box, GearOf(box, parse.GetValue(gear)!), vehicle)));
+
+        GearCountSession Filled(GearCountSession session)
         {
-            Readings = readings,
-            ReadTo = parse.GetValue(readTo) ?? Rounded.Typed(how.ReadTo),
-            Align = parse.GetValue(align) ?? Rounded.Typed(how.Align),
-        });
+            session.Readings = readings;
+            (session.ReadTo, session.Align) = (parse.GetValue(readTo) ?? Rounded.Typed(how.ReadTo), parse.GetValue(align) ?? Rounded.Typed(how.Align));
+            return session;
+        }
     }
+
+    private bool IsEngaged(ParseResult parse) => parse.GetValue(gear)?.Trim() switch
+    {
+        null or OverdriveComponent.Engaged => true,
+        OverdriveComponent.NotEngaged => false,
+        var other => throw Reading.Wrong(gear.Name, new Refusal("gear", Spoken($"'{other}' is nothing that an overdrive unit is counted as: engaged or disengaged."), OverdriveComponent.Engaged)),
+    };
 
     // A gearbox whose gears nobody has written down has whatever gears are counted.
     private string GearOf(TransmissionComponent box, string name)

@@ -23,28 +23,32 @@ internal sealed class RecordOptions
     private readonly Option<string?> vehicle = new("--record") { Description = Spoken("Keep this as a session of the vehicle's fitted part."), HelpName = "VEHICLE" };
     private readonly Option<string?> day = new("--date") { Description = Spoken("The day of the session, with --record (today)."), HelpName = "DATE" };
     private readonly Option<string?> helper = new("--helper") { Description = Spoken("Who helped, with --record."), HelpName = "NAME" };
-    private readonly Option<string?> part = new("--part") { Description = Spoken("Which axle, with --record on a vehicle with two."), HelpName = "front|rear" };
+    private readonly Option<string?> part;
     private readonly Option<string?> wanted = new("--wanted") { Description = Spoken("With --record: it was counted in the yard on a part for this wanted one; kept with it, and as an offer that is judged."), HelpName = "TITLE" };
     private readonly Option<string?> offered = new("--offer") { Description = Spoken("With --wanted: what is offered, and where."), HelpName = "TEXT" };
     private readonly Option<string?> supplier = new("--supplier") { Description = Spoken("With --wanted: who sells it; a new name is entered."), HelpName = "NAME" };
     private readonly Option<string?> price = new("--price") { Description = Spoken("With --wanted: what is asked for it, such as 180 EUR."), HelpName = "MONEY" };
-    private readonly Position? place;
+    private readonly IReadOnlyList<(string Word, Position Place)> places;
 
-    // Null for an axle, of which there may be two.
-    private RecordOptions(Position? place) => this.place = place;
+    // What may have been measured, and the word for each; the first is meant where none is said.
+    private RecordOptions(string asks, params IReadOnlyList<(string Word, Position Place)> places)
+    {
+        this.places = places;
+        part = new("--part") { Description = asks, HelpName = string.Join('|', places.Select(each => each.Word)) };
+    }
 
-    public static RecordOptions ForAxle() => new(null);
+    public static RecordOptions ForAxle() => new(Spoken("Which axle, with --record on a vehicle with two."), ("rear", Position.RearAxle), ("front", Position.FrontAxle));
 
-    public static RecordOptions ForGearbox() => new(Position.Transmission);
+    public static RecordOptions ForGearbox() => new(Spoken("What was counted, with --record: the gearbox (if not said), or the overdrive unit behind it."), ("gearbox", Position.Transmission), ("overdrive", Position.Overdrive));
 
-    public static RecordOptions ForTyres() => new(Position.Tyres);
+    public static RecordOptions ForTyres() => new("", ("tyres", Position.Tyres));
 
     public void AddTo(Command command)
     {
         command.Options.Add(vehicle);
         command.Options.Add(day);
         command.Options.Add(helper);
-        if (place is null) command.Options.Add(part);
+        if (places.Count > 1) command.Options.Add(part);
         command.Options.Add(wanted);
         command.Options.Add(offered);
         command.Options.Add(supplier);
@@ -67,7 +71,7 @@ internal sealed class RecordOptions
         using var shop = edge.OpenShop(parse);
         var found = Reading.Blaming(vehicle.Name, () => shop.FindVehicle(name));
         var on = Day(edge, parse);
-        if (parse.GetValue(wanted) is { } title) return InTheYard(edge, parse, shop, WantedOf(shop, found, title), on, make);
+        if (parse.GetValue(wanted) is { } title) return InTheYard(edge, parse, shop, WantedOf(parse, shop, found, title), on, make);
 
         if (shop.DrivelineOn(found, on).At(Where(parse)) is not TComponent component)
         {
@@ -99,7 +103,7 @@ internal sealed class RecordOptions
     {
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
         var (found, claim) = Reading.Blaming(wanted.Name, () => YardCount.Found(hunted, new TComponent(), part => Dated(parse, make(part, null), on)));
-        var before = parse.GetValue(offered) is null ? Before(shop, hunted) : [];
+        var before = Before(shop, hunted, parse.GetValue(offered) ?? YardPart.NameOf(hunted));
         var session = Dated(parse, make(new TComponent(), null), on);
         var (offer, how) = Reading.Blaming(wanted.Name, () => before.FirstOrDefault(each => each.Count.AgreesWith(session)) is { Offer: not null } same
             ? (Joined(parse, shop, same.Offer, same.Count, found with { Part = same.Count.Part }, session, asked), Spoken($"It agrees with what was counted before, {same.Count.Number}, and is kept with it."))
@@ -123,19 +127,19 @@ internal sealed class RecordOptions
         };
     }
 
-    // What was counted for the hunt before without a word on what is offered.
-    private static List<(Offer Offer, YardCount Count)> Before(Shop shop, WantedPart hunted)
+    // What was counted for the hunt before under the same name.
+    private static List<(Offer Offer, YardCount Count)> Before(Shop shop, WantedPart hunted, string name)
     {
         var counts = YardCount.Of(shop, hunted);
         return
         [
-            .. shop.Offers(hunted).Where(offer => offer.What == YardPart.NameOf(hunted))
+            .. shop.Offers(hunted).Where(offer => offer.What.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))
                 .SelectMany(offer => counts.Where(count => count.IsOf(offer)).Take(1).Select(count => (offer, count))),
         ];
     }
 
     private Offer Joined(ParseResult parse, Shop shop, Offer offer, YardCount count, YardFind found, Session session, Money? asked)
-        => shop.Change(offer, parse.GetValue(supplier) ?? offer.Supplier?.Name ?? "", edited => (edited.Claimed, edited.Price) = (new Claim(Claim.Read(offer.Claimed).Said, count.SurerOf(session)).ToString(), asked ?? edited.Price), found);
+        => shop.Change(offer, parse.GetValue(supplier) ?? offer.Supplier?.Name ?? "", edited => (edited.Claimed, edited.Price) = (new Claim(Claim.Read(offer.Claimed).Said, count.With(session)).ToString(), asked ?? edited.Price), found);
 
     private Offer Entered(ParseResult parse, Shop shop, WantedPart hunted, string claim, YardFind found, List<(Offer Offer, YardCount Count)> before, Money? asked, DateOnly on)
         => shop.Enter(
@@ -145,7 +149,7 @@ internal sealed class RecordOptions
                 Claimed = new Claim("", claim).ToString(),
                 Price = asked,
                 Seen = on,
-                Notes = before is [var other, ..] ? Spoken($"It contradicts the {other.Count.Number} that was counted {DayText.InWords(other.Count.Session.Date)}: it is another part, or one of the counts is wrong.") : "",
+                Notes = before is [var other, ..] ? Spoken($"It contradicts the {other.Count.Number} that was counted {DayText.InWords(other.Count.Day)}: it is another part, or one of the counts is wrong.") : "",
             },
             parse.GetValue(supplier) ?? "", found);
 
@@ -155,9 +159,9 @@ internal sealed class RecordOptions
         return session;
     }
 
-    private WantedPart WantedOf(Shop shop, Vehicle vehicle, string title)
+    private WantedPart WantedOf(ParseResult parse, Shop shop, Vehicle vehicle, string title)
     {
-        var hunting = shop.Wanted(vehicle).Where(each => each.State == WantedState.Hunting && IsCounted(each.Kind)).ToList();
+        var hunting = shop.Wanted(vehicle).Where(each => each.State == WantedState.Hunting && IsCounted(each.Kind, Where(parse))).ToList();
         if (hunting.Count == 0) throw Reading.Wrong(wanted.Name, new Refusal("wanted", Spoken($"No such part is hunted for {vehicle.Name}: hunt one in the workbench, page Wanted."), ""));
 
         return hunting.Where(each => each.Title.StartsWith(title.Trim(), StringComparison.OrdinalIgnoreCase)).ToList() is [var found]
@@ -165,9 +169,10 @@ internal sealed class RecordOptions
             : throw Reading.Wrong(wanted.Name, new Refusal("wanted", Spoken($"'{title}' is not one of the parts hunted for {vehicle.Name}: {string.Join(", ", hunting.Select(each => each.Title))}."), hunting[0].Title));
     }
 
-    private bool IsCounted(WantedKind kind) => place switch
+    private static bool IsCounted(WantedKind kind, Position place) => place switch
     {
         Position.Transmission => kind == WantedKind.Transmission,
+        Position.Overdrive => kind == WantedKind.Overdrive,
         Position.Tyres => kind is WantedKind.Tyres or WantedKind.Wheels,
         _ => kind == WantedKind.Axle,
     };
@@ -175,10 +180,12 @@ internal sealed class RecordOptions
     private DateOnly Day(Edge edge, ParseResult parse)
         => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadPast(typed, edge.Today)) : edge.Today;
 
-    private Position Where(ParseResult parse) => place ?? parse.GetValue(part) switch
+    /// <summary>What was measured.</summary>
+    public Position Where(ParseResult parse)
     {
-        null or "rear" => Position.RearAxle,
-        "front" => Position.FrontAxle,
-        var other => throw Reading.Wrong(part.Name, new Refusal("part", Spoken($"'{other}' is not front or rear."), "front")),
-    };
+        if (places.Count == 1 || parse.GetValue(part) is not { } said) return places[0].Place;
+
+        return places.Where(each => each.Word == said).Select(each => (Position?)each.Place).FirstOrDefault()
+            ?? throw Reading.Wrong(part.Name, new Refusal("part", Spoken($"'{said}' is not one of {string.Join(", ", places.Select(each => each.Word))}."), places[^1].Word));
+    }
 }

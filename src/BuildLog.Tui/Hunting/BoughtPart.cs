@@ -44,7 +44,7 @@ internal static class BoughtPart
                 unit.OverdriveRatio = Noted.Overdrive(claimed, Source.OwnersWord);
                 break;
             case TransmissionComponent box:
-                box.Gears = TransmissionComponent.GearsFrom(Source.OwnersWord, [.. ToldPart.EachGear(claimed)]);
+                box.Gears = [.. ToldGears.Read(claimed).OrRefuse().Told.Select((gear, k) => new StatedGear(gear.Name.Length > 0 ? gear.Name : FormattableString.Invariant($"{k + 1}"), Noted.Ratio(gear.Text, RatioRange.Gear, Source.OwnersWord)))];
                 break;
             case WheelSetComponent wheels when QuantityText.Read(claimed, Kind.Length).Understood(out _):
                 wheels.StatedCircumference = Noted.Length(claimed, Source.OwnersWord);

@@ -5,7 +5,6 @@ using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
-using BuildLog.Gearing.Ratios;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Plans;
 
@@ -90,6 +89,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
             goal is null && worse is null && inPlace is not null ? inPlace.Reason : "",
             claim.IsWordAlone ? Spoken($"{AsWritten.Numbers(claim.Said)} is only the seller's word: count or measure it before you pay.") : "",
+            inPlace?.Driveline.Transmission is { } box && wanted.Kind == WantedKind.Transmission ? NotCounted(claim, box) : "",
             inPlace is null ? "" : Spoken($"The whole driveline with it, as Options and Plans count it: {Counts(inPlace.Whole)}."),
         ];
         return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0).Select((reason, k) => k == 0 ? reason : Begun(reason))), own.IsTooDear)
@@ -116,6 +116,12 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     private static string StandsAlready(IReadOnlyList<StandingClash> clashes)
         => clashes.Count == 0 ? "" : Spoken($"Stands already, not the offer's doing: {string.Join(", ", clashes.Select(clash => $"{clash.Finding.Title}{(clash.IsFurtherOut ? Spoken(" (further out with it)") : "")}"))}.");
 
+    // Start and crawl hang on the gear that is counted last, if at all.
+    private static string NotCounted(Claim claim, Transmission box)
+        => claim.IsWordAlone || box.Gears[0].Ratio.Source == Source.Measured ? ""
+            : ToldGears.Read(claim.Said).Understood(out var said) && said.Tells(box.Gears[0]) ? Spoken($"Gear {box.Gears[0].Name} is only the seller's word, {box.Gears[0].Ratio.Says}: count it too, start and crawl hang on it.")
+            : Spoken($"Gear {box.Gears[0].Name} is not counted and taken as that of the fitted gearbox: count it too, start and crawl hang on it.");
+
     private static string InWindow(WindowJudgement window)
     {
         var lies = window.Verdict == Verdict.Fits ? Spoken("lies inside") : Spoken("reaches over an edge of");
@@ -138,14 +144,10 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     {
         WantedKind.Axle => Differ(ToldPart.Axle(claim.Said, "", null), ToldPart.Axle(claim.Counted, "", null), axle => axle.Ratio),
         WantedKind.Overdrive => Differ(ToldPart.Overdrive(claim.Said, ""), ToldPart.Overdrive(claim.Counted, ""), unit => unit.Ratio),
-        WantedKind.Transmission => Differ(
-            Top(ToldPart.EachGear(claim.Said).LastOrDefault() ?? ""), Top(claim.Counted), top => top),
+        WantedKind.Transmission => ToldPart.Gearbox(claim, "", null).Understood(out var box) && box.Gears.Any(gear => gear.Quoted is { } word && !word.Value.AgreesWith(gear.Ratio.Value)),
         WantedKind.Tyres or WantedKind.Wheels => Differ(ToldPart.Tyres(claim.Said, "", null), ToldPart.Tyres(claim.Counted, "", null), set => set.RollingCircumference),
         _ => false,
     };
-
-    private static Parsed<Known> Top(string gear)
-        => QuotedRatio.ReadMeasured(gear, RatioRange.Gear, Spoken("gear ratio")).Then<Known>(ratio => new Known(ratio, Source.OwnersWord));
 
     private static bool Differ<T>(Parsed<T> said, Parsed<T> counted, Func<T, Known?> number)
         where T : class

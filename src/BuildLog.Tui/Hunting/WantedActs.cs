@@ -95,8 +95,8 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
         Form? form = wanted.Kind switch
         {
             WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => found = YardCount.Found(wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
-            WantedKind.Transmission when TopGear(bench) is var gear
-                => GearCountForm.For(row.What, gear, Today, edit => found = YardCount.Found(wanted, new TransmissionComponent(), box => Filled(new GearCountSession(box, gear), edit))),
+            WantedKind.Transmission => YardCounts.OfGearbox(wanted, TopGear(bench), Today, counted => found = counted),
+            WantedKind.Overdrive => YardCounts.OfOverdrive(wanted, Today, counted => found = counted),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
                 => RollOutForm.For(wheels, Today, forNow.Units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
             _ => null,

@@ -1,5 +1,6 @@
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Hunting;
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
@@ -64,7 +65,7 @@ internal static class WantedRows
             wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged is { IsTooDear: true, Verdict: not Verdict.Clash } ? Spoken("too dear") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? Array.Empty<string>() : [Read(counted)], .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? [] : Read(counted), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ])
@@ -94,16 +95,18 @@ internal static class WantedRows
     {
         var judged = JudgedOffer.Of(hunt, rejected, count.Claimed, null, others: others);
         return new(
-            hunt.Wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Session.Date)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
-            [judged.InWords, Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
+            hunt.Wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Day)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
+            [judged.InWords, .. Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
-            Seen = count.Session.Date,
+            Seen = count.Day,
             Judged = judged,
         };
     }
 
-    private static string Read(YardCount count) => Spoken($"{count.Session.Method} of {DayText.InWords(count.Session.Date)}: {string.Join(", ", count.Session.ReadingsInWords)}");
+    private static IEnumerable<string> Read(YardCount count) => count.Sessions.Select(session => session is GearCountSession gear
+        ? Spoken($"{session.Method} of {DayText.InWords(session.Date)}, {CountedGear.InWords(gear.Gear)}: {string.Join(", ", session.ReadingsInWords)}")
+        : Spoken($"{session.Method} of {DayText.InWords(session.Date)}: {string.Join(", ", session.ReadingsInWords)}"));
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

@@ -4,19 +4,23 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Tui.Hunting;
 
 /// <summary>What was counted in the yard on a part that is not the shop's, and what an offer of that part claims by it.</summary>
 /// <param name="Part">The part that was looked at.</param>
-/// <param name="Session">The surest count of it.</param>
-internal sealed record YardCount(Component Part, Session Session)
+/// <param name="Sessions">The surest count of it; of a gearbox that of each gear, the lowest first, of an overdrive unit engaged and not.</param>
+internal sealed record YardCount(Component Part, IReadOnlyList<Session> Sessions)
 {
     /// <summary>What an offer of it claims that nobody says anything else of, such as <c>counted 3.350±0.027</c>.</summary>
     public string Claimed => new Claim("", Number).ToString();
 
-    /// <summary>What was counted, such as <c>3.350±0.027</c>.</summary>
-    public string Number => Counted(Session);
+    /// <summary>What was counted, such as <c>3.350±0.027</c>, or <c>1:3.320±0.025 5:0.810±0.025</c>.</summary>
+    public string Number => Counted(Sessions);
+
+    /// <summary>The day it was counted last.</summary>
+    public DateOnly Day => Sessions.Max(session => session.Date);
 
     /// <summary>It is what was counted on this offer; there was a time when the number was kept alone.</summary>
     public bool IsOf(Offer offer) => Claim.Read(offer.Claimed) is var claim && (claim.Counted == Number || claim == new Claim(Number));
@@ -25,31 +29,46 @@ internal sealed record YardCount(Component Part, Session Session)
     public static IReadOnlyList<YardCount> Of(Shop shop, WantedPart wanted) =>
     [
         .. shop.Parts().Select(place => place.Component).Where(part => YardPart.IsOf(wanted, part))
-            .SelectMany(part => shop.Sessions(part).OrderBy(session => Result(session).Value.Expanded95).Take(1).Select(session => new YardCount(part, session)))
-            .OrderByDescending(count => count.Session.Date).ThenByDescending(count => count.Session.Id),
+            .Select(part => new YardCount(part, Surest(shop.Sessions(part)))).Where(count => count.Sessions.Count > 0)
+            .OrderByDescending(count => count.Day).ThenByDescending(count => count.Sessions.Max(session => session.Id)),
     ];
 
     /// <summary>A find for the record, tried before there is anything to count on.</summary>
     /// <param name="wanted">The part that is hunted.</param>
     /// <param name="part">The one that was looked at, new.</param>
-    /// <param name="session">Its session, filled in.</param>
-    /// <exception cref="Gearing.Quantities.RefusedException">The readings make nothing.</exception>
-    public static (YardFind Find, string Claimed) Found<TPart, TSession>(WantedPart wanted, TPart part, Func<TPart, TSession> session)
+    /// <param name="sessions">Its sessions, filled in; one for each gear of a gearbox.</param>
+    /// <exception cref="RefusedException">The readings make nothing.</exception>
+    public static (YardFind Find, string Claimed) Found<TPart>(WantedPart wanted, TPart part, params IReadOnlyList<Func<TPart, Session>> sessions)
         where TPart : Component
-        where TSession : Session
     {
-        var tried = session(part);
-        tried.Check();
-        return (new(wanted, part, stored => session((TPart)stored)), Counted(tried));
+        List<Session> tried = [.. sessions.Select(session => session(part))];
+        foreach (var session in tried) session.Check();
+        return (new(wanted, part, [.. sessions.Select(session => (Func<Component, Session>)(stored => session((TPart)stored)))]), Counted(Surest(tried)));
     }
 
-    /// <summary>Whether both may have been counted on one part.</summary>
-    public bool AgreesWith(Session other) => Result(Session).Value.AgreesWith(Result(other).Value);
+    /// <summary>Whether both may have been counted on one part; of another gear it says nothing.</summary>
+    public bool AgreesWith(Session other)
+        => Sessions.Where(session => IsOfTheSame(session, other)).All(session => Result(session).Value.AgreesWith(Result(other).Value));
 
-    /// <summary>The surer of this count and another: what a part of both claims.</summary>
-    public string SurerOf(Session other) => Result(other).Value.Expanded95 < Result(Session).Value.Expanded95 ? Counted(other) : Number;
+    /// <summary>What a part of this count and another claims, by the surer of each gear.</summary>
+    public string With(Session other) => Counted(Surest([.. Sessions, other]));
 
-    private static string Counted(Session session) => Written(Result(session));
+    private static string? Gear(Session session) => (session as GearCountSession)?.Gear;
+
+    private static bool IsOfTheSame(Session one, Session other) => string.Equals(Gear(one), Gear(other), StringComparison.OrdinalIgnoreCase);
+
+    private static IReadOnlyList<Session> Surest(IEnumerable<Session> sessions) =>
+    [
+        .. sessions.GroupBy(Gear, StringComparer.OrdinalIgnoreCase).Select(gear => gear.MinBy(session => Result(session).Value.Expanded95)!)
+            .OrderByDescending(session => Result(session).Value.Value),
+    ];
+
+    // A gear by its name, but for the top gear alone, by which a gearbox was judged at all times. Not engaged an overdrive unit tells nothing of its ratio.
+    private static string Counted(IReadOnlyList<Session> sessions)
+    {
+        IReadOnlyList<ToldGear> told = [.. sessions.Where(session => Gear(session) != OverdriveComponent.NotEngaged).Select(session => new ToldGear(Gear(session) is { } gear and not OverdriveComponent.Engaged ? gear : "", Written(Result(session)), Result(session).Value))];
+        return told is [var only] && new ToldGears(told).Top is not null ? only.Text : string.Join(' ', told);
+    }
 
     private static string Written((Measured Value, string Unit) result) => FormattableString.Invariant($"{result.Value.Value:0.000}±{result.Value.Expanded95:0.000}{result.Unit}");
 

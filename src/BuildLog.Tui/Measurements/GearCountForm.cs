@@ -5,7 +5,7 @@ using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>Asks for the count of one gear, and says what the counts so far make.</summary>
+/// <summary>Asks for the count of one gear, or of an overdrive unit, and says what the counts so far make.</summary>
 public static class GearCountForm
 {
     /// <param name="box">The gearbox's name.</param>
@@ -16,7 +16,7 @@ public static class GearCountForm
     /// <param name="known">The session that is put right: nothing is turned for it.</param>
     public static Form For(string box, string gear, DateOnly today, Action<Action<GearCountSession>> save, FinishedTally? tally = null, GearCountSession? known = null) => new()
     {
-        Title = known is null ? Spoken($"Count gear {gear}: {box}") : Spoken($"Correct the count of gear {gear} {known}: {box}"),
+        Title = known is null ? Spoken($"Count {CountedGear.InWords(gear)}: {box}") : Spoken($"Correct the count of {CountedGear.InWords(gear)} {known}: {box}"),
         HelpPage = "GearCount",
         Cautions = tally is null && known is null ? Cautions.GearCount : [],
         SaveCaption = Spoken("Keep"),

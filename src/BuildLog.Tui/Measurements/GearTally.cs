@@ -1,12 +1,13 @@
+using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Ratios;
 
 namespace BuildLog.Tui.Measurements;
 
-/// <summary>One gear's turns. What gearboxes have is not guessed: no list of them is complete enough.</summary>
+/// <summary>The turns of one gear, or of an overdrive unit. What gearboxes have is not guessed: no list of them is complete enough.</summary>
 public sealed class GearTally(string part, string gear) : RatioTally(part, CountedEnds.Gearbox)
 {
-    public override string Title => Spoken($"Count gear {gear}: {Part}");
+    public override string Title => Spoken($"Count {CountedGear.InWords(gear)}: {Part}");
 
     public override string HelpPage => "GearCount";
 

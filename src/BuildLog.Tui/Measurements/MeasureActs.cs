@@ -42,6 +42,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         }
 
         if (fitted.At(Position.Transmission) is TransmissionComponent box) yield return new(SessionKind.Gear, Spoken($"a gear of {box.Name}"), () => CountGear(view, box, vehicle, today));
+        if (fitted.At(Position.Overdrive) is OverdriveComponent unit) yield return new(SessionKind.Overdrive, Spoken($"turns of {unit.Name}"), () => CountUnit(view, unit, vehicle, today));
         foreach (var wheels in new[] { Position.Tyres, Position.FrontTyres }.Select(fitted.At).OfType<WheelSetComponent>())
         {
             yield return new(SessionKind.RollOut, Spoken($"roll-out of {wheels.Name}"), () => tallies.RollOut(view, wheels, today, units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)));
@@ -69,6 +70,11 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
         var gear = view.Choose(Spoken($"Which gear of {box.Name}?"), [.. box.GearNames.Select(name => new ChoiceOption(name, Spoken($"gear {name}")))]);
         return gear is not null && tallies.CountGear(view, box.Name, gear, today, edit => shop.Add(new GearCountSession(box, gear, vehicle), edit));
     }
+
+    // Engaged it tells its ratio; not engaged only that both ends turn alike.
+    private bool CountUnit(IWorkbenchView view, OverdriveComponent unit, Vehicle vehicle, DateOnly today)
+        => view.Choose(Spoken($"How was {unit.Name} turned?"), [.. ((string[])[OverdriveComponent.Engaged, OverdriveComponent.NotEngaged]).Select(how => new ChoiceOption(how, CountedGear.InWords(how)))]) is { } chosen
+            && tallies.CountGear(view, unit.Name, chosen, today, edit => shop.Add(new GearCountSession(unit, chosen == OverdriveComponent.Engaged, vehicle), edit));
 
     private sealed record Method(SessionKind Kind, string Words, Func<bool> Do);
 }

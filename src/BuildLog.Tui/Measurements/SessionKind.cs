@@ -11,6 +11,8 @@ public sealed record SessionKind(string Words, string Needs)
 
     public static SessionKind Gear => new(Spoken("a gear of the gearbox"), Spoken("fit a gearbox first (f)"));
 
+    public static SessionKind Overdrive => new(Spoken("the overdrive unit"), Spoken("fit an overdrive unit first (f)"));
+
     public static SessionKind RollOut => new(Spoken("roll-out of the tyres"), FitTyres);
 
     public static SessionKind LoadedRadius => new(Spoken("loaded radius of the tyres"), FitTyres);
@@ -26,7 +28,7 @@ public sealed record SessionKind(string Words, string Needs)
     public static SessionKind SpeedometerRun => new(Spoken("speedometer run"), "");
 
     /// <summary>All, as they are offered.</summary>
-    public static IReadOnlyList<SessionKind> All => [TurnCount, Teeth, Gear, RollOut, LoadedRadius, ShaftAngles, BoltCircle, Weighbridge, RoadTest, SpeedometerRun];
+    public static IReadOnlyList<SessionKind> All => [TurnCount, Teeth, Gear, Overdrive, RollOut, LoadedRadius, ShaftAngles, BoltCircle, Weighbridge, RoadTest, SpeedometerRun];
 
     private static string FitAxle => Spoken("fit an axle first (f)");
 

@@ -38,9 +38,9 @@ internal sealed class TallyActs(Scratchpad pad)
     public bool CountGear(IWorkbenchView view, string box, string gear, DateOnly today, Action<Action<GearCountSession>> save)
         => Run(view, new Counting<GearTally>
         {
-            Title = Spoken($"Count gear {gear}: {box}"),
+            Title = Spoken($"Count {CountedGear.InWords(gear)}: {box}"),
             GoOn = texts => new GearTally(box, gear) { Written = texts.GetValueOrDefault(Turns, "") },
-            Begin = () => view.Fill(TallyForms.Ready(Spoken($"Gear {gear}: {box}"), "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
+            Begin = () => view.Fill(TallyForms.Ready($"{box}, {CountedGear.InWords(gear)}", "GearCount", Cautions.GearCount, SetUps.GearCount)) ? new GearTally(box, gear) : null,
             Finish = tally => LastPart(view, tally) is { } end && view.Fill(GearCountForm.For(box, gear, today, save, new(default, tally.Reading(end.Fraction, end.OtherFraction), end.ReadTo))),
             Typed = () => view.Fill(GearCountForm.For(box, gear, today, save)),
         });

@@ -34,7 +34,8 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
         var position = hunted is not null && HuntedPlace.Of(bench.Driveline, hunted.Wanted) is { } place ? place : Place(bench.Driveline, part);
         var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) }).ToList();
+            .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) })
+            .OrderByDescending(window => window.IsOfTopGear).ToList();
         if (windows.Count == 0)
         {
             throw new RefusedException(
@@ -117,14 +118,14 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
     {
         Ways = GearboxCardWords.Ways(gearbox),
         Notes = GearboxCardWords.Notes,
-        Blanks = Blanks(GearboxCardWords.Blanks(Bench.Driveline, Units)),
+        Blanks = Blanks(GearboxCardWords.Blanks(gearbox, Bench.Driveline, Units)),
         Cautions = GearboxCardWords.Cautions,
     };
 
     // A unit is counted like a gear: its output is turned, its input counted.
     private YardCard OfOverdrive(GearboxCard unit, YardCard card) => card with
     {
-        Ways = GearboxCardWords.Ways(unit),
+        Ways = OverdriveCardWords.Ways(unit),
         Notes = OverdriveCardWords.Notes,
         Blanks = Blanks(OverdriveCardWords.Blanks(Bench.Driveline, Units)),
         Cautions = OverdriveCardWords.Cautions,

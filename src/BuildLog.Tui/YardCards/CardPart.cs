@@ -45,6 +45,9 @@ internal static class CardPartWords
             ? part
             : new Refusal("part", Spoken($"There is no card for {Shown.Quoted(text)}: axle, front-axle, gearbox, overdrive or tyres."), "tyres");
 
+    /// <summary>Whether there is a card for such a part.</summary>
+    public static bool IsThereFor(WantedKind kind) => Enum.GetValues<CardPart>().Any(part => part.IsFor(kind));
+
     /// <summary>Whether a part that is hunted is what the card is for.</summary>
     public static bool IsFor(this CardPart part, WantedKind kind) => kind switch
     {

@@ -1,5 +1,6 @@
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Bench;
@@ -19,18 +20,19 @@ internal static class GearboxCardWords
 
     public static IReadOnlyList<string> Notes =>
     [
-        Spoken("Select the gear, chalk both ends, turn the output, count the input; then every other gear the same way."),
+        Spoken("Select the gear, chalk both ends, turn the output, count the input. Top gear decides; then first gear, on which start and crawl hang, and the others the same way."),
         Spoken("An automatic counts nothing on the ground: it needs its teeth or its maker's data."),
         Spoken("Tags and casting numbers are hearsay: count."),
     ];
 
-    public static IEnumerable<CardBlank> Blanks(Driveline driveline, UnitSystem units)
+    public static IEnumerable<CardBlank> Blanks(GearboxCard card, Driveline driveline, UnitSystem units)
     {
         var (ours, engine) = (driveline.Transmission, driveline.Engine?.Rear);
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(new Later("counted, output : input")),
+            new(new Later("top gear, output : input")),
+            new(new Later("first gear, output : input"), "", card.Gears.Any(gear => !gear.IsOfTopGear) ? "" : CardBlanks.Matching((Spoken("ours"), driveline.Transmission?.Gears is [{ Ratio.Value: var first }, _, ..] ? Rounded.InFigures(first, Units.One) : null))),
             new(new Later("other gears")),
             new(new Later("bell housing, bolt pattern"), "", CardBlanks.Matching((Spoken("engine"), engine?.BellHousing), (Spoken("ours"), ours?.Front.BellHousing))),
             new(new Later("input spline"), "", CardBlanks.Matching((Spoken("disc"), ours?.Front.DiscSpline), (Spoken("ours"), ours?.Front.InputSpline))),
@@ -42,7 +44,10 @@ internal static class GearboxCardWords
         ];
     }
 
-    private static CardWay Way(WindowOfPart gear) => new(char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..], Spoken("input turns"),
+    private static CardWay Way(WindowOfPart gear) => Way(gear, char.ToUpperInvariant(gear.Quantity[0]) + gear.Quantity[1..]);
+
+    /// <summary>Which counts of its input mean yes and no, under a heading.</summary>
+    public static CardWay Way(WindowOfPart gear, string how) => new(how, Spoken("input turns"),
     [
         .. ((int?[])[GearboxCard.OutputTurns, GearboxCard.MoreOutputTurns, MostTurns(gear)]).OfType<int>().Distinct().Select(turns => Range(gear, turns)),
     ]);

@@ -1,4 +1,5 @@
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.YardCards;
 using BuildLog.Sheet.Papers.Cards;
 using BuildLog.Tui.Bench;
 
@@ -13,6 +14,8 @@ internal static class OverdriveCardWords
         Spoken("Still in a lifted vehicle: stands on firm ground, never under a car on a jack; wheels on the ground chocked; key out; not alone."),
     ];
 
+    public static IReadOnlyList<CardWay> Ways(GearboxCard card) => [.. card.Gears.Select(unit => GearboxCardWords.Way(unit, Spoken("Engaged")))];
+
     public static IReadOnlyList<string> Notes =>
     [
         Spoken("Engaged: chalk both ends, turn the output, count the input. Fewer input turns than output turns is an overdrive."),
@@ -26,7 +29,8 @@ internal static class OverdriveCardWords
         var length = CardBlanks.OfLength(units).Symbol;
         return
         [
-            new(new Later("counted, output : input")),
+            new(new Later("engaged, output : input")),
+            new(new Later("not engaged, output : input"), "", "10 : 10"),
             new(new Later("teeth: annulus, sun")),
             new(new Later("input flange or spline"), "", CardBlanks.Matching((Spoken("gearbox"), driveline.Transmission?.Output), (Spoken("ours"), driveline.Overdrive?.Output))),
             new(new Later("output flange or spline"), "", CardBlanks.Matching((Spoken("ours"), driveline.Overdrive?.Output ?? driveline.Transmission?.Output))),

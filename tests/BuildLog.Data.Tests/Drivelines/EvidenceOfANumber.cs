@@ -198,6 +198,30 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal("gear count", Assert.Single(test.Shop.Sessions(vehicle)).Method);
     }
 
+    // 7.75 / 10 = 0.775, before what is printed; ten for ten with it out says nothing of its ratio.
+    [Fact]
+    public void An_overdrive_that_was_counted_engaged_is_its_evidence()
+    {
+        var unit = test.Shop.Add(new OverdriveComponent { Name = "unit", OverdriveRatio = Noted.Overdrive("0.78", Source.OwnersWord) });
+        Fit(unit, Position.Overdrive);
+        test.Shop.Add(new GearCountSession(unit, engaged: true) { Date = new(2026, 2, 1), Readings = ["10:7.75"] });
+        test.Shop.Add(new GearCountSession(unit, engaged: false) { Date = new(2026, 2, 2), Readings = ["10:10"] });
+        var ratio = Number(Position.Overdrive, "ratio");
+
+        Assert.Equal((0.775, Source.Measured, "count of 1 February 2026"), (ratio.Used.Value.Value, ratio.Used.Source, ratio.Used.Says));
+        Assert.Equal("0.78", Assert.Single(ratio.PassedOver).Says);
+    }
+
+    // Engaged it turns its input less than its output.
+    [Fact]
+    public void An_overdrive_counted_the_wrong_way_round_is_a_sentence()
+    {
+        var unit = test.Shop.Add(new OverdriveComponent { Name = "unit" });
+
+        Assert.Contains("A ratio of 1.28 is no overdrive ratio", Assert.Throws<RefusedException>(() => test.Shop.Add(new GearCountSession(unit, engaged: true) { Date = new(2026, 2, 1), Readings = ["10:12.8"] })).Message, StringComparison.Ordinal);
+        Assert.Empty(test.Shop.Sessions(unit));
+    }
+
     [Fact]
     public void Gears_that_were_only_counted_stand_from_the_lowest_to_the_top()
     {

@@ -55,7 +55,7 @@ public sealed class CardCommandTests
     [Theory]
     [InlineData("axle", "perch to perch ____ mm (springs 1070 mm")]
     [InlineData("gearbox", "input spline ____ (disc 26 × 1 in)")]
-    [InlineData("overdrive", "counted, output : input ____")]
+    [InlineData("overdrive", "engaged, output : input ____")]
     [InlineData("tyres", "marking on the wall ____ (ours 235/75R15")]
     public void Text_fits_forty_columns_and_says_yes_and_no_and_what_has_to_match(string part, string match)
     {

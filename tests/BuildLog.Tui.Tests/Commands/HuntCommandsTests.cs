@@ -49,6 +49,34 @@ public sealed class HuntCommandsTests : IDisposable
         Assert.Contains("It contradicts the 3.350±", Said.By("wanted", "Brindle", "--database", path).Output, StringComparison.Ordinal);
     }
 
+    // The hunt of the whole box: 7 / 10 and, in the same place, 25 / 10; the second count is of another gear, so it is the same part.
+    [Fact]
+    public void Counts_of_several_gears_in_the_yard_are_one_part_and_an_overdrive_is_counted_too()
+    {
+        using (var shop = ShopFile.Open(path))
+        {
+            var brindle = shop.FindVehicle("Brindle");
+            shop.Add(new Data.Hunting.WantedPart(brindle, Data.Hunting.WantedKind.Transmission) { Title = "long box" });
+            shop.Add(new Data.Hunting.WantedPart(brindle, Data.Hunting.WantedKind.Overdrive) { Title = "unit" });
+        }
+
+        Said Count(string turns, string wanted, params string[] more) => Said.By(["gearbox", "--turns", turns, "--record", "Brindle", "--wanted", wanted, "--database", path, .. more]);
+        string Claimed(string title) => Said.By("wanted", "Brindle", "--database", path, "--json").Json.GetProperty("wanted").EnumerateArray().Single(hunt => hunt.GetProperty("name").GetString() == title)
+            .GetProperty("offers").EnumerateArray().Single().GetProperty("counted").GetString()!;
+
+        Assert.Equal(0, Count("10:7", "long box", "--for", "4", "--offer", "row 3").ExitCode);
+        Assert.Matches("^0[.]700±[0-9.]+$", Claimed("long box"));
+        Assert.Equal(0, Count("10:25", "long box", "--for", "1", "--offer", "row 3").ExitCode);
+        Assert.Matches("^1:2[.]500±[0-9.]+ 4:0[.]700±[0-9.]+$", Claimed("long box"));
+
+        Assert.Equal(0, Count("10:7", "unit", "--part", "overdrive").ExitCode);
+        Assert.Equal(0, Count("10:10", "unit", "--part", "overdrive", "--for", "disengaged").ExitCode);
+        Assert.Matches("^0[.]700±[0-9.]+$", Claimed("unit"));
+
+        Assert.Contains("'top' is nothing that an overdrive unit is counted as: engaged or disengaged.", Count("10:7", "unit", "--part", "overdrive", "--for", "top").Errors, StringComparison.Ordinal);
+        Assert.Contains("'axle' is not one of gearbox, overdrive.", Count("10:7", "unit", "--part", "axle").Errors, StringComparison.Ordinal);
+    }
+
     // 2505 rev/min instead of 3530, as the options say of the same gears.
     [Fact]
     public void A_what_if_says_before_and_after_and_stores_nothing()
