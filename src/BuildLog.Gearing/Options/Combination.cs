@@ -5,6 +5,9 @@ namespace BuildLog.Gearing.Options;
 /// <summary>Which candidate of each list.</summary>
 internal readonly record struct Combination(int Gearbox, int Overdrive, int Axle, int Tyres) : IComparable<Combination>
 {
+    /// <summary>What is in place; the first of a list where nothing of it is.</summary>
+    public static Combination InPlace(CandidateParts parts) => new(Place(parts.Gearboxes), Place(parts.Overdrives), Place(parts.Axles), Place(parts.Tyres));
+
     public int CompareTo(Combination other) => (Gearbox, Overdrive, Axle, Tyres).CompareTo((other.Gearbox, other.Overdrive, other.Axle, other.Tyres));
 
     public static bool operator <(Combination left, Combination right) => left.CompareTo(right) < 0;
@@ -14,6 +17,10 @@ internal readonly record struct Combination(int Gearbox, int Overdrive, int Axle
     public static bool operator <=(Combination left, Combination right) => left.CompareTo(right) <= 0;
 
     public static bool operator >=(Combination left, Combination right) => left.CompareTo(right) >= 0;
+
+    private static int Place<T>(IReadOnlyList<Candidate<T>> candidates)
+        where T : class
+        => Enumerable.Range(0, candidates.Count).FirstOrDefault(k => candidates[k].IsInPlace);
 }
 
 internal static class Combining

@@ -22,7 +22,7 @@ internal sealed class PartsAlone
     public PartsAlone(CandidateParts parts, Func<Combination, Option> judge, int cores, CancellationToken cancel)
     {
         this.parts = parts;
-        inPlace = new(Place(parts.Gearboxes), Place(parts.Overdrives), Place(parts.Axles), Place(parts.Tyres));
+        inPlace = Combination.InPlace(parts);
         var each = Enumerable.Range(0, parts.Gearboxes.Count).Select(k => inPlace with { Gearbox = k })
             .Concat(Enumerable.Range(0, parts.Overdrives.Count).Select(k => inPlace with { Overdrive = k }))
             .Concat(Enumerable.Range(0, parts.Axles.Count).Select(k => inPlace with { Axle = k }))
@@ -54,10 +54,6 @@ internal sealed class PartsAlone
     // No more is kept of one: a thousand drivelines with all their findings are a burden.
     private static (OptionScore Score, VerdictCounts Unseen) Verdict(Option option)
         => (option.Score, VerdictCounts.Of(option.Findings.Where(finding => !Separable.Contains(finding.Check))));
-
-    private static int Place<T>(IReadOnlyList<Candidate<T>> candidates)
-        where T : class
-        => Enumerable.Range(0, candidates.Count).FirstOrDefault(k => candidates[k].IsInPlace);
 
     private SearchRound Of(Func<VerdictCounts, bool> isIn)
     {

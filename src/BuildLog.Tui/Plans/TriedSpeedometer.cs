@@ -17,6 +17,11 @@ internal static class TriedSpeedometer
     public static Parsed<Speedometer> Read(string text, string name, Speedometer? fitted)
         => NamedNumbers.Read(text, Spoken("the speedometer"), Words, Example).Then(numbers => Parsed.From(() => With(fitted ?? new(name), name, numbers)));
 
+    /// <summary>What makes this drive again where it is typed.</summary>
+    public static string Typed(SpeedometerDrive drive) => drive is { DriveTeeth: { } on, DrivenTeeth: { } to }
+        ? FormattableString.Invariant($"gears {on}/{to}")
+        : $"correction {Rounded.Typed(drive.Correction.Value)}";
+
     private static Speedometer With(Speedometer meter, string name, IReadOnlyDictionary<string, string> numbers) => meter with
     {
         Name = name,
