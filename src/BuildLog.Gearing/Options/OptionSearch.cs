@@ -16,20 +16,32 @@ public sealed record Option(
     /// <summary>The engine speed at the first cruise goal, rev/s; null where it cannot be said.</summary>
     public Measured? CruiseEngineSpeed { get; init; }
 
+    /// <summary>What is changed at the speedometer with it, so that it reads right; null for nothing.</summary>
+    public DialChange? Dial { get; init; }
+
     /// <summary>In what share of the uncertainty it still fits.</summary>
     public double? Robustness => Options.Robustness.Of(Findings);
 
     /// <summary>One of its parts lies outside what its own hunt was limited to.</summary>
     public bool IsOutsideTheHunt => this is { Gearbox.IsOutsideTheHunt: true } or { Overdrive.IsOutsideTheHunt: true } or { Axle.IsOutsideTheHunt: true } or { Tyres.IsOutsideTheHunt: true };
 
+    /// <summary>One of its parts was taken off or noted as damaged, or is somebody else's: it comes after what uses sound parts.</summary>
+    public bool IsDoubtful => this is { Gearbox.IsDoubtful: true } or { Overdrive.IsDoubtful: true } or { Axle.IsDoubtful: true } or { Tyres.IsDoubtful: true };
+
+    /// <summary>It helps, but something clashes with it too: it comes after all that leaves no clash.</summary>
+    public bool StillClashes => Score.Clash > 0;
+
     /// <summary>Nothing clashes for sure, and yet it rather misses than fits: it comes after what rather fits.</summary>
-    public bool IsUnlikely => Score.Clash == 0 && Robustness < 0.5;
+    public bool IsUnlikely => !StillClashes && Robustness < 0.5;
 
     /// <summary>How many parts are not those in place.</summary>
     public int Changes => (int)Score.Changes;
 
-    /// <summary>The cost in the smallest coin; null where a price is not known.</summary>
-    public long? CostMinor => double.IsFinite(Score.Cost) ? (long)Score.Cost : null;
+    /// <summary>What its parts cost in the smallest coin, the speedometer's gear and any mending apart; null where a price is not known.</summary>
+    public long? PartsCostMinor => double.IsFinite(Score.Cost) ? (long)Score.Cost : null;
+
+    /// <summary>The whole cost in the smallest coin; null where a price, or what mending takes, is not known.</summary>
+    public long? CostMinor => Dial is null && !IsDoubtful ? PartsCostMinor : null;
 }
 
 /// <summary>What a search came to.</summary>
@@ -43,15 +55,21 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
     /// <summary>Combinations thrown out before any was tried.</summary>
     public long ThrownOut => Exclusions.Sum(exclusion => exclusion.Combinations);
 
-    /// <summary>The options by number of parts changed, the fewest first.</summary>
-    public IEnumerable<IGrouping<int, Option>> ByChanges => Options.GroupBy(option => option.Changes).OrderBy(group => group.Key);
+    /// <summary>The options as they are told: what leaves no clash, then what only helps; each by number of parts changed, the fewest first.</summary>
+    public IEnumerable<IGrouping<(bool StillClashes, int Changes), Option>> Groups => Options.GroupBy(option => (option.StillClashes, option.Changes)).OrderBy(group => group.Key);
 }
 
 /// <summary>Searches gearbox × overdrive × axle × tyres for what would work.</summary>
 /// <remarks>
+/// <para>
 /// Every combination is judged by <see cref="SeparableChecks"/>; the survivors of their front, and every part alone (<see cref="PartsAlone"/>), by
 /// <see cref="AllChecks"/>, and ranked anew. The best way out by each part alone is told too where it clashes no more than any other, and something is better with it than as it is: that other tyres dominate other
-/// gears is no answer for one who has the gears. What its own hunt was not meant for comes after all that it was.
+/// gears is no answer for one who has the gears.
+/// </para>
+/// <para>
+/// A speedometer is set right with each of them (<see cref="DialChange"/>), and alone. What still clashes comes last; of what does alike, what its own hunt was
+/// not meant for, what rather misses, and what has to be inspected or mended first, each after the rest.
+/// </para>
 /// </remarks>
 public static class OptionSearch
 {
@@ -68,7 +86,11 @@ public static class OptionSearch
         var (left, exclusions) = Sorting.Of(driveline, goals, parts with { Axles = [.. parts.Axles.Select(axle => axle with { Beside = BothAxles.Alike(driveline, axle.Part) })] });
         var most = cores ?? Environment.ProcessorCount;
         var currency = left.Currency;
-        Option Full(Combination at) => Judged(driveline, goals, left, currency, at);
+        var inPlace = Combination.InPlace(left);
+
+        // A gear on the cable sets it right beside any of them, so it keeps none from being combined.
+        var combined = DialChange.IsPossible(driveline) ? driveline with { Speedometer = null } : driveline;
+        Option Full(Combination at) => Judged(driveline, goals, left, currency, at, withDial: at != inPlace);
 
         var alone = new PartsAlone(left, Full, most, cancel);
         var scores = alone.Scores.ToDictionary(one => one.At, one => one.Score);
@@ -76,7 +98,7 @@ public static class OptionSearch
         for (var k = 0; k < rounds.Count; k++)
         {
             var share = progress is null ? null : new ShareOf(progress, k, rounds.Count);
-            foreach (var (_, at) in new SeparableSearch(driveline, goals, rounds[k].Parts, most, share, cancel).Run(share, most, cancel).Members)
+            foreach (var (_, at) in new SeparableSearch(combined, goals, rounds[k].Parts, most, share, cancel).Run(share, most, cancel).Members)
             {
                 cancel.ThrowIfCancellationRequested();
                 if (rounds[k].Of(at) is var whole && !scores.ContainsKey(whole)) scores.Add(whole, Full(whole).Score);
@@ -85,23 +107,34 @@ public static class OptionSearch
 
         var front = new Front<Combination>();
         foreach (var (at, score) in scores) front.Add(score, at);
-        var cured = front.Members.Min(member => member.Score.Clash);
+        Option[] dial = Judged(driveline, goals, left, currency, inPlace, withDial: true) is { Dial: not null } alike ? [alike] : [];
+        bool IsWorth(OptionScore score) => !dial.Any(one => one.Score.Dominates(score));
+        var cured = front.Members.Select(member => member.Score.Clash).Concat(dial.Select(one => one.Score.Clash)).Min();
         var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured && !alone.AsItIs.Dominates(one.Score)).Union(front.Members.Select(member => (At: member.What, member.Score)))
-            .OrderBy(one => one.Score).ThenBy(one => one.At).Select(one => Full(one.At));
+            .Where(one => IsWorth(one.Score)).OrderBy(one => one.Score).ThenBy(one => one.At).Select(one => Full(one.At)).Concat(dial.Where(one => !front.Beats(one.Score)));
 
         // Where less clashes as it is, what clashes more is no way out.
         var asItIs = alone.AsItIs.Clash;
-        return new([.. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs).OrderBy(option => option.IsOutsideTheHunt).ThenBy(option => option.Score.Clash > 0).ThenBy(option => option.IsUnlikely)], left.Count, scores.Count, exclusions, watch.Elapsed);
+        return new(
+            [
+                .. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs)
+                    .OrderBy(option => option.StillClashes).ThenBy(option => option.IsOutsideTheHunt).ThenBy(option => option.IsUnlikely).ThenBy(option => option.IsDoubtful).ThenBy(option => option.Score),
+            ],
+            left.Count, scores.Count + dial.Length, exclusions, watch.Elapsed);
     }
 
-    private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at)
+    private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at, bool withDial)
     {
         var whole = driveline.With(parts, at);
+        var dial = withDial ? DialChange.For(whole) : null;
+        if (dial is not null) whole = dial.On(whole);
         var findings = AllChecks.Look(whole, goals);
+        var score = OptionScore.Of(parts, currency, at, VerdictCounts.Of(findings), SeparableChecks.Distance(whole, goals));
         return new(
             parts.Gearboxes[at.Gearbox], parts.Overdrives[at.Overdrive], parts.Axles[at.Axle], parts.Tyres[at.Tyres], whole,
-            OptionScore.Of(parts, currency, at, VerdictCounts.Of(findings), SeparableChecks.Distance(whole, goals)))
+            dial is null ? score : score with { Changes = score.Changes + 1 })
         {
+            Dial = dial,
             Findings = findings,
             CruiseEngineSpeed = goals.Cruise is [var first, ..] ? CruiseCheck.EngineSpeed(whole, first) : null,
         };

@@ -6,11 +6,10 @@ using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Options;
-using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Commands;
 
-/// <summary><c>buildlog options VEHICLE</c>: what would work, fewest clashes, cheapest and fewest parts first.</summary>
+/// <summary><c>buildlog options VEHICLE</c>: what would work, what leaves no clash before what only helps, cheapest and fewest parts first.</summary>
 internal sealed class OptionsCommand : Command
 {
     private const int UsualTop = 20;
@@ -18,6 +17,7 @@ internal sealed class OptionsCommand : Command
     private readonly VehicleArgument vehicle = VehicleArgument.Today();
     private readonly Option<string?> pool = new("--pool") { Description = Spoken("Where parts may come from: owned is what lies on the shelf, elsewhere what other vehicles would have to give up (owned,offered,listed)."), HelpName = "owned,offered,listed,elsewhere" };
     private readonly Option<string?> change = new("--change") { Description = Spoken("What may change (all)."), HelpName = "axle,tyres,transmission,overdrive" };
+    private readonly Option<bool> sound = new("--sound-only") { Description = Spoken("Throw out parts that have to be inspected first: those that came off for a fault, are noted as damaged or are somebody else's.") };
     private readonly Option<bool> map = new("--map") { Description = Spoken("Add the map of axle ratio against tyre circumference.") };
     private readonly Option<string?> top = new("--top") { Description = Spoken("How many of the best to show (20), by clash, open, watch and cost; their numbers are those of the whole list."), HelpName = "NUMBER" };
 
@@ -26,6 +26,7 @@ internal sealed class OptionsCommand : Command
         vehicle.AddTo(this);
         Options.Add(pool);
         Options.Add(change);
+        Options.Add(sound);
         Options.Add(top);
         Options.Add(map);
         edge.Answers(this, parse => Answer(edge, parse));
@@ -44,7 +45,7 @@ internal sealed class OptionsCommand : Command
             ["gearbox"] = Position.Transmission, // as the card calls it
             ["overdrive"] = Position.Overdrive,
         };
-        var wish = new SearchWish { Pools = pools, Changing = Chosen(parse, change, positions) };
+        var wish = new SearchWish { Pools = pools, Changing = Chosen(parse, change, positions), TriesDoubtful = !parse.GetValue(sound) };
         var most = parse.GetValue(top) is { } wished ? Reading.Of(top.Name, wished, ReadTop) : UsualTop;
 
         using var shop = edge.OpenShop(parse);
@@ -102,6 +103,9 @@ internal sealed class OptionsCommand : Command
         ["tyre"] = option.Tyres.Name,
         ["overdrive"] = option.Overdrive.Part?.Name,
         ["changes"] = option.Changes,
+        ["stillClashes"] = option.StillClashes,
+        ["drivenGearTeeth"] = option.Dial?.DrivenTeeth,
+        ["speedometerCorrection"] = option.Dial is { DrivenTeeth: null } dial ? dial.Drive.Correction.Value : null,
         ["costMinor"] = option.CostMinor,
         ["currency"] = found.Currency,
         ["offersPassedOver"] = Json.Array(found.PassedOver, offer => offer.Name),
@@ -113,16 +117,14 @@ internal sealed class OptionsCommand : Command
         ["watch"] = (int)option.Score.Watch,
         ["open"] = (int)option.Score.Open,
         ["parts"] = Json.Array(OptionWords.Parts(option), part => part),
-        ["rejected"] = Before(found, option) is { AreTheseParts: true } these ? these.Says : null,
-        ["sameNumberAsRejected"] = Before(found, option) is { AreTheseParts: false } number ? number.Says : null,
+        ["rejected"] = found.Before(option) is { AreTheseParts: true } these ? these.Says : null,
+        ["sameNumberAsRejected"] = found.Before(option) is { AreTheseParts: false } number ? number.Says : null,
         ["inspectFirst"] = Json.Array(OptionWords.InspectFirst(option), told => told),
         ["robustness"] = option.Robustness,
         ["onlySellersWord"] = OptionWords.IsWordAlone(option),
         ["outsideTheHunt"] = option.IsOutsideTheHunt,
         ["fromVehicles"] = Json.Array(OptionWords.Takes(option), name => name),
     };
-
-    private static RejectedBefore? Before(WaysOut found, Gearing.Options.Option option) => found.Rejected.Says(option.Driveline, OptionChanges.Of(option));
 
     private static IEnumerable<string> ToText(VehicleOnBench bench, SearchWish wish, WaysOut found, int most, UnitSystem units)
     {
@@ -134,14 +136,17 @@ internal sealed class OptionsCommand : Command
         if (found.Windows.Count > 0) yield return WindowWords.Heading;
         foreach (var window in found.Windows) yield return $"     {WindowWords.Of(window, units)}";
         if (answer.Options.Count == 0) yield return Spoken("Nothing that was searched makes it better than it is.");
-        foreach (var group in OptionRows.Shown(found, most).GroupBy(each => each.Option.Changes))
+        bool? section = null;
+        foreach (var group in OptionRows.Shown(found, most).GroupBy(each => (each.Option.StillClashes, each.Option.Changes)))
         {
-            yield return OptionWords.Heading(group.Key);
+            if (section != group.Key.StillClashes) yield return OptionWords.Section(group.Key.StillClashes);
+            section = group.Key.StillClashes;
+            yield return OptionWords.Heading(group.Key.Changes);
             foreach (var (option, place) in group)
             {
                 yield return $"{place,3}  {string.Join(" + ", OptionWords.Parts(option))}";
                 yield return $"     {OptionWords.Figures(option, found.Currency)}";
-                if (Before(found, option) is { } rejected) yield return $"     {rejected.Says}";
+                if (found.Before(option) is { } rejected) yield return $"     {rejected.Says}";
             }
         }
 

@@ -1,6 +1,7 @@
 using BuildLog.Data.Plans;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
+using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
@@ -14,6 +15,7 @@ internal static class OptionChanges
         if (!option.Overdrive.IsInPlace) yield return Position.Overdrive;
         if (!option.Axle.IsInPlace) yield return option.Driveline.DrivingPosition;
         if (!option.Tyres.IsInPlace) yield return Position.Tyres;
+        if (option.Dial is not null) yield return Position.Speedometer;
     }
 
     /// <summary>A part of the shop by itself; anything else by what makes it.</summary>
@@ -22,6 +24,7 @@ internal static class OptionChanges
         Position.Transmission => Change(position, option.Gearbox),
         Position.Overdrive => Change(position, option.Overdrive),
         Position.Tyres => Change(position, option.Tyres),
+        Position.Speedometer => new(position, TriedSpeedometer.Typed(option.Dial!.Drive), null),
         _ => Change(position, option.Axle),
     })];
 

@@ -5,7 +5,7 @@ using BuildLog.Tui.Bench;
 
 namespace BuildLog.Tui.Options;
 
-/// <summary>Ways out as rows, fewest parts first.</summary>
+/// <summary>Ways out as rows, as they are told.</summary>
 internal static class OptionRows
 {
     private const int MostRows = 60;
@@ -43,10 +43,11 @@ internal static class OptionRows
             OptionWords.Short(option),
             option.CruiseEngineSpeed is { } n ? Rounded.WithInterval(n, Units.RevolutionPerMinute) : "",
             OptionWords.Cost(option, found.Currency),
+            OptionWords.CostInShort(option, found.Currency),
             OptionWords.Sure(option),
             [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
         {
-            Rejected = found.Rejected.Says(option.Driveline, OptionChanges.Of(option)),
+            Rejected = found.Before(option),
         };
     }
 }

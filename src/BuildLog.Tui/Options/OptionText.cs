@@ -17,6 +17,17 @@ internal static class OptionText
         lines.AddRange(row.Parts.Select(part => TextLine.Of($"  {part}", Tone.Strong)));
         if (row.Rejected is { } rejected) lines.Add(TextLine.Of($"  {rejected.Says}", rejected.AreTheseParts ? Tone.Clash : Tone.Watch));
         lines.AddRange(row.Says.Select(says => TextLine.Of(new TextRun($"{says.Verdict.Sign()} {says.Verdict.InWords()}  ", says.Verdict.Tone()), new TextRun(says.Sentence))));
+        lines.AddRange(Besides(model));
+        return lines;
+    }
+
+    /// <summary>What the page says on the line between the two kinds of ways out.</summary>
+    public static IReadOnlyList<TextLine> OfTheRest(OptionsModel model)
+        => [TextLine.Of(Spoken("What stands below this line makes it less bad than it is, and something still clashes with it."), Tone.Strong), .. Besides(model)];
+
+    private static List<TextLine> Besides(OptionsModel model)
+    {
+        List<TextLine> lines = [];
         lines.AddRange(model.Clashes.Select(clash => TextLine.Of(clash, Tone.Strong)));
         lines.Add(TextLine.Of(model.Summary, Tone.Quiet));
         lines.AddRange((model.Notes ?? []).Select(note => TextLine.Of(note, Tone.Quiet)));

@@ -18,8 +18,16 @@ internal static class OptionWords
     /// <summary>The parts that would be changed, where each comes from.</summary>
     public static IReadOnlyList<string> Parts(Option option) =>
     [
-        .. Part(Spoken("gearbox"), option.Gearbox), .. Part(Spoken("overdrive"), option.Overdrive), .. Part(Spoken("axle"), option.Axle), .. GearedAlike(option) is { } alike ? (string[])[alike] : [], .. Part(Spoken("tyres"), option.Tyres),
+        .. Part(Spoken("gearbox"), option.Gearbox), .. Part(Spoken("overdrive"), option.Overdrive), .. Part(Spoken("axle"), option.Axle), .. GearedAlike(option) is { } alike ? (string[])[alike] : [], .. Part(Spoken("tyres"), option.Tyres), .. Dial(option) is { } dial ? (string[])[dial] : [],
     ];
+
+    /// <summary><c>21-tooth speedometer gear</c>: what sets it right beside the other parts; null where nothing is changed there.</summary>
+    public static string? Dial(Option option) => option.Dial switch
+    {
+        null => null,
+        { DrivenTeeth: { } teeth } => Spoken($"{teeth}-tooth speedometer gear"),
+        { Drive.Correction.Value: var factor } => Spoken($"speedometer correction of {Rounded.Fixed(factor, 2)}"),
+    };
 
     /// <summary><c>front axle geared alike</c>: the other axle of a four-wheel drive; null where it stays.</summary>
     public static string? GearedAlike(Option option) => option.Axle.Beside is null ? null : GearedAlike(option.Driveline.OtherPosition);
@@ -36,10 +44,30 @@ internal static class OptionWords
     /// <summary>What <see cref="Sure"/> means, for below a list of ways out.</summary>
     public static string SureMeans => Spoken("Sure by: the share of today's uncertainty in which it would still fit. What is open, and what only warns, is not in it.");
 
-    public static string Cost(Option option, string? currency) => option.CostMinor switch
+    /// <summary>What it costs, or that nobody knows; then what has to be looked at before it is bolted on, and the gear whose price nobody has named.</summary>
+    public static string Cost(Option option, string? currency)
+        => string.Join(", ", ((string[])[Price(option, currency), option.IsDoubtful ? Spoken("inspect first") : "", DialNotPriced(option)]).Where(words => words.Length > 0));
+
+    /// <summary>The same as short as a column is: more than its parts cost where nobody has named the price of the rest.</summary>
+    public static string CostInShort(Option option, string? currency) => option switch
+    {
+        { IsDoubtful: true } => Spoken("inspect first"),
+        { Dial: not null, PartsCostMinor: null or 0 } => Spoken("price not known"),
+        { Dial: not null } => $"> {Price(option, currency)}",
+        _ => Price(option, currency),
+    };
+
+    private static string DialNotPriced(Option option) => option.Dial switch
+    {
+        null => "",
+        { DrivenTeeth: not null } => Spoken("speedometer gear not priced"),
+        _ => Spoken("speedometer correction not priced"),
+    };
+
+    private static string Price(Option option, string? currency) => option.PartsCostMinor switch
     {
         null => Asked(option) is { Count: > 0 } asked ? Spoken($"{string.Join(" + ", asked)}, not compared with {currency}") : Spoken("price not known"),
-        0 => Takes(option) is { Count: > 0 } vehicles ? Spoken($"from {string.Join(Spoken(" and "), vehicles)}") : IsFree(option) ? Spoken("costs nothing") : Spoken("inspect first"),
+        0 => Takes(option) is { Count: > 0 } vehicles ? Spoken($"from {string.Join(Spoken(" and "), vehicles)}") : option is { IsDoubtful: false, Dial: null } ? Spoken("costs nothing") : "",
         { } minor => PriceWords.Of(minor, currency),
     };
 
@@ -68,7 +96,7 @@ internal static class OptionWords
 
     /// <summary>The changed parts without where they come from, for the head of a column.</summary>
     public static string Short(Option option)
-        => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), GearedAlike(option), Name(option.Tyres)]).OfType<string>());
+        => string.Join(" + ", ((string?[])[Name(option.Gearbox), Name(option.Overdrive), Name(option.Axle), GearedAlike(option), Name(option.Tyres), Dial(option)]).OfType<string>());
 
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
@@ -90,11 +118,17 @@ internal static class OptionWords
         {
             var about = Spoken($"the clash of {char.ToLowerInvariant(clash.Title[0])}{clash.Title[1..]}");
             if (uncured.Contains(clash)) yield return Spoken($"{(found.Answer.Options.Count == 0 ? Spoken("No part that was searched") : Spoken("None of these"))} cures {about}. {Would(clash.CuresIn(units.Shown), clash.SaysIn(units.Shown))}");
-            else if (clash.Advice.Count > 0) yield return Spoken($"Besides, this cures {about}: {string.Join(Spoken("; or "), clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.");
+            else if (clash.Advice.Count > 0 && !IsSetRight(found, clash)) yield return Spoken($"Besides, this cures {about}: {string.Join(Spoken("; or "), clash.Advice.Take(MostCures).Select(cure => cure.In(units.Shown)))}.");
         }
     }
 
+    // Its cure stands in the list then, as a way out of its own or with the others.
+    private static bool IsSetRight(WaysOut found, Finding clash) => clash.Between.Contains(Position.Speedometer) && found.Answer.Options.Any(option => option.Dial is not null);
+
     private static string Would(IReadOnlyList<string> cures, string says) => cures.Count == 0 ? says : Spoken($"What would: {string.Join(Spoken("; or "), cures.Take(MostCures))}.");
+
+    /// <summary>Above the ways out that leave no clash, and those that leave one.</summary>
+    public static string Section(bool stillClashes) => stillClashes ? Spoken("Helps, but still clashes:") : Spoken("Leaves no clash:");
 
     public static string Heading(int changes) => changes == 1 ? Spoken("One part changed:") : Spoken($"{changes} parts changed:");
 
@@ -110,8 +144,6 @@ internal static class OptionWords
         where T : class
         => candidate.IsDoubtful ? [$"{candidate.Name}: {candidate.Told}"] : [];
 
-    private static bool IsFree(Option option) => option is { Gearbox.IsFree: true, Overdrive.IsFree: true, Axle.IsFree: true, Tyres.IsFree: true };
-
     /// <summary>Nobody but the seller says what one of its parts is.</summary>
     public static bool IsWordAlone(Option option) => option is { Gearbox.IsWordAlone: true } or { Overdrive.IsWordAlone: true } or { Axle.IsWordAlone: true } or { Tyres.IsWordAlone: true };
 
@@ -126,7 +158,7 @@ internal static class OptionWords
 
         var where = candidate.FittedTo is { } vehicle ? Spoken($"owned, on {vehicle}") : candidate.Pool.InWords();
         if (candidate is { Pool: Pool.Offered, Price: { } price }) where = Spoken($"{where} at {PriceWords.Of(price.Minor, price.Currency)}");
-        if (candidate.Told is { } told) where = $"{where}; {told}";
+        if (candidate.Told is { } told) where = candidate.IsDoubtful ? Spoken($"{where}; inspect first: {told}") : $"{where}; {told}";
         yield return candidate.Part is null ? candidate.Name : $"{NamedPart.InWords(what, candidate.Name)} ({where})";
     }
 }

@@ -81,7 +81,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
 
     public string? Card(IWorkbenchView view, int place)
     {
-        if (ChosenPart(view, place, Spoken("A card for which part?")) is not { } part) return null;
+        if (ChosenPart(view, place, Spoken("A card for which part?"), position => CardPartWords.IsThereFor(WantedWindows.Kind(position))) is not { } part) return null;
 
         var (option, position) = part;
 
@@ -159,8 +159,8 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
 
     private Option? At(int place) => found?.InOrder.ElementAtOrDefault(place - 1);
 
-    // Asks which one where several would be changed.
-    private (Option Option, Position Position)? ChosenPart(IWorkbenchView view, int place, string title)
+    // Asks which one where several would be changed, and something can be done with more than one of them.
+    private (Option Option, Position Position)? ChosenPart(IWorkbenchView view, int place, string title, Func<Position, bool>? isFor = null)
     {
         if (At(place) is not { } option) return null;
 
@@ -171,6 +171,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
             return null;
         }
 
+        if (isFor is not null && positions.Any(isFor)) positions = [.. positions.Where(isFor)];
         var chosen = positions.Count == 1 ? positions[0].ToString() : view.Choose(title, [.. positions.Select(position => new ChoiceOption(position.ToString(), $"{position.InWords()}: {NameAt(option, position)}"))]);
         return Enum.TryParse<Position>(chosen, out var at) ? (option, at) : null;
     }
@@ -180,6 +181,7 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
         Position.Transmission => option.Gearbox.Name,
         Position.Overdrive => option.Overdrive.Name,
         Position.Tyres => option.Tyres.Name,
+        Position.Speedometer => OptionWords.Dial(option)!,
         _ => option.Axle.Name,
     };
 }

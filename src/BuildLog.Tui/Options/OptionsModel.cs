@@ -3,7 +3,7 @@ using BuildLog.Tui.Plans;
 
 namespace BuildLog.Tui.Options;
 
-/// <summary>The ways out of a vehicle's clashes, fewest parts first.</summary>
+/// <summary>The ways out of a vehicle's clashes: what leaves no clash, then what only helps, in both the fewest parts first.</summary>
 /// <param name="Summary">How much was searched.</param>
 /// <param name="Notes">What was thrown out and why, and which wishes exclude each other.</param>
 /// <param name="Missing">Said instead of a list where there is none.</param>
@@ -24,13 +24,17 @@ internal sealed record OptionsModel(IReadOnlyList<OptionRow> Rows, string Summar
 /// <param name="Short">The same without that.</param>
 /// <param name="Cruise">The engine speed at the first cruise goal; empty where it cannot be said.</param>
 /// <param name="Cost">What it costs, or that nobody knows.</param>
+/// <param name="CostInShort">The same for a column, or that it has to be inspected first.</param>
 /// <param name="Sure">In which share of the uncertainty it still fits.</param>
 /// <param name="Says">The sentences of the findings that do not fit, the worst first.</param>
 internal sealed record OptionRow(
-    int Place, int Changes, Verdict Worst, IReadOnlyList<string> Verdicts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says)
+    int Place, int Changes, Verdict Worst, IReadOnlyList<string> Verdicts, IReadOnlyList<string> Parts, string Short, string Cruise, string Cost, string CostInShort, string Sure, IReadOnlyList<(Verdict Verdict, string Sentence)> Says)
 {
     /// <summary>That it was rejected before, or others of its number, and the rule that failed; null where they were not.</summary>
     public RejectedBefore? Rejected { get; init; }
+
+    /// <summary>It helps, but something clashes with it too.</summary>
+    public bool StillClashes => Worst == Verdict.Clash;
 
     /// <summary>The findings that do not fit, in words.</summary>
     public string Counts => string.Join(' ', Verdicts);

@@ -4,7 +4,7 @@ using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Options;
 
-/// <summary>The ways out, fewest parts first; below them what the chosen one comes to. The search runs beside the screen and can be ended.</summary>
+/// <summary>The ways out, what leaves no clash first and what only helps below a line; below them what the chosen one comes to. The search runs beside the screen and can be ended.</summary>
 internal sealed class OptionsPage : ListPage
 {
     private const int MostBeside = 3;
@@ -13,6 +13,9 @@ internal sealed class OptionsPage : ListPage
     private readonly IOptionsActs acts;
     private readonly HashSet<int> marked = [];
     private OptionsModel model = OptionsModel.None;
+
+    // As they stand on the page; null for the line between what leaves no clash and what only helps.
+    private IReadOnlyList<OptionRow?> rows = [];
     private CancellationTokenSource? running; // while it searches
     private long vehicleId;
 
@@ -36,7 +39,7 @@ internal sealed class OptionsPage : ListPage
 
     public override IReadOnlyList<PageAct> Acts { get; }
 
-    private OptionRow? Chosen => model.Rows.ElementAtOrDefault(Row);
+    private OptionRow? Chosen => rows.ElementAtOrDefault(Row);
 
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
@@ -125,17 +128,19 @@ internal sealed class OptionsPage : ListPage
     private void Put(OptionsModel newModel, bool fromTop)
     {
         model = newModel;
+        var sound = model.Rows.TakeWhile(row => !row.StillClashes).ToList();
+        rows = sound.Count == 0 || sound.Count == model.Rows.Count ? [.. model.Rows] : [.. sound, null, .. model.Rows.Skip(sound.Count)];
         WhenEmpty = string.Join("\n", [model.Missing, .. model.Clashes, .. model.Notes ?? []]);
         Show(
             [new(Spoken("no."), 4, Right: true), new(Spoken("parts"), 5, Right: true), new(Spoken("way out")), new(Spoken("cruise"), 18, Right: true, FromWidth: 76), new(Spoken("worst"), Math.Min(12, model.Rows.Select(row => TextFit.Width(Worst(row))).Append(9).Max())), new(Spoken("besides"), 14, FromWidth: 110), new(Spoken("cost"), 15, Right: true)],
-            model.Rows, Cells, (row, _) => OptionText.Of(model, row), fromTop);
+            rows, Cells, (row, _) => row is null ? OptionText.OfTheRest(model) : OptionText.Of(model, row), fromTop);
         SetNeedsDraw();
     }
 
-    private TextRun[] Cells(OptionRow row) =>
+    private TextRun[] Cells(OptionRow? row) => row is null ? [new(""), new(""), new(Spoken("Still clashes:"), Tone.Quiet), new(""), new(""), new(""), new("")] :
     [
         new(FormattableString.Invariant($"{(marked.Contains(row.Place) ? "*" : "")}{row.Place}"), Tone.Strong), new(FormattableString.Invariant($"{row.Changes}")), new(row.Short, row.Rejected?.AreTheseParts != true ? Tone.Strong : Tone.Quiet), new(row.Cruise),
-        row.Rejected?.AreTheseParts != true ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.Cost),
+        row.Rejected?.AreTheseParts != true ? new(Worst(row), row.Worst.Tone()) : new(Spoken("rejected"), Tone.Clash), new(string.Join(' ', row.Verdicts.Skip(1))), new(row.CostInShort),
     ];
 
     // Of "1 clash 3 open 1 watch" the first; the rest stands in a column of its own.

@@ -33,9 +33,10 @@ internal sealed partial record PartDoubts(string? Told, bool IsDoubtful)
 
     private static IEnumerable<string> Sentences(string notes) => notes.Split(['.', '\n'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
-    // What the trade writes on a part that is not to be bolted on as it lies. A word that is missing here is still shown, it only does not put the part last.
+    // What the trade writes on a part that is not to be bolted on as it lies, in the languages spoken: a record holds what its writers speak. A word that is missing here is still shown, it only does not put the part last.
     [GeneratedRegex(
-        @"\b(broke|broken|breaks|crack\w*|bent|chipped|worn|noisy|whin(e|es|ed|ing)|howls?|leak\w*|damaged?|seized|fail(s|ed)|blown|scrap|jumps|slips|rust(y|ed)|rotten|pitted|scored|burnt|knocks|rattles|grinds|faulty|defective|missing)\b",
+        @"\b(broke|broken|breaks|crack\w*|bent|chipped|worn|noisy|whin(e|es|ed|ing)|howls?|leak\w*|damaged?|seized|fail(s|ed)|blown|scrap|jumps|slips|rust(y|ed)|rotten|pitted|scored|burnt|knocks|rattles|grinds|faulty|defective|missing|"
+        + @"gebroken|gescheurd|scheur(en|tje)?|gebarsten|barst(en|je)?|krom|verbogen|versleten|lek(t|ken|kend|kage)?|beschadigd?|schade|vastgelopen|kapot|defecte?|jankt|huilt|loeit|slipt|springt|roest(ig)?|verroest|verrot|ingevreten|klopt|rammelt|kraakt|ontbreekt)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Damage();
 }

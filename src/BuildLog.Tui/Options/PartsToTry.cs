@@ -59,8 +59,10 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         where TPart : class
     {
         var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
-        return new(place.Component.Name, part, PoolOf(place)) { ComponentId = place.Component.Id, FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) };
+        return new(place.Component.Name, part, PoolOf(place)) { ComponentId = place.Component.Id, FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) ?? Unsound(doubts) };
     }
+
+    private string? Unsound(PartDoubts doubts) => doubts.IsDoubtful && !wish.TriesDoubtful ? Spoken("to be inspected first") : null;
 
     // Where it is fitted, or was fitted last, counts before what it is called.
     private string? Elsewhere(PartPlace place) => place.Component is AxleComponent axle

@@ -4,9 +4,11 @@ using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Options;
 
-/// <summary>Asks where the parts of a search may come from, and which parts may change.</summary>
+/// <summary>Asks where the parts of a search may come from and in what state, and which parts may change.</summary>
 internal static class SearchForm
 {
+    private const string Doubtful = "doubtful";
+
     private static readonly IReadOnlyList<(Pool Pool, Later Caption, Later Hint)> Pools =
     [
         (Pool.Owned, new Later("Owned parts"), new Later("on the shelf, free to be fitted")),
@@ -24,6 +26,7 @@ internal static class SearchForm
         Entries =
         [
             .. Pools.Select(asked => Asked(asked.Pool.ToString(), asked.Caption, wish.Pools.Contains(asked.Pool)) with { Hint = asked.Hint }),
+            Asked(Doubtful, Spoken("To inspect first"), wish.TriesDoubtful) with { Hint = Spoken("what came off for a fault, is noted as damaged or is somebody else's; it is put last") },
             .. SearchWish.Searched.Select(position => Asked(position.ToString(), Spoken($"May change: {position.InWords()}"), wish.Changing.Contains(position))),
         ],
         Save = values =>
@@ -33,7 +36,7 @@ internal static class SearchForm
             if (pools.Count == 0) return SaveOutcome.Refuse(Spoken("Parts come from nowhere so: say yes to owned, offered or listed ones, or those on other vehicles."));
             if (changing.Count == 0) return SaveOutcome.Refuse(Spoken("Nothing may change so: say yes to at least one part, such as the axle."));
 
-            (wish.Pools, wish.Changing) = (pools, changing);
+            (wish.Pools, wish.Changing, wish.TriesDoubtful) = (pools, changing, values.IsYes(Doubtful));
             return SaveOutcome.Done;
         },
     };

@@ -16,11 +16,14 @@ public sealed class SearchWish
 
     public IReadOnlySet<Position> Changing { get; internal set; } = Searched.ToHashSet();
 
+    /// <summary>Parts of the shop that have to be inspected or mended first are tried too, and put last.</summary>
+    public bool TriesDoubtful { get; internal set; } = true;
+
     /// <summary>Parts of the shop are among what is searched.</summary>
     public bool AsksTheRecord => Pools.Contains(Pool.Owned) || Pools.Contains(Pool.Elsewhere);
 
     /// <summary><c>Searched: what is owned or listed, for gearbox, axle or tyres.</c></summary>
-    public string InWords => Spoken($"Searched: what is {PoolsInWords}, for {ChangingInWords}.");
+    public string InWords => Spoken($"Searched: what is {PoolsInWords}, for {ChangingInWords}{(TriesDoubtful ? "" : Spoken(", without what has to be inspected first"))}.");
 
     /// <summary><c>owned or listed</c>.</summary>
     public string PoolsInWords => Either(Pools.Order().Select(PoolWords.InWords));

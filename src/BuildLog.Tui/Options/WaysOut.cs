@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Gearing.Checks;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Options;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Plans;
@@ -16,14 +17,23 @@ internal sealed record WaysOut(SearchAnswer Answer, string? Currency, IReadOnlyL
     /// <summary>What is fitted, for comparison.</summary>
     public required VehicleOnBench Bench { get; init; }
 
-    /// <summary>The options as they are shown and numbered from one on: fewest parts first, then the best.</summary>
-    public IReadOnlyList<Option> InOrder { get; } = [.. Answer.ByChanges.SelectMany(group => group)];
+    /// <summary>The options as they are shown and numbered from one on: what leaves no clash, then what only helps; in both the fewest parts first, then the best.</summary>
+    public IReadOnlyList<Option> InOrder { get; } = [.. Answer.Groups.SelectMany(group => group)];
 
     /// <summary>Offers that were searched and stand in none of the options: something among them is at least as good in every respect, or they clash.</summary>
     public IReadOnlyList<PassedOffer> PassedOver { get; private init; } = [];
 
     /// <summary>What was rejected for the vehicle before.</summary>
     public RejectedPlans Rejected { get; init; } = RejectedPlans.None;
+
+    /// <summary>That its parts, or others of its number, were rejected before, with whatever sets the speedometer right; null where they were not.</summary>
+    public RejectedBefore? Before(Option option)
+    {
+        var changes = OptionChanges.Of(option);
+        return Rejected.Says(option.Driveline, changes) is { AreTheseParts: true } these
+            ? these
+            : Rejected.Says(option.Driveline, [.. changes.Where(change => change.Position != Position.Speedometer)]);
+    }
 
     /// <summary>The clashes of today that every option still has.</summary>
     public IReadOnlyList<Finding> Uncured =>

@@ -96,6 +96,32 @@ public sealed class OptionSearchTests
         Assert.All(answer.Options, option => Assert.Equal(1, option.Changes));
     }
 
+    // The chipped one costs nothing as it lies, and nobody knows what mending it takes: the sound one that does the same at a price comes first.
+    [Fact]
+    public void A_part_that_was_taken_off_for_a_fault_comes_after_a_sound_one_at_any_price()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with { Axles = [.. here.Axles, Candidate("chipped", 2.62) with { IsDoubtful = true }, Candidate("sound", 2.63) with { Price = new(10_000, "EUR") }] };
+
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
+
+        Assert.Equal(["sound", "chipped"], answer.Options.Select(option => option.Axle.Name));
+        Assert.Equal([10_000L, null], answer.Options.Select(option => option.CostMinor));
+    }
+
+    // 40 rev/s want 2.618 · 2.00 m. 4.10 on 2.56 m clashes less far than on 2.00; with 3.35 it is met: two parts, and yet before the one that only helps.
+    [Fact]
+    public void What_leaves_no_clash_comes_before_what_only_helps_whatever_it_takes()
+    {
+        var here = CandidateParts.InPlace(InventedCar.Plain);
+        var parts = here with { Axles = [.. here.Axles, Candidate("longer", 3.35)], Tyres = [.. here.Tyres, new("taller", InventedCar.Rolling(2.56), Pool.Owned)] };
+
+        var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
+
+        Assert.Equal([(false, 2), (true, 1)], answer.Groups.Select(group => group.Key));
+        Assert.Equal([("longer", "taller"), ("rear axle", "taller")], answer.Groups.SelectMany(group => group).Select(option => (option.Axle.Name, option.Tyres.Name)));
+    }
+
     // Two of three tyre sizes stand higher than 700 mm; each would have been combined with two axles.
     [Fact]
     public void What_is_thrown_out_is_counted_with_its_reason()
@@ -178,7 +204,7 @@ public sealed class OptionSearchTests
 
         var answer = Run(new([RandomShop.Wishes.Cruise[0]]), parts);
 
-        Assert.Equal(answer.Options.Select(option => option.Changes).Distinct().Order(), answer.ByChanges.Select(group => group.Key));
+        Assert.Equal(answer.Options.Select(option => option.Changes).Distinct().Order(), answer.Groups.Select(group => group.Key.Changes));
         Assert.All(answer.Options, option => Assert.Equal(
             (option.Axle.IsInPlace ? 0 : 10_000) + (option.Tyres.IsInPlace ? 0 : 5_000), option.CostMinor!.Value));
         Assert.Contains(answer.Options, option => option.Changes == 2);

@@ -291,6 +291,36 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal([Pool.Owned], wish.Pools);
     }
 
+    // The frame's own axle came off with a chipped pinion: it is tried and put last, or thrown out and counted.
+    [Fact]
+    public async Task What_has_to_be_inspected_first_is_marked_or_thrown_out_as_was_chosen()
+    {
+        var acts = new OptionsActs(shop, TimeProvider.System, forNow);
+        Task<OptionsModel> Found() => acts.Find(brindle.Id, new Progress<double>(), TestContext.Current.CancellationToken);
+        Assert.Contains((await Found()).Rows, row => row.CostInShort == "inspect first");
+
+        Assert.EndsWith("overdrive, axle or tyres, without what has to be inspected first. It stays so until you quit.", acts.Choose(view.Type(("doubtful", "no"))), StringComparison.Ordinal);
+
+        var sound = await Found();
+        Assert.DoesNotContain(sound.Rows, row => row.CostInShort == "inspect first");
+        Assert.Contains(sound.Notes!, note => note.EndsWith("thrown out: to be inspected first", StringComparison.Ordinal));
+    }
+
+    // Nobody has named the price of the gear; a card there is only for the axle that goes with it.
+    [Fact]
+    public async Task A_speedometer_gear_has_no_price_and_no_card()
+    {
+        var acts = new OptionsActs(shop, TimeProvider.System, forNow);
+        var rows = (await acts.Find(shop.FindVehicle("Tansy").Id, new Progress<double>(), TestContext.Current.CancellationToken)).Rows;
+
+        Assert.Equal(("21-tooth speedometer gear", "price not known", "speedometer gear not priced"), (rows[0].Short, rows[0].CostInShort, rows[0].Cost));
+        Assert.Null(acts.Card(view, rows[0].Place));
+        Assert.StartsWith("There is no card for speedometer", Assert.Single(view.Said), StringComparison.Ordinal);
+
+        acts.Card(view, rows.First(row => row.Changes == 2 && row.Parts[0].Contains("axle", StringComparison.Ordinal)).Place);
+        Assert.Contains("axle", string.Join(' ', Assert.Single(view.Told)), StringComparison.OrdinalIgnoreCase);
+    }
+
     [Fact]
     public async Task Beside_each_other_ways_out_say_what_they_cost()
     {
@@ -538,7 +568,8 @@ public sealed class HuntingTests : IDisposable
         var found = await Options().Found;
 
         Assert.Equal(Enumerable.Range(1, found.Rows.Count), found.Rows.Select(row => row.Place));
-        Assert.Equal(found.Rows.Select(row => row.Changes).Order(), found.Rows.Select(row => row.Changes));
+        Assert.Equal(found.Rows.OrderBy(row => row.StillClashes).ThenBy(row => row.Changes), found.Rows);
+        Assert.Contains(found.Rows, row => row.StillClashes);
     }
 
     [Theory]
@@ -560,6 +591,7 @@ public sealed class HuntingTests : IDisposable
     [Theory]
     [InlineData(WantedKind.Tyres, "rolls", "3:6150 mm", "counted 2.050±", " m")]
     [InlineData(WantedKind.Transmission, "turns", "10:8.25", "counted 0.825±", "")]
+    [InlineData(WantedKind.Overdrive, "turns", "10:7.75", "counted 0.775±", "")]
     public void Gearboxes_and_tyres_are_counted_in_the_yard_too(WantedKind kind, string entry, string reading, string claim, string unit)
     {
         var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "another" });
@@ -574,6 +606,62 @@ public sealed class HuntingTests : IDisposable
         var claimed = Assert.Single(shop.Offers(wanted)).Claimed;
         Assert.StartsWith(claim, claimed, StringComparison.Ordinal);
         Assert.EndsWith(unit, claimed, StringComparison.Ordinal);
+    }
+
+    // The frame's 3.29 · 4.743 = 15.6 crawls as is wanted; a first gear of 2.50 makes 11.9 of it, though the top gear is what the cruise asks for.
+    [Fact]
+    public void Every_gear_that_was_counted_has_its_say_before_the_money_is_spent()
+    {
+        shop.Add(new LimitGoalEntry(brindle, Limited.OverallLow) { Limit = "13" });
+        var wanted = shop.Add(new WantedPart(brindle, WantedKind.Transmission) { Title = "another" });
+        var acts = new WantedActs(shop, TimeProvider.System, new());
+        WantedRow Row() => acts.Read(brindle.Id).Rows.Single(row => row.What == "another");
+
+        var top = acts.Count(view.Type(("turns", "10:7")).Type(("what", "top alone")), brindle.Id, Row());
+        var all = acts.Count(view.Type(("turns", "10:7"), ("others", "1 10:25\n3 10:12.5")).Type(("what", "all of it")), brindle.Id, Row());
+
+        Assert.Empty(view.Refused);
+        Assert.Contains("Gear 1 is not counted and taken as that of the fitted gearbox", top, StringComparison.Ordinal);
+        Assert.DoesNotContain("Overall low ratio", top, StringComparison.Ordinal);
+        Assert.StartsWith("Kept: all of it. clash: ", all, StringComparison.Ordinal);
+        Assert.Contains("In gear 1 the engine turns 11.", all, StringComparison.Ordinal);
+        Assert.DoesNotContain("is not counted", all, StringComparison.Ordinal);
+
+        var counted = shop.Parts().Select(part => part.Component).Single(part => part.Name == "another, counted in the yard" && shop.Sessions(part).Count == 3);
+        Assert.Equal(["1", "3", "4"], shop.Sessions(counted).Cast<GearCountSession>().Select(session => session.Gear).Order());
+        Assert.Matches("^counted 1:2[.]500±[0-9.]+ 3:1[.]250±[0-9.]+ 4:0[.]700±[0-9.]+$", shop.Offers(wanted).Single(offer => offer.What == "all of it").Claimed);
+    }
+
+    // Ten for seven engaged; ten for nine out says that it slips, and is kept as it was counted.
+    [Fact]
+    public void An_overdrive_is_counted_engaged_and_not()
+    {
+        var wanted = shop.Add(new WantedPart(brindle, WantedKind.Overdrive) { Title = "unit" });
+        var acts = new WantedActs(shop, TimeProvider.System, new());
+
+        var said = acts.Count(view.Type(("turns", "10:7"), ("others", "10:9")).Type(("what", "row 3")), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "unit"));
+
+        Assert.Contains("it meets the goal", said, StringComparison.Ordinal);
+        Assert.StartsWith("counted 0.700±", Assert.Single(shop.Offers(wanted)).Claimed, StringComparison.Ordinal);
+        var lines = acts.Read(brindle.Id).Rows.Single(row => row.What == "row 3").Lines;
+        Assert.Contains(lines, line => line.EndsWith(", overdrive engaged: 10:7", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.EndsWith(", overdrive not engaged: 10:9", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(WantedKind.Transmission, "25", "does not say which gear it is")]
+    [InlineData(WantedKind.Transmission, "1 ten", "ten")]
+    [InlineData(WantedKind.Overdrive, "ten", "ten")]
+    public void What_is_no_count_of_another_gear_is_refused_and_nothing_kept(WantedKind kind, string others, string sentence)
+    {
+        shop.Add(new WantedPart(brindle, kind) { Title = "another" });
+        var acts = new WantedActs(shop, TimeProvider.System, new());
+        var before = shop.Parts().Count;
+
+        Assert.Null(acts.Count(view.Type(("turns", "10:7"), ("others", others)), brindle.Id, acts.Read(brindle.Id).Rows.Single(row => row.What == "another")));
+
+        Assert.Contains(sentence, Assert.Single(view.Refused), StringComparison.Ordinal);
+        Assert.Equal(before, shop.Parts().Count);
     }
 
     [Fact]

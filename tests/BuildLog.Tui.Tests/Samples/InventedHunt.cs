@@ -11,10 +11,10 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
 {
     public static OptionsModel Options { get; } = new(
         [
-            new(1, 1, Verdict.Watch, ["1 open", "2 watch"], ["axle Hedge 5, row 2 (offered at 280.00 EUR)"], "Hedge 5, row 2", "2720 ± 70 rev/min", "280.00 EUR", "sure by 88 %, what is open apart",
+            new(1, 1, Verdict.Watch, ["1 open", "2 watch"], ["axle Hedge 5, row 2 (offered at 280.00 EUR)"], "Hedge 5, row 2", "2720 ± 70 rev/min", "280.00 EUR", "280.00 EUR", "sure by 88 %, what is open apart",
                 [(Verdict.Open, "Cannot be said: the largest diameter the arches clear is not known."), (Verdict.Watch, "The claimed 3.08 is only quoted.")]),
-            new(2, 1, Verdict.Open, ["1 open", "1 watch"], ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "sure by 99 %, what is open apart", []),
-            new(3, 2, Verdict.Open, ["1 open"], ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "sure by 99 %, what is open apart", []),
+            new(2, 1, Verdict.Open, ["1 open", "1 watch"], ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "price not known", "sure by 99 %, what is open apart", []),
+            new(3, 2, Verdict.Open, ["1 open"], ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "price not known", "sure by 99 %, what is open apart", []),
         ],
         "Combinations tried: 12,480; judged by every check: 23; thrown out before: 3,120.",
         ["Searched: what is owned, offered or listed, for gearbox, overdrive, axle or tyres.", "3,120 thrown out: Tyre diameter over the limit"]);
