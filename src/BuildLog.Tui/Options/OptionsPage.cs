@@ -25,13 +25,13 @@ internal sealed class OptionsPage : ListPage
         this.acts = acts;
         Acts =
         [
-            new((Key)'h', Spoken("Hunt the part of the chosen way out"), new("h", Spoken("hunt")), (view, _) => Chosen is { } row ? acts.Want(view, row.Place) : null),
-            new((Key)'c', Spoken("The yard card for it"), new("c", Spoken("card")), (view, _) => Chosen is { } row ? acts.Card(view, row.Place) : null),
+            new((Key)'h', Spoken("Hunt the part of the chosen way out"), new("h", Spoken("hunt")), (view, _) => OfChosen(row => acts.Want(view, row.Place))),
+            new((Key)'c', Spoken("The yard card for it"), new("c", Spoken("card")), (view, _) => OfChosen(row => acts.Card(view, row.Place))),
             new((Key)'v', Spoken("Mark it, to be put beside others"), new("v", Spoken("mark")), (_, _) => Mark()),
             new((Key)'b', Spoken("What is fitted beside the marked ones"), new("b", Spoken("beside")), (view, _) => Beside(view)),
             new((Key)'o', Spoken("Tyre size, overdrive or axle, cruise or launch: the usual questions"), new("o", Spoken("trade-offs")), (view, vehicle) => acts.TradeOff(view, vehicle.Id)),
             new((Key)'l', Spoken("The map of axle against tyre"), new("l", Spoken("map")), (view, _) => ShowMap(view)),
-            new((Key)'p', Spoken("Keep it as a plan"), new("p", Spoken("plan")), (view, _) => Chosen is { } row ? acts.Plan(view, row.Place) : null),
+            new((Key)'p', Spoken("Keep it as a plan"), new("p", Spoken("plan")), (view, _) => OfChosen(row => acts.Plan(view, row.Place))),
             new((Key)'d', Spoken("Choose where parts come from, and which may change"), new("d", Spoken("pools")), (view, _) => acts.Choose(view)),
             new((Key)'i', Spoken("End the search, or search again"), new("i", Spoken("stop")), (_, _) => EndOrBegin()),
         ];
@@ -40,6 +40,9 @@ internal sealed class OptionsPage : ListPage
     public override IReadOnlyList<PageAct> Acts { get; }
 
     private OptionRow? Chosen => rows.ElementAtOrDefault(Row);
+
+    private string? OfChosen(Func<OptionRow, string?> act)
+        => Chosen is { } row ? act(row) : rows.Count > 0 ? Spoken("This line only parts the ways out: choose one above or below it.") : null;
 
     public override void Show(VehicleModel vehicle, bool fromTop)
     {

@@ -59,10 +59,10 @@ internal sealed class PartsToTry(Shop shop, VehicleOnBench bench, SearchWish wis
         where TPart : class
     {
         var doubts = PartDoubts.Of(place.Component, cameOff.GetValueOrDefault(place.Component.Id));
-        return new(place.Component.Name, part, PoolOf(place)) { ComponentId = place.Component.Id, FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) ?? Unsound(doubts) };
+        return new(place.Component.Name, part, PoolOf(place)) { ComponentId = place.Component.Id, FittedTo = place.Fitment?.Vehicle.Name, Told = doubts.Told, IsDoubtful = doubts.IsDoubtful, Barred = Elsewhere(place) ?? Unsound(place.Component.Kind, doubts) };
     }
 
-    private string? Unsound(PartDoubts doubts) => doubts.IsDoubtful && !wish.TriesDoubtful ? Spoken("to be inspected first") : null;
+    private string? Unsound(Later kind, PartDoubts doubts) => doubts.IsDoubtful && !wish.TriesDoubtful ? Spoken($"{kind} to be inspected first") : null;
 
     // Where it is fitted, or was fitted last, counts before what it is called.
     private string? Elsewhere(PartPlace place) => place.Component is AxleComponent axle
