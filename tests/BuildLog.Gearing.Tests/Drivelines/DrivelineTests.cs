@@ -107,6 +107,52 @@ public sealed class DrivelineTests
         Assert.Equal(Position.RearAxle, new Driveline().DrivingPosition);
     }
 
+    [Fact]
+    public void The_other_axle_is_the_one_that_does_not_drive()
+    {
+        var both = InventedCar.Plain with { FrontAxle = InventedCar.Axle(4.11) };
+
+        Assert.Equal((Position.FrontAxle, 4.11), (both.OtherPosition, both.OtherAxle!.Ratio!.Value.Value));
+        Assert.Equal((Position.RearAxle, 4.10), ((both with { DrivesInFront = true }).OtherPosition, (both with { DrivesInFront = true }).OtherAxle!.Ratio!.Value.Value));
+        Assert.Null(InventedCar.Plain.OtherAxle);
+    }
+
+    // Front tyres of their own stay on when those behind come off.
+    [Fact]
+    public void What_is_taken_out_is_gone_and_nothing_else()
+    {
+        var shaft = InventedShaft.Plain;
+        var whole = InventedCar.Plain with
+        {
+            Engine = new("four"),
+            Overdrive = Overdrive,
+            TransferCase = new("case", null, null),
+            Propshaft = shaft,
+            FrontPropshaft = shaft,
+            FrontAxle = InventedCar.Axle(4.11),
+            Tyres = InventedCar.Rolling(2.0) with { FrontPair = InventedCar.Rolling(2.2) },
+            Speedometer = new("dial", null, null),
+        };
+
+        Assert.Equal(Enum.GetValues<Position>(), Fitted(whole));
+        Assert.All(Enum.GetValues<Position>(), gone => Assert.Equal(Enum.GetValues<Position>().Where(position => position != gone), Fitted(whole.Without(gone))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => whole.Without((Position)99));
+
+        var front = whole.Without(Position.Tyres);
+        Assert.Same(whole.Tyres.FrontPair, front.Without(Position.Tyres).LoneFrontTyres);
+        Assert.DoesNotContain(Position.FrontTyres, Fitted(front.Without(Position.FrontTyres)));
+
+        static IEnumerable<Position> Fitted(Driveline car)
+        {
+            object?[] parts =
+            [
+                car.Engine, car.Transmission, car.Overdrive, car.TransferCase, car.Propshaft, car.FrontPropshaft, car.RearAxle, car.FrontAxle,
+                car.Tyres, car.Tyres?.FrontPair ?? car.LoneFrontTyres, car.Speedometer,
+            ];
+            return Enum.GetValues<Position>().Where((_, k) => parts[k] is not null);
+        }
+    }
+
     // 100 km/h on 2.00 m are 13.89 wheel turns a second, on 2.20 m in front 12.63.
     [Fact]
     public void Where_the_front_axle_drives_its_own_tyres_count()
