@@ -1,6 +1,7 @@
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.RunningGear;
 using BuildLog.Gearing.Tests.Drivelines;
@@ -77,6 +78,19 @@ public sealed class BothAxlesTests
         Assert.Equal(3.00, BothAxles.Completed(Truck, alone with { FrontAxle = InventedCar.Axle(3.00) }).FrontAxle!.Ratio!.Value.Value);
         Assert.Equal(4.10, BothAxles.Completed(Truck, Truck with { RearAxle = InventedCar.Axle(4.05) }).FrontAxle!.Ratio!.Value.Value);
         Assert.Equal(Truck, BothAxles.Completed(Truck, Truck));
+    }
+
+    // Front tyres of 2.20 m beside 2.00 m, neither rolled out, do not match at speed; the radii, which are alike, say that it crawls well enough.
+    [Fact]
+    public void Axles_match_only_where_nothing_says_that_they_do_not()
+    {
+        var told = new TyreSet("tyres", new(2.00, Source.OwnersWord), null) { LoadedRadius = InventedCar.Exactly(0.31) };
+        var crawling = Truck with { Tyres = told with { FrontPair = told with { RollingCircumference = new(2.20, Source.OwnersWord) } } };
+
+        Assert.Equal([Verdict.Clash, Verdict.Fits], AllChecks.Look(crawling, OwnersGoals.None).Where(finding => finding.Check == "four-wheel-match").Select(finding => finding.Verdict));
+        Assert.False(BothAxles.Match(crawling));
+        Assert.True(BothAxles.Match(Truck));
+        Assert.False(BothAxles.Match(InventedCar.Plain));
     }
 
     // 4.05 behind 4.10 is 1.2 %, 2.78 far from it; neither is a matter of the cruise.

@@ -158,6 +158,7 @@ public sealed class DrivelineWindowsTests
         Assert.False(axle.Window.IsEmpty);
         Assert.Null(axle.SureWindow);
         Assert.Equal("roll the tyres out", axle.OpenedBy);
+        Assert.Null(DrivelineWindows.OfAxle(car with { Tyres = InventedCar.Rolling(InventedCar.Of(2, 0.2)) }, new([Cruise]))!.OpenedBy);
     }
 
     // By the other way: a first gear at the window's edge starts on just the hill that is wanted. 3.5 starts on more than 20 % and on less than 60 %.

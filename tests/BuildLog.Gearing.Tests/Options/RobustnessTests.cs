@@ -84,6 +84,18 @@ public sealed class RobustnessTests
         Assert.Equal(1.0 / 3, Robustness.Of([Number(shared, Window.AtMost(0)), Number(shared * 2, Window.AtMost(0)), Number(other, Window.AtMost(0))])!.Value, 3e-3);
     }
 
+    // What two decide together adds nothing to them, however the last bits of its correlations fall.
+    [Fact]
+    public void What_two_decide_together_is_decided_whatever_is_left_by_rounding()
+    {
+        for (var weight = 0.1; weight < 1; weight += 0.1)
+        {
+            var (one, two) = (InventedCar.Of(0, 1, "one"), InventedCar.Of(0, 1, "two"));
+
+            Assert.Equal(0.25, Robustness.Of([Number(one, Window.AtMost(0)), Number(two, Window.AtMost(0)), Number((one * weight) + two, Window.AtMost(0))])!.Value, 3e-3);
+        }
+    }
+
     // Fourteen that share nothing, two of them beyond the twelve that are gone through together: 0.9545 each, within 2 u.
     [Fact]
     public void More_than_twelve_multiply()
