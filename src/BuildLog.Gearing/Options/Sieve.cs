@@ -39,7 +39,7 @@ internal sealed class Sieve
     /// <param name="cancel">Ends it.</param>
     public Front<Combination> Settled(Func<Combination, OptionScore> ask, CancellationToken cancel)
     {
-        foreach (var (atBest, at) in unsure.OrderBy(each => each.AtBest).ThenBy(each => each.At))
+        foreach (var (atBest, at) in unsure.OrderBy(each => each.AtBest))
         {
             cancel.ThrowIfCancellationRequested();
             if (!Sure.Beats(atBest)) Sure.Add(ask(at) with { Distance = atBest.Distance }, at);

@@ -87,6 +87,7 @@ public sealed class PullCurveTests
     [InlineData(9, 0.5, 1, true)]
     [InlineData(10, 0.25, 3, false)]
     [InlineData(9.5, 0.25, 3, true)]
+    [InlineData(9.5, 0.75, 3, true)]
     public void So_it_is_below_the_limit_and_about_it(double value, double least, double most, bool mayClash) => Assert.Null(Between(least, most, mayClash, value - 0.5, value, value, value));
 
     [Fact]
@@ -153,7 +154,21 @@ public sealed class PullCurveTests
         var car = InventedLoad.Car with { Load = null };
         var goals = OwnersGoals.None with { Hill = HillGoal.Read("6 %", "90 km/h").OrRefuse(), HillStart = HillStartGoal.Read("25 %").OrRefuse() };
 
-        Assert.All(PullCurve.Of(car, goals, Range([4.0], [2.0])).Steps, step => Assert.Equal(new(0, 2, 0, false), step));
+        var curve = PullCurve.Of(car, goals, Range([4.0], [2.0]));
+
+        Assert.All(curve.Steps, step => Assert.Equal(new(0, 2, 0, false), step));
+        Assert.Equal(new(0, 2, 0, false), curve.Throughout(0, curve.Steps.Length));
+    }
+
+    // 83.33 rev/s by 2.00 turns a metre are the 150 km/h of the cruise: only with more turns a metre has the top speed anything to say to it.
+    [Fact]
+    public void Where_a_check_begins_to_speak_it_is_asked()
+    {
+        var range = Range([3.5, 4.6], [2.0]);
+        var curve = PullCurve.Of(InventedLoad.Car, new([InventedCar.Goal("150 km/h", "3000 rpm")]), range);
+
+        Assert.Equal((default, new(1, 0, 0, false)), (curve.Steps[0], curve.Steps[^1]));
+        Assert.True(curve.Steps[(int)(range.StepOf(4) - (range.PerLog * Math.Log(2)))].IsUnsure);
     }
 
     [Fact]

@@ -1,4 +1,7 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Tests.Drivelines;
 using Xunit;
@@ -26,6 +29,34 @@ public sealed class WaysOutTests
     // 4.15 turns 3735: as good as 3690 for who wants 3700 ± 5 %, and a part more.
     [Fact]
     public void A_part_that_is_better_in_nothing_is_no_way_out() => Assert.Empty(Run("3690 rpm", Here with { Axles = [.. Here.Axles, Axle("other", 4.15)] }));
+
+    // 2.17 m turn 3401, which is nearer to 3000 ± 5 % than 3690, and clashes as that does.
+    [Fact]
+    public void Where_one_part_meets_the_wish_another_that_only_comes_nearer_is_no_way_out()
+        => Assert.Equal(
+            ["first"],
+            Run("3000 rpm", Here with { Axles = [.. Here.Axles, Axle("first", 3.28)], Tyres = [.. Here.Tyres, new("tall", InventedCar.Rolling(2.17), Pool.Owned)] }).Select(option => option.Axle.Name));
+
+    // 3.55 ± 0.1 (u) turns 3195 ± 90, half a u above 3150: it rather misses, and still comes before 3.80, which turns 3420 for sure and costs nothing.
+    [Fact]
+    public void What_is_unlikely_comes_before_what_surely_clashes()
+    {
+        var unlikely = new Candidate<Axle>("unlikely", InventedCar.Axle(InventedCar.Of(3.55, 0.1)), Pool.Offered) { Price = new(10_000, "EUR") };
+        var options = Run("3000 rpm", Here with { Axles = [.. Here.Axles, unlikely, Axle("clash", 3.80)] });
+
+        Assert.Equal([("unlikely", true, 0), ("clash", false, 1)], options.Select(option => (option.Axle.Name, option.IsUnlikely, (int)option.Score.Clash)));
+    }
+
+    [Theory]
+    [InlineData(3, false)]
+    [InlineData(3.001, true)]
+    public void As_likely_as_not_is_not_unlikely(double value, bool unlikely)
+    {
+        var cruise = AllChecks.Look(InventedCar.Plain, new([InventedCar.Goal("108 km/h", "3000 rpm")])).First(finding => finding.Check == "cruise");
+        var finding = cruise with { Verdict = Verdict.Watch, Value = InventedCar.Of(value, 0.1), Wanted = Window.AtMost(3), Reaches = null };
+
+        Assert.Equal(unlikely, new Option(Here.Gearboxes[0], Here.Overdrives[0], Here.Axles[0], Here.Tyres[0], InventedCar.Plain, default) { Findings = [finding] }.IsUnlikely);
+    }
 
     [Fact]
     public void One_part_of_four_outside_its_hunt_is_enough()
@@ -61,5 +92,5 @@ public sealed class WaysOutTests
     private static IReadOnlyList<Option> Run(string wanted, CandidateParts parts)
         => OptionSearch.Run(InventedCar.Plain, new([InventedCar.Goal("108 km/h", wanted)]), parts, cancel: TestContext.Current.CancellationToken).Options;
 
-    private static Candidate<Axle> Axle(string name, double ratio) => new(name, InventedCar.Axle(ratio), Pool.Owned);
+    private static Candidate<Axle> Axle(string name, Measured ratio) => new(name, InventedCar.Axle(ratio), Pool.Owned);
 }
