@@ -67,6 +67,17 @@ public sealed class GearedForTests
         Assert.True(geared.Sure.Value.Low > geared.Nominal.Low);
     }
 
+    // 40 m/s take 989.9 N, 41.66 kW at the engine: 79.6 N·m at 5000 rev/min. 80 leave 5 N, and 2 % of the driveline's efficiency are 21 N.
+    [Fact]
+    public void What_only_just_holds_it_is_sure_of_no_gearing()
+    {
+        var geared = Of(InventedLoad.WithTorque(80));
+
+        Assert.Null(geared.Sure);
+        Assert.Equal(5000 / 60.0 / 82, geared.Nominal.High, 1e-6);
+        Assert.InRange(geared.Nominal.Low, 1.005, 1.012);
+    }
+
     private static GearedFor Of(Driveline car) => GearedFor.Of(InventedLoad.Pull(car), Speed)!;
 
     private static bool Reaches(Driveline car, double factor)

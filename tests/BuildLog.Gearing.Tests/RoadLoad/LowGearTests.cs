@@ -32,6 +32,19 @@ public sealed class LowGearTests
         Assert.Null(LowRange.CrawlSpeed(InventedCar.Plain));
     }
 
+    // The same case is before both.
+    [Fact]
+    public void Backwards_the_lowest_is_reverse()
+    {
+        var car = InventedCar.Plain with { Transmission = InventedCar.Plain.Transmission! with { Reverse = InventedCar.Exactly(3.8) } };
+
+        Assert.Equal(("R", 3.8), Lowest(car));
+        Assert.Equal(("R low", 3.8 * 2.72), Lowest(car with { TransferCase = Low }));
+        Assert.Null(LowRange.LowestStep(InventedCar.Plain, Way.Backwards));
+
+        static (string, double) Lowest(Driveline car) => LowRange.LowestStep(car, Way.Backwards) is { } step ? (step.Name, step.Ratio.Value) : default;
+    }
+
     // 14.35 · 1.391 = 19.96. 50 N·m start as 69.55 N·m do in the low of the axle.
     [Fact]
     public void The_low_of_a_two_speed_axle_is_in_the_lowest_ratio_and_in_the_start()

@@ -29,6 +29,21 @@ public sealed class PullTests
     public void An_indirect_gear_loses_more()
         => Assert.Equal(200 * 1.4 * 4.10 * 0.96 * 0.96 * Math.PI, InventedLoad.Pull(InventedLoad.Car).Force(InventedLoad.Step(InventedLoad.Car, "3"), 20)!.Value, 1e-6);
 
+    // Half a per cent off 1 is gears in mesh: 0.96 for 0.99, each times 0.96 at the pinion, ± 0.02 (u) for all together.
+    [Theory]
+    [InlineData(1, 0.99)]
+    [InlineData(0.996, 0.99)]
+    [InlineData(1.004, 0.99)]
+    [InlineData(0.994, 0.96)]
+    [InlineData(1.006, 0.96)]
+    public void A_gear_of_nearly_one_is_direct(double ratio, double stage)
+    {
+        var efficiency = DrivelineEfficiency.Of(InventedCar.Plain, new("gear", ratio, 1));
+
+        Assert.Equal(stage * 0.96, efficiency.Value, 1e-12);
+        Assert.Equal(0.02, efficiency.StandardUncertainty, 1e-12);
+    }
+
     [Fact]
     public void A_transfer_case_takes_its_share()
     {
