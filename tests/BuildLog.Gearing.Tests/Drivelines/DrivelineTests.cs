@@ -2,6 +2,7 @@ using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.Speeds;
 using Xunit;
 
@@ -115,6 +116,13 @@ public sealed class DrivelineTests
         Assert.Equal((Position.FrontAxle, 4.11), (both.OtherPosition, both.OtherAxle!.Ratio!.Value.Value));
         Assert.Equal((Position.RearAxle, 4.10), ((both with { DrivesInFront = true }).OtherPosition, (both with { DrivesInFront = true }).OtherAxle!.Ratio!.Value.Value));
         Assert.Null(InventedCar.Plain.OtherAxle);
+    }
+
+    [Fact]
+    public void Where_nothing_is_known_of_the_load_the_grip_is_that_of_a_dry_road()
+    {
+        Assert.Equal(DryRoad.Grip.Value.Value, InventedCar.Plain.Grip.Value.Value);
+        Assert.Equal(0.5, (InventedCar.Plain with { Load = new() { Grip = InventedCar.Exactly(0.5) } }).Grip.Value.Value);
     }
 
     // Front tyres of their own stay on when those behind come off.

@@ -63,8 +63,17 @@ public sealed class GearedForTests
     {
         var geared = Of(InventedLoad.WithTorque(90) with { Tyres = new("tyres", InventedCar.Exactly(InventedCar.Of(2, 0.04 / 1.96)), null) });
 
-        Assert.Equal(5000 / 60.0 / 82 / 1.02, geared.Sure!.Value.High, 1e-3);
+        Assert.Equal(5000 / 60.0 / 82 / 1.02, geared.Sure!.Value.High, 1e-5);
         Assert.True(geared.Sure.Value.Low > geared.Nominal.Low);
+    }
+
+    // 83.8 kW at 4000 rev/min and 26.2 at 5000, where 41.7 are needed: shorter than where it turns 4000, 0.813, there is room, but not up to the redline.
+    [Fact]
+    public void An_engine_that_is_spent_at_its_redline_is_geared_below_it()
+    {
+        var car = InventedLoad.Car with { Engine = InventedLoad.Car.Engine! with { Torque = InventedLoad.Curve((1000, 200), (4000, 200), (5000, 50)) } };
+
+        Assert.InRange(Of(car).Nominal.High, 4000 / 60.0 / 82, 4990 / 60.0 / 82);
     }
 
     // 40 m/s take 989.9 N, 41.66 kW at the engine: 79.6 N·m at 5000 rev/min. 80 leave 5 N, and 2 % of the driveline's efficiency are 21 N.

@@ -29,6 +29,7 @@ public sealed class LowGearTests
     {
         Assert.Equal(14.35, LowRange.OverallRatio(InventedCar.Plain)!.Value, 1e-9);
         Assert.Null(LowRange.OverallRatio(InventedCar.Plain with { TransferCase = new("case", InventedCar.Exactly(1), null) }));
+        Assert.Null(LowRange.LowestStep(InventedCar.Plain with { Transmission = new("empty", []) }));
         Assert.Null(LowRange.CrawlSpeed(InventedCar.Plain));
     }
 
