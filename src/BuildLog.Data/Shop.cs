@@ -57,6 +57,9 @@ public sealed partial class Shop : IDisposable
     /// <summary>What was fitted at the end of that day, computed with what is known today.</summary>
     public DrivelineOfDay DrivelineOn(Vehicle vehicle, DateOnly day) => store.Look(record => VehicleHistory.OnOneDay(record, vehicle, day));
 
+    /// <summary>The same of a day as far as it is known; null where that leaves open whether it was before a swap.</summary>
+    public DrivelineOfDay? DrivelineWhen(Vehicle vehicle, LooseDay day) => store.Look(record => VehicleHistory.OnOneDay(record, vehicle, day));
+
     /// <summary>What differs between two days, with the driveline of each.</summary>
     public DrivelineDifference Difference(Vehicle vehicle, DateOnly before, DateOnly after)
         => store.Look(record => DrivelineDifference.Between(VehicleHistory.Load(record, vehicle), before, after));

@@ -112,6 +112,19 @@ internal static class TableRules
             .Rule(name, $"""("{name}Text" IS NOT NULL OR ("{name}Earliest" IS NULL AND "{name}Latest" IS NULL)) AND ("{name}Earliest" IS NULL OR "{name}Latest" IS NULL OR "{name}Earliest" <= "{name}Latest")""");
     }
 
+    /// <summary>The day an entry is about: the one it is reckoned on, and what was typed where that leaves it open.</summary>
+    public static EntityTypeBuilder<T> Dated<T>(this EntityTypeBuilder<T> entity)
+        where T : Dated
+    {
+        entity.Ignore(dated => dated.Day);
+        return entity.Day("Date").LooseDay(dated => dated.DateAsTyped).Within("Date", "DateAsTyped");
+    }
+
+    /// <summary>The day something is reckoned on lies within what was typed of it.</summary>
+    public static EntityTypeBuilder<T> Within<T>(this EntityTypeBuilder<T> entity, string day, string asTyped)
+        where T : class
+        => entity.Rule($"{day}Within", $"""("{asTyped}Text" IS NULL OR "{day}" IS NOT NULL) AND ("{asTyped}Earliest" IS NULL OR "{asTyped}Earliest" <= "{day}") AND ("{asTyped}Latest" IS NULL OR "{day}" <= "{asTyped}Latest")""");
+
     /// <summary>What an odometer showed: all of its columns, or none.</summary>
     public static EntityTypeBuilder<T> Odometer<T>(this EntityTypeBuilder<T> entity, Expression<Func<T, OdometerReading?>> reading, string end)
         where T : class

@@ -1,5 +1,6 @@
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Suppliers;
 using BuildLog.Data.Vehicles;
@@ -8,7 +9,7 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Data.Costs;
 
 /// <summary>Money spent on a vehicle, or got back where the amount is below zero.</summary>
-public sealed class Cost : Entered
+public sealed class Cost : Dated
 {
     /// <param name="vehicle">What it was spent on.</param>
     /// <param name="job">The job it belongs to, if one.</param>
@@ -19,8 +20,6 @@ public sealed class Cost : Entered
     public long VehicleId { get; internal set; }
 
     public long? JobId { get; internal set; }
-
-    public DateOnly Date { get; set; }
 
     public string What
     {

@@ -11,6 +11,6 @@ internal static class CostMapping
         var cost = model.Entry<Cost>("Costs");
         cost.Of<Cost, Vehicle>(c => c.VehicleId).Of<Cost, Job>(c => c.JobId).With(c => c.Supplier).With(c => c.Component).With(c => c.Receipt);
         cost.HasIndex(c => new { c.VehicleId, c.Date });
-        cost.Filled("What").Day("Date").Money(c => c.Amount).Rule("Spent", "\"AmountMinor\" IS NOT NULL");
+        cost.Filled("What").Dated().Money(c => c.Amount).Rule("Spent", "\"AmountMinor\" IS NOT NULL");
     }
 }

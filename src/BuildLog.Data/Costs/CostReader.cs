@@ -25,6 +25,7 @@ internal static class CostReader
         VehicleId = row.Key("VehicleId"),
         JobId = row.KeyIfAny("JobId"),
         Date = row.Day("Date"),
+        DateAsTyped = row.LooseDay("DateAsTyped"),
         What = row.Text("What"),
         Amount = row.Money("Amount"),
         SupplierId = row.KeyIfAny("SupplierId"),

@@ -26,5 +26,14 @@ public sealed record LooseDay
     /// <exception cref="RefusedException">The text is no day.</exception>
     public static LooseDay? Read(string text) => string.IsNullOrWhiteSpace(text) ? null : LooseDayText.Read(text).OrRefuse();
 
+    /// <summary>Whatever day it was, it lies from the one day to the other.</summary>
+    public bool LiesWithin(DateOnly first, DateOnly last) => Earliest >= first && Latest <= last;
+
+    /// <summary>It can have been before that day, and that day or later as well: it does not say on which side of a swap it was.</summary>
+    public bool Straddles(DateOnly day) => !(Earliest >= day) && !(Latest < day);
+
+    /// <summary>The same of what has been: <c>2026</c>, said in May, ends in May. One that is quite open stays so.</summary>
+    public LooseDay NotAfter(DateOnly last) => Earliest is null || Latest <= last ? this : this with { Latest = last };
+
     public override string ToString() => Text;
 }

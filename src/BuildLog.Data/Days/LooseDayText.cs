@@ -4,7 +4,7 @@ using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Days;
 
-/// <summary>Reads a day as far as people remember it, and says between which days it lies.</summary>
+/// <summary>Reads a day as far as people remember it, and says between which days it lies; its words as its months in any language that is spoken here.</summary>
 /// <remarks>Seasons are those of the northern half of the world. 03/05/2026 is March to some and May to others: it is refused, never guessed.</remarks>
 public static partial class LooseDayText
 {
@@ -34,7 +34,7 @@ public static partial class LooseDayText
 
     private static Span? Whole(string text)
     {
-        if (text is "UNKNOWN" or "?") return new(null, null);
+        if (text is "UNKNOWN" or "ONBEKEND" or "?") return new(null, null);
         if (Qualified().Match(text) is { Success: true } loose && Whole(loose.Groups["what"].Value) is { } known)
             return known.IsOutside ? known : Loosened(loose.Groups["how"].Value, known);
         if (Between().Match(text) is { Success: true } between && Plain(between.Groups["from"].Value) is { } from && Plain(between.Groups["to"].Value) is { } to)
@@ -44,10 +44,10 @@ public static partial class LooseDayText
 
     private static Span? Loosened(string how, Span what) => how switch
     {
-        "BEFORE" => new(null, what.From?.AddDays(-1)),
-        "UNTIL" or "BY" => new(null, what.To),
-        "AFTER" => new(what.To?.AddDays(1), null),
-        "SINCE" or "FROM" => new(what.From, null),
+        "BEFORE" or "VOOR" or "VÓÓR" => new(null, what.From?.AddDays(-1)),
+        "UNTIL" or "BY" or "TOT" or "UITERLIJK" => new(null, what.To),
+        "AFTER" or "NA" => new(what.To?.AddDays(1), null),
+        "SINCE" or "FROM" or "SINDS" or "VANAF" => new(what.From, null),
         _ => what.Widened(),
     };
 
@@ -63,12 +63,12 @@ public static partial class LooseDayText
         return (match.Groups["part"].Value, match.Groups["next"].Success) switch
         {
             ("", false) => Span.Months(new(year, 1, 1), 12),
-            ("EARLY", false) => Span.Months(new(year, 1, 1), 4),
-            ("MID", false) => Span.Months(new(year, 5, 1), 4),
-            ("LATE", false) => Span.Months(new(year, 9, 1), 4),
-            ("SPRING", false) => Span.Months(new(year, 3, 1), 3),
-            ("SUMMER", false) => Span.Months(new(year, 6, 1), 3),
-            ("AUTUMN" or "FALL", false) => Span.Months(new(year, 9, 1), 3),
+            ("EARLY" or "BEGIN", false) => Span.Months(new(year, 1, 1), 4),
+            ("MID" or "MEDIO" or "HALF", false) => Span.Months(new(year, 5, 1), 4),
+            ("LATE" or "EIND", false) => Span.Months(new(year, 9, 1), 4),
+            ("SPRING" or "VOORJAAR" or "LENTE", false) => Span.Months(new(year, 3, 1), 3),
+            ("SUMMER" or "ZOMER", false) => Span.Months(new(year, 6, 1), 3),
+            ("AUTUMN" or "FALL" or "NAJAAR" or "HERFST", false) => Span.Months(new(year, 9, 1), 3),
 
             // The winter that ends in it or the one that begins in it.
             ("WINTER", false) => Span.Months(new(year - 1, 12, 1), 15),
@@ -96,13 +96,13 @@ public static partial class LooseDayText
         }
     }
 
-    [GeneratedRegex(@"^(?<how>BEFORE|UNTIL|BY|AFTER|SINCE|FROM|ABOUT|AROUND|CIRCA|CA\.?|C\.|~) ?(?<what>.+)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<how>BEFORE|UNTIL|BY|AFTER|SINCE|FROM|ABOUT|AROUND|VOOR|VÓÓR|TOT|UITERLIJK|NA|SINDS|VANAF|ONGEVEER|OMSTREEKS|ROND|CIRCA|CA\.?|C\.|~) ?(?<what>.+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Qualified();
 
-    [GeneratedRegex(@"^(?:BETWEEN )?(?<from>.+?) ?(?:-(?=.{4,}$)| TO | AND ) ?(?<to>.+)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?:BETWEEN|TUSSEN) )?(?<from>.+?) ?(?:-(?=.{4,}$)| TO | AND | TOT | EN ) ?(?<to>.+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Between();
 
-    [GeneratedRegex(@"^(?:(?<part>EARLY|MID|LATE|SPRING|SUMMER|AUTUMN|FALL|WINTER)[ -])?(?<year>[12][0-9]{3})(?:/(?<next>[0-9]{2}|[0-9]{4}))?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:(?<part>EARLY|BEGIN|MID|MEDIO|HALF|LATE|EIND|SPRING|VOORJAAR|LENTE|SUMMER|ZOMER|AUTUMN|FALL|NAJAAR|HERFST|WINTER)[ -])?(?<year>[12][0-9]{3})(?:/(?<next>[0-9]{2}|[0-9]{4}))?$", RegexOptions.CultureInvariant)]
     private static partial Regex Year();
 
     [GeneratedRegex(@"^[12][0-9]{2}0'?S$", RegexOptions.CultureInvariant)]

@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 
@@ -22,7 +23,20 @@ public sealed class Deadline : Entered
     public DateOnly Day { get; set; }
 
     /// <summary>Null while it is open.</summary>
-    public DateOnly? Done { get; set; }
+    public DateOnly? Done
+    {
+        get;
+        set => (field, DoneAsTyped) = (value, null);
+    }
+
+    /// <summary>The same as far as it is known: as it was typed.</summary>
+    public LooseDay? DoneDay
+    {
+        get => DoneAsTyped ?? (Done is { } known ? LooseDay.On(known) : null);
+        set => (Done, DoneAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, Done);
+    }
+
+    internal LooseDay? DoneAsTyped { get; set; }
 
     public override void Check()
     {

@@ -9,6 +9,7 @@ internal static class DeadlineMapping
     {
         var deadline = model.Entry<Deadline>("Deadlines").Of<Deadline, Vehicle>(d => d.VehicleId);
         deadline.HasIndex(d => d.Day);
-        deadline.Filled("What").Day("Day").Day("Done");
+        deadline.Ignore(d => d.DoneDay);
+        deadline.Filled("What").Day("Day").Day("Done").LooseDay(d => d.DoneAsTyped).Within("Done", "DoneAsTyped");
     }
 }

@@ -15,5 +15,6 @@ internal static class DeadlineReader
         What = row.Text("What"),
         Day = row.Day("Day"),
         Done = row.DayIfAny("Done"),
+        DoneAsTyped = row.LooseDay("DoneAsTyped"),
     });
 }

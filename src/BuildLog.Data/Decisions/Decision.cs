@@ -1,17 +1,16 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Vehicles;
 
 namespace BuildLog.Data.Decisions;
 
 /// <summary>What was decided about a vehicle, why, and who agreed.</summary>
-public sealed class Decision : Entered
+public sealed class Decision : Dated
 {
     public Decision(Vehicle vehicle) => VehicleId = vehicle.Id;
 
     private Decision() { }
 
     public long VehicleId { get; internal set; }
-
-    public DateOnly Date { get; set; }
 
     public string What
     {

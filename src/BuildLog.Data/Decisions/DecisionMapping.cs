@@ -9,6 +9,6 @@ internal static class DecisionMapping
     {
         var decision = model.Entry<Decision>("Decisions").Of<Decision, Vehicle>(d => d.VehicleId);
         decision.HasIndex(d => new { d.VehicleId, d.Date });
-        decision.Filled("What").Day("Date");
+        decision.Filled("What").Dated();
     }
 }

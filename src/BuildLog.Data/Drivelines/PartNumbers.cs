@@ -47,7 +47,7 @@ internal static class PartNumbers
         => component is SpeedometerComponent { DialUnit: { } dial } && number.Number == Spec.TurnsWanted.InWords() ? dial : number.Unit;
 
     /// <summary>A turn count as evidence of the ratio it gives.</summary>
-    public static (Known Known, Session? Session) Counted(Session session, TurnCount count) => (new(count.Ratio, Source.Measured, Spoken($"count of {session.Date.InWords()}")), session);
+    public static (Known Known, Session? Session) Counted(Session session, TurnCount count) => (new(count.Ratio, Source.Measured, Spoken($"count of {session.Day.InWords}")), session);
 
     /// <summary>Measurements of one kind, the one that counts first: the latest, unless an earlier one agrees with it and is clearly better known.</summary>
     /// <param name="measured">The latest first.</param>

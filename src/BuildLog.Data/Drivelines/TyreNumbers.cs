@@ -51,5 +51,5 @@ internal static class TyreNumbers
     private static (Known Known, Session? Session) Rolled(RollOutSession session) => Evidence(session, session.Result().RollingCircumference);
 
     private static (Known Known, Session? Session) Evidence(RollOutSession session, Measured circumference)
-        => (new(circumference, Source.Measured, Spoken($"roll-out of {session.Date.InWords()}, {(session.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), session);
+        => (new(circumference, Source.Measured, Spoken($"roll-out of {session.Day.InWords}, {(session.Loaded ? Spoken("loaded") : Spoken("loose wheel"))}")), session);
 }

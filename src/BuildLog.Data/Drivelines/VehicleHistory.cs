@@ -1,4 +1,5 @@
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.RoadTests;
 using BuildLog.Data.Rows;
@@ -39,6 +40,11 @@ internal sealed class VehicleHistory
         var fitments = FitmentReader.On(record, stored, day);
         return new VehicleHistory(stored, fitments, SessionsOn(record, stored, [.. fitments.Where(fitment => fitment.Holds(day))]), RoadTestReader.Of(record, stored), spending: []).On(day);
     }
+
+    /// <summary>The same of a day as far as it is known; null where that leaves open whether it was before a swap.</summary>
+    public static DrivelineOfDay? OnOneDay(Snapshot record, Vehicle vehicle, LooseDay day)
+        => (day.Earliest ?? day.Latest) is not { } reckoned || (!day.IsExact && Reckoning.DaysOf(FitmentReader.Of(record, vehicle.Id)).Any(day.Straddles)) ? null
+            : OnOneDay(record, vehicle, reckoned);
 
     public DrivelineOfDay On(DateOnly day)
     {
@@ -93,7 +99,7 @@ internal sealed class VehicleHistory
         => fitted.Where(fitment => fitment.Position is not (Position.Engine or Position.Propshaft or Position.FrontPropshaft) && fitment.Position != whatever)
             .Select(fitment => fitment.From).DefaultIfEmpty().Max();
 
-    // What drives with these parts say of the axle, beside what it is known as.
+    // What drives with these parts say of the axle, beside what it is known as. One whose day leaves open whether it was with these says nothing.
     private Driveline Driven(Driveline chain, DateOnly since, DateOnly until)
         => chain.DrivingAxle?.Ratio is { } known
             ? chain with
@@ -101,7 +107,7 @@ internal sealed class VehicleHistory
                 MeasuredAgain =
                 [
                     .. chain.MeasuredAgain,
-                    .. drives.Where(drive => since <= drive.Date && drive.Date <= until)
+                    .. drives.Where(drive => drive.Day.LiesWithin(since, until))
                         .Select(drive => drive.AxleRatio(chain) is { } read && read.Understood(out var ratio) ? new Known(ratio, Source.Measured, Spoken($"road test {drive}")) : null)
                         .OfType<Known>()
                         .Select(ratio => new MeasuredAgain(chain.DrivingPosition, PartNumbers.Ratio, Units.One, known, ratio)),

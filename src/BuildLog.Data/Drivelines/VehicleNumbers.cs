@@ -61,7 +61,7 @@ internal sealed class VehicleNumbers
     /// <param name="since">Since when nothing of it that turns the speedometer was changed.</param>
     /// <param name="until">The day it is looked at.</param>
     public Driveline Driven(Driveline chain, DateOnly since, DateOnly until)
-        => runs.FirstOrDefault(run => since <= run.Date && run.Date <= until) is { } run ? chain with { Driven = new(run.Share, chain) } : chain;
+        => runs.FirstOrDefault(run => run.Day.LiesWithin(since, until)) is { } run ? chain with { Driven = new(run.Share, chain) } : chain;
 
     private IEnumerable<NumberKnown> OfClass(Spec spec, Known? usual)
         => usual is null || Find(spec) is not null ? [] : [new(null, spec.InWords(), spec.Line().Unit, usual, null, [])];

@@ -15,5 +15,6 @@ internal static class KnownMigrations
         "20261127015828_PartsThatAreGone",
         "20261127171200_WhatTheVehicleIs",
         "20261128022340_HuntedForAPlan",
+        "20261128074247_AsFarAsKnown",
     ];
 }

@@ -25,7 +25,7 @@ public sealed class FitmentFacts
     public LooseDay FromDay
     {
         get => FromAsTyped ?? LooseDay.On(From);
-        set => (From, FromAsTyped) = Reckoned(value, From);
+        set => (From, FromAsTyped) = Reckoning.Reckoned(value, From);
     }
 
     /// <summary>As typed, in the vehicle's unit if bare; empty if it was not read.</summary>
@@ -44,7 +44,7 @@ public sealed class FitmentFacts
     public LooseDay? ToDay
     {
         get => ToAsTyped ?? (To is { } to ? LooseDay.On(to) : null);
-        set => (To, ToAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoned(value, To);
+        set => (To, ToAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, To);
     }
 
     public string OdometerOff { get; set; }
@@ -54,10 +54,4 @@ public sealed class FitmentFacts
     internal LooseDay? FromAsTyped { get; private set; }
 
     internal LooseDay? ToAsTyped { get; private set; }
-
-    // The day it was reckoned from stays if it can.
-    private static (DateOnly Day, LooseDay? AsTyped) Reckoned(LooseDay typed, DateOnly? was)
-        => typed.IsExact ? (typed.Earliest!.Value, null)
-            : was is { } day && !(day < typed.Earliest) && !(day > typed.Latest) ? (day, typed)
-            : (Reckoning.Of(typed), typed);
 }

@@ -1,6 +1,5 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
-using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Hunting;
@@ -21,14 +20,14 @@ internal static class Buying
             { Id: 0 } fresh => Entries.Add(db, fresh),
             var known => Entries.Change(db, known, bought.Edit),
         };
-        if (part is not null) (part.Price, part.Bought) = (bought.Paid ?? part.Price, LooseDay.On(bought.Day));
+        if (part is not null) (part.Price, part.Bought) = (bought.Paid ?? part.Price, bought.Day);
 
         // The cost names the part by its number, which it has only once it is stored.
         db.SaveChanges();
         if (bought.Paid is { } paid)
         {
             var vehicle = db.Vehicles.Find(wanted.VehicleId)!;
-            Entries.Add(db, new Cost(vehicle) { What = bought.What, Date = bought.Day, Amount = paid, ComponentId = part?.Id, SupplierId = bought.SupplierId });
+            Entries.Add(db, new Cost(vehicle) { What = bought.What, Day = bought.Day, Amount = paid, ComponentId = part?.Id, SupplierId = bought.SupplierId });
         }
 
         Entries.Change(db, wanted, edited => edited.State = WantedState.Found);

@@ -25,7 +25,8 @@ internal static class HuntingMapping
         must.HasIndex(row => new { row.WantedPartId, row.Ordinal }).IsUnique();
         must.Filled("What").Filled("Text").Rule("Ordinal", "\"Ordinal\" >= 1");
 
-        model.Entry<Offer>("Offers").With(o => o.Wanted).With(o => o.Supplier)
-            .Filled("What").Day("Seen").Day("Expires").Money(o => o.Price).Rule("Forward", "\"Expires\" >= \"Seen\"");
+        var offer = model.Entry<Offer>("Offers").With(o => o.Wanted).With(o => o.Supplier);
+        offer.Ignore(o => o.SeenDay);
+        offer.Filled("What").Day("Seen").LooseDay(o => o.SeenAsTyped).Within("Seen", "SeenAsTyped").Day("Expires").Money(o => o.Price).Rule("Forward", "\"Expires\" >= \"Seen\"");
     }
 }

@@ -1,4 +1,5 @@
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Suppliers;
 using BuildLog.Gearing.Quantities;
 
@@ -38,7 +39,20 @@ public sealed class Offer : Entered
 
     public string Contact { get; set; } = "";
 
-    public DateOnly Seen { get; set; }
+    public DateOnly Seen
+    {
+        get;
+        set => (field, SeenAsTyped) = (value, null);
+    }
+
+    /// <summary>The same as far as it is known: as it was typed.</summary>
+    public LooseDay SeenDay
+    {
+        get => SeenAsTyped ?? LooseDay.On(Seen);
+        set => (Seen, SeenAsTyped) = Reckoning.Reckoned(value, Seen);
+    }
+
+    internal LooseDay? SeenAsTyped { get; set; }
 
     public DateOnly? Expires { get; set; }
 

@@ -1,5 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 
 namespace BuildLog.Data.Hunting;
 
@@ -7,8 +8,10 @@ namespace BuildLog.Data.Hunting;
 /// <param name="What">What it is called among the costs.</param>
 /// <param name="Day">When it was bought.</param>
 /// <param name="Paid">Null where nobody said: then no cost is noted.</param>
-public sealed record Purchase(string What, DateOnly Day, Money? Paid)
+public sealed record Purchase(string What, LooseDay Day, Money? Paid)
 {
+    public Purchase(string what, DateOnly day, Money? paid) : this(what, LooseDay.On(day), paid) { }
+
     /// <summary>The part, new or in the record already; null for what is no part with a history, such as a gasket set.</summary>
     public Component? Part { get; init; }
 

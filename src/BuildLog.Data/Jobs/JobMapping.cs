@@ -14,10 +14,12 @@ internal static class JobMapping
 
         var work = model.Entry<WorkEntry>("WorkEntries").Of<WorkEntry, Job>(w => w.JobId);
         work.HasIndex(w => new { w.JobId, w.Date });
-        work.Filled("Hours").Day("Date").Rule("Minutes", "\"Minutes\" BETWEEN 1 AND 1440");
+        work.Filled("Hours").Dated().Rule("Minutes", "\"Minutes\" BETWEEN 1 AND 1440");
 
-        model.Entry<OutsideWork>("OutsideWorks").Of<OutsideWork, Job>(w => w.JobId).With(w => w.Supplier)
-            .Filled("What").Day("Sent").Day("Promised").Day("Back")
+        var outside = model.Entry<OutsideWork>("OutsideWorks").Of<OutsideWork, Job>(w => w.JobId).With(w => w.Supplier);
+        outside.Ignore(w => w.SentDay).Ignore(w => w.BackDay);
+        outside.Filled("What").Day("Sent").Day("Promised").Day("Back")
+            .LooseDay(w => w.SentAsTyped).LooseDay(w => w.BackAsTyped).Within("Sent", "SentAsTyped").Within("Back", "BackAsTyped")
             .Rule("Forward", """("Promised" IS NULL OR "Promised" >= "Sent") AND ("Back" IS NULL OR "Back" >= "Sent")""");
     }
 }

@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Suppliers;
 using BuildLog.Gearing.Quantities;
 
@@ -23,12 +24,38 @@ public sealed class OutsideWork : Entered
         set => field = value.Trim();
     } = "";
 
-    public DateOnly Sent { get; set; }
+    public DateOnly Sent
+    {
+        get;
+        set => (field, SentAsTyped) = (value, null);
+    }
+
+    /// <summary>The same as far as it is known: as it was typed.</summary>
+    public LooseDay SentDay
+    {
+        get => SentAsTyped ?? LooseDay.On(Sent);
+        set => (Sent, SentAsTyped) = Reckoning.Reckoned(value, Sent);
+    }
+
+    internal LooseDay? SentAsTyped { get; set; }
 
     public DateOnly? Promised { get; set; }
 
     /// <summary>Null while it is away.</summary>
-    public DateOnly? Back { get; set; }
+    public DateOnly? Back
+    {
+        get;
+        set => (field, BackAsTyped) = (value, null);
+    }
+
+    /// <summary>The same as far as it is known: as it was typed.</summary>
+    public LooseDay? BackDay
+    {
+        get => BackAsTyped ?? (Back is { } known ? LooseDay.On(known) : null);
+        set => (Back, BackAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, Back ?? Sent);
+    }
+
+    internal LooseDay? BackAsTyped { get; set; }
 
     /// <summary>Certificate or report that came with it: its number, or where it lies.</summary>
     public string Certificate { get; set; } = "";
@@ -40,8 +67,8 @@ public sealed class OutsideWork : Entered
         TextRules.CheckDay(Promised, new Later("promised day"));
         TextRules.CheckDay(Back, new Later("day it came back"));
         TextRules.CheckLine(Certificate, new Later("certificate"), "balance report 1182");
-        if (Promised < Sent) throw new RefusedException("promised", Spoken($"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {Sent.InWords()}."), "");
-        if (Back < Sent) throw new RefusedException("back", Spoken($"'{What}' cannot be back on {Back?.InWords()}, before it was sent on {Sent.InWords()}."), "");
+        if (Promised < Sent) throw new RefusedException("promised", Spoken($"'{What}' cannot be promised for {Promised?.InWords()}, before it was sent on {SentDay.InWords}."), "");
+        if (Back < Sent) throw new RefusedException("back", Spoken($"'{What}' cannot be back on {BackDay?.InWords}, before it was sent on {SentDay.InWords}."), "");
     }
 
     public override string ToString() => What;

@@ -26,8 +26,10 @@ internal static class OutsideWorkReader
         SupplierId = row.Key("SupplierId"),
         What = row.Text("What"),
         Sent = row.Day("Sent"),
+        SentAsTyped = row.LooseDay("SentAsTyped"),
         Promised = row.DayIfAny("Promised"),
         Back = row.DayIfAny("Back"),
+        BackAsTyped = row.LooseDay("BackAsTyped"),
         Certificate = row.Text("Certificate"),
     });
 }

@@ -1,10 +1,11 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Moving;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Jobs;
 
 /// <summary>Hours worked on a job: a line of the time sheet.</summary>
-public sealed class WorkEntry : Entered
+public sealed class WorkEntry : Dated
 {
     private const int MinutesOfADay = 24 * 60;
 
@@ -13,8 +14,6 @@ public sealed class WorkEntry : Entered
     internal WorkEntry() { }
 
     public long JobId { get; internal set; }
-
-    public DateOnly Date { get; set; }
 
     /// <summary>As typed: <c>2.5</c>, <c>2:30</c>, <c>2 h 30 min</c>, <c>45 min</c>.</summary>
     public string Hours

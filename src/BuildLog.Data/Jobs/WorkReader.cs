@@ -21,6 +21,7 @@ internal static class WorkReader
     {
         JobId = row.Key("JobId"),
         Date = row.Day("Date"),
+        DateAsTyped = row.LooseDay("DateAsTyped"),
         Hours = row.Text("Hours"),
         Minutes = row.Count("Minutes"),
         Who = row.Text("Who"),

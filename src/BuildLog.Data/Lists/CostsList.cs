@@ -16,7 +16,7 @@ internal sealed class CostsList : SpreadsheetList
         var jobs = db.Set<Job>().ToDictionary(job => job.Id, job => job.Title);
         return db.Set<Cost>().Where(cost => vehicle == null || cost.VehicleId == vehicle.Id).OrderBy(cost => cost.Date).ThenBy(cost => cost.Id).AsEnumerable()
             .Select(cost => (IReadOnlyList<string>)[
-                vehicles[cost.VehicleId], InWords(cost.Date), cost.What, cost.Amount?.Listed ?? "", cost.Supplier?.Name ?? "", cost.JobId is { } job ? jobs[job] : ""])
+                vehicles[cost.VehicleId], InWords(cost.Day), cost.What, cost.Amount?.Listed ?? "", cost.Supplier?.Name ?? "", cost.JobId is { } job ? jobs[job] : ""])
             .ToList();
     }
 
@@ -25,7 +25,7 @@ internal sealed class CostsList : SpreadsheetList
         var on = named.Vehicle(row["vehicle"]);
         return new Cost(on, named.Job(on, row["job"]))
         {
-            Date = ReadDay(row["date"]) ?? throw new RefusedException("date", Spoken("the date is missing."), "2026-05-03"),
+            Day = ReadLooseDay(row["date"]) ?? throw new RefusedException("date", Spoken("the date is missing."), "2026-05-03"),
             What = row["what"],
             Amount = named.Money(row["amount"]),
             SupplierId = named.Supplier(row["supplier"]),

@@ -12,7 +12,7 @@ internal sealed class OffersList : SpreadsheetList
     public override IEnumerable<IReadOnlyList<string>> Rows(ShopContext db, Vehicle? vehicle)
         => db.Set<Offer>().Where(offer => vehicle == null || offer.Wanted.VehicleId == vehicle.Id).OrderBy(offer => offer.Seen).ThenBy(offer => offer.Id).AsEnumerable()
             .Select(offer => (IReadOnlyList<string>)[
-                offer.Wanted.Title, offer.What, offer.Place, offer.Supplier?.Name ?? "", offer.Claimed, offer.Price?.Listed ?? "", offer.Contact, InWords(offer.Seen), InWords(offer.Expires), offer.Notes])
+                offer.Wanted.Title, offer.What, offer.Place, offer.Supplier?.Name ?? "", offer.Claimed, offer.Price?.Listed ?? "", offer.Contact, InWords(offer.SeenDay), InWords(offer.Expires), offer.Notes])
             .ToList();
 
     public override Entered Entry(NamedInRows named, IReadOnlyDictionary<string, string> row) => new Offer(named.WantedPart(row["wanted"]))
@@ -23,7 +23,7 @@ internal sealed class OffersList : SpreadsheetList
         Claimed = row["claimed"],
         Price = named.Money(row["price"]),
         Contact = row["contact"],
-        Seen = ReadDay(row["seen"]) ?? throw new RefusedException("date", Spoken("the day it was seen is missing."), "2026-05-03"),
+        SeenDay = ReadLooseDay(row["seen"]) ?? throw new RefusedException("date", Spoken("the day it was seen is missing."), "2026-05-03"),
         Expires = ReadDay(row["expires"]),
         Notes = row["notes"],
     };

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuildLog.Data.Days;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Quantities;
 
@@ -55,12 +56,17 @@ internal abstract class SpreadsheetList
         return taken;
     }
 
+    protected static string InWords(LooseDay day) => day.IsExact ? InWords(day.Earliest) : day.Text;
+
     protected static string InWords(DateOnly? day) => day?.ToString(Day, CultureInfo.InvariantCulture) ?? "";
 
     protected static DateOnly? ReadDay(string text)
         => text.Trim().Length == 0 ? null
             : DateOnly.TryParseExact(text.Trim(), Day, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
             : throw new RefusedException("date", Spoken($"{Shown.Quoted(text)} is no date of the form year-month-day."), "2026-05-03");
+
+    /// <summary>One that has been, as far as it is known.</summary>
+    protected static LooseDay? ReadLooseDay(string text) => text.Trim().Length > 0 && LooseDayText.Read(text).Understood(out var loose) && !loose.IsExact ? loose : ReadDay(text) is { } day ? LooseDay.On(day) : null;
 
     /// <summary>The same for two rows that say the same, however a spreadsheet or a hand spelt them.</summary>
     private string Meaning(NamedInRows named, IEnumerable<string> cells) => string.Join('\u001f', Columns.Zip(cells, (column, cell) => column switch

@@ -591,6 +591,22 @@ namespace BuildLog.Data.Migrations
                                 .HasColumnName("AmountMinor");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.Costs.Cost.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("ComponentId");
@@ -615,6 +631,14 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Costs_AmountMinor", "\"AmountMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Costs_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Costs_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Costs_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Costs_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Costs_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Costs_Spent", "\"AmountMinor\" IS NOT NULL");
 
@@ -648,6 +672,22 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DoneAsTyped", "BuildLog.Data.Deadlines.Deadline.DoneAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DoneAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DoneAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DoneAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("Day");
@@ -662,6 +702,14 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Deadlines_Day", "\"Day\" IS date(\"Day\")");
 
                             t.HasCheckConstraint("CK_Deadlines_Done", "\"Done\" IS date(\"Done\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_DoneAsTyped", "(\"DoneAsTypedText\" IS NOT NULL OR (\"DoneAsTypedEarliest\" IS NULL AND \"DoneAsTypedLatest\" IS NULL)) AND (\"DoneAsTypedEarliest\" IS NULL OR \"DoneAsTypedLatest\" IS NULL OR \"DoneAsTypedEarliest\" <= \"DoneAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_DoneAsTypedEarliest", "\"DoneAsTypedEarliest\" IS date(\"DoneAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_DoneAsTypedLatest", "\"DoneAsTypedLatest\" IS date(\"DoneAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Deadlines_DoneWithin", "(\"DoneAsTypedText\" IS NULL OR \"Done\" IS NOT NULL) AND (\"DoneAsTypedEarliest\" IS NULL OR \"DoneAsTypedEarliest\" <= \"Done\") AND (\"DoneAsTypedLatest\" IS NULL OR \"Done\" <= \"DoneAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Deadlines_What", "length(trim(\"What\")) > 0");
                         });
@@ -698,6 +746,22 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.Decisions.Decision.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("Uid")
@@ -708,6 +772,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable("Decisions", null, t =>
                         {
                             t.HasCheckConstraint("CK_Decisions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Decisions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Decisions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Decisions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Decisions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Decisions_What", "length(trim(\"What\")) > 0");
                         });
@@ -1280,6 +1352,22 @@ namespace BuildLog.Data.Migrations
                                 .HasColumnName("PriceMinor");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "SeenAsTyped", "BuildLog.Data.Hunting.Offer.SeenAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SeenAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SeenAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SeenAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("SupplierId");
@@ -1302,6 +1390,14 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Offers_PriceMinor", "\"PriceMinor\" BETWEEN -1000000000000000 AND 1000000000000000");
 
                             t.HasCheckConstraint("CK_Offers_Seen", "\"Seen\" IS date(\"Seen\")");
+
+                            t.HasCheckConstraint("CK_Offers_SeenAsTyped", "(\"SeenAsTypedText\" IS NOT NULL OR (\"SeenAsTypedEarliest\" IS NULL AND \"SeenAsTypedLatest\" IS NULL)) AND (\"SeenAsTypedEarliest\" IS NULL OR \"SeenAsTypedLatest\" IS NULL OR \"SeenAsTypedEarliest\" <= \"SeenAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Offers_SeenAsTypedEarliest", "\"SeenAsTypedEarliest\" IS date(\"SeenAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Offers_SeenAsTypedLatest", "\"SeenAsTypedLatest\" IS date(\"SeenAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Offers_SeenWithin", "(\"SeenAsTypedText\" IS NULL OR \"Seen\" IS NOT NULL) AND (\"SeenAsTypedEarliest\" IS NULL OR \"SeenAsTypedEarliest\" <= \"Seen\") AND (\"SeenAsTypedLatest\" IS NULL OR \"Seen\" <= \"SeenAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Offers_What", "length(trim(\"What\")) > 0");
                         });
@@ -1607,6 +1703,38 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "BackAsTyped", "BuildLog.Data.Jobs.OutsideWork.BackAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BackAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BackAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("BackAsTypedText");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "SentAsTyped", "BuildLog.Data.Jobs.OutsideWork.SentAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SentAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SentAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("SentAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("JobId");
@@ -1620,11 +1748,27 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_OutsideWorks_Back", "\"Back\" IS date(\"Back\")");
 
+                            t.HasCheckConstraint("CK_OutsideWorks_BackAsTyped", "(\"BackAsTypedText\" IS NOT NULL OR (\"BackAsTypedEarliest\" IS NULL AND \"BackAsTypedLatest\" IS NULL)) AND (\"BackAsTypedEarliest\" IS NULL OR \"BackAsTypedLatest\" IS NULL OR \"BackAsTypedEarliest\" <= \"BackAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_BackAsTypedEarliest", "\"BackAsTypedEarliest\" IS date(\"BackAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_BackAsTypedLatest", "\"BackAsTypedLatest\" IS date(\"BackAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_BackWithin", "(\"BackAsTypedText\" IS NULL OR \"Back\" IS NOT NULL) AND (\"BackAsTypedEarliest\" IS NULL OR \"BackAsTypedEarliest\" <= \"Back\") AND (\"BackAsTypedLatest\" IS NULL OR \"Back\" <= \"BackAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_OutsideWorks_Forward", "(\"Promised\" IS NULL OR \"Promised\" >= \"Sent\") AND (\"Back\" IS NULL OR \"Back\" >= \"Sent\")");
 
                             t.HasCheckConstraint("CK_OutsideWorks_Promised", "\"Promised\" IS date(\"Promised\")");
 
                             t.HasCheckConstraint("CK_OutsideWorks_Sent", "\"Sent\" IS date(\"Sent\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_SentAsTyped", "(\"SentAsTypedText\" IS NOT NULL OR (\"SentAsTypedEarliest\" IS NULL AND \"SentAsTypedLatest\" IS NULL)) AND (\"SentAsTypedEarliest\" IS NULL OR \"SentAsTypedLatest\" IS NULL OR \"SentAsTypedEarliest\" <= \"SentAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_SentAsTypedEarliest", "\"SentAsTypedEarliest\" IS date(\"SentAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_SentAsTypedLatest", "\"SentAsTypedLatest\" IS date(\"SentAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_OutsideWorks_SentWithin", "(\"SentAsTypedText\" IS NULL OR \"Sent\" IS NOT NULL) AND (\"SentAsTypedEarliest\" IS NULL OR \"SentAsTypedEarliest\" <= \"Sent\") AND (\"SentAsTypedLatest\" IS NULL OR \"Sent\" <= \"SentAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_OutsideWorks_What", "length(trim(\"What\")) > 0");
                         });
@@ -1664,6 +1808,22 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.Jobs.WorkEntry.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("Uid")
@@ -1674,6 +1834,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable("WorkEntries", null, t =>
                         {
                             t.HasCheckConstraint("CK_WorkEntries_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_WorkEntries_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_WorkEntries_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_WorkEntries_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_WorkEntries_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_WorkEntries_Hours", "length(trim(\"Hours\")) > 0");
 
@@ -1712,6 +1880,22 @@ namespace BuildLog.Data.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.Notes.Note.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("Uid")
@@ -1724,6 +1908,14 @@ namespace BuildLog.Data.Migrations
                             t.HasCheckConstraint("CK_Notes_About", "\"About\" IN ('Vehicle', 'Component', 'Fitment', 'OdometerChange', 'Session', 'Goal', 'IdentityNumber', 'Job', 'WorkEntry', 'OutsideWork', 'Cost', 'Supplier', 'Donor', 'DonorPiece', 'WantedPart', 'Offer', 'Plan', 'RoadTest', 'Retorque', 'Deadline', 'Decision', 'Note', 'Attachment', 'Workshop')");
 
                             t.HasCheckConstraint("CK_Notes_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Notes_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Notes_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Notes_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Notes_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Notes_Text", "length(trim(\"Title\")) + length(trim(\"Body\")) > 0");
                         });
@@ -1959,6 +2151,22 @@ namespace BuildLog.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.RoadTests.RoadTest.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.ComplexProperty(typeof(Dictionary<string, object>), "EngineSpeed", "BuildLog.Data.RoadTests.RoadTest.EngineSpeed#Noted", b1 =>
                         {
                             b1.Property<double>("Si")
@@ -2031,6 +2239,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_RoadTests_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_RoadTests_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_RoadTests_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_RoadTests_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_RoadTests_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_RoadTests_EngineSpeed", "(\"EngineSpeedSi\" IS NULL) + (\"EngineSpeedUnit\" IS NULL) + (\"EngineSpeedText\" IS NULL) + (\"EngineSpeedSource\" IS NULL) IN (0, 4)");
 
                             t.HasCheckConstraint("CK_RoadTests_EngineSpeedSi", "\"EngineSpeedSi\" BETWEEN 0.0 AND 1000.0");
@@ -2067,6 +2283,9 @@ namespace BuildLog.Data.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<DateOnly?>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DayAsTyped")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Kind")
@@ -2169,6 +2388,22 @@ namespace BuildLog.Data.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DateAsTyped", "BuildLog.Data.Sessions.Session.DateAsTyped#LooseDay", b1 =>
+                        {
+                            b1.Property<DateOnly?>("Earliest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedEarliest");
+
+                            b1.Property<DateOnly?>("Latest")
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedLatest");
+
+                            b1.Property<string>("Text")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("DateAsTypedText");
+                        });
+
                     b.HasKey("Id");
 
                     b.HasIndex("Uid")
@@ -2181,6 +2416,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable("Sessions", null, t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
@@ -3129,6 +3372,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
                             t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
@@ -3165,6 +3416,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
                             t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
@@ -3190,6 +3449,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable("Sessions", t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
@@ -3232,6 +3499,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
                             t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
@@ -3251,6 +3526,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable(t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
@@ -3280,6 +3563,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
                             t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
@@ -3297,6 +3588,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable(t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
@@ -3334,6 +3633,14 @@ namespace BuildLog.Data.Migrations
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
 
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
+
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 
                             t.HasCheckConstraint("CK_Sessions_Subject", "(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
@@ -3359,6 +3666,14 @@ namespace BuildLog.Data.Migrations
                     b.ToTable("Sessions", t =>
                         {
                             t.HasCheckConstraint("CK_Sessions_Date", "\"Date\" IS date(\"Date\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTyped", "(\"DateAsTypedText\" IS NOT NULL OR (\"DateAsTypedEarliest\" IS NULL AND \"DateAsTypedLatest\" IS NULL)) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedLatest\" IS NULL OR \"DateAsTypedEarliest\" <= \"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedEarliest", "\"DateAsTypedEarliest\" IS date(\"DateAsTypedEarliest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateAsTypedLatest", "\"DateAsTypedLatest\" IS date(\"DateAsTypedLatest\")");
+
+                            t.HasCheckConstraint("CK_Sessions_DateWithin", "(\"DateAsTypedText\" IS NULL OR \"Date\" IS NOT NULL) AND (\"DateAsTypedEarliest\" IS NULL OR \"DateAsTypedEarliest\" <= \"Date\") AND (\"DateAsTypedLatest\" IS NULL OR \"Date\" <= \"DateAsTypedLatest\")");
 
                             t.HasCheckConstraint("CK_Sessions_Method", "\"Method\" IN ('turn count', 'gear count', 'roll-out', 'teeth', 'loaded radius', 'bolt circle', 'shaft angles', 'weighbridge', 'speedometer run')");
 

@@ -1,9 +1,10 @@
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Notes;
 
 /// <summary>Something noted down about anything the record keeps.</summary>
-public sealed class Note : Entered
+public sealed class Note : Dated
 {
     public Note(Kept about) => (About, AboutUid) = (Matters.Of(about), about.Uid);
 
@@ -12,8 +13,6 @@ public sealed class Note : Entered
     public Matter About { get; private set; }
 
     public Guid AboutUid { get; private set; }
-
-    public DateOnly Date { get; set; }
 
     public string Title
     {

@@ -8,6 +8,6 @@ internal static class NoteMapping
     {
         var note = model.Entry<Note>("Notes");
         note.HasIndex(n => new { n.AboutUid, n.Date });
-        note.Words(n => n.About).Day("Date").Rule("Text", """length(trim("Title")) + length(trim("Body")) > 0""");
+        note.Words(n => n.About).Dated().Rule("Text", """length(trim("Title")) + length(trim("Body")) > 0""");
     }
 }

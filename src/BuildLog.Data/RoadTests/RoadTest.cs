@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
@@ -8,15 +9,13 @@ using Run = BuildLog.Gearing.Ratios.RoadTest;
 namespace BuildLog.Data.RoadTests;
 
 /// <summary>One drive with an ear on the driveline.</summary>
-public sealed class RoadTest : Entered
+public sealed class RoadTest : Dated
 {
     public RoadTest(Vehicle vehicle) => VehicleId = vehicle.Id;
 
     internal RoadTest() { }
 
     public long VehicleId { get; internal set; }
-
-    public DateOnly Date { get; set; }
 
     public OdometerReading? Odometer { get; set; }
 
@@ -44,7 +43,7 @@ public sealed class RoadTest : Entered
     /// <summary>The axle ratio that follows with the parts it was driven with; null where one of the numbers is not known.</summary>
     public Parsed<Measured>? AxleRatio(Driveline driven) => Speed is { } speed && EngineSpeed is { } engine ? Run.AxleRatio(driven, Gear, speed.Si, engine.Si) : null;
 
-    public override string ToString() => Spoken($"of {Date.InWords()}");
+    public override string ToString() => Spoken($"of {Day.InWords}");
 
     public override void Check()
     {

@@ -23,6 +23,7 @@ internal static class RoadTestReader
     {
         VehicleId = row.Key("VehicleId"),
         Date = row.Day("Date"),
+        DateAsTyped = row.LooseDay("DateAsTyped"),
         Odometer = row.Odometer(""),
         Speed = row.Noted("Speed"),
         EngineSpeed = row.Noted("EngineSpeed"),

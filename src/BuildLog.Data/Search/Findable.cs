@@ -15,6 +15,9 @@ internal sealed class Findable
 
     public DateOnly? Day { get; private set; }
 
+    /// <summary>Null where the day is known.</summary>
+    public string? DayAsTyped { get; private set; }
+
     public string Title { get; private set; } = "";
 
     /// <summary>The names of the vehicle and the part it speaks of.</summary>

@@ -18,10 +18,10 @@ internal sealed class FindableIndex(ShopContext db)
 
     private const string PutSql =
         $"""
-        INSERT INTO "Findables" ("RecordUid", "Kind", "VehicleId", "ComponentId", "Day", "Title", "Body", "About")
-        VALUES ($0, $1, $2, $3, $4, $5, $6, {AboutSql})
+        INSERT INTO "Findables" ("RecordUid", "Kind", "VehicleId", "ComponentId", "Day", "DayAsTyped", "Title", "Body", "About")
+        VALUES ($0, $1, $2, $3, $4, $5, $6, $7, {AboutSql})
         ON CONFLICT ("RecordUid") DO UPDATE SET
-            "Kind" = excluded."Kind", "VehicleId" = excluded."VehicleId", "ComponentId" = excluded."ComponentId", "Day" = excluded."Day",
+            "Kind" = excluded."Kind", "VehicleId" = excluded."VehicleId", "ComponentId" = excluded."ComponentId", "Day" = excluded."Day", "DayAsTyped" = excluded."DayAsTyped",
             "Title" = excluded."Title", "Body" = excluded."Body", "About" = excluded."About"
         """;
 
@@ -41,7 +41,7 @@ internal sealed class FindableIndex(ShopContext db)
         using var english = Language.English.Speak();
         var (vehicle, component) = (Belonging.VehicleOf(db, record), Belonging.ComponentOf(db, record));
         var type = db.Model.FindEntityType(record.GetType())!;
-        rows.Run(PutSql, record.Uid, record.KindInWords.Text, vehicle, component, TypedInto.Day(record), RecordWords.Title(record), TypedInto.Text(type, record));
+        rows.Run(PutSql, record.Uid, record.KindInWords.Text, vehicle, component, TypedInto.Day(record), TypedInto.DayAsTyped(record), RecordWords.Title(record), TypedInto.Text(type, record));
         if (record is Vehicle or Component) rows.Run(RenamedSql, record is Vehicle ? record.Id : null, record is Component ? record.Id : null);
     }
 

@@ -20,7 +20,7 @@ internal static class FindableList
     // An attachment refers to what it is about by its uid alone: it speaks of whatever that speaks of.
     private const string Shown =
         """
-        SELECT f."Kind", f."Title", v."Name", c."Name", f."Day", f."Body", f."RecordUid"
+        SELECT f."Kind", f."Title", v."Name", c."Name", f."Day", f."Body", f."RecordUid", f."DayAsTyped"
         FROM json_each($0) AS best
             JOIN "Findables" AS f ON f."Id" = best.value
             LEFT JOIN "Attachments" AS a ON a."Uid" = f."RecordUid"
@@ -47,7 +47,10 @@ internal static class FindableList
         {
             found.Add(new(
                 row.GetString(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), row.IsDBNull(3) ? null : row.GetString(3),
-                row.IsDBNull(4) ? null : row.GetFieldValue<DateOnly>(4), Excerpt.Of(row.GetString(5), typed), row.GetGuid(6)));
+                row.IsDBNull(4) ? null : row.GetFieldValue<DateOnly>(4), Excerpt.Of(row.GetString(5), typed), row.GetGuid(6))
+            {
+                DayAsTyped = row.IsDBNull(7) ? null : row.GetString(7),
+            });
         }
 
         return Language.Spoken == Language.English ? found : InTheLanguageSpoken(db, found);

@@ -1,3 +1,5 @@
+using BuildLog.Data.Days;
+using BuildLog.Data.Fitments;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace BuildLog.Data.Search;
@@ -12,6 +14,14 @@ internal static class TypedInto
     /// <summary>The day it speaks of, where it has one.</summary>
     public static DateOnly? Day(Kept record)
         => ((string[])["Date", "From"]).Select(name => record.GetType().GetProperty(name)?.GetValue(record) as DateOnly?).FirstOrDefault(day => day is not null);
+
+    /// <summary>The same as it was typed, where it is not known to the day.</summary>
+    public static string? DayAsTyped(Kept record) => (record switch
+    {
+        Dated dated => dated.DateAsTyped,
+        Fitment fitment => fitment.FromAsTyped,
+        _ => null,
+    })?.Text;
 
     // What is not public, such as a name as it is compared, nobody typed; rows are not public as a whole.
     private static IEnumerable<string?> Texts(ITypeBase type, object thing, bool isRow)

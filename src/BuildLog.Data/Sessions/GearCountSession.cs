@@ -37,7 +37,7 @@ public sealed class GearCountSession : Session
     public TurnCount Result()
     {
         var how = new CountPrecision(QuantityText.ReadNumber(ReadTo).OrRefuse(), QuantityText.ReadNumber(Align).OrRefuse());
-        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, Spoken($"count of {CountedGear.InWords(Gear)}, {Date.InWords()}"));
+        return TurnCount.OfGear([.. Readings.Select(text => TurnReading.ReadGear(text).OrRefuse())], how, Spoken($"count of {CountedGear.InWords(Gear)}, {Day.InWords}"));
     }
 
     public override void Check()

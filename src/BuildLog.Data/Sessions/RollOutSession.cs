@@ -37,7 +37,7 @@ public sealed class RollOutSession : Session
     {
         var tape = QuantityText.Read(Tape, Kind.Length, Units.Millimetre).OrRefuse().Value;
         var how = new RollOutPrecision(Loaded, Construction, tape, QuantityText.ReadNumber(Align).OrRefuse());
-        return RollOut.Of([.. Readings.Select(text => RollReading.Read(text).OrRefuse())], how, Spoken($"roll-out of {Date.InWords()}"));
+        return RollOut.Of([.. Readings.Select(text => RollReading.Read(text).OrRefuse())], how, Spoken($"roll-out of {Day.InWords}"));
     }
 
     public override void Check()

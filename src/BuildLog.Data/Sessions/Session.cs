@@ -1,4 +1,5 @@
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Measurements;
@@ -7,10 +8,8 @@ using BuildLog.Gearing.Quantities;
 namespace BuildLog.Data.Sessions;
 
 /// <summary>A measurement session: what was read, exactly as typed. Its result is computed from the readings each time.</summary>
-public abstract class Session : Entered
+public abstract class Session : Dated
 {
-    public DateOnly Date { get; set; }
-
     /// <summary>Who helped; empty if nobody did.</summary>
     public string Helper { get; set; } = "";
 
@@ -54,7 +53,7 @@ public abstract class Session : Entered
 
     internal override Later KindInWords => Method;
 
-    public override string ToString() => Spoken($"of {Date.InWords()}");
+    public override string ToString() => Spoken($"of {Day.InWords}");
 
     /// <summary>One reading for whoever reads it: with its unit, where one was taken for granted.</summary>
     private protected virtual string InWords(string reading) => AsWritten.Numbers(reading);
@@ -68,7 +67,7 @@ public abstract class Session : Entered
     /// <summary>Without its part it measured nothing; one of a vehicle alone, nothing without that.</summary>
     internal override bool HangsOn(string reference) => reference == nameof(ComponentId) || ComponentId is null;
 
-    private protected string Says => Spoken($"{Method} of {Date.InWords()}");
+    private protected string Says => Spoken($"{Method} of {Day.InWords}");
 
     private protected NumberFound Found(Spec spec, Measured number) => new(spec.InWords(), spec.Line().Unit, new(number, Source.Measured, Says));
 

@@ -28,7 +28,7 @@ internal static class SessionMapping
         session.Property<string>("StoredMethod").HasColumnName("Method");
         var method = session.HasDiscriminator<string>("StoredMethod");
         foreach (var (words, kind) in Methods) method.HasValue(kind, words);
-        session.Day("Date").OneOf("Method", Methods.Select(known => known.Words));
+        session.Dated().OneOf("Method", Methods.Select(known => known.Words));
         session.Rule("Subject", $"(\"ComponentId\" IS NULL) = (\"Method\" IN ('weighbridge', 'speedometer run')) AND (\"ComponentId\" IS NOT NULL OR \"VehicleId\" IS NOT NULL)");
         MapReadings(model);
 

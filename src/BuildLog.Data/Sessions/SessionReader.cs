@@ -44,6 +44,7 @@ internal static class SessionReader
             var method => throw new FormatException($"There is no method '{method}'."),
         });
         session.Date = row.Day("Date");
+        session.DateAsTyped = row.LooseDay("DateAsTyped");
         session.Helper = row.Text("Helper");
         session.Conditions = row.Text("Conditions");
         session.Notes = row.Text("Notes");

@@ -32,7 +32,7 @@ public sealed class TurnCountSession : Session
     public TurnCount Result()
     {
         var how = new CountPrecision(QuantityText.ReadNumber(ReadTo).OrRefuse(), QuantityText.ReadNumber(Align).OrRefuse());
-        return TurnCount.Of([.. Readings.Select(text => TurnReading.Read(text, Wheels).OrRefuse())], how, name: Spoken($"count of {Date.InWords()}"));
+        return TurnCount.Of([.. Readings.Select(text => TurnReading.Read(text, Wheels).OrRefuse())], how, name: Spoken($"count of {Day.InWords}"));
     }
 
     public override void Check()

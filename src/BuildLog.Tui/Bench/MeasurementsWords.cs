@@ -24,12 +24,12 @@ public static class MeasurementsWords
     private static SessionRow Row(Drive drive)
     {
         var (test, driven) = (drive.Test, drive.Driven);
-        var ratio = test.AxleRatio(driven) is { } followed && followed.Understood(out var axle) ? axle : null;
+        var ratio = driven is not null && test.AxleRatio(driven) is { } followed && followed.Understood(out var axle) ? axle : null;
         string[] read = [test.Speed?.InWords ?? "", test.EngineSpeed?.InWords ?? "", test.Gear.Length > 0 ? Spoken($"gear {test.Gear}") : "", test.Temperatures];
         string[] noticed = [test.Vibration.Length > 0 ? Spoken($"shakes {test.Vibration}") : "", test.Noises, test.Defects, test.Fix];
         return new(
             test.Id,
-            DayText.InShort(test.Date),
+            DayText.InShort(test.Day),
             Spoken("road test"),
             drive.Vehicle,
             ratio is null ? "" : Spoken($"axle {Rounded.WithInterval(ratio, Units.One)}"),
@@ -62,7 +62,7 @@ public static class MeasurementsWords
         var result = Result(session, units);
         return new(
             session.Id,
-            DayText.InShort(session.Date),
+            DayText.InShort(session.Day),
             session.Method,
             session is GearCountSession { Gear: var gear } ? $"{session.Subject}, {CountedGear.InWords(gear)}" : session.Subject,
             result.InWords,

@@ -22,8 +22,8 @@ internal static class PartCard
             .. Section(Spoken("Numbers"), fitted.Numbers.Where(number => number.Position == position).Select(number => Number(number, units))),
             .. Section(Spoken("Read off it"), [.. life.Numbers.Select(number => number.ToString() ?? ""), .. part.SerialNumber.Length > 0 ? [part.SerialNumber] : Array.Empty<string>()]),
             .. Section(Spoken("Where it has been"), life.Service.Select(time => Service(time, units))),
-            .. Section(Spoken("Measured on it"), life.Sessions.Select(session => $"{DayText.InShort(session.Date)}  {session.Method}")),
-            .. Section(Spoken("Cost"), life.Costs.Select(cost => $"{DayText.InShort(cost.Date)}  {cost.Amount}  {cost.What}")),
+            .. Section(Spoken("Measured on it"), life.Sessions.Select(session => $"{DayText.InShort(session.Day)}  {session.Method}")),
+            .. Section(Spoken("Cost"), life.Costs.Select(cost => $"{DayText.InShort(cost.Day)}  {cost.Amount}  {cost.What}")),
         ];
     }
 

@@ -38,7 +38,7 @@ public sealed record VehicleOnBench
         Goals = judged.Goals,
         Findings = judged.Findings,
         Sessions = shop.Sessions(judged.Vehicle),
-        Drives = [.. shop.RoadTests(judged.Vehicle).Select(test => new Drive(test, judged.Vehicle.Name, shop.DrivelineOn(judged.Vehicle, test.Date).Driveline))],
+        Drives = [.. shop.RoadTests(judged.Vehicle).Select(test => new Drive(test, judged.Vehicle.Name, shop.DrivelineWhen(judged.Vehicle, test.Day)?.Driveline))],
         History = shop.History(judged.Vehicle),
     };
 

@@ -38,6 +38,7 @@ internal sealed class FindCommand : Command
         ["vehicle"] = found.Vehicle,
         ["part"] = found.Part,
         ["date"] = found.Day is { } day ? DayText.Iso(day) : null,
+        ["dateAsTyped"] = found.DayAsTyped ?? (found.Day is { } known ? DayText.Iso(known) : null),
         ["excerpt"] = found.Excerpt,
         ["uid"] = found.RecordUid.ToString(),
     };

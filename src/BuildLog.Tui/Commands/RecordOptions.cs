@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using BuildLog.Data;
 using BuildLog.Data.Components;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
@@ -73,16 +74,27 @@ internal sealed class RecordOptions
         var on = Day(edge, parse);
         if (parse.GetValue(wanted) is { } title) return InTheYard(edge, parse, shop, WantedOf(parse, shop, found, title), on, make);
 
-        if (shop.DrivelineOn(found, on).At(Where(parse)) is not TComponent component)
+        var there = FittedAt(shop, found, Where(parse), on);
+        if (there.Count > 1)
+        {
+            throw Reading.Wrong(day.Name, new Refusal(
+                "which-part", Spoken($"{found.Name} had more than one {Where(parse).InWords()} in {Shown.Quoted(on.Text)}: {string.Join(", ", there.Select(part => part.Name))}. Say the day more closely."), ""));
+        }
+
+        if (there.FirstOrDefault() is not TComponent component)
         {
             throw Reading.Wrong(vehicle.Name, new Refusal(
-                "not-fitted", Spoken($"{found.Name} had no {Where(parse).InWords()} fitted on {DayText.InWords(on)}, so there is nothing to keep this with."), ""));
+                "not-fitted", Spoken($"{found.Name} had no {Where(parse).InWords()} fitted on {on.InWords}, so there is nothing to keep this with."), ""));
         }
 
         var session = make(component, found);
         shop.Add(Dated(parse, session, on));
         return new([Spoken($"Kept as a session of {component.Name} on {found.Name}.")]);
     }
+
+    // One part where the day leaves no other, however little is known of it.
+    private static List<Component> FittedAt(Shop shop, Vehicle vehicle, Position place, LooseDay on)
+        => [.. shop.Fitments(vehicle).Where(fitment => fitment.Position == place && !(fitment.From > on.Latest) && !(fitment.To <= on.Earliest)).Select(fitment => fitment.Component).DistinctBy(part => part.Id)];
 
     // What would not be kept is refused rather than passed over: its writer believes that it is.
     private void NothingInVain(ParseResult parse)
@@ -98,7 +110,7 @@ internal sealed class RecordOptions
     }
 
     // Nothing of the vehicle was counted: the part is another's, and may be bought.
-    private Kept InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, DateOnly on, Func<TComponent, Vehicle?, Session> make)
+    private Kept InTheYard<TComponent>(Edge edge, ParseResult parse, Shop shop, WantedPart hunted, LooseDay on, Func<TComponent, Vehicle?, Session> make)
         where TComponent : Component, new()
     {
         Money? asked = parse.GetValue(price) is { } text ? Reading.Of(price.Name, text, typed => MoneyText.ReadPrice(typed, shop.Workshop().Bare)) : null;
@@ -141,21 +153,21 @@ internal sealed class RecordOptions
     private Offer Joined(ParseResult parse, Shop shop, Offer offer, YardCount count, YardFind found, Session session, Money? asked)
         => shop.Change(offer, parse.GetValue(supplier) ?? offer.Supplier?.Name ?? "", edited => (edited.Claimed, edited.Price) = (new Claim(Claim.Read(offer.Claimed).Said, count.With(session)).ToString(), asked ?? edited.Price), found);
 
-    private Offer Entered(ParseResult parse, Shop shop, WantedPart hunted, string claim, YardFind found, List<(Offer Offer, YardCount Count)> before, Money? asked, DateOnly on)
+    private Offer Entered(ParseResult parse, Shop shop, WantedPart hunted, string claim, YardFind found, List<(Offer Offer, YardCount Count)> before, Money? asked, LooseDay on)
         => shop.Enter(
             new Offer(hunted)
             {
                 What = parse.GetValue(offered) ?? YardPart.NameOf(hunted),
                 Claimed = new Claim("", claim).ToString(),
                 Price = asked,
-                Seen = on,
-                Notes = before is [var other, ..] ? Spoken($"It contradicts the {other.Count.Number} that was counted {DayText.InWords(other.Count.Day)}: it is another part, or one of the counts is wrong.") : "",
+                SeenDay = on,
+                Notes = before is [var other, ..] ? Spoken($"It contradicts the {other.Count.Number} that was counted {other.Count.Day.InWords}: it is another part, or one of the counts is wrong.") : "",
             },
             parse.GetValue(supplier) ?? "", found);
 
-    private Session Dated(ParseResult parse, Session session, DateOnly on)
+    private Session Dated(ParseResult parse, Session session, LooseDay on)
     {
-        (session.Date, session.Helper) = (on, parse.GetValue(helper) ?? "");
+        (session.Day, session.Helper) = (on, parse.GetValue(helper) ?? "");
         return session;
     }
 
@@ -177,8 +189,8 @@ internal sealed class RecordOptions
         _ => kind == WantedKind.Axle,
     };
 
-    private DateOnly Day(Edge edge, ParseResult parse)
-        => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadPast(typed, edge.Today)) : edge.Today;
+    private LooseDay Day(Edge edge, ParseResult parse)
+        => parse.GetValue(day) is { } text ? Reading.Of(day.Name, text, typed => DayText.ReadLoosePast(typed, edge.Today)) : LooseDay.On(edge.Today);
 
     /// <summary>What was measured.</summary>
     public Position Where(ParseResult parse)

@@ -39,8 +39,8 @@ internal sealed class SessionPaperCommand : Command
     {
         if (bench.Sessions.Count == 0) throw new RefusedException("session", Spoken($"Nothing has been measured on {bench.Vehicle.Name} yet."), "");
 
-        var day = parse.GetValue(date) is { } text ? Reading.Of(date.Name, text, typed => DayText.Read(typed, edge.Today)) : bench.Sessions.Max(session => session.Date);
-        var ofDay = bench.Sessions.Where(session => session.Date == day).ToList();
+        var day = parse.GetValue(date) is { } text ? Reading.Of(date.Name, text, typed => DayText.ReadLoosePast(typed, edge.Today)) : bench.Sessions.MaxBy(session => session.Date)!.Day;
+        var ofDay = bench.Sessions.Where(session => (session.Day.Earliest, session.Day.Latest) == (day.Earliest, day.Latest)).ToList();
         if (ofDay.Count == 0)
             throw Reading.Wrong(
                 date.Name,
@@ -58,5 +58,5 @@ internal sealed class SessionPaperCommand : Command
     private static bool Means(string typed, Session session)
         => ((string[])[session.Method.Text, session.Method.ToString()]).Contains(typed.Trim(), StringComparer.OrdinalIgnoreCase);
 
-    private static string Day(Session session) => DayText.Iso(session.Date);
+    private static string Day(Session session) => DayText.Iso(session.Day);
 }

@@ -21,12 +21,12 @@ public static class DecisionForm
                 Hint = Spoken("such as axle 3.08 instead of 3.55"),
                 Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")),
             },
-            DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Date),
+            DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Day),
             new TextEntry("agreed", Spoken("Agreed by")) { IsRemembered = true, Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
             new LinesEntry("why", Spoken("Why"), 4) { Initial = decision.Why },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.What, edited.Date, edited.AgreedBy, edited.Why) = (values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values["agreed"], values["why"]))),
+            (edited.What, edited.Day, edited.AgreedBy, edited.Why) = (values["what"], DayEntry.In(values, "day", today), values["agreed"], values["why"]))),
     };
 
     public static Form For(Note note, DateOnly today, Action<Action<Note>> save) => new()
@@ -36,9 +36,9 @@ public static class DecisionForm
         Entries =
         [
             new TextEntry("title", Spoken("Title")) { IsRemembered = true, RememberedAs = "note", Initial = note.Title, Hint = Spoken("such as pinion seal") },
-            DayEntry.Past("day", Spoken("Date"), today, note.Date == default ? null : note.Date),
+            DayEntry.Past("day", Spoken("Date"), today, note.Date == default ? null : note.Day),
             new LinesEntry("body", Spoken("Note"), 6) { Initial = note.Body },
         ],
-        Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Date, edited.Body) = (values["title"], DayText.ReadPast(values["day"], today).OrRefuse(), values["body"]))),
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Day, edited.Body) = (values["title"], DayEntry.In(values, "day", today), values["body"]))),
     };
 }

@@ -1,4 +1,5 @@
 using BuildLog.Data;
+using BuildLog.Data.Days;
 using BuildLog.Data.Decisions;
 using BuildLog.Data.Notes;
 using BuildLog.Data.Plans;
@@ -21,10 +22,12 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
         var vehicle = shop.FindVehicle(vehicleId);
         return new(
         [
-            .. shop.Decisions(vehicle).Select(decision => new DecisionRow(DecisionKind.Decision, decision.Id, decision.Date, decision.What, decision.AgreedBy, decision.Why))
-                .Concat(shop.NotesOf(vehicle).Select(note => new DecisionRow(DecisionKind.Note, note.Id, note.Date, note.Title, "", note.Body)))
-                .Concat(shop.Plans(vehicle).Where(plan => plan.State == PlanState.Rejected).Select(plan => new DecisionRow(DecisionKind.Rejection, plan.Id, plan.Date, Spoken($"plan {plan.Name}"), "", plan.Reason)))
-                .OrderByDescending(row => row.Date),
+            .. shop.Decisions(vehicle).Select(decision => (decision.Date, Row: new DecisionRow(DecisionKind.Decision, decision.Id, decision.Day, decision.What, decision.AgreedBy, decision.Why)))
+                .Concat(shop.NotesOf(vehicle).Select(note => (note.Date, Row: new DecisionRow(DecisionKind.Note, note.Id, note.Day, note.Title, "", note.Body))))
+                .Concat(shop.Plans(vehicle).Where(plan => plan.State == PlanState.Rejected)
+                    .Select(plan => (plan.Date, Row: new DecisionRow(DecisionKind.Rejection, plan.Id, LooseDay.On(plan.Date), Spoken($"plan {plan.Name}"), "", plan.Reason))))
+                .OrderByDescending(dated => dated.Date)
+                .Select(dated => dated.Row),
         ]);
     }
 

@@ -1,3 +1,5 @@
+using BuildLog.Data.Days;
+
 namespace BuildLog.Tui.Decisions;
 
 /// <summary>What was decided about a vehicle and noted down about it, the latest first.</summary>
@@ -16,7 +18,7 @@ public enum DecisionKind
 /// <summary>A decision, a note, or a plan that was rejected.</summary>
 /// <param name="AgreedBy">Who agreed to a decision; empty for anything else.</param>
 /// <param name="Text">Why, what was noted, or the rule that failed.</param>
-public sealed record DecisionRow(DecisionKind Kind, long Id, DateOnly Date, string Title, string AgreedBy, string Text);
+public sealed record DecisionRow(DecisionKind Kind, long Id, LooseDay Day, string Title, string AgreedBy, string Text);
 
 public static class DecisionKindWords
 {

@@ -31,7 +31,7 @@ internal sealed class DecisionsPage(DecisionsActs acts) : ListPage("Decisions", 
 
     private static TextRun[] Cells(DecisionRow row) =>
     [
-        new(DayText.InShort(row.Date)),
+        new(DayText.InShort(row.Day)),
         new(row.Kind.InWords(), Tone.Quiet),
         new(row.Title.Length > 0 ? row.Title : row.Text.Split('\n')[0], Tone.Strong),
         new(row.AgreedBy),

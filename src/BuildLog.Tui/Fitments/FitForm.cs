@@ -74,7 +74,7 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        DayEntry.Loose("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")),
+        DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")),
         new TextEntry("odometer", Spoken("Odometer")) { Hint = Spoken("such as 84 210; empty if it was not read"), Check = Checks.IfTyped("odometer", ReadOdometer) },
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];
@@ -82,5 +82,5 @@ public static class FitForm
     private static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);
 
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
-        => new(DayText.ReadLoosePast(values["day"], today).OrRefuse(), values["odometer"], values["reason"]);
+        => new(DayEntry.In(values, "day", today), values["odometer"], values["reason"]);
 }

@@ -1,4 +1,3 @@
-using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
@@ -16,22 +15,20 @@ public static class FitmentForm
         Entries =
         [
             new ChoiceEntry("position", Spoken("Fitted as"), [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
-            DayEntry.Loose("from", Spoken("Fitted on"), today, AsKnown(fitment.FromDay), Spoken("such as 3 May 2026 or, as far as known, spring 2024")),
+            DayEntry.Past("from", Spoken("Fitted on"), today, fitment.FromDay.InWords, Spoken("such as 3 May 2026 or, as far as known, spring 2024")),
             Odometer("odometer", Spoken("Odometer"), fitment.FromOdometer?.InWords),
             new TextEntry("reason", Spoken("Why")) { Initial = fitment.Reason },
-            DayEntry.Loose("to", Spoken("Off on"), today, "", Spoken("empty while it is fitted")) with { Initial = fitment.ToDay is { } to ? AsKnown(to) : "" },
+            DayEntry.Past("to", Spoken("Off on"), today, "", Spoken("empty while it is fitted")) with { Initial = fitment.ToDay is { } to ? to.InWords : "" },
             Odometer("odometerOff", Spoken("Odometer then"), fitment.ToOdometer?.InWords),
             new TextEntry("reasonOff", Spoken("Why off")) { Initial = fitment.ReasonOff },
         ],
         Save = values => Checks.Try(() => save(facts =>
         {
             facts.Position = Enum.Parse<Position>(values["position"]);
-            (facts.FromDay, facts.Odometer, facts.Reason) = (DayText.ReadLoosePast(values["from"], today).OrRefuse(), values["odometer"], values["reason"]);
-            (facts.ToDay, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayText.ReadLoosePast(values["to"], today).OrRefuse(), values["odometerOff"], values["reasonOff"]);
+            (facts.FromDay, facts.Odometer, facts.Reason) = (DayEntry.In(values, "from", today), values["odometer"], values["reason"]);
+            (facts.ToDay, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayEntry.In(values, "to", today), values["odometerOff"], values["reasonOff"]);
         })),
     };
-
-    private static string AsKnown(LooseDay day) => day.IsExact ? DayText.InWords(day.Earliest!.Value) : day.Text;
 
     private static TextEntry Odometer(string id, string caption, string? read) => new(id, caption)
     {

@@ -56,7 +56,7 @@ public static partial class DayText
     {
         if (text.Trim().Length == 0 || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
         return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
-            ? day
+            ? day.NotAfter(today)
             : new Refusal("day", Spoken($"{day.InWords} is still to come; this has been done."), "today").In(text));
     }
 
@@ -127,6 +127,9 @@ public static partial class DayText
 
     /// <summary><c>2026-05-03</c>, for programs and tables.</summary>
     public static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>The same of a day that is not known to the day: as typed.</summary>
+    public static string Iso(LooseDay day) => day.IsExact ? Iso(day.Earliest!.Value) : day.Text;
 
     /// <summary>The day of a time, such as when a paper was printed.</summary>
     public static string InWords(DateTimeOffset time) => InWords(DateOnly.FromDateTime(time.DateTime));

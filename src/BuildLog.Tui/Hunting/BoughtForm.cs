@@ -64,7 +64,7 @@ internal static class BoughtForm
             BoughtPart.Put(counted, said);
         }
 
-        return new(values["what"], DayText.ReadPast(values["day"], today).OrRefuse(), values.IsEmpty("paid") ? null : MoneyText.ReadPrice(values["paid"], bare).OrRefuse())
+        return new(values["what"], DayEntry.In(values, "day", today), values.IsEmpty("paid") ? null : MoneyText.ReadPrice(values["paid"], bare).OrRefuse())
         {
             Part = part,
             Edit = Put,

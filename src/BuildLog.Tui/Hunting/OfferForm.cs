@@ -31,7 +31,7 @@ internal static class OfferForm
                 new TextEntry("place", Spoken("Where")) { Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { IsRemembered = true, RememberedAs = "supplier", Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },
-                new TextEntry("seen", Spoken("Seen")) { Initial = offer.Id == 0 ? Spoken("today") : DayText.InWords(offer.Seen), Check = Checks.Needed("seen", text => DayText.ReadPast(text, today)) },
+                DayEntry.Past("seen", Spoken("Seen"), today, offer.Id == 0 ? null : offer.SeenDay),
                 new TextEntry("expires", Spoken("Runs out")) { Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes, Hint = wanted.MustHaves is [var must, ..] ? Spoken($"what is told of what it must have, such as {must.What}: {must.Text}") : "" },
             ],
@@ -41,7 +41,7 @@ internal static class OfferForm
                 {
                     (edited.What, edited.Claimed, edited.Place, edited.Contact, edited.Notes) = (values["what"], values["claimed"], values["place"], values["contact"], values["notes"]);
                     edited.Price = Price(values, bare);
-                    edited.Seen = DayText.ReadPast(values["seen"], today).OrRefuse();
+                    edited.SeenDay = DayEntry.In(values, "seen", today);
                     edited.Expires = values.IsEmpty("expires") ? null : DayText.Read(values["expires"], today).OrRefuse();
                 },
                 values["supplier"])),

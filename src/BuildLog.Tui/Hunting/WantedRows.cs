@@ -66,7 +66,7 @@ internal static class WantedRows
             [
                 judged.InWords,
                 .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? [] : Read(counted), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
-                Spoken($"seen {DayText.InWords(offer.Seen)}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
+                Spoken($"seen {offer.SeenDay.InWords}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ])
         {
@@ -99,14 +99,14 @@ internal static class WantedRows
             [judged.InWords, .. Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
-            Seen = count.Day,
+            Seen = count.Date,
             Judged = judged,
         };
     }
 
     private static IEnumerable<string> Read(YardCount count) => count.Sessions.Select(session => session is GearCountSession gear
-        ? Spoken($"{session.Method} of {DayText.InWords(session.Date)}, {CountedGear.InWords(gear.Gear)}: {string.Join(", ", session.ReadingsInWords)}")
-        : Spoken($"{session.Method} of {DayText.InWords(session.Date)}: {string.Join(", ", session.ReadingsInWords)}"));
+        ? Spoken($"{session.Method} of {session.Day.InWords}, {CountedGear.InWords(gear.Gear)}: {string.Join(", ", session.ReadingsInWords)}")
+        : Spoken($"{session.Method} of {session.Day.InWords}: {string.Join(", ", session.ReadingsInWords)}"));
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Components;
+using BuildLog.Data.Days;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Measurements;
@@ -19,8 +20,11 @@ internal sealed record YardCount(Component Part, IReadOnlyList<Session> Sessions
     /// <summary>What was counted, such as <c>3.350±0.027</c>, or <c>1:3.320±0.025 5:0.810±0.025</c>.</summary>
     public string Number => Counted(Sessions);
 
-    /// <summary>The day it was counted last.</summary>
-    public DateOnly Day => Sessions.Max(session => session.Date);
+    /// <summary>The day it was counted last, as far as it is known.</summary>
+    public LooseDay Day => Last.Day;
+
+    /// <summary>The day that is reckoned on.</summary>
+    public DateOnly Date => Last.Date;
 
     /// <summary>It is what was counted on this offer; there was a time when the number was kept alone.</summary>
     public bool IsOf(Offer offer) => Claim.Read(offer.Claimed) is var claim && (claim.Counted == Number || claim == new Claim(Number));
@@ -30,7 +34,7 @@ internal sealed record YardCount(Component Part, IReadOnlyList<Session> Sessions
     [
         .. shop.Parts().Select(place => place.Component).Where(part => YardPart.IsOf(wanted, part))
             .Select(part => new YardCount(part, Surest(shop.Sessions(part)))).Where(count => count.Sessions.Count > 0)
-            .OrderByDescending(count => count.Day).ThenByDescending(count => count.Sessions.Max(session => session.Id)),
+            .OrderByDescending(count => count.Date).ThenByDescending(count => count.Last.Id),
     ];
 
     /// <summary>A find for the record, tried before there is anything to count on.</summary>
@@ -52,6 +56,8 @@ internal sealed record YardCount(Component Part, IReadOnlyList<Session> Sessions
 
     /// <summary>What a part of this count and another claims, by the surer of each gear.</summary>
     public string With(Session other) => Counted(Surest([.. Sessions, other]));
+
+    private Session Last => Sessions.MaxBy(session => (session.Date, session.Id))!;
 
     private static string? Gear(Session session) => (session as GearCountSession)?.Gear;
 

@@ -24,6 +24,6 @@ public static class CostForm
             DayEntry.Past("day", Spoken("Date"), today),
         ],
         Save = values => Forms.Checks.Try(() => save(cost =>
-            (cost.What, cost.Amount, cost.Date) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayText.ReadPast(values["day"], today).OrRefuse()))),
+            (cost.What, cost.Amount, cost.Day) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayEntry.In(values, "day", today)))),
     };
 }

@@ -21,9 +21,9 @@ public static class DeadlineForm
                 Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")),
             },
             DayEntry.Due("day", Spoken("Due"), today, deadline.Day == default ? null : deadline.Day),
-            OptionalDay.Past("done", Spoken("Done on"), deadline.Done, today),
+            OptionalDay.Past("done", Spoken("Done on"), deadline.DoneDay, today),
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
-            (edited.What, edited.Day, edited.Done) = (values["what"], DayText.ReadDue(values["day"], today).OrRefuse(), OptionalDay.PastOf(values, "done", today)))),
+            (edited.What, edited.Day, edited.DoneDay) = (values["what"], DayText.ReadDue(values["day"], today).OrRefuse(), OptionalDay.PastOf(values, "done", today)))),
     };
 }

@@ -23,6 +23,6 @@ public static class HoursForm
             new TextEntry("who", Spoken("Who")) { IsRemembered = true, Hint = Spoken("empty: you") },
         ],
         Save = values => Forms.Checks.Try(() => save(work =>
-            (work.Hours, work.Date, work.What, work.Who) = (values["hours"], DayText.ReadPast(values["day"], today).OrRefuse(), values["what"], values["who"]))),
+            (work.Hours, work.Day, work.What, work.Who) = (values["hours"], DayEntry.In(values, "day", today), values["what"], values["who"]))),
     };
 }

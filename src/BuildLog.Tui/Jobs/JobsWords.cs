@@ -1,5 +1,6 @@
 using BuildLog.Data;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Deadlines;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Vehicles;
@@ -58,7 +59,7 @@ public static class JobsWords
         deadline.Day,
         "",
         "",
-        [deadline.Done is { } done ? Spoken($"Done on {DayText.InWords(done)}.") : Spoken($"To be done by {DayText.InWords(deadline.Day)}{(deadline.Day < today ? Spoken(", which is over") : "")}.")])
+        [deadline.DoneDay is { } done ? Spoken($"Done: {done.InWords}.") : Spoken($"To be done by {DayText.InWords(deadline.Day)}{(deadline.Day < today ? Spoken(", which is over") : "")}.")])
     {
         IsLate = deadline.Done is null && deadline.Day < today,
         IsOver = deadline.Done is not null,
@@ -80,23 +81,23 @@ public static class JobsWords
 
     internal static string InWords(OutsideWork work)
     {
-        var back = work.Back is { } returned ? Spoken($", back {DayText.InShort(returned)}") : StillAway(work, DayText.InShort);
+        var back = work.BackDay is { } returned ? Spoken($", back {DayText.InShort(returned)}") : StillAway(work, DayText.InShort);
         var paper = work.Certificate.Length > 0 ? $" ({work.Certificate})" : "";
-        return Spoken($"{DayText.InShort(work.Sent)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}");
+        return Spoken($"{DayText.InShort(work.SentDay)}  sent to {work.Supplier.Name}: {work.What}{back}{paper}");
     }
 
     /// <summary>What is away, for those who do not know the jobs.</summary>
     public static string Sent(OutsideWork work)
-        => Spoken($"{work.What}: sent to {work.Supplier.Name} {DayText.InWords(work.Sent)}{StillAway(work, DayText.InWords)}");
+        => Spoken($"{work.What}: sent to {work.Supplier.Name} {work.SentDay.InWords}{StillAway(work, DayText.InWords)}");
 
     private static string StillAway(OutsideWork work, Func<DateOnly, string> inWords)
         => Spoken($"{(work.Promised is { } day ? Spoken($", promised for {inWords(day)}") : "")}, still away");
 
-    internal static string InWords(WorkEntry work) => Line(work.Date, WorkTime.InWords(work.Minutes), work.What, work.Who);
+    internal static string InWords(WorkEntry work) => Line(work.Day, WorkTime.InWords(work.Minutes), work.What, work.Who);
 
-    internal static string InWords(Cost cost) => Line(cost.Date, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
+    internal static string InWords(Cost cost) => Line(cost.Day, cost.Amount?.ToString() ?? "", cost.What, cost.Supplier?.Name ?? "");
 
-    private static string Line(DateOnly day, string amount, string what, string who)
+    private static string Line(LooseDay day, string amount, string what, string who)
         => $"{DayText.InShort(day)}  {amount}  {string.Join(", ", new[] { what, who }.Where(text => text.Length > 0))}".TrimEnd();
 
     private static string Sum(IReadOnlyList<Cost> costs) => string.Join(" + ", Money.Totals(costs.Select(cost => cost.Amount)));

@@ -1,3 +1,4 @@
+using BuildLog.Data.Days;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
@@ -10,11 +11,12 @@ internal static class OptionalDay
     public static TextEntry Due(string id, string caption, DateOnly? day, DateOnly today) => Entry(id, caption, day, text => DayText.ReadDue(text, today));
 
     /// <summary>One that has been.</summary>
-    public static TextEntry Past(string id, string caption, DateOnly? day, DateOnly today) => Entry(id, caption, day, text => DayText.ReadPast(text, today));
+    public static TextEntry Past(string id, string caption, LooseDay? day, DateOnly today)
+        => DayEntry.Past(id, caption, today, "", Spoken("such as 3 May 2026 or, as far as known, spring 2024; empty for no day")) with { Initial = day?.InWords ?? "" };
 
     public static DateOnly? DueOf(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayText.ReadDue(values[id], today).OrRefuse();
 
-    public static DateOnly? PastOf(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayText.ReadPast(values[id], today).OrRefuse();
+    public static LooseDay? PastOf(FormValues values, string id, DateOnly today) => values.IsEmpty(id) ? null : DayEntry.In(values, id, today);
 
     private static TextEntry Entry(string id, string caption, DateOnly? day, Func<string, Parsed<DateOnly>> read) => new(id, caption)
     {

@@ -27,7 +27,7 @@ public static class OutsideWorkForm
             OptionalDay.Due("promised", Spoken("Promised for"), null, today),
         ],
         Save = values => Forms.Checks.Try(() => save(values["to"], work =>
-            (work.What, work.Sent, work.Promised) = (values["what"], DayText.ReadPast(values["sent"], today).OrRefuse(), OptionalDay.DueOf(values, "promised", today)))),
+            (work.What, work.SentDay, work.Promised) = (values["what"], DayEntry.In(values, "sent", today), OptionalDay.DueOf(values, "promised", today)))),
     };
 
     public static Form Back(OutsideWork work, DateOnly today, Action<Action<OutsideWork>> save) => new()
@@ -39,6 +39,6 @@ public static class OutsideWorkForm
             DayEntry.Past("back", Spoken("Came back"), today),
             new TextEntry("certificate", Spoken("Certificate")) { Initial = work.Certificate, Hint = Spoken("its number, or where it lies; empty for none") },
         ],
-        Save = values => Forms.Checks.Try(() => save(edited => (edited.Back, edited.Certificate) = (DayText.ReadPast(values["back"], today).OrRefuse(), values["certificate"]))),
+        Save = values => Forms.Checks.Try(() => save(edited => (edited.BackDay, edited.Certificate) = (DayEntry.In(values, "back", today), values["certificate"]))),
     };
 }

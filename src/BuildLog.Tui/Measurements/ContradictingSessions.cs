@@ -1,7 +1,6 @@
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
-using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Measurements;
 
@@ -16,7 +15,7 @@ public static class ContradictingSessions
         {
             var theirs = MeasurementsWords.Result(other, units);
             if (result.Value.AgreesWith(theirs.Value)) continue;
-            yield return Spoken($"Contradicts the {other.Method} of {DayText.InWords(other.Date)}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.");
+            yield return Spoken($"Contradicts the {other.Method} of {other.Day.InWords}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.");
         }
     }
 

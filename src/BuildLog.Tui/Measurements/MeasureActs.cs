@@ -55,7 +55,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
             yield return new(SessionKind.BoltCircle, Spoken($"bolt circle of {bolted.Name}"), () => view.Fill(BoltCircleForm.For(bolted, today, edit => shop.Add(new BoltCircleSession(bolted, vehicle), edit))));
 
         yield return new(SessionKind.Weighbridge, Spoken("weighbridge"), () => view.Fill(WeighbridgeForm.For(vehicle, today, edit => shop.Add(new WeighbridgeSession(vehicle), edit), units: units)));
-        yield return new(SessionKind.RoadTest, Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit), units: units)));
+        yield return new(SessionKind.RoadTest, Spoken("road test"), () => view.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineWhen(vehicle, day)?.Driveline, today, edit => shop.Add(new RoadTest(vehicle), edit), units: units)));
         yield return new(SessionKind.SpeedometerRun, Spoken("speedometer run"), () => view.Fill(SpeedometerRunForm.For(vehicle, today, edit => shop.Add(new SpeedometerRunSession(vehicle), edit))));
     }
 

@@ -27,7 +27,7 @@ public sealed class SessionActs(Shop shop, TimeProvider clock, ForNow forNow)
     public string? CorrectDrive(IFormHost host, long vehicleId, long testId)
     {
         var (vehicle, test) = FindDrive(vehicleId, testId);
-        return host.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineOn(vehicle, day).Driveline, clock.Today(), edit => shop.Change(test, edit), test, forNow.Units)) ? Spoken($"Corrected: the {Spoken("road test")} of {vehicle.Name}.") : null;
+        return host.Fill(RoadTestForm.For(vehicle, day => shop.DrivelineWhen(vehicle, day)?.Driveline, clock.Today(), edit => shop.Change(test, edit), test, forNow.Units)) ? Spoken($"Corrected: the {Spoken("road test")} of {vehicle.Name}.") : null;
     }
 
     public string StrikeDrive(long vehicleId, long testId)

@@ -12,7 +12,7 @@ internal static class SessionEntries
     /// <param name="known">The session that is put right; null for a new one.</param>
     public static IEnumerable<Entry> For(DateOnly today, Session? known = null) =>
     [
-        DayEntry.Past("date", Spoken("Date"), today, known?.Date),
+        DayEntry.Past("date", Spoken("Date"), today, known?.Day),
         new TextEntry("helper", Spoken("Who helped")) { Initial = known?.Helper ?? "", IsRemembered = true, Hint = Spoken("nobody should do this alone") },
         new TextEntry("conditions", Spoken("Conditions")) { Initial = known?.Conditions ?? "", IsRemembered = true, Hint = Spoken("cold or warm, on stands or the floor, anything odd") },
     ];
@@ -40,7 +40,7 @@ internal static class SessionEntries
 
     public static void Apply(FormValues values, Session session, DateOnly today)
     {
-        session.Date = Day(values, today).OrRefuse();
+        session.Day = DayEntry.In(values, "date", today);
         session.Helper = values["helper"];
         session.Conditions = values["conditions"];
     }
@@ -62,7 +62,4 @@ internal static class SessionEntries
 
         return understood;
     }
-
-    public static Parsed<DateOnly> Day(FormValues values, DateOnly today)
-        => DayText.ReadPast(values["date"], today);
 }

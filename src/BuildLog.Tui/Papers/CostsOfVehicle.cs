@@ -17,7 +17,7 @@ public static class CostsOfVehicle
     {
         var costs = Lines(folder, span);
         return new(
-            [.. costs.Select(cost => new CostRow(DayText.InShort(cost.Date), cost.What, cost.Supplier?.Name, cost.Receipt?.FileName, cost.Amount?.ToString()))],
+            [.. costs.Select(cost => new CostRow(DayText.InShort(cost.Day), cost.What, cost.Supplier?.Name, cost.Receipt?.FileName, cost.Amount?.ToString()))],
             [.. Money.Totals(costs.Select(cost => cost.Amount)).Select(total => total.ToString())]);
     }
 
@@ -28,5 +28,5 @@ public static class CostsOfVehicle
 
     // The amount stands apart from its currency, so that a spreadsheet can add it.
     private static IReadOnlyList<string> Cells(Cost cost)
-        => [DayText.Iso(cost.Date), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", cost.Amount?.Number ?? "", cost.Amount?.Currency ?? ""];
+        => [DayText.Iso(cost.Day), cost.What, cost.Supplier?.Name ?? "", cost.Receipt?.FileName ?? "", cost.Amount?.Number ?? "", cost.Amount?.Currency ?? ""];
 }

@@ -20,7 +20,7 @@ public static class TimeOfVehicle
     {
         var lines = Lines(folder, span);
         return new(
-            [.. lines.Select(line => new WorkRow(DayText.InShort(line.Work.Date), What(line.Job, line.Work), line.Work.Who, WorkTime.InWords(line.Work.Minutes)))],
+            [.. lines.Select(line => new WorkRow(DayText.InShort(line.Work.Day), What(line.Job, line.Work), line.Work.Who, WorkTime.InWords(line.Work.Minutes)))],
             WorkTime.InWords(lines.Sum(line => line.Work.Minutes)));
     }
 
@@ -38,7 +38,7 @@ public static class TimeOfVehicle
     // Hours as a number, so that a spreadsheet can add them.
     private static IReadOnlyList<string> Cells((Job Job, WorkEntry Work) line) =>
     [
-        DayText.Iso(line.Work.Date),
+        DayText.Iso(line.Work.Day),
         line.Job.Title,
         line.Work.What,
         line.Work.Who,

@@ -21,7 +21,7 @@ public sealed record FoundPlace(string Kind, string Says, long? VehicleId, strin
     /// <param name="position">Where on it that part is.</param>
     public static FoundPlace Of(Found found, long? vehicleId, string? position) => new(
         Spoken(found.Kind),
-        string.Join(", ", new[] { found.Title, found.Vehicle, found.Part, found.Day is { } day ? DayText.InShort(day) : null, found.Excerpt }
+        string.Join(", ", new[] { found.Title, found.Vehicle, found.Part, found.DayAsTyped ?? (found.Day is { } day ? DayText.InShort(day) : null), found.Excerpt }
             .OfType<string>().Where(text => text.Length > 0).Distinct(StringComparer.Ordinal)),
         vehicleId,
         PageOf(found.Kind))

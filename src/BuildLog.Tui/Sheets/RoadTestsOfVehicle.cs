@@ -16,11 +16,11 @@ internal static class RoadTestsOfVehicle
     /// <summary>What a drive showed and nobody has put right.</summary>
     public static IEnumerable<string> OpenDefects(VehicleFolder folder)
         => folder.RoadTests.Where(test => test.Defects.Length > 0 && test.Fix.Length == 0)
-            .Select(test => Spoken($"{test.Defects.TrimEnd('.')} (road test of {DayText.InWords(test.Date)})."));
+            .Select(test => Spoken($"{test.Defects.TrimEnd('.')} (road test of {test.Day.InWords})."));
 
     private static RoadTestRow Row(RoadTest test) => new()
     {
-        Date = DayText.InShort(test.Date),
+        Date = DayText.InShort(test.Day),
         Odometer = test.Odometer?.InWords,
         Read = Told(", ", Joined(test), test.Temperatures),
         Noticed = Told("; ", test.Vibration.Length > 0 ? Spoken($"shakes {test.Vibration}") : "", test.Noises),

@@ -186,7 +186,7 @@ public static class SheetOfVehicle
         return new()
         {
             What = session.Subject,
-            Date = DayText.InWords(session.Date),
+            Date = session.Day.InWords,
             Method = ReadAs(session) is { } pairs ? $"{session.Method} ({pairs})" : session.Method,
             Who = session.Helper.Length == 0 ? Spoken("the shop") : Spoken($"the shop, {who}"),
             Conditions = string.Join("; ", result.Conditions.Where(condition => condition != who)),

@@ -68,9 +68,9 @@ public static class WhatNowWords
     private static string Away(IReadOnlyList<Job> open, OutsideWork work) =>
         (open.FirstOrDefault(job => job.Id == work.JobId), work.Promised) switch
         {
-            (null, null) => Spoken($"at {work.Supplier.Name} since {DayText.InShort(work.Sent)}: {work.What}"),
+            (null, null) => Spoken($"at {work.Supplier.Name} since {DayText.InShort(work.SentDay)}: {work.What}"),
             (null, { } day) => Spoken($"at {work.Supplier.Name}, promised {DayText.InShort(day)}: {work.What}"),
-            ({ } job, null) => Spoken($"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.Sent)}"),
+            ({ } job, null) => Spoken($"{job.Title}: waits for {work.What}, at {work.Supplier.Name} since {DayText.InShort(work.SentDay)}"),
             ({ } job, { } day) => Spoken($"{job.Title}: waits for {work.What}, at {work.Supplier.Name}, promised {DayText.InShort(day)}"),
         };
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Lists;
@@ -34,6 +35,20 @@ public sealed class AListForASpreadsheet : IDisposable
     [Fact]
     public void Has_a_row_for_each_cost_with_its_currency()
         => Assert.Equal("vehicle,date,what,amount,supplier,job\r\nBrindle,2026-05-03,pads,48.60 EUR,,brakes\r\n", Written(ListOf.Costs));
+
+    // The first day that each can have been sets their order: 1 January, 1 March, 3 May.
+    [Fact]
+    public void Keeps_days_as_far_as_they_are_known_and_their_order()
+    {
+        here.Shop.Add(new Cost(brindle) { Day = LooseDay.Read("spring 2026")!, What = "seals", Amount = Money.Of(1990, Currency.Euro) });
+        here.Shop.Add(new Cost(brindle) { Day = LooseDay.Read("2026")!, What = "oil", Amount = Money.Of(2000, Currency.Euro) });
+        Assert.Equal("vehicle,date,what,amount,supplier,job\r\nBrindle,2026,oil,20.00 EUR,,\r\nBrindle,spring 2026,seals,19.90 EUR,,\r\nBrindle,2026-05-03,pads,48.60 EUR,,brakes\r\n", Written(ListOf.Costs));
+
+        there.Shop.Add(new Job(there.Vehicle("Brindle")) { Title = "brakes" });
+        Assert.Equal(3, Read(ListOf.Costs, Written(ListOf.Costs)));
+        Assert.Equal(Written(ListOf.Costs), Written(ListOf.Costs, there));
+        Assert.Equal(0, Read(ListOf.Costs, Written(ListOf.Costs)));
+    }
 
     [Theory]
     [InlineData(ListOf.Parts)]

@@ -34,6 +34,7 @@ namespace BuildLog.Data.Tests.Rows;
 internal sealed class ShopOfEveryKind
 {
     private static readonly DateOnly Day = new(2024, 5, 3);
+    private static readonly LooseDay Spring = LooseDay.Read("spring 2024")!;
     private static readonly Money Price = Money.Of(18_050, Currency.Find("GBP")!);
 
     private readonly Shop shop;
@@ -146,7 +147,7 @@ internal sealed class ShopOfEveryKind
         }));
         shop.FitSometime(axle, vehicle, Position.RearAxle, LooseDay.Read("spring 2024")!, "71 000", "whines less");
         Add(new TeethSession(axle, vehicle) { Date = Day, Readings = ["41/10", "41/10"] });
-        Add(new TurnCountSession(axle, vehicle) { Date = Day, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
+        Add(new TurnCountSession(axle, vehicle) { Day = Spring, Wheels = Wheels.Together, ReadTo = "0.125", Align = "0.03", Hub = "1.5", Readings = ["10:61.5"] });
         Add(new OdometerChange(vehicle, OdometerChanged.Reset)
         {
             Day = new(2025, 9, 1),
@@ -182,7 +183,7 @@ internal sealed class ShopOfEveryKind
     {
         Add(new Data.RoadTests.RoadTest(vehicle)
         {
-            Date = Day,
+            Day = Spring,
             Odometer = OdometerReading.Read("71 200", OdometerUnit.Miles),
             Speed = Noted.Speed("100 km/h", Source.Measured),
             EngineSpeed = Noted.EngineSpeed("2500 rpm", Source.Measured),
@@ -220,16 +221,16 @@ internal sealed class ShopOfEveryKind
             BlockedBy = "machine shop",
             WaitsForId = wanted.Id,
         });
-        Add(new WorkEntry(job) { Date = Day, Hours = "2:30", Who = "Odo", What = "pulled the shafts" });
+        Add(new WorkEntry(job) { Day = Spring, Hours = "2:30", Who = "Odo", What = "pulled the shafts" });
         var receipt = Add(new Attachment(job) { FileName = "receipt.pdf", MediaType = "application/pdf", Sha256 = new('b', 64), Length = 9 });
-        Add(new Cost(vehicle, job) { Date = Day, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
+        Add(new Cost(vehicle, job) { Day = Spring, What = "axle", Amount = Price, SupplierId = supplier.Id, ComponentId = axle.Id, ReceiptId = receipt.Id });
     }
 
     // What no list that has to be quick shows.
     private void ReadByTheMapper()
     {
         var job = Add(new Job(vehicle) { Title = "Balance the shaft" });
-        Add(new OutsideWork(job, supplier) { What = "balance", Sent = Day, Promised = Day.AddDays(7), Back = Day.AddDays(9), Certificate = "1182" });
+        Add(new OutsideWork(job, supplier) { What = "balance", SentDay = Spring, Promised = Day.AddDays(7), BackDay = Spring, Certificate = "1182" });
         var hunt = Add(new WantedPart(vehicle, WantedKind.Axle) { Title = "longer axle" });
         Add(new Offer(hunt)
         {
@@ -239,16 +240,16 @@ internal sealed class ShopOfEveryKind
             Claimed = "3.08",
             Price = Price,
             Contact = "after six",
-            Seen = Day,
+            SeenDay = Spring,
             Expires = Day.AddDays(30),
             Notes = "rusty",
         });
         var axle = Add(new AxleComponent { Name = "van axle" });
         Add(new DonorPiece(donor) { What = "axle", State = PieceState.Taken, Day = LooseDay.Read("May 2024"), ComponentId = axle.Id, Income = Price });
         Add(new Plan(vehicle) { Name = "longer legs", Date = Day, Changes = [new(Position.RearAxle, "3.08", null), new(Position.Tyres, "", Add(new WheelSetComponent { Name = "tall", SizeText = "235/75R15" }).Id)], Wishes = [new(Wish.Cruise, "90 km/h at 2600 rpm")], State = PlanState.Rejected, Reason = "too slow uphill" });
-        Add(new Deadline(vehicle) { What = "second look", Day = Day, Done = Day.AddDays(1) });
-        var decision = Add(new Decision(vehicle) { Date = Day, What = "3.08", Why = "quiet", AgreedBy = "Agnes" });
-        Add(new Note(decision) { Date = Day, Title = "asked twice", Body = "on the telephone" });
+        Add(new Deadline(vehicle) { What = "second look", Day = Day, DoneDay = Spring });
+        var decision = Add(new Decision(vehicle) { Day = Spring, What = "3.08", Why = "quiet", AgreedBy = "Agnes" });
+        Add(new Note(decision) { Day = Spring, Title = "asked twice", Body = "on the telephone" });
         Add(new Workshop { Name = "Thorley's shed", Address = "at the bridge", Currency = "GBP" });
     }
 

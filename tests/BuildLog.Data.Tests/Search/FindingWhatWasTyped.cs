@@ -1,6 +1,8 @@
 using System.Globalization;
 using BuildLog.Data.Attachments;
 using BuildLog.Data.Components;
+using BuildLog.Data.Costs;
+using BuildLog.Data.Days;
 using BuildLog.Data.Goals;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Sessions;
@@ -32,6 +34,18 @@ public sealed class FindingWhatWasTyped : IDisposable
     {
         CultureInfo.CurrentCulture = culture;
         test.Dispose();
+    }
+
+    // Reckoned on 1 March: nobody typed that.
+    [Fact]
+    public void Shows_a_day_as_it_was_typed_and_finds_it_by_that()
+    {
+        var brindle = test.Shop.FindVehicle("Brindle");
+        test.Shop.Add(new Cost(brindle) { What = "linings", Day = LooseDay.Read("spring 2024")!, Amount = Money.Of(1990, Currency.Euro) });
+
+        var found = Assert.Single(test.Shop.Find("spring 2024"));
+        Assert.Equal(("cost", "linings", "spring 2024", new DateOnly(2024, 3, 1)), (found.Kind, found.Title, found.DayAsTyped, found.Day));
+        Assert.Null(Assert.Single(test.Shop.Find("10:20.5")).DayAsTyped);
     }
 
     [Theory]

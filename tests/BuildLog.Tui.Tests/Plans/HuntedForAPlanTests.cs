@@ -95,7 +95,7 @@ public sealed class HuntedForAPlanTests : IDisposable
         var planned = Window(axle);
         shop.Add(new Offer(tyres) { What = "Norwell tall ones", Claimed = "2.300 m", Seen = new(2026, 5, 4) });
         var set = new WheelSetComponent { Name = "Norwell tall ones", StatedCircumference = Noted.Length("2.300 m", Gearing.Measurements.Source.OwnersWord) };
-        shop.Buy(tyres, new("Norwell tall ones", new(2026, 5, 6), Money.Of(20_000, Currency.Euro)) { Part = set });
+        shop.Buy(tyres, new("Norwell tall ones", new DateOnly(2026, 5, 6), Money.Of(20_000, Currency.Euro)) { Part = set });
 
         var bought = Window(axle);
         Assert.Equal(planned.Low * 2.300 / 2.400, bought.Low, planned.Low * 2e-3);

@@ -1,15 +1,22 @@
-using BuildLog.Data.Days;
+using BuildLog.Data.Fitments;
 using BuildLog.Gearing.Quantities;
 
-namespace BuildLog.Data.Fitments;
+namespace BuildLog.Data.Days;
 
-/// <summary>The day from which a fitting is reckoned whose day is not known: the earliest it can have been, unless what else is known forces a later one.</summary>
+/// <summary>The day on which something is reckoned whose day is not known: the earliest it can have been, unless what else is known forces a later one.</summary>
 internal static class Reckoning
 {
     /// <summary>The earliest day it can have been by its own bounds; an open beginning leaves the latest.</summary>
     /// <exception cref="RefusedException">It is bound on neither side.</exception>
     public static DateOnly Of(LooseDay day)
         => day.Earliest ?? day.Latest ?? throw new RefusedException("date", Spoken($"{Shown.Quoted(day.Text)} leaves the day quite open: give a year, even a rough one."), "about 2019");
+
+    /// <summary>The day to reckon with beside what was typed, which is null where the day is known. The day it was reckoned on before stays if it can.</summary>
+    /// <exception cref="RefusedException">It is bound on neither side.</exception>
+    public static (DateOnly Day, LooseDay? AsTyped) Reckoned(LooseDay typed, DateOnly? was)
+        => typed.IsExact ? (typed.Earliest!.Value, null)
+            : was is { } day && day != default && !(day < typed.Earliest) && !(day > typed.Latest) ? (day, typed)
+            : (Of(typed), typed);
 
     /// <summary>The first day within the bounds that nothing speaks against.</summary>
     /// <param name="day">As typed.</param>
