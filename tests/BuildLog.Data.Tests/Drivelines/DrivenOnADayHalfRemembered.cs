@@ -1,7 +1,6 @@
 using BuildLog.Data.Components;
 using BuildLog.Data.Days;
 using BuildLog.Data.RoadTests;
-using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;

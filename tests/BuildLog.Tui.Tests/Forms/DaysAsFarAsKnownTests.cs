@@ -5,11 +5,13 @@ using BuildLog.Data.Notes;
 using BuildLog.Data.RoadTests;
 using BuildLog.Data.Sessions;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Languages;
 using BuildLog.Tui.Decisions;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Jobs;
 using BuildLog.Tui.Measurements;
 using BuildLog.Tui.Tests.Bench;
+using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Tests.Samples;
 using BuildLog.Tui.Workbench;
 
@@ -94,7 +96,7 @@ public sealed class DaysAsFarAsKnownTests : IDisposable
         Said Kept(string day) => Said.By("axle", "--turns", "10:20.5", "--wheels", "one-held", "--record", "Bittern", "--date", day, "--database", Database);
         var refused = Kept("spring 2024");
         Assert.Equal(2, refused.ExitCode);
-        Assert.Equal("--date: Bittern had more than one rear axle in 'spring 2024': Harrow, Delmere. Say the day more closely.", refused.Errors.Trim());
+        Assert.Equal("--date: Bittern had more than one axle in 'spring 2024': Harrow, Delmere. Say the day more closely.", refused.Errors.Trim());
         Assert.Empty(small.Shop.Sessions(small.Bittern));
 
         Assert.Contains("Harrow", Kept("maart 2024").Output, StringComparison.Ordinal);
@@ -123,7 +125,7 @@ public sealed class DaysAsFarAsKnownTests : IDisposable
     [Fact]
     public void In_Dutch_they_are_typed_and_told_in_Dutch()
     {
-        using var dutch = Language.Find("nl")!.Speak();
+        using var dutch = Language.Dutch.Speak();
         var entry = DayEntry.Past("day", "Datum", Today);
         Assert.Equal("= tussen 1 maart 2024 en 31 mei 2024", entry.Echo!(Filled(("day", "voorjaar 2024"))));
         Assert.Contains("voorjaar 2024", entry.Hint, StringComparison.Ordinal);
