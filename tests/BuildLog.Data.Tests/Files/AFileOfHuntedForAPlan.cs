@@ -60,7 +60,9 @@ public sealed class AFileOfHuntedForAPlan : IDisposable
     {
         var work = new OutsideWork(earlier.Shop.Jobs(earlier.Shop.FindVehicle("Brindle"))[0], earlier.Shop.Suppliers()[0])
         {
-            What = "balance", SentDay = LooseDay.Read("May 2024")!, BackDay = LooseDay.Read("spring 2024"),
+            What = "balance",
+            SentDay = LooseDay.Read("May 2024")!,
+            BackDay = LooseDay.Read("spring 2024"),
         };
         var kept = earlier.Shop.Add(work);
         Assert.Equal((new DateOnly(2024, 5, 1), new DateOnly(2024, 5, 1), "spring 2024"), (kept.Sent, kept.Back, kept.BackDay!.Text));
