@@ -12,15 +12,6 @@ public sealed class AFileOfFrontTyresAndLowStep : IDisposable
 
     public void Dispose() => earlier.Dispose();
 
-    // The last change in the dump.
-    [Fact]
-    public void Takes_back_what_was_done_before_it_was_brought_up_to_date()
-    {
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Undo());
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Redo());
-        earlier.AssertSoundButForItsFiles();
-    }
-
     // Its masses are noted in the dump: 830 and 860 kg on the axles.
     [Fact]
     public void Weighs_what_was_only_noted()
@@ -42,13 +33,5 @@ public sealed class AFileOfFrontTyresAndLowStep : IDisposable
         var sessions = earlier.Shop.Vehicles().SelectMany(earlier.Shop.Sessions).DistinctBy(session => session.Id).ToList();
         Assert.All(sessions, session => Assert.NotNull(session.Component));
         Assert.Equal(["gear count", "roll-out", "turn count"], sessions.Select(session => session.Method.Text).Distinct().Order());
-    }
-
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        earlier.AssertIsOfToday(("Vehicles", 6), ("Components", 35), ("Fitments", 36), ("Sessions", 11), ("Readings", 26), ("Specs", 20), ("Attachments", 3), ("ChangeSets", 123), ("Changes", 277), ("Findables", 123));
-        earlier.AssertSoundButForItsFiles();
     }
 }

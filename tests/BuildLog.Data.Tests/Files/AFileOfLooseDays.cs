@@ -10,15 +10,6 @@ public sealed class AFileOfLooseDays : IDisposable
 
     public void Dispose() => earlier.Dispose();
 
-    // The last change in the dump.
-    [Fact]
-    public void Takes_back_what_was_done_before_it_was_brought_up_to_date()
-    {
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Undo());
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Redo());
-        earlier.AssertSoundButForItsFiles();
-    }
-
     [Fact]
     public void Keeps_what_each_attachment_is()
     {
@@ -35,13 +26,5 @@ public sealed class AFileOfLooseDays : IDisposable
         earlier.Shop.Fit(set, vehicle, Gearing.Drivelines.Position.FrontTyres, new DateOnly(2026, 1, 1));
 
         Assert.Equal("front wheels", earlier.Shop.DrivelineOn(vehicle, new DateOnly(2026, 1, 2)).Driveline.Tyres!.FrontPair!.Name);
-    }
-
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        earlier.AssertIsOfToday(("Vehicles", 6), ("Components", 35), ("Fitments", 36), ("Sessions", 11), ("Readings", 26), ("Specs", 20), ("Attachments", 3), ("ChangeSets", 123), ("Changes", 277), ("Findables", 123));
-        earlier.AssertSoundButForItsFiles();
     }
 }

@@ -44,19 +44,4 @@ public sealed class AFileOfMonthsOfSwaps : IDisposable
         shop.Change(shop.FindVehicle("Haldor"), vehicle => vehicle.Owner = "Piet Arlow");
         Assert.Equal("changed vehicle Haldor", shop.Undo());
     }
-
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        using var connection = ShopConnection.OpenAlone(path);
-        Assert.Equal(
-            [6L, 35L, 36L, 11L, 26L, 17L, 70L, 2L, 2L, 2L, 3L],
-            new[] { "Vehicles", "Components", "Fitments", "Sessions", "Readings", "Specs", "Traits", "Jobs", "Costs", "Offers", "DonorPieces" }
-                .Select(table => (long)connection.Ask($"SELECT count(*) FROM {table}")!));
-        Assert.Empty(RecordCheck.Of(path).Troubles());
-
-        using var test = new TestShop();
-        Assert.Equal(test.Ask(EarlierRecord.Schema), connection.Ask(EarlierRecord.Schema));
-    }
 }

@@ -52,21 +52,6 @@ public sealed class AFileOfTheWholeMarriage : IDisposable
         Assert.Equal("870", speedometer.TurnsWanted?.Text);
     }
 
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        _ = shop.Value.Vehicles();
-        using var connection = ShopConnection.OpenAlone(path);
-        Assert.Equal(
-            [6L, 35L, 36L, 10L, 24L, 29L, 6L, 1L, 1L],
-            new[] { "Vehicles", "Components", "Fitments", "Sessions", "Readings", "Gears", "Goals", "Specs", "ShaftPieces" }.Select(table => (long)connection.Ask($"SELECT count(*) FROM {table}")!));
-        Assert.Empty(RecordCheck.Of(path).Troubles());
-
-        using var test = new TestShop();
-        Assert.Equal(test.Ask(EarlierRecord.Schema), connection.Ask(EarlierRecord.Schema));
-    }
-
     private PropshaftComponent Propshaft(string vehicle)
         => Assert.IsType<PropshaftComponent>(shop.Value.DrivelineOn(shop.Value.FindVehicle(vehicle), Today).At(Position.Propshaft));
 }

@@ -11,15 +11,6 @@ public sealed class AFileOfWhatTheVehicleIs : IDisposable
 
     public void Dispose() => earlier.Dispose();
 
-    // The last change in the dump.
-    [Fact]
-    public void Takes_back_what_was_done_before_it_was_brought_up_to_date()
-    {
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Undo());
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Redo());
-        earlier.AssertSoundButForItsFiles();
-    }
-
     [Fact]
     public void Hunts_for_a_plan_of_any_value_from_then_on()
     {
@@ -33,15 +24,6 @@ public sealed class AFileOfWhatTheVehicleIs : IDisposable
 
         Assert.All(earlier.Shop.Wanted(vehicle), one => Assert.Equal(plan.Id, one.PlanId));
         Assert.Equal([new(Wish.RollingResistance, "0.02"), new(Wish.OverallLow, "40")], Assert.Single(earlier.Shop.Plans(vehicle)).Wishes);
-        earlier.AssertSoundButForItsFiles();
-    }
-
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        earlier.AssertIsOfToday(
-            ("Vehicles", 6), ("Components", 35), ("Fitments", 36), ("Sessions", 12), ("Goals", 6), ("WantedParts", 1), ("WantedWindows", 1), ("Offers", 2), ("Attachments", 3), ("OutsideWorks", 1));
         earlier.AssertSoundButForItsFiles();
     }
 }

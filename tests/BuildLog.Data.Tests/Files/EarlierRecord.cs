@@ -14,10 +14,13 @@ internal static class EarlierRecord
         FROM sqlite_master m JOIN pragma_table_info(m.name) c WHERE m.type = 'table' AND m.name NOT LIKE '\_\_EF%' ESCAPE '\'
         """;
 
-    public static void Make(string dump, string path)
+    /// <returns>The text of the dump.</returns>
+    public static string Make(string dump, string path)
     {
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Files", dump));
         using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=False");
         connection.Open();
-        connection.Run(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Files", dump)));
+        connection.Run(text);
+        return text;
     }
 }
