@@ -1,4 +1,3 @@
-using BuildLog.Gearing.Languages;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
@@ -14,15 +13,17 @@ public sealed class PlacesOnScreenTests
     private const int Caption = 22;
     private const int Does = 12;
 
-    [Fact]
-    public void Captions_headings_and_keys_have_room_in_both_languages()
+    public static TheoryData<string> Languages => [.. CatalogueFile.Languages];
+
+    [Theory, MemberData(nameof(Languages))]
+    public void Captions_headings_and_keys_have_room_in_every_language(string language)
     {
-        var dutch = SourceOfProject.All.SelectMany(Translations).DistinctBy(entry => entry.Text).ToDictionary(entry => entry.Text, entry => entry.Translation, StringComparer.Ordinal);
+        var other = SourceOfProject.All.SelectMany(project => CatalogueFile.Of(project, language)).DistinctBy(entry => entry.Key).ToDictionary(entry => entry.Key, entry => entry.Value, StringComparer.Ordinal);
         var places = SourceOfProject.Files("Tui").SelectMany(file => Places(file.File, file.Model)).Distinct().ToList();
 
         Assert.NotEmpty(places);
         Assert.Empty(places.Where(place => place.Text.Length > place.Cells).Select(place => $"{place.Text}: {place.Text.Length} of {place.Cells}"));
-        Assert.Empty(places.Where(place => dutch[place.Text].Length > place.Cells).Select(place => $"{place.Text} → {dutch[place.Text]}: {dutch[place.Text].Length} of {place.Cells}"));
+        Assert.Empty(places.Where(place => other.GetValueOrDefault(place.Text, "").Length > place.Cells).Select(place => $"{place.Text} → {other[place.Text]}: {other[place.Text].Length} of {place.Cells}"));
     }
 
     private static IEnumerable<(string Text, int Cells)> Places(SyntaxTree file, SemanticModel model)
@@ -49,10 +50,4 @@ public sealed class PlacesOnScreenTests
     // Its keys share a line with those of the workbench; a window of its own has few.
     private static bool IsOfAPage(ArgumentSyntax hint, SemanticModel model)
         => hint.Ancestors().OfType<BaseObjectCreationExpressionSyntax>().Skip(1).FirstOrDefault() is { } act && model.GetTypeInfo(act).Type?.Name is "PageAct" or "KeyAct";
-
-    private static IReadOnlyList<PoEntry> Translations(string project)
-    {
-        using var file = File.OpenText(SourceOfProject.Catalogue(project));
-        return [.. PoFile.Read(file)];
-    }
 }

@@ -15,8 +15,6 @@ internal static class SourceOfProject
 
     public static string Folder(string project) => Path.Combine(Root(), "src", "BuildLog." + project);
 
-    public static string Catalogue(string project) => Path.Combine(Folder(project), "Languages", "nl.po");
-
     private static readonly CSharpParseOptions Options = new(LanguageVersion.CSharp14);
     private static readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<(SyntaxTree File, SemanticModel Model)>>> Known = [];
 

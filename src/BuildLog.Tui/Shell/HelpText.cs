@@ -2,23 +2,24 @@ using System.Reflection;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>The help texts carried in the program: Help/NAME.md, and docs/checks/ID.md for each check; first line the title. Other languages have theirs in Help/nl and docs/nl/checks.</summary>
+/// <summary>The help texts carried in the program: Help/NAME.md, and docs/checks/ID.md for each check; first line the title. Other languages have theirs in a folder of their code: Help/nl and docs/nl/checks.</summary>
 /// <remarks>Marks understood: "# title", "## heading", "    formula" and plain paragraphs, one a line.</remarks>
 public static class HelpText
 {
-    private const string Prefix = "BuildLog.Tui.Help.";
+    private const string Folder = "Help/";
 
     /// <summary>Names of all pages.</summary>
     public static IReadOnlyList<string> Pages =>
     [
         .. typeof(HelpText).Assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
-            .Select(name => name[Prefix.Length..^3])
+            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
+            .Select(name => name[Folder.Length..^3])
+            .Where(page => !Language.All.Any(language => page.StartsWith($"{language.Code}/", StringComparison.Ordinal)))
             .Order(StringComparer.Ordinal),
     ];
 
     /// <summary>Name of the page of a check.</summary>
-    public static string OfCheck(string id) => $"Checks.{id}";
+    public static string OfCheck(string id) => $"checks/{id}";
 
     public static string TitleOf(string page) => Read(page)[0].TrimStart('#', ' ');
 
@@ -31,7 +32,9 @@ public static class HelpText
         return stream is not null;
     }
 
-    private static Stream? Translated(string page, Language language) => Assembly.GetExecutingAssembly().GetManifestResourceStream($"BuildLog.Tui.{language.Code}.Help.{page}.md");
+    private static Stream? Translated(string page, Language language) => Written($"{language.Code}/{page}");
+
+    private static Stream? Written(string page) => Assembly.GetExecutingAssembly().GetManifestResourceStream($"{Folder}{page}.md");
 
     private static TextLine Line(string line) =>
         line.StartsWith("## ", StringComparison.Ordinal) ? TextLine.Of(line[3..], Tone.Heading)
@@ -41,7 +44,7 @@ public static class HelpText
     private static string[] Read(string page)
     {
         // A page that is not translated yet is better read in English than not at all.
-        using var stream = Translated(page, Language.Spoken) ?? Assembly.GetExecutingAssembly().GetManifestResourceStream($"{Prefix}{page}.md")
+        using var stream = Translated(page, Language.Spoken) ?? Written(page)
             ?? throw new ArgumentException($"There is no help page “{page}”.", nameof(page));
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd().TrimEnd().Split('\n');
