@@ -9,6 +9,9 @@ namespace BuildLog.Data.Components;
 /// <summary>A propshaft with the line it lies in.</summary>
 public sealed class PropshaftComponent : Component
 {
+    /// <summary>One of which nothing is known yet, not even that it is of several pieces.</summary>
+    public static PropshaftComponent Unmeasured() => new() { Pieces = [new StatedPiece()] };
+
     public override Later Kind => new Later("propshaft");
 
     public override IReadOnlyList<Position> Positions => [Position.Propshaft, Position.FrontPropshaft];

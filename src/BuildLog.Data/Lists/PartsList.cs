@@ -9,7 +9,7 @@ internal sealed class PartsList : SpreadsheetList
 {
     private static readonly IReadOnlyDictionary<string, Func<Component>> Kinds = new Func<Component>[]
     {
-        () => new EngineComponent(), () => new TransmissionComponent(), () => new OverdriveComponent(), () => new TransferCaseComponent(), () => new PropshaftComponent(),
+        () => new EngineComponent(), () => new TransmissionComponent(), () => new OverdriveComponent(), () => new TransferCaseComponent(), PropshaftComponent.Unmeasured,
         () => new AxleComponent(), () => new WheelSetComponent(), () => new SpeedometerComponent(),
     }.ToDictionary(make => make().Kind.Text, StringComparer.OrdinalIgnoreCase);
 

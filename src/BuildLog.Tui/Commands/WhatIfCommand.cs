@@ -18,7 +18,8 @@ internal sealed class WhatIfCommand : Command
 {
     private const char Is = '=';
 
-    private static readonly Dictionary<string, Position> Places = new(StringComparer.OrdinalIgnoreCase)
+    /// <summary>Every part by the words that are typed.</summary>
+    internal static readonly IReadOnlyDictionary<string, Position> Places = new Dictionary<string, Position>(StringComparer.OrdinalIgnoreCase)
     {
         ["engine"] = Position.Engine,
         ["transmission"] = Position.Transmission,

@@ -20,7 +20,7 @@ internal static class BoughtPart
         WantedKind.Transmission => new TransmissionComponent(),
         WantedKind.Overdrive => new OverdriveComponent(),
         WantedKind.TransferCase => new TransferCaseComponent(),
-        WantedKind.Propshaft => new PropshaftComponent(),
+        WantedKind.Propshaft => PropshaftComponent.Unmeasured(),
         WantedKind.Axle => new AxleComponent(),
         WantedKind.Tyres or WantedKind.Wheels => new WheelSetComponent(),
         WantedKind.Speedometer => new SpeedometerComponent(),

@@ -34,7 +34,7 @@ internal sealed class PropshaftEntries : PartEntries
 
     private static readonly IReadOnlyList<(string Id, string Caption)> Places = [("one", "Shaft"), ("two", "Rear shaft")];
 
-    public override Component New() => new PropshaftComponent();
+    public override Component New() => PropshaftComponent.Unmeasured();
 
     protected override string NameHint => Spoken("such as Brackenridge 76 mm tube");
 

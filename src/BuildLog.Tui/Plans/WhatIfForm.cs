@@ -19,7 +19,8 @@ internal static class WhatIfForm
 {
     private const int MostFindings = 3;
 
-    private static readonly IReadOnlyList<(Position Position, Later Hint)> Asked =
+    /// <summary>Every part, and what to type of it.</summary>
+    internal static readonly IReadOnlyList<(Position Position, Later Hint)> Asked =
     [
         (Position.Engine, new Later("redline, torque: 5200 rpm; 1500:180 Nm; 3000:210 Nm; idle 750 rpm")),
         (Position.Transmission, new Later("all gears: 3.32 2.05 1.38 1.00 0.81; or the top one alone; then slip 3 %; clutch rating 320 Nm")),
