@@ -50,67 +50,41 @@ public enum Matter
 
 public static class Matters
 {
+    // The class that all things of a matter have in common, and the word for it.
+    private static readonly Dictionary<Matter, (Type Type, Later Words)> Known = new()
+    {
+        [Matter.Vehicle] = (typeof(Vehicle), new Later("vehicle")),
+        [Matter.Component] = (typeof(Component), new Later("part")),
+        [Matter.Fitment] = (typeof(Fitment), new Later("fitment")),
+        [Matter.OdometerChange] = (typeof(OdometerChange), new Later("odometer change")),
+        [Matter.Session] = (typeof(Session), new Later("session")),
+        [Matter.Goal] = (typeof(GoalEntry), new Later("goal")),
+        [Matter.IdentityNumber] = (typeof(IdentityNumber), new Later("identity number")),
+        [Matter.Job] = (typeof(Job), new Later("job")),
+        [Matter.WorkEntry] = (typeof(WorkEntry), new Later("work")),
+        [Matter.OutsideWork] = (typeof(OutsideWork), new Later("work given out")),
+        [Matter.Cost] = (typeof(Cost), new Later("cost")),
+        [Matter.Supplier] = (typeof(Supplier), new Later("supplier")),
+        [Matter.Donor] = (typeof(Donor), new Later("donor")),
+        [Matter.DonorPiece] = (typeof(DonorPiece), new Later("piece of a donor")),
+        [Matter.WantedPart] = (typeof(WantedPart), new Later("wanted part")),
+        [Matter.Offer] = (typeof(Offer), new Later("offer")),
+        [Matter.Plan] = (typeof(Plan), new Later("plan")),
+        [Matter.RoadTest] = (typeof(RoadTest), new Later("road test")),
+        [Matter.Retorque] = (typeof(Retorque), new Later("re-torque")),
+        [Matter.Deadline] = (typeof(Deadline), new Later("deadline")),
+        [Matter.Decision] = (typeof(Decision), new Later("decision")),
+        [Matter.Note] = (typeof(Note), new Later("note")),
+        [Matter.Attachment] = (typeof(Attachment), new Later("attachment")),
+        [Matter.Workshop] = (typeof(Workshop), new Later("shop")),
+    };
+
     public static Matter Of(Kept kept) => Of(kept.GetType());
 
-    public static Later InWords(this Matter matter) => matter switch
-    {
-        Matter.Component => new Later("part"),
-        Matter.OdometerChange => new Later("odometer change"),
-        Matter.IdentityNumber => new Later("identity number"),
-        Matter.WorkEntry => new Later("work"),
-        Matter.OutsideWork => new Later("work given out"),
-        Matter.DonorPiece => new Later("piece of a donor"),
-        Matter.WantedPart => new Later("wanted part"),
-        Matter.RoadTest => new Later("road test"),
-        Matter.Retorque => new Later("re-torque"),
-        Matter.Vehicle => new Later("vehicle"),
-        Matter.Fitment => new Later("fitment"),
-        Matter.Session => new Later("session"),
-        Matter.Goal => new Later("goal"),
-        Matter.Job => new Later("job"),
-        Matter.Cost => new Later("cost"),
-        Matter.Supplier => new Later("supplier"),
-        Matter.Donor => new Later("donor"),
-        Matter.Offer => new Later("offer"),
-        Matter.Plan => new Later("plan"),
-        Matter.Deadline => new Later("deadline"),
-        Matter.Decision => new Later("decision"),
-        Matter.Note => new Later("note"),
-        Matter.Attachment => new Later("attachment"),
-        Matter.Workshop => new Later("shop"),
-        _ => throw new ArgumentOutOfRangeException(nameof(matter), matter, "No such matter."),
-    };
+    public static Later InWords(this Matter matter) => Known[matter].Words;
 
     /// <summary>The class that all things of this matter have in common.</summary>
-    internal static Type TypeOf(Matter matter) => Types[matter];
+    internal static Type TypeOf(Matter matter) => Known[matter].Type;
 
-    internal static Matter Of(Type type) => Types.First(known => known.Value.IsAssignableFrom(type)).Key;
-
-    private static readonly Dictionary<Matter, Type> Types = new()
-    {
-        [Matter.Vehicle] = typeof(Vehicle),
-        [Matter.Component] = typeof(Component),
-        [Matter.Fitment] = typeof(Fitment),
-        [Matter.OdometerChange] = typeof(OdometerChange),
-        [Matter.Session] = typeof(Session),
-        [Matter.Goal] = typeof(GoalEntry),
-        [Matter.IdentityNumber] = typeof(IdentityNumber),
-        [Matter.Job] = typeof(Job),
-        [Matter.WorkEntry] = typeof(WorkEntry),
-        [Matter.OutsideWork] = typeof(OutsideWork),
-        [Matter.Cost] = typeof(Cost),
-        [Matter.Supplier] = typeof(Supplier),
-        [Matter.Donor] = typeof(Donor),
-        [Matter.DonorPiece] = typeof(DonorPiece),
-        [Matter.WantedPart] = typeof(WantedPart),
-        [Matter.Offer] = typeof(Offer),
-        [Matter.Plan] = typeof(Plan),
-        [Matter.RoadTest] = typeof(RoadTest),
-        [Matter.Retorque] = typeof(Retorque),
-        [Matter.Deadline] = typeof(Deadline),
-        [Matter.Decision] = typeof(Decision),
-        [Matter.Note] = typeof(Note),
-        [Matter.Attachment] = typeof(Attachment),
-        [Matter.Workshop] = typeof(Workshop),
-    };
+    internal static Matter Of(Type type) => Known.First(known => known.Value.Type.IsAssignableFrom(type)).Key;
 }

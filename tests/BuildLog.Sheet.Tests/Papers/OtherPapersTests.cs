@@ -11,6 +11,14 @@ public sealed class OtherPapersTests
 {
     public static TheoryData<string> Kinds => [.. PapersOf.Everything("Kestrel").Keys];
 
+    [Fact]
+    public void Every_paper_is_among_them()
+    {
+        var papers = typeof(PaperContent).Assembly.GetTypes().Where(type => !type.IsAbstract && type.IsSubclassOf(typeof(PaperContent))).Select(type => type.Name).Order();
+        Assert.Equal(papers, PapersOf.Everything("Kestrel").Values.Select(paper => paper.GetType().Name).Order());
+        Assert.Equal(papers, PapersOf.Nothing().Values.Select(paper => paper.GetType().Name).Order());
+    }
+
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Each_says_what_it_was_given_and_is_tagged(string kind)
