@@ -14,15 +14,6 @@ public sealed class AFileOfHuntedForAPlan : IDisposable
 
     public void Dispose() => earlier.Dispose();
 
-    // The last change in the dump.
-    [Fact]
-    public void Takes_back_what_was_done_before_it_was_brought_up_to_date()
-    {
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Undo());
-        Assert.Equal("fitted Stavely 205/75R15 on steel to Pellow", earlier.Shop.Redo());
-        earlier.AssertSoundButForItsFiles();
-    }
-
     // Counted 2024-10-26 in the dump.
     [Fact]
     public void Takes_a_day_as_far_as_it_is_known()
@@ -66,14 +57,5 @@ public sealed class AFileOfHuntedForAPlan : IDisposable
         };
         var kept = earlier.Shop.Add(work);
         Assert.Equal((new DateOnly(2024, 5, 1), new DateOnly(2024, 5, 1), "spring 2024"), (kept.Sent, kept.Back, kept.BackDay!.Text));
-    }
-
-    // Counted in the dump.
-    [Fact]
-    public void Loses_no_row_and_keeps_its_rules()
-    {
-        earlier.AssertIsOfToday(
-            ("Vehicles", 6), ("Components", 35), ("Fitments", 36), ("Sessions", 12), ("Readings", 29), ("Specs", 20), ("Attachments", 3), ("OutsideWorks", 1), ("ChangeSets", 126), ("Changes", 283), ("Findables", 126));
-        earlier.AssertSoundButForItsFiles();
     }
 }
