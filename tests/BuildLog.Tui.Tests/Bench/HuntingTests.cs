@@ -303,7 +303,7 @@ public sealed class HuntingTests : IDisposable
 
         var sound = await Found();
         Assert.DoesNotContain(sound.Rows, row => row.CostInShort == "inspect first");
-        Assert.Contains(sound.Notes!, note => note.EndsWith("thrown out: to be inspected first", StringComparison.Ordinal));
+        Assert.Contains(sound.Notes!, note => note.EndsWith("thrown out: axle to be inspected first", StringComparison.Ordinal));
     }
 
     // Nobody has named the price of the gear; a card there is only for the axle that goes with it.
