@@ -19,7 +19,8 @@ public sealed record ToldGear(string Name, string Text, Measured Ratio)
     /// <summary>As it stands in a claim: <c>1:3.32</c>.</summary>
     public override string ToString() => Name.Length == 0 ? Text : $"{Plain(Name)}:{Text}";
 
-    internal bool IsCalled(string name) => Name.Length > 0 && Plain(Name).Equals(Plain(name), StringComparison.OrdinalIgnoreCase);
+    /// <summary>It is the gear of that name.</summary>
+    public bool IsCalled(string name) => Name.Length > 0 && Plain(Name).Equals(Plain(name), StringComparison.OrdinalIgnoreCase);
 
     // Blanks and colons part gears in a claim.
     private static string Plain(string name) => string.Concat(name.Where(sign => !char.IsWhiteSpace(sign) && sign is not (':' or ';' or '/')));
@@ -78,9 +79,12 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
         {
             if (told[k].Ratio.Value >= told[k - 1].Ratio.Value)
                 return new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(told[k].Text)} cannot follow {Rounded.Exact(told[k - 1].Ratio.Value)}."), "3.32 2.05 1.38 1.00 0.81");
-            if (Number(told[k]) is { } upper && Number(told[k - 1]) is { } lower && upper <= lower)
-                return new Refusal("gears", Spoken($"Gear {told[k].Name} cannot be longer than gear {told[k - 1].Name}: {Shown.Quoted(told[k].Text)} and {Shown.Quoted(told[k - 1].Text)}. Output turns come first."), "1:3.32 5:0.81");
         }
+
+        // Gears by a word, such as a crawler, may stand between numbered ones.
+        var numbered = told.Where(gear => Number(gear) is not null).ToList();
+        if (numbered.Zip(numbered.Skip(1)).FirstOrDefault(pair => Number(pair.Second) <= Number(pair.First)) is ({ } lower, { } upper))
+            return new Refusal("gears", Spoken($"Gear {upper.Name} cannot be longer than gear {lower.Name}: {Shown.Quoted(upper.Text)} and {Shown.Quoted(lower.Text)}. Output turns come first."), "1:3.32 5:0.81");
 
         return new ToldGears(told);
     }

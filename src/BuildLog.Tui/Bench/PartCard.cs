@@ -42,7 +42,7 @@ internal static class PartCard
     }
 
     private static string Says(Known known, Unit unit, UnitSystem units)
-        => $"{Rounded.Converted(known.Value, unit, units.Shown(unit))} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
+        => $"{units.InWords(known, unit)} ({known.Source.InWords()}{(known.Says.Length > 0 ? ": " + known.Says : "")})";
 
     private static string Service(Data.Components.TimeFitted time, UnitSystem units)
     {

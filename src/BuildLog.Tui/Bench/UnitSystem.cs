@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
@@ -49,6 +50,10 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
     /// <summary>The same of a text of the record; one that cannot be read is told as it was written.</summary>
     public string InWords(string text, Kind kind, Unit? unitIfNone = null)
         => QuantityText.Read(text, kind, unitIfNone).Understood(out var typed) ? InWords(typed) : AsWritten.Numbers(text);
+
+    /// <summary>What is known of a number, with its interval. What is exact as it was typed has four figures in another unit, as nobody typed its decimals.</summary>
+    public string InWords(Known known, Unit worded)
+        => Rounded.Converted(known.Value, QuantityText.Read(known.Says, worded.Kind, worded).Understood(out var typed) ? typed.Unit : worded, Shown(worded));
 
     /// <summary>A road speed with its unit, as it goes into the record: of a bare number it is the one of this system.</summary>
     public string WithUnit(string speed)

@@ -56,11 +56,18 @@ internal static class YardCounts
                 ? Checks.Try(() =>
                 {
                     var found = find(readings, values);
-                    if (wanted.Kind == WantedKind.Transmission) ToldGears.Read(found.Claimed).OrRefuse(); // in their order
+                    if (wanted.Kind == WantedKind.Transmission) CheckOrder(ToldGears.Read(found.Claimed).OrRefuse().Told, readings[0].Gear);
                     keep(found);
                 })
                 : SaveOutcome.Refuse(First, read(values).Refusal!.Sentence),
         };
+
+    // What was counted as the top gear is the longest of them.
+    private static void CheckOrder(IReadOnlyList<ToldGear> told, string top)
+    {
+        if (told is [.., { Name.Length: > 0 } longest] && !longest.IsCalled(top))
+            throw new RefusedException("gears", Spoken($"Gear {longest.Name} was counted longer than the top gear, {top}: {longest.Text}. Output turns come first."), "1 10:33.25");
+    }
 
     private static LinesEntry Counted(string caption) => new(First, caption, 3) { Hint = Spoken("one a line, output:input, such as 10:30.1"), Check = values => Lines(values).Refusal?.Sentence };
 

@@ -44,9 +44,6 @@ internal static class TriedNumbers
         OfWheels(Spec.Bore, (wheel, number) => wheel with { Bolting = (wheel.Bolting ?? new()) with { Bore = number } }),
     ];
 
-    /// <summary>What of a part can be tried by its name, for a hint.</summary>
-    public static IReadOnlyList<string> Names(Position position) => [.. All.Where(number => number.Position == position).Select(number => number.Words.ToString())];
-
     /// <summary>What was typed of a part without its named numbers, and those.</summary>
     public static (string Others, IReadOnlyList<(TriedNumber Number, string Text)> Named) Parted(Position position, string text)
     {
@@ -135,5 +132,10 @@ internal sealed record TriedNumber(Position Position, Later Words, Func<string, 
 
     /// <exception cref="RefusedException">The text means nothing, or no such part is fitted.</exception>
     public Driveline On(Driveline driveline, string text)
-        => Put(driveline, Told(text)) ?? throw new RefusedException("number", Spoken($"No {Position.InWords()} is fitted whose {Words} could be tried: say what it is first."), "");
+    {
+        var told = Parsed.From(() => Told(text));
+        if (told.Refusal is { Example.Length: > 0 } refused) throw new RefusedException(refused with { Example = $"{Words} {refused.Example}" }); // what would be right stands behind its name
+
+        return Put(driveline, told.OrRefuse()) ?? throw new RefusedException("number", Spoken($"No {Position.InWords()} is fitted whose {Words} could be tried: say what it is first."), "");
+    }
 }

@@ -103,7 +103,7 @@ public static class SheetOfVehicle
         : (Spoken($"gears {string.Join(", ", gears.Select(gear => Rounded.Fixed(gear.Ratio.Value.Value, 2)))}"), string.Join("; ", gears.Select(gear => gear.Ratio.Source.InWords()).Distinct()));
 
     private static (string? Says, string? Sources) Numbers(IReadOnlyList<NumberKnown> numbers, UnitSystem units) => numbers.Count == 0 ? (null, null)
-        : (string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {Rounded.Converted(number.Used.Value, number.Unit, units.Shown(number.Unit))}")),
+        : (string.Join("; ", numbers.Select(number => $"{Named(number.Number)} {units.InWords(number.Used, number.Unit)}")),
             string.Join("; ", numbers.Select(number => Source(number.Used)).Distinct()));
 
     // "tube wall of piece 1: 2.10 mm", or the two numbers are read as one.

@@ -20,6 +20,8 @@ internal abstract class ListPage : VehiclePage
 
     public override TableText? Table => table;
 
+    public override void GoToBeginning() => content.List.SetFocus();
+
     /// <summary>Index of the chosen row; 0 in an empty list.</summary>
     protected int Row => content.List.Row;
 

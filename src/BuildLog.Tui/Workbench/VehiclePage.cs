@@ -33,6 +33,9 @@ internal abstract class VehiclePage : View
     /// <param name="fromTop">Whether lists begin at their first row: another vehicle.</param>
     public abstract void Show(VehicleModel vehicle, bool fromTop);
 
+    /// <summary>Takes the focus where its keys choose something, wherever it was before.</summary>
+    public virtual void GoToBeginning() => SetFocus();
+
     /// <summary>Something that takes long is so far; empty when it is over.</summary>
     public event EventHandler<string>? Progressed;
 

@@ -338,7 +338,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         LeaveWhatNow();
         if (Model.Chosen is null) return;
         pages.ShowPage(page);
-        pages.SetFocus();
+        pages.InView.GoToBeginning();
     }
 
     // First what only this pane knows, then what works in all of them.

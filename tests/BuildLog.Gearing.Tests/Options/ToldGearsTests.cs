@@ -47,6 +47,7 @@ public sealed class ToldGearsTests
     [InlineData("", "tells no gear")]
     [InlineData("1:3.32 0.81", "Which gear is '0.81'? Name each of them, or none.")]
     [InlineData("1:0.81 5:3.32", "Gear 1 cannot be longer than gear 5: '0.81' and '3.32'.")]
+    [InlineData("99:2.95 crawler:0.725 1:0.3", "Gear 1 cannot be longer than gear 99: '0.3' and '2.95'.")]
     [InlineData("1.00 3.32", "'3.32' cannot follow 1")]
     [InlineData("1:3.32 5:abc", "abc")]
     [InlineData("1:3.32 5:", "'5:' tells no gear")]

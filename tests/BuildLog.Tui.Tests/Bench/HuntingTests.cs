@@ -651,6 +651,7 @@ public sealed class HuntingTests : IDisposable
     [Theory]
     [InlineData(WantedKind.Transmission, "25", "does not say which gear it is")]
     [InlineData(WantedKind.Transmission, "1 ten", "ten")]
+    [InlineData(WantedKind.Transmission, "crawler 10:5", "Gear crawler was counted longer than the top gear, 4")]
     [InlineData(WantedKind.Overdrive, "ten", "ten")]
     public void What_is_no_count_of_another_gear_is_refused_and_nothing_kept(WantedKind kind, string others, string sentence)
     {

@@ -1,6 +1,7 @@
 using BuildLog.Data.Goals;
 using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Tests.Headless;
@@ -32,6 +33,19 @@ public sealed class UnitsOfTheBenchTests : IDisposable
     {
         Assert.Equal(metric, UnitSystem.Metric.InWords(typed, kind));
         Assert.Equal(imperial, UnitSystem.Imperial.InWords(typed, kind));
+    }
+
+    // 1 lb-ft is 1.355818 N·m: 230 of them are 311.838, of which nobody typed the last figures.
+    [Theory]
+    [InlineData("230 lb-ft", "311.8 N·m", "230 lb·ft")]
+    [InlineData("311.75 N·m", "311.75 N·m", "229.9 lb·ft")]
+    public void What_is_meant_as_it_stands_has_four_figures_in_units_nobody_typed(string text, string metric, string imperial)
+    {
+        var typed = QuantityText.Read(text, Kind.Torque).OrRefuse();
+        var known = new Known(typed.ToMeasured("peak torque"), Source.OwnersWord, typed.InWords);
+
+        Assert.Equal(metric, UnitSystem.Metric.InWords(known, Units.NewtonMetre));
+        Assert.Equal(imperial, UnitSystem.Imperial.InWords(known, Units.NewtonMetre));
     }
 
     [Fact]

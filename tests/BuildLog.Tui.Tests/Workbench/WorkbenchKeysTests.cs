@@ -47,6 +47,20 @@ public sealed class WorkbenchKeysTests : IDisposable
     }
 
     [Fact]
+    public void The_key_of_a_page_goes_to_its_list_wherever_the_cursor_was()
+    {
+        string Chosen() => Enumerable.Range(0, 24).Select(screen.Row).First(row => row.Contains("│›", StringComparison.Ordinal));
+
+        screen.Type("1");
+        var first = Chosen();
+        screen.Press(Key.Tab, Key.CursorDown);
+        Assert.Equal(first, Chosen());
+
+        screen.Type("1").Press(Key.CursorDown);
+        Assert.NotEqual(first, Chosen());
+    }
+
+    [Fact]
     public void Enter_on_a_box_of_the_strip_fits_a_part_there()
     {
         screen.Press(Key.Tab, Key.CursorRight, Key.CursorRight, Key.Enter);
