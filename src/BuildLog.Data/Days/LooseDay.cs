@@ -22,6 +22,9 @@ public sealed record LooseDay
 
     public static LooseDay On(DateOnly day) => new(FormattableString.Invariant($"{day:O}"), day, day);
 
+    /// <summary>The same of what may not have been yet: null for null.</summary>
+    public static LooseDay? OnIfAny(DateOnly? day) => day is { } known ? On(known) : null;
+
     /// <summary>Reads <c>3 May 2026</c>, <c>spring 2024</c>, <c>about 2019</c>, <c>before May 2023</c>; empty text is no day.</summary>
     /// <exception cref="RefusedException">The text is no day.</exception>
     public static LooseDay? Read(string text) => string.IsNullOrWhiteSpace(text) ? null : LooseDayText.Read(text).OrRefuse();

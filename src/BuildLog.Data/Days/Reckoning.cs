@@ -18,6 +18,10 @@ internal static class Reckoning
             : was is { } day && day != default && !(day < typed.Earliest) && !(day > typed.Latest) ? (day, typed)
             : (Of(typed), typed);
 
+    /// <summary>The same of what may not have been yet: nothing of nothing.</summary>
+    /// <exception cref="RefusedException">It is bound on neither side.</exception>
+    public static (DateOnly? Day, LooseDay? AsTyped) ReckonedIfAny(LooseDay? typed, DateOnly? was) => typed is null ? (null, null) : Reckoned(typed, was);
+
     /// <summary>The first day within the bounds that nothing speaks against.</summary>
     /// <param name="day">As typed.</param>
     /// <param name="changes">The days on which something changed that it may depend on.</param>

@@ -32,8 +32,8 @@ public sealed class Deadline : Entered
     /// <summary>The same as far as it is known: as it was typed.</summary>
     public LooseDay? DoneDay
     {
-        get => DoneAsTyped ?? (Done is { } known ? LooseDay.On(known) : null);
-        set => (Done, DoneAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, Done);
+        get => DoneAsTyped ?? LooseDay.OnIfAny(Done);
+        set => (Done, DoneAsTyped) = Reckoning.ReckonedIfAny(value, Done);
     }
 
     internal LooseDay? DoneAsTyped { get; set; }

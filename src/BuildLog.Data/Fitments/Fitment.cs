@@ -38,7 +38,7 @@ public sealed class Fitment : Kept
     public DateOnly? To { get; internal set; }
 
     /// <summary>When it came off, as typed; null while it is fitted.</summary>
-    public LooseDay? ToDay => ToAsTyped ?? (To is { } to ? LooseDay.On(to) : null);
+    public LooseDay? ToDay => ToAsTyped ?? LooseDay.OnIfAny(To);
 
     public int? ToOrder { get; internal set; }
 

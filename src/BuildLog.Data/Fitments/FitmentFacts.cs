@@ -43,8 +43,8 @@ public sealed class FitmentFacts
     /// <summary>The same as far as it is known.</summary>
     public LooseDay? ToDay
     {
-        get => ToAsTyped ?? (To is { } to ? LooseDay.On(to) : null);
-        set => (To, ToAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, To);
+        get => ToAsTyped ?? LooseDay.OnIfAny(To);
+        set => (To, ToAsTyped) = Reckoning.ReckonedIfAny(value, To);
     }
 
     public string OdometerOff { get; set; }

@@ -51,8 +51,8 @@ public sealed class OutsideWork : Entered
     /// <summary>The same as far as it is known: as it was typed.</summary>
     public LooseDay? BackDay
     {
-        get => BackAsTyped ?? (Back is { } known ? LooseDay.On(known) : null);
-        set => (Back, BackAsTyped) = value is null ? (null, null) : ((DateOnly?, LooseDay?))Reckoning.Reckoned(value, Back ?? Sent);
+        get => BackAsTyped ?? LooseDay.OnIfAny(Back);
+        set => (Back, BackAsTyped) = Reckoning.ReckonedIfAny(value, Back ?? Sent);
     }
 
     internal LooseDay? BackAsTyped { get; set; }

@@ -89,7 +89,7 @@ public static class OptionSearch
         var inPlace = Combination.InPlace(left);
 
         // A gear on the cable sets it right beside any of them, so it keeps none from being combined.
-        var combined = DialChange.IsPossible(driveline) ? driveline with { Speedometer = null } : driveline;
+        var combined = DialChange.IsPossible(driveline) ? driveline.Without(Position.Speedometer) : driveline;
         Option Full(Combination at) => Judged(driveline, goals, left, currency, at, withDial: at != inPlace);
 
         var alone = new PartsAlone(left, Full, most, cancel);
@@ -111,7 +111,7 @@ public static class OptionSearch
         bool IsWorth(OptionScore score) => !dial.Any(one => one.Score.Dominates(score));
         var cured = front.Members.Select(member => member.Score.Clash).Concat(dial.Select(one => one.Score.Clash)).Min();
         var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured && !alone.AsItIs.Dominates(one.Score)).Union(front.Members.Select(member => (At: member.What, member.Score)))
-            .Where(one => IsWorth(one.Score)).OrderBy(one => one.Score).ThenBy(one => one.At).Select(one => Full(one.At)).Concat(dial.Where(one => !front.Beats(one.Score)));
+            .Where(one => IsWorth(one.Score)).OrderBy(one => one.At).Select(one => Full(one.At)).Concat(dial.Where(one => !front.Beats(one.Score)));
 
         // Where less clashes as it is, what clashes more is no way out.
         var asItIs = alone.AsItIs.Clash;

@@ -77,8 +77,7 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
         var told = gears[0].Name.Length == 0 ? gears : [.. gears.OrderByDescending(gear => gear.Ratio.Value)];
         for (var k = 1; k < told.Count; k++)
         {
-            if (told[k].Ratio.Value >= told[k - 1].Ratio.Value)
-                return new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(told[k].Text)} cannot follow {Rounded.Exact(told[k - 1].Ratio.Value)}."), "3.32 2.05 1.38 1.00 0.81");
+            if (told[k].Ratio.Value >= told[k - 1].Ratio.Value) return CannotFollow(told[k].Text, told[k - 1].Ratio.Value);
         }
 
         // Gears by a word, such as a crawler, may stand between numbered ones.
@@ -103,6 +102,10 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
 
     /// <summary>It is told of this gear of the box.</summary>
     public bool Tells(Gear gear) => Told.Any(told => told.Ratio == gear.Ratio.Value);
+
+    /// <summary>What a gear is refused with that is no longer than the one before it.</summary>
+    internal static Refusal CannotFollow(string text, double lower)
+        => new("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(text)} cannot follow {Rounded.Exact(lower)}."), "3.32 2.05 1.38 1.00 0.81");
 
     private static Refusal NoGear(string text)
         => new("gears", Spoken($"{Shown.Quoted(text)} tells no gear: write all forward gears, the lowest first, the top gear alone, or some by their names."), "1:3.32 5:0.81");

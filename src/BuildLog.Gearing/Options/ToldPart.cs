@@ -48,8 +48,7 @@ public static class ToldPart
     {
         var gears = told.Among(fitted?.Gears ?? []);
         return gears.Count < 2 ? new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81")
-            : gears[^1].Ratio.Value.Value >= gears[^2].Ratio.Value.Value
-                ? new Refusal("gears", Spoken($"Gears stand from the lowest to the top: {Shown.Quoted(gears[^1].Ratio.Says)} cannot follow {Rounded.Exact(gears[^2].Ratio.Value.Value)}."), "3.32 2.05 1.38 1.00 0.81")
+            : gears[^1].Ratio.Value.Value >= gears[^2].Ratio.Value.Value ? ToldGears.CannotFollow(gears[^1].Ratio.Says, gears[^2].Ratio.Value.Value)
             : told.IsTopAlone || told.AreNamed ? (fitted ?? new(name, [])) with { Name = name, Gears = gears }
             : new Transmission(name, gears) { Converter = fitted?.Converter };
     }

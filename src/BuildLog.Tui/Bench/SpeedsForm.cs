@@ -95,7 +95,7 @@ internal static class SpeedsForm
     private static Refusal TooMany(string example) => new("columns", Spoken($"One to {MostColumns} columns fit."), example);
 
     private static Parsed<List<double>> RoadSpeeds(FormValues values, Unit unit)
-        => Speeds(values[Road], text => QuantityText.ReadPlain(text, Kind.Speed, unit).Then(typed => CruiseGoal.ReadSpeed($"{typed.Text} {(typed.Text.Any(char.IsLetter) ? "" : unit)}")), "50 80 110");
+        => Speeds(values[Road], text => QuantityText.ReadPlain(text, Kind.Speed, unit).Then(_ => CruiseGoal.ReadSpeed(text, unit)), "50 80 110");
 
     private static Parsed<List<string>> Chosen(string text, List<string> names)
     {
