@@ -15,15 +15,16 @@ public static class DecisionForm
         [
             new TextEntry("what", Spoken("Decided"))
             {
+                AnswersFor = ["decision"],
                 IsRemembered = true,
                 RememberedAs = "decision",
                 Initial = decision.What,
                 Hint = Spoken("such as axle 3.08 instead of 3.55"),
                 Check = Forms.Checks.Filled("what", Spoken("Say what was decided, such as axle 3.08 instead of 3.55.")),
             },
-            DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Day),
-            new TextEntry("agreed", Spoken("Agreed by")) { IsRemembered = true, Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
-            new LinesEntry("why", Spoken("Why"), 4) { Initial = decision.Why },
+            DayEntry.Past("day", Spoken("Date"), today, decision.Date == default ? null : decision.Day) with { AnswersFor = ["day-of-the-decision"] },
+            new TextEntry("agreed", Spoken("Agreed by")) { AnswersFor = ["name-of-who-agreed"], IsRemembered = true, Initial = decision.AgreedBy, Hint = Spoken("the owner, where it is his money") },
+            new LinesEntry("why", Spoken("Why"), 4) { AnswersFor = ["reason"], Initial = decision.Why },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.What, edited.Day, edited.AgreedBy, edited.Why) = (values["what"], DayEntry.In(values, "day", today), values["agreed"], values["why"]))),
@@ -35,9 +36,9 @@ public static class DecisionForm
         HelpPage = "Decisions",
         Entries =
         [
-            new TextEntry("title", Spoken("Title")) { IsRemembered = true, RememberedAs = "note", Initial = note.Title, Hint = Spoken("such as pinion seal") },
+            new TextEntry("title", Spoken("Title")) { AnswersFor = ["title-of-the-note"], IsRemembered = true, RememberedAs = "note", Initial = note.Title, Hint = Spoken("such as pinion seal") },
             DayEntry.Past("day", Spoken("Date"), today, note.Date == default ? null : note.Day),
-            new LinesEntry("body", Spoken("Note"), 6) { Initial = note.Body },
+            new LinesEntry("body", Spoken("Note"), 6) { AnswersFor = ["note"], Initial = note.Body },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.Title, edited.Day, edited.Body) = (values["title"], DayEntry.In(values, "day", today), values["body"]))),
     };

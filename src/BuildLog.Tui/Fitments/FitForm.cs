@@ -74,7 +74,7 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today) =>
     [
-        DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")),
+        DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")) with { AnswersFor = ["date", "fitted-elsewhere", "place-taken"] },
         new TextEntry("odometer", Spoken("Odometer")) { Hint = Spoken("such as 84 210; empty if it was not read"), Check = Checks.IfTyped("odometer", ReadOdometer) },
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];

@@ -24,7 +24,7 @@ public static class Checks
     /// <summary>Something must be typed.</summary>
     public static Func<FormValues, string?> Filled(string id, string sentence) => values => values.IsEmpty(id) ? sentence : null;
 
-    /// <summary>The outcome of a save that may be refused: the sentence stays beside the form, and so does what was typed.</summary>
+    /// <summary>The outcome of a save that may be refused: the sentence stands beside the entry it is about or else the form, and what was typed stays.</summary>
     public static SaveOutcome Try(Action save)
     {
         try
@@ -34,7 +34,7 @@ public static class Checks
         }
         catch (RefusedException refused)
         {
-            return SaveOutcome.Refuse(refused.Refusal.Sentence);
+            return SaveOutcome.Refuse(refused.Refusal);
         }
         catch (RecordException record)
         {

@@ -17,6 +17,12 @@ public abstract record Entry(string Id, string Caption)
     /// <summary>What the value so far means, in the other units or as a sentence; null or empty for nothing to say.</summary>
     public Func<FormValues, string?>? Echo { get; init; }
 
+    /// <summary>The codes of what the record refuses because of this entry, beside its own id.</summary>
+    public IReadOnlyList<string> AnswersFor { get; init; } = [];
+
+    /// <summary>Whether what the record refused is this entry's matter.</summary>
+    public bool IsAbout(string code) => Id == code || AnswersFor.Contains(code);
+
     /// <summary>Whether the entry matters for the values so far; hidden entries are neither checked nor saved.</summary>
     public Func<FormValues, bool>? ShownWhen { get; init; }
 }

@@ -108,7 +108,7 @@ internal sealed class FormState
         foreach (var entry in shown) Check(entry, values);
         if (shown.FirstOrDefault(entry => messages.ContainsKey(entry.Id)) is { } wrong) return (false, wrong.Id);
 
-        var outcome = form.Save(values);
+        var outcome = BesideItsEntry(form.Save(values), shown);
         RefusedAtSaving = outcome is RefusedEntry entrys ? entrys.Message : (outcome as RefusedForm)?.Message;
         switch (outcome)
         {
@@ -128,6 +128,9 @@ internal sealed class FormState
                 return (true, null);
         }
     }
+
+    private static SaveOutcome BesideItsEntry(SaveOutcome outcome, IReadOnlyList<Entry> shown)
+        => outcome is RefusedForm { Code: { } code, Message: var message } && shown.FirstOrDefault(entry => entry.IsAbout(code)) is { } blamed ? new RefusedEntry(blamed.Id, message) : outcome;
 
     private void Check(Entry entry, FormValues values)
     {

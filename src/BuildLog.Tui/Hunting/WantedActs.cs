@@ -206,7 +206,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
         Title = Spoken($"Drop {wanted.Title}"),
         HelpPage = "Wanted",
         SaveCaption = Spoken("Drop"),
-        Entries = [new TextEntry("why", Spoken("Why")) { Hint = Spoken("the rule that failed, so that nobody hunts it again"), Check = Checks.Filled("why", Spoken("Which rule failed?")) }],
+        Entries = [new TextEntry("why", Spoken("Why")) { AnswersFor = ["dropped", "reason-for-dropping-it"], Hint = Spoken("the rule that failed, so that nobody hunts it again"), Check = Checks.Filled("why", Spoken("Which rule failed?")) }],
         Save = values => Checks.Try(() => shop.Change(wanted, edited => (edited.State, edited.DroppedFor) = (WantedState.Dropped, values["why"]))),
     };
 

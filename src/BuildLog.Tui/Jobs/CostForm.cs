@@ -14,14 +14,15 @@ public static class CostForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", Spoken("What")) { IsRemembered = true, RememberedAs = "cost", Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
+            new TextEntry("what", Spoken("What")) { AnswersFor = ["cost"], IsRemembered = true, RememberedAs = "cost", Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
             new TextEntry("amount", Spoken("Amount"))
             {
+                AnswersFor = ["money"],
                 Hint = Spoken($"such as 45.50; bare is {currency.Code}; -20 was got back"),
                 Check = Forms.Checks.Needed("amount", text => MoneyText.Read(text, currency)),
                 Echo = values => MoneyText.Read(values["amount"], currency).Understood(out var amount) ? $"= {amount}" : null,
             },
-            DayEntry.Past("day", Spoken("Date"), today),
+            DayEntry.Past("day", Spoken("Date"), today) with { AnswersFor = ["date-of-the-cost"] },
         ],
         Save = values => Forms.Checks.Try(() => save(cost =>
             (cost.What, cost.Amount, cost.Day) = (values["what"], MoneyText.Read(values["amount"], currency).OrRefuse(), DayEntry.In(values, "day", today)))),

@@ -14,13 +14,14 @@ public static class DeadlineForm
         [
             new TextEntry("what", Spoken("What"))
             {
+                AnswersFor = ["deadline"],
                 IsRemembered = true,
                 RememberedAs = "deadline",
                 Initial = deadline.What,
                 Hint = Spoken("such as test station, second look"),
                 Check = Forms.Checks.Filled("what", Spoken("Say what has to be done, such as test station, second look.")),
             },
-            DayEntry.Due("day", Spoken("Due"), today, deadline.Day == default ? null : deadline.Day),
+            DayEntry.Due("day", Spoken("Due"), today, deadline.Day == default ? null : deadline.Day) with { AnswersFor = ["day-of-the-deadline"] },
             OptionalDay.Past("done", Spoken("Done on"), deadline.DoneDay, today),
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>

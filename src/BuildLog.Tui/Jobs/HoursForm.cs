@@ -18,9 +18,9 @@ public static class HoursForm
                 Check = Forms.Checks.Needed("hours", WorkTime.Read),
                 Echo = values => WorkTime.Read(values["hours"]).Understood(out var minutes) ? $"= {WorkTime.InWords(minutes)}" : null,
             },
-            DayEntry.Past("day", Spoken("Date"), today),
-            new TextEntry("what", Spoken("What")) { IsRemembered = true, RememberedAs = "work", Hint = Spoken("one line") },
-            new TextEntry("who", Spoken("Who")) { IsRemembered = true, Hint = Spoken("empty: you") },
+            DayEntry.Past("day", Spoken("Date"), today) with { AnswersFor = ["day-of-the-work"] },
+            new TextEntry("what", Spoken("What")) { AnswersFor = ["work"], IsRemembered = true, RememberedAs = "work", Hint = Spoken("one line") },
+            new TextEntry("who", Spoken("Who")) { AnswersFor = ["name-of-who-worked"], IsRemembered = true, Hint = Spoken("empty: you") },
         ],
         Save = values => Forms.Checks.Try(() => save(work =>
             (work.Hours, work.Day, work.What, work.Who) = (values["hours"], DayEntry.In(values, "day", today), values["what"], values["who"]))),

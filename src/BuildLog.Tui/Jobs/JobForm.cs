@@ -21,6 +21,7 @@ public static class JobForm
         [
             new TextEntry("title", Spoken("To be done"))
             {
+                AnswersFor = ["title-of-the-job"],
                 IsRemembered = true,
                 RememberedAs = "job",
                 Initial = job.Title,
@@ -30,12 +31,13 @@ public static class JobForm
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<JobState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = job.State.ToString() },
             OptionalDay.Due("due", Spoken("Due"), job.Due, today),
             new YesNoEntry("handover", Spoken("Before handover")) { IsYes = job.BeforeHandover, Hint = Spoken("yes: no handover while it is open") },
-            new TextEntry("blocked", Spoken("Waits for")) { IsRemembered = true, Initial = job.BlockedBy, Hint = Spoken("such as machine shop; empty for nothing") },
+            new TextEntry("blocked", Spoken("Waits for")) { AnswersFor = ["reason-for-waiting"], IsRemembered = true, Initial = job.BlockedBy, Hint = Spoken("such as machine shop; empty for nothing") },
             new ChoiceEntry("part", Spoken("Or for a part"), [new(Nothing, Spoken("none")), .. wanted.Where(part => part.State == WantedState.Hunting || part.Id == job.WaitsForId).Select(part => new ChoiceOption(IdOf(part.Id), part.Title))])
             {
+                AnswersFor = ["wanted-part"],
                 Initial = job.WaitsForId is { } id ? IdOf(id) : Nothing,
             },
-            new LinesEntry("description", Spoken("Description"), 3) { Initial = job.Description },
+            new LinesEntry("description", Spoken("Description"), 3) { AnswersFor = ["description-of-the-job"], Initial = job.Description },
         ],
         Save = values => Forms.Checks.Try(() => save(edited =>
         {

@@ -15,7 +15,7 @@ public static class OutsideWorkForm
         HelpPage = "Jobs",
         Entries =
         [
-            new TextEntry("what", Spoken("Work")) { IsRemembered = true, RememberedAs = "outside work", Hint = Spoken("such as balance the propshaft"), Check = Forms.Checks.Filled("what", Spoken("Say what they are to do, such as balance the propshaft.")) },
+            new TextEntry("what", Spoken("Work")) { AnswersFor = ["work-given-out"], IsRemembered = true, RememberedAs = "outside work", Hint = Spoken("such as balance the propshaft"), Check = Forms.Checks.Filled("what", Spoken("Say what they are to do, such as balance the propshaft.")) },
             new TextEntry("to", Spoken("Sent to"))
             {
                 IsRemembered = true,
@@ -23,7 +23,7 @@ public static class OutsideWorkForm
                 Hint = known.Count > 0 ? Spoken($"such as {known[0]}; a new name is entered") : Spoken("the name of the shop"),
                 Check = Forms.Checks.Filled("to", Spoken("Say who gets it, such as Tolland machine shop.")),
             },
-            DayEntry.Past("sent", Spoken("Sent"), today),
+            DayEntry.Past("sent", Spoken("Sent"), today) with { AnswersFor = ["day-it-was-sent"] },
             OptionalDay.Due("promised", Spoken("Promised for"), null, today),
         ],
         Save = values => Forms.Checks.Try(() => save(values["to"], work =>
@@ -36,7 +36,7 @@ public static class OutsideWorkForm
         HelpPage = "Jobs",
         Entries =
         [
-            DayEntry.Past("back", Spoken("Came back"), today),
+            DayEntry.Past("back", Spoken("Came back"), today) with { AnswersFor = ["day-it-came-back"] },
             new TextEntry("certificate", Spoken("Certificate")) { Initial = work.Certificate, Hint = Spoken("its number, or where it lies; empty for none") },
         ],
         Save = values => Forms.Checks.Try(() => save(edited => (edited.BackDay, edited.Certificate) = (DayEntry.In(values, "back", today), values["certificate"]))),

@@ -1,6 +1,7 @@
 using BuildLog.Data.Components;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Parts;
@@ -25,17 +26,35 @@ public abstract class PartEntries
     public abstract Component New();
 
     /// <summary>Name, spec, origin: everything a part's form asks.</summary>
-    public IReadOnlyList<Entry> Entries(Component part) =>
+    public IReadOnlyList<Entry> Entries(Component part) => [.. Asked(part).Select(entry => entry with { Check = values => entry.Check?.Invoke(values) ?? RefusedOf(entry, values) })];
+
+    private IEnumerable<Entry> Asked(Component part) =>
     [
-        new TextEntry("part", Spoken("Name")) { Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
+        new TextEntry("part", Spoken("Name")) { AnswersFor = ["component"], Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
         Telling.Entry(SourceOf(part), Spoken("how the numbers below are known; an advert is only word")),
         .. SpecEntries(part),
         new TextEntry("serial", Spoken("Number on it")) { Initial = part.SerialNumber },
         new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = part.Donor, Hint = Spoken("donor vehicle, yard or seller") },
     ];
 
+    // What the record would refuse of the part as typed so far.
+    private string? RefusedOf(Entry entry, FormValues values)
+    {
+        try
+        {
+            var part = New();
+            Apply(values, part);
+            part.Check();
+            return null;
+        }
+        catch (RefusedException refused)
+        {
+            return entry.IsAbout(refused.Refusal.Code) ? refused.Refusal.Sentence : null;
+        }
+    }
+
     /// <summary>Puts what was typed into the part.</summary>
-    /// <exception cref="Gearing.Quantities.RefusedException">A text is refused.</exception>
+    /// <exception cref="RefusedException">A text is refused.</exception>
     public void Apply(FormValues values, Component part)
     {
         part.Name = values["part"];
@@ -52,7 +71,7 @@ public abstract class PartEntries
             Apply(values, part);
             return says(part);
         }
-        catch (Gearing.Quantities.RefusedException)
+        catch (RefusedException)
         {
             return [];
         }

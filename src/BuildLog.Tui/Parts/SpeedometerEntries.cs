@@ -64,6 +64,7 @@ internal sealed class SpeedometerEntries : PartEntries
         Initial = now?.ToString(CultureInfo.InvariantCulture) ?? "",
         Hint = hint,
         Check = Forms.Checks.IfTyped(id, ReadTeeth),
+        AnswersFor = ["teeth"],
         ShownWhen = values => values["drive"] == Gears,
     };
 

@@ -29,7 +29,7 @@ internal sealed class TransferCaseEntries : PartEntries
         return
         [
             new TextEntry("high", Spoken("High ratio")) { Initial = box.High?.Text ?? "", Hint = Spoken("for the road, such as 1.00"), Check = Forms.Checks.IfTyped("high", RatioRange.Transfer.Read) },
-            new TextEntry("low", Spoken("Low ratio")) { Initial = box.Low?.Text ?? "", Hint = Spoken("such as 2.30, or its teeth: planetary 62/36"), Check = Forms.Checks.IfTyped("low", TransferCaseLow.Read) },
+            new TextEntry("low", Spoken("Low ratio")) { AnswersFor = ["transfer"], Initial = box.Low?.Text ?? "", Hint = Spoken("such as 2.30, or its teeth: planetary 62/36"), Check = Forms.Checks.IfTyped("low", TransferCaseLow.Read) },
             Choice("front", Spoken("Front axle"), Spoken("not said"), box.FrontDrive,
                 (FrontDrive.ThroughShaft, Spoken("always joined")), (FrontDrive.Declutch, Spoken("engaged by hand")),
                 (FrontDrive.CentreDifferential, Spoken("centre differential")), (FrontDrive.ClutchPack, Spoken("clutch pack"))),

@@ -48,6 +48,7 @@ internal sealed class TransmissionEntries : PartEntries
         [
             new TextEntry("gears", Spoken("Forward ratios"))
             {
+                AnswersFor = ["gear"],
                 Initial = string.Join(' ', box.Gears.Select(gear => gear.Ratio.Text)),
                 Hint = Spoken("first to top with spaces between: 3.64 2.09 1.38 1.00 0.82"),
                 Check = values => Ratios(values).Select(RatioRange.Gear.Read).Select(read => read.Refusal?.Sentence).FirstOrDefault(sentence => sentence is not null),

@@ -13,7 +13,7 @@ internal static class PlanForm
         Title = title,
         HelpPage = "Plans",
         SaveCaption = Spoken("Keep"),
-        Entries = [new TextEntry("name", Spoken("Name")) { Initial = PlanName.Free(shop, vehicle, proposedName), Check = values => values.IsEmpty("name") ? Spoken("A plan has a name.") : PlanName.Taken(shop, vehicle, values["name"])?.Sentence }],
+        Entries = [new TextEntry("name", Spoken("Name")) { AnswersFor = ["name-of-the-plan"], Initial = PlanName.Free(shop, vehicle, proposedName), Check = values => values.IsEmpty("name") ? Spoken("A plan has a name.") : PlanName.Taken(shop, vehicle, values["name"])?.Sentence }],
         Save = values => Checks.Try(() => shop.Add(new Plan(vehicle) { Name = values["name"], Date = today, Changes = changes, Wishes = wishes ?? [] })),
     };
 }

@@ -90,6 +90,7 @@ internal sealed class PlansActs(Shop shop, TimeProvider clock, ForNow forNow) : 
                 new ChoiceEntry("state", Spoken("It is"), [.. Enum.GetValues<PlanState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = plan.State.ToString() },
                 new TextEntry("kept", Spoken("Why"))
                 {
+                    AnswersFor = ["reason"],
                     Initial = plan.State == PlanState.Kept ? plan.Reason : "",
                     Hint = Spoken("what speaks for it; may stay empty"),
                     ShownWhen = values => values["state"] == nameof(PlanState.Kept),

@@ -18,11 +18,12 @@ public static class VehicleForm
         [
             new TextEntry("name", Spoken("Name"))
             {
+                AnswersFor = ["vehicle"],
                 Initial = vehicle.Name,
                 Hint = Spoken("what the shop calls it, such as Kestrel"),
                 Check = values => NameRefusal(values["name"], otherCalled),
             },
-            new TextEntry("description", Spoken("What it is")) { Initial = vehicle.Description, Hint = Spoken("kind, year, maker, model, such as pick-up of 1971, long bed") },
+            new TextEntry("description", Spoken("What it is")) { AnswersFor = ["what-it-is"], Initial = vehicle.Description, Hint = Spoken("kind, year, maker, model, such as pick-up of 1971, long bed") },
             new ChoiceEntry("state", Spoken("State"), [.. Enum.GetValues<VehicleState>().Select(state => new ChoiceOption(state.ToString(), state.InWords()))]) { Initial = vehicle.State.ToString() },
             new TextEntry("owner", Spoken("Owner")) { IsRemembered = true, Initial = vehicle.Owner },
             new TextEntry("chassis", Spoken("Chassis number")) { Initial = vehicle.ChassisNumber, Hint = Spoken("as stamped") },
