@@ -2,6 +2,7 @@ using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
 using BuildLog.Gearing.RunningGear;
 
@@ -11,7 +12,11 @@ namespace BuildLog.Data.Plans;
 /// <param name="Words">What it is called, in sentences and forms.</param>
 /// <param name="Hint">What to type.</param>
 /// <param name="Put">The vehicle with it, from what was typed; refuses what means nothing.</param>
-public sealed record WishLine(Later Words, Later Hint, Func<Trial, string, Trial> Put);
+public sealed record WishLine(Later Words, Later Hint, Func<Trial, string, Trial> Put)
+{
+    /// <summary>What was typed, a bare road speed in it with the unit it is in.</summary>
+    public Func<string, Unit, string> WithSpeedIn { get; init; } = (typed, _) => typed;
+}
 
 /// <summary>What can be tried beside parts, what is tried most first: form, command and plan read it here.</summary>
 /// <remarks>
@@ -27,9 +32,9 @@ public static class WishSheet
         [Wish.RollingResistance] = OfLoad(new Later("rolling resistance"), new Later("over weight, such as 0.013"), Spec.RollingResistance, (load, rolling) => load with { RollingResistance = rolling }),
         [Wish.Altitude] = OfLoad(new Later("altitude"), new Later("above sea level, such as 1500 m"), Spec.Altitude, (load, altitude) => load with { Altitude = altitude.Value.Value }),
 
-        [Wish.Cruise] = Wanted(new Later("cruise"), new Later("such as 110 km/h at 2400 rpm, ± 150 rpm or in 4 behind it"), (goals, text) => goals with { Cruise = [CruiseGoal.ReadLine(text, goals.Cruise.FirstOrDefault()).OrRefuse(), .. goals.Cruise.Skip(1)] }),
-        [Wish.Hill] = Wanted(new Later("hill to hold"), new Later("such as 6 % at 100 km/h, in 4 behind it"), (goals, text) => goals with { Hill = HillGoal.ReadLine(text, goals.Hill).OrRefuse() }),
-        [Wish.TopSpeed] = Wanted(new Later("top speed"), new Later("at least, such as 160 km/h"), (goals, text) => goals with { TopSpeed = TopSpeedGoal.Read(text).OrRefuse() }),
+        [Wish.Cruise] = Wanted(new Later("cruise"), new Later("such as 110 km/h at 2400 rpm, ± 150 rpm or in 4 behind it"), (goals, text) => goals with { Cruise = [CruiseGoal.ReadLine(text, goals.Cruise.FirstOrDefault()).OrRefuse(), .. goals.Cruise.Skip(1)] }) with { WithSpeedIn = CruiseGoal.WithSpeedIn },
+        [Wish.Hill] = Wanted(new Later("hill to hold"), new Later("such as 6 % at 100 km/h, in 4 behind it"), (goals, text) => goals with { Hill = HillGoal.ReadLine(text, goals.Hill).OrRefuse() }) with { WithSpeedIn = HillGoal.WithSpeedIn },
+        [Wish.TopSpeed] = Wanted(new Later("top speed"), new Later("at least, such as 160 km/h"), (goals, text) => goals with { TopSpeed = TopSpeedGoal.Read(text).OrRefuse() }) with { WithSpeedIn = TopSpeedGoal.WithSpeedIn },
         [Wish.HillStart] = Wanted(new Later("hill start"), new Later("to pull away on, such as 25 %"), (goals, text) => goals with { HillStart = HillStartGoal.Read(text).OrRefuse() }),
         [Wish.OverallLow] = Wanted(new Later("overall low ratio"), new Later("at least, such as 40"), (goals, text) => goals with { OverallLow = OverallLowGoal.Read(text).OrRefuse() }),
         [Wish.TyreDiameter] = Wanted(new Later("tyre diameter at most"), new Later("such as 700 mm"), (goals, text) => goals with { TyreDiameter = LengthLimit.ReadTyreDiameter(text).OrRefuse() }),

@@ -91,6 +91,13 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         });
     }
 
+    /// <summary>The line of <see cref="ReadLine"/>, a bare road speed in it with its unit; any other text as it is.</summary>
+    public static string WithSpeedIn(string text, Unit usual)
+    {
+        var (line, gear) = GoalLine.InGear(text);
+        return GoalLine.At(line) is { } at ? GoalLine.Of($"{QuantityText.WithUnit(at.Before, Kind.Speed, usual)} at {at.Behind}", gear) : text;
+    }
+
     // "at most 2400 rpm" was parted behind its "at".
     private static (string Turns, string Tolerance) WithTolerance(string text)
     {

@@ -36,4 +36,11 @@ public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
             ? new Refusal("hill", Spoken($"{Shown.Quoted(text)} is no hill to hold: a gradient, the word at, and a road speed."), "6 % at 100 km/h")
             : Read(at.Before, at.Behind, gear).In(text).Then<HillGoal>(goal => goal with { Gear = goal.Gear ?? instead?.Gear });
     }
+
+    /// <summary>The line of <see cref="ReadLine"/>, a bare road speed in it with its unit; any other text as it is.</summary>
+    public static string WithSpeedIn(string text, Unit usual)
+    {
+        var (line, gear) = GoalLine.InGear(text);
+        return GoalLine.At(line) is { } at ? GoalLine.Of($"{at.Before} at {QuantityText.WithUnit(at.Behind, Kind.Speed, usual)}", gear) : text;
+    }
 }

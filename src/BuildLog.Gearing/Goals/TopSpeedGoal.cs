@@ -16,4 +16,7 @@ public sealed record TopSpeedGoal(Typed Speed)
 
     /// <param name="speed">Such as <c>150 km/h</c>.</param>
     public static Parsed<TopSpeedGoal> Read(string speed) => CruiseGoal.ReadSpeed(speed).Then<TopSpeedGoal>(v => new TopSpeedGoal(v));
+
+    /// <summary>What <see cref="Read"/> takes, a bare road speed with its unit; any other text as it is.</summary>
+    public static string WithSpeedIn(string text, Unit usual) => QuantityText.WithUnit(text, Kind.Speed, usual);
 }

@@ -55,6 +55,9 @@ public static class QuantityText
             ? typed
             : new Refusal("uncertainty", Spoken($"{Shown.Quoted(text)}: no uncertainty belongs here, the {kind.InWords()} alone."), kind.Example()));
 
+    /// <summary>What was typed with its unit: behind a bare number the usual one. What is no such quantity stays as it is.</summary>
+    public static string WithUnit(string text, Kind kind, Unit usual) => Read(text, kind, usual).Understood(out var typed) && typed.IsBare ? $"{typed.Text} {usual}" : text;
+
     /// <summary>A bare number, such as a count of turns: <c>20.5</c>, <c>20 1/2</c>.</summary>
     public static Parsed<double> ReadNumber(string text) => ReadPlain(text, Kind.Number).Then<double>(typed => typed.Value);
 

@@ -56,8 +56,7 @@ public sealed record UnitSystem(Unit Length, Unit Speed)
         => Rounded.Converted(known.Value, QuantityText.Read(known.Says, worded.Kind, worded).Understood(out var typed) ? typed.Unit : worded, Shown(worded));
 
     /// <summary>A road speed with its unit, as it goes into the record: of a bare number it is the one of this system.</summary>
-    public string WithUnit(string speed)
-        => QuantityText.Read(speed, Kind.Speed, Speed).Understood(out var typed) && typed.IsBare ? $"{typed.Text} {Speed}" : speed;
+    public string WithUnit(string speed) => QuantityText.WithUnit(speed, Kind.Speed, Speed);
 
     /// <summary>A short length to the millimetre, or to a tenth of an inch.</summary>
     public string ToACaliper(double metres)

@@ -9,8 +9,13 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A field of one line: what is pasted in several lines is joined, where the library would keep the first alone.</summary>
 internal sealed class OneLineField : TextField, ITakesPaste
 {
+    private string emptied = "";
+
     public OneLineField()
     {
+        KeyBindings.Remove(Key.U.WithCtrl);
+        KeyBindings.Add(Key.U.WithCtrl, Command.DeleteAll);
+        AddCommand(Command.DeleteAll, EmptyOrBringBack);
         KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
         ValueChanged += (_, _) => ClearHistoryChanges(); // it would keep the whole text once more for every key
     }
@@ -19,6 +24,14 @@ internal sealed class OneLineField : TextField, ITakesPaste
     protected override bool OnGettingAttributeForRole(in VisualRole role, ref TgAttribute currentAttribute)
     {
         currentAttribute = role == VisualRole.Active ? Theme.Palette.Cursor : HasFocus ? Theme.Palette.FieldFocused : Theme.Palette.Field;
+        return true;
+    }
+
+    // A slip of that key loses nothing: the empty field gives back what stood in it.
+    private bool? EmptyOrBringBack()
+    {
+        (Text, emptied) = Text.Length > 0 ? ("", Text) : (emptied, "");
+        MoveEnd();
         return true;
     }
 

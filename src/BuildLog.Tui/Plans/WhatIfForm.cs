@@ -56,7 +56,7 @@ internal static class WhatIfForm
                     .Select(asked => Entry(
                         asked.Position.ToString(), Caption(asked.Position), asked.Hint, tried.FirstOrDefault(change => change.Position == asked.Position)?.Listed,
                         text => PlannedDriveline.Read(bench.Driveline, asked.Position, text).Refusal?.Sentence)),
-                .. WishSheet.All.Select(wish => Entry(wish.ToString(), TextFit.Capital(wish.InWords()), wish.Line().Hint, wished[wish], text => wish.Refuses(Meant(wish, text, units))?.Sentence)),
+                .. WishSheet.All.Select(wish => Entry(wish.ToString(), TextFit.Capital(wish.InWords()), wish.Line().Hint, wished[wish], text => wish.Refuses(wish.Line().WithSpeedIn(text, units.Speed))?.Sentence)),
             ],
 
             // What was understood last stays in view while a value is half typed.
@@ -99,16 +99,7 @@ internal static class WhatIfForm
     private static string Caption(Position position) => TextFit.Capital(position.InWords());
 
     private static TriedWishes WishedIn(FormValues values, UnitSystem units)
-        => new([.. WishSheet.All.Where(wish => !values.IsEmpty(wish.ToString())).Select(wish => new PlannedWish(wish, Meant(wish, values[wish.ToString()], units)))]);
-
-    // A bare road speed is one in the units that are shown.
-    private static string Meant(Wish wish, string typed, UnitSystem units) => (wish, typed.Split(" at ", 2, StringSplitOptions.TrimEntries)) switch
-    {
-        (Wish.TopSpeed, _) => units.WithUnit(typed),
-        (Wish.Cruise, [var speed, var turns]) => $"{units.WithUnit(speed)} at {turns}",
-        (Wish.Hill, [var gradient, var speed]) => $"{gradient} at {units.WithUnit(speed)}",
-        _ => typed,
-    };
+        => new([.. WishSheet.All.Where(wish => !values.IsEmpty(wish.ToString())).Select(wish => new PlannedWish(wish, wish.Line().WithSpeedIn(values[wish.ToString()], units.Speed)))]);
 
     // A part of the shop that is tried stays where nothing is typed in its place.
     private static List<PlannedChange> Typed(FormValues values, IReadOnlyList<PlannedChange> tried) =>

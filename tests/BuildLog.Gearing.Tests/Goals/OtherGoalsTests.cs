@@ -6,6 +6,18 @@ namespace BuildLog.Gearing.Tests.Goals;
 
 public sealed class OtherGoalsTests
 {
+    [Theory]
+    [InlineData("6 % at 60 in 4", "6 % at 60 mph in 4")]
+    [InlineData("6 % at 100 km/h", "6 % at 100 km/h")]
+    [InlineData("6 %", "6 %")]
+    public void A_bare_speed_of_a_hill_gets_its_unit(string typed, string meant) => Assert.Equal(meant, HillGoal.WithSpeedIn(typed, Units.MilePerHour));
+
+    [Theory]
+    [InlineData("65 at 2400 rpm ± 100 rpm in 4+OD", "65 mph at 2400 rpm ± 100 rpm in 4+OD")]
+    [InlineData("65 at most 2400", "65 mph at most 2400")]
+    [InlineData("fast at 2400", "fast at 2400")]
+    public void A_bare_speed_of_a_cruise_gets_its_unit(string typed, string meant) => Assert.Equal(meant, CruiseGoal.WithSpeedIn(typed, Units.MilePerHour));
+
     [Fact]
     public void A_hill_has_a_gradient_a_speed_and_perhaps_a_gear()
     {

@@ -50,6 +50,17 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("Kestrel", screen.Row(screen.Find("Name").Y), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void One_key_empties_an_entry_and_brings_its_text_back()
+    {
+        using var form = new FormScreen(Asking(new TextEntry("name", "Name") { Initial = "Heron" }));
+        screen.Show(form).Press(Key.U.WithCtrl);
+        Assert.DoesNotContain("Heron", screen.Text, StringComparison.Ordinal);
+
+        screen.Press(Key.U.WithCtrl).Type(" II");
+        Assert.Contains("Heron II", screen.Text, StringComparison.Ordinal);
+    }
+
     // Otherwise nobody sees that the next key replaces it; without colours the sign is the cursor's own, reversed.
     [Fact]
     public void What_the_next_key_replaces_is_marked()

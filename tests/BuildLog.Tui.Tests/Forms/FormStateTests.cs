@@ -1,4 +1,5 @@
 using BuildLog.Data.Files;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Tests.Forms;
@@ -131,6 +132,21 @@ public sealed class FormStateTests
         Assert.Equal((false, "name"), state.TrySave());
         Assert.Equal("! There is a Heron already.", state.MessageOf("name"));
         Assert.Equal("blue\nrusty", state.Text("notes"));
+    }
+
+    [Theory]
+    [InlineData("roll", "roll")]
+    [InlineData("vehicle", "name")]
+    [InlineData("transfer", null)] // that entry does not show
+    [InlineData("disk", null)]
+    public void What_the_record_refuses_stands_beside_the_entry_that_answers_for_it(string code, string? entry)
+    {
+        var form = VehicleForm.With(_ => Checks.Try(() => throw new RefusedException(code, "It cannot be.", "")));
+        var state = new FormState(form with { Entries = [form.Entries[0] with { AnswersFor = ["vehicle"] }, .. form.Entries.Skip(1)] });
+        state.Set("name", "Heron");
+
+        Assert.Equal((false, entry), state.TrySave());
+        Assert.Equal("It cannot be.", entry is null ? state.FormMessage : state.MessageOf(entry)![2..]);
     }
 
     [Fact]

@@ -25,6 +25,20 @@ public sealed class PartEntriesTests
         => Assert.NotNull(Message(Position.Tyres, "worn", ("size", "205/65R15"), ("worn", "90 mm")));
 
     [Theory]
+    [InlineData(Position.Tyres, "circumference", "3/32 in", "0.8 to 6 m")]
+    [InlineData(Position.Engine, "redline", "600 rpm", "above the idle speed", "idle", "800 rpm")]
+    [InlineData(Position.TransferCase, "low", "0.9", "larger ratio", "high", "1.00")]
+    [InlineData(Position.Transmission, "gears", "3.2 1.4 2.0", "from the lowest to the top")]
+    [InlineData(Position.Transmission, "teeth", "29/19 31/14 1", "of 2 gears", "gears", "3.37 2.09 1.00")]
+    public void What_the_record_would_refuse_of_a_part_is_said_where_it_is_typed(Position position, string entry, string text, string said, string beside = "", string other = "")
+    {
+        (string, string)[] typed = beside.Length == 0 ? [("part", "from the shed"), (entry, text)] : [("part", "from the shed"), (entry, text), (beside, other)];
+
+        Assert.Contains(said, Message(position, entry, typed), StringComparison.Ordinal);
+        Assert.Null(Message(position, "donor", typed));
+    }
+
+    [Theory]
     [InlineData(Position.Propshaft, "one-wall", "2.1", "Example: 2.1 mm")]
     [InlineData(Position.Propshaft, "one-length", "1.3", "Example: 1.30 m")]
     [InlineData(Position.Tyres, "LoadedRadius", "312", "Example: 312 mm")]
