@@ -16,6 +16,7 @@ internal sealed class TallyScreen : Runnable
     private readonly LeastSize leastSize = new() { KeepsKeysOut = false };
     private readonly Action? bell;
     private bool hadEnough;
+    private bool saidThatAnyKeyCounts;
     private string message = "";
 
     /// <param name="tally">What is counted.</param>
@@ -55,7 +56,18 @@ internal sealed class TallyScreen : Runnable
         if (key == Key.Enter) return Count(TallyEnd.Driven);
         if (key == Key.Tab && tally.OtherDriven is not null) return Count(TallyEnd.OtherDriven);
         if (key == Key.Backspace) return tally.Undo() ? Say(Spoken("Taken back.")) : Say(Spoken("Nothing to take back."));
-        return Counts(key) ? Count(tally.Driving is null ? TallyEnd.Driven : TallyEnd.Driving) : base.OnKeyDown(key);
+        return Counts(key) ? CountWith(key) : base.OnKeyDown(key);
+    }
+
+    // A hand that slipped hears once that its key counted; with a clicker that is how it should be.
+    private bool CountWith(Key key)
+    {
+        var (end, name) = tally.Driving is { } driving ? (TallyEnd.Driving, driving) : (TallyEnd.Driven, tally.Driven);
+        Count(end);
+        if (key == Key.Space || saidThatAnyKeyCounts) return true;
+
+        saidThatAnyKeyCounts = true;
+        return message.Length > 0 || Say(Spoken($"Counted: any other key is a {name} turn too, for clickers. Backspace takes it back."));
     }
 
     // Clickers made for showing pages send arrows, PgDn or F5.

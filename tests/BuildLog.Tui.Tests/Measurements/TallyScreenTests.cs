@@ -25,6 +25,21 @@ public sealed class TallyScreenTests : IDisposable
     }
 
     [Fact]
+    public void A_hand_that_slipped_hears_once_that_its_key_counted()
+    {
+        const string Said = "Counted: any other key is a propshaft turn too";
+        using var counting = new TallyScreen(tally);
+        screen.Show(counting).Press(Key.Space);
+        Assert.DoesNotContain(Said, screen.Text, StringComparison.Ordinal);
+
+        screen.Press((Key)'x');
+        Assert.Contains(Said, screen.Text, StringComparison.Ordinal);
+
+        screen.Press((Key)'x');
+        Assert.DoesNotContain(Said, screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void It_cannot_be_ended_between_two_wheel_turns_and_says_why()
     {
         using var counting = new TallyScreen(tally);
