@@ -8,22 +8,14 @@ using Microsoft.Data.Sqlite;
 
 namespace BuildLog.Data.Tests;
 
-/// <summary>A record on a real file of its own: a copy of one that the real migrations made once.</summary>
+/// <summary>A record on a real file of its own.</summary>
 public sealed class TestShop : IDisposable
 {
-    private static readonly Lazy<string> Template = new(() =>
-    {
-        var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory("buildlog-template-").FullName, "shop.db");
-        ShopFile.Open(path).Dispose();
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(System.IO.Path.GetDirectoryName(path)!, recursive: true);
-        return path;
-    });
-
     private readonly List<Shop> opened = [];
 
     public TestShop()
     {
-        File.Copy(Template.Value, Path);
+        EmptyRecord.CopyTo(Path);
         Shop = Open();
     }
 

@@ -4,6 +4,7 @@ using BuildLog.Data.Deadlines;
 using BuildLog.Data.Files;
 using BuildLog.Data.Jobs;
 using BuildLog.Data.Suppliers;
+using BuildLog.Data.Tests;
 using BuildLog.Data.Vehicles;
 
 namespace BuildLog.Tui.Tests.Samples;
@@ -15,7 +16,9 @@ internal sealed class SmallShop : IDisposable
 
     public SmallShop()
     {
-        Shop = ShopFile.Open(Path.Combine(folder, "shop.db"), Clock);
+        var path = Path.Combine(folder, "shop.db");
+        EmptyRecord.CopyTo(path);
+        Shop = ShopFile.Open(path, Clock);
         Bittern = Shop.Add(new Vehicle { Name = "Bittern", State = VehicleState.InBuild });
     }
 
