@@ -117,7 +117,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var fitted = shop.DrivelineOn(vehicle, Today);
-        position ??= view.Choose(Spoken($"Fit what to {vehicle.Name}?"), [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))], NextStep.Missing(fitted.Driveline)?.ToString());
+        position ??= view.Choose(Spoken($"Fit what to {vehicle.Name}?"), [.. Enum.GetValues<Position>().Select(each => new ChoiceOption(each.ToString(), fitted.At(each) is { } part ? $"{each.InWords()}: {part.Name}" : each.InWords()))], NextStep.Missing(fitted.Driveline)?.ToString(), FitActs.Help);
         if (!Enum.TryParse<Position>(position, out var chosen)) return;
 
         var said = new FitActs(shop, vehicle, chosen, Today).Run(view);
@@ -135,7 +135,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var none = Spoken($"{vehicle.Name} has no axle yet: fit one with f, then count it.");
-        if (Which<AxleComponent>(view, vehicle, Spoken("Count which axle?"), none, Position.RearAxle, Position.FrontAxle) is not { } axle) return;
+        if (Which<AxleComponent>(view, vehicle, Spoken("Count which axle?"), none, "TurnCount", Position.RearAxle, Position.FrontAxle) is not { } axle) return;
 
         if (tallies.CountAxle(view, axle.Name, Today, edit => shop.Add(new TurnCountSession(axle, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, Spoken($"Kept: the turn count of {axle.Name}."), withNext: true);
@@ -145,7 +145,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     {
         if (Chosen(view) is not { } vehicle) return;
         var none = Spoken($"{vehicle.Name} has no tyres yet: fit them with f, then roll them out.");
-        if (Which<WheelSetComponent>(view, vehicle, Spoken("Roll which tyres?"), none, Position.Tyres, Position.FrontTyres) is not { } wheels) return;
+        if (Which<WheelSetComponent>(view, vehicle, Spoken("Roll which tyres?"), none, "RollOut", Position.Tyres, Position.FrontTyres) is not { } wheels) return;
 
         if (tallies.RollOut(view, wheels, Today, forNow.Units, edit => shop.Add(new RollOutSession(wheels, vehicle), edit)))
             ShowAndSay(view, vehicle.Id, Spoken($"Kept: the roll-out of {wheels.Name}."));
@@ -179,7 +179,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
     }
 
     // The part that is fitted, asked for where front and rear have their own; null where there is none, which is said, or the question is left.
-    private T? Which<T>(IWorkbenchView view, Vehicle vehicle, string question, string none, params Position[] places)
+    private T? Which<T>(IWorkbenchView view, Vehicle vehicle, string question, string none, string help, params Position[] places)
         where T : Component
     {
         var fitted = shop.DrivelineOn(vehicle, Today);
@@ -187,7 +187,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         if (there.Count == 0) view.Say(none);
         if (there.Count < 2) return there.Select(place => (T)fitted.At(place)!).FirstOrDefault();
 
-        var chosen = view.Choose(question, [.. there.Select(place => new ChoiceOption(place.ToString(), $"{place.InWords()}: {fitted.At(place)!.Name}"))]);
+        var chosen = view.Choose(question, [.. there.Select(place => new ChoiceOption(place.ToString(), $"{place.InWords()}: {fitted.At(place)!.Name}"))], help: help);
         return Enum.TryParse<Position>(chosen, out var position) ? (T)fitted.At(position)! : null;
     }
 

@@ -34,7 +34,7 @@ public sealed class DecisionsActs(Shop shop, TimeProvider clock)
     public string? Add(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        var form = host.Choose(Spoken($"Write down what about {vehicle.Name}?"), [new(ADecision, Spoken("a decision")), new(ANote, Spoken("a note"))]) switch
+        var form = host.Choose(Spoken($"Write down what about {vehicle.Name}?"), [new(ADecision, Spoken("a decision")), new(ANote, Spoken("a note"))], help: "Decisions") switch
         {
             ADecision => DecisionForm.For(new Decision(vehicle), Today, edit => shop.Add(new Decision(vehicle), edit)),
             ANote => DecisionForm.For(new Note(vehicle), Today, edit => shop.Add(new Note(vehicle), edit)),

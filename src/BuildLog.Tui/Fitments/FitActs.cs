@@ -15,6 +15,9 @@ namespace BuildLog.Tui.Fitments;
 /// <summary>Everything that can be done at one position of a vehicle: fit new, fit from the shelf, correct, take off.</summary>
 internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, DateOnly today)
 {
+    /// <summary>The help page of all that is asked here, and of where.</summary>
+    public const string Help = "Parts";
+
     private const string FitNew = "new";
     private const string Edit = "edit";
     private const string Off = "off";
@@ -32,7 +35,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
         var shelf = shop.Parts().Where(place => place.Component.Positions.Contains(position) && place.Component.Id != here?.Id && place.Component.Ownership != Ownership.Gone).ToList();
         if (here is null && shelf.Count == 0) return New(host);
 
-        return host.Choose($"{vehicle.Name}: {position.InWords()}", [.. Options(here, shelf)]) switch
+        return host.Choose($"{vehicle.Name}: {position.InWords()}", [.. Options(here, shelf)], help: Help) switch
         {
             null => null,
             FitNew => New(host),

@@ -10,8 +10,12 @@ public interface IFormHost
     /// <summary>Asks a question whose safe answer is no.</summary>
     bool Confirm(Question question);
 
-    /// <summary>Lets the person choose one of several, the cursor at first on the one given; null when left.</summary>
-    string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null);
+    /// <summary>Lets the person choose one of several; null when left.</summary>
+    /// <param name="title">The question.</param>
+    /// <param name="options">What there is to choose from.</param>
+    /// <param name="at">Where the cursor is at first.</param>
+    /// <param name="help">The help page about this question; null for that of what is in view.</param>
+    string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null, string? help = null);
 
     /// <summary>Shows a text until it is closed.</summary>
     void Tell(string title, IReadOnlyList<string> lines);

@@ -17,7 +17,7 @@ internal sealed class GoalActs(Shop shop, Vehicle vehicle, IReadOnlyList<string>
     public string? Run(IFormHost host)
     {
         var goals = shop.Goals(vehicle);
-        return host.Choose(Spoken($"What should {vehicle.Name} do?"), [.. Options(goals)]) switch
+        return host.Choose(Spoken($"What should {vehicle.Name} do?"), [.. Options(goals)], help: "Goal") switch
         {
             null => null,
             Cruise => Set(host, goals.OfType<CruiseGoalEntry>().FirstOrDefault(), () => new CruiseGoalEntry(vehicle), (goal, save) => GoalForm.For(goal, gears, save, units)),

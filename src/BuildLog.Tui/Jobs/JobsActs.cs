@@ -22,7 +22,7 @@ public sealed class JobsActs(Shop shop, TimeProvider clock)
     public string? Add(IFormHost host, long vehicleId)
     {
         var vehicle = shop.FindVehicle(vehicleId);
-        return host.Choose(Spoken($"Add what to {vehicle.Name}?"), [new(NewJob, Spoken("a job")), new(NewDeadline, Spoken("a deadline"))]) switch
+        return host.Choose(Spoken($"Add what to {vehicle.Name}?"), [new(NewJob, Spoken("a job")), new(NewDeadline, Spoken("a deadline"))], help: "Jobs") switch
         {
             NewJob => Filled(host, JobForm.For(new Job(vehicle), shop.Wanted(vehicle), Today, edit => shop.Add(new Job(vehicle), edit)), Spoken("The job is on the list.")),
             NewDeadline => Filled(host, DeadlineForm.For(new Deadline(vehicle), Today, edit => shop.Add(new Deadline(vehicle), edit)), Spoken("The deadline is noted.")),

@@ -27,7 +27,7 @@ internal sealed class MeasureActs(Shop shop, TallyActs tallies, UnitSystem units
     {
         var lacking = wanted.Where(kind => can.TrueForAll(method => method.Kind != kind)).Select(kind => (kind.Words, Says: $"{kind.Words}: {kind.Needs}")).ToList();
         var chosen = can.Count == 0 && lacking.Count == 1 ? lacking[0].Words
-            : view.Choose(Spoken($"Measure what on {vehicle.Name}?"), [.. can.Select(method => new ChoiceOption(method.Words, method.Words)), .. lacking.Select(lack => new ChoiceOption(lack.Words, lack.Says))]);
+            : view.Choose(Spoken($"Measure what on {vehicle.Name}?"), [.. can.Select(method => new ChoiceOption(method.Words, method.Words)), .. lacking.Select(lack => new ChoiceOption(lack.Words, lack.Says))], help: "Measured");
         if (lacking.Find(lack => lack.Words == chosen).Says is { } says) view.Say($"{vehicle.Name}, {says}.");
         return can.Find(method => method.Words == chosen);
     }

@@ -1,9 +1,21 @@
 using Terminal.Gui.App;
+using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Shell;
 
-/// <summary>F1: the help of one page.</summary>
+/// <summary>F1: the help of one page, and where F1 leads on, F1 again.</summary>
 internal static class HelpScreen
 {
-    public static void Show(IApplication app, string page) => Reader.Show(app, Spoken("Help: ") + HelpText.TitleOf(page), HelpText.Of(page));
+    private const int MostOfATitle = 28; // in the line of keys
+
+    /// <param name="app">Over whose screen.</param>
+    /// <param name="page">Whose help.</param>
+    /// <param name="other">Where F1 leads on to, and from there back; null for nowhere.</param>
+    public static void Show(IApplication app, string page, string? other = null)
+    {
+        if (other is null) Reader.Show(app, Title(page), HelpText.Of(page));
+        else if (Reader.Show(app, Title(page), HelpText.Of(page), Key.F1, new("F1", TextFit.Cut(HelpText.TitleOf(other), MostOfATitle)))) Show(app, other, page);
+    }
+
+    private static string Title(string page) => Spoken("Help: ") + HelpText.TitleOf(page);
 }

@@ -8,6 +8,7 @@ internal sealed class StatusLine : View
     private const int Kept = 200;
     private readonly List<string> messages = [];
     private string meanwhile = "";
+    private string passing = "";
 
     public StatusLine()
     {
@@ -34,12 +35,21 @@ internal sealed class StatusLine : View
         SetNeedsDraw();
     }
 
+    /// <summary>Answers a key before all else and without keeping it; empty with the next one.</summary>
+    public void SayUntilNextKey(string text)
+    {
+        if (passing == text) return;
+        passing = text;
+        SetNeedsDraw();
+    }
+
     protected override bool OnClearingViewport() => true; // every cell is written below
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var says = " " + (meanwhile.Length > 0 ? meanwhile : messages.Count > 0 ? messages[^1] : "");
-        var isCut = meanwhile.Length == 0 && TextFit.Width(says) > Viewport.Width - 1;
+        var latest = messages.Count > 0 ? messages[^1] : "";
+        var says = " " + (passing.Length > 0 ? passing : meanwhile.Length > 0 ? meanwhile : latest);
+        var isCut = passing.Length == 0 && meanwhile.Length == 0 && TextFit.Width(says) > Viewport.Width - 1;
         var earlier = isCut ? Spoken(" m all of it") : messages.Count > 1 ? Spoken(" m earlier") : "";
         var width = Math.Max(0, Viewport.Width - earlier.Length);
         this.Paint(0, 0, width, TextLine.Of(says, Tone.Strong));

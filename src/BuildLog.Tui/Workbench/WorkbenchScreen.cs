@@ -17,6 +17,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private const int SpeedsFromHeight = 46;
     private const int SpeedsFromWidth = 100;
     private const int SpeedsRows = 12;
+    private const string OfTheWhole = "Workbench"; // its help
 
     private enum Panes
     {
@@ -156,21 +157,25 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public bool Confirm(Question question) => Ask.Confirm(App!, question, HelpInView);
 
-    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null) => Chooser.Choose(App!, title, options, at, HelpInView);
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null, string? help = null) => Chooser.Choose(App!, title, options, at, help ?? HelpInView);
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
 
-    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], new("p", Spoken("print it")));
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], (Key)'p', new("p", Spoken("print it")));
 
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
+        App!.Keyboard.KeyDown -= Forget;
         if (!newIsRunning) return;
+        App.Keyboard.KeyDown += Forget;
         if (whatNow.Visible) whatNow.SetFocus();
         else vehicles.SetFocus();
         beside = new(App!, Take, Say);
         ReadShop(ReadAlready);
     }
+
+    private void Forget(object? sender, Key key) => status.SayUntilNextKey("");
 
     // The first page leaves no cell to the screen behind it.
     protected override bool OnClearingViewport() => whatNow.Visible || base.OnClearingViewport();
@@ -180,9 +185,30 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         if (StopRequested) return true; // told to end: keys that were typed into a box meanwhile must not become acts
         if (leastSize.Visible && key != (Key)'q') return true; // nobody sees what it would do
         if (key == Key.Delete && TakeOut()) return true;
-        if (PageActs.FirstOrDefault(act => act.Key == key) is { } onPage) Run(onPage);
+        if (InView?.Acts.FirstOrDefault(act => act.Key == key) is { } onPage) DoOnPage(onPage);
         else if (keys.FirstOrDefault(act => act.Key == key) is { } everywhere) Run(everywhere);
-        else return base.OnKeyDownNotHandled(key);
+        else return base.OnKeyDownNotHandled(key) || SayWhyNothing(key);
+        return true;
+    }
+
+    // A page's keys work from the strip and the vehicles too, after what these know themselves; the cursor goes to the page where the act needs its row.
+    // What is about the cursor is only shown the way to from there, and so is what is about a row nobody saw: the next press does it.
+    private void DoOnPage(PageAct act)
+    {
+        var (hadFocus, wasSeen) = (pages.HasFocus, Pane is Panes.All or Panes.Page);
+        if (!hadFocus && !(act.AtOnce && wasSeen)) pages.InView.GoToBeginning();
+        if (hadFocus || (!act.IsOfTheCursor && (act.AtOnce || wasSeen))) Run(act);
+        else SayOnThisPage(act);
+    }
+
+    private void SayOnThisPage(PageAct act) => Say(Spoken($"{act.Hint.Key} on this page: {act.Says}."));
+
+    // Not kept, only until the next key. Keys without a sign, such as Tab, may be somebody else's.
+    private bool SayWhyNothing(Key key)
+    {
+        if (key.IsCtrl || key.IsAlt || (key != Key.Enter && key.AsRune.Value < ' ')) return false;
+        var name = key == Key.Enter || key == Key.Space ? key.ToString() : key.AsRune.ToString();
+        status.SayUntilNextKey(InView?.EveryAct.Any(act => act.Key == key) == true ? Spoken($"{name}: there is nothing on this page to do that with.") : Spoken($"{name} does nothing here; a lists all keys."));
         return true;
     }
 
@@ -226,7 +252,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     {
         if (Model.Chosen is null || whatNow.Visible || vehicles.HasFocus) return false;
         if (strip.HasFocus) Try(() => acts.TakeOff(this, strip.Box?.Position));
-        else if (PageActs.FirstOrDefault(act => act.Key == (Key)'-') is { } strike) Run(strike);
+        else if (InView?.Acts.FirstOrDefault(act => act.Key == (Key)'-') is { } strike) Run(strike);
         else Say(Spoken("Nothing is chosen here that could be struck. A vehicle is removed with Del in the list of vehicles."));
         return true;
     }
@@ -262,10 +288,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private List<ListedAct> AllActs() =>
     [
         .. whatNow.Visible ? [new("/", Spoken("Leave only the vehicles that hold a word"), Spoken("filter"), whatNow.AskFilter)] : Array.Empty<ListedAct>(),
-        .. PageActs.Select(act => new ListedAct(act.Hint.Key, act.Says, "", () => Run(act))),
+        .. ActsInView.Select(act => new ListedAct(act.Hint.Key, act.Says, "", () => DoOnPage(act))),
         .. keys.Select(act => new ListedAct(whatNow.Visible && act.Key == (Key)'/' ? "//" : act.Key == Key.Delete && !whatNow.Visible && !vehicles.HasFocus ? "" : act.KeyName, act.Says, act.AlsoCalled, () => Run(act))),
         .. SessionKind.All.Select(kind => new ListedAct("k", Spoken($"Measure: {kind.Words}"), "", () => Run(MeasureOne(kind)))),
-        .. Enumerable.Range(0, pages.Count).Where(page => PageActs.Count == 0 || page != pages.Index)
+        .. Enumerable.Range(0, pages.Count).Where(page => ActsInView.Count == 0 || page != pages.Index)
             .SelectMany(page => vehiclePages[page].EveryAct.Select(act => new ListedAct("", $"{pages.Titles[page]}: {act.Hint.Key} {act.Says}", "", () => GoAndDo(page, act.Key)))),
     ];
 
@@ -277,7 +303,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         GoToPage(page);
         if (!pages.HasFocus || pages.InView.Acts.FirstOrDefault(act => act.Key == key) is not { } act) return;
         if (act.AtOnce) Run(act);
-        else Say(Spoken($"{act.Hint.Key} on this page: {act.Says}."));
+        else SayOnThisPage(act);
     }
 
     private void CopyTable()
@@ -341,8 +367,12 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         pages.InView.GoToBeginning();
     }
 
-    // First what only this pane knows, then what works in all of them.
-    private void ShowKeys() => keyLine.Show([.. KeysOfPane(), .. whatNow is { Visible: true, IsFiltering: true } ? [] : keys.Select(key => key.Hint).OfType<KeyHint>()]);
+    // First what only this pane knows, then what works in all of them, then what the page in view knows beside that.
+    private void ShowKeys() => keyLine.Show([
+        .. KeysOfPane(),
+        .. whatNow is { Visible: true, IsFiltering: true } ? [] : keys.Select(key => key.Hint).OfType<KeyHint>(),
+        .. pages.HasFocus ? [] : ActsInView.Where(act => !act.IsOfTheCursor).Select(act => act.Hint),
+    ]);
 
     private IReadOnlyList<KeyHint> KeysOfPane()
     {
@@ -352,11 +382,14 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         KeyHint[] first = Pane == Panes.All ? [] : [pane];
         if (strip.HasFocus) return [.. first, new("Enter", Spoken("swap")), new("Space", Spoken("card"))];
         KeyHint page = new(PageDigits.Range(pages.Count), Spoken("page"));
-        return [.. first, .. PageActs.Select(act => act.Hint), .. PageActs.Count == 0 && first.Length == 0 ? [pane, page] : new[] { page }];
+        var own = pages.HasFocus ? ActsInView : [];
+        return [.. first, .. own.Select(act => act.Hint), .. own.Count == 0 && first.Length == 0 ? [pane, page] : new[] { page }];
     }
 
-    // A page's own keys work while it has the focus.
-    private IReadOnlyList<PageAct> PageActs => Model.Chosen is not null && pages.HasFocus ? pages.InView.Acts : [];
+    // The page below the strip; null where there is none to be seen.
+    private VehiclePage? InView => Model.Chosen is null || whatNow.Visible ? null : pages.InView;
+
+    private IReadOnlyList<PageAct> ActsInView => InView?.Acts ?? [];
 
     // From the first page an act is about the vehicle under its cursor.
     private void Run(KeyAct act)
@@ -493,10 +526,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         Tell(BoxText.Part(box), CardOf(vehicle, box));
     }
 
-    private void ShowHelp() => HelpScreen.Show(App!, HelpInView);
+    // Of what has the focus first, and from there that of the page in view, or of the whole: F1 twice is the other one.
+    private void ShowHelp() => HelpScreen.Show(App!, HelpInView, HelpInView != OfTheWhole ? OfTheWhole : InView?.HelpPage);
 
     private string HelpInView
-        => whatNow.Visible ? "WhatNow" : Model.Chosen is null || vehicles.HasFocus || strip.HasFocus ? "Workbench" : pages.InView.HelpPage;
+        => whatNow.Visible ? "WhatNow" : InView is null || vehicles.HasFocus || strip.HasFocus ? OfTheWhole : pages.InView.HelpPage;
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()

@@ -100,8 +100,9 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     public bool Confirm(Question question) => agrees ?? throw new InvalidOperationException($"Nobody expected '{question.Title}'.");
 
-    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null)
+    public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null, string? help = null)
     {
+        if (help is not null) Assert.NotEmpty(Tui.Shell.HelpText.Of(help));
         var choice = choices.Dequeue();
         Assert.True(choice is null || options.Any(option => option.Value == choice), $"'{choice}' is not offered by '{title}'.");
         return choice;

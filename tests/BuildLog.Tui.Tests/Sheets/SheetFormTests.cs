@@ -120,6 +120,6 @@ public sealed class SheetFormTests : IDisposable
 
         public bool Fill(Form form) => throw new InvalidOperationException($"Nobody expected '{form.Title}'.");
 
-        public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null) => throw new InvalidOperationException($"Nobody expected '{title}'.");
+        public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null, string? help = null) => throw new InvalidOperationException($"Nobody expected '{title}'.");
     }
 }
