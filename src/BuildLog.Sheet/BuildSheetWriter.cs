@@ -13,11 +13,11 @@ public static class BuildSheetWriter
     /// <exception cref="SheetWriteException">The path cannot be written, or a file is there and may not be overwritten.</exception>
     public static SheetResult WriteFile(SheetContent content, string path, bool overwrite = false) => PdfFile.Write(path, overwrite, () => Make(content));
 
-    /// <summary>The same pages as text, lines no longer than asked.</summary>
-    public static SheetPreview Preview(SheetContent content, int width = 78)
+    /// <summary>The same pages as text, to be laid at any width.</summary>
+    public static SheetPreview Preview(SheetContent content)
     {
         var album = Album.Of(content);
-        return SheetPreview.Of(BuildSheet.Draw(content, album), width, album.Skipped);
+        return SheetPreview.Of(BuildSheet.Draw(content, album), album.Skipped);
     }
 
     private static PdfFile Make(SheetContent content)

@@ -20,7 +20,7 @@ internal static class CurvePlate
     private static readonly Stroke Limit = new(Ink.Quiet, 0.9, 0.9, 1.6);
     private static readonly Stroke AxisStroke = new(Ink.Quiet, 0.7);
 
-    public static Plate Of(CurveChart chart) => new(CurveWords.Of(chart), (pen, box) => Draw(pen, box, chart));
+    public static Plate Of(CurveChart chart) => new(CurveWords.Of(chart), (pen, box) => Draw(pen, box, chart), chart);
 
     /// <summary>Every number is finite, and a line is to be drawn.</summary>
     public static bool CanDraw(CurveChart? chart) =>

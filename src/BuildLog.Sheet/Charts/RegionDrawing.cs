@@ -17,7 +17,8 @@ internal static class RegionDrawing
 
     public static Plate Of(RegionMap map) => new(
         PlainText.Line(Spoken($"Map of axle ratio against rolling circumference from {map.Left} to {map.Right}: {string.Join("; ", map.Rows.Zip(map.Cells, (row, cells) => $"{row} {cells}"))}.")),
-        (pen, box) => Draw(pen, box, map));
+        (pen, box) => Draw(pen, box, map),
+        map);
 
     private static void Draw(Pen pen, Box box, RegionMap map)
     {

@@ -1,7 +1,7 @@
 namespace BuildLog.Sheet.Content;
 
 /// <summary>Lines over a quantity, in the units that the axes name.</summary>
-public sealed record CurveChart
+public sealed record CurveChart : Chart
 {
     /// <summary>What is shown: "Power at the wheels".</summary>
     public required string Title { get; init; }

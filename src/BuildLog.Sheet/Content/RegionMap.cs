@@ -5,7 +5,7 @@ namespace BuildLog.Sheet.Content;
 /// <param name="Left">What the leftmost column is: "1.80 m".</param>
 /// <param name="Right">What the rightmost column is.</param>
 /// <param name="Cells">A row's cells, a letter each: see <see cref="Letters"/>.</param>
-public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
+public sealed record RegionMap(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells) : Chart
 {
     /// <summary>What the letters mean, on paper and in the terminal.</summary>
     public static IReadOnlyList<string> Letters =>

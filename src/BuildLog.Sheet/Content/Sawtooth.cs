@@ -1,7 +1,7 @@
 namespace BuildLog.Sheet.Content;
 
 /// <summary>Engine speed against road speed, one line a gear, in the units that the axes name.</summary>
-public sealed record Sawtooth
+public sealed record Sawtooth : Chart
 {
     public required IReadOnlyList<GearLine> Gears { get; init; }
 
@@ -23,4 +23,5 @@ public sealed record Sawtooth
 public sealed record GearLine(string Name, double FromSpeed, double FromEngine, double ToSpeed, double ToEngine);
 
 /// <summary>The cruise goal on the chart: a road speed, and the engine speeds that would do there.</summary>
-public sealed record GoalMark(double Speed, double EngineLow, double EngineHigh, string Label);
+/// <param name="Gear">Name of the gear it is wanted in; null where there is no such gear.</param>
+public sealed record GoalMark(double Speed, double EngineLow, double EngineHigh, string Label, string? Gear = null);

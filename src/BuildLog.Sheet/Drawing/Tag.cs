@@ -1,3 +1,5 @@
+using BuildLog.Sheet.Content;
+
 namespace BuildLog.Sheet.Drawing;
 
 /// <summary>What a piece of the page is, for readers that do not look: the names are those of the PDF standard.</summary>
@@ -29,5 +31,5 @@ internal enum HeadScope
     Row,
 }
 
-/// <summary>A tag with what some kinds need: a figure its words and place, a head cell its scope.</summary>
-internal sealed record TagInfo(Tag Tag, HeadScope Scope = HeadScope.None, string? AlternativeText = null, Box? Bounds = null);
+/// <summary>A tag with what some kinds need: a figure its words, its place and the numbers it is drawn from, a head cell its scope.</summary>
+internal sealed record TagInfo(Tag Tag, HeadScope Scope = HeadScope.None, string? AlternativeText = null, Box? Bounds = null, Chart? Chart = null);

@@ -18,8 +18,8 @@ public static class PaperWriter
 
     public static SheetResult Write(PaperContent content, Stream output) => Make(content).WriteTo(output);
 
-    /// <summary>The same pages as text, lines no longer than asked.</summary>
-    public static SheetPreview Preview(PaperContent content, int width = 78) => SheetPreview.Of(Draw(content), width, []);
+    /// <summary>The same pages as text, to be laid at any width.</summary>
+    public static SheetPreview Preview(PaperContent content) => SheetPreview.Of(Draw(content), []);
 
     private static PdfFile Make(PaperContent content) => PdfFile.Of(Draw(content), []);
 

@@ -1,26 +1,30 @@
+using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Drawing;
 
 namespace BuildLog.Sheet.Preview;
 
-/// <summary>Reads drawn pages back along their tags: headings, paragraphs, lists and tables become lines, charts their words, decoration nothing.</summary>
-internal sealed class PageAsText(int width)
+/// <summary>Reads drawn pages back along their tags: headings, paragraphs, lists, tables and charts become pieces of text, decoration nothing.</summary>
+internal sealed class PageAsText
 {
     private readonly Stack<Tag> open = [];
-    private readonly List<string> lines = [];
+    private readonly List<PreviewPiece> pieces = [];
+    private readonly List<(Chart Chart, string Words)> charts = [];
     private TextTable? table;
     private int artifacts;
     private string text = "";
 
-    public static IReadOnlyList<PreviewPage> Of(DrawnDocument document, int width)
+    private PageAsText() { }
+
+    public static IReadOnlyList<PreviewPage> Of(DrawnDocument document)
     {
-        var reader = new PageAsText(width);
+        var reader = new PageAsText();
         return [.. document.Pages.Select((page, i) => new PreviewPage(i + 1, reader.Read(page)))];
     }
 
     // Tags may stay open over a page's end, so one reader goes through all pages.
-    private List<string> Read(DrawnPage page)
+    private IReadOnlyList<PreviewPiece> Read(DrawnPage page)
     {
-        lines.Clear();
+        pieces.Clear();
         foreach (var operation in page.Operations)
         {
             switch (operation)
@@ -41,7 +45,8 @@ internal sealed class PageAsText(int width)
 
         FlushText();
         FlushTable();
-        return [.. lines.SkipWhile(line => line.Length == 0)];
+        FlushCharts();
+        return [.. pieces];
     }
 
     private void Begin(TagInfo tag)
@@ -59,13 +64,21 @@ internal sealed class PageAsText(int width)
             case Tag.TR:
                 (table ??= new TextTable()).StartRow();
                 break;
+            case Tag.LBody when text.Length > 0:
+                text += ' '; // after the dot of the list
+                break;
+            case Tag.Figure when tag.Chart is { } chart:
+                charts.Add((chart, Shown(tag)));
+                break;
             case Tag.Figure:
-                AddWrapped($"[{tag.AlternativeText}]", "", " ");
+                Add(new PreviewText(Shown(tag), " "));
                 break;
             default:
                 break;
         }
     }
+
+    private static string Shown(TagInfo figure) => $"[{figure.AlternativeText}]";
 
     private void End()
     {
@@ -76,10 +89,10 @@ internal sealed class PageAsText(int width)
         switch (tag)
         {
             case Tag.H1:
-                AddHeading('═');
+                Add(new PreviewHeading(Taken(), '═'));
                 break;
             case Tag.H2:
-                AddHeading('─');
+                Add(new PreviewHeading(Taken(), '─'));
                 break;
             case Tag.TH or Tag.TD:
                 table!.EndCell(Taken());
@@ -91,7 +104,7 @@ internal sealed class PageAsText(int width)
                 FlushText();
                 break;
             case Tag.LBody:
-                AddWrapped(Taken(), "", "  ");
+                Add(new PreviewText(Taken(), "  "));
                 break;
             case Tag.THead:
                 table!.EndHead();
@@ -105,23 +118,30 @@ internal sealed class PageAsText(int width)
         }
     }
 
-    private void AddHeading(char underline)
+    private void Add(PreviewPiece piece)
     {
-        if (lines.Count > 0) lines.Add("");
-        var heading = Taken();
-        AddWrapped(heading, "", "");
-        lines.Add(new string(underline, Math.Min(width, heading.Length)));
+        FlushCharts();
+        pieces.Add(piece);
     }
 
     private void FlushText()
     {
-        if (text.Trim().Length > 0) AddWrapped(Taken(), "", "");
+        if (text.Trim().Length > 0) Add(new PreviewText(Taken()));
         text = "";
     }
 
     private void FlushTable()
     {
-        if (table is not null) lines.AddRange(table.TakeLines(width));
+        if (table?.TakeRows() is { } rows) Add(new PreviewTable(rows));
+    }
+
+    private void FlushCharts()
+    {
+        if (charts.Count == 0) return;
+
+        var together = new PreviewCharts([.. charts]);
+        charts.Clear();
+        pieces.Add(together);
     }
 
     private string Taken()
@@ -130,6 +150,4 @@ internal sealed class PageAsText(int width)
         text = "";
         return taken;
     }
-
-    private void AddWrapped(string paragraph, string first, string further) => lines.AddRange(TextWrap.Lines(paragraph, width, first, further));
 }

@@ -1,9 +1,10 @@
 namespace BuildLog.Sheet.Preview;
 
-/// <summary>A table as text: in columns where it fits the width, otherwise each row as its name with the other cells below, named by their heads.</summary>
+/// <summary>A table as text: in columns where its cells fit them, broken to several lines if need be; otherwise each row as its name with the other cells below, named by their heads.</summary>
 internal sealed class TextTable
 {
     private const int Gap = 2;
+    private const int LeastForWords = 28; // a column that breaks its cells gets at least so much, and at most a line that is easily read
 
     private readonly List<List<string>> rows = [];
     private IReadOnlyList<string> heads = [];
@@ -19,20 +20,37 @@ internal sealed class TextTable
         rows.Clear();
     }
 
-    /// <summary>The rows so far; those of the next page come under the same heads.</summary>
-    public IReadOnlyList<string> TakeLines(int width)
+    /// <summary>The rows so far as a table of their own; those of the next page come under the same heads. Null where there are none.</summary>
+    public TextTable? TakeRows()
     {
-        if (rows.Count == 0) return [];
+        if (rows.Count == 0) return null;
 
-        List<IReadOnlyList<string>> all = heads.Count > 0 ? [heads, .. rows] : [.. rows];
-        var columns = all.Max(row => row.Count);
-        var widths = Enumerable.Range(0, columns).Select(c => all.Max(row => c < row.Count ? row[c].Length : 0)).ToList();
-        var inColumns = widths.Sum() + Gap * (columns - 1) <= width && all.All(row => row.All(cell => !cell.Contains('\n', StringComparison.Ordinal)));
-        IReadOnlyList<string> lines = inColumns
-            ? [.. all.Select(row => string.Join(new string(' ', Gap), row.Select((cell, c) => cell.PadRight(widths[c]))).TrimEnd())]
-            : [.. rows.SelectMany(row => OneBelowTheOther(row, width))];
+        var taken = new TextTable { heads = heads };
+        taken.rows.AddRange(rows);
         rows.Clear();
-        return lines;
+        return taken;
+    }
+
+    public IEnumerable<string> Lines(int width)
+    {
+        List<IReadOnlyList<string>> all = heads.Count > 0 ? [heads, .. rows] : [.. rows];
+        return Columns(all, width) is { } widths ? all.SelectMany(row => Beside(row, widths)) : rows.SelectMany(row => OneBelowTheOther(row, width));
+    }
+
+    // As wide as their longest cells; where that is too much, the widest give way to one width. Null where that is too narrow for words.
+    private static List<int>? Columns(List<IReadOnlyList<string>> all, int width)
+    {
+        var wished = Enumerable.Range(0, all.Max(row => row.Count)).Select(c => all.Max(row => c < row.Count ? row[c].Split('\n').Max(line => line.Length) : 0)).ToList();
+        var room = width - (Gap * (wished.Count - 1));
+        var most = Math.Min(wished.Max(), PreviewSetup.LongestLine);
+        while (most > 0 && wished.Sum(wish => Math.Min(wish, most)) > room) most--;
+        return most >= Math.Min(wished.Max(), LeastForWords) ? [.. wished.Select(wish => Math.Min(wish, most))] : null;
+    }
+
+    private static IEnumerable<string> Beside(IReadOnlyList<string> row, List<int> widths)
+    {
+        var cells = row.Select((cell, c) => TextWrap.Lines(cell, widths[c]).ToList()).ToList();
+        return Enumerable.Range(0, cells.Max(lines => lines.Count)).Select(y => string.Join(new string(' ', Gap), cells.Select((lines, c) => (lines.ElementAtOrDefault(y) ?? "").PadRight(widths[c]))).TrimEnd());
     }
 
     private IEnumerable<string> OneBelowTheOther(IReadOnlyList<string> row, int width)

@@ -43,6 +43,6 @@ internal static class SpeedsRegion
         if (sawtooth is null || !SawtoothChart.CanDraw(sawtooth))
             return new Paragraph(Spoken($"Chart of engine speed against road speed: {Missing.Words}"), TypeScale.Missing) { SpaceBefore = 6 };
 
-        return new Picture(ChartHeight, new Plate(SawtoothWords.Of(sawtooth), (pen, box) => SawtoothChart.Draw(pen, box, sawtooth))) { SpaceBefore = 8 };
+        return new Picture(ChartHeight, new Plate(SawtoothWords.Of(sawtooth), (pen, box) => SawtoothChart.Draw(pen, box, sawtooth), sawtooth)) { SpaceBefore = 8 };
     }
 }

@@ -3,6 +3,7 @@ using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.Speeds;
+using BuildLog.Sheet.Content;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;
@@ -87,15 +88,23 @@ public static class SpeedsWords
 
     private static string Plain(double value) => Rounded.Fixed(value, Math.Abs(value - Math.Round(value)) < 0.05 ? 0 : 1);
 
-    private static SawtoothModel Chart(Driveline driveline, GearSpeeds speeds, OwnersGoals goals, double shift, UnitSystem units)
-        => new(
-            units.Speed.Symbol,
-            (driveline.Engine?.Idle?.Value.Value ?? AssumedIdle) * 60,
-            shift * 60,
-            [.. speeds.Steps.Select(step => new SawtoothGear(step.Name, units.Speed.FromBase(speeds.PerThousand(step).Value)))],
-            goals.Cruise is [var goal, ..]
-                ? new(units.Speed.FromBase(goal.Speed.Value), Math.Max(0, goal.Wanted.Low * 60), goal.Wanted.High * 60, driveline.Step(goal.Gear)?.Name)
-                : null);
+    private static Sawtooth Chart(Driveline driveline, GearSpeeds speeds, OwnersGoals goals, double shift, UnitSystem units)
+    {
+        var (idle, highest) = ((driveline.Engine?.Idle?.Value.Value ?? AssumedIdle) * 60, shift * 60);
+        var lines = speeds.Steps.Select(step => (step.Name, PerThousand: units.Speed.FromBase(speeds.PerThousand(step).Value)))
+            .Select(gear => new GearLine(gear.Name, gear.PerThousand * idle / 1000, idle, gear.PerThousand * highest / 1000, highest)).ToList();
+        return new()
+        {
+            Gears = lines,
+            SpeedUnit = units.Speed.Symbol,
+            EngineUnit = Units.RevolutionPerMinute.InWords,
+            SpeedMax = lines[^1].ToSpeed,
+            EngineMax = highest,
+            Goal = goals.Cruise is [var goal, ..]
+                ? new(units.Speed.FromBase(goal.Speed.Value), Math.Max(0, goal.Wanted.Low * 60), goal.Wanted.High * 60, Spoken("cruise goal"), driveline.Step(goal.Gear)?.Name)
+                : null,
+        };
+    }
 
     private static string Missing(Driveline driveline)
         => driveline switch

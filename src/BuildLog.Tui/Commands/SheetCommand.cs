@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using BuildLog.Sheet;
 using BuildLog.Sheet.Content;
+using BuildLog.Sheet.Preview;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Options;
 using BuildLog.Tui.Sheets;
@@ -75,10 +76,10 @@ internal sealed class SheetCommand : Command
         var preview = BuildSheetWriter.Preview(content);
         var json = new JsonObject
         {
-            ["pages"] = Json.Array(preview.Pages, page => Json.Array(page.Lines, line => line)),
+            ["pages"] = Json.Array(preview.Pages, page => Json.Array(page.Lines(PreviewSetup.Usual), line => line)),
             ["missingSigns"] = Json.Array(preview.MissingSigns, missing => missing.CodePoint),
             ["skippedPhotos"] = Json.Array(preview.SkippedPhotos, skipped => skipped),
         };
-        return new(json, [.. preview.Lines, .. preview.SkippedPhotos]);
+        return new(json, [.. preview.Lines(PreviewSetup.Usual), .. preview.SkippedPhotos]);
     }
 }

@@ -1,3 +1,5 @@
+using BuildLog.Tui.Shell;
+
 namespace BuildLog.Tui.Forms;
 
 /// <summary>Whoever can put a form, a question or a text before the person and wait for the answer.</summary>
@@ -19,6 +21,9 @@ public interface IFormHost
 
     /// <summary>Shows a text until it is closed.</summary>
     void Tell(string title, IReadOnlyList<string> lines);
+
+    /// <summary>Shows a text that is laid anew for each width, on all of the screen, until it is closed.</summary>
+    void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt);
 
     /// <summary>Shows a text that a key of its own prints; the line of keys says so.</summary>
     /// <returns>Whether it is to be printed.</returns>

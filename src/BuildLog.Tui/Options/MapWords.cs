@@ -64,16 +64,26 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     /// <summary>The map for a terminal: what lies where, the letters, and what they mean.</summary>
     public IReadOnlyList<string> Lines =>
     [
-        Spoken($"{Spoken("axle").PadRight(Head)}rolling circumference of the tyres"),
-        $"{Spoken("ratio").PadRight(Head)}{Left}{$"{Right}".PadLeft(Math.Max(Right.Length + 1, Cells[0].Length - Left.Length))}",
-        $"{new string(' ', Head)}{(Cells[0].Length > 1 ? $"|{new string(' ', Cells[0].Length - 2)}|" : "|")}",
-        .. Rows.Zip(Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
-        "",
-        .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
+        .. Drawn(ToRegion()),
         Now,
         .. TextFit.Wrap(TakenAs, Columns),
         .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])[Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish.")],
     ];
+
+    /// <summary>The map itself in characters, with what its letters mean.</summary>
+    public static IReadOnlyList<string> Drawn(RegionMap map)
+    {
+        var columns = map.Cells.Select(row => row.Length).DefaultIfEmpty(1).Max();
+        return
+        [
+            Spoken($"{Spoken("axle").PadRight(Head)}rolling circumference of the tyres"),
+            $"{Spoken("ratio").PadRight(Head)}{map.Left}{map.Right.PadLeft(Math.Max(map.Right.Length + 1, columns - map.Left.Length))}",
+            $"{new string(' ', Head)}{(columns > 1 ? $"|{new string(' ', columns - 2)}|" : "|")}",
+            .. map.Rows.Zip(map.Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
+            "",
+            .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
+        ];
+    }
 
     /// <summary>The map for paper.</summary>
     public RegionMap ToRegion() => new(Rows, Left, Right, Cells);

@@ -122,7 +122,7 @@ public sealed class SheetForm
     private bool ReadFirst(SheetContent content)
     {
         var preview = BuildSheetWriter.Preview(content);
-        host.Tell(Spoken("What the sheet will say"), [.. preview.Lines]);
+        host.Tell(Spoken("What the sheet will say"), width => SheetAsText.Of(preview, width));
         return host.Confirm(new(Spoken("Write it?"), Spoken("That is what the sheet says."), Spoken("Write"), Spoken("Not now")));
     }
 }

@@ -51,7 +51,7 @@ public static class SheetOfVehicle
             CruiseGoal = bench.Goals.Cruise is [var goal, ..] ? GoalWords.InWords(goal) : null,
             Judged = Judged(bench.Findings),
             Speeds = speeds.Missing is null ? Table(speeds, bench, units) : null,
-            Sawtooth = speeds.Chart is { } chart ? Chart(chart) : null,
+            Sawtooth = speeds.Chart,
             Pull = PullOfVehicle.Of(bench.Driveline, units),
             PullLacks = PullCurves.Lacks(bench.Driveline) is [_, ..] lacking ? string.Join(", ", lacking) : null,
             Speedometer = SpeedometerOfVehicle.Of(bench, units),
@@ -149,21 +149,6 @@ public static class SheetOfVehicle
             [Spoken("Gear"), .. speeds.Columns],
             [.. speeds.Rows.Select(row => (IReadOnlyList<string>)[row.Gear, .. row.Cells.Select(cell => cell.Length == 0 ? "–" : cell)])],
             SpeedsWords.Note(bench.Driveline, units) + (speeds.Footnote is { } mark ? $" {mark}." : ""));
-
-    private static Sawtooth Chart(SawtoothModel chart)
-    {
-        var lines = chart.Gears.Select(gear => new GearLine(
-            gear.Name, gear.SpeedPer1000 * chart.FromRpm / 1000, chart.FromRpm, gear.SpeedPer1000 * chart.ShiftRpm / 1000, chart.ShiftRpm)).ToList();
-        return new()
-        {
-            Gears = lines,
-            SpeedUnit = chart.SpeedUnit,
-            EngineUnit = Units.RevolutionPerMinute.InWords,
-            SpeedMax = lines[^1].ToSpeed,
-            EngineMax = chart.ShiftRpm,
-            Goal = chart.Goal is { } goal ? new(goal.Speed, goal.LowRpm, goal.HighRpm, Spoken("cruise goal")) : null,
-        };
-    }
 
     // What the owner asked for and what does not fit is told in full; the rest that fits, by name.
     private static IEnumerable<SheetFinding> Findings(IReadOnlyList<Finding> findings, UnitSystem units)

@@ -7,27 +7,39 @@ namespace BuildLog.Tui.Shell;
 /// <summary>A text in a box, to be read and closed.</summary>
 internal sealed class Reader : Popup
 {
-    private readonly IReadOnlyList<TextLine> lines;
+    private readonly Func<int, IReadOnlyList<TextLine>> linesAt;
     private readonly TextPage page = new() { X = 1, Width = Dim.Fill(1), Height = Dim.Fill(1) };
 
     private readonly Key? act;
     private bool isAsked;
 
-    private Reader(string title, IReadOnlyList<TextLine> lines, Key? act = null, KeyHint? onward = null)
+    private Reader(string title, Func<int, IReadOnlyList<TextLine>> linesAt, Key? act = null, KeyHint? onward = null)
         : base(title)
     {
-        this.lines = lines;
+        this.linesAt = linesAt;
         this.act = act;
-        page.Show(lines);
+        page.Show(linesAt);
         Add(page);
         ShowKeys([new KeyHint("↑↓ PgUp PgDn", Spoken("scroll")), .. onward is null ? Array.Empty<KeyHint>() : [onward], new KeyHint("Esc", Spoken("close"))]);
     }
 
-    protected override int WantedHeight => TextPage.HeightOf(lines, InnerWidth - 3) + 4;
+    protected override int WantedWidth => TakesAll ? int.MaxValue : base.WantedWidth;
+
+    protected override int WantedHeight => TakesAll ? int.MaxValue : TextPage.HeightOf(linesAt(InnerWidth - 3), InnerWidth - 3) + 4;
+
+    /// <summary>The whole screen is its own.</summary>
+    private bool TakesAll { get; init; }
 
     public static void Show(IApplication app, string title, IReadOnlyList<TextLine> lines)
     {
-        using var reader = new Reader(title, lines);
+        using var reader = new Reader(title, _ => lines);
+        app.Run(reader);
+    }
+
+    /// <summary>Shows a text that is laid anew for each width, on all of the screen.</summary>
+    public static void Show(IApplication app, string title, Func<int, IReadOnlyList<TextLine>> linesAt)
+    {
+        using var reader = new Reader(title, linesAt) { TakesAll = true };
         app.Run(reader);
     }
 
@@ -35,7 +47,7 @@ internal sealed class Reader : Popup
     /// <returns>Whether that key closed it.</returns>
     public static bool Show(IApplication app, string title, IReadOnlyList<TextLine> lines, Key act, KeyHint onward)
     {
-        using var reader = new Reader(title, lines, act, onward);
+        using var reader = new Reader(title, _ => lines, act, onward);
         app.Run(reader);
         return reader.isAsked;
     }

@@ -8,7 +8,7 @@ namespace BuildLog.Tui.Shell;
 internal sealed partial class TextPage : View
 {
     private const int LeastForWords = 3; // lines: of fewer, none gives way to words about the others
-    private IReadOnlyList<TextLine> lines = [];
+    private Func<int, IReadOnlyList<TextLine>> linesAt = _ => [];
     private List<TextLine> wrapped = [];
     private int wrappedTo = -1;
     private int top;
@@ -31,9 +31,13 @@ internal sealed partial class TextPage : View
     /// <summary>Nothing lies below what is in view.</summary>
     public bool ShowsItsEnd => top + Viewport.Height >= wrapped.Count;
 
-    public void Show(IReadOnlyList<TextLine> newLines)
+    public void Show(IReadOnlyList<TextLine> lines) => Show(_ => lines);
+
+    /// <summary>Shows a text that is laid anew for each width; a line that is still too long is wrapped.</summary>
+    public void Show(Func<int, IReadOnlyList<TextLine>> newLines)
     {
-        lines = newLines;
+        linesAt = newLines;
+        wrapped = [];
         wrappedTo = -1;
         top = 0;
         SetNeedsDraw();
@@ -50,8 +54,11 @@ internal sealed partial class TextPage : View
         var height = Viewport.Height;
         if (wrappedTo != width)
         {
+            var before = wrapped.Count;
             wrappedTo = width;
-            wrapped = [.. lines.SelectMany(line => Wrap(line, width - 1 - Indent))];
+            var room = Math.Max(1, width - 1 - Indent);
+            wrapped = [.. linesAt(room).SelectMany(line => Wrap(line, room))];
+            if (before > 0) top = top * wrapped.Count / before; // about where the reader was
         }
 
         top = Math.Clamp(top, 0, Math.Max(0, wrapped.Count - height));

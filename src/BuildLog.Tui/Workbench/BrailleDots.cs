@@ -3,6 +3,12 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>Braille cells: two dots across and four down in each.</summary>
 internal sealed class BrailleDots(int columns, int rows)
 {
+    /// <summary>Dots across a cell.</summary>
+    public const int Across = 2;
+
+    /// <summary>Dots down a cell.</summary>
+    public const int Down = 4;
+
     private const int DotsApart = 4;
 
     private readonly byte[] cells = new byte[columns * rows];
@@ -10,25 +16,34 @@ internal sealed class BrailleDots(int columns, int rows)
     /// <summary>Sets the dot nearest to a point; x and y run from 0 at the lower left to 1.</summary>
     public void Plot(double x, double y)
     {
-        var column = (int)Math.Round(x * ((columns * 2) - 1));
-        var row = (int)Math.Round((1 - y) * ((rows * 4) - 1));
-        if (column < 0 || row < 0 || column >= columns * 2 || row >= rows * 4) return;
-        cells[(row / 4 * columns) + (column / 2)] |= Bit(column % 2, row % 4);
+        var (column, row) = (Dot(x, columns * Across), Dot(1 - y, rows * Down));
+        if (column < 0 || row < 0 || column >= columns * Across || row >= rows * Down) return;
+        cells[(row / Down * columns) + (column / Across)] |= Bit(column % Across, row % Down);
     }
 
+    /// <summary>Which of so many dots in a line lies at a part of the way along it.</summary>
+    public static int Dot(double part, int dots) => (int)Math.Round(part * (dots - 1));
+
     /// <summary>A straight line between two points.</summary>
-    public void Line(double fromX, double fromY, double toX, double toY) => Along(fromX, fromY, toX, toY, Math.Max(columns * 2, rows * 4) * 2);
-
-    /// <summary>The same as single dots, four apart.</summary>
-    public void Dotted(double fromX, double fromY, double toX, double toY)
-        => Along(fromX, fromY, toX, toY, (int)Math.Max(Math.Abs(toX - fromX) * columns * 2, Math.Abs(toY - fromY) * rows * 4) / DotsApart);
-
-    private void Along(double fromX, double fromY, double toX, double toY, int steps)
+    public void Line(double fromX, double fromY, double toX, double toY)
     {
+        var steps = Math.Max(columns * Across, rows * Down) * 2;
         for (var i = 0; i <= steps; i++)
         {
-            var part = steps == 0 ? 0 : (double)i / steps;
+            var part = (double)i / steps;
             Plot(fromX + ((toX - fromX) * part), fromY + ((toY - fromY) * part));
+        }
+    }
+
+    /// <summary>Single dots along a line through all the points, so far apart that it is no line.</summary>
+    public void Dotted(IReadOnlyList<(double X, double Y)> points)
+    {
+        var toNext = 0.0; // of the way to the next dot, left over from the stretch before
+        foreach (var (from, to) in points.Zip(points.Skip(1)))
+        {
+            var length = Math.Max(Math.Abs(to.X - from.X) * columns * Across, Math.Abs(to.Y - from.Y) * rows * Down);
+            for (; toNext <= length && length > 0; toNext += DotsApart) Plot(from.X + ((to.X - from.X) * toNext / length), from.Y + ((to.Y - from.Y) * toNext / length));
+            toNext -= length;
         }
     }
 

@@ -1,5 +1,4 @@
 using BuildLog.Tui.Shell;
-using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Workbench;
 
@@ -17,10 +16,10 @@ internal sealed class ChartAxes(int columns, int rows)
     /// <summary>Rows below the plot: the line and its numbers.</summary>
     public const int Below = 2;
 
-    /// <summary>The plot that fits into a view; null where there is no room for one.</summary>
-    public static ChartAxes? In(View view)
+    /// <summary>The plot that fits into so many cells; null where there is no room for one.</summary>
+    public static ChartAxes? In(int width, int height)
     {
-        var (columns, rows) = (view.Viewport.Width - Left - 1, view.Viewport.Height - Above - Below);
+        var (columns, rows) = (width - Left - 1, height - Above - Below);
         return columns < 20 || rows < 3 ? null : new(columns, rows);
     }
 
@@ -28,28 +27,39 @@ internal sealed class ChartAxes(int columns, int rows)
 
     public int Rows => rows;
 
-    /// <summary>Where a part of the way across lies, in cells of the view.</summary>
-    public int X(double part) => Left + 1 + (int)Math.Round(part * (columns - 1));
+    /// <summary>The column of the chart whose cells hold the dots at a part of the way across.</summary>
+    public int X(double part) => Left + 1 + (BrailleDots.Dot(part, columns * BrailleDots.Across) / BrailleDots.Across);
 
-    /// <summary>Where a part of the way up lies, in rows of the view.</summary>
-    public int Y(double part) => Above + (int)Math.Round((1 - part) * (rows - 1));
+    /// <summary>The row of the chart whose cells hold the dots at a part of the way up.</summary>
+    public int Y(double part) => Above + (BrailleDots.Dot(1 - part, rows * BrailleDots.Down) / BrailleDots.Down);
 
-    public void PaintDots(View view, BrailleDots dots)
+    public void PutDots(ChartCells cells, BrailleDots dots)
     {
-        for (var y = 0; y < rows; y++) view.Paint(Left + 1, Above + y, dots.Row(y), Tone.Plain);
+        for (var y = 0; y < rows; y++)
+        {
+            foreach (var (x, sign) in dots.Row(y).Index().Where(cell => cell.Item != ' ')) cells.Put(Left + 1 + x, Above + y, sign.ToString(), Tone.Plain);
+        }
     }
 
-    public void PaintUp(View view, double top, string heading)
+    /// <param name="cells">Where to.</param>
+    /// <param name="low">Zero, or below it: then zero has a line of its own.</param>
+    /// <param name="top">What the highest row stands for.</param>
+    /// <param name="heading">What stands over the axis.</param>
+    public void PutUp(ChartCells cells, double low, double top, string heading)
     {
-        var step = NiceStep(top, Math.Max(3, rows / 2.0));
-        for (var y = 0; y < rows; y++) view.Paint(Left, Above + y, "│", Tone.Quiet);
-        view.Paint(0, 0, heading, Tone.Quiet);
-        for (var value = step; value <= top; value += step) view.Paint(0, Y(value / top), Number(value, step).PadLeft(Left - 1) + " ┤", Tone.Quiet);
+        var step = NiceStep(top - low, Math.Max(3, rows / 2.0));
+        for (var y = 0; y < rows; y++) cells.Put(Left, Above + y, "│", Tone.Quiet);
+        cells.Put(0, 0, heading, Tone.Quiet);
+        if (low < 0) cells.Put(Left + 1, Y(-low / (top - low)), new string('─', columns), Tone.Quiet);
+        for (var k = (int)Math.Ceiling(low / step); k * step <= top; k++)
+        {
+            if (k != 0 || low < 0) cells.Put(0, Y(((k * step) - low) / (top - low)), Number(k * step, step).PadLeft(Left - 1) + " ┤", Tone.Quiet);
+        }
     }
 
-    public void PaintAcross(View view, double top, string unit)
+    public void PutAcross(ChartCells cells, double top, string unit)
     {
-        view.Paint(Left, Above + rows, "└" + new string('─', columns), Tone.Quiet);
+        cells.Put(Left, Above + rows, "└" + new string('─', columns), Tone.Quiet);
         var numbers = new string(' ', columns).ToCharArray();
         var step = NiceStep(top, columns / 7.0);
         var free = 0;
@@ -57,14 +67,14 @@ internal sealed class ChartAxes(int columns, int rows)
         {
             var number = Number(value, step);
             var isLast = value + step > top;
-            var text = isLast ? $"{number} {unit}" : number;
+            var text = isLast ? $"{number} {unit}".TrimEnd() : number;
             var x = Math.Min(X(value / top) - Left - 1 - (number.Length / 2), columns - text.Length);
             if (isLast && x < free) (text, x) = (unit, columns - unit.Length); // its number would stand on the one before
             text.CopyTo(0, numbers, x, text.Length);
             free = x + text.Length + 1;
         }
 
-        view.Paint(Left + 1, Above + rows + 1, new string(numbers), Tone.Quiet);
+        cells.Put(Left + 1, Above + rows + 1, new string(numbers), Tone.Quiet);
     }
 
     private static string Number(double value, double step) => value.ToString(step < 1 ? "0.0" : "0", Language.Spoken.Culture);

@@ -11,7 +11,7 @@ public sealed record SpeedsModel(
     string Headline,
     IReadOnlyList<string> Columns,
     IReadOnlyList<SpeedsRow> Rows,
-    SawtoothModel? Chart = null,
+    Sawtooth? Chart = null,
     string? Missing = null)
 {
     /// <summary>What the marks at columns mean; null where none is marked.</summary>
@@ -33,23 +33,3 @@ public sealed record PullCharts(CurveChart Reserve, CurveChart Hill);
 
 /// <summary>One gear: its name and one cell for each column.</summary>
 public sealed record SpeedsRow(string Gear, IReadOnlyList<string> Cells);
-
-/// <summary>Road speed against engine speed in every gear, in the units that are shown.</summary>
-/// <param name="SpeedUnit">"km/h" or "mph".</param>
-/// <param name="FromRpm">Engine speed where the first gear's line begins.</param>
-/// <param name="ShiftRpm">Engine speed at which the next gear is taken; top of the chart.</param>
-/// <param name="Goal">Where the owner wants to be; null without a goal.</param>
-public sealed record SawtoothModel(
-    string SpeedUnit,
-    double FromRpm,
-    double ShiftRpm,
-    IReadOnlyList<SawtoothGear> Gears,
-    SawtoothGoal? Goal = null);
-
-/// <summary>One gear of the sawtooth, lowest gear first.</summary>
-/// <param name="SpeedPer1000">Road speed at 1000 rev/min, in the chart's unit.</param>
-public sealed record SawtoothGear(string Name, double SpeedPer1000);
-
-/// <summary>The cruise goal as a mark on the chart: this road speed at an engine speed between two limits.</summary>
-/// <param name="Gear">Name of the gear it is wanted in; null where there is no such gear.</param>
-public sealed record SawtoothGoal(double Speed, double LowRpm, double HighRpm, string? Gear = null);

@@ -161,6 +161,8 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
 
+    public void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt) => Reader.Show(App!, title, linesAt);
+
     public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], (Key)'p', new("p", Spoken("print it")));
 
     protected override void OnIsRunningChanged(bool newIsRunning)

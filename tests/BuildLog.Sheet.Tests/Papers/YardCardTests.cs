@@ -1,5 +1,6 @@
 using BuildLog.Sheet.Papers;
 using BuildLog.Sheet.Papers.Cards;
+using BuildLog.Sheet.Preview;
 
 namespace BuildLog.Sheet.Tests.Papers;
 
@@ -65,7 +66,7 @@ public sealed class YardCardTests
     [Fact]
     public void Everything_on_it_can_be_read_back_in_order()
     {
-        var text = string.Join(' ', PaperWriter.Preview(Full with { Paper = Content.Paper.A6 }).Lines);
+        var text = string.Join(' ', PaperWriter.Preview(Full with { Paper = Content.Paper.A6 }).Lines(PreviewSetup.Usual));
 
         string[] parts = ["YARD CARD", "Axle for Kestrel", "16.25 to 17.25", "none is sure", "count further", "42/13", "hearsay", "measure 9", "limited slip: lift"];
         Assert.Equal(parts.Order(Comparer<string>.Create((one, other) => text.IndexOf(one, StringComparison.Ordinal) - text.IndexOf(other, StringComparison.Ordinal))), parts);

@@ -110,6 +110,8 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     public void Tell(string title, IReadOnlyList<string> lines) => Told.Add(lines);
 
+    public void Tell(string title, Func<int, IReadOnlyList<Tui.Shell.TextLine>> linesAt) => Told.Add([.. linesAt(78).Select(line => line.Text)]);
+
     public bool TellOrPrint(string title, IReadOnlyList<string> lines)
     {
         Told.Add(lines);

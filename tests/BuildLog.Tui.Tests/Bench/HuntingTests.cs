@@ -689,7 +689,7 @@ public sealed class HuntingTests : IDisposable
         Assert.StartsWith("WHAT IF", tried.Facts, StringComparison.Ordinal);
         Assert.NotEqual(Cruise(before).Bar!.Value, Cruise(tried).Bar!.Value, 1.0);
         Assert.NotEqual(before.Speeds.Headline, tried.Speeds.Headline);
-        Assert.NotEqual(before.Speeds.Chart!.Gears[^1].SpeedPer1000, tried.Speeds.Chart!.Gears[^1].SpeedPer1000);
+        Assert.NotEqual(before.Speeds.Chart!.Gears[^1].ToSpeed, tried.Speeds.Chart!.Gears[^1].ToSpeed);
         Assert.Equal(changes, shop.Changes(most: 1)[0].Id);
 
         Plans().Drop(view, brindle.Id);

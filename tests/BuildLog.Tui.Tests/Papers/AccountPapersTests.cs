@@ -2,6 +2,7 @@ using BuildLog.Data.Files;
 using BuildLog.DemoData;
 using BuildLog.Sheet.Content;
 using BuildLog.Sheet.Papers;
+using BuildLog.Sheet.Preview;
 using BuildLog.Tui.Papers;
 using BuildLog.Tui.Sheets;
 using BuildLog.Tui.Tests.Commands;
@@ -51,7 +52,7 @@ public sealed class AccountPapersTests : IDisposable
             var brindle = shop.FindVehicle("Brindle");
             var costs = CostsOfVehicle.Content(brindle, VehicleFolder.Read(shop, brindle), new(new(2024, 10, 1), new(2024, 12, 31)), Paper.A4, DateTimeOffset.UnixEpoch);
 
-            var text = string.Join('\n', PaperWriter.Preview(costs.Sheet).Lines);
+            var text = string.Join('\n', PaperWriter.Preview(costs.Sheet).Lines(PreviewSetup.Usual));
 
             Assert.Contains("198.60 EUR", text, StringComparison.Ordinal);
             Assert.Contains("1 October 2024 to 31 December 2024", text, StringComparison.Ordinal);

@@ -91,12 +91,15 @@ internal static class InventedShop
                 new SpeedsRow("3rd", ["1.41", "21.3", "43", "64", "85", "29 %"]),
                 new SpeedsRow("4th", ["1.00", "30.0", "60", "90", "120", ""]),
             ],
-            new SawtoothModel(
-                "km/h",
-                800,
-                4500,
-                [new SawtoothGear("1st", 8.47), new SawtoothGear("2nd", 13.76), new SawtoothGear("3rd", 21.28), new SawtoothGear("4th", 30.0)],
-                new SawtoothGoal(110, 2500, 3000, "4th"))),
+            new Sheet.Content.Sawtooth
+            {
+                Gears = [Gear("1st", 8.47), Gear("2nd", 13.76), Gear("3rd", 21.28), Gear("4th", 30.0)],
+                SpeedUnit = "km/h",
+                EngineUnit = "rev/min",
+                SpeedMax = 135,
+                EngineMax = 4500,
+                Goal = new(110, 2500, 3000, "cruise goal", "4th"),
+            }),
         new MeasurementsModel(
         [
             new SessionRow(
@@ -184,4 +187,7 @@ internal static class InventedShop
         new MeasurementsModel([]),
         GoalModel.None,
         new HistoryModel([]));
+
+    // From an idle of 800 rev/min to the shift at 4500.
+    private static Sheet.Content.GearLine Gear(string name, double perThousand) => new(name, perThousand * 0.8, 800, perThousand * 4.5, 4500);
 }

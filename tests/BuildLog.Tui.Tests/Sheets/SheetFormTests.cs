@@ -4,6 +4,7 @@ using BuildLog.DemoData;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Sheets;
+using BuildLog.Tui.Shell;
 
 namespace BuildLog.Tui.Tests.Sheets;
 
@@ -70,7 +71,8 @@ public sealed class SheetFormTests : IDisposable
         Saved(host, ("read", "yes"), ("beside", "tyre-up,axle"));
 
         Assert.Contains("What would work", host.Told);
-        Assert.Contains(host.Told, line => line.Contains("Map of axle ratio", StringComparison.Ordinal));
+        Assert.Contains(host.Told, line => line.EndsWith("rolling circumference of the tyres", StringComparison.Ordinal));
+        Assert.Contains(host.Told, line => line.Contains("F every wish is met", StringComparison.Ordinal));
         Assert.Contains("Options beside each other", host.Told);
         Assert.Contains(host.Told, line => line.Contains("as it is", StringComparison.Ordinal));
     }
@@ -114,7 +116,9 @@ public sealed class SheetFormTests : IDisposable
 
         public bool Confirm(Question question) => confirms;
 
-        public void Tell(string title, IReadOnlyList<string> lines) => Told = lines;
+        public void Tell(string title, IReadOnlyList<string> lines) => throw new InvalidOperationException("Nobody expected a text of one width.");
+
+        public void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt) => Told = [.. linesAt(78).Select(line => line.Text)];
 
         public bool TellOrPrint(string title, IReadOnlyList<string> lines) => throw new InvalidOperationException("Nothing is told here.");
 
