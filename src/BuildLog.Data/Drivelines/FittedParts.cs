@@ -35,26 +35,32 @@ internal sealed class FittedParts(IReadOnlyList<NumberKnown> numbers, IReadOnlyL
         },
     };
 
-    public Transmission Of(TransmissionComponent box) => new(box.Name, Gears())
+    // Of one that was bought with a few of its gears counted, the others are not known.
+    public Transmission Of(TransmissionComponent box)
     {
-        Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, Find(Spec.StallSpeed.InWords()), Find(Spec.StallTorqueRatio.InWords())) : null,
-        TorqueRating = Find(Spec.TorqueRating.InWords()),
-        Reverse = Find(Spec.Reverse.InWords()),
-        Front = new()
+        var gears = Gears();
+        return new(box.Name, gears)
         {
-            BellHousing = box.BellHousing,
-            Spigot = Find(Spec.Spigot.InWords()),
-            InputSpline = box.InputSpline,
-            DiscSpline = box.DiscSpline,
-            ClutchRating = Find(Spec.ClutchRating.InWords()),
-            Starter = box.Starter,
-            Turns = box.Turns,
-        },
-        Output = box.Output,
-        SpeedometerFeed = box.SpeedometerFeed,
-        ParkingBrake = box.ParkingBrake,
-        ShiftLinkage = box.ShiftLinkage,
-    };
+            Untold = UntoldGears.Between(gears),
+            Converter = box.ConverterLocksUp is { } locksUp ? new(locksUp, Find(Spec.StallSpeed.InWords()), Find(Spec.StallTorqueRatio.InWords())) : null,
+            TorqueRating = Find(Spec.TorqueRating.InWords()),
+            Reverse = Find(Spec.Reverse.InWords()),
+            Front = new()
+            {
+                BellHousing = box.BellHousing,
+                Spigot = Find(Spec.Spigot.InWords()),
+                InputSpline = box.InputSpline,
+                DiscSpline = box.DiscSpline,
+                ClutchRating = Find(Spec.ClutchRating.InWords()),
+                Starter = box.Starter,
+                Turns = box.Turns,
+            },
+            Output = box.Output,
+            SpeedometerFeed = box.SpeedometerFeed,
+            ParkingBrake = box.ParkingBrake,
+            ShiftLinkage = box.ShiftLinkage,
+        };
+    }
 
     public Overdrive Of(OverdriveComponent unit) => new(unit.Name, Find(PartNumbers.Ratio)) { Quoted = Quoted(PartNumbers.Ratio), Output = unit.Output };
 

@@ -69,7 +69,8 @@ public sealed class CruiseCheck : ICheck
     private static IEnumerable<Missing> Step(Driveline driveline, CruiseGoal goal)
     {
         if (driveline.Steps is not { Count: > 0 } steps || driveline.Step(goal.Gear) is not null) yield break;
-        yield return driveline.Overdrive is { Ratio: null }
+        yield return Missing.UntoldGear(driveline, goal.Gear).FirstOrDefault() is { } untold ? untold
+            : driveline.Overdrive is { Ratio: null }
             ? new(Spoken("the overdrive's ratio is not known"), Spoken("enter the overdrive's ratio, or name a gear without it in the goal"))
             : new(Spoken($"there is no gear {Shown.Quoted(goal.Gear ?? "")} among {string.Join(", ", steps.Select(step => step.Name))}"), Spoken("correct the goal's gear"));
     }
@@ -100,6 +101,12 @@ public sealed class CruiseCheck : ICheck
     private static string GearOfTheBox(Driveline driveline, CruiseGoal goal, DriveStep step)
         => step.Overdrive.Value == 1 ? GearName(driveline, goal) : Spoken($"gear {driveline.Transmission!.Gears[^1].Name}, without the overdrive");
 
+    /// <summary><c>top (4)</c>; <c>top gear</c> of a gearbox whose top gear has no name.</summary>
+    internal static string TopName(Driveline driveline)
+        => IsTopNameless(driveline) ? Spoken("top gear") : Spoken($"top ({driveline.Step(null)?.InWords})");
+
+    internal static bool IsTopNameless(Driveline driveline) => driveline is { Transmission.Untold.IsTopNameless: true, Overdrive: null };
+
     internal static string GearName(Driveline driveline, CruiseGoal goal)
-        => goal.Gear is null ? Spoken($"top ({driveline.Step(null)?.InWords})") : Spoken($"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}");
+        => goal.Gear is null ? TopName(driveline) : Spoken($"gear {driveline.Step(goal.Gear)?.InWords ?? goal.Gear}");
 }

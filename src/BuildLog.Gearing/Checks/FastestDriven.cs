@@ -62,7 +62,7 @@ internal sealed record FastestDriven(Measured Speed, string Text, Sentence Says,
         {
             { Limit: not TopSpeedLimit.Unknown } => new(top.Likely, text, $"it reaches {speed} in gear {top.Step.InWords}.{assumed}"),
             { Most: not null } => new(top.Likely, text, $"it reaches {speed}, as far as the torque curve tells.{assumed}"),
-            _ => new(top.Likely, text, $"it reaches {speed} at least.{assumed}", TopSpeed.TorqueBeyond),
+            _ => new(top.Likely, text, $"it reaches {speed} at least.{assumed}", top.ToKnow),
         };
     }
 }

@@ -12,7 +12,7 @@ namespace BuildLog.Gearing.Checks;
 /// is no more than two curves of one engine differ by: on a flat curve a drop below the very peak is none.</para>
 /// <para>
 /// Limit: common practice, with 2 % for ratios quoted to two places; it warns and never clashes. Progression needs three ratios, the drop needs the
-/// engine's torque; says nothing without.
+/// engine's torque; says nothing without. Open where nobody told some of the gears.
 /// </para>
 /// </remarks>
 internal sealed class GearStepsCheck : ICheck
@@ -26,6 +26,12 @@ internal sealed class GearStepsCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         var steps = driveline.Steps;
+        if (steps.Count > 0 && driveline.Transmission?.Untold is { } untold)
+        {
+            yield return this.Open([Position.Transmission], Spoken("Whether the steps get smaller from gear to gear"), [Missing.Told(untold)], Spoken("common practice")) with { LimitIsVerified = false };
+            yield break;
+        }
+
         var shift = steps.Count >= 2 ? Upshift.Of(driveline.Engine) : null;
         if (steps.Count >= 3) yield return Progression(steps, shift);
         if (shift is not null) yield return Drop(steps, shift);

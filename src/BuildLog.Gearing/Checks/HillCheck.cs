@@ -64,11 +64,11 @@ internal sealed class HillCheck : ICheck, ILookedAt
         var driveline = pull.Driveline;
         var v = goal.Speed.ToMeasured(Spoken("road speed"));
         if (driveline.Step(goal.Gear) is not { } step)
-            return Open(driveline, goal, [new(Spoken($"there is no gear {Shown.Quoted(goal.Gear ?? Spoken("of known ratio on top"))}"), Spoken("correct the goal's gear, or enter the overdrive's ratio"))]);
+            return Open(driveline, goal, Missing.UntoldGear(driveline, goal.Gear).FirstOrDefault() is { } untold ? [untold] : [new(Spoken($"there is no gear {Shown.Quoted(goal.Gear ?? Spoken("of known ratio on top"))}"), Spoken("correct the goal's gear, or enter the overdrive's ratio"))]);
         if (pull.Hill(step, v) is not { } held)
             return Open(driveline, goal, [Beyond(pull, step, v)]);
 
-        var name = goal.Gear is null ? Spoken($"top ({step.InWords})") : Spoken($"gear {step.InWords}");
+        var name = goal.Gear is null ? CruiseCheck.TopName(driveline) : Spoken($"gear {step.InWords}");
         return this.Judged(new(
             Between(driveline), held, Units.PercentUnit, goal.Wanted,
             $"At {goal.Speed.InWords} in {name} it holds a hill of {Said.Number(held, Units.PercentUnit)}; wanted {goal.Wanted.InWords(Units.PercentUnit)}.{AssumedLoad.InWords(driveline)}",

@@ -43,8 +43,19 @@ internal sealed record Missing(string What, Sentence Cure)
         if (driveline.TransferCase is { High: null }) yield return new(Spoken("the transfer case's high ratio is not known"), Spoken("enter the transfer case's high ratio"));
     }
 
+    /// <summary>The gear of this name, or the top one for null, where it may be one of those that nobody told.</summary>
+    public static IEnumerable<Missing> UntoldGear(Driveline driveline, string? name)
+        => driveline.Transmission?.Untold is { } untold && (name is null ? untold.Top : driveline.Step(name) is null) ? [Told(untold)] : [];
+
+    /// <summary>The lowest gear, where nobody told it.</summary>
+    public static IEnumerable<Missing> UntoldFirst(Driveline driveline) => driveline.Transmission?.Untold is { First: true } untold ? [Told(untold)] : [];
+
+    /// <summary>Gears that nobody told.</summary>
+    public static Missing Told(UntoldGears untold) => new(untold.Says, untold.Cure);
+
     public static IEnumerable<Missing> LowRange(Driveline driveline)
     {
+        foreach (var missing in UntoldFirst(driveline)) yield return missing;
         if (driveline.TransferCase is { Low: null }) yield return new(Spoken("the transfer case's low ratio is not known"), Spoken("count ten output turns of the transfer case in low"));
     }
 

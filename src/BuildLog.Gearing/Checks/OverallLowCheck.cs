@@ -48,7 +48,7 @@ internal sealed class OverallLowCheck : ICheck
         [
             .. driveline.TransferCase?.Low is { } low ? [For(Position.TransferCase, Spoken("transfer case low"), low.Value)] : Array.Empty<PartWindow>(),
             For(axle, Spoken($"{axle.InWords()} ratio"), driveline.DrivingAxle!.Ratio!.Value),
-            For(Position.Transmission, Spoken("first gear"), driveline.Transmission!.Gears[0].Ratio.Value),
+            For(Position.Transmission, Spoken("first gear"), driveline.Transmission!.First!.Ratio.Value),
         ];
     }
 }

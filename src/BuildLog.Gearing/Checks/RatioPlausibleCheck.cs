@@ -96,10 +96,10 @@ internal sealed class RatioPlausibleCheck : ICheck
             };
         }
 
-        if (box.Gears.Count < FewestGears) return Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("Each gear is faster than the one before."));
+        if (box.Gears.Count < FewestGears || box is not { First: { } lowest, Top: { } highest }) return Say(Position.Transmission, Verdict.Fits, Because.Inside, Spoken("Each gear is faster than the one before."));
 
-        var first = Part(Position.Transmission, box.Gears[0].Ratio, UsualFirst, "", Spoken($"gearbox's {box.Gears[0].Name} gear"));
-        var top = Part(Position.Transmission, box.Gears[^1].Ratio, PartsMade.UsualTop, "", Spoken($"gearbox's {box.Gears[^1].Name} gear"));
+        var first = Part(Position.Transmission, lowest.Ratio, UsualFirst, "", Spoken($"gearbox's {lowest.Name} gear"));
+        var top = Part(Position.Transmission, highest.Ratio, PartsMade.UsualTop, "", Spoken($"gearbox's {highest.Name} gear"));
         var worse = first.Verdict == Verdict.Watch ? first : top;
         return TwoSets(box) is { } apart ? apart
             : worse.Verdict == Verdict.Watch
@@ -110,7 +110,7 @@ internal sealed class RatioPlausibleCheck : ICheck
     // Two planetary sets on one sun shaft leave first gear no choice beside second and reverse.
     private Finding? TwoSets(Transmission box)
     {
-        if (box is not { Converter: not null, Gears: [{ Ratio: { Value: { } first } known }, { Ratio.Value: { } second }, { Ratio.Value.Value: 1 }] }) return null;
+        if (box is not { Untold: null, Converter: not null, Gears: [{ Ratio: { Value: { } first } known }, { Ratio.Value: { } second }, { Ratio.Value.Value: 1 }] }) return null;
         if (box.Reverse is { } reverse) return BesideReverse(first, second, reverse.Value);
         if (known.Source == Source.TeethCounted) return null;
 

@@ -28,11 +28,21 @@ internal sealed class TopGearCheck : ICheck
 
         var top = pull.Steps[^1];
         var inTop = Reached(pull, top);
+
+        // Which gear is the one below top, nobody knows; a unit behind the box leaves top gear itself there.
+        if (driveline.Transmission?.Untold is { } untold && (untold.Top || (inTop.Value <= 1 && driveline.Overdrive is null)))
+        {
+            yield return this.Open(Between(driveline), Spoken("Whether it is over- or under-geared"), [Missing.Told(untold)], Spoken("common practice")) with { LimitIsVerified = false };
+            yield break;
+        }
+
         if (inTop.Value > 1 || pull.Steps.Count == 1)
             yield return Judge(pull, top, inTop, inTop.Value > 1 ? Window.AtMost(MostInTop) : Window.AtLeast(LeastBelowTop));
         else
             yield return Judge(pull, pull.Steps[^2], Reached(pull, pull.Steps[^2]), new(LeastBelowTop, inTop.Value < LeastBelowTop ? pull.HighestEngineSpeed.Value / pull.Torque.MostPowerful.EngineSpeed : double.PositiveInfinity));
     }
+
+    private static Position[] Between(Driveline driveline) => [Position.Engine, Position.Transmission, driveline.DrivingPosition, Position.Tyres];
 
     private static Measured Reached(Pull pull, DriveStep step)
         => pull.EngineSpeed(step, TopSpeed.ByPeakPower(pull)) / pull.Torque.MostPowerful.EngineSpeed;
@@ -44,13 +54,13 @@ internal sealed class TopGearCheck : ICheck
         var percent = Units.PercentUnit;
         var top = pull.Steps[^1];
         var isTop = step.Name == top.Name;
-        var gear = isTop ? Spoken($"top gear ({top.InWords})") : Spoken($"gear {step.InWords}, the one below top ({top.InWords}),");
+        var gear = isTop ? (CruiseCheck.IsTopNameless(pull.Driveline) ? Spoken("top gear") : Spoken($"top gear ({top.InWords})")) : Spoken($"gear {step.InWords}, the one below top ({top.InWords}),");
         var limit = isTop && double.IsFinite(wanted.High) ? Spoken($"more than {MostInTop * 100:0} % in top is under-geared")
             : isTop ? Spoken($"less than {LeastBelowTop * 100:0} % is over-geared")
             : reached.Value > wanted.High ? Spoken($"that is beyond its redline, {wanted.High * 100:0} %, and top is too long for it: no gear makes use of the power there")
             : Spoken($"less than {LeastBelowTop * 100:0} % in the gear below top is over-geared, as one economy gear is fine and two are not");
         return this.Judged(new(
-            [Position.Engine, Position.Transmission, axle, Position.Tyres], reached, percent, wanted,
+            Between(pull.Driveline), reached, percent, wanted,
             $"Its peak power would reach {Said.Alone(v, Units.KilometrePerHour)}; there {gear} turns the engine at {Said.Number(reached, percent)} of its power peak's speed; {limit}.{AssumedLoad.InWords(pull.Driveline)}",
             Spoken("common practice"))
         {

@@ -45,11 +45,11 @@ internal sealed class TopSpeedCheck : ICheck
         var reached = Spoken($"It reaches {Rounded.WithInterval(top.Speed, unit, goal.Wanted)} in gear {top.Step.InWords}");
         if (top.Limit != TopSpeedLimit.Unknown) return Judge(pull, top, top.Speed, goal, $"{reached}: {Ends(pull, top)}", purpose);
 
-        var unknown = Spoken($"the engine's torque beyond {Rounded.Value(pull.Torque.To, Units.RevolutionPerMinute)} is not known");
+        var unknown = top.Untold?.Says ?? Spoken($"the engine's torque beyond {Rounded.Value(pull.Torque.To, Units.RevolutionPerMinute)} is not known");
         if (goal.Wanted.Contains(top.Speed.Value)) return Judge(pull, top, top.Speed, goal, Spoken($"{reached} at least: {unknown}"), purpose);
         if (top.Most is { } most && !goal.Wanted.Contains(most.Value)) return Judge(pull, top, most, goal, Spoken($"It cannot reach more than {Rounded.WithInterval(most, unit, goal.Wanted)}, though {unknown}"), purpose);
 
-        return Open(pull.Driveline, goal, [new(Spoken($"it is {Rounded.WithInterval(top.Speed, unit)} at least in gear {top.Step.InWords}, and {unknown}"), TopSpeed.TorqueBeyond)]);
+        return Open(pull.Driveline, goal, [new(Spoken($"it is {Rounded.WithInterval(top.Speed, unit)} at least in gear {top.Step.InWords}, and {unknown}"), top.ToKnow)]);
     }
 
     private Finding Judge(Pull pull, TopSpeed top, Measured reached, TopSpeedGoal goal, string says, string purpose)
@@ -126,7 +126,7 @@ internal sealed class TopSpeedCheck : ICheck
     private static string Circumference => Spoken("tyre rolling circumference");
 
     private Finding NeverMet(Driveline driveline, TopSpeedGoal goal)
-        => Open(driveline, goal, [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);
+        => Open(driveline, goal, driveline.Transmission?.Untold is { } untold ? [Missing.Told(untold)] : [new(Spoken("in no gear does the torque curve meet the road load"), Spoken("enter the engine's torque at higher and lower engine speeds"))]);
 
     private Finding Open(Driveline driveline, TopSpeedGoal goal, IEnumerable<Missing> missing)
         => this.Open(Between(driveline), Spoken("The top speed"), missing, goal.Speed.Unit, goal.Wanted, Finding.OwnersGoal);

@@ -34,7 +34,7 @@ internal sealed class TransferCaseTorqueCheck : ICheck, ILookedAt
         var asked = TorqueAsked.EitherWay(driveline, rating, way => InLowGear(driveline, way), way => AtWheelSlip(driveline, box, way));
         if (asked.Torque is not { } torque || (asked.IsOnlyABound && !asked.Holds))
         {
-            var missing = asked.LowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline)] : Lacking(driveline);
+            var missing = asked.LowGear is null ? [.. Missing.PeakTorque(driveline), .. Missing.Gears(driveline), .. Missing.UntoldFirst(driveline)] : Lacking(driveline);
             yield return this.Open(between, Spoken("Whether the transfer case holds"), missing, unit, wanted, source);
             yield break;
         }

@@ -110,20 +110,20 @@ public sealed record Driveline
             if (Transmission is not { Gears.Count: > 0 } box || !TransferKnown) return [];
 
             var steps = box.Gears.Select(gear => new DriveStep(gear.Name, gear.Ratio.Value, TransferHigh)).ToList();
-            if (Overdrive?.Ratio is { } overdrive)
-                steps.Add(new($"{box.Gears[^1].Name}+OD", box.Gears[^1].Ratio.Value * overdrive.Value, TransferHigh)
+            if (Overdrive?.Ratio is { } overdrive && box.Top is { } top)
+                steps.Add(new($"{top.Name}+OD", top.Ratio.Value * overdrive.Value, TransferHigh)
                 {
-                    InWords = Spoken($"{box.Gears[^1].Name} with overdrive"),
+                    InWords = Spoken($"{top.Name} with overdrive"),
                     Overdrive = overdrive.Value,
                 });
             return steps;
         }
     }
 
-    /// <summary>The step of this name, or the top one for null; an overdrive unit of unknown ratio leaves the top one unknown.</summary>
+    /// <summary>The step of this name, or the top one for null; an overdrive unit of unknown ratio, or a gearbox whose top gear nobody told, leaves the top one unknown.</summary>
     public DriveStep? Step(string? name)
         => Steps is not { Count: > 0 } steps ? null
-            : name is null ? (Overdrive is { Ratio: null } ? null : steps[^1])
+            : name is null ? (Overdrive is { Ratio: null } || Transmission!.Top is null ? null : steps[^1])
             : steps.FirstOrDefault(step => string.Equals(step.Name, name, StringComparison.OrdinalIgnoreCase));
 
     private bool TransferKnown => TransferCase is null || TransferCase.High is not null;

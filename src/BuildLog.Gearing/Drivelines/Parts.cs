@@ -61,6 +61,15 @@ public sealed record Gear(string Name, Known Ratio)
 /// <exception cref="Quantities.RefusedException">A ratio or a torque that is not above zero.</exception>
 public sealed record Transmission(string Name, IReadOnlyList<Gear> Gears)
 {
+    /// <summary>Gears that it has and nobody told or counted; null where all are known.</summary>
+    public UntoldGears? Untold { get; init; }
+
+    /// <summary>The lowest gear; null where nobody knows it.</summary>
+    public Gear? First => Untold is { First: true } ? null : Gears.FirstOrDefault();
+
+    /// <summary>The top gear; null where nobody knows it.</summary>
+    public Gear? Top => Untold is { Top: true } ? null : Gears.LastOrDefault();
+
     /// <summary>Null for a clutch.</summary>
     public Converter? Converter { get; init; }
 

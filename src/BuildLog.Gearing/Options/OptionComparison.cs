@@ -50,11 +50,11 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
             [
                 Row(Spoken("overall ratio in top"), Units.One, Overall, Ratios),
                 .. goals.Cruise.Select(goal => Row(Spoken($"engine at {goal.Speed.InWords}"), Units.RevolutionPerMinute, driveline => CruiseCheck.EngineSpeed(driveline, goal), Speeds)),
-                Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds ? speeds.PerThousand(speeds.Steps[^1]) : null, Speeds),
+                Row(Spoken("speed per 1000 rev/min in top"), Units.KilometrePerHour, driveline => GearSpeeds.Of(driveline) is { } speeds && driveline.Step(null) is { } top ? speeds.PerThousand(top) : null, Speeds),
                 Row(Spoken("overall low ratio"), Units.One, LowRange.OverallRatio, driveline => [.. Ratios(driveline), .. Missing.LowRange(driveline)]),
                 .. goals.Cruise.Take(1).Select(goal => Row(Spoken($"hill held at {goal.Speed.InWords}"), Units.PercentUnit, driveline => Hill(driveline, goal), driveline => ForHill(driveline, goal))),
                 Row(Spoken("steepest start"), Units.PercentUnit, driveline => HillStart.Of(driveline)?.Gradient, driveline => [.. Missing.ForPull(driveline), .. Missing.LowRange(driveline), .. Missing.DrivenShare(driveline)]),
-                Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf, Missing.ForPull),
+                Row(Spoken("top speed"), Units.KilometrePerHour, TopSpeedOf, ForTopSpeed),
                 .. columns.Any(column => column.Driveline.Speedometer is not null)
                     ? [Row(Spoken("speedometer shows, of the truth"), Units.PercentUnit, driveline => SpeedometerCheck.Computed(driveline)?.Share, SpeedometerCheck.Lacking)]
                     : Array.Empty<ComparedFigure>(),
@@ -83,9 +83,11 @@ public sealed record OptionComparison(IReadOnlyList<string> Names, IReadOnlyList
     private static Measured? Hill(Driveline driveline, CruiseGoal goal)
         => driveline.Step(goal.Gear) is { } step ? Pull.Of(driveline)?.Hill(step, goal.Speed.ToMeasured(Spoken("road speed"))) : null;
 
-    private static IEnumerable<Missing> Ratios(Driveline driveline) => [.. Missing.Gears(driveline), .. Missing.HighRange(driveline), .. Missing.Axle(driveline)];
+    private static IEnumerable<Missing> Ratios(Driveline driveline) => [.. Missing.Gears(driveline), .. Missing.UntoldGear(driveline, null), .. Missing.HighRange(driveline), .. Missing.Axle(driveline)];
 
     private static IEnumerable<Missing> Speeds(Driveline driveline) => [.. Ratios(driveline), .. Missing.Tyres(driveline)];
+
+    private static IEnumerable<Missing> ForTopSpeed(Driveline driveline) => [.. Missing.ForPull(driveline), .. driveline.Transmission?.Untold is { } untold ? [Missing.Told(untold)] : Array.Empty<Missing>()];
 
     private static IEnumerable<Missing> ForHill(Driveline driveline, CruiseGoal goal)
         => Pull.Of(driveline) is { } pull && driveline.Step(goal.Gear) is { } step ? [HillCheck.Beyond(pull, step, goal.Speed.ToMeasured(Spoken("road speed")))] : Missing.ForPull(driveline);

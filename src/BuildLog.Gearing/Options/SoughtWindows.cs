@@ -45,7 +45,7 @@ internal static class SoughtWindows
     {
         if (goals.HillStart is not { } goal || HillStart.Of(driveline) is not { } start || (start.EndedByGrip && start.Gradient.Value < goal.Gradient.Value)) return null;
 
-        var others = start.Force / (start.Pull.Resistance.At(0, goal.Gradient.Value) * driveline.Transmission!.Gears[0].Ratio.Value);
+        var others = start.Force / (start.Pull.Resistance.At(0, goal.Gradient.Value) * driveline.Transmission!.First!.Ratio.Value);
         return PartWindow.Proportional(Position.Transmission, Spoken("first gear"), Units.One, others, Window.AtLeast(1));
     }
 

@@ -33,7 +33,7 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
     private const char Named = ':';
 
     // A top gear is direct or longer, or little shorter; common practice, no source.
-    private const double ShortestTop = 1.3;
+    internal const double ShortestTop = 1.3;
 
     // Neighbours in a box lie further apart; common practice, no source.
     private const double Alike = 1.12;
@@ -45,6 +45,9 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
 
     /// <summary>The top gear, where that is told.</summary>
     public ToldGear? Top => Told[^1] is { Name.Length: 0 } or { Ratio.Value: <= ShortestTop } ? Told[^1] : null;
+
+    /// <summary>All forward gears are told.</summary>
+    internal bool AreAll => !AreNamed && !IsTopAlone;
 
     /// <summary>The top gear is all that is told.</summary>
     internal bool IsTopAlone => Told is [{ Name.Length: 0 }];
@@ -93,7 +96,7 @@ public sealed record ToldGears(IReadOnlyList<ToldGear> Told)
     /// <remarks>A gear that nobody told of stays where none of its name, and none that is nearly as long, is told.</remarks>
     internal IReadOnlyList<Gear> Among(IReadOnlyList<Gear> others)
     {
-        if (IsTopAlone) return others.Count > 1 ? [.. others.SkipLast(1), Gear(Told[0], others[^1].Name)] : [Gear(Told[0], "1")];
+        if (IsTopAlone) return others.Count > 1 ? [.. others.SkipLast(1), Gear(Told[0], others[^1].Name)] : [Gear(Told[0], Spoken("top"))];
         if (!AreNamed) return [.. Told.Select((gear, k) => Gear(gear, (k + 1).ToString(CultureInfo.InvariantCulture)))];
 
         var left = others.Where(gear => !Told.Any(told => told.IsCalled(gear.Name) || Math.Max(told.Ratio.Value, gear.Ratio.Value.Value) < Alike * Math.Min(told.Ratio.Value, gear.Ratio.Value.Value)));

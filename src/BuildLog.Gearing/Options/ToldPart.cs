@@ -9,7 +9,8 @@ namespace BuildLog.Gearing.Options;
 /// <summary>A part of which only a few words are known: what an advert claims, a line of a list, a what-if.</summary>
 /// <remarks>
 /// What the words leave open is taken as on the part that is fitted: wheels, flanges, the gears below the top. All gears told are another box, of whose ends
-/// nobody knows anything, as of one that is merely listed. What was counted decides over what is said, and what is said stays beside it.
+/// nobody knows anything, as of one that is merely listed; so is any box on offer, and of its gears only those are known that were told
+/// (<see cref="OfferedGearbox"/>). What was counted decides over what is said, and what is said stays beside it.
 /// </remarks>
 public static class ToldPart
 {
@@ -42,32 +43,18 @@ public static class ToldPart
     /// <param name="text">All forward gears from the lowest to the top, such as <c>3.32 2.05 1.38 1.00 0.81</c>; where a gearbox is fitted the top gear alone, or some by their names, such as <c>1:3.32 5:0.81</c>.</param>
     /// <param name="name">What to call it.</param>
     /// <param name="fitted">The gearbox in its place now; null for none.</param>
-    public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted) => ToldGears.Read(text).Then(told => Gearbox(told, text, name, fitted));
-
-    private static Parsed<Transmission> Gearbox(ToldGears told, string text, string name, Transmission? fitted)
+    public static Parsed<Transmission> Gearbox(string text, string name, Transmission? fitted) => ToldGears.Read(text).Then<Transmission>(told =>
     {
         var gears = told.Among(fitted?.Gears ?? []);
         return gears.Count < 2 ? new Refusal("gears", Spoken($"{Shown.Quoted(text)} is no gearbox: write all its forward gears, the lowest first."), "3.32 2.05 1.38 1.00 0.81")
             : gears[^1].Ratio.Value.Value >= gears[^2].Ratio.Value.Value ? ToldGears.CannotFollow(gears[^1].Ratio.Says, gears[^2].Ratio.Value.Value)
             : told.IsTopAlone || told.AreNamed ? (fitted ?? new(name, [])) with { Name = name, Gears = gears }
             : new Transmission(name, gears) { Converter = fitted?.Converter };
-    }
+    });
 
-    /// <summary>The gearbox of a claim; what is said of gears that nobody counted stands, and where nothing is said they are taken as those of the fitted one.</summary>
-    /// <remarks>It is another box however little is told of it: what it bolts to nobody knows.</remarks>
+    /// <summary>The gearbox of a claim; what is said of gears that nobody counted stands, and of gears that nobody told nothing is known.</summary>
     public static Parsed<Transmission> Gearbox(Claim claim, string name, Transmission? fitted)
-    {
-        var said = Gearbox(claim.Said, name, fitted).Then<Transmission>(box => AnotherBox(box));
-        if (claim.IsWordAlone) return said;
-
-        var other = said.Understood(out var told) ? told : null;
-        return ToldGears.Read(claim.Counted).Then(counted => Gearbox(counted, claim.Counted, name, other ?? fitted).Then<Transmission>(box => AnotherBox(box) with
-        {
-            Gears = [.. box.Gears.Select(gear => counted.Tells(gear) ? gear with { Ratio = AsCounted(gear.Ratio), Quoted = other?.Gears.FirstOrDefault(same => same.Name == gear.Name)?.Ratio } : gear)],
-        }));
-    }
-
-    private static Transmission AnotherBox(Transmission box) => new(box.Name, box.Gears) { Converter = box.Converter };
+        => OfferedGearbox.Of(claim, name).Then<Transmission>(box => box with { Converter = fitted?.Converter });
 
     /// <param name="text">A size such as <c>205/65R15</c>, or a rolling circumference such as <c>2.05 m</c>.</param>
     /// <param name="name">What to call it.</param>
@@ -97,7 +84,7 @@ public static class ToldPart
     /// <summary>A rolling circumference that somebody states: as sure as its last digit, or as the ± typed with it.</summary>
     public static Measured Circumference(Typed length) => length.ToItsLastDigit(Spoken("rolling circumference"), Spoken("roll the tyres out with the vehicle standing on them"));
 
-    private static Known AsCounted(Known told) => told with { Source = Source.Measured };
+    internal static Known AsCounted(Known told) => told with { Source = Source.Measured };
 
     private static Known Told(Measured value, string text) => new(value, Source.OwnersWord, text.Trim());
 }

@@ -30,6 +30,7 @@ public sealed record FastestTurn(Measured Speed, string At, string? ToKnow = nul
         {
             { Limit: not TopSpeedLimit.Unknown } => new(turns, Spoken($"at its top speed in {top.Step.InWords}")),
             { Most: not null } => new(turns, Spoken("at its top speed, as far as the torque curve tells")),
+            { Untold: { } untold } => new FastestTurn(turns, Spoken($"at the speed that it reaches at least in {top.Step.InWords}"), untold.Cure),
             _ => new FastestTurn(turns, Spoken($"where the torque curve ends in {top.Step.InWords}"), TopSpeed.TorqueBeyond),
         };
         return turn with { IsByLoad = true };

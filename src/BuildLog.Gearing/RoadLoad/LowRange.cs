@@ -13,7 +13,7 @@ public static class LowRange
 {
     /// <summary>First gear, or reverse; null where it is not known.</summary>
     public static Gear? LowestGear(Driveline driveline, Way way)
-        => way == Way.Forwards ? driveline.Transmission?.Gears.FirstOrDefault()
+        => way == Way.Forwards ? driveline.Transmission?.First
             : driveline.Transmission?.Reverse is { } reverse ? new("R", reverse)
             : null;
 

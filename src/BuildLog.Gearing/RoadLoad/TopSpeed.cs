@@ -12,7 +12,7 @@ public enum TopSpeedLimit
     /// <summary>The engine turns as fast as it may, with power to spare.</summary>
     Gear,
 
-    /// <summary>The torque curve ends there, with power to spare: it goes as fast at least, and nobody knows how much faster.</summary>
+    /// <summary>The torque curve ends there, with power to spare, or there are gears that nobody told: it goes as fast at least, and nobody knows how much faster.</summary>
     Unknown,
 }
 
@@ -40,7 +40,13 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
         ? ((Speed + most) * 0.5) + Measured.From(0, Input.Rectangular(Spoken("torque beyond the curve"), (most.Value - Speed.Value) / 2, new Evidence(Spoken("torque beyond the curve"), _ => TorqueBeyond)))
         : Speed;
 
+    /// <summary>Gears that nobody told, in which it may be faster; null where all are known.</summary>
+    public UntoldGears? Untold { get; private init; }
+
     /// <summary>What to enter where the limit is not known.</summary>
+    public string ToKnow => Untold?.Cure ?? TorqueBeyond;
+
+    /// <summary>The same where it is the torque.</summary>
     public static string TorqueBeyond => Spoken("enter the engine's torque up to its redline");
 
     /// <summary>Null where no gear holds any speed the torque curve reaches.</summary>
@@ -48,6 +54,8 @@ public sealed record TopSpeed(Measured Speed, DriveStep Step, TopSpeedLimit Limi
     {
         var gears = pull.Steps.Select(step => In(pull, step)).OfType<TopSpeed>().ToList();
         if (gears.MaxBy(top => top.Speed.Value) is not { } fastest) return null;
+
+        if (pull.Driveline.Transmission!.Untold is { } untold) return fastest with { Limit = TopSpeedLimit.Unknown, Most = null, Untold = untold };
 
         // A gear whose end is not known may still overtake the fastest.
         var most = gears.Exists(top => top.Most is null) ? null : gears.MaxBy(top => top.Most!.Value)!.Most;

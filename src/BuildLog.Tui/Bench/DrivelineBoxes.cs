@@ -12,8 +12,7 @@ public static class DrivelineBoxes
     public static DrivelineModel Of(Driveline driveline, IReadOnlyList<Finding> findings, UnitSystem units)
     {
         var engine = Box(Position.Engine, driveline.Engine?.Name, driveline.Engine?.Redline, Units.RevolutionPerMinute);
-        var gears = driveline.Transmission?.Gears;
-        var gearbox = Box(Position.Transmission, driveline.Transmission?.Name, gears is { Count: > 0 } ? gears[^1].Ratio : null, Units.One);
+        var gearbox = Box(Position.Transmission, driveline.Transmission?.Name, driveline.Transmission?.Top?.Ratio, Units.One);
         var trunk = new List<DrivelineBox> { engine, gearbox };
         if (driveline.Overdrive is { } overdrive) trunk.Add(Box(Position.Overdrive, overdrive.Name, overdrive.Ratio, Units.One));
         if (driveline.TransferCase is { } transfer) trunk.Add(Box(Position.TransferCase, transfer.Name, transfer.High, Units.One));

@@ -198,6 +198,20 @@ public sealed class EvidenceOfANumber : IDisposable
         Assert.Equal("gear count", Assert.Single(test.Shop.Sessions(vehicle)).Method);
     }
 
+    // 33.25 / 10 and 8 / 10: it has five gears, and three of them nobody counted.
+    [Fact]
+    public void Gears_between_those_that_were_counted_are_not_known()
+    {
+        var box = test.Shop.Add(new TransmissionComponent { Name = "yard box" });
+        Fit(box, Position.Transmission);
+        test.Shop.Add(new GearCountSession(box, "1", vehicle) { Date = new(2026, 2, 1), Readings = ["10:33.25"] });
+        test.Shop.Add(new GearCountSession(box, "5", vehicle) { Date = new(2026, 2, 1), Readings = ["10:8"] });
+        var fitted = test.Shop.DrivelineOn(vehicle, Day).Driveline.Transmission!;
+
+        Assert.Equal((3.325, 0.8), (fitted.First!.Ratio.Value.Value, fitted.Top!.Ratio.Value.Value));
+        Assert.Equal("gears 2, 3 and 4", fitted.Untold!.InWords);
+    }
+
     // 7.75 / 10 = 0.775, before what is printed; ten for ten with it out says nothing of its ratio.
     [Fact]
     public void An_overdrive_that_was_counted_engaged_is_its_evidence()

@@ -31,6 +31,7 @@ public sealed class AnyDrivelineTests
             },
             Transmission = has[5] ? null : new("box", [.. ((double[])[3.5, 2.1, 1.4, 1, 0.7]).Take(has[6] ? 5 : 2).Select((ratio, k) => InventedCar.Gear($"{k + 1}", ratio))])
             {
+                Untold = has[8] && has[9] ? new(has[23] ? ["6"] : [], has[21], has[24]) : null,
                 Converter = has[7] ? null : new Converter(has[8], If(has[9], 35)),
                 TorqueRating = If(has[10], 250),
                 Front = !has[24] ? new() : new() { BellHousing = has[22] ? "four" : null, Spigot = If(has[21], 0.015), ClutchRating = If(has[23], 250), InputSpline = has[22] ? "26 fine" : null, DiscSpline = "26 coarse" },

@@ -29,7 +29,7 @@ internal static class RandomShop
 
         var here = CandidateParts.InPlace(InventedCar.Plain);
         return new(
-            [.. here.Gearboxes, .. Enumerable.Range(1, boxes).Select(k => new Candidate<Transmission>($"box {k}", new($"box {k}", [InventedCar.Gear("1", About(2.5, 4, 0.01)), InventedCar.Gear("2", About(0.6, 1.2, 0.01))]), Pool.Offered) { Price = Price() })],
+            [.. here.Gearboxes, .. Enumerable.Range(1, boxes).Select(k => new Candidate<Transmission>($"box {k}", new($"box {k}", [InventedCar.Gear("1", About(2.5, 4, 0.01)), InventedCar.Gear("5", About(0.6, 1.2, 0.01))]) { Untold = k % 5 == 0 ? new(["2", "3", "4"], k % 10 == 0, k % 15 == 0) : null }, Pool.Offered) { Price = Price() })],
             [.. here.Overdrives, .. Enumerable.Range(1, overdrives).Select(k => new Candidate<Overdrive>($"overdrive {k}", new($"overdrive {k}", InventedCar.Exactly(About(0.68, 0.85, 0.005))), Pool.Offered) { Price = Price() })],
             [.. here.Axles, .. Enumerable.Range(1, axles).Select(k => new Candidate<Axle>($"axle {k}", InventedCar.Axle(About(2.3, 5, 0.05)), Pool.Owned) { Price = Price() })],
             [.. here.Tyres, .. Enumerable.Range(1, tyres).Select(k => new Candidate<TyreSet>($"tyres {k}", InventedCar.Rolling(About(1.7, 2.4, 0.03)), Pool.Listed) { Price = Price() })]);

@@ -25,6 +25,45 @@ public sealed class ToldGearsTests
         Assert.Equal(ratios, string.Join(' ', box.Gears.Select(gear => FormattableString.Invariant($"{gear.Ratio.Value.Value}"))));
     }
 
+    // A box on offer is another one: the fitted one's 3.5 2.1 1.4 1 say nothing of it. What its own numbers leave out it has; below a top gear without a name, or one by a word, nobody knows what.
+    [Theory]
+    [InlineData("counted 1:3.325±0.027 5:0.805±0.027", "3.325 0.805", "gears 2, 3 and 4", false, false)]
+    [InlineData("counted 3:1.4±0.01 5:0.805±0.027", "1.4 0.805", "gears 1, 2 and 4", true, false)]
+    [InlineData("1:3.3 2:2 4:1", "3.3 2 1", "gear 3", false, false)]
+    [InlineData("counted 1:3.325±0.027", "3.325", "the other gears", false, true)]
+    [InlineData("1:3.3 3:1.5", "3.3 1.5", "gears 2 and top", false, true)]
+    [InlineData("0.82", "0.82", "the other gears", true, false)]
+    [InlineData("0.82; counted 0.800±0.010", "0.8", "the other gears", true, false)]
+    [InlineData("1:3.3; counted 0.800±0.010", "3.3 0.8", "the other gears", false, false)]
+    [InlineData("0.82; counted 1:3.325±0.027", "3.325 0.82", "the other gears", false, false)]
+    [InlineData("0.82; counted 1:3.325±0.027 5:0.7±0.01", "3.325 0.7", "gears 2, 3 and 4", false, false)]
+    [InlineData("1:3.3 5:0.82; counted 0.800±0.010", "3.3 0.8", "gears 2, 3 and 4", false, false)]
+    [InlineData("1:3.3 top:0.82", "3.3 0.82", "the other gears", false, false)]
+    [InlineData("low:6.1", "6.1", "the other gears", false, true)]
+    public void Of_a_box_on_offer_only_those_gears_are_known_that_are_told(string claim, string ratios, string untold, bool first, bool top)
+    {
+        var box = ToldPart.Gearbox(Claim.Read(claim), "box", Fitted).OrRefuse();
+
+        Assert.Equal(ratios, string.Join(' ', box.Gears.Select(gear => FormattableString.Invariant($"{gear.Ratio.Value.Value}"))));
+        Assert.Equal((untold, first, top), (box.Untold!.InWords, box.Untold.First, box.Untold.Top));
+        Assert.Equal((first, top), (box.First is null, box.Top is null));
+    }
+
+    [Theory]
+    [InlineData("3.32 2.05 1.38 1.00 0.81")]
+    [InlineData("3.32 2.05 1.38 1.00 0.81; counted 1:3.600±0.030 5:0.805±0.009")]
+    [InlineData("1:3.3 2:2 3:1.4 4:1")]
+    [InlineData("low:6.1 1:3.3 2:2 3:1.4 4:1")]
+    public void Where_all_are_told_none_is_left(string claim) => Assert.Null(ToldPart.Gearbox(Claim.Read(claim), "box", Fitted).OrRefuse().Untold);
+
+    // What the seller says of the top gear stays beside its count, by whatever name.
+    [Theory]
+    [InlineData("0.82; counted 0.800±0.010")]
+    [InlineData("0.82; counted 1:3.325±0.027 5:0.8±0.01")]
+    [InlineData("1:3.3 5:0.82; counted 0.800±0.010")]
+    public void The_top_gear_keeps_what_was_said_of_it(string claim)
+        => Assert.Equal((0.8, 0.82), ToldPart.Gearbox(Claim.Read(claim), "box", null).OrRefuse().Top is { } top ? (top.Ratio.Value.Value, top.Quoted!.Value.Value) : default);
+
     [Fact]
     public void Only_the_gears_that_were_counted_are_measured_and_each_keeps_what_was_said_of_it()
     {

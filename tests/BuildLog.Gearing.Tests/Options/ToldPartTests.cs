@@ -96,6 +96,7 @@ public sealed class ToldPartTests
     {
         var axle = ToldPart.Axle(Claim.Read("3.36; counted 4.100±0.027"), "offer", InventedCar.Plain.RearAxle).OrRefuse();
         var box = ToldPart.Gearbox(Claim.Read("3.32 2.05 1.38 1.00 0.81; counted 0.700±0.010"), "offer", InventedCar.Plain.Transmission).OrRefuse();
+        Assert.Equal(0.81, box.Top!.Quoted!.Value.Value);
         var set = ToldPart.Tyres(Claim.Read("205/65R15; counted 2.000±0.010 m"), "offer", null).OrRefuse();
 
         Assert.Equal((4.1, Source.Measured, 3.36), (axle.Ratio!.Value.Value, axle.Ratio.Source, axle.Quoted!.Value.Value));
