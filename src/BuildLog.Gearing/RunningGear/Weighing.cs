@@ -35,6 +35,11 @@ public sealed class Weighing
     /// <summary>The gap is what three displays and a level road allow: each is off by half a step, twice that is for the slope between road and plate.</summary>
     public bool Agrees => Gap is null || Gap <= 3 * step;
 
+    /// <summary>The axle that carries all of it, so that nothing would be left for the other; null where neither does.</summary>
+    public OnThePlate? CarriesAll
+        => Mean(OnThePlate.Whole) is not { Value: var whole } ? null
+            : new[] { OnThePlate.Front, OnThePlate.Rear }.Where(axle => Mean(axle)?.Value > whole - step).Select(axle => (OnThePlate?)axle).FirstOrDefault();
+
     /// <param name="readings">At least one.</param>
     /// <param name="step">The smallest step of the display, kilograms.</param>
     /// <exception cref="RefusedException">Nothing was weighed, or no display has such a step.</exception>

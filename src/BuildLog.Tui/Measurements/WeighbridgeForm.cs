@@ -49,7 +49,7 @@ public static class WeighbridgeForm
             .. SessionEntries.For(today, known),
         ],
         Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) ? Says(weighing, units ?? UnitSystem.Metric) : [],
-        Save = values => Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
+        Save = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) && weighing.CarriesAll is { } axle ? SaveOutcome.Refuse(Id(axle), AllOnOne(axle)) : Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
     /// <summary>How the masses lie, and whether the whole confirms the two.</summary>
@@ -57,17 +57,22 @@ public static class WeighbridgeForm
     {
         string Whole(double mass) => Rounded.WithUnit(Rounded.Fixed(units.Mass.FromBase(mass), 0), units.Mass);
 
-        if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return [];
+        if (weighing.CarriesAll is { } axle) return [AllOnOne(axle)];
+        if (weighing is not { Front: { } front, Rear: { } rear, Sum: { } sum }) return weighing is { Front: { } only, Whole: { } all } && FrontShare.Doubt(only.Value, all.Value) is { } unusual ? [unusual] : [];
         string split = Spoken($"Front {Rounded.WithInterval(front, units.Mass)}, rear {Rounded.WithInterval(rear, units.Mass)}: {Whole(sum.Value)}, {Rounded.Fixed(rear.Value / sum.Value * 100, 0)} % of it behind.");
-        if (weighing.Gap is not { } gap) return [split];
+        string[] lies = FrontShare.Doubt(front.Value, sum.Value) is { } doubt ? [split, doubt] : [split];
+        if (weighing.Gap is not { } gap) return lies;
         return
         [
-            split,
+            .. lies,
             weighing.Agrees
                 ? Spoken($"All of it differs by {Whole(gap)}, as the display and a level road allow.")
                 : Spoken($"All of it differs by {Whole(gap)}: brakes were on, or plate and road are not level. Weigh again."),
         ];
     }
+
+    private static string AllOnOne(OnThePlate axle)
+        => Spoken($"The {axle.InWords()} would carry all of it: one of the two is misread, or all of it stood on the plate twice. Example: front 700 kg, rear 750 kg, all of it 1450 kg");
 
     // What is not typed yet is not weighed yet: the lines below the form speak as soon as both axles stand there.
     private static WeighbridgeSession Filled(FormValues values, WeighbridgeSession session)

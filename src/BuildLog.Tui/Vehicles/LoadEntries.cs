@@ -1,8 +1,10 @@
 using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Gearing.RoadLoad;
+using BuildLog.Gearing.RunningGear;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Parts;
 
@@ -33,11 +35,33 @@ internal static class LoadEntries
     // Laden, an axle pair carries the vehicle and its load; nothing on wheels carries twice itself. A tenth is for what was driven lighter than weighed.
     private const double LeastLaden = 0.9, MostLaden = 3;
 
-    /// <summary>That axles and vehicle were weighed apart by more than any load; null where they go together, or one was not typed.</summary>
-    public static string? Contradiction(FormValues values)
+    /// <summary>That axles and vehicle were weighed apart by more than any load, or that one axle would carry all of it; null where they go together, or the mass or both axles were not typed.</summary>
+    public static (Spec Line, string Says)? Contradiction(FormValues values)
     {
-        if (Kilograms(values, Spec.Mass) is not { } mass || Kilograms(values, Spec.FrontAxleMass) is not { } front || Kilograms(values, Spec.RearAxleMass) is not { } rear) return null;
+        if (Kilograms(values, Spec.Mass) is not { } mass) return null;
 
+        var (front, rear) = (Kilograms(values, Spec.FrontAxleMass), Kilograms(values, Spec.RearAxleMass));
+        if (front is not null && rear is not null) return Laden(mass, front.Value, rear.Value) is { } apart ? (Spec.RearAxleMass, apart) : null;
+
+        // A load lies over the rear axle: that one alone may carry more than the vehicle does empty.
+        return front >= mass ? (Spec.FrontAxleMass, AllOnOne(Position.FrontAxle, front.Value, mass))
+            : rear >= MostLaden * mass ? (Spec.RearAxleMass, AllOnOne(Position.RearAxle, rear.Value, mass))
+            : null;
+    }
+
+    /// <summary>That the axles stand unusually; null where they do not, or too little was typed.</summary>
+    public static string? Doubt(FormValues values)
+    {
+        if (Contradiction(values) is not null || Kilograms(values, Spec.FrontAxleMass) is not { } front) return null;
+
+        return (Kilograms(values, Spec.RearAxleMass) is { } rear ? front + rear : Kilograms(values, Spec.Mass)) is { } both ? FrontShare.Doubt(front, both) : null;
+    }
+
+    private static string AllOnOne(Position axle, double carries, double mass)
+        => Spoken($"The {axle.InWords()} would carry {Rounded.Exact(carries)} kg, all of the vehicle's {Rounded.Exact(mass)} kg or more, and the other axle nothing. Example: 1450 kg, on the axles 700 kg and 850 kg");
+
+    private static string? Laden(double mass, double front, double rear)
+    {
         var laden = (front + rear) / mass;
         return laden is >= LeastLaden and <= MostLaden
             ? null

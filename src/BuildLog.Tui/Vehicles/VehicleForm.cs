@@ -1,4 +1,3 @@
-using BuildLog.Data.Specs;
 using BuildLog.Data.Vehicles;
 using BuildLog.Tui.Forms;
 
@@ -33,7 +32,8 @@ public static class VehicleForm
             .. LoadEntries.Entries(vehicle),
             new LinesEntry("notes", Spoken("Notes"), 3) { Initial = vehicle.Notes },
         ],
-        Save = values => LoadEntries.Contradiction(values) is { } contradiction ? SaveOutcome.Refuse(nameof(Spec.RearAxleMass), contradiction) : Forms.Checks.Try(() => save(edited =>
+        Echo = values => LoadEntries.Doubt(values) is { } doubt ? [doubt] : [],
+        Save = values => LoadEntries.Contradiction(values) is { } contradiction ? SaveOutcome.Refuse($"{contradiction.Line}", contradiction.Says) : Forms.Checks.Try(() => save(edited =>
         {
             edited.Name = values["name"];
             edited.Description = values["description"];

@@ -36,6 +36,23 @@ public sealed class WeighingTests
     [InlineData("front 2 m", "wrong-kind")]
     public void What_was_not_on_a_plate_is_refused(string text, string code) => Assert.Equal(code, WeighReading.Read(text).Refusal!.Code);
 
+    // The display's step of 20 kg is no axle.
+    [Theory]
+    [InlineData("front 1650.5 kg", OnThePlate.Front)]
+    [InlineData("rear 1640 kg", OnThePlate.Rear)]
+    [InlineData("front 1630 kg", null)]
+    [InlineData("front 900 kg", null)]
+    public void One_axle_does_not_carry_all_of_it(string axle, OnThePlate? carries)
+        => Assert.Equal(carries, Weighing.Of([WeighReading.Read(axle).OrRefuse(), WeighReading.Read("whole 1650.5 kg").OrRefuse()], 20).CarriesAll);
+
+    // 35 and 70 % are common practice, no source: 0.35 · 1500 = 525, 0.70 · 1500 = 1050.
+    [Theory]
+    [InlineData(524, true)]
+    [InlineData(525, false)]
+    [InlineData(1050, false)]
+    [InlineData(1051, true)]
+    public void An_unusual_share_in_front_is_a_doubt(double front, bool isUnusual) => Assert.Equal(isUnusual, FrontShare.Doubt(front, 1500) is not null);
+
     [Fact]
     public void Two_axles_make_the_whole_and_are_off_independently()
     {

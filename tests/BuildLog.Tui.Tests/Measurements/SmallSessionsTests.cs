@@ -84,6 +84,24 @@ public sealed class SmallSessionsTests
         Assert.Equal((700.0, 750.0, 1460.0), (weighing.Front!.Value, weighing.Rear!.Value, weighing.Whole!.Value));
     }
 
+    // All of it on the front axle, and 1100 of 1500 kg, which are 73 %.
+    [Fact]
+    public void An_axle_that_carries_all_of_it_is_refused_and_an_unusual_share_is_asked_about()
+    {
+        var kept = new WeighbridgeSession(new Vehicle { Name = "Kestrel" });
+        var form = WeighbridgeForm.For(new Vehicle { Name = "Kestrel" }, Today, edit => edit(kept));
+        FormValues All(string front) => new(form.Entries.ToDictionary(entry => entry.Id, entry => entry.Id switch { "front" => front, "whole" => "1650.5 kg", _ => entry.Initial }));
+
+        var refused = Assert.IsType<RefusedEntry>(form.Save(All("1650.5 kg")));
+        Assert.Equal("front", refused.EntryId);
+        Assert.StartsWith("The front axle would carry all of it", refused.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The front axle would carry all of it", Assert.Single(form.Echo!(All("1650.5 kg"))), StringComparison.Ordinal);
+        Assert.Empty(kept.Readings);
+
+        Assert.Empty(form.Echo(All("850 kg")));
+        Assert.Contains(Said(form, ("front", "1100 kg"), ("rear", "400 kg")), line => line.StartsWith("73 % of it in front is unusual; 35 to 70 % is common practice", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void One_weighing_will_do_and_none_is_said_in_words_of_the_form()
     {
