@@ -25,7 +25,7 @@ public sealed record OdometerReading
     public static OdometerReading? Read(string text, OdometerUnit unit)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        var read = QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre);
+        var read = QuantityText.Read(text, Kind.Length, unit == OdometerUnit.Miles ? Units.Mile : Units.Kilometre).OnARoad(text);
         if (!read.Understood(out var typed)) throw new RefusedException("odometer", read.Refusal!.Message, Example);
         return typed.Value is >= 0 and <= Most
             ? new(typed.Value, typed.Unit.Symbol, typed.Text)

@@ -58,6 +58,12 @@ public static class QuantityText
     /// <summary>What was typed with its unit: behind a bare number the usual one. What is no such quantity stays as it is.</summary>
     public static string WithUnit(string text, Kind kind, Unit usual) => Read(text, kind, usual).Understood(out var typed) && typed.IsBare ? $"{typed.Text} {usual}" : text;
 
+    /// <summary>A length that was read as one of a road: what is none is no distance, in the units that roads are measured in. Other refusals stay.</summary>
+    public static Parsed<Typed> OnARoad(this Parsed<Typed> read, string text)
+        => read.Refusal is { Code: NotANumber or "unknown-unit" or "wrong-kind" }
+            ? new Refusal("distance", Spoken($"{Shown.Quoted(text.Trim())} is no distance: write kilometres or miles."), "84 210 km")
+            : read;
+
     /// <summary>A bare number, such as a count of turns: <c>20.5</c>, <c>20 1/2</c>.</summary>
     public static Parsed<double> ReadNumber(string text) => ReadPlain(text, Kind.Number).Then<double>(typed => typed.Value);
 

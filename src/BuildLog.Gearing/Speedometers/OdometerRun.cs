@@ -29,7 +29,7 @@ public sealed record RunReading(double Real, double Shown, string Text)
     }
 
     /// <summary>Reads a distance with its unit, without a ±.</summary>
-    public static Parsed<Typed> ReadDistance(string text) => QuantityText.ReadPlain(text, Kind.Length).Showing("0.1 km");
+    public static Parsed<Typed> ReadDistance(string text) => QuantityText.ReadPlain(text, Kind.Length).OnARoad(text).Showing("0.1 km");
 
     /// <summary>The reading as typed.</summary>
     public override string ToString() => Text;

@@ -79,7 +79,8 @@ public static class FitForm
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];
 
-    private static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);
+    /// <summary>What the odometer showed; a bare number is in the vehicle's unit.</summary>
+    internal static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);
 
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
         => new(DayEntry.In(values, "day", today), values["odometer"], values["reason"]);

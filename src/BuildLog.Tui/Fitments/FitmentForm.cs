@@ -34,6 +34,6 @@ public static class FitmentForm
     {
         Initial = read ?? "",
         Hint = Spoken("such as 84 210; empty if it was not read"),
-        Check = Checks.IfTyped(id, text => QuantityText.Read(text, Kind.Length, Units.Kilometre).Showing("84 210")),
+        Check = Checks.IfTyped(id, FitForm.ReadOdometer),
     };
 }

@@ -59,7 +59,9 @@ public sealed class AnOdometer : IDisposable
     [Theory]
     [InlineData("84,210", "'84,210' could be 84210 or 84.210: write it without the comma.")]
     [InlineData("-5 km", "'-5 km' is no odometer reading.")]
-    [InlineData("5 kg", "'5 kg': 'kg' is a unit of mass, and a length is wanted.")]
+    [InlineData("5 kg", "'5 kg' is no distance: write kilometres or miles.")]
+    [InlineData("soon", "'soon' is no distance: write kilometres or miles.")]
+    [InlineData("84 210 furlongs", "'84 210 furlongs' is no distance: write kilometres or miles.")]
     public void Is_refused_where_it_cannot_be_understood(string typed, string sentence)
         => Refused(sentence, () => test.Shop.Fit(test.Axle("axle"), test.Vehicle("Brindle"), Position.RearAxle, new(2026, 5, 3), typed));
 
