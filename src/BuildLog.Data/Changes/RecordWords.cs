@@ -15,9 +15,13 @@ internal static partial class RecordWords
     public static string Did(RowOp op, Kept record, string? vehicle)
     {
         var verb = op switch { RowOp.Insert => "added", RowOp.Delete => "removed", _ => "changed" };
-        var of = vehicle is null || record is Vehicle or Component ? "" : $" of {vehicle}";
-        return Title(record) is { Length: > 0 } title ? $"{verb} {record.KindInWords} {title}{of}" : $"{verb} {record.KindInWords}{of}";
+        var title = Title(record);
+        var of = vehicle is null || record is Vehicle or Component || Names(title, vehicle) ? "" : $" of {vehicle}";
+        return title.Length > 0 ? $"{verb} {record.KindInWords} {title}{of}" : $"{verb} {record.KindInWords}{of}";
     }
+
+    // A title such as "axle for Old Blue" says already whose it is.
+    private static bool Names(string title, string vehicle) => Regex.IsMatch(title, $@"(?<!\w){Regex.Escape(vehicle)}(?!\w)", RegexOptions.CultureInvariant);
 
     /// <summary><c>chassis number</c> for <c>ChassisNumber</c>.</summary>
     public static string Column(string name) => string.Join(' ', Words(name));

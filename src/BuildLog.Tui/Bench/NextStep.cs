@@ -10,8 +10,12 @@ internal static class NextStep
     public static string? Of(VehicleOnBench bench)
     {
         if (Missing(bench.Driveline) is { } part) return Spoken($"Next: f fits the {part.InWords()}.");
+        // A number that the driveline lacks altogether comes before what it is judged against, one that somebody only says behind it.
+        var ratio = (bench.Driveline.RearAxle ?? bench.Driveline.FrontAxle)?.Ratio;
+        if (ratio is null) return Spoken("Next: t counts the axle's turns.");
+        if (bench.Driveline.DrivingTyres?.RollingCircumference is null) return Spoken("Next: r rolls the tyre out.");
         if (bench.Goals.Cruise.Count == 0) return Spoken("Next: g sets the goal.");
-        if ((bench.Driveline.RearAxle ?? bench.Driveline.FrontAxle)?.Ratio is not { Source: Gearing.Measurements.Source.Measured or Gearing.Measurements.Source.TeethCounted }) return Spoken("Next: t counts the axle's turns.");
+        if (ratio is not { Source: Gearing.Measurements.Source.Measured or Gearing.Measurements.Source.TeethCounted }) return Spoken("Next: t counts the axle's turns.");
         return bench.Findings.Any(finding => finding.Verdict == Verdict.Clash) ? Spoken("Next: 0 shows ways out.") : null;
     }
 

@@ -11,7 +11,8 @@ internal static class PlannedWords
         => string.Join(", ", ((string[])[Of(shop, changes), wishes.InWords]).Where(words => words.Length > 0));
 
     private static string Of(Shop shop, IReadOnlyList<PlannedChange> changes)
-        => string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? NameOf(shop, id) : change.Listed)));
-
-    private static string NameOf(Shop shop, long id) => shop.Parts().FirstOrDefault(part => part.Component.Id == id)?.Component.Name ?? Spoken("that is gone");
+    {
+        var names = changes.Any(change => change.ComponentId is not null) ? shop.Parts().ToDictionary(part => part.Component.Id, part => part.Component.Name) : [];
+        return string.Join(", ", changes.Select(change => NamedPart.InWords(change.Position.InWords(), change.ComponentId is { } id ? names.GetValueOrDefault(id) ?? Spoken("that is gone") : change.Listed)));
+    }
 }

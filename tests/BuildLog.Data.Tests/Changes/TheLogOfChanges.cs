@@ -1,6 +1,7 @@
 using BuildLog.Data.Changes;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Files;
+using BuildLog.Data.Hunting;
 using BuildLog.Data.Vehicles;
 using BuildLog.DemoData;
 using BuildLog.Gearing.Drivelines;
@@ -28,6 +29,19 @@ public sealed class TheLogOfChanges : IDisposable
         Assert.Equal(new DateTimeOffset(2026, 5, 3, 19, 4, 0, TimeSpan.Zero), last.When);
         Assert.Equal(Environment.MachineName, last.Machine);
         Assert.Equal([("name", "Brindel", "Brindle"), ("owner", "Agnes", null)], last.Fields.Select(field => (field.Field, field.Before, field.After)).OrderBy(field => field.Field, StringComparer.Ordinal));
+    }
+
+    // A name within another word is not said.
+    [Theory]
+    [InlineData("gearbox for Old Blue", "added wanted part gearbox for Old Blue")]
+    [InlineData("gearbox for Old Bluebell", "added wanted part gearbox for Old Bluebell of Old Blue")]
+    [InlineData("longer axle", "added wanted part longer axle of Old Blue")]
+    public void Names_the_vehicle_once(string title, string label)
+    {
+        var vehicle = test.Vehicle("Old Blue");
+        test.Shop.Add(new WantedPart(vehicle, WantedKind.Transmission) { Title = title });
+
+        Assert.Equal(label, test.Shop.Changes()[0].Label);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public sealed class TheMainJobTests : IDisposable
 
             Assert.Empty(view.Refused);
             Assert.Equal(
-                ["f fits the gearbox", "f fits the axle", "f fits the tyres", "g sets the goal", "g sets the goal", "0 shows ways out"],
+                ["f fits the gearbox", "f fits the axle", "f fits the tyres", "t counts the axle's turns", "g sets the goal", "0 shows ways out"],
                 view.Said.Where(said => said.Contains(" Next: ", StringComparison.Ordinal)).Skip(1).Select(said => said[(said.IndexOf(" Next: ", StringComparison.Ordinal) + 7)..^1]));
             AssertJudged(view.Model);
         }
