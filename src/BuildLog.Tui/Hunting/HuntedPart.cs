@@ -21,7 +21,7 @@ internal sealed record HuntedPart(VehicleOnBench Bench, VehicleOnBench Planned, 
     public string Alike { get; init; } = "";
 
     /// <summary>What it may be with the others as the way out has them; null where no number of it is wanted.</summary>
-    public WindowOfPart? Window { get; } = DrivelineWindows.Of(Planned.Driveline, Planned.Goals, Planned.Findings).FirstOrDefault(window => window.Position == Position && WantedWindows.Of(window) is not null);
+    public WindowOfPart? Window { get; } = WantedWindows.At(Planned, Position).FirstOrDefault(window => WantedWindows.Of(window) is not null);
 
     private WantedKind Kind => WantedWindows.Kind(Position);
 

@@ -89,7 +89,7 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
             worse is null ? "" : Spoken($"Worse with it: {worse.Says}"),
             goal is null && worse is null && inPlace is not null ? inPlace.Reason : "",
             claim.IsWordAlone ? Spoken($"{AsWritten.Numbers(claim.Said)} is only the seller's word: count or measure it before you pay.") : "",
-            inPlace?.Driveline.Transmission is { } box && wanted.Kind == WantedKind.Transmission ? NotCounted(claim, box) : "",
+            .. inPlace?.Driveline.Transmission is { } box && wanted.Kind == WantedKind.Transmission ? NotCounted(claim, box) : [],
             inPlace is null ? "" : Spoken($"The whole driveline with it, as Options and Plans count it: {Counts(inPlace.Whole)}."),
         ];
         return new(verdicts.Count == 0 ? Verdict.Watch : verdicts.Min(), string.Join(' ', reasons.Where(reason => reason.Length > 0).Select((reason, k) => k == 0 ? reason : Begun(reason))), own.IsTooDear)
@@ -116,11 +116,12 @@ internal sealed record JudgedOffer(Verdict Verdict, string Reason, bool IsTooDea
     private static string StandsAlready(IReadOnlyList<StandingClash> clashes)
         => clashes.Count == 0 ? "" : Spoken($"Stands already, not the offer's doing: {string.Join(", ", clashes.Select(clash => $"{clash.Finding.Title}{(clash.IsFurtherOut ? Spoken(" (further out with it)") : "")}"))}.");
 
-    // Start and crawl hang on the gear that is counted last, if at all.
-    private static string NotCounted(Claim claim, Transmission box)
-        => claim.IsWordAlone || box.Gears[0].Ratio.Source == Source.Measured ? ""
-            : ToldGears.Read(claim.Said).Understood(out var said) && said.Tells(box.Gears[0]) ? Spoken($"Gear {box.Gears[0].Name} is only the seller's word, {box.Gears[0].Ratio.Says}: count it too, start and crawl hang on it.")
-            : Spoken($"Gear {box.Gears[0].Name} is not counted and taken as that of the fitted gearbox: count it too, start and crawl hang on it.");
+    // Start and crawl hang on the gear that is counted last, if at all; what hangs on gears that nobody told is left open.
+    private static IEnumerable<string> NotCounted(Claim claim, Transmission box)
+    {
+        if (box.Untold is { } untold) yield return Spoken($"{untold.Says}, so what hangs on that is left open{(untold.First ? Spoken(", start and crawl among it") : "")}: {untold.Cure}.");
+        if (!claim.IsWordAlone && box.First is { Ratio.Source: Source.OwnersWord } first) yield return Spoken($"Gear {first.Name} is only the seller's word, {first.Ratio.Says}: count it too, start and crawl hang on it.");
+    }
 
     private static string InWindow(WindowJudgement window)
     {

@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Options;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Plans;
 
@@ -14,10 +15,11 @@ internal static class OfferForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores an offer with the edit applied, and who sells it; empty for nobody.</param>
     /// <param name="offer">What is known of it already, such as a count; of one in the record everything.</param>
-    /// <param name="counted">Its claim with what was counted on it since; null for nothing.</param>
-    public static Form For(HuntBench hunt, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, string? counted = null)
+    /// <param name="counted">What was counted on it since, which stands behind its claim; null for nothing.</param>
+    public static Form For(HuntBench hunt, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, CountedInYard? counted = null)
     {
         var (wanted, bare) = (hunt.Wanted, shop.Workshop().Bare);
+        var claimed = counted is null ? offer.Claimed : (Claim.Read(offer.Claimed) with { Counted = counted.Claimed }).ToString();
         var (rejected, others) = (RejectedPlans.Of(shop, hunt.Bench), shop.OffersOn(today));
         return new()
         {
@@ -25,8 +27,8 @@ internal static class OfferForm
             HelpPage = "Wanted",
             Entries =
             [
-                new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken("such as axle from a late pickup, cover off"), Check = Checks.Filled("what", Spoken("What is offered?")) },
-                new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = counted ?? offer.Claimed, Hint = Spoken("ratio, teeth, gears or size; behind it what was counted: 3.36; counted 3.35±0.03") },
+                new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken($"such as {wanted.Kind.InWords()} from a late pickup, row 9"), Check = Checks.Filled("what", Spoken("What is offered?")) },
+                new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = claimed, Hint = Claimed(wanted.Kind) },
                 new TextEntry("price", Spoken("Price")) { AnswersFor = ["money"], Initial = offer.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty if not named"), Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
                 new TextEntry("place", Spoken("Where")) { AnswersFor = ["place-of-the-offer"], Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { IsRemembered = true, RememberedAs = "supplier", Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
@@ -35,7 +37,7 @@ internal static class OfferForm
                 new TextEntry("expires", Spoken("Runs out")) { AnswersFor = ["day-it-expires"], Initial = offer.Expires is { } last ? DayText.InWords(last) : "", Hint = Spoken("a date; empty if nobody said"), Check = Checks.IfTyped("expires", text => DayText.Read(text, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = offer.Notes, Hint = wanted.MustHaves is [var must, ..] ? Spoken($"what is told of what it must have, such as {must.What}: {must.Text}") : "" },
             ],
-            Echo = values => [JudgedOffer.Of(hunt, rejected, values["claimed"], Price(values, bare), values["what"], values["notes"], others).InWords],
+            Echo = values => [.. counted?.Doubts ?? [], JudgedOffer.Of(hunt, rejected, values["claimed"], Price(values, bare), values["what"], values["notes"], others).InWords],
             Save = values => Checks.Try(() => save(
                 edited =>
                 {
@@ -47,6 +49,15 @@ internal static class OfferForm
                 values["supplier"])),
         };
     }
+
+    private static string Claimed(WantedKind kind) => kind switch
+    {
+        WantedKind.Axle => Spoken("ratio or teeth; behind it what was counted: 3.36; counted 3.35±0.03"),
+        WantedKind.Transmission => Spoken("all gears, 3.32 2.05 1.38 1.00 0.81; some, 1:3.32 5:0.81; or top alone, 0.81"),
+        WantedKind.Overdrive => Spoken("ratio; behind it what was counted: 0.78; counted 0.775±0.008"),
+        WantedKind.Tyres or WantedKind.Wheels => Spoken("size; behind it what was rolled: 205/65R15; counted 2.05±0.01 m"),
+        _ => Spoken("what is said of it, in a line"),
+    };
 
     private static string KnownSuppliers(Shop shop)
         => shop.Suppliers() is [var first, ..] ? Spoken($"such as {first.Name}; a new name is entered; empty for none") : Spoken("whoever sells for a living; a new name is entered; empty for none");

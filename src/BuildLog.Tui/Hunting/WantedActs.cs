@@ -5,7 +5,6 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -48,8 +47,8 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
         return
         [
             WantedRows.Part(hunt, Today, forNow.Units),
-            .. offers.Select(offer => WantedRows.Offer(hunt, rejected, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today)),
-            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(hunt, rejected, count, others)),
+            .. offers.Select(offer => WantedRows.Offer(hunt, rejected, offer, counts.FirstOrDefault(count => count.IsOf(offer)), BoughtPart.Of(shop, wanted, offer), others, Today, forNow.Units)),
+            .. counts.Where(count => !offers.Any(count.IsOf)).Select(count => WantedRows.Counted(hunt, rejected, count, others, forNow.Units)),
         ];
     }
 
@@ -91,11 +90,11 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     public string? Count(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
-        (YardFind Find, string Claimed)? found = null;
+        CountedInYard? found = null;
         Form? form = wanted.Kind switch
         {
             WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => found = YardCount.Found(wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
-            WantedKind.Transmission => YardCounts.OfGearbox(wanted, TopGear(bench), Today, counted => found = counted),
+            WantedKind.Transmission => YardCounts.OfGearbox(wanted, Today, counted => found = counted),
             WantedKind.Overdrive => YardCounts.OfOverdrive(wanted, Today, counted => found = counted),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
                 => RollOutForm.For(wheels, Today, forNow.Units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
@@ -109,10 +108,11 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
 
         // It was counted in the yard, with the card and its cautions in hand: nothing is turned now.
         if (!view.Fill(form with { Cautions = [], SetUp = [] }) || found is not { } counted) return null;
+        if (Before(wanted, row) is { } before && before.Part.GetType() == counted.Find.Part.GetType()) counted = before.Again(counted, forNow.Units);
         if (Offer(view, bench, wanted, row, counted) is { } said) return said;
 
         shop.BringBack(counted.Find);
-        return Spoken($"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}.");
+        return string.Join(' ', [Spoken($"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}."), .. counted.Doubts]);
     }
 
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)
@@ -195,9 +195,6 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
         return session;
     }
 
-    // What is hunted of a gearbox is mostly its top gear.
-    private static string TopGear(VehicleOnBench bench) => bench.Driveline.Transmission?.Gears is [.., var top] ? top.Name : Spoken("top");
-
     private static WheelSetComponent Rolled(VehicleOnBench bench, WantedRow row)
         => new() { Name = row.What, Construction = bench.Driveline.DrivingTyres?.Size?.Construction ?? Gearing.Tyres.Construction.Radial };
 
@@ -211,7 +208,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     };
 
     // A new offer, or the one of the row; with what was counted on the part it is one change.
-    private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, WantedRow row, (YardFind Find, string Claimed)? counted = null)
+    private string? Offer(IWorkbenchView view, VehicleOnBench bench, WantedPart wanted, WantedRow row, CountedInYard? counted = null)
     {
         Offer? kept = null;
         var hunt = HuntBench.Of(shop, bench, wanted);
@@ -220,10 +217,17 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
             hunt, shop, Today,
             (edit, supplier) => kept = known is null ? shop.Enter(Filled(new Offer(wanted), edit), supplier, counted?.Find) : shop.Change(known, supplier, edit, counted?.Find),
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
-            counted is { } count ? (Claim.Read(known?.Claimed ?? "") with { Counted = count.Claimed }).ToString() : null);
+            counted);
         return view.Fill(form) && kept is not null
             ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(hunt, RejectedPlans.Of(shop, bench), kept.Claimed, kept.Price, kept.What, kept.Notes, shop.OffersOn(Today)).InWords}"
             : null;
+    }
+
+    // What was counted before on what the row is of.
+    private YardCount? Before(WantedPart wanted, WantedRow row)
+    {
+        var offer = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        return YardCount.Of(shop, wanted).FirstOrDefault(count => offer is null ? count.Part.Id == row.CountedId : count.IsOf(offer));
     }
 
     private Component? Counted(WantedPart wanted, WantedRow row) => YardCount.Of(shop, wanted).FirstOrDefault(count => count.Part.Id == row.CountedId)?.Part;

@@ -38,7 +38,7 @@ internal sealed class WantedPage : ListPage
         int? begun = before is { } known && model.Rows.ToList().FindIndex(row => !known.Contains(row.WantedId)) is >= 0 and var at ? at : null;
         before = null;
         Show(
-            [new(Spoken("wanted, and offered for it")), new(Spoken("window, claim"), 14), new(Spoken("price"), 14, Right: true), new("", 9)],
+            [new(Spoken("wanted, and offered for it")), new(Spoken("window, claim"), 14), new(Spoken("price"), 14, Right: true), new(Spoken("the offer"), 9)],
             model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop, begun);
     }
 

@@ -52,7 +52,8 @@ internal static class WantedRows
     /// <param name="bought">The part that it became; null where it was not bought.</param>
     /// <param name="others">What else is on offer.</param>
     /// <param name="today">The day it is.</param>
-    public static WantedRow Offer(HuntBench hunt, RejectedPlans rejected, Offer offer, YardCount? counted, PartPlace? bought, IReadOnlyList<Offer> others, DateOnly today)
+    /// <param name="units">The units to show.</param>
+    public static WantedRow Offer(HuntBench hunt, RejectedPlans rejected, Offer offer, YardCount? counted, PartPlace? bought, IReadOnlyList<Offer> others, DateOnly today, UnitSystem units)
     {
         var wanted = hunt.Wanted;
         if (bought is not null) return Bought(wanted, offer, bought);
@@ -65,7 +66,7 @@ internal static class WantedRows
             wanted.Id, offer.Id, offer.What, claim.ToString(), offer.Price?.ToString() ?? "", judged.Verdict, isOver ? Spoken("ran out") : judged is { IsTooDear: true, Verdict: not Verdict.Clash } ? Spoken("too dear") : judged.Verdict.InWords(),
             [
                 judged.InWords,
-                .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? [] : Read(counted), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
+                .. Line(Spoken("claimed"), claim.Said), .. Line(Spoken("counted"), claim.Counted), .. counted is null ? [] : Read(counted, units), .. Line(Spoken("price"), offer.Price?.ToString()), .. Line(Spoken("at"), offer.Supplier?.Name), .. Line(Spoken("at"), offer.Place == offer.Supplier?.Name ? null : offer.Place), .. Line(Spoken("contact"), offer.Contact),
                 Spoken($"seen {offer.SeenDay.InWords}{(offer.Expires is { } last ? $", {(isOver ? Spoken("ran out") : Spoken("runs out"))} {DayText.InWords(last)}" : "")}"),
                 .. Line("", offer.Notes),
             ])
@@ -91,12 +92,12 @@ internal static class WantedRows
     };
 
     /// <summary>A count that nobody offers the part of yet.</summary>
-    public static WantedRow Counted(HuntBench hunt, RejectedPlans rejected, YardCount count, IReadOnlyList<Offer> others)
+    public static WantedRow Counted(HuntBench hunt, RejectedPlans rejected, YardCount count, IReadOnlyList<Offer> others, UnitSystem units)
     {
         var judged = JudgedOffer.Of(hunt, rejected, count.Claimed, null, others: others);
         return new(
             hunt.Wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Day)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
-            [judged.InWords, .. Read(count), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
+            [judged.InWords, .. Read(count, units), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
             Seen = count.Date,
@@ -104,9 +105,14 @@ internal static class WantedRows
         };
     }
 
-    private static IEnumerable<string> Read(YardCount count) => count.Sessions.Select(session => session is GearCountSession gear
-        ? Spoken($"{session.Method} of {session.Day.InWords}, {CountedGear.InWords(gear.Gear)}: {string.Join(", ", session.ReadingsInWords)}")
-        : Spoken($"{session.Method} of {session.Day.InWords}: {string.Join(", ", session.ReadingsInWords)}"));
+    // A count that decides over one that it contradicts says so.
+    private static IEnumerable<string> Read(YardCount count, UnitSystem units) => count.All.OrderByDescending(count.Sessions.Contains).SelectMany(session => (string[])
+    [
+        session is GearCountSession gear
+            ? Spoken($"{session.Method} of {session.Day.InWords}, {CountedGear.InWords(gear.Gear)}: {string.Join(", ", session.ReadingsInWords)}")
+            : Spoken($"{session.Method} of {session.Day.InWords}: {string.Join(", ", session.ReadingsInWords)}"),
+        .. count.Sessions.Contains(session) ? count.Doubts(session, units) : [],
+    ]);
 
     private static IEnumerable<string> Line(string name, string? text) => string.IsNullOrWhiteSpace(text) ? [] : [$"{name} {text}".Trim()];
 }

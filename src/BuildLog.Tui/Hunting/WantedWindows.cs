@@ -28,9 +28,12 @@ internal static class WantedWindows
 
     /// <summary>What today's goals and limits leave such a part on what it is judged on; none where nothing wanted depends on it.</summary>
     public static IEnumerable<WindowOfPart> Today(HuntBench hunt)
-        => HuntedPlace.Of(hunt.Bench.Driveline, hunt.Wanted) is { } place
-            ? DrivelineWindows.Of(hunt.Bench.Driveline, hunt.Bench.Goals, hunt.Bench.Findings).Where(window => window.Position == place && Quantity(window) is not null)
-            : [];
+        => HuntedPlace.Of(hunt.Bench.Driveline, hunt.Wanted) is { } place ? At(hunt.Bench, place).Where(window => Quantity(window) is not null) : [];
+
+    /// <summary>What goals and limits leave whatever comes to a place. It is another part than the fitted one: what the fitted gearbox calls its top gear says nothing of that of another.</summary>
+    public static IEnumerable<WindowOfPart> At(VehicleOnBench bench, Position place)
+        => DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings).Where(window => window.Position == place)
+            .Select(window => window.IsOfTopGear ? window with { Quantity = WindowOf.TopGearRatio.InWords() } : window);
 
     /// <summary>That a window which is kept reaches beyond what would do today; null where it lies inside, or where nobody knows what would do.</summary>
     public static string? Doubt(IReadOnlyList<WindowOfPart> today, IReadOnlyList<WantedWindow> kept, UnitSystem units)

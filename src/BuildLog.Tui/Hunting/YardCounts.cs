@@ -17,14 +17,13 @@ internal static class YardCounts
     private const string Others = "others";
 
     /// <param name="wanted">The gearbox that is hunted.</param>
-    /// <param name="top">What the top gear is mostly called.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="keep">Takes what was found.</param>
-    public static Form OfGearbox(WantedPart wanted, string top, DateOnly today, Action<(YardFind Find, string Claimed)> keep) => For(
+    public static Form OfGearbox(WantedPart wanted, DateOnly today, Action<CountedInYard> keep) => For(
         wanted, today,
         [
             Counted(Spoken("Top gear")),
-            new TextEntry("gear", Spoken("Called")) { Initial = top, Hint = Spoken("the top gear, as the knob names it"), Check = Checks.Filled("gear", Spoken("What is the top gear called?")) },
+            new TextEntry("gear", Spoken("Called")) { Hint = Spoken("the top gear, as the knob names it, such as 5"), Check = Checks.Filled("gear", Spoken("What is the top gear called on this box: 5? If nobody can tell, top.")) },
             new LinesEntry(Others, Spoken("Other gears"), 3) { Hint = Spoken("the gear, then output:input, one a line: 1 10:33.25; first gear at least"), Check = values => Each(values).Refusal?.Sentence },
         ],
         values => Lines(values).Then(first => Each(values).Then<List<Reading>>(others => first.Select(text => new Reading(values["gear"].Trim(), text)).Concat(others).ToList())),
@@ -34,7 +33,7 @@ internal static class YardCounts
     /// <param name="wanted">The overdrive unit that is hunted.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="keep">Takes what was found.</param>
-    public static Form OfOverdrive(WantedPart wanted, DateOnly today, Action<(YardFind Find, string Claimed)> keep) => For(
+    public static Form OfOverdrive(WantedPart wanted, DateOnly today, Action<CountedInYard> keep) => For(
         wanted, today,
         [
             Counted(Spoken("Engaged")),
@@ -45,7 +44,7 @@ internal static class YardCounts
         keep);
 
     private static Form For(
-        WantedPart wanted, DateOnly today, IReadOnlyList<Entry> counts, Func<FormValues, Parsed<List<Reading>>> read, Func<List<Reading>, FormValues, (YardFind Find, string Claimed)> find, Action<(YardFind Find, string Claimed)> keep) => new()
+        WantedPart wanted, DateOnly today, IReadOnlyList<Entry> counts, Func<FormValues, Parsed<List<Reading>>> read, Func<List<Reading>, FormValues, CountedInYard> find, Action<CountedInYard> keep) => new()
         {
             Title = Spoken($"Counted in the yard: {wanted.Title}"),
             HelpPage = "GearCount",

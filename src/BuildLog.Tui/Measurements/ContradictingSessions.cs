@@ -9,13 +9,16 @@ public static class ContradictingSessions
 {
     /// <summary>What a session's row says of those it contradicts.</summary>
     public static IEnumerable<string> Of(Session session, IReadOnlyList<Session> all, UnitSystem units)
+        => Others(session, all, units).Select(other => Spoken($"Contradicts the {other.Session.Method} of {other.Session.Day.InWords}, {other.Result}: measure a third time, and strike the one that is wrong."));
+
+    /// <summary>Those it contradicts, and what each came to.</summary>
+    public static IEnumerable<(Session Session, string Result)> Others(Session session, IReadOnlyList<Session> all, UnitSystem units)
     {
         var result = MeasurementsWords.Result(session, units);
         foreach (var other in all.Where(other => other.Id != session.Id && IsOfTheSame(session, other)))
         {
             var theirs = MeasurementsWords.Result(other, units);
-            if (result.Value.AgreesWith(theirs.Value)) continue;
-            yield return Spoken($"Contradicts the {other.Method} of {other.Day.InWords}, {Rounded.WithInterval(theirs.Value, theirs.Unit)}: measure a third time, and strike the one that is wrong.");
+            if (!result.Value.AgreesWith(theirs.Value)) yield return (other, Rounded.WithInterval(theirs.Value, theirs.Unit));
         }
     }
 

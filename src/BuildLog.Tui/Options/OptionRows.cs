@@ -48,6 +48,7 @@ internal static class OptionRows
             [.. option.Findings.Where(finding => finding.Verdict != Verdict.Fits).Select(finding => (finding.Verdict, finding.SaysIn(units.Shown)))])
         {
             Rejected = found.Before(option),
+            IsOffered = option is { Gearbox.Pool: Pool.Offered } or { Overdrive.Pool: Pool.Offered } or { Axle.Pool: Pool.Offered } or { Tyres.Pool: Pool.Offered },
         };
     }
 }

@@ -15,6 +15,7 @@ internal static class OptionText
             TextLine.Of(new TextRun($"{row.Worst.Sign()} {row.Counts}", row.Worst.Tone()), new TextRun($"  {row.Cruise}  {row.Cost}  {row.Sure}")),
         };
         lines.AddRange(row.Parts.Select(part => TextLine.Of($"  {part}", Tone.Strong)));
+        if (row.IsOffered) lines.Add(TextLine.Of(Spoken("  These are all checks of the whole driveline; what the offer itself does in it, the page Wanted says."), Tone.Quiet));
         if (row.Rejected is { } rejected) lines.Add(TextLine.Of($"  {rejected.Says}", rejected.AreTheseParts ? Tone.Clash : Tone.Watch));
         lines.AddRange(row.Says.Select(says => TextLine.Of(new TextRun($"{says.Verdict.Sign()} {says.Verdict.InWords()}  ", says.Verdict.Tone()), new TextRun(says.Sentence))));
         lines.AddRange(Besides(model));

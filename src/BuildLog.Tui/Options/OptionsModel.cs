@@ -33,6 +33,9 @@ internal sealed record OptionRow(
     /// <summary>That it was rejected before, or others of its number, and the rule that failed; null where they were not.</summary>
     public RejectedBefore? Rejected { get; init; }
 
+    /// <summary>A part of it is on offer, and judged there by what it does itself.</summary>
+    public bool IsOffered { get; init; }
+
     /// <summary>It helps, but something clashes with it too.</summary>
     public bool StillClashes => Worst == Verdict.Clash;
 

@@ -33,8 +33,8 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
             throw new RefusedException("window", Spoken($"{bench.Vehicle.Name} has no front axle that is driven, so there is no card for one."), "axle");
 
         var position = hunted is not null && HuntedPlace.Of(bench.Driveline, hunted.Wanted) is { } place ? place : Place(bench.Driveline, part);
-        var windows = DrivelineWindows.Of(bench.Driveline, bench.Goals, bench.Findings)
-            .Where(window => window.Position == position).Select(window => window with { Unit = units.Shown(window.Unit) })
+        var windows = WantedWindows.At(bench, position)
+            .Select(window => window with { Unit = units.Shown(window.Unit) })
             .OrderByDescending(window => window.IsOfTopGear).ToList();
         if (windows.Count == 0)
         {

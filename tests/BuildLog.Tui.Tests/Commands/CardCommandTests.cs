@@ -48,7 +48,7 @@ public sealed class CardCommandTests
     {
         var gear = Said.By("card", "Brindle", "--for", "gearbox", "--demo", "--json").Json.GetProperty("gears")[0];
 
-        Assert.Equal("ratio of top (4)", gear.GetProperty("quantity").GetString());
+        Assert.Equal("top gear ratio", gear.GetProperty("quantity").GetString());
         Assert.InRange(gear.GetProperty("inputYes").GetProperty("low").GetDouble(), 10 * gear.GetProperty("window").GetProperty("low").GetDouble(), 10 * gear.GetProperty("window").GetProperty("high").GetDouble());
     }
 

@@ -142,7 +142,8 @@ public sealed class OptionsCommandTests
         var path = DemoShop.CreateFreshCopy();
         try
         {
-            Assert.Equal(0, Said.By("axle", "--turns", "10:16", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer axle", "--offer", "row 11", "--price", "300 GBP", "--database", path).ExitCode);
+            // 3.198 and its ±, rounded up, end below the 3.23 of the hunt, and the cruise might still be met.
+            Assert.Equal(0, Said.By("axle", "--turns", "10:15.99", "--wheels", "one-held", "--record", "Brindle", "--wanted", "longer axle", "--offer", "row 11", "--price", "300 GBP", "--database", path).ExitCode);
 
             var options = Said.By("options", "Brindle", "--database", path, "--json", "--pool", "offered", "--change", "axle").Json.GetProperty("options").EnumerateArray().ToList();
 
