@@ -24,6 +24,8 @@ internal sealed class FormBody : View
         inputs = form.Entries.ToDictionary(entry => entry.Id, InputFor, StringComparer.Ordinal);
         foreach (var entry in form.Entries) Add(inputs[entry.Id]);
         SubViewLayout += (_, _) => Arrange();
+        SubViewsLaidOut += (_, _) => PlaceCursor();
+        ViewportChanged += (_, _) => PlaceCursor();
     }
 
     /// <summary>Something was typed or chosen.</summary>
@@ -81,6 +83,8 @@ internal sealed class FormBody : View
 
         return true;
     }
+
+    private void PlaceCursor() => inputs.Values.OfType<OneLineField>().FirstOrDefault(field => field.HasFocus)?.PlaceCursor();
 
     private View InputFor(Entry entry)
     {

@@ -85,6 +85,8 @@ internal sealed class LinesBox : View, ITakesPaste
         : key == Key.Home ? EditKey.Home
         : key == Key.End ? EditKey.End
         : key == Key.A.WithCtrl ? EditKey.All
+        : key == Key.U.WithCtrl ? EditKey.EmptyLine
+        : key == Key.Y.WithCtrl ? EditKey.BringBack
         : EditKey.None;
 
     private bool Typed(Key key)

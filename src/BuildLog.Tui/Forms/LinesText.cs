@@ -14,12 +14,15 @@ internal enum EditKey
     Home,
     End,
     All,
+    EmptyLine,
+    BringBack,
 }
 
 /// <summary>Lines of text with a cursor: the editing behind <see cref="LinesBox"/>.</summary>
 internal sealed class LinesText(string initial)
 {
     private readonly List<string> lines = [.. initial.Split('\n')];
+    private string emptied = "";
 
     public IReadOnlyList<string> Lines => lines;
 
@@ -54,6 +57,16 @@ internal sealed class LinesText(string initial)
         switch (key)
         {
             case EditKey.All:
+                return true;
+            case EditKey.EmptyLine:
+                if (lines[Row].Length > 0) emptied = lines[Row];
+                lines[Row] = "";
+                MoveTo(Row, 0);
+                return true;
+            case EditKey.BringBack:
+                lines[Row] += emptied;
+                emptied = "";
+                MoveTo(Row, int.MaxValue);
                 return true;
             case EditKey.NewLine:
                 lines.Insert(Row + 1, lines[Row][Column..]);

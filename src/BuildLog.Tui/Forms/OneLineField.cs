@@ -13,9 +13,14 @@ internal sealed class OneLineField : TextField, ITakesPaste
 
     public OneLineField()
     {
-        KeyBindings.Remove(Key.U.WithCtrl);
-        KeyBindings.Add(Key.U.WithCtrl, Command.DeleteAll);
-        AddCommand(Command.DeleteAll, EmptyOrBringBack);
+        foreach (var (key, command) in new[] { (Key.U.WithCtrl, Command.DeleteAll), (Key.Y.WithCtrl, Command.Redo) })
+        {
+            KeyBindings.Remove(key);
+            KeyBindings.Add(key, command);
+        }
+
+        AddCommand(Command.DeleteAll, () => Put("", Text.Length > 0 ? Text : emptied));
+        AddCommand(Command.Redo, () => Put(Text + emptied, ""));
         KeyBindings.Remove(Key.Z.WithCtrl); // the library undoes typing with it; here as everywhere it hands the terminal back to the shell
         ValueChanged += (_, _) => ClearHistoryChanges(); // it would keep the whole text once more for every key
     }
@@ -27,10 +32,16 @@ internal sealed class OneLineField : TextField, ITakesPaste
         return true;
     }
 
-    // A slip of that key loses nothing: the empty field gives back what stood in it.
-    private bool? EmptyOrBringBack()
+    /// <summary>Puts the cursor where its sign stands now: the library keeps it where it stood on the screen, also when what is around it has scrolled.</summary>
+    public void PlaceCursor()
     {
-        (Text, emptied) = Text.Length > 0 ? ("", Text) : (emptied, "");
+        if (SelectedLength == 0) InsertionPoint = InsertionPoint; // what is marked shows where one is, and stays marked
+    }
+
+    // What was emptied stays at hand until it is brought back or something else is emptied.
+    private bool? Put(string text, string atHand)
+    {
+        (Text, emptied) = (text, atHand);
         MoveEnd();
         return true;
     }

@@ -9,6 +9,7 @@ internal sealed class StatusLine : View
     private readonly List<string> messages = [];
     private string meanwhile = "";
     private string passing = "";
+    private bool isOver;
 
     public StatusLine()
     {
@@ -22,8 +23,16 @@ internal sealed class StatusLine : View
 
     public void Say(string message)
     {
+        isOver = false;
         messages.Add(message);
         if (messages.Count > Kept) messages.RemoveAt(0);
+        SetNeedsDraw();
+    }
+
+    /// <summary>What was said last is about what is no longer in view; it stays in the list. The first message of all greets, and stays.</summary>
+    public void SayNoMore()
+    {
+        isOver = messages.Count > 1;
         SetNeedsDraw();
     }
 
@@ -47,7 +56,7 @@ internal sealed class StatusLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var latest = messages.Count > 0 ? messages[^1] : "";
+        var latest = messages.Count > 0 && !isOver ? messages[^1] : "";
         var says = " " + (passing.Length > 0 ? passing : meanwhile.Length > 0 ? meanwhile : latest);
         var isCut = passing.Length == 0 && meanwhile.Length == 0 && TextFit.Width(says) > Viewport.Width - 1;
         var earlier = isCut ? Spoken(" m all of it") : messages.Count > 1 ? Spoken(" m earlier") : "";

@@ -46,6 +46,9 @@ internal sealed class WhatNowPage : View
     /// <summary>The key of the filter was pressed once more, before anything was typed: it is not among the vehicles that is looked.</summary>
     public event EventHandler? FindAsked;
 
+    /// <summary>Back to the vehicle that was open before.</summary>
+    public event EventHandler? Left;
+
     /// <summary>The vehicles in view, to be copied, with every column; null while there are none.</summary>
     public TableText? Table => shown.Count == 0 ? null : new(
         [Spoken("vehicle"), Spoken("state"), Spoken("findings"), Spoken("most pressing"), Spoken("cruise"), Spoken("idle"), Spoken("worked"), Spoken("spent")],
@@ -56,7 +59,10 @@ internal sealed class WhatNowPage : View
 
     public IReadOnlyList<KeyHint> Hints => IsFiltering
         ? [new("type", Spoken("narrow")), new("↑↓", Spoken("list")), new("Enter", Spoken("open")), new("/", Spoken("whole shop")), new("Esc", Spoken("all"))]
-        : [new("Enter", Spoken("open")), new("/", Spoken("filter"))];
+        : [new("Enter", Spoken("open")), new("/", Spoken("filter")), .. LeadsBack ? (KeyHint[])[new("Esc", Spoken("back"))] : []];
+
+    /// <summary>Whether a vehicle was open before, to which Esc goes back.</summary>
+    public bool LeadsBack { get; set; }
 
     /// <summary>The vehicle under the cursor; null while there is none.</summary>
     public WhatNowRow? Row => shown.ElementAtOrDefault(content.List.Row);
@@ -100,8 +106,9 @@ internal sealed class WhatNowPage : View
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
-        if (key != (Key)'/') return base.OnKeyDownNotHandled(key);
-        AskFilter();
+        if (key == (Key)'/') AskFilter();
+        else if (key == Key.Esc && LeadsBack) Left?.Invoke(this, EventArgs.Empty);
+        else return base.OnKeyDownNotHandled(key);
         return true;
     }
 

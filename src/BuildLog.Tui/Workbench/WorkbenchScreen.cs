@@ -89,6 +89,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
         whatNow.FilterEntered += (_, _) => ShowKeys();
         whatNow.FindAsked += (_, _) => Try(Find);
         whatNow.VehiclePicked += (_, row) => GoToVehicle(row.VehicleId);
+        whatNow.Left += (_, _) =>
+        {
+            if (Model.Chosen is { } open) GoToVehicle(open.Id);
+        };
         strip.BoxPicked += (_, _) => Try(() => acts.FitPart(this, strip.Box?.Position));
 
         AddCommand(Command.Cancel, EndWhatTakesLong);
@@ -137,6 +141,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     public void GoToWhatNow()
     {
         if (Model.Vehicles.Count == 0) return;
+        whatNow.LeadsBack = IsRunning && Model.Chosen is not null; // not where the program begins
         whatNow.Visible = true;
         ShowPanes();
         whatNow.SetFocus();
@@ -330,6 +335,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     // Where it cannot be read the list goes back to the one on the bench: no act may meet another than it seems to.
     private void Choose(long vehicleId)
     {
+        status.SayNoMore();
         Try(() => acts.ChooseVehicle(this, vehicleId));
         if (Model.Chosen?.Id != vehicleId) vehicles.Show(Model.Vehicles, Model.Chosen?.Id);
     }

@@ -19,6 +19,19 @@ public sealed class LinesTextTests
     }
 
     [Fact]
+    public void A_line_is_emptied_and_its_text_brought_back()
+    {
+        var text = new LinesText("10:20\n10:21");
+        text.Press(EditKey.EmptyLine);
+        text.Press(EditKey.EmptyLine);
+        Assert.Equal("\n10:21", text.Text);
+
+        text.Press(EditKey.BringBack);
+        text.Insert("!");
+        Assert.Equal("10:20!\n10:21", text.Text);
+    }
+
+    [Fact]
     public void Delete_at_the_end_of_a_line_brings_up_the_next()
     {
         var text = new LinesText("10\n:20");

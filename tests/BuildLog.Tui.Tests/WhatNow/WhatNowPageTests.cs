@@ -31,6 +31,18 @@ public sealed class WhatNowPageTests
         Assert.Equal(["choose 2"], acts.Asked); // the first one was on the bench already
     }
 
+    // A look at the shop changes nothing about which vehicle is on the bench.
+    [Fact]
+    public void Esc_goes_back_to_the_vehicle_that_was_open_wherever_the_cursor_went()
+    {
+        using var screen = new HeadlessScreen();
+        using var workbench = Workbench(out var acts);
+        screen.Run(
+            workbench, See("3 vehicles, 2 need you"), Press(Key.Esc), See("3 vehicles, 2 need you"), Press(Key.CursorDown), Press(Key.Enter), See("Heron estate  being built"),
+            Press((Key)'w'), See("Esc back"), Press(Key.CursorUp), Press(Key.Esc), See("Heron estate  being built"), NoLongerSee("What now?"), Press((Key)'q'));
+        Assert.Empty(acts.Asked);
+    }
+
     [Fact]
     public void Typing_after_a_stroke_leaves_the_vehicles_that_hold_the_words()
     {
