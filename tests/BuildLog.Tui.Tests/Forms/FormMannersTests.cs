@@ -61,6 +61,17 @@ public sealed class FormMannersTests : IDisposable
         Assert.Contains("Heron II", screen.Text, StringComparison.Ordinal);
     }
 
+    // The library keeps the cursor at its place on the screen, which is another entry's once the form has scrolled, or outside of it.
+    [Fact]
+    public void The_cursor_stands_in_the_entry_also_where_the_form_has_scrolled()
+    {
+        using var form = new FormScreen(Asking([.. Enumerable.Range(1, 30).Select(k => new TextEntry($"entry{k}", $"Entry {k}"))]));
+        screen.Show(form).Press([.. Enumerable.Repeat(Key.Tab, 24)]);
+
+        Assert.Equal("entry25", screen.Focused!.Id);
+        Assert.Equal(screen.Find("Entry 25 ").Y, screen.Focused.Cursor.Position?.Y);
+    }
+
     // Otherwise nobody sees that the next key replaces it; without colours the sign is the cursor's own, reversed.
     [Fact]
     public void What_the_next_key_replaces_is_marked()
