@@ -81,7 +81,7 @@ public sealed record Finding
     {
         // What is inside already, though not surely, is cured by what would be sure, not by what is there.
         if (Verdict == Verdict.Watch && Value is { } value && Wanted is { } wanted && wanted.Contains(value.Value))
-            return [.. Advised(shown), .. Made.Select(window => window.SureInWords(shown(window.Unit))).OfType<string>(), .. Excluded(shown)];
+            return [.. Advised(shown), .. Made.Where(window => window.SureInWords(window.Unit) is not null).Select(window => window.BestInWords(shown(window.Unit))), .. Excluded(shown)];
 
         // Elsewhere too what is sure is named first; where nothing is, what would do with the other numbers as they are.
         string[] windows = [.. Made.Select(window => window.BestInWords(shown(window.Unit)))];

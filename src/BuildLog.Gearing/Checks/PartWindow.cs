@@ -20,10 +20,11 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     /// <summary>Between which values such a part is made.</summary>
     public Window Made { get; init; } = PartsMade.Of(Position);
 
-    /// <summary>As much of it as is made; null where nothing is: a window may lie beyond where another part is what is wrong.</summary>
+    /// <summary>The same where some of it is made; null where nothing is: a window may lie beyond where another part is what is wrong.</summary>
+    /// <remarks>Its ends stay those of the wish, so that they are one number wherever they are told; <see cref="InPractice"/> tells how far such parts are made.</remarks>
     public PartWindow? AsMade
         => !Made.Overlaps(Window) ? null
-            : this with { Window = Within(Window), SureWindow = SureWindow is { } sure && Made.Overlaps(sure) ? Within(sure) : null };
+            : this with { SureWindow = SureWindow is { } sure && Made.Overlaps(sure) ? sure : null };
 
     /// <summary>Goal = others · part.</summary>
     public static PartWindow Proportional(Position position, string quantity, Unit unit, Measured others, Window goal)
@@ -73,11 +74,13 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
 
     /// <summary>What would be sure; where nothing is, what would do with the other numbers as they are, and that it is not sure.</summary>
     /// <param name="unit">The unit to say it in, of the same kind.</param>
-    public string BestInWords(Unit unit) => SureInWords(unit) ?? Spoken($"{InWords(unit)}, though not surely{(OpenedBy is { } step ? Spoken($": {step} first") : "")}");
+    public string BestInWords(Unit unit) => SureInWords(unit) is { } sure
+        ? $"{sure}{PartsMade.InPractice(SureWindow?.Told(unit) ?? Window, Made, unit)}"
+        : Spoken($"{InWords(unit)}{InPractice(unit)}, though not surely{(OpenedBy is { } step ? Spoken($": {step} first") : "")}");
 
-    // A side that is open stays so: nobody asks for less than the least that is made.
-    private Window Within(Window window)
-        => new(double.IsFinite(window.Low) ? Math.Max(window.Low, Made.Low) : window.Low, double.IsFinite(window.High) ? Math.Min(window.High, Made.High) : window.High);
+    /// <summary><c>, in practice 2.567 m or less</c>, where it reaches beyond what is made; else empty.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string InPractice(Unit unit) => PartsMade.InPractice(Window, Made, unit);
 
     private static PartWindow Make(Position position, string quantity, Unit unit, Measured others, Window window, Window sure)
         => sure.IsEmpty

@@ -29,7 +29,7 @@ public static class DrivelineWindows
                 .Where(wish => wish.Window.Position != Position.Speedometer)
                 .GroupBy(wish => (wish.Window.Position, wish.Window.Quantity))
                 .Select(group => Together([.. group]))
-                .Select(window => window with { IsMade = window.Window.IsEmpty || PartsMade.Of(window.Position, driveline).Overlaps(window.Window) })
+                .Select(window => window with { Made = PartsMade.Of(window.Position, window.IsOfTopGear, driveline) })
                 .OrderBy(window => window.Position),
         ];
     }

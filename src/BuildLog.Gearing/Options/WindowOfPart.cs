@@ -23,8 +23,15 @@ public sealed record WindowOfPart(Position Position, string Quantity, Unit Unit,
     /// <summary>Who demands the upper edge; null where that side is open.</summary>
     public Demand? Highest { get; init; }
 
+    /// <summary>Between which values such a part is made.</summary>
+    public Window Made { get; init; } = new(double.NegativeInfinity, double.PositiveInfinity);
+
     /// <summary>Whether such a part is made at all; a window may lie beyond where another part is what is wrong.</summary>
-    public bool IsMade { get; init; } = true;
+    public bool IsMade => Window.IsEmpty || Made.Overlaps(Window);
+
+    /// <summary><c>, in practice 2.567 m or less</c>, where it reaches beyond what is made; else empty.</summary>
+    /// <param name="unit">The unit to say it in, of the same kind.</param>
+    public string InPractice(Unit unit) => PartsMade.InPractice(Window, Made, unit);
 
     /// <summary>Which two wishes exclude each other, and by how much; null where they do not.</summary>
     public string? Contradiction => Window.IsEmpty && Lowest is not null && Highest is not null

@@ -41,8 +41,8 @@ public static class GoalWords
         => window switch
         {
             { AsMade: null } => Spoken($"{window.InWords(unit)} would do, and none is made so."),
-            { SureWindow: { } sure } => Spoken($"{window.InWords(unit)} would do; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
-            { OpenedBy: { } step } => Spoken($"{window.InWords(unit)} would do, but no value is sure yet: {step}."),
-            _ => Spoken($"{window.InWords(unit)} would do."),
+            { SureWindow: { } sure } => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
+            { OpenedBy: { } step } => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}, but no value is sure yet: {step}."),
+            _ => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}."),
         };
 }

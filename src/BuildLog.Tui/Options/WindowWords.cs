@@ -16,6 +16,6 @@ internal static class WindowWords
             : window.SureInWords(shown.Unit) is { } inner ? Spoken($", for certain {inner}")
             : window.OpenedBy is { } step ? Spoken($"; none for certain until you {step}")
             : "";
-        return $"{shown.InWords()}{sure}{(window.IsMade ? "" : Spoken("; none is made so"))}";
+        return $"{shown.InWords()}{sure}{window.InPractice(shown.Unit)}{(window.IsMade ? "" : Spoken("; none is made so"))}";
     }
 }

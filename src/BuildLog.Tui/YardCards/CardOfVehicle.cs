@@ -151,7 +151,7 @@ internal sealed record CardOfVehicle(VehicleOnBench Bench, CardPart Part, IReadO
 
     private static IEnumerable<string> Wanted(WindowOfPart window)
     {
-        yield return Spoken($"wanted: {window.InWords()}") + (window.SureInWords(window.Unit) is { } sure ? Spoken($", for certain {sure}") : "") + (window.IsMade ? "" : Spoken("; none is made so"));
+        yield return Spoken($"wanted: {window.InWords()}") + (window.SureInWords(window.Unit) is { } sure ? Spoken($", for certain {sure}") : "") + window.InPractice(window.Unit) + (window.IsMade ? "" : Spoken("; none is made so"));
         if (window.Lowest is { } both && both.InWords == window.Highest?.InWords)
         {
             yield return Spoken($"  for {both.InWords}");

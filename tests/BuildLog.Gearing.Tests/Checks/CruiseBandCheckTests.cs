@@ -36,7 +36,7 @@ public sealed class CruiseBandCheckTests
     public void The_cures_keep_to_the_goal()
         => Assert.Equal("axle ratio 3.01 to 3.16", Assert.Single(new CruiseBandCheck().Look(Car, new([InventedCar.Goal("108 km/h", "3000", "10 %")]))).Cures[0]);
 
-    // 3690 ± 5 % takes an axle of 3.90 to 4.30, and the band ends at 4.10 · 2850/3690 = 3.17; 1200 ± 5 % 1.27 to 1.40, and it begins at 2.00.
+    // The band of 1800 to 2850 takes an axle of 2.00 to 3.17, and none is made below 2.20. 3690 ± 5 % takes an axle of 3.90 to 4.30, and the band ends at 4.10 · 2850/3690 = 3.17; 1200 ± 5 % 1.27 to 1.40, and it begins at 2.00.
     [Theory]
     [InlineData("3690", "3.90 to 4.30, the torque band ends at 3.17", "3885 to 6150")]
     [InlineData("1200", "1.27 to 1.40, the torque band begins at 2.00", "1327 to 1900")]
@@ -46,7 +46,7 @@ public sealed class CruiseBandCheckTests
 
         Assert.EndsWith($" No axle ratio meets both: the goal needs {says}.", finding.Says, StringComparison.Ordinal);
         Assert.Empty(finding.Windows);
-        Assert.Equal(["axle ratio 2.21 to 3.16, with a cruise goal of 1800 to 2850 rev/min", $"an engine whose torque peaks at {peak} rev/min"], finding.Cures);
+        Assert.Equal(["axle ratio 2.01 to 3.16, in practice 2.20 or more, with a cruise goal of 1800 to 2850 rev/min", $"an engine whose torque peaks at {peak} rev/min"], finding.Cures);
     }
 
     // At 200 km/h it turns 6833: an axle of 1.08 to 1.71, tyres of 4.8 to 7.6 m or a top gear of 0.26 to 0.42 would do, and nobody makes them.
@@ -54,13 +54,13 @@ public sealed class CruiseBandCheckTests
     public void A_cure_that_nobody_makes_is_none()
         => Assert.Equal(["no one part is made that far off: it takes two, or another wish"], Find(Car, "200 km/h").Cures);
 
-    // Band and goal share 2160 to 2640: at 200 km/h in place of 6833 that is a top gear of 0.32 to 0.39, at 130 of 0.49 to 0.59, and none is made below 0.50.
+    // Band and goal share 2160 to 2640: at 200 km/h in place of 6833 that is a top gear of 0.32 to 0.39, at 130 of 0.494 to 0.594, which is 0.50 to 0.58 as it is typed; none is made below 0.50.
     [Fact]
     public void A_top_gear_that_would_do_is_one_that_is_made()
     {
         var finding = AllChecks.Look(Car, new([InventedCar.Goal("130 km/h", "2400", "10 %")])).Single(finding => finding.Check == "cruise-band");
 
-        Assert.Equal("ratio of top (4) 0.51 to 0.58", finding.Cures[^1]);
+        Assert.Equal("ratio of top (4) 0.50 to 0.58", finding.Cures[^1]);
     }
 
     // Converter slip turns it 1/0.945 faster, so that the axle may be so much less: 2.80 · 0.945 = 2.646.

@@ -56,6 +56,19 @@ public sealed class CruiseCheckTests
         Assert.Equal(42 * 2 / 30.0, finding.Windows[0].Window.High, 1e-9);
     }
 
+    // 3000 ± 5 %: a tyre of 123/52.5 = 2.3429 to 123/47.5 = 2.5895; a quarter above the one fitted is 1.25 · 2.00 = 2.500.
+    [Fact]
+    public void A_cure_is_as_wide_as_the_window_of_all_wishes_and_both_say_how_far_such_parts_are_made()
+    {
+        var goals = new OwnersGoals([InventedCar.Goal("108 km/h", "3000")]);
+
+        Assert.Contains("tyre rolling circumference 2.344 to 2.588 m, in practice 2.500 m or less", AllChecks.Look(InventedCar.Plain, goals).First(finding => finding.Check == "cruise").Cures);
+        var tyres = DrivelineWindows.Of(InventedCar.Plain, goals).Single(window => window.Position == Position.Tyres);
+        Assert.Equal(("2.344 to 2.588 m", ", in practice 2.500 m or less"), (tyres.SureInWords(tyres.Unit), tyres.InPractice(tyres.Unit)));
+        var axle = DrivelineWindows.OfAxle(InventedCar.Plain, goals)!;
+        Assert.Empty(axle.InPractice(axle.Unit));
+    }
+
     // Entered as it is named, an end is known to half its last digit; it fits all the same.
     [Theory]
     [InlineData("2.54")]
