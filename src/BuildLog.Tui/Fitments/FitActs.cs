@@ -66,7 +66,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private string? New(IFormHost host)
     {
         Component? fitted = null;
-        var form = FitForm.New(position, vehicle.Name, today, (part, facts) =>
+        var form = FitForm.New(position, vehicle, today, (part, facts) =>
         {
             shop.FitSometime(part, vehicle, position, facts.Day, facts.Odometer, facts.Reason);
             fitted = part;
@@ -78,7 +78,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     {
         // Why it came off, before it goes on again.
         string[] doubts = PartDoubts.Of(shop, place.Component).InWords is { } doubt ? [$"! {doubt}"] : [];
-        return host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle.Name, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => [.. Effect(place.Component), .. doubts] })
+        return host.Fill(FitForm.Known(place.Component, place.Fitment?.Vehicle.Name, vehicle, today, facts => shop.FitSometime(place.Component, vehicle, position, facts.Day, facts.Odometer, facts.Reason)) with { Echo = _ => [.. Effect(place.Component), .. doubts] })
             ? Fitted(place.Component)
             : null;
     }
@@ -113,7 +113,7 @@ internal sealed class FitActs(Shop shop, Vehicle vehicle, Position position, Dat
     private Component? Here() => shop.DrivelineOn(vehicle, today).At(position);
 
     private string? TakeOff(IFormHost host, Component here)
-        => host.Fill(FitForm.Off(here, vehicle.Name, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason), EffectOfNothing))
+        => host.Fill(FitForm.Off(here, vehicle, today, facts => shop.TakeOffSometime(here, facts.Day, facts.Odometer, facts.Reason), EffectOfNothing))
             ? Spoken($"Off and on the shelf: {here.Name}.")
             : null;
 }

@@ -3,7 +3,6 @@ using BuildLog.Data.Days;
 using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
-using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Parts;
 
@@ -17,19 +16,19 @@ public static class FitForm
 {
     /// <summary>A new part and its fitting, stored together or not at all.</summary>
     /// <param name="position">Where.</param>
-    /// <param name="vehicle">Its name.</param>
+    /// <param name="vehicle">The vehicle it goes to.</param>
     /// <param name="today">Today.</param>
     /// <param name="save">Stores both.</param>
     /// <param name="effect">Says what the part would do.</param>
-    public static Form New(Position position, string vehicle, DateOnly today, Action<Component, FittingFacts> save, Func<Component, IReadOnlyList<string>> effect)
+    public static Form New(Position position, Vehicle vehicle, DateOnly today, Action<Component, FittingFacts> save, Func<Component, IReadOnlyList<string>> effect)
     {
         var entries = PartEntries.For(position);
         return new()
         {
-            Title = Spoken($"New {position.InWords()} for {vehicle}"),
+            Title = Spoken($"New {position.InWords()} for {vehicle.Name}"),
             HelpPage = "Parts",
             SaveCaption = Spoken("Fit"),
-            Entries = [.. entries.Entries(entries.New()), .. Facts(today)],
+            Entries = [.. entries.Entries(entries.New()), .. Facts(today, vehicle.OdometerUnit)],
             Echo = values => entries.Said(values, entries.New(), effect),
             Save = values => Checks.Try(() =>
             {
@@ -46,13 +45,13 @@ public static class FitForm
     /// <param name="vehicle">The vehicle it goes to.</param>
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores the fitting.</param>
-    public static Form Known(Component part, string? nowOn, string vehicle, DateOnly today, Action<FittingFacts> save) => new()
+    public static Form Known(Component part, string? nowOn, Vehicle vehicle, DateOnly today, Action<FittingFacts> save) => new()
     {
-        Title = Spoken($"Fit {part.Name} to {vehicle}"),
+        Title = Spoken($"Fit {part.Name} to {vehicle.Name}"),
         HelpPage = "Parts",
         SaveCaption = Spoken("Fit"),
         Echo = _ => [nowOn is null ? Spoken($"{part.Name} is on the shelf.") : Spoken($"{part.Name} is now on {nowOn}.")],
-        Entries = [.. Facts(today)],
+        Entries = [.. Facts(today, vehicle.OdometerUnit)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
 
@@ -62,25 +61,22 @@ public static class FitForm
     /// <param name="today">The day it is.</param>
     /// <param name="save">Stores it.</param>
     /// <param name="effect">What its place being empty does.</param>
-    public static Form Off(Component part, string vehicle, DateOnly today, Action<FittingFacts> save, Func<IReadOnlyList<string>> effect) => new()
+    public static Form Off(Component part, Vehicle vehicle, DateOnly today, Action<FittingFacts> save, Func<IReadOnlyList<string>> effect) => new()
     {
-        Title = Spoken($"Take {part.Name} off {vehicle}"),
+        Title = Spoken($"Take {part.Name} off {vehicle.Name}"),
         HelpPage = "Parts",
         SaveCaption = Spoken("Take off"),
         Echo = _ => effect(),
-        Entries = [.. Facts(today)],
+        Entries = [.. Facts(today, vehicle.OdometerUnit)],
         Save = values => Checks.Try(() => save(FactsOf(values, today))),
     };
 
-    private static IEnumerable<Entry> Facts(DateOnly today) =>
+    private static IEnumerable<Entry> Facts(DateOnly today, OdometerUnit unit) =>
     [
         DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")) with { AnswersFor = ["date", "fitted-elsewhere", "place-taken"] },
-        new TextEntry("odometer", Spoken("Odometer")) { Hint = Spoken("such as 84 210; empty if it was not read"), Check = Checks.IfTyped("odometer", ReadOdometer) },
+        OdometerEntry.Of("odometer", Spoken("Odometer"), unit),
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];
-
-    /// <summary>What the odometer showed; a bare number is in the vehicle's unit.</summary>
-    internal static Parsed<OdometerReading> ReadOdometer(string text) => Parsed.From(() => OdometerReading.Read(text, OdometerUnit.Kilometres)!);
 
     private static FittingFacts FactsOf(FormValues values, DateOnly today)
         => new(DayEntry.In(values, "day", today), values["odometer"], values["reason"]);

@@ -16,10 +16,10 @@ public static class FitmentForm
         [
             new ChoiceEntry("position", Spoken("Fitted as"), [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
             DayEntry.Past("from", Spoken("Fitted on"), today, fitment.FromDay.InWords, Spoken("such as 3 May 2026 or, as far as known, spring 2024")) with { AnswersFor = ["date", "fitted-elsewhere", "place-taken"] },
-            Odometer("odometer", Spoken("Odometer"), fitment.FromOdometer?.InWords),
+            OdometerEntry.Of("odometer", Spoken("Odometer"), fitment.Vehicle.OdometerUnit, fitment.FromOdometer),
             new TextEntry("reason", Spoken("Why")) { Initial = fitment.Reason },
             DayEntry.Past("to", Spoken("Off on"), today, "", Spoken("empty while it is fitted")) with { Initial = fitment.ToDay is { } to ? to.InWords : "" },
-            Odometer("odometerOff", Spoken("Odometer then"), fitment.ToOdometer?.InWords),
+            OdometerEntry.Of("odometerOff", Spoken("Odometer then"), fitment.Vehicle.OdometerUnit, fitment.ToOdometer),
             new TextEntry("reasonOff", Spoken("Why off")) { Initial = fitment.ReasonOff },
         ],
         Save = values => Checks.Try(() => save(facts =>
@@ -28,12 +28,5 @@ public static class FitmentForm
             (facts.FromDay, facts.Odometer, facts.Reason) = (DayEntry.In(values, "from", today), values["odometer"], values["reason"]);
             (facts.ToDay, facts.OdometerOff, facts.ReasonOff) = (values.IsEmpty("to") ? null : DayEntry.In(values, "to", today), values["odometerOff"], values["reasonOff"]);
         })),
-    };
-
-    private static TextEntry Odometer(string id, string caption, string? read) => new(id, caption)
-    {
-        Initial = read ?? "",
-        Hint = Spoken("such as 84 210; empty if it was not read"),
-        Check = Checks.IfTyped(id, FitForm.ReadOdometer),
     };
 }

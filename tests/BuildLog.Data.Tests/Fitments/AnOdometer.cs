@@ -56,8 +56,20 @@ public sealed class AnOdometer : IDisposable
         Assert.Equal("1 000 mi", fitment.FromOdometer.InWords);
     }
 
+    // Four digits before the point, a zero, or another mark behind it: thousands are not meant, or are for certain.
+    [Theory]
+    [InlineData("84.21", 84_210)]
+    [InlineData("1234.567", 1_234_567)]
+    [InlineData("0.120", 120)]
+    [InlineData("84.210,5", 84_210_500)]
+    [InlineData("1.084.210", 1_084_210_000)]
+    public void May_have_a_point_that_is_read_in_one_way(string typed, double metres)
+        => Assert.Equal(metres, OdometerReading.ReadDistance(typed, OdometerUnit.Kilometres).OrRefuse().Value, 1e-6);
+
     [Theory]
     [InlineData("84,210", "'84,210' could be 84210 or 84.210: write it without the comma.")]
+    [InlineData("84.210", "'84.210' could be 84 210 or 84.21: write it without the point.")]
+    [InlineData(" 84.000 km", "'84.000 km' could be 84 000 or 84: write it without the point.")]
     [InlineData("-5 km", "'-5 km' is no odometer reading.")]
     [InlineData("5 kg", "'5 kg' is no distance: write kilometres or miles.")]
     [InlineData("soon", "'soon' is no distance: write kilometres or miles.")]
