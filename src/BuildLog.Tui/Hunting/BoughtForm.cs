@@ -27,7 +27,7 @@ internal static class BoughtForm
             Entries =
             [
                 new TextEntry("what", Spoken("Name")) { AnswersFor = ["component"], Initial = offer?.What ?? wanted.Title.Split(':')[0], Hint = Spoken("what the shop will call it"), Check = Checks.Filled("what", Spoken("What will the shop call it?")) },
-                new TextEntry("paid", Spoken("Paid")) { AnswersFor = ["money"], Initial = offer?.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty: no cost is noted"), Check = Checks.IfTyped("paid", text => MoneyText.ReadPrice(text, bare)) },
+                MoneyEntry.IfAny("paid", Spoken("Paid"), Spoken("such as 180 EUR; empty: no cost is noted"), text => MoneyText.ReadPrice(text, bare), offer?.Price),
                 DayEntry.Past("day", Spoken("Bought on"), today),
                 new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = offer is null ? "" : string.Join(", ", ((string?[])[offer.Supplier?.Name, offer.Place]).Where(text => !string.IsNullOrWhiteSpace(text))), Hint = Spoken("yard, seller or donor vehicle") },
                 .. asksClaim

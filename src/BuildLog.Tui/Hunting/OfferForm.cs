@@ -29,7 +29,7 @@ internal static class OfferForm
             [
                 new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken($"such as {wanted.Kind.InWords()} from a late pickup, row 9"), Check = Checks.Filled("what", Spoken("What is offered?")) },
                 new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = claimed, Hint = Claimed(wanted.Kind) },
-                new TextEntry("price", Spoken("Price")) { AnswersFor = ["money"], Initial = offer.Price?.ToString() ?? "", Hint = Spoken("such as 180 EUR; empty if not named"), Check = Checks.IfTyped("price", text => MoneyText.ReadPrice(text, bare)) },
+                MoneyEntry.IfAny("price", Spoken("Price"), Spoken("such as 180 EUR; empty if not named"), text => MoneyText.ReadPrice(text, bare), offer.Price),
                 new TextEntry("place", Spoken("Where")) { AnswersFor = ["place-of-the-offer"], Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { IsRemembered = true, RememberedAs = "supplier", Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
                 new TextEntry("contact", Spoken("Contact")) { Initial = offer.Contact, Hint = Spoken("number, name, when to call") },

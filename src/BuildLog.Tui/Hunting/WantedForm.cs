@@ -34,7 +34,7 @@ internal static class WantedForm
                 new TextEntry("low", Spoken("From")) { AnswersFor = ["window"], Initial = window.Low, Hint = todays.Length == 0 ? Spoken("empty: open on this side") : Spoken($"a window of your own; both empty: {todays}, as it is on the day") },
                 new TextEntry("high", Spoken("To")) { Initial = window.High, Hint = Spoken("empty: open on this side") },
                 new LinesEntry("musts", Spoken("Must have"), 3) { Initial = string.Join('\n', wanted.MustHaves.Select(must => $"{must.What}: {must.Text}")), Hint = Spoken("one a line, such as bolt circle: 5 × 114.3"), Check = values => Musts(values).Refusal?.Sentence },
-                new TextEntry("most", Spoken("At most")) { AnswersFor = ["money"], Initial = wanted.Most?.ToString() ?? "", Hint = Spoken("such as 250 EUR"), Check = Checks.IfTyped("most", text => Most(text, bare)) },
+                MoneyEntry.IfAny("most", Spoken("At most"), Spoken("such as 250 EUR"), text => Most(text, bare), wanted.Most),
                 new TextEntry("deadline", Spoken("Needed by")) { Initial = wanted.Deadline is { } day ? DayText.InWords(day) : "", Hint = Spoken("a date, or empty"), Check = Checks.IfTyped("deadline", text => Deadline(text, wanted, today)) },
                 new TextEntry("notes", Spoken("Notes")) { Initial = wanted.Notes },
             ],

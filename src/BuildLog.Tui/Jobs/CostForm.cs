@@ -15,13 +15,7 @@ public static class CostForm
         Entries =
         [
             new TextEntry("what", Spoken("What")) { AnswersFor = ["cost"], IsRemembered = true, RememberedAs = "cost", Hint = Spoken("such as gasket set"), Check = Forms.Checks.Filled("what", Spoken("Say what it was for, such as gasket set.")) },
-            new TextEntry("amount", Spoken("Amount"))
-            {
-                AnswersFor = ["money"],
-                Hint = Spoken($"such as 45.50; bare is {currency.Code}; -20 was got back"),
-                Check = Forms.Checks.Needed("amount", text => MoneyText.Read(text, currency)),
-                Echo = values => MoneyText.Read(values["amount"], currency).Understood(out var amount) ? $"= {amount}" : null,
-            },
+            MoneyEntry.Needed("amount", Spoken("Amount"), Spoken($"such as 45.50; bare is {currency.Code}; -20 was got back"), text => MoneyText.Read(text, currency)),
             DayEntry.Past("day", Spoken("Date"), today) with { AnswersFor = ["date-of-the-cost"] },
         ],
         Save = values => Forms.Checks.Try(() => save(cost =>
