@@ -47,19 +47,20 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
         => EngineSpeed.Value < SlowestIdle ? Spoken($"Is {Turns} meant? Hardly an engine idles so slowly.")
             : EngineSpeed.Value > FastestCruise ? Spoken($"Is {Turns} meant? Hardly an engine cruises so fast.")
             : Speed.Value is < SlowestRoad or > FastestRoad ? Spoken($"Is {Speed.InWords} meant? Few cruise so {(Speed.Value < SlowestRoad ? Spoken("slowly") : Spoken("fast"))}.")
-            : Wanted.High - Wanted.Low < NarrowestWindow * EngineSpeed.Value ? TooNarrow
-            : null;
+            : QuestionOf(Wanted, EngineSpeed);
 
-    // Whoever types a bare 9 may have meant either.
-    private string TooNarrow
+    /// <summary>The question of the tolerance alone; null where it is 1 % or more.</summary>
+    /// <param name="wanted">Engine speeds that will do, rev/s.</param>
+    /// <param name="engineSpeed">The one that is wanted.</param>
+    public static string? QuestionOf(Window wanted, Typed engineSpeed)
     {
-        get
-        {
-            var rpm = Units.RevolutionPerMinute;
-            var size = Math.Round(rpm.FromBase(Wanted.High - Wanted.Low) / 2, 1);
-            var meant = size >= 1 ? Spoken($"{Rounded.Exact(size)} % or {Rounded.WithUnit(Rounded.Exact(10 * size), rpm)}") : UsualTolerance;
-            return Spoken($"Is ± {Rounded.WithUnit(Rounded.Exact(size), rpm)} meant? Hardly a rev counter is read so closely; else write {meant}.");
-        }
+        if (wanted.High - wanted.Low >= NarrowestWindow * engineSpeed.Value) return null;
+
+        // Whoever types a bare 9 may have meant either.
+        var rpm = Units.RevolutionPerMinute;
+        var size = Math.Round(rpm.FromBase(wanted.High - wanted.Low) / 2, 1);
+        var meant = size >= 1 ? Spoken($"{Rounded.Exact(size)} % or {Rounded.WithUnit(Rounded.Exact(10 * size), rpm)}") : UsualTolerance;
+        return Spoken($"Is ± {Rounded.WithUnit(Rounded.Exact(size), rpm)} meant? Hardly a rev counter is read so closely; else write {meant}.");
     }
 
     private string Turns => Rounded.WithUnit(Rounded.Exact(Units.RevolutionPerMinute.FromBase(EngineSpeed.Value)), Units.RevolutionPerMinute);

@@ -1,5 +1,6 @@
 using BuildLog.Data.Goals;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
 
@@ -31,13 +32,20 @@ public static class GoalForm
                 Initial = goal.Tolerance,
                 Hint = Spoken($"5 %, 150 rpm, -100/+200 rpm or {CruiseGoal.AtMost}; empty is {CruiseGoal.UsualTolerance}"),
                 Check = values => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) ? CruiseGoal.ReadTolerance(values["tolerance"], n).Refusal?.Sentence : null,
+                Echo = Tolerated,
             },
             GearEntry.Of(goal.Gear, gears),
         ],
         Echo = values => CruiseGoal.Read(RoadSpeedEntry.In(values, units ?? UnitSystem.Metric), values["engine"], values["tolerance"], GearEntry.In(values)).Understood(out var understood)
-            ? GoalWords.WithQuestion(understood, units ?? UnitSystem.Metric)
+            ? [GoalWords.InWords(understood, units ?? UnitSystem.Metric), .. understood.Question is { } question && $"? {question}" != Tolerated(values) ? (string[])[$"? {question}"] : []]
             : [],
         Save = values => Forms.Checks.Try(() => save(edited =>
             (edited.Speed, edited.EngineSpeed, edited.Tolerance, edited.Gear) = (RoadSpeedEntry.In(values, units ?? UnitSystem.Metric), values["engine"], values["tolerance"], GearEntry.In(values)))),
     };
+
+    // What will do, or whether so little is meant: a bare 5 may have been meant as a share.
+    private static string? Tolerated(FormValues values)
+        => CruiseGoal.ReadEngineSpeed(values["engine"]).Understood(out var n) && CruiseGoal.ReadTolerance(values["tolerance"], n).Understood(out var wanted)
+            ? CruiseGoal.QuestionOf(wanted, n) is { } question ? $"? {question}" : $"= {wanted.InWords(Units.RevolutionPerMinute)}"
+            : null;
 }
