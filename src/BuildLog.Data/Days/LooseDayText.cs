@@ -21,8 +21,9 @@ public static partial class LooseDayText
         var read = Whole(Spaces().Replace(typed, " ").Replace('–', '-').ToUpperInvariant());
         if (read is not { } span)
         {
-            return Slashes().IsMatch(typed)
+            return Slashes().IsMatch(typed) && !IsNoDay(typed)
                 ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), "3 May 2026")
+                : IsNoDay(typed) ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day of the calendar."), "3 May 2026")
                 : new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day, month, season or year that can be placed."), Right);
         }
 
@@ -30,6 +31,14 @@ public static partial class LooseDayText
         return span.From > span.To
             ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} ends before it begins."), "May 2023 to June 2024")
             : new LooseDay(typed, span.From, span.To);
+    }
+
+    /// <summary>Whether two numbers before a year are no day and month, whichever of them comes first: <c>32/12/2026</c>.</summary>
+    public static bool IsNoDay(string typed)
+    {
+        static bool Are(int day, int month) => day is >= 1 and <= 31 && month is >= 1 and <= 12;
+        return Slashes().Match(typed) is { Success: true } match
+            && (Number(match.Groups["first"].Value), Number(match.Groups["second"].Value)) is var (first, second) && !Are(first, second) && !Are(second, first);
     }
 
     private static Span? Whole(string text)
@@ -108,7 +117,7 @@ public static partial class LooseDayText
     [GeneratedRegex(@"^[12][0-9]{2}0'?S$", RegexOptions.CultureInvariant)]
     private static partial Regex Decade();
 
-    [GeneratedRegex(@"^[0-9]{1,2}[/.][0-9]{1,2}[/.][0-9]{2,4}$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<first>[0-9]{1,2})[/.](?<second>[0-9]{1,2})[/.][0-9]{2,4}$", RegexOptions.CultureInvariant)]
     private static partial Regex Slashes();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]

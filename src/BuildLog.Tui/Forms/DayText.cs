@@ -37,7 +37,7 @@ public static partial class DayText
             if (InNumbers().Match(typed) is { Success: true } numbers && Definite(numbers) is { } definite) return definite;
             if (Beyond(typed) is { } beyond) return beyond;
             if (LooseDayText.Read(typed).Understood(out _)) return new Refusal("day", Spoken($"'{typed}' is no single day; one is needed here, as near as you know it."), Right);
-            return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter)
+            return typed.Count(c => c is '/' or '.') == 2 && !typed.Any(char.IsLetter) && !LooseDayText.IsNoDay(typed)
                 ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), Right)
                 : new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no date of the calendar."), Right);
         }
@@ -54,7 +54,7 @@ public static partial class DayText
     /// <summary>The same where nobody may know it to the day: also <c>spring 2024</c> or <c>about 2019</c>.</summary>
     public static Parsed<LooseDay> ReadLoosePast(string text, DateOnly today)
     {
-        if (text.Trim().Length == 0 || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
+        if (text.Trim().Length == 0 || InNumbers().IsMatch(text.Trim()) || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
         return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
             ? day.NotAfter(today)
             : new Refusal("day", Spoken($"{day.InWords} is still to come; this has been done."), "today").In(text));

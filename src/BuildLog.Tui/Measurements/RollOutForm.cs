@@ -33,7 +33,7 @@ public static class RollOutForm
                 Check = values => Readings(values).Refusal?.Sentence,
             },
             new TextEntry("tape", Spoken("Tape good to")) { Initial = known?.Tape ?? "2 mm", Hint = Spoken("such as 2 mm"), Check = Forms.Checks.Needed("tape", ReadTape), Echo = OtherUnits.Of("tape", ReadTape) },
-            new TextEntry("align", Spoken("Wheel mark off by")) { Initial = known?.Align ?? "0.01", Hint = Spoken("turns; 0.01 is about 4 degrees"), Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+            new TextEntry("align", Spoken("Wheel mark off by")) { Initial = known?.Align ?? "0.01", Hint = Spoken("turns; 0.01 is about 4 degrees"), Check = Forms.Checks.Needed("align", text => QuantityText.ReadNumber(text).Showing("0.01")) },
             new TextEntry("pressure", Spoken("Tyre pressure"))
             {
                 Initial = known?.Pressure ?? "",

@@ -31,8 +31,8 @@ internal static class SessionEntries
     /// <param name="align">As typed before; null for what is usual.</param>
     public static IEnumerable<Entry> Precision(string? readTo, string turn, string mark, string? align) =>
     [
-        new TextEntry("readTo", Spoken("Read to")) { Initial = readTo ?? "0.25", Hint = Spoken($"smallest part of {turn}, such as 1/4"), Check = Forms.Checks.Needed("readTo", QuantityText.ReadNumber) },
-        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = Spoken("turns; 0.02 is about 7 degrees"), Check = Forms.Checks.Needed("align", QuantityText.ReadNumber) },
+        new TextEntry("readTo", Spoken("Read to")) { Initial = readTo ?? "0.25", Hint = Spoken($"smallest part of {turn}, such as 1/4"), Check = Forms.Checks.Needed("readTo", text => QuantityText.ReadNumber(text).Showing("1/4")) },
+        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = Spoken("turns; 0.02 is about 7 degrees"), Check = Forms.Checks.Needed("align", text => QuantityText.ReadNumber(text).Showing("0.02")) },
     ];
 
     public static Parsed<CountPrecision> PrecisionOf(FormValues values)

@@ -52,7 +52,7 @@ internal sealed class TransmissionEntries : PartEntries
                 Initial = string.Join(' ', box.Gears.Select(gear => gear.Ratio.Text)),
                 Hint = Spoken("first to top with spaces between: 3.64 2.09 1.38 1.00 0.82"),
                 Check = values => Ratios(values).Select(RatioRange.Gear.Read).Select(read => read.Refusal?.Sentence).FirstOrDefault(sentence => sentence is not null),
-                Echo = values => Ratios(values) is { Count: > 0 } ratios ? Spoken($"{ratios.Count} gears") : null,
+                Echo = values => Ratios(values) switch { [] => null, [_] => Spoken("1 gear"), var ratios => Spoken($"{ratios.Count} gears") },
             },
             Reverse.Entry(box) with { Echo = OfOneTrain },
             new TextEntry("teeth", Spoken("Teeth, if counted"))

@@ -58,14 +58,14 @@ internal static class LoadEntries
     }
 
     private static string AllOnOne(Position axle, double carries, double mass)
-        => Spoken($"The {axle.InWords()} would carry {Rounded.Exact(carries)} kg, all of the vehicle's {Rounded.Exact(mass)} kg or more, and the other axle nothing. Example: 1450 kg, on the axles 700 kg and 850 kg");
+        => Spoken($"The {axle.InWords()} would carry {Rounded.Exact(carries)} kg, all of the vehicle's {Rounded.Exact(mass)} kg or more, and the other axle nothing. Example: 1450 kg, on the axles 700 kg and 750 kg");
 
     private static string? Laden(double mass, double front, double rear)
     {
         var laden = (front + rear) / mass;
         return laden is >= LeastLaden and <= MostLaden
             ? null
-            : Spoken($"The axles carry {Rounded.Exact(front + rear)} kg, and the vehicle has a mass of {Rounded.Exact(mass)} kg: laden, they carry that and its load. Example: 1450 kg, on the axles 700 kg and 850 kg");
+            : Spoken($"The axles carry {Rounded.Exact(front + rear)} kg, and the vehicle has a mass of {Rounded.Exact(mass)} kg: laden, they carry that and its load. Example: 1450 kg, on the axles 700 kg and 750 kg");
     }
 
     private static double? Kilograms(FormValues values, Spec line)

@@ -54,6 +54,8 @@ public sealed class ADayHalfRemembered
 
     [Theory]
     [InlineData("03/05/2026", "'03/05/2026' can be read as day-month or month-day: write the month's name, or year-month-day.")]
+    [InlineData("32/12/2026", "'32/12/2026' is no day of the calendar.")]
+    [InlineData("13.13.26", "'13.13.26' is no day of the calendar.")]
     [InlineData("the day Piet fell off the ladder", "'the day Piet fell off the ladder' is no day, month, season or year that can be placed.")]
     [InlineData("30 February 2024", "'30 February 2024' is no day, month, season or year that can be placed.")]
     [InlineData("winter 2023/25", "'winter 2023/25' is no day, month, season or year that can be placed.")]

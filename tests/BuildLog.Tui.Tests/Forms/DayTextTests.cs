@@ -53,8 +53,13 @@ public sealed class DayTextTests
     [InlineData("June 31, 2026", "June 2026 has 30 days")]
     [InlineData("30 February", "February has 29 days")]
     [InlineData("03/05/2026", "day-month or month-day")]
+    [InlineData("32/12/2026", "December 2026 has 31 days")]
+    [InlineData("13/13/2026", "is no date of the calendar")]
     public void What_is_wrong_with_a_date_is_said(string typed, string sentence)
-        => Assert.Contains(sentence, DayText.Read(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
+            {
+        Assert.Contains(sentence, DayText.Read(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
+        Assert.Contains(sentence, DayText.ReadLoosePast(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
+    }
 
     [Theory]
     [InlineData("31.12.2025")]
