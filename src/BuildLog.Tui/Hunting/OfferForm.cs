@@ -1,7 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
-using BuildLog.Gearing.Options;
+using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Plans;
 
@@ -19,7 +19,8 @@ internal static class OfferForm
     public static Form For(HuntBench hunt, Shop shop, DateOnly today, Action<Action<Offer>, string> save, Offer offer, CountedInYard? counted = null)
     {
         var (wanted, bare) = (hunt.Wanted, shop.Workshop().Bare);
-        var claimed = counted is null ? offer.Claimed : (Claim.Read(offer.Claimed) with { Counted = counted.Claimed }).ToString();
+        var claimed = counted?.On(offer) ?? offer.Claimed;
+        var names = shop.Offers(wanted).Where(other => other.Id != offer.Id).Select(other => other.What).ToList();
         var (rejected, others) = (RejectedPlans.Of(shop, hunt.Bench), shop.OffersOn(today));
         return new()
         {
@@ -27,7 +28,7 @@ internal static class OfferForm
             HelpPage = "Wanted",
             Entries =
             [
-                new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken($"such as {wanted.Kind.InWords()} from a late pickup, row 9"), Check = Checks.Filled("what", Spoken("What is offered?")) },
+                new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken($"such as {wanted.Kind.InWords()} from a late pickup, row 9"), Check = values => Named(values, names) },
                 new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = claimed, Hint = Claimed(wanted.Kind) },
                 MoneyEntry.IfAny("price", Spoken("Price"), Spoken("such as 180 EUR; empty if not named"), text => MoneyText.ReadPrice(text, bare), offer.Price),
                 new TextEntry("place", Spoken("Where")) { AnswersFor = ["place-of-the-offer"], Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
@@ -49,6 +50,12 @@ internal static class OfferForm
                 values["supplier"])),
         };
     }
+
+    // Counts from the command line, and the part that it becomes, know an offer by its name.
+    private static string? Named(FormValues values, IReadOnlyList<string> others)
+        => values.IsEmpty("what") ? Spoken("What is offered?")
+            : others.Contains(values["what"].Trim(), StringComparer.OrdinalIgnoreCase) ? Spoken($"{Shown.Quoted(values["what"].Trim())} is offered already: give this one a name that tells them apart, such as '{values["what"].Trim()}, second'.")
+            : null;
 
     private static string Claimed(WantedKind kind) => kind switch
     {

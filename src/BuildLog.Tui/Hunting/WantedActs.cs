@@ -90,14 +90,24 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     public string? Count(IWorkbenchView view, long vehicleId, WantedRow row)
     {
         var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
+        var (offer, before) = (Of(wanted, row), Before(wanted, row));
         CountedInYard? found = null;
+        Offer? kept = null;
+
+        // Made on an offer that is there it belongs to that, and one form asks for all of it.
+        void Take(CountedInYard counted)
+        {
+            found = before?.Part.GetType() == counted.Find.Part.GetType() ? before.Again(counted, forNow.Units) : counted;
+            kept = offer is null ? null : shop.Change(offer, offer.Supplier?.Name ?? "", edited => edited.Claimed = found.On(edited), found.Find);
+        }
+
         Form? form = wanted.Kind switch
         {
-            WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => found = YardCount.Found(wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit))),
-            WantedKind.Transmission => YardCounts.OfGearbox(wanted, Today, counted => found = counted),
-            WantedKind.Overdrive => YardCounts.OfOverdrive(wanted, Today, counted => found = counted),
+            WantedKind.Axle => TurnCountForm.For(row.What, Today, edit => Take(YardCount.Found(wanted, new AxleComponent(), axle => Filled(new TurnCountSession(axle), edit)))),
+            WantedKind.Transmission => YardCounts.OfGearbox(wanted, Today, Take),
+            WantedKind.Overdrive => YardCounts.OfOverdrive(wanted, Today, Take),
             WantedKind.Tyres or WantedKind.Wheels when Rolled(bench, row) is var wheels
-                => RollOutForm.For(wheels, Today, forNow.Units, edit => found = YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit))),
+                => RollOutForm.For(wheels, Today, forNow.Units, edit => Take(YardCount.Found(wanted, wheels, set => Filled(new RollOutSession(set), edit)))),
             _ => null,
         };
         if (form is null)
@@ -108,7 +118,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
 
         // It was counted in the yard, with the card and its cautions in hand: nothing is turned now.
         if (!view.Fill(form with { Cautions = [], SetUp = [] }) || found is not { } counted) return null;
-        if (Before(wanted, row) is { } before && before.Part.GetType() == counted.Find.Part.GetType()) counted = before.Again(counted, forNow.Units);
+        if (kept is not null) return string.Join(' ', [Spoken($"Counted on {kept.What}: {AsWritten.Numbers(counted.Claimed)}. Enter changes the offer."), .. counted.Doubts, InWords(HuntBench.Of(shop, bench, wanted), bench, kept)]);
         if (Offer(view, bench, wanted, row, counted) is { } said) return said;
 
         shop.BringBack(counted.Find);
@@ -139,7 +149,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
                 shop.Remove(shop.Parts().First(place => place.Component.Id == row.CountedId).Component, withEverything: true);
                 return Spoken($"Taken out: {row.What}.");
             case OfferGone:
-                shop.Remove(shop.Offers(wanted).First(offer => offer.Id == row.OfferId));
+                shop.Remove(Of(wanted, row)!);
                 return Spoken($"No longer on offer: {row.What}.");
             case Dropped:
                 return view.Fill(DropForm(wanted)) ? Spoken($"Wanted no more: {wanted.Title}.") : null;
@@ -177,7 +187,7 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
 
     private string? Buy(IWorkbenchView view, WantedPart wanted, WantedRow row)
     {
-        var offer = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        var offer = Of(wanted, row);
         Purchase? bought = null;
         var form = BoughtForm.For(wanted, offer, Counted(wanted, row) ?? BoughtPart.Counted(shop, wanted, offer), Bare, Today, purchase =>
         {
@@ -212,21 +222,26 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
     {
         Offer? kept = null;
         var hunt = HuntBench.Of(shop, bench, wanted);
-        var known = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        var known = Of(wanted, row);
         var form = OfferForm.For(
             hunt, shop, Today,
             (edit, supplier) => kept = known is null ? shop.Enter(Filled(new Offer(wanted), edit), supplier, counted?.Find) : shop.Change(known, supplier, edit, counted?.Find),
             known ?? new(wanted) { Claimed = row.CountedId is null ? "" : row.Says },
             counted);
         return view.Fill(form) && kept is not null
-            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {JudgedOffer.Of(hunt, RejectedPlans.Of(shop, bench), kept.Claimed, kept.Price, kept.What, kept.Notes, shop.OffersOn(Today)).InWords}"
+            ? $"{(known is null ? Spoken("Kept") : Spoken("Changed"))}: {kept.What}. {InWords(hunt, bench, kept)}"
             : null;
     }
+
+    private string InWords(HuntBench hunt, VehicleOnBench bench, Offer offer)
+        => JudgedOffer.Of(hunt, RejectedPlans.Of(shop, bench), offer.Claimed, offer.Price, offer.What, offer.Notes, shop.OffersOn(Today)).InWords;
+
+    private Offer? Of(WantedPart wanted, WantedRow row) => shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
 
     // What was counted before on what the row is of.
     private YardCount? Before(WantedPart wanted, WantedRow row)
     {
-        var offer = shop.Offers(wanted).FirstOrDefault(each => each.Id == row.OfferId);
+        var offer = Of(wanted, row);
         return YardCount.Of(shop, wanted).FirstOrDefault(count => offer is null ? count.Part.Id == row.CountedId : count.IsOf(offer));
     }
 

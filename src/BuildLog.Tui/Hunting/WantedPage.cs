@@ -11,8 +11,8 @@ internal sealed class WantedPage : ListPage
     private readonly IWantedActs acts;
     private WantedModel model = new([]);
 
-    // What was hunted before a hunt was begun; null where none was.
-    private HashSet<long>? before;
+    // What was there before something was done, and on what it was done; null where nothing was.
+    private (HashSet<RowId> Before, RowId? On)? done;
 
     public WantedPage(IWantedActs acts)
         : base("Wanted", Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
@@ -20,7 +20,7 @@ internal sealed class WantedPage : ListPage
         this.acts = acts;
         Acts =
         [
-            new((Key)'h', Spoken("Hunt another part"), new("h", Spoken("hunt")), (view, vehicle) => Hunt(view, vehicle.Id)),
+            new((Key)'h', Spoken("Hunt another part"), new("h", Spoken("hunt")), (view, vehicle) => Do(null, () => acts.New(view, vehicle.Id))),
             new((Key)'o', Spoken("Enter an offer, judged as it is typed"), new("o", Spoken("offer")), (view, vehicle) => On(row => acts.Offer(view, vehicle.Id, row))),
             new((Key)'i', Spoken("Type in what was counted in the yard"), new("i", Spoken("counts")), (view, vehicle) => On(row => acts.Count(view, vehicle.Id, row))),
             new((Key)'c', Spoken("The yard card"), new("c", Spoken("card")), (view, vehicle) => On(row => acts.Card(view, vehicle.Id, row))),
@@ -35,11 +35,11 @@ internal sealed class WantedPage : ListPage
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         model = acts.Read(vehicle.Id);
-        int? begun = before is { } known && model.Rows.ToList().FindIndex(row => !known.Contains(row.WantedId)) is >= 0 and var at ? at : null;
-        before = null;
+        var at = Done();
+        done = null;
         Show(
             [new(Spoken("wanted, and offered for it")), new(Spoken("window, claim"), 14), new(Spoken("price"), 14, Right: true), new(Spoken("the offer"), 9)],
-            model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop, begun);
+            model.Rows, Cells, (row, _) => [TextLine.Of(row.What, Tone.Strong), .. row.Lines.Select(line => TextLine.Of(line))], fromTop, at);
     }
 
     private static TextRun[] Cells(WantedRow row) =>
@@ -48,14 +48,25 @@ internal sealed class WantedPage : ListPage
         row.Verdict is { } verdict ? new($"{verdict.Sign()} {row.State}", verdict.Tone()) : new(row.State, row.IsOverdue ? Tone.Clash : Tone.Quiet),
     ];
 
-    // What is done next is about the new hunt.
-    private string? Hunt(IWorkbenchView view, long vehicleId)
+    private string? On(Func<WantedRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? Do(row, () => act(row)) : null;
+
+    private string? Do(WantedRow? row, Func<string?> act)
     {
-        var known = model.Rows.Select(row => row.WantedId).ToHashSet();
-        var said = acts.New(view, vehicleId);
-        before = said is null ? null : known;
+        var before = model.Rows.Select(IdOf).ToHashSet();
+        var said = act();
+        done = said is null ? null : (before, row is null ? null : IdOf(row));
         return said;
     }
 
-    private string? On(Func<WantedRow, string?> act) => model.Rows.ElementAtOrDefault(Row) is { } row ? act(row) : null;
+    // What is done next is about what was entered, or else what was changed, wherever it stands now.
+    private int? Done()
+    {
+        if (done is not var (before, on)) return null;
+        var ids = model.Rows.Select(IdOf).ToList();
+        return new[] { ids.FindIndex(id => !before.Contains(id)), on is null ? -1 : ids.IndexOf(on) }.Where(at => at >= 0).Select(at => (int?)at).FirstOrDefault();
+    }
+
+    private static RowId IdOf(WantedRow row) => new(row.WantedId, row.OfferId, row.CountedId);
+
+    private sealed record RowId(long Wanted, long? Offer, long? Counted);
 }

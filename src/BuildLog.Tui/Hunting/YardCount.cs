@@ -18,6 +18,9 @@ internal sealed record CountedInYard(YardFind Find, string Claimed)
 {
     /// <summary>What was counted otherwise on the same part before.</summary>
     public IReadOnlyList<string> Doubts { get; init; } = [];
+
+    /// <summary>What an offer of the part claims by it: the count behind what is said of it.</summary>
+    public string On(Offer offer) => (Claim.Read(offer.Claimed) with { Counted = Claimed }).ToString();
 }
 
 /// <summary>What was counted in the yard on a part that is not the shop's, and what an offer of that part claims by it.</summary>

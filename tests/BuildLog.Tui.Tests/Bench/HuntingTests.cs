@@ -25,6 +25,7 @@ using BuildLog.Tui.Plans;
 using BuildLog.Tui.Tests.Commands;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
+using Terminal.Gui.Input;
 
 namespace BuildLog.Tui.Tests.Bench;
 
@@ -419,14 +420,71 @@ public sealed class HuntingTests : IDisposable
         var offered = acts.Read(brindle.Id).Rows.First(each => each.Price == "280.00 EUR");
         var offers = shop.Offers(brindle).Count;
 
-        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(), brindle.Id, offered);
+        var said = acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")), brindle.Id, offered);
 
+        Assert.StartsWith($"Counted on {offered.What}: 3.350±", said, StringComparison.Ordinal);
+        Assert.Contains(". Enter changes the offer. fits: it meets the goal: ", said, StringComparison.Ordinal);
+        Assert.DoesNotContain(acts.Read(brindle.Id).Rows, each => each.CountedId is not null);
         Assert.Equal(offers, shop.Offers(brindle).Count);
         var counted = acts.Read(brindle.Id).Rows.Single(each => each.OfferId == offered.OfferId);
         Assert.StartsWith("3.36; counted 3.350±", counted.Says, StringComparison.Ordinal);
         Assert.Contains("claimed 3.36", counted.Lines);
         Assert.Contains(counted.Lines, line => line.EndsWith("10:16 3/4", StringComparison.Ordinal));
         Assert.Equal(Verdict.Fits, counted.Verdict);
+
+        // One undo takes all of it back.
+        shop.Undo();
+        Assert.Equal("3.36", acts.Read(brindle.Id).Rows.Single(each => each.OfferId == offered.OfferId).Says);
+        Assert.DoesNotContain(shop.Parts(), place => YardPart.IsNotBought(place.Component));
+    }
+
+    [Fact]
+    public void Two_offers_of_a_hunt_have_two_names()
+    {
+        var (acts, row) = Hunted();
+        acts.Offer(view.Type(("what", "axle, row 9"), ("claimed", "3.36")), brindle.Id, row);
+        WantedRow Entered() => acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
+
+        Assert.Null(acts.Offer(view.Type(("what", " Axle, row 9 "), ("claimed", "3.54")), brindle.Id, row));
+        Assert.Equal("'Axle, row 9' is offered already: give this one a name that tells them apart, such as 'Axle, row 9, second'.", Assert.Single(view.Refused));
+        Assert.Equal("3.36", Entered().Says);
+
+        // Its own name it keeps.
+        view.Refused.Clear();
+        Assert.NotNull(acts.Edit(view.Type(("claimed", "3.42")), brindle.Id, Entered()));
+        Assert.Equal("3.42", Entered().Says);
+    }
+
+    // So what is counted next is counted on the offer that was just entered.
+    [Fact]
+    public void The_cursor_is_on_what_was_entered_or_changed()
+    {
+        using var page = new WantedPage(new WantedActs(shop, TimeProvider.System, new()));
+        void Press(Key key)
+        {
+            page.Acts.Single(act => act.Key == key).Do(view, view.Model.Chosen!);
+            page.Show(view.Model.Chosen!, fromTop: false);
+        }
+
+        workbench.ChooseVehicle(view, brindle.Id);
+        page.Show(view.Model.Chosen!, fromTop: true);
+        view.Type(("what", "axle, row 9"), ("claimed", "3.36"), ("seen", "3 May 2020"));
+        Press((Key)'o');
+        view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4"));
+        Press((Key)'i');
+
+        var claims = shop.Offers(brindle).ToDictionary(offer => offer.What, offer => offer.Claimed);
+        Assert.StartsWith("3.36; counted 3.350±", claims["axle, row 9"], StringComparison.Ordinal);
+        Assert.Equal("3.36", claims[Pickup.Split(", claimed")[0]]);
+
+        // Seen today it is the first of them, and still the one that is changed.
+        view.Type(("seen", "today"));
+        Press(Key.Enter);
+        view.Type(("price", "190 EUR"));
+        Press(Key.Enter);
+        Assert.Empty(view.Refused);
+        Assert.Equal("190.00 EUR", shop.Offers(brindle)[0].Price?.ToString());
+        Assert.Equal("axle, row 9", shop.Offers(brindle)[0].What);
     }
 
     // A front axle steers: neither where it was fitted as one, nor where its name or its advert says so, does it go in at the rear.
@@ -651,19 +709,19 @@ public sealed class HuntingTests : IDisposable
 
     // 2 · 16.75 / 10 = 3.35 and 2 · 20 / 10 = 4.00 ± 0.03 are not of one axle; 2 · 16.72 / 10 agrees with the first, so that of the two counts that agree the axle is known by.
     [Fact]
-    public void A_second_count_that_contradicts_the_first_says_so_before_it_is_kept_and_at_the_offer_afterwards()
+    public void A_second_count_that_contradicts_the_first_says_so_at_once_and_at_the_offer_afterwards()
     {
         var (acts, row) = Hunted();
         WantedRow Offered() => acts.Read(brindle.Id).Rows.Single(each => each.What == "axle, row 9");
-        string? Count(string turns, WantedRow of) => acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", turns)).Type(("what", "axle, row 9")), brindle.Id, of);
+        string? Count(string turns, WantedRow of) => acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", turns)), brindle.Id, of);
 
-        Count("10:16 3/4", row);
+        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(("what", "axle, row 9")), brindle.Id, row);
         Assert.DoesNotContain(Offered().Lines, line => line.StartsWith("Contradicts", StringComparison.Ordinal));
-        Count("10:20", Offered());
+        var said = Count("10:20", Offered());
 
-        var doubt = Assert.Single(view.Echoes, line => line.StartsWith("Contradicts the turn count of ", StringComparison.Ordinal));
+        var doubt = Assert.Single(Offered().Lines, line => line.StartsWith("Contradicts the turn count of ", StringComparison.Ordinal));
         Assert.Contains(", 3.35 ± 0.03: one of the two is wrong, or it is another part.", doubt, StringComparison.Ordinal);
-        Assert.Contains(doubt, Offered().Lines);
+        Assert.Contains(doubt, said, StringComparison.Ordinal);
         Assert.StartsWith("counted 4.000±", Offered().Says, StringComparison.Ordinal);
 
         Count("20:33.5", Offered());
