@@ -14,7 +14,7 @@ internal sealed class WholeFile
     public static WholeFile At(string path, bool overwrite)
     {
         if (string.IsNullOrWhiteSpace(path) || path.Contains('\0', StringComparison.Ordinal))
-            throw new SheetWriteException(Spoken("No file name was given for the sheet; give one such as kestrel.pdf."));
+            throw new SheetWriteException(Spoken("No file name was given; give one such as kestrel.pdf."));
 
         var full = Resolved(path);
         if (Directory.Exists(full) || Path.GetFileName(full).Length == 0)
@@ -22,7 +22,7 @@ internal sealed class WholeFile
 
         var folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
-            throw new SheetWriteException(Spoken($"There is no folder {folder} to write the sheet into; make it first or choose another."));
+            throw new SheetWriteException(Spoken($"There is no folder {folder} to write {Path.GetFileName(full)} into; make it first or choose another."));
 
         if (File.Exists(full) && !overwrite) throw Exists(full);
 

@@ -79,7 +79,7 @@ public sealed class WriteToAPathTests : IDisposable
 
         var refusal = Refused(Path.Combine(missing, "kestrel.pdf"));
 
-        Assert.Equal($"There is no folder {missing} to write the sheet into; make it first or choose another.", refusal);
+        Assert.Equal($"There is no folder {missing} to write kestrel.pdf into; make it first or choose another.", refusal);
         Assert.False(Directory.Exists(missing));
     }
 
