@@ -1,6 +1,7 @@
 using BuildLog.Data;
 using BuildLog.Data.Costs;
 using BuildLog.Data.Hunting;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Forms;
 using BuildLog.Tui.Plans;
@@ -29,7 +30,7 @@ internal static class OfferForm
             Entries =
             [
                 new TextEntry("what", Spoken("What")) { AnswersFor = ["offer"], Initial = offer.What, Hint = Spoken($"such as {wanted.Kind.InWords()} from a late pickup, row 9"), Check = values => Named(values, names) },
-                new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = claimed, Hint = Claimed(wanted.Kind) },
+                new TextEntry("claimed", Spoken("Claimed")) { AnswersFor = ["claimed-ratio-or-size"], Initial = claimed, Hint = Claimed(wanted.Kind), Echo = values => Unread(wanted, values["claimed"]) },
                 MoneyEntry.IfAny("price", Spoken("Price"), Spoken("such as 180 EUR; empty if not named"), text => MoneyText.ReadPrice(text, bare), offer.Price),
                 new TextEntry("place", Spoken("Where")) { AnswersFor = ["place-of-the-offer"], Initial = offer.Place, Hint = Spoken("advert, yard and row, friend") },
                 new TextEntry("supplier", Spoken("Supplier")) { IsRemembered = true, RememberedAs = "supplier", Initial = offer.Supplier?.Name ?? "", Hint = KnownSuppliers(shop) },
@@ -65,6 +66,23 @@ internal static class OfferForm
         WantedKind.Tyres or WantedKind.Wheels => Spoken("size; behind it what was rolled: 205/65R15; counted 2.05±0.01 m"),
         _ => Spoken("what is said of it, in a line"),
     };
+
+    // Beside the claim, what stands in the way of judging by it. As it is said it can be kept.
+    private static string? Unread(WantedPart wanted, string claimed)
+    {
+        if (claimed.Trim().Length == 0 || OfferJudgement.Of(wanted, claimed, null).Windows.Any(window => window.Claimed is not null)) return null;
+
+        var claim = Claim.Read(claimed);
+        var refusal = wanted.Kind switch
+        {
+            WantedKind.Axle => ToldPart.Axle(claim, "", null).Refusal,
+            WantedKind.Transmission => ToldPart.Gearbox(claim, "", null).Refusal,
+            WantedKind.Overdrive => ToldPart.Overdrive(claim, "").Refusal,
+            WantedKind.Tyres or WantedKind.Wheels => ToldPart.Tyres(claim, "", null).Refusal,
+            _ => null,
+        };
+        return refusal is null ? null : Spoken($"! {refusal.Sentence} It can be kept so.");
+    }
 
     private static string KnownSuppliers(Shop shop)
         => shop.Suppliers() is [var first, ..] ? Spoken($"such as {first.Name}; a new name is entered; empty for none") : Spoken("whoever sells for a living; a new name is entered; empty for none");

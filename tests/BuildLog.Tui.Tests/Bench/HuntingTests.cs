@@ -455,6 +455,44 @@ public sealed class HuntingTests : IDisposable
         Assert.Equal("3.42", Entered().Says);
     }
 
+    // 13/43 is pinion over ring, the wrong way round.
+    [Theory]
+    [InlineData(WantedKind.Axle, "13/43", "13/43")]
+    [InlineData(WantedKind.Axle, "about 3", "about 3")]
+    [InlineData(WantedKind.Transmission, "five gears", "five")]
+    [InlineData(WantedKind.Overdrive, "long", "long")]
+    [InlineData(WantedKind.Tyres, "205/65R", "205/65R")]
+    [InlineData(WantedKind.Axle, "43/13", null)]
+    [InlineData(WantedKind.Axle, "about 3; counted 3.350±0.027", null)]
+    [InlineData(WantedKind.Axle, "", null)]
+    [InlineData(WantedKind.Transmission, "0.81", null)]
+    [InlineData(WantedKind.Transmission, "1:3.32 5:0.81", null)]
+    [InlineData(WantedKind.Tyres, "205/65R15", null)]
+    [InlineData(WantedKind.Engine, "runs well", null)]
+    public void A_claim_that_nothing_can_be_made_of_is_told_beside_it_and_can_be_kept(WantedKind kind, string claimed, string? named)
+    {
+        var wanted = shop.Add(new WantedPart(brindle, kind) { Title = "a hunt" });
+        Offer? kept = null;
+        view.Type();
+        var form = OfferForm.For(
+            HuntBench.Of(shop, VehicleOnBench.Read(shop, brindle, new(2026, 5, 20)), wanted), shop, new(2026, 5, 20),
+            (edit, _) => edit(kept = new(wanted)), new(wanted));
+
+        Assert.True(view.Fill(form with { Entries = [.. form.Entries.Select(entry => entry.Id == "what" ? entry with { Initial = "row 9" } : entry.Id == "claimed" ? entry with { Initial = claimed } : entry)] }));
+
+        var said = form.Entries.Single(entry => entry.Id == "claimed").Echo!(new(new Dictionary<string, string> { ["claimed"] = claimed }));
+        Assert.Equal(claimed, kept!.Claimed);
+        if (named is null)
+        {
+            Assert.Null(said);
+            return;
+        }
+
+        Assert.StartsWith("! ", said, StringComparison.Ordinal);
+        Assert.Contains(named, said, StringComparison.Ordinal);
+        Assert.EndsWith(" It can be kept so.", said, StringComparison.Ordinal);
+    }
+
     // So what is counted next is counted on the offer that was just entered.
     [Fact]
     public void The_cursor_is_on_what_was_entered_or_changed()
