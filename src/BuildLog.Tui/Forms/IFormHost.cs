@@ -26,6 +26,9 @@ public interface IFormHost
     void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt);
 
     /// <summary>Shows a text that a key of its own prints; the line of keys says so.</summary>
+    /// <param name="title">What it is.</param>
+    /// <param name="lines">The text.</param>
+    /// <param name="help">The help page about it; null for that of what is in view.</param>
     /// <returns>Whether it is to be printed.</returns>
-    bool TellOrPrint(string title, IReadOnlyList<string> lines);
+    bool TellOrPrint(string title, IReadOnlyList<string> lines, string? help = null);
 }

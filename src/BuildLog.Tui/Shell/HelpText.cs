@@ -1,12 +1,14 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
 
 namespace BuildLog.Tui.Shell;
 
 /// <summary>The help texts carried in the program: Help/NAME.md, and docs/checks/ID.md for each check; first line the title. Other languages have theirs in a folder of their code: Help/nl and docs/nl/checks.</summary>
-/// <remarks>Marks understood: "# title", "## heading", "    formula" and plain paragraphs, one a line.</remarks>
-public static class HelpText
+/// <remarks>Marks understood: "# title", "## heading", "    formula" and plain paragraphs, one a line; in these *words as they are typed*, which are shown between quotes.</remarks>
+public static partial class HelpText
 {
     private const string Folder = "Help/";
+    private const string IdOfCheck = "Id in JSON: ";
 
     /// <summary>Names of all pages.</summary>
     public static IReadOnlyList<string> Pages =>
@@ -23,7 +25,9 @@ public static class HelpText
 
     public static string TitleOf(string page) => Read(page)[0].TrimStart('#', ' ');
 
-    public static IReadOnlyList<TextLine> Of(string page) => [.. Read(page).Skip(1).SkipWhile(string.IsNullOrWhiteSpace).Select(Line)];
+    /// <summary>What F1 shows. What programs call a check by is for who reads the page as a document.</summary>
+    public static IReadOnlyList<TextLine> Of(string page)
+        => [.. Read(page).Skip(1).Where(line => !line.StartsWith(IdOfCheck, StringComparison.Ordinal)).SkipWhile(string.IsNullOrWhiteSpace).Select(Line)];
 
     /// <summary>Whether a language has the page in its own words.</summary>
     public static bool Has(string page, Language language)
@@ -39,7 +43,11 @@ public static class HelpText
     private static TextLine Line(string line) =>
         line.StartsWith("## ", StringComparison.Ordinal) ? TextLine.Of(line[3..], Tone.Heading)
         : line.StartsWith("    ", StringComparison.Ordinal) ? TextLine.Of(line, Tone.Strong)
-        : TextLine.Of(line);
+        : TextLine.Of(Typed().Replace(line, "'$1'"));
+
+    // A sign that stands alone, such as the * beside a column, is itself.
+    [GeneratedRegex(@"\*(\S(?:[^*]*\S)?)\*")]
+    private static partial Regex Typed();
 
     private static string[] Read(string page)
     {

@@ -15,9 +15,10 @@ internal sealed class SearchBox : Popup
     private readonly int nameWidth;
     private IReadOnlyList<SearchRow> rows = [];
 
-    private SearchBox(string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find)
+    private SearchBox(string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find, string? helpPage)
         : base(title)
     {
+        HelpPage = helpPage;
         this.find = find;
         this.nameWidth = nameWidth;
         this.whenEmpty = whenEmpty;
@@ -25,21 +26,24 @@ internal sealed class SearchBox : Popup
         typed.ValueChanged += (_, _) => ShowRows();
         typed.KeyDown += OnKey;
         Add(typed, list);
-        ShowKeys(new KeyHint("type", Spoken("narrow")), new KeyHint("↑↓", Spoken("move")), new KeyHint("Enter", Spoken("take")), new KeyHint("Esc", Spoken("leave")));
+        ShowKeys([new("type", Spoken("narrow")), new("↑↓", Spoken("move")), new("Enter", Spoken("take")), .. helpPage is null ? Array.Empty<KeyHint>() : [new("F1", Spoken("help"))], new("Esc", Spoken("leave"))]);
         ShowRows();
     }
 
     protected override int WantedHeight => 22;
+
+    protected override string? HelpPage { get; }
 
     private string? Taken { get; set; }
 
     /// <param name="whenEmpty">Said while nothing is typed, where nothing is offered then.</param>
     /// <param name="nameWidth">Cells of the first column.</param>
     /// <param name="find">The rows for what has been typed so far, which may be nothing.</param>
+    /// <param name="helpPage">The help that F1 shows over it; null for none.</param>
     /// <returns>The value of the row that was taken; null when left.</returns>
-    public static string? Ask(IApplication app, string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find)
+    public static string? Ask(IApplication app, string title, string whenEmpty, int nameWidth, Func<string, IReadOnlyList<SearchRow>> find, string? helpPage = null)
     {
-        using var box = new SearchBox(title, whenEmpty, nameWidth, find);
+        using var box = new SearchBox(title, whenEmpty, nameWidth, find, helpPage);
         app.Run(box);
         return box.Taken;
     }

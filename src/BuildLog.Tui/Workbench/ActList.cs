@@ -11,9 +11,10 @@ internal static class ActList
 
     /// <param name="app">Whose terminal.</param>
     /// <param name="acts">The acts, those that work now first.</param>
+    /// <param name="help">The help page that F1 shows over it.</param>
     /// <returns>The act that was taken; null when left.</returns>
-    public static ListedAct? Ask(IApplication app, IReadOnlyList<ListedAct> acts)
-        => SearchBox.Ask(app, Spoken("All acts and their keys"), Spoken("No act is called so."), KeyWidth, typed => Matching(acts, typed)) is { } taken
+    public static ListedAct? Ask(IApplication app, IReadOnlyList<ListedAct> acts, string help)
+        => SearchBox.Ask(app, Spoken("All acts and their keys"), Spoken("No act is called so."), KeyWidth, typed => Matching(acts, typed), help) is { } taken
             ? acts[int.Parse(taken, CultureInfo.InvariantCulture)]
             : null;
 

@@ -164,11 +164,11 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public string? Choose(string title, IReadOnlyList<ChoiceOption> options, string? at = null, string? help = null) => Chooser.Choose(App!, title, options, at, help ?? HelpInView);
 
-    public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))]);
+    public void Tell(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], HelpInView);
 
-    public void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt) => Reader.Show(App!, title, linesAt);
+    public void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt) => Reader.Show(App!, title, linesAt, HelpInView);
 
-    public bool TellOrPrint(string title, IReadOnlyList<string> lines) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], (Key)'p', new("p", Spoken("print it")));
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines, string? help = null) => Reader.Show(App!, title, [.. lines.Select(line => TextLine.Of(line))], (Key)'p', new("p", Spoken("print it")), help ?? HelpInView);
 
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -274,7 +274,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void Find()
     {
-        if (FindBox.Ask(App!, acts.Find) is not { } place) return;
+        if (FindBox.Ask(App!, acts.Find, OfTheWhole) is not { } place) return;
         if (place.VehicleId is not { } vehicle)
         {
             Tell(place.Kind, [place.Says, Spoken("It is on no vehicle now.")]);
@@ -288,7 +288,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ShowActs()
     {
-        if (ActList.Ask(App!, AllActs()) is { } taken) taken.Do();
+        if (ActList.Ask(App!, AllActs(), OfTheWhole) is { } taken) taken.Do();
     }
 
     // What works now, then the sessions behind their one key, then what other pages know.

@@ -15,6 +15,8 @@ namespace BuildLog.Tui.YardCards;
 /// <summary>Shows the yard card of a part, and puts it on paper where that is asked for.</summary>
 internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
 {
+    private const string Help = "Wanted";
+
     /// <param name="view">Shows and asks.</param>
     /// <param name="bench">The vehicle, as it would be around the part.</param>
     /// <param name="kind">What is looked for.</param>
@@ -33,7 +35,7 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
             var card = CardOfVehicle.Read(shop, bench, part, units, hunted);
             var text = CardText.Of(card.Content(Paper.A6, clock.GetLocalNow()));
             string? said = null;
-            return view.TellOrPrint(Spoken($"Yard card: {part.InWords()}"), text) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
+            return view.TellOrPrint(Spoken($"Yard card: {part.InWords()}"), text, Help) && view.Fill(Form(card, outcome => said = outcome)) ? said : null;
         }
         catch (RefusedException refused)
         {
@@ -43,6 +45,6 @@ internal sealed class CardActs(Shop shop, TimeProvider clock, UnitSystem units)
     }
 
     private Form Form(CardOfVehicle card, Action<string> said) => PrintForm.For(
-        Spoken("Print the yard card"), "Wanted", SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.Word()}-card"), PrintForm.Pocket,
+        Spoken("Print the yard card"), Help, SheetFile.Usual(card.Bench.Vehicle, $"{card.Part.Word()}-card"), PrintForm.Pocket,
         (paper, path) => PaperWriter.WriteFile(card.Content(paper, clock.GetLocalNow()), path), said);
 }

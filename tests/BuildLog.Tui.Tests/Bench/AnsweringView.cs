@@ -112,8 +112,9 @@ internal sealed class AnsweringView(WorkbenchModel open) : IWorkbenchView
 
     public void Tell(string title, Func<int, IReadOnlyList<Tui.Shell.TextLine>> linesAt) => Told.Add([.. linesAt(78).Select(line => line.Text)]);
 
-    public bool TellOrPrint(string title, IReadOnlyList<string> lines)
+    public bool TellOrPrint(string title, IReadOnlyList<string> lines, string? help = null)
     {
+        if (help is not null) Assert.NotEmpty(Tui.Shell.HelpText.Of(help));
         Told.Add(lines);
         return agrees == true;
     }

@@ -120,7 +120,7 @@ public sealed class SheetFormTests : IDisposable
 
         public void Tell(string title, Func<int, IReadOnlyList<TextLine>> linesAt) => Told = [.. linesAt(78).Select(line => line.Text)];
 
-        public bool TellOrPrint(string title, IReadOnlyList<string> lines) => throw new InvalidOperationException("Nothing is told here.");
+        public bool TellOrPrint(string title, IReadOnlyList<string> lines, string? help = null) => throw new InvalidOperationException("Nothing is told here.");
 
         public bool Fill(Form form) => throw new InvalidOperationException($"Nobody expected '{form.Title}'.");
 

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Tests.Docs;
 
 namespace BuildLog.Tui.Tests.Shell;
 
@@ -27,10 +28,16 @@ public sealed partial class CheckPagesTests
         Assert.True(lines.Count < 60, $"{id}: {lines.Count} lines");
     }
 
-    // Programs, the demo's tests and who files an issue call a check by its id; F1 shows it.
+    // Programs, the demo's tests and who files an issue call a check by its id; F1 is read at the bench.
     [Theory]
     [MemberData(nameof(Ids))]
-    public void The_page_names_its_id(string id) => Assert.Equal($"Id in JSON: {id}", HelpText.Of(HelpText.OfCheck(id))[0].Text);
+    public void The_page_names_its_id_and_F1_does_not(string id)
+    {
+        var page = HelpText.OfCheck(id);
+        foreach (var language in new[] { "docs", "docs/nl" }) Assert.Equal($"Id in JSON: {id}", Pages.Lines($"{language}/{page}.md")[2]);
+        Assert.DoesNotContain(HelpText.Of(page), line => line.Text.Contains("JSON", StringComparison.Ordinal));
+        Assert.Equal(Headings[0], HelpText.Of(page)[0].Text);
+    }
 
     [Theory]
     [MemberData(nameof(Ids))]

@@ -42,4 +42,17 @@ public sealed class YardCardPictureTests : IDisposable
             Press((Key)'a'), See("All acts"), Type("page wanted"), NoLongerSee("Add a vehicle"), Press(Key.Enter), See("longer axle"),
             Press((Key)'c'), See("Yard card"), Check(s => ExpectedScreen.Matches($"yard-card-{width}x{height}", s.Text)), Press(Key.Esc), NoLongerSee("Yard card"), Press((Key)'q'));
     }
+
+    [Fact]
+    public void F1_over_the_list_of_all_acts_and_over_the_card_shows_the_help_about_them()
+    {
+        using var window = new HeadlessScreen(80, 24);
+        using var workbench = new WorkbenchScreen(acts, BenchPages.All(small.Shop, small.Clock));
+        window.Run(
+            workbench,
+            Press((Key)'a'), See("All acts"), Press(Key.F1), See("Help: the workbench"), Press(Key.Esc), NoLongerSee("Help:"),
+            Type("page wanted"), NoLongerSee("Add a vehicle"), Press(Key.Enter), See("longer axle"),
+            Press((Key)'c'), See("Yard card"), Press(Key.F1), See("Help: wanted"), Press(Key.Esc), NoLongerSee("Help:"), See("Yard card"),
+            Press(Key.Esc), NoLongerSee("Yard card"), Press((Key)'q'));
+    }
 }
