@@ -54,7 +54,7 @@ public static partial class DayText
     /// <summary>The same where nobody may know it to the day: also <c>spring 2024</c> or <c>about 2019</c>.</summary>
     public static Parsed<LooseDay> ReadLoosePast(string text, DateOnly today)
     {
-        if (text.Trim().Length == 0 || InNumbers().IsMatch(text.Trim()) || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
+        if (text.Trim().Length == 0 || InNumbers().IsMatch(text.Trim()) || Beyond(text.Trim()) is not null || Read(text, today).Understood(out _)) return ReadPast(text, today).Then<LooseDay>(day => LooseDay.On(day));
         return LooseDayText.Read(text).Then<LooseDay>(day => day.Earliest <= today || day.Earliest is null
             ? day.NotAfter(today)
             : new Refusal("day", Spoken($"{day.InWords} is still to come; this has been done."), "today").In(text));
