@@ -1,3 +1,4 @@
+using BuildLog.Data.Fitments;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Quantities;
