@@ -35,7 +35,10 @@ internal sealed class OneLineField : TextField, ITakesPaste
     /// <summary>Puts the cursor where its sign stands now: the library keeps it where it stood on the screen, also when what is around it has scrolled.</summary>
     public void PlaceCursor()
     {
-        if (SelectedLength == 0) InsertionPoint = InsertionPoint; // what is marked shows where one is, and stays marked
+        if (SelectedLength > 0) return; // what is marked shows where one is, and stays marked
+
+        var at = InsertionPoint;
+        InsertionPoint = at;
     }
 
     // What was emptied stays at hand until it is brought back or something else is emptied.
