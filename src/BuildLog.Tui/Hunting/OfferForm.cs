@@ -81,7 +81,7 @@ internal static class OfferForm
             WantedKind.Tyres or WantedKind.Wheels => ToldPart.Tyres(claim, "", null).Refusal,
             _ => null,
         };
-        return refusal is null ? null : Spoken($"! {refusal.Sentence} It can be kept so.");
+        return refusal is null ? null : Spoken($"! It can be kept so, but nothing is judged by it: {refusal.Sentence}");
     }
 
     private static string KnownSuppliers(Shop shop)
