@@ -56,7 +56,7 @@ public sealed class DayTextTests
     [InlineData("32/12/2026", "December 2026 has 31 days")]
     [InlineData("13/13/2026", "is no date of the calendar")]
     public void What_is_wrong_with_a_date_is_said(string typed, string sentence)
-            {
+    {
         Assert.Contains(sentence, DayText.Read(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
         Assert.Contains(sentence, DayText.ReadLoosePast(typed, Today).Refusal!.Sentence, StringComparison.Ordinal);
     }
