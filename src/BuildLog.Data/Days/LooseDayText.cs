@@ -21,9 +21,8 @@ public static partial class LooseDayText
         var read = Whole(Spaces().Replace(typed, " ").Replace('–', '-').ToUpperInvariant());
         if (read is not { } span)
         {
-            return Slashes().IsMatch(typed) && !IsNoDay(typed)
-                ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), "3 May 2026")
-                : IsNoDay(typed) ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day of the calendar."), "3 May 2026")
+            return IsNoDay(typed) ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day of the calendar."), "3 May 2026")
+                : Slashes().IsMatch(typed) ? new Refusal("day", Spoken($"{Shown.Quoted(typed)} can be read as day-month or month-day: write the month's name, or year-month-day."), "3 May 2026")
                 : new Refusal("day", Spoken($"{Shown.Quoted(typed)} is no day, month, season or year that can be placed."), Right);
         }
 

@@ -93,11 +93,7 @@ public sealed record CruiseGoal(Typed Speed, Typed EngineSpeed, Window Wanted, s
     }
 
     /// <summary>The line of <see cref="ReadLine"/>, a bare road speed in it with its unit; any other text as it is.</summary>
-    public static string WithSpeedIn(string text, Unit usual)
-    {
-        var (line, gear) = GoalLine.InGear(text);
-        return GoalLine.At(line) is { } at ? GoalLine.Of($"{QuantityText.WithUnit(at.Before, Kind.Speed, usual)} at {at.Behind}", gear) : text;
-    }
+    public static string WithSpeedIn(string text, Unit usual) => GoalLine.Reworded(text, speed => QuantityText.WithUnit(speed, Kind.Speed, usual), turns => turns);
 
     // "at most 2400 rpm" was parted behind its "at".
     private static (string Turns, string Tolerance) WithTolerance(string text)

@@ -9,10 +9,14 @@ internal static class GoalLine
     public static (string Line, string Gear) InGear(string text)
         => text.LastIndexOf(In, StringComparison.OrdinalIgnoreCase) is > 0 and var at ? (text[..at].Trim(), text[(at + In.Length)..].Trim()) : (text.Trim(), "");
 
-    /// <summary>The other way round: the line with its gear behind it, where one is said.</summary>
-    public static string Of(string line, string gear) => gear.Length == 0 ? line : line + In + gear;
-
     /// <summary>What stands before the word at and behind it; null where it does not stand there once.</summary>
     public static (string Before, string Behind)? At(string line)
         => line.Split(" at ", StringSplitOptions.TrimEntries) is [{ Length: > 0 } before, { Length: > 0 } behind] ? (before, behind) : null;
+
+    /// <summary>The line with other words before and behind its at, its gear as it was; any other text as it is.</summary>
+    public static string Reworded(string text, Func<string, string> before, Func<string, string> behind)
+    {
+        var (line, gear) = InGear(text);
+        return At(line) is not { } at ? text : $"{before(at.Before)} at {behind(at.Behind)}{(gear.Length == 0 ? "" : In + gear)}";
+    }
 }

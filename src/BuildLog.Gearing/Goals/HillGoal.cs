@@ -38,9 +38,5 @@ public sealed record HillGoal(Typed Gradient, Typed Speed, string? Gear)
     }
 
     /// <summary>The line of <see cref="ReadLine"/>, a bare road speed in it with its unit; any other text as it is.</summary>
-    public static string WithSpeedIn(string text, Unit usual)
-    {
-        var (line, gear) = GoalLine.InGear(text);
-        return GoalLine.At(line) is { } at ? GoalLine.Of($"{at.Before} at {QuantityText.WithUnit(at.Behind, Kind.Speed, usual)}", gear) : text;
-    }
+    public static string WithSpeedIn(string text, Unit usual) => GoalLine.Reworded(text, gradient => gradient, speed => QuantityText.WithUnit(speed, Kind.Speed, usual));
 }

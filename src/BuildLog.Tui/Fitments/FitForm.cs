@@ -14,6 +14,9 @@ public sealed record FittingFacts(LooseDay Day, string Odometer, string Reason);
 /// <summary>Asks for a fitting: of a new part with its numbers, of one from the shelf, or for taking one off.</summary>
 public static class FitForm
 {
+    /// <summary>What the record refuses because of the day something was fitted.</summary>
+    internal static readonly IReadOnlyList<string> RefusedOfDay = ["date", "fitted-elsewhere", "place-taken"];
+
     /// <summary>A new part and its fitting, stored together or not at all.</summary>
     /// <param name="position">Where.</param>
     /// <param name="vehicle">The vehicle it goes to.</param>
@@ -73,7 +76,7 @@ public static class FitForm
 
     private static IEnumerable<Entry> Facts(DateOnly today, OdometerUnit unit) =>
     [
-        DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")) with { AnswersFor = ["date", "fitted-elsewhere", "place-taken"] },
+        DayEntry.Past("day", Spoken("Date"), today, Spoken("today"), Spoken("today, 3 May or, as far as known, spring 2024")) with { AnswersFor = RefusedOfDay },
         OdometerEntry.Of("odometer", Spoken("Odometer"), unit),
         new TextEntry("reason", Spoken("Why")) { IsRemembered = true, Hint = Spoken("one line for later years") },
     ];

@@ -15,7 +15,7 @@ public static class FitmentForm
         Entries =
         [
             new ChoiceEntry("position", Spoken("Fitted as"), [.. fitment.Component.Positions.Select(position => new ChoiceOption(position.ToString(), position.InWords()))]) { Initial = fitment.Position.ToString() },
-            DayEntry.Past("from", Spoken("Fitted on"), today, fitment.FromDay.InWords, Spoken("such as 3 May 2026 or, as far as known, spring 2024")) with { AnswersFor = ["date", "fitted-elsewhere", "place-taken"] },
+            DayEntry.Past("from", Spoken("Fitted on"), today, fitment.FromDay.InWords, Spoken("such as 3 May 2026 or, as far as known, spring 2024")) with { AnswersFor = FitForm.RefusedOfDay },
             OdometerEntry.Of("odometer", Spoken("Odometer"), fitment.Vehicle.OdometerUnit, fitment.FromOdometer),
             new TextEntry("reason", Spoken("Why")) { Initial = fitment.Reason },
             DayEntry.Past("to", Spoken("Off on"), today, "", Spoken("empty while it is fitted")) with { Initial = fitment.ToDay is { } to ? to.InWords : "" },
