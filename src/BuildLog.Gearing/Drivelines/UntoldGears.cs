@@ -16,12 +16,28 @@ public sealed record UntoldGears(IReadOnlyList<string> Names, bool First, bool T
     /// <param name="gears">Those that are known.</param>
     public static UntoldGears? Between(IReadOnlyList<Gear> gears)
     {
-        List<int> numbers = [.. gears.Select(gear => Number(gear.Name)).OfType<int>()];
-        if (numbers.Count == 0) return null;
+        var told = new HashSet<int>();
+        var (lowest, highest, areAllNumbered) = (int.MaxValue, 0, true);
+        foreach (var gear in gears)
+        {
+            if (Number(gear.Name) is { } number)
+            {
+                told.Add(number);
+                (lowest, highest) = (Math.Min(lowest, number), Math.Max(highest, number));
+            }
+            else
+            {
+                areAllNumbered = false;
+            }
+        }
 
-        var lowest = numbers.Count == gears.Count ? 1 : numbers.Min();
-        List<int> left = [.. Enumerable.Range(lowest, Math.Max(0, numbers.Max() - lowest)).Except(numbers)];
-        return left.Count == 0 ? null : new([.. left.Select(number => number.ToString(CultureInfo.InvariantCulture))], left[0] < numbers.Min(), false);
+        var left = new List<string>();
+        for (var number = areAllNumbered ? 1 : lowest; number < highest; number++)
+        {
+            if (!told.Contains(number)) left.Add(number.ToString(CultureInfo.InvariantCulture));
+        }
+
+        return left.Count == 0 ? null : new(left, areAllNumbered && lowest > 1, false);
     }
 
     /// <summary><c>gears 2, 3 and 4</c>.</summary>

@@ -50,13 +50,15 @@ public static class CommandLine
     /// <returns>The exit code: see <see cref="ExitCodes"/>.</returns>
     public static int Run(string[] arguments, TextWriter output, Func<TextWriter> errors, TimeProvider clock, Func<string, string?> setting)
     {
-        if (arguments.All(MayGoWithTheWorkbench)) TerminalSession.Prepare();
+        var opensWorkbench = arguments.All(MayGoWithTheWorkbench);
+        if (opensWorkbench) TerminalSession.Prepare();
         using var spoken = SpokenHere.Of(arguments, setting).Speak();
         var common = new CommonOptions();
         using var edge = new Edge(common, output, errors, clock);
-        var root = Root(edge, arguments is [var first, ..] && IsCommand(first) ? first : null);
+        string[]? meant = opensWorkbench ? [] : arguments is [var first, ..] && IsCommand(first) ? [first] : null;
 
-        var parse = root.Parse(arguments);
+        var parse = Root(edge, meant).Parse(arguments);
+        if (opensWorkbench && parse.Errors.Count > 0) parse = Root(edge).Parse(arguments);
         return parse.Errors.Count == 0
             ? parse.Invoke(new InvocationConfiguration { Output = output, EnableDefaultExceptionHandler = false })
             : edge.Refuse(Usage(parse), null, parse.GetValue(common.Json), ExitCodes.WrongInput);
@@ -64,14 +66,14 @@ public static class CommandLine
 
     /// <summary>Every command, ready to be run or read.</summary>
     /// <param name="edge">Where they meet the terminal.</param>
-    /// <param name="alone">The only one to make, where it is clear which is meant: the others, with all their options, take as long as a list.</param>
-    internal static RootCommand Root(Edge edge, string? alone = null)
+    /// <param name="meant">The only ones to make, where it is clear which are meant: the others, with all their options, take as long as a list. Null for all.</param>
+    internal static RootCommand Root(Edge edge, IReadOnlyCollection<string>? meant = null)
     {
         var root = new RootCommand(Spoken("BuildLog: bench record and gearing engine of a one-person restomod shop. Without a command it opens the workbench."));
         edge.Common.AddTo(root);
         foreach (var command in Commands)
         {
-            if (alone is null || command.Name == alone) root.Subcommands.Add(command.Make(edge));
+            if (meant is null || meant.Contains(command.Name)) root.Subcommands.Add(command.Make(edge));
         }
 
         root.SetAction(parse => edge.OpenWorkbench(parse));
@@ -80,7 +82,7 @@ public static class CommandLine
     }
 
     // Of what needs no screen, the common: a wrong guess costs no more than a head start.
-    private static bool MayGoWithTheWorkbench(string word) => !IsCommand(word) && word is not ("--help" or "-h" or "-?" or "--version");
+    private static bool MayGoWithTheWorkbench(string word) => !IsCommand(word) && word is not ("--help" or "-h" or "-?" or "--version") && !word.StartsWith('['); // a directive: completions ask for every command
 
     private static bool IsCommand(string word)
     {

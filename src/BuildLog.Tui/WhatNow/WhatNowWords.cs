@@ -52,12 +52,12 @@ public static class WhatNowWords
         return free.Find(job => job.State == JobState.UnderWay) ?? free.FirstOrDefault() ?? open.FirstOrDefault();
     }
 
-    private static IEnumerable<(DateOnly Day, string Says)> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due, IEnumerable<WantedPart> hunted, DateOnly today) =>
+    private static IEnumerable<DatedWord> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due, IEnumerable<WantedPart> hunted, DateOnly today) =>
     [
-        .. open.Where(job => job.Due is not null).Select(job => (job.Due!.Value, Spoken($"job due {DayText.InShort(job.Due!.Value)}: {job.Title}"))),
-        .. away.Where(work => work.Promised is not null).Select(work => (work.Promised!.Value, Away(open, work))),
-        .. due.Select(deadline => (deadline.Day, Spoken($"by {DayText.InShort(deadline.Day)}: {deadline.What}"))),
-        .. hunted.Select(wanted => (wanted.Deadline!.Value, wanted.Deadline < today
+        .. open.Where(job => job.Due is not null).Select(job => new DatedWord(job.Due!.Value, Spoken($"job due {DayText.InShort(job.Due!.Value)}: {job.Title}"))),
+        .. away.Where(work => work.Promised is not null).Select(work => new DatedWord(work.Promised!.Value, Away(open, work))),
+        .. due.Select(deadline => new DatedWord(deadline.Day, Spoken($"by {DayText.InShort(deadline.Day)}: {deadline.What}"))),
+        .. hunted.Select(wanted => new DatedWord(wanted.Deadline!.Value, wanted.Deadline < today
             ? Spoken($"hunted, overdue since {DayText.InShort(wanted.Deadline.Value)}: {wanted.Title}")
             : Spoken($"hunted, needed by {DayText.InShort(wanted.Deadline.Value)}: {wanted.Title}"))),
     ];
@@ -85,4 +85,6 @@ public static class WhatNowWords
         ];
         return days.Max();
     }
+
+    private sealed record DatedWord(DateOnly Day, string Says);
 }
