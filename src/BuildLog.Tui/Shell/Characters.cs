@@ -14,8 +14,6 @@ internal static class Characters
 
     private static readonly string[] PoorTerminals = ["dumb", "linux", "vt100", "vt102", "vt220", "ansi"];
 
-    private static readonly Dictionary<char, char> Ascii = Signs.Zip(InAscii).ToDictionary(pair => pair.First, pair => pair.Second);
-
     /// <summary>Only ASCII may be written.</summary>
     public static bool AreAscii { get; set; }
 
@@ -57,7 +55,7 @@ internal static class Characters
     {
         if (char.IsAscii(sign)) return sign;
         if (char.IsWhiteSpace(sign)) return ' ';
-        if (Ascii.TryGetValue(sign, out var known)) return known;
+        if (Signs.IndexOf(sign) is >= 0 and var known) return InAscii[known];
         return sign switch
         {
             '─' or '━' or '═' or '╌' => '-',

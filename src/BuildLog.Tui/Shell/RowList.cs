@@ -116,11 +116,11 @@ internal sealed class RowList : View
 
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView) => SetNeedsDraw();
 
-    private List<(RowColumn Column, int Index)> Shown(int width)
-        => [.. columns.Select((column, index) => (column, index)).Where(c => width >= c.column.FromWidth && width < c.column.BelowWidth)];
+    private List<ShownColumn> Shown(int width)
+        => [.. columns.Select((column, index) => new ShownColumn(column, index)).Where(c => width >= c.Column.FromWidth && width < c.Column.BelowWidth)];
 
     // The column that takes the rest gives of it to those that would be cut: what it does not need, or all above half of the list.
-    private int[] Widths(List<(RowColumn Column, int Index)> shown, int width)
+    private int[] Widths(List<ShownColumn> shown, int width)
     {
         int[] widths = [.. shown.Select(c => c.Column.Width)];
         var filler = shown.FindIndex(c => c.Column.Width == 0);
@@ -172,4 +172,6 @@ internal sealed class RowList : View
         if (Row >= top + PageRows) top = Row - PageRows + 1;
         top = Math.Clamp(top, 0, Math.Max(0, rows.Count - PageRows));
     }
+
+    private readonly record struct ShownColumn(RowColumn Column, int Index);
 }

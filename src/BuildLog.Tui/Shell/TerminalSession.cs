@@ -16,11 +16,7 @@ public static class TerminalSession
     {
         // The library's input loop keeps one pool thread for good; on two cores the pool would start with only two.
         ThreadPool.SetMinThreads(8, 8);
-        return Task.Run(() =>
-        {
-            LibrarySettings.Load();
-            MakeReady();
-        });
+        return Task.Run(MakeReady);
     });
 
     /// <summary>Begins to load what a screen needs, beside whatever else has to be done before there is one.</summary>
@@ -61,7 +57,7 @@ public static class TerminalSession
         return guard.SignalExitCode ?? 0;
     }
 
-    // A method that names the library loads it before its own first line, so this is not part of the one that gives it our settings.
+    // The first method that names the library waits while it loads.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void MakeReady()
     {

@@ -2,6 +2,7 @@ using System.Text;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
+using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Shell;
 
@@ -23,12 +24,15 @@ internal static class Theme
         {
             if (applied) return;
             applied = true;
-            LibrarySettings.Load();
+
+            // From its defaults, not from what it has read: a stray file of settings cannot restyle the workbench. Given to it as settings to be read, these would cost a tenth of the start.
+            DialogSettings.Current = DialogSettings.Default with { DefaultBorderStyle = LineStyle.Single, DefaultShadow = ShadowStyles.None };
+            MessageBoxSettings.Current = MessageBoxSettings.Default with { DefaultBorderStyle = LineStyle.Single };
+            ButtonSettings.Current = ButtonSettings.Default with { DefaultShadow = ShadowStyles.None };
 
             // Plain brackets on buttons: the library's are missing from many console fonts.
-            GlyphSettings.Current = GlyphSettings.Current with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
-
-            if (Characters.AreAscii) GlyphSettings.Current = InAscii(GlyphSettings.Current);
+            var glyphs = GlyphSettings.Default with { LeftBracket = new Rune('['), RightBracket = new Rune(']') };
+            GlyphSettings.Current = Characters.AreAscii ? InAscii(glyphs) : glyphs;
 
             Palette = PaletteFor(NoColour, KnowsManyColours, IsLight(Environment.GetEnvironmentVariable));
             foreach (var name in new[] { "Base", "Dialog", "Menu", "Error", "Accent" }) SchemeManager.AddScheme(name, SchemeOf(Palette));
