@@ -41,6 +41,9 @@ internal sealed class Ask : Popup
 
     private bool Said { get; set; }
 
+    // Whoever typed on did not see that something is asked.
+    protected override string WhyNothing(string key) => Spoken($"{key} is no answer. Enter: the marked one. Esc: {question.No}");
+
     public static bool Confirm(IApplication app, Question question, string? helpPage = null)
     {
         using var ask = new Ask(question, helpPage);

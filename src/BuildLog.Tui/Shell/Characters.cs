@@ -55,7 +55,7 @@ internal static class Characters
     {
         if (char.IsAscii(sign)) return sign;
         if (char.IsWhiteSpace(sign)) return ' ';
-        if (Signs.IndexOf(sign) is >= 0 and var known) return InAscii[known];
+        if (Signs.IndexOf(sign, StringComparison.Ordinal) is >= 0 and var known) return InAscii[known];
         return sign switch
         {
             '─' or '━' or '═' or '╌' => '-',

@@ -47,13 +47,15 @@ internal class Popup : Runnable
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
+        App!.Keyboard.KeyDown -= Forget;
+        if (newIsRunning) App.Keyboard.KeyDown += Forget;
         if (newIsRunning && leastSize.SuperView is null) Add(leastSize); // over all that the box itself has added
     }
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
-        if (key != Key.F1 || HelpPage is not { } page) return base.OnKeyDownNotHandled(key);
-        HelpScreen.Show(App!, page);
+        if (key == Key.F1 && HelpPage is { } page) HelpScreen.Show(App!, page);
+        else return base.OnKeyDownNotHandled(key) || SayWhyNothing(key);
         return true;
     }
 
@@ -61,6 +63,21 @@ internal class Popup : Runnable
 
     /// <summary>Says something in place of its keys while none of them works; empty when they do again.</summary>
     public virtual void SayMeanwhile(string text) => keys.SayMeanwhile(text);
+
+    /// <summary>Answers a key that means nothing here, in place of the keys and until the next one.</summary>
+    /// <param name="key">What it is called.</param>
+    protected virtual string WhyNothing(string key) => Spoken($"{key} does nothing here.");
+
+    private bool SayWhyNothing(Key key)
+    {
+        if (UnusedKey.NameOf(key) is not { } name) return false;
+        SayUntilNextKey(WhyNothing(name));
+        return true;
+    }
+
+    protected void SayUntilNextKey(string text) => keys.SayMeanwhile(text);
+
+    private void Forget(object? sender, Key key) => SayUntilNextKey("");
 
     /// <summary>What Esc does.</summary>
     protected virtual bool? Leave()

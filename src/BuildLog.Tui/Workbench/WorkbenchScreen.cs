@@ -210,11 +210,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void SayOnThisPage(PageAct act) => Say(Spoken($"{act.Hint.Key} on this page: {act.Says}."));
 
-    // Not kept, only until the next key. Keys without a sign, such as Tab, may be somebody else's.
+    // Not kept, only until the next key.
     private bool SayWhyNothing(Key key)
     {
-        if (key.IsCtrl || key.IsAlt || (key != Key.Enter && key.AsRune.Value < ' ')) return false;
-        var name = key == Key.Enter || key == Key.Space ? key.ToString() : key.AsRune.ToString();
+        if (UnusedKey.NameOf(key) is not { } name) return false;
         status.SayUntilNextKey(InView?.EveryAct.Any(act => act.Key == key) == true ? Spoken($"{name}: there is nothing on this page to do that with.") : Spoken($"{name} does nothing here; a lists all keys."));
         return true;
     }

@@ -173,6 +173,39 @@ public sealed class FormScreenTests : IDisposable
             Steps.Press(Key.Enter));
     }
 
+    // Whoever did not see the question would take it for a program that hears no key.
+    [Fact]
+    public void Whoever_types_on_over_a_question_is_told_what_answers_it()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Run(
+            form,
+            Steps.Type("Heron"),
+            Steps.Press(Key.Q.WithCtrl),
+            Steps.See("Leave without saving?"),
+            Steps.Press((Key)'x'),
+            Steps.See("x is no answer. Enter: the marked one. Esc: Keep typing"),
+            Steps.Press(Key.CursorRight),
+            Steps.NoLongerSee("x is no answer"),
+            Steps.Press(Key.Enter));
+    }
+
+    [Fact]
+    public void A_key_that_means_nothing_in_a_box_is_answered_until_the_next()
+    {
+        using var form = new FormScreen(VehicleForm.With());
+        screen.Run(
+            form,
+            Steps.Press(Key.F1),
+            Steps.See("Help: "),
+            Steps.Press((Key)'x'),
+            Steps.See("x does nothing here."),
+            Steps.Press(Key.CursorDown),
+            Steps.NoLongerSee("x does nothing here."),
+            Steps.Press(Key.Esc),
+            Steps.Press(Key.Esc));
+    }
+
     [Fact]
     public void F1_opens_the_help_and_esc_comes_back_to_the_form()
     {
