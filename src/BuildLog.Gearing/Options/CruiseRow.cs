@@ -20,7 +20,7 @@ internal readonly record struct CruiseTerm(double Pace, double Spread, Window Wa
 /// or an edge is within rounding, the lane is unsure: it counts as if it fitted, and is handed to the public checks unless even so it is beaten.
 /// </para>
 /// </remarks>
-internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTerm> terms, OptionScore row, double leastFactor, double mostFactor, PullRow pull = default)
+internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTerm> terms, OptionScore row, double leastFactor, double mostFactor, bool isUnlooked = false, PullRow pull = default)
 {
     private const double Rounding = 1e-12;
 
@@ -53,7 +53,7 @@ internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTer
             distance = Vector.Max(distance, Vector.Max(over, -over * term.Below));
         }
 
-        var open = At(tyres.Open, start) + new Vector<double>(row.Open);
+        var open = At(isUnlooked ? tyres.OpenLooksApart : tyres.Open, start) + new Vector<double>(row.Open);
         pull.AddTo(At(tyres.PullSteps, start), ref clash, ref open, ref watch, ref unsure);
         return new(
             clash, open, watch, At(tyres.Cost, start) + new Vector<double>(row.Cost),
@@ -73,7 +73,18 @@ internal readonly ref struct CruiseRow(TyreColumns tyres, ReadOnlySpan<CruiseTer
 internal readonly record struct Lanes(
     Vector<double> Clash, Vector<double> Open, Vector<double> Watch, Vector<double> Cost, Vector<double> Changes, Vector<double> Distance, Vector<long> Unsure)
 {
+    /// <summary><see cref="OptionScore.Verdicts"/>.</summary>
+    public Vector<double> Verdicts => (((Clash * 1000) + Open) * 1000) + Watch;
+
     public OptionScore this[int lane] => new(Clash[lane], Open[lane], Watch[lane], Cost[lane], Changes[lane], Distance[lane]);
+
+    /// <summary>The same with one lane unsure, whatever its speedometer is.</summary>
+    public Lanes AtBest(int lane)
+    {
+        var one = Vector.Equals(Vector<double>.Indices, new Vector<double>(lane));
+        Vector<double> Less(Vector<double> counts) => Vector.ConditionalSelect(one, Vector.Max(Vector<double>.Zero, counts - Vector<double>.One), counts);
+        return this with { Clash = Less(Clash), Open = Less(Open), Watch = Less(Watch), Unsure = Unsure | one };
+    }
 
     /// <summary>Which lanes this score dominates; a lane equal in all is not one of them.</summary>
     public Vector<long> DominatedBy(in OptionScore score)

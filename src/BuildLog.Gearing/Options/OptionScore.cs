@@ -20,6 +20,9 @@ public readonly record struct OptionScore(double Clash, double Open, double Watc
         parts.Gearboxes[at.Gearbox].Changes + parts.Overdrives[at.Overdrive].Changes + parts.Axles[at.Axle].Changes + parts.Tyres[at.Tyres].Changes,
         distance);
 
+    /// <summary>Clashes before what is open, that before what is to watch, as one number; a driveline has fewer than a thousand findings.</summary>
+    internal double Verdicts => (((Clash * 1000) + Open) * 1000) + Watch;
+
     /// <summary>No worse in anything and better in something.</summary>
     public bool Dominates(in OptionScore other) => NoWorseThan(other) && this != other;
 

@@ -52,6 +52,12 @@ public sealed record Option(
 /// <param name="Elapsed">How long it took.</param>
 public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int JudgedFully, IReadOnlyList<Exclusion> Exclusions, TimeSpan Elapsed)
 {
+    /// <summary>
+    /// Combinations of which not every check was asked, and which might have better verdicts than any here; zero where surely nothing clashes less, and of that nothing is open or to
+    /// watch less.
+    /// </summary>
+    public long MightBeBetter { get; init; }
+
     /// <summary>Combinations thrown out before any was tried.</summary>
     public long ThrownOut => Exclusions.Sum(exclusion => exclusion.Combinations);
 
@@ -70,9 +76,19 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 /// A speedometer is set right with each of them (<see cref="DialChange"/>), and alone. What still clashes comes last; of what does alike, what its own hunt was
 /// not meant for, what rather misses, and what has to be inspected or mended first, each after the rest.
 /// </para>
+/// <para>
+/// Then every check is asked of what may yet have better verdicts than the best: what the separable checks and <see cref="OwnFindings"/> come to is the least. Where that is
+/// too much, the answer says of how many it was not asked.
+/// </para>
 /// </remarks>
 public static class OptionSearch
 {
+    // At three tenths of a millisecond each; beyond that the answer says that there are more.
+    private const int MostSettled = 256;
+
+    // The same on any number of cores, so that they end alike.
+    private const int SettledAtOnce = 16;
+
     /// <param name="driveline">What is fitted.</param>
     /// <param name="goals">The wishes.</param>
     /// <param name="parts">What could be fitted, with what is.</param>
@@ -91,23 +107,36 @@ public static class OptionSearch
         // A gear on the cable sets it right beside any of them, so it keeps none from being combined.
         var combined = DialChange.IsPossible(driveline) ? driveline.Without(Position.Speedometer) : driveline;
         Option Full(Combination at) => Judged(driveline, goals, left, currency, at, withDial: at != inPlace);
+        var own = new OwnFindings(combined, goals, left);
+        Option Heard(Combination at)
+        {
+            var option = Full(at);
+            own.Hear(at, option.Findings);
+            return option;
+        }
 
-        var alone = new PartsAlone(left, Full, most, cancel);
+        var alone = new PartsAlone(left, Heard, most, cancel);
         var scores = alone.Scores.ToDictionary(one => one.At, one => one.Score);
         var rounds = alone.Rounds;
+        var brought = own.Sum;
+        SeparableSearch? whole = null;
         for (var k = 0; k < rounds.Count; k++)
         {
             var share = progress is null ? null : new ShareOf(progress, k, rounds.Count);
-            foreach (var (_, at) in new SeparableSearch(combined, goals, rounds[k].Parts, most, share, cancel).Run(share, most, cancel).Members)
+            var search = new SeparableSearch(combined, goals, rounds[k].Parts, rounds[k].Brings(brought), most, share, cancel);
+            whole ??= search;
+            foreach (var (_, at) in search.Run(share, most, cancel).Members)
             {
                 cancel.ThrowIfCancellationRequested();
-                if (rounds[k].Of(at) is var whole && !scores.ContainsKey(whole)) scores.Add(whole, Full(whole).Score);
+                if (rounds[k].Of(at) is var one && !scores.ContainsKey(one)) scores.Add(one, Full(one).Score);
             }
         }
 
+        Option[] dial = Judged(driveline, goals, left, currency, inPlace, withDial: true) is { Dial: not null } alike ? [alike] : [];
+        var best = scores.Values.Concat(dial.Select(one => one.Score)).Min(score => score.Verdicts);
+        var unsettled = Settle(whole!, scores, best, at => Full(at).Score, most, cancel);
         var front = new Front<Combination>();
         foreach (var (at, score) in scores) front.Add(score, at);
-        Option[] dial = Judged(driveline, goals, left, currency, inPlace, withDial: true) is { Dial: not null } alike ? [alike] : [];
         bool IsWorth(OptionScore score) => !dial.Any(one => one.Score.Dominates(score));
         var cured = front.Members.Select(member => member.Score.Clash).Concat(dial.Select(one => one.Score.Clash)).Min();
         var options = alone.BestOfEachPart.Where(one => one.Score.Clash <= cured && !alone.AsItIs.Dominates(one.Score)).Union(front.Members.Select(member => (At: member.What, member.Score)))
@@ -120,7 +149,33 @@ public static class OptionSearch
                 .. options.Where(option => option.Changes > 0 && option.Score.Clash <= asItIs)
                     .OrderBy(option => option.StillClashes).ThenBy(option => option.IsOutsideTheHunt).ThenBy(option => option.IsUnlikely).ThenBy(option => option.IsDoubtful).ThenBy(option => option.Score),
             ],
-            left.Count, scores.Count + dial.Length, exclusions, watch.Elapsed);
+            left.Count, scores.Count + dial.Length, exclusions, watch.Elapsed)
+        {
+            MightBeBetter = unsettled,
+        };
+    }
+
+    // Asks every check of what may have better verdicts than the best, the most promising first, until nothing has; what is left then.
+    private static long Settle(
+        SeparableSearch search, Dictionary<Combination, OptionScore> scores, double best, Func<Combination, OptionScore> ask, int cores, CancellationToken cancel)
+    {
+        for (var asked = 0; ;)
+        {
+            var may = search.BetterThan(best, scores.ContainsKey, Math.Max(1, MostSettled - asked), cores, cancel);
+            if (may.Count == 0 || asked >= MostSettled) return may.Count;
+
+            foreach (var some in may.Named.Chunk(SettledAtOnce))
+            {
+                if (some[0].AtBest.Verdicts >= best) break;
+
+                foreach (var (at, score) in some.AsParallel().WithDegreeOfParallelism(cores).WithCancellation(cancel).Select(each => (each.At, ask(each.At))).ToList())
+                {
+                    scores.Add(at, score);
+                    best = Math.Min(best, score.Verdicts);
+                    asked++;
+                }
+            }
+        }
     }
 
     private static Option Judged(Driveline driveline, OwnersGoals goals, CandidateParts parts, string? currency, Combination at, bool withDial)

@@ -74,6 +74,15 @@ internal sealed class SearchRound(CandidateParts all, int[] gearboxes, int[] ove
         Currency = all.Currency,
     };
 
+    /// <summary>What comes with each of these.</summary>
+    public Brought Brings(Brought all) => all with
+    {
+        Gearboxes = [.. gearboxes.Select(k => all.Gearboxes[k])],
+        Overdrives = [.. overdrives.Select(k => all.Overdrives[k])],
+        Axles = [.. axles.Select(k => all.Axles[k])],
+        Tyres = [.. tyres.Select(k => all.Tyres[k])],
+    };
+
     /// <summary>A combination of these as one of all.</summary>
     public Combination Of(Combination at) => new(gearboxes[at.Gearbox], overdrives[at.Overdrive], axles[at.Axle], tyres[at.Tyres]);
 }

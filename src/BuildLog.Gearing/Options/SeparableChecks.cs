@@ -6,7 +6,7 @@ namespace BuildLog.Gearing.Options;
 
 /// <summary>The checks whose answer for a combination follows from the answers for its parts, so that millions are judged at once.</summary>
 /// <remarks>
-/// Cruise and speedometer: the number is a product of one factor a part. Overall low: gearbox and axle. Top speed by gear, hill and hill start: read off a curve over axle against
+/// Cruise and speedometer: the number is a product of one factor a part. Overall low: gearbox and axle. Gear steps: gearbox and overdrive. Top speed by gear, hill and hill start: read off a curve over axle against
 /// tyre, one for each gearbox and overdrive (<see cref="PullCurve"/>). The tyres' own, load and speed and size: tyres alone, their speed by the wishes, as what is reached takes a gearbox and an axle. All others wait for the survivors.
 /// </remarks>
 internal static class SeparableChecks
@@ -17,13 +17,15 @@ internal static class SeparableChecks
 
     public static readonly ICheck OverallLow = new OverallLowCheck();
 
+    public static readonly ICheck GearSteps = new GearStepsCheck();
+
     /// <summary>Top speed, hill and hill start.</summary>
     public static readonly IReadOnlyList<ICheck> OfPull = PullCurve.Asked;
 
     public static readonly IReadOnlyList<ICheck> OfTyres =
         [new RimWidthCheck(), new TyreLoadCheck(), TyreSpeedCheck.ByWishes, new TyreDiameterCheck(), new TyreWidthCheck()];
 
-    public static readonly IReadOnlyList<ICheck> All = [Cruise, Speedometer, OverallLow, .. OfPull, .. OfTyres];
+    public static readonly IReadOnlyList<ICheck> All = [Cruise, Speedometer, OverallLow, GearSteps, .. OfPull, .. OfTyres];
 
     /// <summary>What they say of one driveline, asked one by one.</summary>
     public static IReadOnlyList<Finding> Look(Driveline driveline, OwnersGoals goals) => [.. All.SelectMany(check => check.Look(driveline, goals))];

@@ -15,17 +15,17 @@ namespace BuildLog.Gearing.Options;
 /// </remarks>
 internal sealed class SeparableSearch
 {
-    private const int Champions = 6;
-
     // Curves are made first; with an engine and wishes of pull they take about as long as all judging.
     private const double MadeReady = 0.5;
 
     private readonly Driveline driveline;
     private readonly OwnersGoals goals;
     private readonly CandidateParts parts;
+    private readonly Brought brought;
     private readonly TyreColumns tyres;
     private readonly CruiseTerm?[][] boxes;
     private readonly CruiseTerm? dial;
+    private readonly VerdictCounts[] steps;
     private readonly VerdictCounts[][] low;
     private readonly PullRange range;
     private readonly PullCurve[] pulls;
@@ -35,15 +35,17 @@ internal sealed class SeparableSearch
     /// <param name="driveline">What stays.</param>
     /// <param name="goals">The wishes.</param>
     /// <param name="parts">Axles and tyres of known numbers.</param>
+    /// <param name="brought">What comes with each part; nothing where it is not given.</param>
     /// <param name="cores">On how many cores it is made ready.</param>
     /// <param name="progress">The share done, now and then.</param>
     /// <param name="cancel">Ends that.</param>
     public SeparableSearch(
-        Driveline driveline, OwnersGoals goals, CandidateParts parts, int cores = 1, IProgress<double>? progress = null, CancellationToken cancel = default)
+        Driveline driveline, OwnersGoals goals, CandidateParts parts, Brought? brought = null, int cores = 1, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
+        this.brought = brought ?? Brought.Nothing(parts);
         (this.driveline, this.goals, this.parts, currency) = (driveline, goals, parts, parts.Currency);
         range = new(parts, driveline.DrivingPosition);
-        tyres = new(driveline, goals, parts, Vector<double>.Count, range.PerLog);
+        tyres = new(driveline, goals, parts, Vector<double>.Count, range.PerLog, this.brought.Tyres);
         var freedom = tyres.LeastFreedom;
         boxes = new CruiseTerm?[parts.Gearboxes.Count * parts.Overdrives.Count][];
         for (var k = 0; k < boxes.Length; k++)
@@ -55,6 +57,7 @@ internal sealed class SeparableSearch
         dial = Dial(ref freedom);
         foreach (var axle in parts.Axles) freedom = Math.Min(freedom, axle.Part!.Ratio!.Value.DegreesOfFreedom);
         mostFactor = StudentT.Factor95(freedom);
+        steps = [.. Enumerable.Range(0, boxes.Length).Select(box => VerdictCounts.Of(SeparableChecks.GearSteps.Look(Bare(box), goals)))];
         low = Low();
         pulls = new PullCurve[boxes.Length];
         var made = 0;
@@ -72,35 +75,48 @@ internal sealed class SeparableSearch
     public Front<Combination> Run(IProgress<double>? progress, int cores, CancellationToken cancel)
     {
         var all = new Sieve();
-        var done = 0L;
-        Parallel.For(
-            0L, Rows, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
-            () => new Sieve(),
-            (row, _, sieve) =>
-            {
-                Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), sieve);
-                var count = Interlocked.Increment(ref done);
-                if (count % 256 == 0) progress?.Report(MadeReady + ((1 - MadeReady) * count / Rows));
-                return sieve;
-            },
-            sieve =>
-            {
-                lock (all) all.Add(sieve);
-            });
+        Judge(() => new Sieve(), all.Add, progress, cores, cancel);
         return all.Settled(Plain, cancel);
     }
 
-    /// <summary>What the separable checks, asked one by one, say of a combination.</summary>
+    /// <summary>What may yet be better than the best verdicts that are known.</summary>
+    public Shortlist BetterThan(double best, Func<Combination, bool> isKnown, int most, int cores, CancellationToken cancel)
+    {
+        var all = new Shortlist(best, isKnown, most);
+        Judge(() => new Shortlist(best, isKnown, most), all.Add, null, cores, cancel);
+        return all;
+    }
+
+    /// <summary>What the separable checks, asked one by one, say of a combination, with what its parts bring.</summary>
     public OptionScore Plain(Combination at)
     {
         var whole = driveline.With(parts, at);
-        var counts = VerdictCounts.Of(SeparableChecks.Look(whole, goals));
-        return Score(at, counts, SeparableChecks.Distance(whole, goals));
+        var counts = VerdictCounts.Of(SeparableChecks.Look(whole, goals)) + brought.Of(at);
+        return OptionScore.Of(parts, currency, at, counts, SeparableChecks.Distance(whole, goals));
     }
 
-    private OptionScore Score(Combination at, VerdictCounts counts, double distance) => OptionScore.Of(parts, currency, at, counts, distance);
+    private void Judge<T>(Func<T> begin, Action<T> end, IProgress<double>? progress, int cores, CancellationToken cancel)
+        where T : class, ILanesTaken
+    {
+        var ended = new Lock();
+        var done = 0L;
+        Parallel.For(
+            0L, Rows, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
+            begin,
+            (row, _, taken) =>
+            {
+                Judge((int)(row / parts.Axles.Count), (int)(row % parts.Axles.Count), taken);
+                var count = Interlocked.Increment(ref done);
+                if (count % 256 == 0) progress?.Report(MadeReady + ((1 - MadeReady) * count / Rows));
+                return taken;
+            },
+            taken =>
+            {
+                lock (ended) end(taken);
+            });
+    }
 
-    private void Judge(int box, int axle, Sieve sieve)
+    private void Judge(int box, int axle, ILanesTaken taken)
     {
         var (gearbox, overdrive) = (box / parts.Overdrives.Count, box % parts.Overdrives.Count);
         var ratio = parts.Axles[axle].Part!.Ratio!.Value;
@@ -121,35 +137,21 @@ internal sealed class SeparableSearch
         var (pull, place) = (pulls[box], range.StepOf(ratio.Value));
         var throughout = pull.Throughout(place + tyres.LeastPullSteps, place + tyres.MostPullSteps);
         var (clash, unsaid, watch, _) = throughout ?? default;
+        var (own, isUnlooked) = brought.Row(gearbox, overdrive, axle);
+        own += steps[box];
         var row = new OptionScore(
-            low[gearbox][axle].Clash + clash, open + unsaid, low[gearbox][axle].Watch + watch,
+            low[gearbox][axle].Clash + own.Clash + clash, open + own.Open + unsaid + (isUnlooked ? 1 : 0), low[gearbox][axle].Watch + own.Watch + watch,
             parts.Gearboxes[gearbox].Cost(currency) + parts.Overdrives[overdrive].Cost(currency) + parts.Axles[axle].Cost(currency),
             parts.Gearboxes[gearbox].Changes + parts.Overdrives[overdrive].Changes + parts.Axles[axle].Changes,
             said < goals.Cruise.Count ? double.PositiveInfinity : 0);
-        var judge = new CruiseRow(tyres, terms[..judged], row, StudentT.Normal975, mostFactor, throughout is null ? new PullRow(pull.Steps, place) : default);
+        var judge = new CruiseRow(tyres, terms[..judged], row, StudentT.Normal975, mostFactor, isUnlooked, throughout is null ? new PullRow(pull.Steps, place) : default);
         var asked = Driven(gearbox, axle);
         for (var start = 0; start < tyres.Count; start += Vector<double>.Count)
         {
             var lanes = judge.Judge(start);
-            if (asked >= start && asked < start + Vector<double>.Count) sieve.AddUnsure(AtBest(lanes[asked - start]), new(gearbox, overdrive, axle, asked));
-            var kept = Vector.OnesComplement(Dominated(lanes, sieve.Sure));
-            if (kept == Vector<long>.Zero) continue;
-
-            for (var lane = 0; lane < Vector<double>.Count && start + lane < tyres.Count; lane++)
-            {
-                if (kept[lane] == 0 || start + lane == asked) continue;
-                var at = new Combination(gearbox, overdrive, axle, start + lane);
-                if (lanes.Unsure[lane] == 0) sieve.Sure.Add(lanes[lane], at);
-                else sieve.AddUnsure(lanes[lane], at);
-            }
+            if (asked >= start && asked < start + Vector<double>.Count) lanes = lanes.AtBest(asked - start);
+            taken.Take(lanes, new(gearbox, overdrive, axle, start), Math.Min(Vector<double>.Count, tyres.Count - start));
         }
-    }
-
-    private static Vector<long> Dominated(in Lanes lanes, Front<Combination> front)
-    {
-        var dominated = Vector<long>.Zero;
-        for (var k = 0; k < Math.Min(Champions, front.Members.Count) && dominated != Vector<long>.AllBitsSet; k++) dominated |= lanes.DominatedBy(front.Members[k].Score);
-        return dominated;
     }
 
     // By gearbox, then by axle.
@@ -160,10 +162,6 @@ internal sealed class SeparableSearch
     // A distance was driven with these parts: what it found counts there, not what the parts come to. Its place among the tyres; less than none where it was not.
     private int Driven(int gearbox, int axle)
         => driveline.Driven is not null && parts.Gearboxes[gearbox].IsInPlace && parts.Axles[axle].IsInPlace ? Enumerable.Range(0, parts.Tyres.Count).FirstOrDefault(k => parts.Tyres[k].IsInPlace, -1) : -1;
-
-    // Whatever the speedometer is.
-    private static OptionScore AtBest(in OptionScore score)
-        => score with { Clash = Math.Max(0, score.Clash - 1), Open = Math.Max(0, score.Open - 1), Watch = Math.Max(0, score.Watch - 1) };
 
     private bool TurnsWithAxle => driveline.Speedometer?.Drive?.Pickup != Pickup.Wheel;
 

@@ -11,12 +11,14 @@ internal sealed class TyreColumns
     /// <param name="parts">Tyres of known circumference.</param>
     /// <param name="width">How many a vector holds.</param>
     /// <param name="stepsPerLog">How many steps of a pull curve a factor of e is.</param>
-    public TyreColumns(Driveline driveline, OwnersGoals goals, CandidateParts parts, int width, double stepsPerLog = 0)
+    /// <param name="brought">What comes with each of the tyres; nothing for null.</param>
+    public TyreColumns(Driveline driveline, OwnersGoals goals, CandidateParts parts, int width, double stepsPerLog = 0, PartBrings[]? brought = null)
     {
         Count = parts.Tyres.Count;
         var padded = (Count + width - 1) / width * width;
         (Turns, Spread, Clash, Open, Watch) = (new double[padded], new double[padded], new double[padded], new double[padded], new double[padded]);
         (Cost, Changes, PullSteps) = (new double[padded], new double[padded], new double[padded]);
+        OpenLooksApart = new double[padded];
         LeastFreedom = double.PositiveInfinity;
         for (var k = 0; k < Count; k++)
         {
@@ -26,8 +28,10 @@ internal sealed class TyreColumns
             Turns[k] = 1 / circumference.Value;
             Spread[k] = circumference.RelativeUncertainty * circumference.RelativeUncertainty;
             LeastFreedom = Math.Min(LeastFreedom, circumference.DegreesOfFreedom);
-            var counts = VerdictCounts.Of(SeparableChecks.OfTyres.SelectMany(check => check.Look(fitted, goals)));
-            (Clash[k], Open[k], Watch[k]) = (counts.Clash, counts.Open, counts.Watch);
+            var brings = brought?[k] ?? default;
+            var counts = VerdictCounts.Of(SeparableChecks.OfTyres.SelectMany(check => check.Look(fitted, goals))) + brings.Counts;
+            (Clash[k], OpenLooksApart[k], Watch[k]) = (counts.Clash, counts.Open, counts.Watch);
+            Open[k] = counts.Open + (brings.IsUnlooked ? 1 : 0);
             (Cost[k], Changes[k], PullSteps[k]) = (candidate.Cost(parts.Currency), candidate.Changes, stepsPerLog * Math.Log(Turns[k]));
         }
 
@@ -45,6 +49,9 @@ internal sealed class TyreColumns
     public double[] Clash { get; }
 
     public double[] Open { get; }
+
+    /// <summary>The same beside parts that nobody has looked at either: that is one finding.</summary>
+    public double[] OpenLooksApart { get; }
 
     public double[] Watch { get; }
 

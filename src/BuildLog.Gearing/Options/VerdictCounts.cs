@@ -22,4 +22,8 @@ public readonly record struct VerdictCounts(int Clash, int Open, int Watch, int 
 
         return counts;
     }
+
+    /// <summary>Both together.</summary>
+    public static VerdictCounts operator +(VerdictCounts left, VerdictCounts right)
+        => new(left.Clash + right.Clash, left.Open + right.Open, left.Watch + right.Watch, left.Fits + right.Fits);
 }

@@ -76,6 +76,7 @@ internal sealed class OptionsCommand : Command
         ["thrownOutBefore"] = found.Answer.ThrownOut,
         ["elapsedMs"] = found.Answer.Elapsed.TotalMilliseconds,
         ["judgedFully"] = found.Answer.JudgedFully,
+        ["mightBeBetter"] = found.Answer.MightBeBetter,
         ["windows"] = Json.Array(found.Windows, window => new JsonObject
         {
             ["part"] = window.Position.InWords(),
@@ -130,6 +131,7 @@ internal sealed class OptionsCommand : Command
     {
         var answer = found.Answer;
         yield return $"{bench.Vehicle.Name}: {OptionWords.Tried(answer)}";
+        foreach (var unsettled in OptionWords.MightBeBetter(answer)) yield return unsettled;
         yield return wish.InWords;
         yield return OptionWords.AsItIs(bench);
         foreach (var clash in OptionWords.Clashes(found, units)) yield return clash;

@@ -17,7 +17,7 @@ internal static class OptionRows
         return new(
             [.. rows],
             OptionWords.Tried(found.Answer),
-            [searched, OptionWords.AsItIs(found.Bench), .. found.Answer.Options.Any(option => OptionWords.Sure(option).Length > 0) ? (string[])[OptionWords.SureMeans] : [], WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => Spoken($"Not searched, since the claim says no number: {offer}"))],
+            [searched, .. OptionWords.MightBeBetter(found.Answer), OptionWords.AsItIs(found.Bench), .. found.Answer.Options.Any(option => OptionWords.Sure(option).Length > 0) ? (string[])[OptionWords.SureMeans] : [], WindowWords.Heading, .. found.Windows.Select(window => $"  {WindowWords.Of(window, units)}"), .. found.Answer.Exclusions.Select(exclusion => exclusion.InWords), .. OptionWords.PassedOver(found) is { Length: > 0 } passed ? (string[])[passed] : [], .. found.Unclear.Select(offer => Spoken($"Not searched, since the claim says no number: {offer}"))],
             Nothing)
         {
             Clashes = [.. OptionWords.Clashes(found, units)],

@@ -102,6 +102,10 @@ internal static class OptionWords
     public static string Tried(SearchAnswer answer)
         => Spoken($"Combinations tried: {answer.Tried:N0}; judged by every check: {answer.JudgedFully:N0}; thrown out before: {answer.ThrownOut:N0}.");
 
+    /// <summary>That something better may be among what was not judged by every check; nothing where nothing is.</summary>
+    public static IEnumerable<string> MightBeBetter(SearchAnswer answer)
+        => answer.MightBeBetter == 0 ? [] : [Spoken($"{answer.MightBeBetter:N0} more are too many to judge by every check; some of them might clash less, or leave less open or to watch.")];
+
     /// <summary><c>As it is: 2928 ± 12 rev/min; 1 clash, 0 open, 1 watch.</c></summary>
     public static string AsItIs(VehicleOnBench bench)
     {

@@ -36,7 +36,7 @@ public sealed class InnerRelationTests
     private static double JudgeAll(TyreColumns columns, PullVerdict[] pull)
     {
         ReadOnlySpan<CruiseTerm> terms = [new(25, 1e-5, new Window(38, 42), 40, 1)];
-        var row = new CruiseRow(columns, terms, default, StudentT.Normal975, 2.1, new(pull, 8));
+        var row = new CruiseRow(columns, terms, default, StudentT.Normal975, 2.1, pull: new(pull, 8));
         var worst = 0.0;
         for (var start = 0; start < Tyres; start += Vector<double>.Count) worst = Math.Max(worst, row.Judge(start)[0].Distance);
         return worst;

@@ -1,4 +1,6 @@
+using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Speedometers;
 using BuildLog.Gearing.Tests.Drivelines;
 using BuildLog.Gearing.Tests.RoadLoad;
@@ -9,6 +11,8 @@ namespace BuildLog.Gearing.Tests.Options;
 
 public sealed class OptionSearchPlainLoopsTests
 {
+    private static readonly OwnersGoals Truck = InventedTruck.Goals with { OverallLow = OverallLowGoal.Read("30").OrRefuse() };
+
     [Fact]
     public void The_front_is_the_plain_loops_on_random_shops()
         => Gen.Int[1, 100_000].Sample(seed => PlainLoops.EndAlike(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 7, 9)), iter: 50);
@@ -21,6 +25,15 @@ public sealed class OptionSearchPlainLoopsTests
     [Fact]
     public void No_combination_of_a_small_shop_is_better_than_the_best_that_is_answered()
         => Gen.Int[1, 100_000].Sample(seed => PlainLoops.HaveNothingBetter(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(seed, 3, 2, 4, 5)), iter: 12);
+
+    // Found by the above: the best by the separable checks had an overdrive whose step is larger than the one below it, and hid what steps evenly.
+    [Fact]
+    public void A_step_that_gearbox_and_overdrive_make_together_hides_nothing() => PlainLoops.HaveNothingBetter(InventedCar.Plain, RandomShop.Wishes, RandomShop.Of(21_489, 3, 2, 4, 5));
+
+    // Half of its axles and wheels have five holes for the truck's six, some axles are weak, some gearboxes step unevenly: joints of two parts, and what one part brings.
+    [Fact]
+    public void No_combination_on_a_whole_truck_is_better_than_the_best_that_is_answered()
+        => Gen.Int[1, 100_000].Sample(seed => PlainLoops.HaveNothingBetter(InventedTruck.Whole.Without(Position.Speedometer), Truck, OfTruck(seed, 2, 1, 3, 3)), iter: 2);
 
     // As above on a car with engine and load, so that top speed, hill and hill start have their say; the wishes lie where the shops' parts reach over them.
     [Fact]
@@ -58,4 +71,37 @@ public sealed class OptionSearchPlainLoopsTests
                 PlainLoops.EndAlike(car, RandomShop.Wishes, RandomShop.Of(seed, 2, 1, 7, 9));
             },
             iter: 50);
+
+    // The parts of a random shop in the truck's trim.
+    private static CandidateParts OfTruck(int seed, int boxes, int overdrives, int axles, int tyres)
+    {
+        var random = new Random(seed);
+        var (shop, here, truck) = (RandomShop.Of(seed, boxes, overdrives, axles, tyres), CandidateParts.InPlace(InventedTruck.Whole), InventedTruck.Whole);
+        return new(
+            [.. here.Gearboxes, .. shop.Gearboxes.Skip(1)],
+            shop.Overdrives,
+            [
+                .. here.Axles,
+                .. shop.Axles.Skip(1).Select(axle => axle with
+                {
+                    Part = truck.RearAxle! with
+                    {
+                        Ratio = axle.Part!.Ratio,
+                        Hub = truck.RearAxle.Hub! with { Studs = random.Next(5, 7) },
+                        TorqueRating = random.Next(2) == 0 ? null : InventedCar.Exactly(random.Next(500, 6000)),
+                    },
+                }),
+            ],
+            [
+                .. here.Tyres,
+                .. shop.Tyres.Skip(1).Select(set => set with
+                {
+                    Part = truck.Tyres! with
+                    {
+                        RollingCircumference = set.Part!.RollingCircumference,
+                        Wheel = truck.Tyres.Wheel! with { Bolting = truck.Tyres.Wheel.Bolting! with { Studs = random.Next(5, 7) } },
+                    },
+                }),
+            ]);
+    }
 }

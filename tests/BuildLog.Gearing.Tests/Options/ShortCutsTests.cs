@@ -103,7 +103,7 @@ public sealed class ShortCutsTests
         List<double> told = [];
         var parts = Here with { Axles = [.. Here.Axles, .. Enumerable.Range(1, 511).Select(k => Axle("axle", 3 + (0.001 * k)))] };
 
-        _ = new SeparableSearch(InventedCar.Plain, OwnersGoals.None, parts, 1, new Heard(told.Add)).Run(new Heard(told.Add), 1, TestContext.Current.CancellationToken);
+        _ = new SeparableSearch(InventedCar.Plain, OwnersGoals.None, parts, progress: new Heard(told.Add)).Run(new Heard(told.Add), 1, TestContext.Current.CancellationToken);
 
         Assert.Equal([0.5, 0.75, 1], told);
     }
