@@ -18,14 +18,16 @@ internal sealed class NotLookedAtCheck : ICheck
     public IEnumerable<Finding> Look(Driveline driveline, OwnersGoals goals)
     {
         // The same thing may be asked for in two ways; the vehicle as a whole comes last.
-        var unlooked = AllChecks.List.OfType<ILookedAt>().SelectMany(check => check.NotLookedAt(driveline)).DistinctBy(look => look with { Way = "" })
-            .OrderBy(look => look.Part ?? (Position)int.MaxValue).ToList();
+        var unlooked = Unlooked(driveline).DistinctBy(look => look with { Way = "" }).OrderBy(look => look.Part ?? (Position)int.MaxValue).ToList();
         if (unlooked.Count == 0) yield break;
 
         yield return this.Plain(
             [], Verdict.Open, Because.MissingInput, $"Nobody has looked at these yet: {string.Join("; ", unlooked.GroupBy(look => look.Whose, look => look.Thing).Select(part => $"{part.Key}: {string.Join(", ", part)}"))}.",
             Spoken("what the other checks need"), [.. unlooked.GroupBy(look => look with { Thing = "" }).Select(Way)]);
     }
+
+    /// <summary>All that nobody has looked at, in the order of the checks.</summary>
+    internal static IEnumerable<Unlooked> Unlooked(Driveline driveline) => AllChecks.List.OfType<ILookedAt>().SelectMany(check => check.NotLookedAt(driveline));
 
     private static Sentence Way(IGrouping<Unlooked, Unlooked> looks)
         => $"{looks.Key.Whose}, {string.Join(", ", looks.Select(look => look.Thing))}: {looks.Key.Way}";

@@ -83,8 +83,8 @@ public sealed record SearchAnswer(IReadOnlyList<Option> Options, long Tried, int
 /// </remarks>
 public static class OptionSearch
 {
-    // At three tenths of a millisecond each; beyond that the answer says that there are more.
-    private const int MostSettled = 256;
+    // At half a millisecond each a twentieth of the second that an answer may take; beyond that it says that there are more.
+    private const int MostSettled = 96;
 
     // The same on any number of cores, so that they end alike.
     private const int SettledAtOnce = 16;

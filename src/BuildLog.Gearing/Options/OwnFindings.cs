@@ -11,10 +11,8 @@ namespace BuildLog.Gearing.Options;
 /// </remarks>
 internal sealed class OwnFindings
 {
-    private static readonly NotLookedAtCheck Looks = new();
-
     private static readonly Dictionary<string, ICheck> Asked =
-        AllChecks.List.Where(check => check.Id != Looks.Id && SeparableChecks.All.All(other => other.Id != check.Id)).ToDictionary(check => check.Id);
+        AllChecks.List.Where(check => check is not NotLookedAtCheck && SeparableChecks.All.All(other => other.Id != check.Id)).ToDictionary(check => check.Id);
 
     private static readonly Axle AnyAxle = new("", null);
 
@@ -84,5 +82,5 @@ internal sealed class OwnFindings
     private bool IsSaid(Finding finding, Driveline driveline)
         => Asked[finding.Check].Look(driveline, goals).Any(other => other.Verdict == finding.Verdict && other.Says == finding.Says);
 
-    private bool IsUnlooked(Driveline driveline) => Looks.Look(driveline, goals).Any();
+    private static bool IsUnlooked(Driveline driveline) => NotLookedAtCheck.Unlooked(driveline).Any();
 }
