@@ -55,11 +55,7 @@ public sealed class TurnCount
         name ??= Spoken("turn count");
         range ??= RatioRange.Axle;
         if (readings.Count == 0) throw new RefusedException("turns", Spoken("No count was given."), (range == RatioRange.Gear ? CountedEnds.Gearbox : CountedEnds.Axle).Example);
-        var ends = readings[0].Ends;
-        if (!(how.ReadTo is >= 0 and <= 1))
-            throw new RefusedException("read-to", Spoken($"Turns are read to between 0 and 1 turn, not to {how.ReadTo}."), "0.25");
-        if (!(how.Align is >= 0 and <= 0.5))
-            throw new RefusedException("align", Spoken($"The {ends.Driven}'s mark is off by 0 to 0.5 turn, not by {how.Align}."), "0.02");
+        if (how.Refuse(readings[0].Ends) is { } refusal) throw new RefusedException(refusal);
 
         // The advice speaks of the fit, and the fit's inputs of the evidence: it is asked for when both are there.
         TurnCount? count = null;

@@ -18,5 +18,8 @@ internal sealed class CautionsScreen : BeforeFormScreen
 
     protected override bool OnKeyDownNotHandled(Key key) => key == (Key)'a' ? Onward() : base.OnKeyDownNotHandled(key);
 
+    // Enter is pressed without reading; whoever acknowledges means to.
+    protected override string WhyNothing(string key) => Spoken($"{key} does not say that all of this is so: a does, and Esc leaves.");
+
     private static TextLine Numbered(string caution, int i) => TextLine.Of(new TextRun($"{i + 1}. ", Tone.Heading), new TextRun(caution));
 }

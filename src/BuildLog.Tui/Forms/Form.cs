@@ -3,7 +3,20 @@ namespace BuildLog.Tui.Forms;
 /// <summary>A form as a declaration: what it asks, what it checks, what it echoes, and who saves it.</summary>
 public sealed record Form
 {
+    /// <summary>The help about keys, quantities and days in any form.</summary>
+    internal const string GeneralHelp = "Forms";
+
     public required string Title { get; init; }
+
+    /// <summary>Under what it is kept while it is half filled: what it is about beside its title, where another vehicle has such a form too.</summary>
+    public string KeptAs
+    {
+        get => field ?? Title;
+        init;
+    }
+
+    /// <summary>It is about no vehicle that is there, such as a new one.</summary>
+    public bool IsOfTheShop { get; init; }
 
     /// <summary>None for what needs cautions and a set-up but no answer: it is saved as soon as those are done.</summary>
     public required IReadOnlyList<Entry> Entries { get; init; }
@@ -26,6 +39,6 @@ public sealed record Form
     /// <summary>The verb on the button that saves.</summary>
     public string SaveCaption { get; init; } = Spoken("Save");
 
-    /// <summary>Page of the help that F1 opens.</summary>
-    public string HelpPage { get; init; } = "Forms";
+    /// <summary>Page of the help that F1 opens; F1 once more leads to that of forms.</summary>
+    public string HelpPage { get; init; } = GeneralHelp;
 }

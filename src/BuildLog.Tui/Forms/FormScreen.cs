@@ -71,6 +71,8 @@ internal sealed class FormScreen : Popup
 
     protected override string? HelpPage => form.HelpPage;
 
+    protected override string FurtherHelp => form.HelpPage == Form.GeneralHelp ? base.FurtherHelp : Form.GeneralHelp;
+
     protected override int WantedWidth => 90;
 
     protected override int WantedHeight => body.RowsAt(InnerWidth - 2) + EchoRows + ButtonsAndKeys + BothFrames + 1;
@@ -99,7 +101,7 @@ internal sealed class FormScreen : Popup
 
     private static IReadOnlyDictionary<string, string>? TakenUp(IApplication app, Form form, Scratchpad pad)
     {
-        var title = form.Title;
+        var title = form.KeptAs;
         if (pad.Draft(title) is not { } draft) return null;
         var afresh = Ask.Confirm(app, new Question(Spoken("Typed before, not saved"), Spoken($"\"{title}\" was left half filled. Go on with what you typed?"), Spoken("Throw it away"), Spoken("Go on with it")), form.HelpPage);
         if (!afresh) return draft;

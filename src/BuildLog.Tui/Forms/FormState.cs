@@ -7,6 +7,7 @@ internal sealed class FormState
     private readonly Scratchpad pad;
     private readonly Dictionary<string, string> typed;
     private readonly Dictionary<string, string> messages = new(StringComparer.Ordinal);
+    private string? refusedAt; // the entry that saving was refused for
 
     /// <param name="form">What is asked.</param>
     /// <param name="pad">Where it is kept until it is saved.</param>
@@ -50,8 +51,9 @@ internal sealed class FormState
         typed[id] = text;
         messages.Remove(id);
         FormMessage = "";
-        if (IsChanged) pad.KeepDraft(form.Title, typed);
-        else pad.DropDraft(form.Title);
+        CheckAgain();
+        if (IsChanged) pad.KeepDraft(form.KeptAs, typed);
+        else pad.DropDraft(form.KeptAs);
         if (pad.Trouble is { } trouble) FormMessage = trouble;
     }
 
@@ -67,7 +69,7 @@ internal sealed class FormState
     /// <summary>Left: what was typed is thrown away, unless it only waits for the record.</summary>
     public void Leave()
     {
-        if (!WaitsForTheRecord) pad.DropDraft(form.Title);
+        if (!WaitsForTheRecord) pad.DropDraft(form.KeptAs);
     }
 
     /// <summary>Says something about the form as a whole.</summary>
@@ -105,6 +107,7 @@ internal sealed class FormState
         RefusedAtSaving = null;
         var (shown, values) = ShownAndTheirValues();
         messages.Clear();
+        refusedAt = null;
         foreach (var entry in shown) Check(entry, values);
         if (shown.FirstOrDefault(entry => messages.ContainsKey(entry.Id)) is { } wrong) return (false, wrong.Id);
 
@@ -113,7 +116,7 @@ internal sealed class FormState
         switch (outcome)
         {
             case RefusedEntry refused when shown.Any(entry => entry.Id == refused.EntryId):
-                messages[refused.EntryId] = refused.Message;
+                messages[refusedAt = refused.EntryId] = refused.Message;
                 return (false, refused.EntryId);
             case RefusedEntry refused: // about an entry that does not show: then it concerns the form
                 FormMessage = refused.Message;
@@ -123,7 +126,7 @@ internal sealed class FormState
                 WaitsForTheRecord = refused.IsForNow;
                 return (false, null);
             default:
-                pad.DropDraft(form.Title);
+                pad.DropDraft(form.KeptAs);
                 pad.Remember(shown.OfType<TextEntry>().Where(entry => entry.IsRemembered).ToDictionary(entry => entry.RememberedAs, entry => typed[entry.Id], StringComparer.Ordinal));
                 return (true, null);
         }
@@ -131,6 +134,14 @@ internal sealed class FormState
 
     private static SaveOutcome BesideItsEntry(SaveOutcome outcome, IReadOnlyList<Entry> shown)
         => outcome is RefusedForm { Code: { } code, Message: var message } && shown.FirstOrDefault(entry => entry.IsAbout(code)) is { } blamed ? new RefusedEntry(blamed.Id, message) : outcome;
+
+    // What is wrong at one entry may hang on another, such as counts on which wheels turned. What saving refused is not asked again at each key.
+    private void CheckAgain()
+    {
+        if (messages.Count == 0) return;
+        var (shown, values) = ShownAndTheirValues();
+        foreach (var entry in shown.Where(entry => messages.ContainsKey(entry.Id) && entry.Id != refusedAt)) Check(entry, values);
+    }
 
     private void Check(Entry entry, FormValues values)
     {

@@ -24,9 +24,9 @@ internal static class YardCounts
         [
             Counted(Spoken("Top gear")),
             new TextEntry("gear", Spoken("Called")) { Hint = Spoken("the top gear, as the knob names it, such as 5"), Check = Checks.Filled("gear", Spoken("What is the top gear called on this box: 5? If nobody can tell, top.")) },
-            new LinesEntry(Others, Spoken("Other gears"), 3) { Hint = Spoken("the gear, then output:input, one a line: 1 10:33.25; first gear at least"), Check = values => Each(values).Refusal?.Sentence },
+            new LinesEntry(Others, Spoken("Other gears"), 3) { Hint = Spoken("the gear, then output:input, one a line: 1 10:33.25; first gear at least"), Check = values => NoRatio(values, Each(values)) },
         ],
-        values => Lines(values).Then(first => Each(values).Then<List<Reading>>(others => first.Select(text => new Reading(values["gear"].Trim(), text)).Concat(others).ToList())),
+        values => Turns(values, First, values["gear"].Trim()).Then(first => Each(values).Then<List<Reading>>(others => first.Concat(others).ToList())),
         (readings, values) => YardCount.Found(wanted, new TransmissionComponent(), [.. Gears(readings).Select(gear => (Func<TransmissionComponent, Session>)(box => Filled(new(box, gear.Key), gear, values, today)))]),
         keep);
 
@@ -37,9 +37,9 @@ internal static class YardCounts
         wanted, today,
         [
             Counted(Spoken("Engaged")),
-            new LinesEntry(Others, Spoken("Not engaged"), 2) { Hint = Spoken("output:input, if counted; both ends should turn alike"), Check = values => NotEngaged(values).Refusal?.Sentence },
+            new LinesEntry(Others, Spoken("Not engaged"), 2) { Hint = Spoken("output:input, if counted; both ends should turn alike"), Check = values => NoRatio(values, NotEngaged(values)) },
         ],
-        values => Lines(values).Then(first => NotEngaged(values).Then<List<Reading>>(others => first.Select(text => new Reading(OverdriveComponent.Engaged, text)).Concat(others).ToList())),
+        values => Turns(values, First, OverdriveComponent.Engaged).Then(first => NotEngaged(values).Then<List<Reading>>(others => first.Concat(others).ToList())),
         (readings, values) => YardCount.Found(wanted, new OverdriveComponent(), [.. Gears(readings).Select(gear => (Func<OverdriveComponent, Session>)(unit => Filled(new(unit, gear.Key == OverdriveComponent.Engaged), gear, values, today)))]),
         keep);
 
@@ -49,16 +49,15 @@ internal static class YardCounts
             Title = Spoken($"Counted in the yard: {wanted.Title}"),
             HelpPage = "GearCount",
             SaveCaption = Spoken("Keep"),
-            Entries = [.. counts, .. SessionEntries.Precision(null, Spoken("an input turn"), Spoken("Mark off by"), null), .. SessionEntries.For(today)],
-            Echo = values => read(values).Understood(out var readings) && SessionEntries.PrecisionOf(values).Understood(out var how) ? [.. Gears(readings).SelectMany(gear => Says(gear, how))] : [],
-            Save = values => read(values).Understood(out var readings)
-                ? Checks.Try(() =>
-                {
-                    var found = find(readings, values);
-                    if (wanted.Kind == WantedKind.Transmission) CheckOrder(ToldGears.Read(found.Claimed).OrRefuse().Told, readings[0].Gear);
-                    keep(found);
-                })
-                : SaveOutcome.Refuse(First, read(values).Refusal!.Sentence),
+            Entries = [.. counts, .. SessionEntries.Precision(CountedEnds.Gearbox), .. SessionEntries.For(today)],
+            Echo = values => read(values).Understood(out var readings) && SessionEntries.PrecisionOf(values, CountedEnds.Gearbox).Understood(out var how) ? [.. Gears(readings).SelectMany(gear => Says(gear, how))] : [],
+            Save = values => Checks.Try(() =>
+            {
+                var readings = read(values).OrRefuse();
+                var found = find(readings, values);
+                if (wanted.Kind == WantedKind.Transmission) CheckOrder(ToldGears.Read(found.Claimed).OrRefuse().Told, readings[0].Gear);
+                keep(found);
+            }),
         };
 
     // What was counted as the top gear is the longest of them.
@@ -68,15 +67,18 @@ internal static class YardCounts
             throw new RefusedException("gears", Spoken($"Gear {longest.Name} was counted longer than the top gear, {top}: {longest.Text}. Output turns come first."), "1 10:33.25");
     }
 
-    private static LinesEntry Counted(string caption) => new(First, caption, 3) { Hint = Spoken("one a line, output:input, such as 10:30.1"), Check = values => Lines(values).Refusal?.Sentence };
+    private static LinesEntry Counted(string caption) => new(First, caption, 3) { Hint = Spoken("one a line, output:input, such as 10:30.1"), Check = values => NoRatio(values, Turns(values, First, "")) };
 
-    private static Parsed<List<string>> Lines(FormValues values)
-        => SessionEntries.Lines(values, First, TurnReading.ReadGear, "10:30.1").Then<List<string>>(_ => values.Lines(First).ToList());
+    private static Parsed<List<Reading>> Turns(FormValues values, string id, string gear)
+        => SessionEntries.Lines(values, id, TurnReading.ReadGear, "10:30.1").Then<List<Reading>>(_ => values.Lines(id).Select(text => new Reading(gear, text)).ToList());
 
     private static Parsed<List<Reading>> NotEngaged(FormValues values)
-        => values.Lines(Others).Count == 0
-            ? new List<Reading>()
-            : SessionEntries.Lines(values, Others, TurnReading.ReadGear, "10:10").Then<List<Reading>>(_ => values.Lines(Others).Select(text => new Reading(OverdriveComponent.NotEngaged, text)).ToList());
+        => values.Lines(Others).Count == 0 ? new List<Reading>() : Turns(values, Others, OverdriveComponent.NotEngaged);
+
+    private static string? NoRatio(FormValues values, Parsed<List<Reading>> parsed)
+        => parsed.Understood(out var readings)
+            ? Gears(readings).Select(gear => SessionEntries.NoRatio(values, CountedEnds.Gearbox, how => Count(gear, how))).FirstOrDefault(refused => refused is not null)
+            : parsed.Refusal!.Sentence;
 
     private static Parsed<List<Reading>> Each(FormValues values)
         => values.Lines(Others).Count == 0 ? new List<Reading>() : SessionEntries.Lines(values, Others, OfAGear, "1 10:33.25");
@@ -95,11 +97,14 @@ internal static class YardCounts
 
     private static IEnumerable<string> Says(IGrouping<string, Reading> gear, CountPrecision how)
     {
-        if (!Parsed.From(() => TurnCount.OfGear([.. gear.Select(reading => TurnReading.ReadGear(reading.Turns).OrRefuse())], how)).Understood(out var count)) yield break;
+        if (!Count(gear, how).Understood(out var count)) yield break;
 
         foreach (var (line, k) in GearCountWords.Live(count).Select((line, k) => (line, k))) yield return k == 0 ? $"{CountedGear.InWords(gear.Key)}: {line}" : line;
         if (gear.Key == OverdriveComponent.NotEngaged && !count.Ratio.AgreesWith(1)) yield return Spoken("! Not engaged both ends should turn alike: it slips, or it was engaged.");
     }
+
+    private static Parsed<TurnCount> Count(IEnumerable<Reading> gear, CountPrecision how)
+        => Parsed.From(() => TurnCount.OfGear([.. gear.Select(reading => TurnReading.ReadGear(reading.Turns).OrRefuse())], how));
 
     private static GearCountSession Filled(GearCountSession session, IEnumerable<Reading> readings, FormValues values, DateOnly today)
     {

@@ -26,24 +26,20 @@ public static class GearCountForm
             {
                 Initial = tally?.Reading ?? SessionEntries.Readings(known),
                 Hint = Spoken("one a line, output:input, such as 10:30.1"),
-                Check = values => Readings(values).Refusal?.Sentence,
+                Check = values => SessionEntries.NoRatio(values, CountedEnds.Gearbox, how => Count(values, how)),
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, Spoken("an input turn"), Spoken("Mark off by"), known?.Align),
+            .. SessionEntries.Precision(CountedEnds.Gearbox, tally?.ReadTo ?? known?.ReadTo, known?.Align),
             .. SessionEntries.For(today, known),
         ],
-        Echo = values => Count(values).Understood(out var count) ? GearCountWords.Live(count) : [],
-        Save = values => Count(values).Refusal is { } refusal
-            ? SaveOutcome.Refuse("turns", refusal.Sentence)
-            : Forms.Checks.Try(() => save(session =>
-            {
-                session.Readings = values.Lines("turns");
-                (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
-                SessionEntries.Apply(values, session, today);
-            })),
+        Echo = values => SessionEntries.PrecisionOf(values, CountedEnds.Gearbox).Then(how => Count(values, how)).Understood(out var count) ? GearCountWords.Live(count) : [],
+        Save = values => Forms.Checks.Try(() => save(session =>
+        {
+            session.Readings = values.Lines("turns");
+            (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
+            SessionEntries.Apply(values, session, today);
+        })),
     };
 
-    private static Parsed<List<TurnReading>> Readings(FormValues values) => SessionEntries.Lines(values, "turns", TurnReading.ReadGear, "10:30.1");
-
-    private static Parsed<TurnCount> Count(FormValues values)
-        => Readings(values).Then(readings => SessionEntries.PrecisionOf(values).Then(how => Parsed.From(() => TurnCount.OfGear(readings, how))));
+    private static Parsed<TurnCount> Count(FormValues values, CountPrecision how)
+        => SessionEntries.Lines(values, "turns", TurnReading.ReadGear, "10:30.1").Then(readings => Parsed.From(() => TurnCount.OfGear(readings, how)));
 }

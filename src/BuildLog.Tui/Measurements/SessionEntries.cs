@@ -25,18 +25,37 @@ internal static class SessionEntries
     public static string Readings(Session? known) => string.Join('\n', known?.Readings ?? []);
 
     /// <summary>How finely the two ends of a count were read.</summary>
+    /// <param name="ends">What is counted: the one is read, the other set by its mark.</param>
     /// <param name="readTo">As typed before; null for what is usual.</param>
-    /// <param name="turn">What is turned to count, such as <c>a propshaft turn</c>.</param>
-    /// <param name="mark">What is set by its mark, as the entry is labelled.</param>
     /// <param name="align">As typed before; null for what is usual.</param>
-    public static IEnumerable<Entry> Precision(string? readTo, string turn, string mark, string? align) =>
+    public static IEnumerable<Entry> Precision(CountedEnds ends, string? readTo = null, string? align = null) =>
     [
-        new TextEntry("readTo", Spoken("Read to")) { Initial = readTo ?? "0.25", Hint = Spoken($"smallest part of {turn}, such as 1/4"), Check = Forms.Checks.Needed("readTo", text => QuantityText.ReadNumber(text).Showing("1/4")) },
-        new TextEntry("align", mark) { Initial = align ?? "0.02", Hint = Spoken("turns; 0.02 is about 7 degrees"), Check = Forms.Checks.Needed("align", text => QuantityText.ReadNumber(text).Showing("0.02")) },
+        new TextEntry("readTo", Spoken("Read to"))
+        {
+            Initial = readTo ?? "0.25",
+            Hint = Spoken($"smallest part of {(ends == CountedEnds.Axle ? Spoken("a propshaft turn") : Spoken("an input turn"))}, such as 1/4"),
+            Check = Forms.Checks.Needed("readTo", text => ReadTo(text, ends)),
+        },
+        new TextEntry("align", ends == CountedEnds.Axle ? Spoken("Wheel mark off by") : Spoken("Mark off by"))
+        {
+            Initial = align ?? "0.02",
+            Hint = Spoken("turns; 0.02 is about 7 degrees"),
+            Check = Forms.Checks.Needed("align", text => Align(text, ends)),
+        },
     ];
 
-    public static Parsed<CountPrecision> PrecisionOf(FormValues values)
-        => QuantityText.ReadNumber(values["readTo"]).Then(readTo => QuantityText.ReadNumber(values["align"]).Then<CountPrecision>(align => new CountPrecision(readTo, align)));
+    public static Parsed<CountPrecision> PrecisionOf(FormValues values, CountedEnds ends)
+        => ReadTo(values["readTo"], ends).Then(read => Align(values["align"], ends).Then<CountPrecision>(set => set with { ReadTo = read.ReadTo }));
+
+    /// <summary>The message at counts that each are one, but together make no such ratio. How finely they were read has its message at its own entry.</summary>
+    public static string? NoRatio(FormValues values, CountedEnds ends, Func<CountPrecision, Parsed<TurnCount>> count)
+        => count(PrecisionOf(values, ends).Understood(out var how) ? how : new()).Refusal?.Sentence;
+
+    private static Parsed<CountPrecision> ReadTo(string text, CountedEnds ends) => QuantityText.ReadNumber(text).Showing("1/4").Then(part => Possible(new(ReadTo: part), ends));
+
+    private static Parsed<CountPrecision> Align(string text, CountedEnds ends) => QuantityText.ReadNumber(text).Showing("0.02").Then(turns => Possible(new(Align: turns), ends));
+
+    private static Parsed<CountPrecision> Possible(CountPrecision how, CountedEnds ends) => how.Refuse(ends) is { } refusal ? refusal : how;
 
     public static void Apply(FormValues values, Session session, DateOnly today)
     {

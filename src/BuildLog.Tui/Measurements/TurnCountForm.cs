@@ -35,29 +35,26 @@ public static class TurnCountForm
             {
                 Initial = tally?.Reading ?? SessionEntries.Readings(known),
                 Hint = Spoken("one a line, wheel:propshaft, such as 10:20 1/2; both wheels: 10,10:41"),
-                Check = values => Readings(values).Refusal?.Sentence,
+                Check = values => values.IsEmpty("wheels") ? Readings(values).Refusal?.Sentence : SessionEntries.NoRatio(values, CountedEnds.Axle, how => Count(values, how)),
             },
-            .. SessionEntries.Precision(tally?.ReadTo ?? known?.ReadTo, Spoken("a propshaft turn"), Spoken("Wheel mark off by"), known?.Align ?? tally?.Align),
+            .. SessionEntries.Precision(CountedEnds.Axle, tally?.ReadTo ?? known?.ReadTo, known?.Align ?? tally?.Align),
             .. SessionEntries.For(today, known),
         ],
-        Echo = values => !Count(values).Understood(out var count) ? []
+        Echo = values => !SessionEntries.PrecisionOf(values, CountedEnds.Axle).Then(how => Count(values, how)).Understood(out var count) ? []
             : values.IsEmpty("wheels") ? [Spoken("First the other wheel: whether it turns makes the factor of two.")]
             : TurnCountWords.Live(count),
-        Save = values => Count(values).Refusal is { } refusal
-            ? SaveOutcome.Refuse("turns", refusal.Sentence)
-            : Forms.Checks.Try(() => save(session =>
-            {
-                session.Wheels = WheelsOf(values);
-                session.Readings = values.Lines("turns");
-                (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
-                SessionEntries.Apply(values, session, today);
-            })),
+        Save = values => Forms.Checks.Try(() => save(session =>
+        {
+            session.Wheels = WheelsOf(values);
+            session.Readings = values.Lines("turns");
+            (session.ReadTo, session.Align) = (values["readTo"], values["align"]);
+            SessionEntries.Apply(values, session, today);
+        })),
     };
 
     private static Wheels WheelsOf(FormValues values) => Enum.TryParse<Wheels>(values["wheels"], out var wheels) ? wheels : Wheels.OneHeld;
 
     private static Parsed<List<TurnReading>> Readings(FormValues values) => SessionEntries.Lines(values, "turns", text => TurnReading.Read(text, WheelsOf(values)), "10:20 1/2");
 
-    private static Parsed<TurnCount> Count(FormValues values)
-        => Readings(values).Then(readings => SessionEntries.PrecisionOf(values).Then(how => Parsed.From(() => TurnCount.Of(readings, how))));
+    private static Parsed<TurnCount> Count(FormValues values, CountPrecision how) => Readings(values).Then(readings => Parsed.From(() => TurnCount.Of(readings, how)));
 }

@@ -48,8 +48,10 @@ public static class WeighbridgeForm
             },
             .. SessionEntries.For(today, known),
         ],
-        Echo = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) ? Says(weighing, units ?? UnitSystem.Metric) : [],
-        Save = values => Parsed.From(() => Filled(values, new(vehicle)).Result()).Understood(out var weighing) && weighing.CarriesAll is { } axle ? SaveOutcome.Refuse(Id(axle), AllOnOne(axle)) : Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
+        Echo = values => Weighed(values, vehicle).Understood(out var weighing) ? Says(weighing, units ?? UnitSystem.Metric) : [],
+        Save = values => Weighed(values, vehicle).Understood(out var weighing) && weighing.CarriesAll is { } axle
+            ? SaveOutcome.Refuse(Id(axle), AllOnOne(axle))
+            : Forms.Checks.Try(() => save(session => SessionEntries.Apply(values, Filled(values, session), today))),
     };
 
     /// <summary>How the masses lie, and whether the whole confirms the two.</summary>
@@ -73,6 +75,8 @@ public static class WeighbridgeForm
 
     private static string AllOnOne(OnThePlate axle)
         => Spoken($"The {axle.InWords()} would carry all of it: one of the two is misread, or all of it stood on the plate twice. Example: front 700 kg, rear 750 kg, all of it 1450 kg");
+
+    private static Parsed<Weighing> Weighed(FormValues values, Vehicle vehicle) => Parsed.From(() => Filled(values, new(vehicle)).Result());
 
     // What is not typed yet is not weighed yet: the lines below the form speak as soon as both axles stand there.
     private static WeighbridgeSession Filled(FormValues values, WeighbridgeSession session)

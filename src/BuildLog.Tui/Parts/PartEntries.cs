@@ -26,7 +26,18 @@ public abstract class PartEntries
     public abstract Component New();
 
     /// <summary>Name, spec, origin: everything a part's form asks.</summary>
-    public IReadOnlyList<Entry> Entries(Component part) => [.. Asked(part).Select(entry => entry with { Check = values => entry.Check?.Invoke(values) ?? RefusedOf(entry, values) })];
+    public IReadOnlyList<Entry> Entries(Component part)
+    {
+        // Whoever saves has every entry checked on the same values: the part is tried once for all of them.
+        (FormValues? On, Refusal? Refused) tried = default;
+        return [.. Asked(part).Select(entry => entry with { Check = values => entry.Check?.Invoke(values) ?? (Tried(values) is { } refused && entry.IsAbout(refused.Code) ? refused.Sentence : null) })];
+
+        Refusal? Tried(FormValues values)
+        {
+            if (!ReferenceEquals(tried.On, values)) tried = (values, RefusedOf(values));
+            return tried.Refused;
+        }
+    }
 
     private IEnumerable<Entry> Asked(Component part) =>
     [
@@ -38,7 +49,7 @@ public abstract class PartEntries
     ];
 
     // What the record would refuse of the part as typed so far.
-    private string? RefusedOf(Entry entry, FormValues values)
+    private Refusal? RefusedOf(FormValues values)
     {
         try
         {
@@ -49,7 +60,7 @@ public abstract class PartEntries
         }
         catch (RefusedException refused)
         {
-            return entry.IsAbout(refused.Refusal.Code) ? refused.Refusal.Sentence : null;
+            return refused.Refusal;
         }
     }
 

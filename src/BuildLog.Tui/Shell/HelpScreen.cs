@@ -10,10 +10,10 @@ internal static class HelpScreen
 
     /// <param name="app">Over whose screen.</param>
     /// <param name="page">Whose help.</param>
-    /// <param name="other">Where F1 leads on to, and from there back; null for nowhere.</param>
+    /// <param name="other">Where F1 leads on to, and from there back; null, or the page itself, for nowhere.</param>
     public static void Show(IApplication app, string page, string? other = null)
     {
-        if (other is null) Reader.Show(app, Title(page), HelpText.Of(page));
+        if (other is null || other == page) Reader.Show(app, Title(page), HelpText.Of(page));
         else if (Reader.Show(app, Title(page), HelpText.Of(page), Key.F1, new("F1", TextFit.Cut(HelpText.TitleOf(other), MostOfATitle)))) Show(app, other, page);
     }
 

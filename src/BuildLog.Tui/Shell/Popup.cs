@@ -34,6 +34,9 @@ internal class Popup : Runnable
     /// <summary>The help that F1 shows over it; null where whoever opened it has no help.</summary>
     protected virtual string? HelpPage => null;
 
+    /// <summary>Where F1 within that help leads on to, as it does on the workbench.</summary>
+    protected virtual string FurtherHelp => "Workbench";
+
     /// <summary>Cells inside the border at the width it will get.</summary>
     protected int InnerWidth => OuterWidth - 2;
 
@@ -54,7 +57,7 @@ internal class Popup : Runnable
 
     protected override bool OnKeyDownNotHandled(Key key)
     {
-        if (key == Key.F1 && HelpPage is { } page) HelpScreen.Show(App!, page);
+        if (key == Key.F1 && HelpPage is { } page) HelpScreen.Show(App!, page, FurtherHelp);
         else return base.OnKeyDownNotHandled(key) || SayWhyNothing(key);
         return true;
     }

@@ -12,6 +12,7 @@ public static class VehicleForm
     public static Form For(Vehicle vehicle, Action<Action<Vehicle>> save, Func<string, Vehicle?>? otherCalled = null) => new()
     {
         Title = vehicle.Name.Length == 0 ? Spoken("New vehicle") : Spoken($"Edit {vehicle.Name}"),
+        IsOfTheShop = vehicle.Name.Length == 0,
         HelpPage = "Vehicle",
         Entries =
         [

@@ -152,11 +152,18 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     public bool Fill(Form form)
     {
-        var wasLeft = Pad.Left.Contains(form.Title);
-        var saved = FormScreen.Fill(App!, form, Pad, Say);
-        if (wasLeft && !saved && !Pad.Left.Contains(form.Title)) Say(Spoken($"Thrown away: {form.Title}."));
+        var about = OfTheChosen(form);
+        var wasLeft = Pad.Left.Contains(about.KeptAs);
+        var saved = FormScreen.Fill(App!, about, Pad, Say);
+        if (wasLeft && !saved && !Pad.Left.Contains(about.KeptAs)) Say(Spoken($"Thrown away: {about.KeptAs}."));
         return saved;
     }
+
+    // "Cruise goal" half filled on one vehicle is nothing to another.
+    private Form OfTheChosen(Form form)
+        => !form.IsOfTheShop && Model.Chosen is { } vehicle && !form.Title.Contains(vehicle.Name, StringComparison.CurrentCulture)
+            ? form with { KeptAs = Spoken($"{form.Title} ({vehicle.Name})") }
+            : form;
 
     public bool Tally(TallyModel tally) => TallyScreen.Run(App!, tally);
 

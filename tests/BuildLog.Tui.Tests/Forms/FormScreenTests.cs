@@ -207,13 +207,17 @@ public sealed class FormScreenTests : IDisposable
     }
 
     [Fact]
-    public void F1_opens_the_help_and_esc_comes_back_to_the_form()
+    public void F1_opens_the_help_once_more_that_of_forms_and_esc_comes_back_to_the_form()
     {
-        using var form = new FormScreen(VehicleForm.With());
+        using var form = new FormScreen(VehicleForm.With() with { HelpPage = "Vehicle" });
         screen.Run(
             form,
             Steps.Press(Key.F1),
-            Steps.See("Help: "),
+            Steps.See("F1 forms"),
+            Steps.Press(Key.F1),
+            Steps.See("Help: forms"),
+            Steps.Press(Key.F1),
+            Steps.See("F1 forms"),
             Steps.Press(Key.Esc),
             Steps.NoLongerSee("Help: "),
             Steps.See("New vehicle"),
@@ -255,6 +259,7 @@ public sealed class FormScreenTests : IDisposable
             Steps.See("1. Chock the wheels."),
             Steps.Press(Key.Enter),
             Steps.See("2. Battery off."),
+            Steps.See("Enter does not say that all of this is so: a does"),
             Steps.Check(s => Assert.DoesNotContain("Driven wheels", s.Text, StringComparison.Ordinal)),
             Steps.Press((Key)'a'),
             Steps.See("Driven wheels"),

@@ -48,6 +48,17 @@ public sealed class FormStateTests
         Assert.Equal(["Will be called Heron."], state.Echo);
     }
 
+    // One vehicle's cruise goal is no beginning of another's.
+    [Fact]
+    public void What_is_half_filled_is_kept_under_what_it_is_about()
+    {
+        var pad = new Scratchpad();
+        new FormState(VehicleForm.With() with { KeptAs = "Cruise goal (Heron)" }, pad).Set("name", "Heron");
+
+        Assert.Equal(["Cruise goal (Heron)"], pad.Left);
+        Assert.Null(pad.Draft("Cruise goal (Drover)"));
+    }
+
     [Fact]
     public void Why_it_could_not_be_saved_is_told_apart_from_what_was_typed_wrongly()
     {
