@@ -36,7 +36,7 @@ public static class SpeedsWords
         return new(
             Headline(driveline, speeds, shown),
             [Spoken("ratio"), .. Columns(wish, shown, redline), Spoken("drops to")],
-            [.. steps.Select(step => Row(speeds, step, shift, redline is not null, shown, wish))],
+            [.. Rows(speeds, steps, shift, redline is not null, shown, wish)],
             Chart(driveline, speeds, goals, shift.Value, shown))
         {
             Footnote = Footnote(wish, redline, speeds),
@@ -77,13 +77,16 @@ public static class SpeedsWords
 
     private static IEnumerable<double> EngineSpeeds(SpeedsWish? wish) => wish is { EngineSpeeds.Count: > 0 } ? wish.EngineSpeeds : UsualColumns.Select(rpm => rpm / 60.0);
 
-    private static SpeedsRow Row(GearSpeeds speeds, DriveStep step, Measured shift, bool isRedline, UnitSystem units, SpeedsWish? wish)
+    private static IEnumerable<SpeedsRow> Rows(GearSpeeds speeds, IReadOnlyList<DriveStep> steps, Measured shift, bool isRedline, UnitSystem units, SpeedsWish? wish)
     {
-        var drop = speeds.Upshifts(shift).FirstOrDefault(upshift => upshift.From == step);
-        var cells = wish is { RoadSpeeds.Count: > 0 }
-            ? wish.RoadSpeeds.Select(speed => speeds.EngineSpeed(step, speed)).Select(n => isRedline && n.Value > shift.Value ? OverTheRedline : Rpm(n))
-            : EngineSpeeds(wish).Select(speed => Number(speeds.RoadSpeed(step, speed), units.Speed));
-        return new(step.Name, [Rounded.Fixed(step.Ratio.Value, 2), .. cells, drop is null ? "" : Rpm(drop.EngineSpeed)]);
+        IReadOnlyList<IReadOnlyList<string>> columns = wish is { RoadSpeeds.Count: > 0 }
+            ? [.. wish.RoadSpeeds.Select(speed => steps.Select(step => speeds.EngineSpeed(step, speed)).Select(n => isRedline && n.Value > shift.Value ? OverTheRedline : Rpm(n)).ToList())]
+            : [.. EngineSpeeds(wish).Select(speed => Column([.. steps.Select(step => speeds.RoadSpeed(step, speed))], units.Speed))];
+        return steps.Select((step, k) =>
+        {
+            var drop = speeds.Upshifts(shift).FirstOrDefault(upshift => upshift.From == step);
+            return new SpeedsRow(step.Name, [Rounded.Fixed(step.Ratio.Value, 2), .. columns.Select(column => column[k]), drop is null ? "" : Rpm(drop.EngineSpeed)]);
+        });
     }
 
     private static string Plain(double value) => Rounded.Fixed(value, Math.Abs(value - Math.Round(value)) < 0.05 ? 0 : 1);
@@ -117,8 +120,12 @@ public static class SpeedsWords
             _ => Spoken("The tyres' circumference is not known: roll them out or enter their size, and the speeds appear."),
         };
 
-    private static string Number(Measured value, Unit unit)
-        => Rounded.Fixed(unit.FromBase(value.Value), value.IsExact ? 1 : Math.Min(1, Rounded.Places(unit.FromBase(value.Expanded95))));
+    // With as many places throughout as the least certain of them has: 65.4 over 87 reads as if one were better known.
+    private static IReadOnlyList<string> Column(IReadOnlyList<Measured> values, Unit unit)
+    {
+        var places = values.Min(value => value.IsExact ? 1 : Math.Min(1, Rounded.Places(unit.FromBase(value.Expanded95))));
+        return [.. values.Select(value => Rounded.Fixed(unit.FromBase(value.Value), places))];
+    }
 
     private static string Rpm(Measured value)
         => Rounded.Fixed(Units.RevolutionPerMinute.FromBase(value.Value), value.IsExact ? 0 : Math.Min(0, Rounded.Places(Units.RevolutionPerMinute.FromBase(value.Expanded95))));

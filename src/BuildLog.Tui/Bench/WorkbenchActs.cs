@@ -52,7 +52,7 @@ public sealed class WorkbenchActs(Shop shop, TimeProvider clock, UnitSystem unit
         var deadlines = shop.Deadlines();
         foreach (var vehicle in shop.Vehicles())
         {
-            var row = WhatNowWords.Of(shop, vehicle, deadlines, Today);
+            var row = WhatNowWords.Of(shop, vehicle, deadlines, Today, forNow.Units);
             judged[vehicle.Id] = row.Counts;
             yield return row;
         }

@@ -16,14 +16,17 @@ namespace BuildLog.Tui.Options;
 /// <param name="Cells">A letter a pair, a text a row.</param>
 internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string Right, IReadOnlyList<string> Cells)
 {
-    private const int LettersALine = 3;
     private const int Columns = 76;
-    private const int Ratios = 13;
+    private const int UsualTyres = 41;
+    private const int UsualRatios = 13;
+    private const int MostTyres = 101; // finer says no more, and takes longer than a key may
+    private const int TyresARatio = 5; // a map of this shape fits a terminal of the usual shape
     private const double AxleReach = 1.08;
     private const double TyreReach = 1.12;
     private const double FurthestTyre = 1.3;
     private const double Margin = 0.3;
     private const int Head = 7;
+    private const int BetweenLetters = 5;
 
     /// <summary>What is fitted now, and what it comes to there.</summary>
     public string Now { get; private init; } = "";
@@ -34,21 +37,26 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     /// <summary>What is taken as exact at each place, and what is not: so an edge here is not the edge of a window, which takes its own part as exact.</summary>
     public static string TakenAs => Spoken("Each axle here is as sure as counted teeth, each tyre as sure as its label says, as a listed size is; the ones fitted at + are as sure as they were measured. What would do for certain takes the part itself as exact.");
 
+    /// <summary>What has to be measured before there is a map; null where nothing is missing.</summary>
+    public static Refusal? Refuse(Driveline driveline)
+        => driveline is { DrivingAxle.Ratio: not null, DrivingTyres.RollingCircumference: not null } ? null
+            : new("map", Spoken("The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first."), "");
+
     /// <param name="bench">The vehicle.</param>
     /// <param name="units">The units of the circumference.</param>
-    /// <param name="columns">Circumferences across.</param>
+    /// <param name="width">Cells across that there are, the head of the rows included; null for the usual map.</param>
     /// <exception cref="RefusedException">Axle ratio or circumference is not known.</exception>
-    public static MapWords Of(VehicleOnBench bench, UnitSystem units, int columns = 41)
+    public static MapWords Of(VehicleOnBench bench, UnitSystem units, int? width = null)
     {
+        var (ratiosDown, tyresAcross) = Size(width);
         var (driveline, goals) = (bench.Driveline, bench.Goals);
-        if (driveline is not { DrivingAxle.Ratio.Value.Value: var axle, DrivingTyres.RollingCircumference.Value.Value: var tyre })
-            throw new RefusedException("map", Spoken("The map needs the axle's ratio and the tyres' circumference: count the axle and roll the tyres out first."), "");
+        if (driveline is not { DrivingAxle.Ratio.Value.Value: var axle, DrivingTyres.RollingCircumference.Value.Value: var tyre }) throw new RefusedException(Refuse(driveline)!);
 
         var windows = DrivelineWindows.Of(driveline, goals, bench.Findings);
         Window? Wanted(Position position) => windows.FirstOrDefault(window => window.Position == position)?.Window;
-        var ratios = OnTheMiddle(Span(axle, AxleReach, double.PositiveInfinity, Wanted(driveline.DrivingPosition)), Wanted(driveline.DrivingPosition));
+        var ratios = OnTheMiddle(Span(axle, AxleReach, double.PositiveInfinity, Wanted(driveline.DrivingPosition)), Wanted(driveline.DrivingPosition), ratiosDown);
         var lengths = Span(tyre, TyreReach, FurthestTyre, Wanted(Position.Tyres));
-        var region = FeasibleRegion.Of(driveline, goals, ratios, lengths, Ratios, columns);
+        var region = FeasibleRegion.Of(driveline, goals, ratios, lengths, ratiosDown, tyresAcross);
         var cells = region.Verdicts.Select(row => row.Select(Letter).ToArray()).ToList();
         cells[NearestTo(region.Axles, axle)][NearestTo(region.Tyres, tyre)] = '+';
         return new(
@@ -62,16 +70,19 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     }
 
     /// <summary>The map for a terminal: what lies where, the letters, and what they mean.</summary>
-    public IReadOnlyList<string> Lines =>
+    public IReadOnlyList<string> Lines => LinesAt(Columns);
+
+    /// <summary>The same in lines no longer than a width.</summary>
+    public IReadOnlyList<string> LinesAt(int width) =>
     [
-        .. Drawn(ToRegion()),
-        Now,
-        .. TextFit.Wrap(TakenAs, Columns),
-        .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : (string[])[Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish.")],
+        .. Drawn(ToRegion(), width),
+        .. TextFit.Wrap(Now, width),
+        .. TextFit.Wrap(TakenAs, width),
+        .. Cells.Any(row => row.Contains('F', StringComparison.Ordinal) || row.Contains('w', StringComparison.Ordinal)) ? [] : TextFit.Wrap(Spoken("No axle and tyre of this map meet every wish: another gear or overdrive, or another wish."), width),
     ];
 
     /// <summary>The map itself in characters, with what its letters mean.</summary>
-    public static IReadOnlyList<string> Drawn(RegionMap map)
+    public static IReadOnlyList<string> Drawn(RegionMap map, int width = Columns)
     {
         var columns = map.Cells.Select(row => row.Length).DefaultIfEmpty(1).Max();
         return
@@ -81,8 +92,23 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
             $"{new string(' ', Head)}{(columns > 1 ? $"|{new string(' ', columns - 2)}|" : "|")}",
             .. map.Rows.Zip(map.Cells, (row, cells) => $"{row.PadLeft(Head - 2)}  {cells}"),
             "",
-            .. RegionMap.Letters.Chunk(LettersALine).Select(letters => string.Join("     ", letters)),
+            .. RegionMap.Letters.Aggregate(new List<string>(), (lines, letter) => Beside(lines, letter, width)),
         ];
+    }
+
+    private static List<string> Beside(List<string> lines, string letter, int width)
+    {
+        if (lines.Count > 0 && TextFit.Width(lines[^1]) + BetweenLetters + TextFit.Width(letter) <= width) lines[^1] += new string(' ', BetweenLetters) + letter;
+        else lines.Add(letter);
+        return lines;
+    }
+
+    // With room more tyres across, and more axles down.
+    private static (int Ratios, int Tyres) Size(int? width)
+    {
+        if (width is not { } cells) return (UsualRatios, UsualTyres);
+        var tyres = Math.Clamp(cells - Head, UsualTyres, MostTyres);
+        return (Math.Max(tyres / TyresARatio, UsualRatios), tyres);
     }
 
     /// <summary>The map for paper.</summary>
@@ -108,14 +134,14 @@ internal sealed record MapWords(IReadOnlyList<string> Rows, string Left, string 
     }
 
     // One row lies in the middle of what would do, however narrow that is.
-    private static Window OnTheMiddle(Window span, Window? wanted)
+    private static Window OnTheMiddle(Window span, Window? wanted, int ratios)
     {
         if (wanted is not { IsEmpty: false } window || !double.IsFinite(window.Low) || !double.IsFinite(window.High)) return span;
 
-        var step = (span.High - span.Low) / (Ratios - 1);
+        var step = (span.High - span.Low) / (ratios - 1);
         var middle = (window.Low + window.High) / 2;
         var low = middle - (Math.Round((middle - span.Low) / step) * step);
-        return new(low, low + (step * (Ratios - 1)));
+        return new(low, low + (step * (ratios - 1)));
     }
 
     private static int NearestTo(IReadOnlyList<double> steps, double value) => Enumerable.Range(0, steps.Count).MinBy(k => Math.Abs(steps[k] - value));

@@ -12,6 +12,7 @@ using BuildLog.Tui.Hunting;
 using BuildLog.Tui.Papers;
 using BuildLog.Tui.Plans;
 using BuildLog.Tui.Sheets;
+using BuildLog.Tui.Shell;
 using BuildLog.Tui.Workbench;
 using BuildLog.Tui.YardCards;
 
@@ -125,14 +126,9 @@ internal sealed class OptionsActs(Shop shop, TimeProvider clock, ForNow forNow) 
     {
         if (bench is null) return;
 
-        try
-        {
-            view.Tell(Spoken("Axle against tyre"), MapWords.Of(bench, forNow.Units).Lines);
-        }
-        catch (RefusedException refused)
-        {
-            view.Say(refused.Refusal.Sentence);
-        }
+        var about = bench;
+        if (MapWords.Refuse(about.Driveline) is { } refusal) view.Say(refusal.Sentence);
+        else view.Tell(Spoken("Axle against tyre"), width => [.. MapWords.Of(about, forNow.Units, width).LinesAt(width).Select(line => TextLine.Of(line))]);
     }
 
     private string? SideBySide(IWorkbenchView view, VehicleOnBench about, OptionComparison compared)

@@ -1,3 +1,4 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.WhatNow;
@@ -16,8 +17,14 @@ public sealed record WhatNowRow(long VehicleId, string Name, string State, Verdi
     /// <summary>The worst finding that asks for something, such as "clash: cruise engine speed"; empty for none.</summary>
     public string Worst { get; init; } = "";
 
+    /// <summary>What clashes and what cannot be judged, the worst first, in whole sentences.</summary>
+    public IReadOnlyList<WhatNowFinding> Findings { get; init; } = [];
+
     /// <summary>The job to take up next; empty where nothing is open.</summary>
     public string NextJob { get; init; } = "";
+
+    /// <summary>What else can be taken up, in its order.</summary>
+    public IReadOnlyList<string> FurtherJobs { get; init; } = [];
 
     /// <summary>What is late, the longest first, each a clause.</summary>
     public IReadOnlyList<string> Late { get; init; } = [];
@@ -50,6 +57,11 @@ public sealed record WhatNowRow(long VehicleId, string Name, string State, Verdi
         : Worst.Length > 0 ? Worst
         : Spoken("no job is open");
 }
+
+/// <summary>A finding that asks for something.</summary>
+/// <param name="Says">The matter, and what is said of it with its numbers.</param>
+/// <param name="Cure">What would cure or settle it; empty where nobody can say.</param>
+public sealed record WhatNowFinding(Verdict Verdict, string Says, string Cure);
 
 /// <summary>The vehicles in the order in which they need somebody.</summary>
 public static class WhatNowOrder

@@ -152,10 +152,18 @@ internal sealed class WhatNowPage : View
         ShowHeading();
     }
 
-    // With room, those that follow in the list stand beside the one under the cursor.
-    private IReadOnlyList<TextLine> TextOf(int row, int width) => width < CardsFrom
-        ? WhatNowText.Of(shown[row])
-        : TextColumns.Of([.. shown.Skip(row).Concat(shown.Take(row)).Take(MostCards).Select(WhatNowText.Of)], CardsInARow, width);
+    // With room, those that follow in the list stand beside the one under the cursor; in full as far as all of them still have their place.
+    private IReadOnlyList<TextLine> TextOf(int row, int width)
+    {
+        if (width < CardsFrom) return WhatNowText.InFull(shown[row]);
+
+        IReadOnlyList<WhatNowRow> cards = [.. shown.Skip(row).Concat(shown.Take(row)).Take(MostCards)];
+        return Enumerable.Range(0, cards.Count).Reverse().Select(rest => Cards(cards, cards.Count - 1 - rest, width))
+            .LastOrDefault(lines => lines.Count <= content.TextRows) ?? Cards(cards, 1, width);
+    }
+
+    private static IReadOnlyList<TextLine> Cards(IReadOnlyList<WhatNowRow> cards, int inFull, int width)
+        => TextColumns.Of([.. cards.Select((card, k) => k < inFull ? WhatNowText.InFull(card) : WhatNowText.Of(card))], CardsInARow, width);
 
     private void ShowHeading()
     {

@@ -1,4 +1,6 @@
+using BuildLog.Gearing.Checks;
 using BuildLog.Tui.Shell;
+using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.WhatNow;
 
@@ -19,6 +21,21 @@ internal static class WhatNowText
         Add(lines, Spoken("Cruise   "), Cruise(row));
         Add(lines, Spoken("Idle     "), Idle(row));
         Add(lines, Spoken("So far   "), string.Join(", ", new[] { row.Hours, row.Spent }.Where(text => text.Length > 0)));
+        return lines;
+    }
+
+    /// <summary>The same, and below it what is behind the counts of its findings and what can be done besides.</summary>
+    public static IReadOnlyList<TextLine> InFull(WhatNowRow row)
+    {
+        var lines = new List<TextLine>(Of(row));
+        if (row.Findings.Count + row.FurtherJobs.Count > 0) lines.Add(TextLine.Empty);
+        foreach (var finding in row.Findings)
+        {
+            lines.Add(TextLine.Of(new TextRun($"{finding.Verdict.Sign()} {finding.Verdict.InWords()}  ", finding.Verdict.Tone()), new TextRun(finding.Says)));
+            Add(lines, Spoken("Cure     "), finding.Cure);
+        }
+
+        foreach (var job in row.FurtherJobs) Add(lines, Spoken("Then     "), job);
         return lines;
     }
 

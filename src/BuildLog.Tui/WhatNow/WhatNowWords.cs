@@ -14,23 +14,28 @@ namespace BuildLog.Tui.WhatNow;
 public static class WhatNowWords
 {
     /// <param name="deadlines">All deadlines of the shop, read once for all vehicles.</param>
-    public static WhatNowRow Of(Shop shop, Vehicle vehicle, IReadOnlyList<Deadline> deadlines, DateOnly today)
+    /// <param name="units">The units to show; null for metric ones.</param>
+    public static WhatNowRow Of(Shop shop, Vehicle vehicle, IReadOnlyList<Deadline> deadlines, DateOnly today, UnitSystem? units = null)
     {
+        var shown = (units ?? UnitSystem.Metric).Shown;
         var judged = JudgedVehicle.Read(shop, vehicle, today);
         var open = shop.Jobs(vehicle).Where(job => job.IsOpen).ToList();
         var away = shop.OutsideWork(vehicle).Where(work => work.Back is null).ToList();
         var due = deadlines.Where(deadline => deadline.VehicleId == vehicle.Id && deadline.Done is null).ToList();
         var hunted = shop.NeededByADay(vehicle);
         var hours = shop.Hours(vehicle);
+        var next = Next(open, away);
+        var asking = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict).ToList();
         var goal = judged.Goals.Cruise.FirstOrDefault();
         var cruise = goal is null ? null : CruiseCheck.EngineSpeed(judged.Fitted.Driveline, goal);
         return new(vehicle.Id, vehicle.Name, vehicle.State.InWords(), FindingsWords.Count(judged.Findings))
         {
             Cruise = cruise is null ? "" : Rounded.WithInterval(cruise, Units.RevolutionPerMinute),
             CruiseWanted = goal is null ? "" : goal.Wanted.InWords(Units.RevolutionPerMinute),
-            Worst = judged.Findings.Where(finding => finding.Verdict is Verdict.Clash or Verdict.Open).OrderBy(finding => finding.Verdict)
-                .Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
-            NextJob = Next(open, away)?.Title ?? "",
+            Worst = asking.Select(finding => $"{finding.Verdict.InWords()}: {finding.Title}").FirstOrDefault() ?? "",
+            Findings = [.. asking.Select(finding => new WhatNowFinding(finding.Verdict, $"{finding.Title}: {finding.SaysIn(shown)}", finding.CuresIn(shown).FirstOrDefault() ?? finding.SettledBy ?? ""))],
+            NextJob = next?.Title ?? "",
+            FurtherJobs = [.. open.Where(job => job != next && IsFree(job, away)).Select(job => job.Title)],
             Late = [.. Dated(open, away, due, hunted, today).Where(item => item.Day < today).OrderBy(item => item.Day).Select(item => item.Says)],
             WaitsFor =
             [
@@ -48,9 +53,11 @@ public static class WhatNowWords
     // What is under way goes on; else the first that nothing blocks. What is sent out blocks its job as a missing part does.
     private static Job? Next(List<Job> open, List<OutsideWork> away)
     {
-        var free = open.Where(job => !job.IsBlocked && !away.Exists(work => work.JobId == job.Id)).ToList();
+        var free = open.Where(job => IsFree(job, away)).ToList();
         return free.Find(job => job.State == JobState.UnderWay) ?? free.FirstOrDefault() ?? open.FirstOrDefault();
     }
+
+    private static bool IsFree(Job job, List<OutsideWork> away) => !job.IsBlocked && !away.Exists(work => work.JobId == job.Id);
 
     private static IEnumerable<DatedWord> Dated(IReadOnlyList<Job> open, IEnumerable<OutsideWork> away, IEnumerable<Deadline> due, IEnumerable<WantedPart> hunted, DateOnly today) =>
     [

@@ -27,9 +27,9 @@ internal sealed class ChartCells(int width, int height)
 
     public IReadOnlyList<TextLine> Lines => [.. Enumerable.Range(0, height).Select(Line)];
 
-    public void PaintOn(View view)
+    public void PaintOn(View view, int top = 0)
     {
-        for (var y = 0; y < height; y++) view.Paint(0, y, width, Line(y));
+        for (var y = 0; y < height; y++) view.Paint(0, top + y, width, Line(y));
     }
 
     // Cells of one tone go together: each change of it is a write of its own.

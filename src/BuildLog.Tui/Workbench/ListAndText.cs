@@ -47,6 +47,9 @@ internal sealed class ListAndText : View
         return true;
     }
 
+    /// <summary>Rows that the text has.</summary>
+    public int TextRows => SideBySide ? Viewport.Height : Viewport.Height - ListHeight;
+
     private bool SideBySide => !StaysBelow && rows > 0 && Viewport.Width >= SideBySideFrom && List.WidthWithoutCuts(Viewport.Width) <= WidestBeside;
 
     private int WidestBeside => Viewport.Width - LeastBesideList - Gap;
@@ -66,13 +69,20 @@ internal sealed class ListAndText : View
             return;
         }
 
-        // The list gets what it needs, but leaves the text at least as much, or what is enough for it.
-        var most = Math.Max((Viewport.Height - 1) * 2 / 5, Viewport.Height - 1 - RowsForText);
-        var height = rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, most)) + 1; // with its rule
         List.Width = Dim.Fill();
-        List.Height = height;
+        List.Height = ListHeight;
         text.X = 1;
-        text.Y = height;
+        text.Y = ListHeight;
+    }
+
+    // The list gets what it needs, but leaves the text at least as much, or what is enough for it.
+    private int ListHeight
+    {
+        get
+        {
+            var most = Math.Max((Viewport.Height - 1) * 2 / 5, Viewport.Height - 1 - RowsForText);
+            return rows == 0 ? Viewport.Height : Math.Clamp(rows + 1, 2, Math.Max(3, most)) + 1; // with its rule
+        }
     }
 
     private void ShowText()

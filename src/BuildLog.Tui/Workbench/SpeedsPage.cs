@@ -1,3 +1,4 @@
+using System.Drawing;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Shell;
 using Terminal.Gui.Input;
@@ -5,7 +6,7 @@ using Terminal.Gui.ViewBase;
 
 namespace BuildLog.Tui.Workbench;
 
-/// <summary>The speeds: headline, table of gears, a chart below or beside it; v shows the next chart, c gives it the whole page.</summary>
+/// <summary>The speeds: headline, table of gears, a chart below or beside it, or on a large screen all three; v shows the next chart, c gives it the whole page.</summary>
 internal sealed class SpeedsPage : VehiclePage
 {
     private enum Charts
@@ -17,13 +18,15 @@ internal sealed class SpeedsPage : VehiclePage
 
     private const int SideBySideFrom = 110;
     private const int LowestChart = 7;
+    private const int AllChartsFrom = 30; // rows
+    private const int HighestAlone = 28; // of the sawtooth beside a table: steeper it says no more
 
     private readonly TextPage table = new();
     private readonly SawtoothChart sawtooth = new();
-    private readonly CurvesChart curves = new() { Visible = false };
-    private readonly TextPage title = new() { Height = 1, CanFocus = false };
+    private readonly CurvesChart reserve = new() { Visible = false };
+    private readonly CurvesChart hills = new() { Visible = false };
     private readonly SpeedsActs? acts;
-    private PullCharts? pull;
+    private Lazy<PullCharts?> pull = new(() => null); // computed when it is first looked at
     private Charts shown;
     private SpeedsModel model = SpeedsModel.Without("");
     private bool chartAlone;
@@ -33,7 +36,7 @@ internal sealed class SpeedsPage : VehiclePage
         : base("Speeds", Spoken("Speeds"))
     {
         this.acts = acts;
-        Add(table, title, sawtooth, curves);
+        Add(table, sawtooth, reserve, hills);
         SubViewLayout += (_, _) => Arrange();
     }
 
@@ -51,53 +54,70 @@ internal sealed class SpeedsPage : VehiclePage
         model = vehicle.Speeds;
         table.Show(Lines());
         sawtooth.Show(model.Chart);
-        pull = null;
-        ShowCurves();
+        pull = new(() => model.Pull());
         SetNeedsLayout();
     }
 
-    private int TableHeight => TextPage.HeightOf(Lines(), Math.Max(20, Viewport.Width - 1));
+    private bool SideBySide => Viewport.Width >= SideBySideFrom;
+
+    private bool AllInView => !chartAlone && SideBySide && Viewport.Height >= AllChartsFrom;
+
+    private int TableWidth => SideBySide ? Viewport.Width * 45 / 100 : Viewport.Width - 1;
+
+    private int TableHeight => TextPage.HeightOf(Lines(), Math.Max(20, TableWidth - 1));
 
     private void Arrange()
     {
         var hasChart = model.Chart is not null;
-        var sideBySide = Viewport.Width >= SideBySideFrom;
-        var room = Viewport.Height - TableHeight;
-        var inView = hasChart && (chartAlone || sideBySide || room >= LowestChart);
+        var inView = hasChart && (chartAlone || SideBySide || Viewport.Height - TableHeight >= LowestChart);
+        sawtooth.Visible = inView && (AllInView || shown == Charts.Sawtooth);
+        reserve.Visible = inView && (AllInView || shown == Charts.Reserve);
+        hills.Visible = inView && (AllInView ? pull.Value is not null : shown == Charts.Hill);
         table.Visible = !(chartAlone && hasChart);
-        table.X = 1;
-        table.Width = sideBySide ? Dim.Percent(45) : Dim.Fill();
-        table.Height = inView && !sideBySide ? Dim.Absolute(TableHeight) : Dim.Fill();
-        var top = sideBySide || chartAlone ? 0 : TableHeight;
-        title.Visible = inView && shown != Charts.Sawtooth;
-        sawtooth.Visible = inView && shown == Charts.Sawtooth;
-        curves.Visible = inView && shown != Charts.Sawtooth;
-        foreach (var view in new View[] { title, sawtooth, curves })
-        {
-            view.X = sideBySide && !chartAlone ? Pos.Right(table) + 2 : Pos.Absolute(0);
-            view.Y = view == curves ? top + 1 : top;
-            view.Width = Dim.Fill();
-            if (view != title) view.Height = Dim.Fill();
-        }
+        Put(table, new(1, 0, TableWidth, inView && (AllInView || !SideBySide) ? TableHeight : Viewport.Height));
+        if (AllInView) PutAll();
+        else foreach (var chart in new View[] { sawtooth, reserve, hills }) Put(chart, PlaceOfOne);
+        if (reserve.Visible || hills.Visible) ShowPull();
     }
 
+    private Rectangle PlaceOfOne => chartAlone ? new(0, 0, Viewport.Width, Viewport.Height)
+        : SideBySide ? RightOf(0, Viewport.Height)
+        : new(0, TableHeight, Viewport.Width, Viewport.Height - TableHeight);
+
+    // The hills below the sawtooth, and beside them the force, below the table; where both cannot be said, what they need.
+    private void PutAll()
+    {
+        var half = pull.Value is null ? Math.Min(HighestAlone, Viewport.Height) : Viewport.Height / 2;
+        Put(sawtooth, RightOf(0, half));
+        Put(hills, RightOf(half, Viewport.Height - half));
+        var top = pull.Value is null ? TableHeight + 1 : Math.Max(TableHeight + 1, half);
+        Put(reserve, new(0, top, TableWidth + 1, Viewport.Height - top));
+    }
+
+    private Rectangle RightOf(int top, int height) => new(TableWidth + 3, top, Viewport.Width - TableWidth - 3, height);
+
+    private static void Put(View view, Rectangle place)
+    {
+        view.X = place.X;
+        view.Y = place.Y;
+        view.Width = Math.Max(0, place.Width);
+        view.Height = Math.Max(0, place.Height);
+    }
+
+    // Where all three stand there already, the next one is the first as large as the page.
     private string? NextChart()
     {
+        if (AllInView) return ToggleChart();
         shown = shown == Charts.Hill ? Charts.Sawtooth : shown + 1;
-        ShowCurves();
         SetNeedsLayout();
         SetNeedsDraw();
         return null;
     }
 
-    // Computed when they are first looked at.
-    private void ShowCurves()
+    private void ShowPull()
     {
-        if (shown == Charts.Sawtooth) return;
-        pull ??= model.Pull();
-        var chart = shown == Charts.Reserve ? pull?.Reserve : pull?.Hill;
-        title.Show([TextLine.Of(" " + (chart?.Title ?? (shown == Charts.Reserve ? Spoken("Force left in each gear") : Spoken("Steepest hill held in each gear"))), Tone.Heading)]);
-        curves.Show(chart, model.PullMissing);
+        reserve.Show(pull.Value?.Reserve, Spoken("Force left in each gear"), model.PullMissing);
+        hills.Show(pull.Value?.Hill, Spoken("Steepest hill held in each gear"), model.PullMissing);
     }
 
     private string? ToggleChart()

@@ -16,6 +16,8 @@ public sealed class WhatNowTests
         Assert.Equal(["job due 10 May 2026: Rebuild the brake cylinders", "Balance the propshaft: waits for balance, at Tolland machine shop, promised 15 May 2026"], row.Late);
         Assert.Equal(["Fit the axle: waits for the paint to dry", "by 1 Jun 2026: test station, second look"], row.WaitsFor);
         Assert.Equal("Rebuild the brake cylinders", row.NextJob); // the propshaft is away
+        Assert.DoesNotContain("Balance the propshaft", row.FurtherJobs);
+        Assert.Equal(row.Counts.Clash + row.Counts.Open, row.Findings.Count);
         Assert.Equal("2:30 h", row.Hours);
         Assert.Equal("165.50 EUR", row.Spent); // 45.50 + 120.00
         Assert.Equal(2, row.IdleDays);         // worked on 18 May, asked on 20 May
