@@ -23,8 +23,19 @@ internal static partial class RecordWords
     // A title such as "axle for Old Blue" says already whose it is.
     private static bool Names(string title, string vehicle) => Regex.IsMatch(title, $@"(?<!\w){Regex.Escape(vehicle)}(?!\w)", RegexOptions.CultureInvariant);
 
+    // Where the words of a column's name say nothing to whoever typed it.
+    private static readonly Dictionary<string, string> Otherwise = new(StringComparer.Ordinal)
+    {
+        ["Align"] = "mark off by",
+        ["Tape"] = "tape good to",
+        ["Text"] = "as written",
+        ["Claimed"] = "claimed, and counted",
+        ["Per"] = "counted per",
+        ["ReasonOff"] = "why it came off",
+    };
+
     /// <summary><c>chassis number</c> for <c>ChassisNumber</c>.</summary>
-    public static string Column(string name) => string.Join(' ', Words(name));
+    public static string Column(string name) => Otherwise.GetValueOrDefault(name) ?? string.Join(' ', Words(name));
 
     private static IEnumerable<string> Words(string name) => Word().Matches(name).Select(word => CultureInfo.InvariantCulture.TextInfo.ToLower(word.Value));
 

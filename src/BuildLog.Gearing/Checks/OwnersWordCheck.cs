@@ -31,7 +31,7 @@ internal sealed class OwnersWordCheck : ICheck
     {
         var names = part.GroupBy(number => number.Known!.Source, (source, alike) => $"{string.Join(", ", alike.Select(number => number.Name))} ({source.InWords()})");
         var where = part.Key?.InWords() ?? Spoken("vehicle");
-        return Say(part.Key is { } position ? [position] : [], Verdict.Watch, Because.UnverifiedLimit, $"Nothing but somebody's word for the {where}: {string.Join(", ", names)}.") with
+        return Say(part.Key is { } position ? [position] : [], Verdict.Watch, Because.UnverifiedLimit, $"The {where}: nothing but somebody's word for {string.Join(", ", names)}.") with
         {
             Advice = [.. part.Select(number => number.Cure).Distinct()],
         };

@@ -11,7 +11,10 @@ public static class GoalWords
     public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
         => new(
             [.. goals.Cruise.SelectMany(goal => WithQuestion(goal, units)), .. Others(goals, units)],
-            [.. findings.SelectMany(finding => finding.Windows.Select(window => $"{finding.Title}: {Follows(window, units.Shown(window.Unit))}"))]);
+            [
+                .. findings.SelectMany(finding => finding.Windows.Select(window => (finding.Title, Says: Follows(window, units.Shown(window.Unit)))))
+                    .GroupBy(window => window.Says, (says, alike) => $"{string.Join(", ", alike.Select(window => window.Title).Distinct())}: {says}"),
+            ]);
 
     private static IEnumerable<string> Others(OwnersGoals goals, UnitSystem units)
     {

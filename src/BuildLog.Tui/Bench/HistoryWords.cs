@@ -17,7 +17,10 @@ public static class HistoryWords
     /// <param name="units">The units to show.</param>
     /// <param name="doubts">What is not certain of today.</param>
     public static HistoryModel Of(IReadOnlyList<Swap> swaps, OwnersGoals goals, UnitSystem units, IReadOnlyList<string> doubts)
-        => new([.. swaps.Reverse().Select(swap => Row(swap, goals, units))], doubts);
+        => new([.. swaps.Reverse().Select(swap => Row(swap, goals, units))], doubts)
+        {
+            Goals = goals.Cruise is [var cruise, ..] ? Spoken($"Every swap is judged by today's goals, so that one compares with another. {GoalWords.InWords(cruise, units)}") : "",
+        };
 
     /// <summary>An engine speed in rev/min, or nothing where it cannot be said.</summary>
     public static string Cruise(Measured? engineSpeed) => engineSpeed is null ? "" : Rounded.Value(engineSpeed, Units.RevolutionPerMinute);

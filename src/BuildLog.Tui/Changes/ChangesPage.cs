@@ -27,7 +27,7 @@ internal sealed class ChangesPage(ChangesActs acts) : ListPage("Changes", Spoken
 
     private static IReadOnlyList<TextLine> Lines(ChangeLine row) =>
     [
-        TextLine.Of(new TextRun(row.Did, Tone.Strong), new TextRun(Spoken($"  {row.When}, on {row.Machine}"), Tone.Quiet)),
+        TextLine.Of(new TextRun(row.Did, Tone.Strong), new TextRun(Spoken($"  {row.When}, at the computer “{row.Machine}”"), Tone.Quiet)),
         .. row.Fields.Select(field => TextLine.Of(new TextRun($"{field.Name}  ", Tone.Quiet), new TextRun(InWords(field)))),
     ];
 

@@ -7,18 +7,18 @@ internal static class BoxText
 {
     public static string NothingFitted => Spoken("(empty)");
 
-    // Without spaces around it, plain ASCII needs a cell more for it.
-    private static string Tight => Characters.AreAscii ? "+-" : "±";
-
     public static string Part(DrivelineBox box) => box.Part ?? NothingFitted;
 
-    /// <summary>The number with its ± in as much room as there is: spaces go first, then the ±, which the card below repeats, and the unit last.</summary>
-    public static string Number(DrivelineBox box, int width)
+    /// <summary>The number with its ± in as much room as there is: spaces go first, then the ±, which the card below repeats, and the unit last. In plain ASCII the nought before the point of the ± goes too: what the ± takes more there.</summary>
+    public static string Number(DrivelineBox box, int width) => Number(box, width, Characters.AreAscii);
+
+    internal static string Number(DrivelineBox box, int width, bool inAscii)
     {
+        var tight = inAscii ? "+-" : "±"; // without spaces around it, plain ASCII needs a cell more for it
         var (value, unit) = Split(box.Number);
         string[] attempts = box.PlusMinus.Length == 0
             ? [box.Number, value]
-            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}{Tight}{box.PlusMinus}{unit}", $"{value}{Tight}{box.PlusMinus}{unit.Trim()}", box.Number, value];
+            : [$"{value} ± {box.PlusMinus}{unit}", $"{value}{tight}{box.PlusMinus}{unit}", $"{value}{tight}{box.PlusMinus}{unit.Trim()}", .. inAscii ? (string[])[$"{value}{tight}{box.PlusMinus.TrimStart('0')}{unit.Trim()}"] : [], box.Number, value];
         return attempts.FirstOrDefault(text => TextFit.Width(text) <= width) ?? TextFit.Cut(box.Number, width);
     }
 

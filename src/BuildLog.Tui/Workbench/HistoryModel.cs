@@ -3,7 +3,11 @@ namespace BuildLog.Tui.Workbench;
 /// <summary>The swaps of a vehicle, newest first.</summary>
 /// <param name="Rows">The swaps.</param>
 /// <param name="Doubts">What is not certain of today's driveline, a sentence each.</param>
-public sealed record HistoryModel(IReadOnlyList<HistoryRow> Rows, IReadOnlyList<string>? Doubts = null);
+public sealed record HistoryModel(IReadOnlyList<HistoryRow> Rows, IReadOnlyList<string>? Doubts = null)
+{
+    /// <summary>By which goals every swap is judged, whenever it was made; empty where there are none.</summary>
+    public string Goals { get; init; } = "";
+}
 
 /// <summary>One swap and what it changed.</summary>
 /// <param name="Removed">Null where the position was empty before.</param>

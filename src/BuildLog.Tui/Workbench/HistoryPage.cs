@@ -21,7 +21,7 @@ internal sealed class HistoryPage(FitmentActs? acts = null) : ListPage("History"
     public override void Show(VehicleModel vehicle, bool fromTop)
     {
         isEmpty = vehicle.History.Rows.Count == 0;
-        Show([new(Spoken("date"), 11), new(Spoken("position"), 13), new(Spoken("change")), new(Spoken("cruise"), 20, Right: true, FromWidth: 76)], vehicle.History.Rows, Cells, (row, _) => HistoryText.Of(row, vehicle.History.Doubts ?? []), fromTop);
+        Show([new(Spoken("date"), 11), new(Spoken("position"), 13), new(Spoken("change")), new(Spoken("cruise"), 20, Right: true, FromWidth: 76)], vehicle.History.Rows, Cells, (row, _) => HistoryText.Of(row, vehicle.History.Doubts ?? [], vehicle.History.Goals), fromTop);
     }
 
     private static TextRun[] Cells(HistoryRow row) =>

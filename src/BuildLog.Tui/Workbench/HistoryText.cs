@@ -15,7 +15,10 @@ internal static class HistoryText
     public static string Cruise(HistoryRow row) =>
         row.CruiseBefore.Length == 0 ? row.CruiseAfter : $"{row.CruiseBefore} → {(row.CruiseAfter.Length > 0 ? row.CruiseAfter : "?")}";
 
-    public static IReadOnlyList<TextLine> Of(HistoryRow row, IReadOnlyList<string> doubts)
+    /// <param name="row">The swap.</param>
+    /// <param name="doubts">What is not certain of today's driveline.</param>
+    /// <param name="goals">What it is judged by; empty for nothing.</param>
+    public static IReadOnlyList<TextLine> Of(HistoryRow row, IReadOnlyList<string> doubts, string goals = "")
     {
         var lines = new List<TextLine>
         {
@@ -28,6 +31,7 @@ internal static class HistoryText
         if (row.Moved.Count > 0) lines.Add(Named(Spoken("Moved    "), string.Join("; ", row.Moved)));
         if (row.Findings.Length > 0) lines.Add(Named(Spoken("Findings "), row.Findings));
         if (row.Spent.Length > 0) lines.Add(Named(Spoken("Spent    "), row.Spent));
+        if (goals.Length > 0) lines.Add(TextLine.Of(goals, Tone.Quiet));
         lines.AddRange(doubts.Select(doubt => TextLine.Of(doubt, Tone.Open)));
         return lines;
     }

@@ -29,7 +29,7 @@ public sealed class OwnersWordCheckTests
 
         Assert.All(findings, finding => Assert.Equal((Verdict.Watch, Because.UnverifiedLimit), (finding.Verdict, finding.Because)));
         Assert.Equal(
-            ["Nothing but somebody's word for the gearbox: gear 2, gear 3 (owner's word), gear 4 (assumed).", "Nothing but somebody's word for the axle: ratio (owner's word)."],
+            ["The gearbox: nothing but somebody's word for gear 2, gear 3 (owner's word), gear 4 (assumed).", "The axle: nothing but somebody's word for ratio (owner's word)."],
             findings.Select(finding => finding.Says));
         Assert.Equal(["count the gears: ten output turns in each"], findings[0].Cures);
     }
@@ -80,7 +80,7 @@ public sealed class OwnersWordCheckTests
         var told = new Known(1, Source.OwnersWord);
         var vehicle = Assert.Single(Look(new Driveline { Load = new() { Mass = told }, AxleMasses = new(told) }));
 
-        Assert.Equal("Nothing but somebody's word for the vehicle: mass, front axle mass (owner's word).", vehicle.Says);
+        Assert.Equal("The vehicle: nothing but somebody's word for mass, front axle mass (owner's word).", vehicle.Says);
         Assert.Empty(vehicle.Between);
         Assert.Equal([Position.Propshaft], Assert.Single(Look(new Driveline { Propshaft = new("shaft", new ShaftPiece()) { JointRating = told } })).Between);
         Assert.Equal([Position.Speedometer], Assert.Single(Look(new Driveline { Speedometer = new("dial", told) })).Between);
@@ -143,7 +143,7 @@ public sealed class OwnersWordCheckTests
                 "speedometer: turns the dial wants",
                 "vehicle: mass, front axle mass, rear axle mass, share on driven wheels, drag area, rolling resistance, height of the centre of gravity, wheelbase, rear springs apart, rear springs' angle",
             ],
-            Look(car).Select(finding => finding.Says.Replace("Nothing but somebody's word for the ", "", StringComparison.Ordinal).Replace(" (owner's word).", "", StringComparison.Ordinal)));
+            Look(car).Select(finding => finding.Says.Replace("The ", "", StringComparison.Ordinal).Replace("nothing but somebody's word for ", "", StringComparison.Ordinal).Replace(" (owner's word).", "", StringComparison.Ordinal)));
     }
 
     [Fact]

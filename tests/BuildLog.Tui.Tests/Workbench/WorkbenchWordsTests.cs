@@ -34,6 +34,14 @@ public sealed class WorkbenchWordsTests
     public void A_number_gives_up_spaces_then_its_uncertainty_then_its_unit_but_no_digit(int cells, string said) =>
         Assert.Equal(said, BoxText.Number(Tyres, cells));
 
+    // What stands there in ten cells with ± stands there in plain ASCII too, where the sign takes two.
+    [Theory]
+    [InlineData(11, "2.04+-0.03m")]
+    [InlineData(10, "2.04+-.03m")]
+    [InlineData(9, "2.04 m")]
+    public void In_plain_ascii_the_nought_of_the_uncertainty_makes_room_for_its_sign(int cells, string said) =>
+        Assert.Equal(said, BoxText.Number(Tyres, cells, inAscii: true));
+
     [Fact]
     public void Every_verdict_has_a_word_and_a_sign_of_its_own()
     {
