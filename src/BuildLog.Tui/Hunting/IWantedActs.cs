@@ -18,6 +18,9 @@ internal interface IWantedActs
     /// <summary>Types in what was counted in the yard: it becomes a part, its session and an offer.</summary>
     string? Count(IWorkbenchView view, long vehicleId, WantedRow row);
 
+    /// <summary>Says of which offer the count of the row was made.</summary>
+    string? Join(IWorkbenchView view, long vehicleId, WantedRow row);
+
     string? Card(IWorkbenchView view, long vehicleId, WantedRow row);
 
     /// <summary>It was found, or is wanted no more.</summary>

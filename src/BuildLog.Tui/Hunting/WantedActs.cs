@@ -5,6 +5,7 @@ using BuildLog.Data.Hunting;
 using BuildLog.Data.Sessions;
 using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Forms;
@@ -123,6 +124,28 @@ internal sealed class WantedActs(Shop shop, TimeProvider clock, ForNow forNow) :
 
         shop.BringBack(counted.Find);
         return string.Join(' ', [Spoken($"Kept: the count, {counted.Claimed}. No offer was entered; it stands below {wanted.Title}."), .. counted.Doubts]);
+    }
+
+    public string? Join(IWorkbenchView view, long vehicleId, WantedRow row)
+    {
+        var (bench, wanted) = (Bench(vehicleId), Wanted(vehicleId, row));
+        if (YardCount.Of(shop, wanted).FirstOrDefault(each => each.Part.Id == row.CountedId) is not { } count)
+        {
+            view.Say(Spoken("Choose a count that stands by itself: it is joined to the offer of the part that was counted."));
+            return null;
+        }
+
+        var offers = shop.Offers(wanted).Where(offer => BoughtPart.Of(shop, wanted, offer) is null && Claim.Read(offer.Claimed).Counted.Length == 0).ToList();
+        if (offers.Count == 0)
+        {
+            view.Say(Spoken($"No offer for {wanted.Title} is without a count: o enters the one that this part belongs to."));
+            return null;
+        }
+
+        if (view.Choose(Spoken($"Counted on which offer: {AsWritten.Numbers(count.Number)}?"), [.. offers.Select(offer => new ChoiceOption(offer.What, $"{offer.What}  {AsWritten.Numbers(offer.Claimed)}".TrimEnd()))], help: "Wanted") is not { } what) return null;
+
+        var joined = shop.Change(offers.First(offer => offer.What == what), edited => edited.Claimed = count.On(edited));
+        return Spoken($"Joined: the count, {AsWritten.Numbers(count.Number)}, was made on {joined.What}; z parts them. {InWords(HuntBench.Of(shop, bench, wanted), bench, joined)}");
     }
 
     public string? Card(IWorkbenchView view, long vehicleId, WantedRow row)

@@ -12,7 +12,7 @@ internal sealed class WantedPage : ListPage
     private WantedModel model = new([]);
 
     // What was there before something was done, and on what it was done; null where nothing was.
-    private (HashSet<RowId> Before, RowId? On)? done;
+    private (Dictionary<RowId, string> Before, RowId? On)? done;
 
     public WantedPage(IWantedActs acts)
         : base("Wanted", Spoken("Wanted"), Spoken("Nothing is hunted. Press h, or h on a way out of the page Options."))
@@ -27,6 +27,7 @@ internal sealed class WantedPage : ListPage
             new(Key.Enter, Spoken("Change it"), new("Enter", Spoken("change")), (view, vehicle) => On(row => acts.Edit(view, vehicle.Id, row))),
             new((Key)'d', Spoken("Found, or wanted no more"), new("d", Spoken("done")), (view, vehicle) => On(row => acts.Close(view, vehicle.Id, row))),
             new((Key)'-', Spoken("Strike the chosen offer, count or hunt"), new("-", Spoken("strike")), (_, vehicle) => On(row => acts.Strike(vehicle.Id, row))),
+            new((Key)'j', Spoken("Join a count that stands by itself to the offer it was made on"), new("j", Spoken("join")), (view, vehicle) => On(row => acts.Join(view, vehicle.Id, row))),
         ];
     }
 
@@ -52,18 +53,20 @@ internal sealed class WantedPage : ListPage
 
     private string? Do(WantedRow? row, Func<string?> act)
     {
-        var before = model.Rows.Select(IdOf).ToHashSet();
+        var before = model.Rows.ToDictionary(IdOf, each => each.Says);
         var said = act();
         done = said is null ? null : (before, row is null ? null : IdOf(row));
         return said;
     }
 
-    // What is done next is about what was entered, or else what was changed, wherever it stands now.
+    // What is done next is about what was entered, or else what was changed, wherever it stands now; a count that was joined stands in its offer.
     private int? Done()
     {
         if (done is not var (before, on)) return null;
         var ids = model.Rows.Select(IdOf).ToList();
-        return new[] { ids.FindIndex(id => !before.Contains(id)), on is null ? -1 : ids.IndexOf(on) }.Where(at => at >= 0).Select(at => (int?)at).FirstOrDefault();
+        var entered = ids.FindIndex(id => !before.ContainsKey(id));
+        var changed = model.Rows.ToList().FindIndex(row => before.TryGetValue(IdOf(row), out var said) && said != row.Says);
+        return new[] { entered, on is null ? -1 : ids.IndexOf(on), changed }.Where(at => at >= 0).Select(at => (int?)at).FirstOrDefault();
     }
 
     private static RowId IdOf(WantedRow row) => new(row.WantedId, row.OfferId, row.CountedId);

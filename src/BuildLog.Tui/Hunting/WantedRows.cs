@@ -97,7 +97,7 @@ internal static class WantedRows
         var judged = JudgedOffer.Of(hunt, rejected, count.Claimed, null, others: others);
         return new(
             hunt.Wanted.Id, null, Spoken($"counted in the yard {DayText.InShort(count.Day)}"), count.Claimed, "", judged.Verdict, judged.Verdict.InWords(),
-            [judged.InWords, .. Read(count, units), Spoken("No offer of it yet: o enters one, d buys it or takes the count out.")])
+            [judged.InWords, .. Read(count, units), Spoken("No offer of it yet: o enters one, j joins it to one that is there, d buys it or takes the count out.")])
         {
             CountedId = count.Part.Id,
             Seen = count.Date,

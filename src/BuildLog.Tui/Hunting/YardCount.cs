@@ -20,7 +20,7 @@ internal sealed record CountedInYard(YardFind Find, string Claimed)
     public IReadOnlyList<string> Doubts { get; init; } = [];
 
     /// <summary>What an offer of the part claims by it: the count behind what is said of it.</summary>
-    public string On(Offer offer) => (Claim.Read(offer.Claimed) with { Counted = Claimed }).ToString();
+    public string On(Offer offer) => YardCount.ClaimedBy(offer, Claimed);
 }
 
 /// <summary>What was counted in the yard on a part that is not the shop's, and what an offer of that part claims by it.</summary>
@@ -42,6 +42,12 @@ internal sealed record YardCount(Component Part, IReadOnlyList<Session> All)
 
     /// <summary>The day that is reckoned on.</summary>
     public DateOnly Date => Last.Date;
+
+    /// <summary>What an offer of the part claims by it: the count behind what is said of it.</summary>
+    public string On(Offer offer) => ClaimedBy(offer, Number);
+
+    /// <summary>What is said of an offer, with a count behind it.</summary>
+    public static string ClaimedBy(Offer offer, string number) => (Claim.Read(offer.Claimed) with { Counted = number }).ToString();
 
     /// <summary>It is what was counted on this offer; there was a time when the number was kept alone, and one when its ± was rounded to the nearest.</summary>
     public bool IsOf(Offer offer)

@@ -412,6 +412,30 @@ public sealed class HuntingTests : IDisposable
         Assert.DoesNotContain(shop.Parts(), place => YardPart.IsNotBought(place.Component));
     }
 
+    // Counted before anybody knew whose it was: the advert's 3.36 and the count's 3.35 are one axle.
+    [Fact]
+    public void A_count_that_stands_by_itself_is_joined_to_its_offer_and_parted_again()
+    {
+        var (acts, row) = Hunted();
+        var offered = acts.Read(brindle.Id).Rows.First(each => each.WantedId == row.WantedId && each.OfferId is not null);
+        acts.Count(view.Type(("wheels", nameof(Wheels.OneHeld)), ("turns", "10:16 3/4")).Type(("what", "")), brindle.Id, row);
+        view.Refused.Clear(); // no offer without a name
+        var counted = acts.Read(brindle.Id).Rows.Single(each => each.CountedId is not null);
+        var changes = shop.Changes(most: 50).Count;
+
+        Assert.Null(acts.Join(view, brindle.Id, offered)); // an offer is no count
+        var said = acts.Join(view.Pick(offered.What), brindle.Id, counted);
+
+        Assert.StartsWith($"Joined: the count, 3.350±", said, StringComparison.Ordinal);
+        Assert.Contains($"was made on {offered.What}; z parts them.", said, StringComparison.Ordinal);
+        Assert.DoesNotContain(acts.Read(brindle.Id).Rows, each => each.CountedId is not null);
+        Assert.Contains("counted 3.350±", acts.Read(brindle.Id).Rows.Single(each => each.OfferId == offered.OfferId).Says, StringComparison.Ordinal);
+        Assert.Equal(changes + 1, shop.Changes(most: 51).Count);
+
+        shop.Undo();
+        Assert.Single(acts.Read(brindle.Id).Rows, each => each.CountedId == counted.CountedId);
+    }
+
     // The advert says 3.36; the count of 10:16 3/4 says 3.35 of the same axle.
     [Fact]
     public void A_count_on_what_is_offered_already_stands_beside_its_claim()
