@@ -36,6 +36,10 @@ internal sealed class Edge(CommonOptions common, TextWriter output, Func<TextWri
 
     public CommonOptions Common => common;
 
+    /// <summary>The columns of the terminal that answers go to, on which charts can be drawn; null where they go to a file, another program, or a terminal of plain ASCII.</summary>
+    public int? Columns
+        => output == Console.Out && !Console.IsOutputRedirected && !Characters.AsciiIn(Environment.GetEnvironmentVariable) && Console.WindowWidth is > 0 and var columns ? columns : null;
+
     public TimeProvider Clock => clock;
 
     public DateOnly Today => clock.Today();

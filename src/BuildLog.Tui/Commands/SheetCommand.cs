@@ -42,7 +42,7 @@ internal sealed class SheetCommand : Command
 
     private Answer Answer(Edge edge, ParseResult parse)
     {
-        if (parse.GetValue(preview)) return Preview(Content(edge, parse));
+        if (parse.GetValue(preview)) return Preview(Content(edge, parse), edge.Columns);
 
         var path = paper.File(parse);
         var content = Content(edge, parse);
@@ -71,7 +71,8 @@ internal sealed class SheetCommand : Command
     private static IEnumerable<SheetPhoto> Photos(ParseResult parse, Option<string[]> option, PhotoMoment when)
         => (parse.GetValue(option) ?? []).Select(file => Reading.Of(option.Name, file, path => PhotoFile.Read(path, when)));
 
-    private static Answer Preview(SheetContent content)
+    // As wide as the terminal, with its charts drawn; what a program reads has one width.
+    private static Answer Preview(SheetContent content, int? columns)
     {
         var preview = BuildSheetWriter.Preview(content);
         var json = new JsonObject
@@ -80,6 +81,6 @@ internal sealed class SheetCommand : Command
             ["missingSigns"] = Json.Array(preview.MissingSigns, missing => missing.CodePoint),
             ["skippedPhotos"] = Json.Array(preview.SkippedPhotos, skipped => skipped),
         };
-        return new(json, [.. preview.Lines(PreviewSetup.Usual), .. preview.SkippedPhotos]);
+        return new(json, [.. columns is { } width ? SheetAsText.Of(preview, width).Select(line => line.Text) : preview.Lines(PreviewSetup.Usual), .. preview.SkippedPhotos]);
     }
 }
