@@ -101,8 +101,8 @@ internal static class OptionWords
     /// <summary>How much was looked at.</summary>
     public static string Tried(SearchAnswer answer)
         => answer.ThrownOut == 0
-            ? Spoken($"Combinations looked at: {answer.Tried:N0}; the best {answer.JudgedFully:N0} of them by every check.")
-            : Spoken($"Combinations looked at: {answer.Tried:N0}; the best {answer.JudgedFully:N0} of them by every check. Another {answer.ThrownOut:N0} needed no look: one of their parts cannot be used.");
+            ? Spoken($"Combinations looked at: {answer.Tried:N0}; the {answer.JudgedFully:N0} most promising by every check.")
+            : Spoken($"Combinations looked at: {answer.Tried:N0}; the {answer.JudgedFully:N0} most promising by every check. Another {answer.ThrownOut:N0} needed no look: one of their parts cannot be used.");
 
     /// <summary>That something better may be among what was not judged by every check; nothing where nothing is.</summary>
     public static IEnumerable<string> MightBeBetter(SearchAnswer answer)

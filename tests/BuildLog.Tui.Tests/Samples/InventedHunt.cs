@@ -16,7 +16,7 @@ internal sealed class InventedHunt : IOptionsActs, IWantedActs, IPlansActs
             new(2, 1, Verdict.Open, ["1 open", "1 watch"], ["overdrive 0.78 unit (listed)"], "0.78 unit", "2860 ± 45 rev/min", "price not known", "price not known", "sure by 99 %, what is open apart", []),
             new(3, 2, Verdict.Open, ["1 open"], ["axle Hedge 7 (owned, on Wren coupé)", "tyres 205/70R15 (listed)"], "Hedge 7 + 205/70R15", "2640 ± 50 rev/min", "price not known", "price not known", "sure by 99 %, what is open apart", []),
         ],
-        "Combinations looked at: 12,480; the best 23 of them by every check. Another 3,120 needed no look: one of their parts cannot be used.",
+        "Combinations looked at: 12,480; the 23 most promising by every check. Another 3,120 needed no look: one of their parts cannot be used.",
         ["Searched: what is owned, offered or listed, for gearbox, overdrive, axle or tyres.", "3,120 thrown out: Tyre diameter over the limit"]);
 
     public static WantedModel Wanted { get; } = new(
