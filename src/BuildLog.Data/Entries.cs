@@ -44,8 +44,8 @@ internal static class Entries
         edit(stored);
         CheckAll(db, stored);
 
-        // Also where only its gears or readings changed: they are part of it.
-        db.Entry(stored).Property(entry => entry.Version).IsModified = true;
+        // Also where only its gears or readings changed: they are part of it. What is saved as it was has not changed.
+        if (db.ChangeTracker.HasChanges()) db.Entry(stored).Property(entry => entry.Version).IsModified = true;
         return stored;
     }
 

@@ -4,6 +4,7 @@ using BuildLog.Data.Donors;
 using BuildLog.Data.Specs;
 using BuildLog.Data.Suppliers;
 using BuildLog.Gearing.Drivelines;
+using BuildLog.Gearing.Measurements;
 using BuildLog.Gearing.Quantities;
 
 namespace BuildLog.Data.Components;
@@ -58,6 +59,9 @@ public abstract class Component : Entered
 
     /// <summary>Numbers noted of it beyond those every such part has.</summary>
     internal List<SpecRow> Specs { get; } = [];
+
+    /// <summary>How the first of those is known; null where there is none.</summary>
+    public Source? OtherNumbersKnownFrom => Specs.Select(row => (Source?)row.Number.Source).FirstOrDefault();
 
     /// <summary>The same in words.</summary>
     internal List<TraitRow> Traits { get; } = [];

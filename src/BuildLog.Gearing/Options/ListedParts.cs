@@ -35,7 +35,7 @@ public static class ListedParts
 
     /// <summary>Overdrive units of 0.70, 0.75, 0.78, 0.80 and 0.82, input turns per output turn; what they are commonly sold with, from memory.</summary>
     public static IReadOnlyList<Candidate<Overdrive>> Overdrives()
-        => [.. OverdriveRatios.Select(ratio => (Ratio: Rounded.Typed(ratio, 2), Name: Spoken($"{ratio:0.00} unit")))
+        => [.. OverdriveRatios.Select(ratio => (Ratio: Rounded.Typed(ratio, 2), Name: Spoken($"overdrive {ratio:0.00}")))
             .Select(unit => new Candidate<Overdrive>(unit.Name, ToldPart.Overdrive(unit.Ratio, unit.Name).OrRefuse(), Pool.Listed) { Typed = unit.Ratio })];
 
     /// <summary>Boxes with a clutch in place of one with a clutch, automatic ones in place of one with a converter. Of what else they have at their ends nobody knows yet.</summary>

@@ -22,7 +22,7 @@ public sealed record TagAgainstCount(Known Tag, Known Counted)
 
     /// <summary>Such as <c>The tag's 3.90 does not agree with 4.74 ± 0.04 (measured).</c></summary>
     public string Says
-        => Spoken($"The {What} {(Tag.Says.Length > 0 ? Tag.Says : Rounded.Value(Tag.Value, Units.One))} {(Agrees ? Spoken("agrees") : Spoken("does not agree"))} "
+        => Spoken($"The {What} {(Tag.Says.Length > 0 ? AsWritten.Numbers(Tag.Says) : Rounded.Value(Tag.Value, Units.One))} {(Agrees ? Spoken("agrees") : Spoken("does not agree"))} "
             + $"with {Rounded.WithInterval(Counted.Value, Units.One)} ({Counted.Source.InWords()}).");
 
     private string What => Tag.Source switch

@@ -1,6 +1,7 @@
-using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Gearing.Quantities;
+using BuildLog.Tui.Options;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;
@@ -8,13 +9,13 @@ namespace BuildLog.Tui.Bench;
 /// <summary>What the owner wants, and what follows from it for each part.</summary>
 public static class GoalWords
 {
-    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<Finding> findings, UnitSystem units)
-        => new(
-            [.. goals.Cruise.SelectMany(goal => WithQuestion(goal, units)), .. Others(goals, units)],
-            [
-                .. findings.SelectMany(finding => finding.Windows.Select(window => (finding.Title, Says: Follows(window, units.Shown(window.Unit)))))
-                    .GroupBy(window => window.Says, (says, alike) => $"{string.Join(", ", alike.Select(window => window.Title).Distinct())}: {says}"),
-            ]);
+    /// <param name="goals">The wishes.</param>
+    /// <param name="windows">What each part may be, from all of them together.</param>
+    /// <param name="units">The units to show.</param>
+    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<WindowOfPart> windows, UnitSystem units) => new(Wants(goals, units), [.. windows.Select(window => Follows(window, units))]);
+
+    /// <summary>Each wish as a sentence.</summary>
+    public static IReadOnlyList<string> Wants(OwnersGoals goals, UnitSystem units) => [.. goals.Cruise.SelectMany(goal => WithQuestion(goal, units)), .. Others(goals, units)];
 
     private static IEnumerable<string> Others(OwnersGoals goals, UnitSystem units)
     {
@@ -40,12 +41,15 @@ public static class GoalWords
     /// <summary>The same, and whether it is meant where that is doubtful.</summary>
     public static IReadOnlyList<string> WithQuestion(CruiseGoal goal, UnitSystem units) => goal.Question is { } question ? [InWords(goal, units), $"? {question}"] : [InWords(goal, units)];
 
-    private static string Follows(PartWindow window, Unit unit)
-        => window switch
+    // The two ends may be of two wishes.
+    private static string Follows(WindowOfPart window, UnitSystem units)
+    {
+        var says = WindowWords.Of(window, units);
+        return (window.Contradiction, window.Lowest?.InWords, window.Highest?.InWords) switch
         {
-            { AsMade: null } => Spoken($"{window.InWords(unit)} would do, and none is made so."),
-            { SureWindow: { } sure } => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}; {sure.AsTyped(unit) ?? sure.InWords(unit)} is sure with today's uncertainties."),
-            { OpenedBy: { } step } => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}, but no value is sure yet: {step}."),
-            _ => Spoken($"{window.InWords(unit)} would do{window.InPractice(unit)}."),
+            (null, { } low, { } high) when low != high => Spoken($"{says}: no less for {low}, no more for {high}"),
+            (null, var low, var high) when (low ?? high) is { } demand => $"{says}: {demand}",
+            _ => says,
         };
+    }
 }

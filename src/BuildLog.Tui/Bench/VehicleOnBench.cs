@@ -5,6 +5,7 @@ using BuildLog.Data.Vehicles;
 using BuildLog.Gearing.Checks;
 using BuildLog.Gearing.Drivelines;
 using BuildLog.Gearing.Goals;
+using BuildLog.Gearing.Options;
 using BuildLog.Tui.Workbench;
 
 namespace BuildLog.Tui.Bench;
@@ -52,7 +53,7 @@ public sealed record VehicleOnBench
         FindingsWords.Of(Findings, units),
         SpeedsWords.Of(Driveline, Goals, units, speeds),
         MeasurementsWords.Of(Sessions, Drives, units),
-        GoalWords.Of(Goals, Findings, units),
+        GoalWords.Of(Goals, DrivelineWindows.Of(Driveline, Goals, Findings), units),
         HistoryWords.Of(History, Goals, units, Fitted.Doubts));
 
     private string Facts() => string.Join(", ", ((string[])[Vehicle.State.InWords(), Vehicle.Owner, Vehicle.Registration, Fitted.Doubts.Count > 0 ? Spoken("what is fitted today is not certain, see History") : ""]).Where(fact => fact.Length > 0));

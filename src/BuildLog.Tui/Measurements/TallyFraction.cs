@@ -14,7 +14,7 @@ public static class TallyFraction
         if (typed.Length == 0) return 0;
         var number = WithoutDegrees(typed);
         var isDegrees = number.Length < typed.Length;
-        return QuantityText.ReadNumber(isDegrees ? number.Trim() : typed).In(text).Then<double>(read => (isDegrees ? read / 360 : read) switch
+        return QuantityText.ReadNumber(isDegrees ? number.Trim() : typed).Showing(Right).In(text).Then<double>(read => (isDegrees ? read / 360 : read) switch
         {
             >= 0 and < 1 and var turns => turns,
             _ => new Refusal("fraction", Spoken($"{Shown.Quoted(typed)} is not part of a turn: none to less than one; degrees with their sign."), Right),

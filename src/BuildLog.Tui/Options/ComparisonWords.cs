@@ -43,7 +43,7 @@ internal static class ComparisonWords
         Paper = paper,
         PrintedOn = Forms.DayText.InWords(printed),
         About = bench.Vehicle.Name,
-        Goal = string.Join("; ", GoalWords.Of(bench.Goals, bench.Findings, units).Wants),
+        Goal = string.Join("; ", GoalWords.Wants(bench.Goals, units)),
         Options = compared.Names,
         Rows = Rows(compared, units),
         Map = map?.ToRegion(),

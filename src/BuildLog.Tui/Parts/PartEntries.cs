@@ -42,7 +42,7 @@ public abstract class PartEntries
     private IEnumerable<Entry> Asked(Component part) =>
     [
         new TextEntry("part", Spoken("Name")) { AnswersFor = ["component"], Initial = part.Name, Hint = NameHint, Check = Forms.Checks.Filled("part", Spoken($"The {part.Kind} needs a name, {NameHint}.")) },
-        Telling.Entry(SourceOf(part), Spoken("how the numbers below are known; an advert is only word")),
+        Telling.Entry(Known(part), Spoken("how the numbers below are known; an advert is only word")),
         .. SpecEntries(part),
         new TextEntry("serial", Spoken("Number on it")) { Initial = part.SerialNumber },
         new TextEntry("donor", Spoken("From")) { IsRemembered = true, Initial = part.Donor, Hint = Spoken("donor vehicle, yard or seller") },
@@ -71,7 +71,7 @@ public abstract class PartEntries
         part.Name = values["part"];
         part.SerialNumber = values["serial"];
         part.Donor = values["donor"];
-        ApplySpec(values, part, Telling.Of(values, SourceOf(part)));
+        ApplySpec(values, part, Telling.Of(values, Known(part)));
     }
 
     /// <summary>What is said of the part as typed so far; nothing while that is no part yet.</summary>
@@ -94,8 +94,10 @@ public abstract class PartEntries
 
     protected abstract void ApplySpec(FormValues values, Component part, Telling told);
 
-    /// <summary>The source of the part's first number.</summary>
+    /// <summary>How the first of the numbers that such a part always has is known.</summary>
     protected abstract Source? SourceOf(Component part);
+
+    private Source? Known(Component part) => SourceOf(part) ?? part.OtherNumbersKnownFrom;
 
     /// <summary>A choice that may stay open.</summary>
     protected static ChoiceEntry Choice<TWords>(string id, string caption, string notSaid, TWords? now, params (TWords Value, string Words)[] options)

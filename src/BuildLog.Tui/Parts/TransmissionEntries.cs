@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using BuildLog.Data.Components;
 using BuildLog.Data.Specs;
 using BuildLog.Gearing.Drivelines;
@@ -8,7 +9,7 @@ using BuildLog.Tui.Forms;
 
 namespace BuildLog.Tui.Parts;
 
-internal sealed class TransmissionEntries : PartEntries
+internal sealed partial class TransmissionEntries : PartEntries
 {
     private const string Clutch = "clutch";
     private const string Locks = "locks";
@@ -128,6 +129,10 @@ internal sealed class TransmissionEntries : PartEntries
                     : Spoken($"two planetary sets would make first {Rounded.Fixed(SimpsonTrain.FirstBeside(second.Ratio, reverse.Ratio).Value, 2)}, not {first.InWords}: one is mistyped, or another build")
                 : null;
 
+    // A number with its point has no comma of its own: in "3.56,2.12" it parts two.
     private static IReadOnlyList<string> Ratios(FormValues values)
-        => [.. values["gears"].Replace(", ", " ", StringComparison.Ordinal).Split(Between, StringSplitOptions.RemoveEmptyEntries)];
+        => [.. PartingComma().Replace(values["gears"], " ").Split(Between, StringSplitOptions.RemoveEmptyEntries)];
+
+    [GeneratedRegex(@", |(?<=\.\d+),", RegexOptions.CultureInvariant)]
+    private static partial Regex PartingComma();
 }

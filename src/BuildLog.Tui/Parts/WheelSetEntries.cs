@@ -78,7 +78,9 @@ internal sealed class WheelSetEntries : PartEntries
             : Construction.Radial;
     }
 
-    protected override Source? SourceOf(Component part) => ((WheelSetComponent)part).StatedCircumference?.Source;
+    // A marking is read off the tyre.
+    protected override Source? SourceOf(Component part)
+        => part is WheelSetComponent wheels ? (wheels.StatedCircumference ?? wheels.Worn)?.Source ?? (wheels.SizeText.Length > 0 ? Source.Tag : null) : null;
 
     private static string? WornTooFar(string size, string worn)
         => TyreSizeText.Read(size).Understood(out var marked) && ReadDepth(worn).Understood(out var depth) ? marked.WornBy(depth).Refusal?.Sentence : null;

@@ -31,6 +31,18 @@ public sealed class TheLogOfChanges : IDisposable
         Assert.Equal([("name", "Brindel", "Brindle"), ("owner", "Agnes", null)], last.Fields.Select(field => (field.Field, field.Before, field.After)).OrderBy(field => field.Field, StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void What_is_saved_as_it_was_is_no_change()
+    {
+        var axle = test.Axle("Harrow axle");
+        var before = test.Shop.Changes().Count;
+
+        test.Shop.Change(axle, part => part.Name = "Harrow axle");
+
+        Assert.Equal(before, test.Shop.Changes().Count);
+        Assert.Equal(axle.Version, test.Shop.Parts().Single().Component.Version);
+    }
+
     // A name within another word is not said.
     [Theory]
     [InlineData("gearbox for Old Blue", "added wanted part gearbox for Old Blue")]

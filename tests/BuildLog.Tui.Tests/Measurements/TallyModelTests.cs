@@ -90,7 +90,7 @@ public sealed class TallyModelTests
     [InlineData("360°")]
     [InlineData("-0.2")]
     [InlineData("some")]
-    public void A_part_that_is_no_part_of_a_turn_is_refused(string typed) => Assert.NotNull(TallyFraction.Read(typed).Refusal);
+    public void A_part_that_is_no_part_of_a_turn_is_refused(string typed) => Assert.Equal("1/4, 0.3 or 120°", TallyFraction.Read(typed).Refusal?.Example);
 
     [Fact]
     public void Digits_are_five_rows_of_equal_width()

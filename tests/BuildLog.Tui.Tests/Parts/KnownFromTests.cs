@@ -42,6 +42,18 @@ public sealed class KnownFromTests
         Assert.Equal(Source.OwnersWord, engine.Idle!.Source);
     }
 
+    [Fact]
+    public void A_form_opened_again_says_how_its_numbers_are_known()
+    {
+        var wheels = new WheelSetComponent { RimWidth = Noted.Of(Spec.RimWidth.Line(), "6 in", Source.Measured) };
+        Assert.Equal(nameof(Source.Measured), SaidOf(wheels));
+
+        Assert.Equal(nameof(Source.Tag), SaidOf(new WheelSetComponent { SizeText = "205/65R15" }));
+        Assert.Equal(nameof(Source.OwnersWord), SaidOf(new WheelSetComponent()));
+    }
+
+    private static string SaidOf(WheelSetComponent wheels) => PartEntries.For(Position.Tyres).Entries(wheels).Single(entry => entry.Id == "source").Initial;
+
     private void Apply(Source source, params (string Entry, string Text)[] typed)
     {
         var entries = PartEntries.For(Position.Engine);

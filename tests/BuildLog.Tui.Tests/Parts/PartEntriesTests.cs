@@ -25,6 +25,17 @@ public sealed class PartEntriesTests
         => Assert.NotNull(Message(Position.Tyres, "worn", ("size", "205/65R15"), ("worn", "90 mm")));
 
     [Theory]
+    [InlineData("3.56,2.12,1.38,1.00")]
+    [InlineData("3.56, 2.12, 1.38, 1.00")]
+    [InlineData("3,56 2,12 1,38 1,00")]
+    public void Ratios_are_parted_by_blanks_or_by_commas_where_these_are_no_decimal_marks(string typed)
+    {
+        var gears = PartEntries.For(Position.Transmission).Entries(PartEntries.For(Position.Transmission).New()).Single(entry => entry.Id == "gears");
+
+        Assert.Equal("4 gears", gears.Echo!(new FormValues(new Dictionary<string, string> { ["gears"] = typed })));
+    }
+
+    [Theory]
     [InlineData(Position.Tyres, "circumference", "3/32 in", "0.8 to 6 m")]
     [InlineData(Position.Engine, "redline", "600 rpm", "above the idle speed", "idle", "800 rpm")]
     [InlineData(Position.TransferCase, "low", "0.9", "larger ratio", "high", "1.00")]

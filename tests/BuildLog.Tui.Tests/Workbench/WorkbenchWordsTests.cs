@@ -1,7 +1,6 @@
 using BuildLog.Data.Files;
 using BuildLog.DemoData;
 using BuildLog.Gearing.Checks;
-using BuildLog.Gearing.Goals;
 using BuildLog.Gearing.Measurements;
 using BuildLog.Tui.Bench;
 using BuildLog.Tui.Workbench;
@@ -92,26 +91,6 @@ public sealed class WorkbenchWordsTests
     [Fact]
     public void An_unset_goal_says_how_to_set_one() =>
         Assert.Contains(GoalText.Of(GoalModel.None), line => line.Text.Contains("Press g", StringComparison.Ordinal));
-
-    [Fact]
-    public void Every_goal_is_told_and_what_follows_says_from_what()
-    {
-        var goals = new OwnersGoals([CruiseGoal.ReadLine("100 km/h at 2500 rpm").OrRefuse()])
-        {
-            Hill = HillGoal.Read("6 %", "80 km/h").OrRefuse(),
-            HillStart = HillStartGoal.Read("25 %").OrRefuse(),
-            TopSpeed = TopSpeedGoal.Read("150 km/h").OrRefuse(),
-            OverallLow = OverallLowGoal.Read("40").OrRefuse(),
-            TyreDiameter = LengthLimit.ReadTyreDiameter("790 mm").OrRefuse(),
-            TyreWidth = LengthLimit.ReadTyreWidth("225 mm").OrRefuse(),
-            Track = LengthLimit.ReadTrack("1450 mm").OrRefuse(),
-        };
-        var told = GoalWords.Of(goals, AllChecks.Look(new() { Tyres = new("set", new(2.0, Source.Measured), null), Transmission = new("box", [new("1", new(3.5, Source.MakersData)), new("2", new(1, Source.MakersData))]) }, goals), UnitSystem.Metric);
-
-        Assert.Equal(8, told.Wants.Count);
-        Assert.All(["6 % at 80 km/h", "25 %", "150 km/h", "40", "790 mm", "225 mm", "1450 mm"], typed => Assert.Contains(told.Wants, want => want.Contains(typed, StringComparison.Ordinal)));
-        Assert.Contains(told.Follows, line => line.StartsWith("Cruise engine speed: axle ratio", StringComparison.Ordinal));
-    }
 
     [Fact]
     public void A_budget_is_shown_by_its_shares()
