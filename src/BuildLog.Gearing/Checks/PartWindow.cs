@@ -17,6 +17,9 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
     /// <summary>It is of the gear that the vehicle cruises in, whatever that gear is called.</summary>
     public bool IsOfTopGear { get; init; }
 
+    /// <summary>What is wanted falls as the part rises, in inverse proportion.</summary>
+    internal bool IsInverse { get; private init; }
+
     /// <summary>Between which values such a part is made.</summary>
     public Window Made { get; init; } = PartsMade.Of(Position);
 
@@ -46,7 +49,7 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
         return Make(
             position, quantity, unit, others,
             new(Under(others.Value, goal.High), Over(others.Value, goal.Low)),
-            new(Under(wide, goal.High), Over(narrow, goal.Low)));
+            new(Under(wide, goal.High), Over(narrow, goal.Low))) with { IsInverse = true };
     }
 
     /// <summary>The values that meet another wish of the same part as well; empty where none does.</summary>

@@ -53,6 +53,18 @@ public readonly record struct Window(double Low, double High)
         return new(unit.ToBase(from), unit.ToBase(to));
     }
 
+    /// <summary>The values that <see cref="AsTyped(Unit)"/> tells of once they are written to as many places; null where it tells of none.</summary>
+    /// <param name="unit">The unit it is told in; the window is in its base unit.</param>
+    /// <remarks>All of them lie in the window: what is told is narrowed by more than half a last digit.</remarks>
+    public Window? ToldOnceWritten(Unit unit)
+    {
+        if (Narrowed(unit, PlacesIn(unit)) is not { } narrowed) return null;
+
+        var (from, to, places) = Rounded.Inwards(narrowed.Low, narrowed.High, narrowed.Places);
+        var half = Math.Pow(10, -places) / 2;
+        return new(unit.ToBase(from - half), unit.ToBase(to + half));
+    }
+
     private (double Low, double High, int Places)? Narrowed(Unit unit, int places)
     {
         var (low, high) = (unit.FromBase(Low), unit.FromBase(High));

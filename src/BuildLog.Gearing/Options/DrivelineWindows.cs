@@ -51,8 +51,8 @@ public static class DrivelineWindows
         return new(position, quantity, unit, window, sure, sure is null && !window.IsEmpty ? OpenedBy(wishes) : null)
         {
             IsOfTopGear = wishes[0].Window.IsOfTopGear,
-            Lowest = double.IsFinite(window.Low) ? Demand.Of(lowest.Finding, window.Low) : null,
-            Highest = double.IsFinite(window.High) ? Demand.Of(highest.Finding, window.High) : null,
+            Lowest = double.IsFinite(window.Low) ? Demand.Of(lowest, window.Low) : null,
+            Highest = double.IsFinite(window.High) ? Demand.Of(highest, window.High) : null,
         };
     }
 

@@ -88,6 +88,12 @@ public sealed record Demand(string Check, string Title, string Wanted, double Ed
     /// <summary><c>cruise engine speed at 100 km/h (2280 to 2520 rev/min)</c>.</summary>
     public string InWords => $"{char.ToLowerInvariant(Title[0])}{Title[1..]} ({Wanted})";
 
-    internal static Demand Of(Finding finding, double edge)
-        => new(finding.Check, $"{finding.Title} {finding.Wish}".TrimEnd(), finding.Wanted is { } wanted ? wanted.InWords(finding.Unit) : finding.Source, edge);
+    /// <summary>What is wanted falls as the part rises, in inverse proportion.</summary>
+    internal bool IsInverse { get; private init; }
+
+    internal static Demand Of(Wish wish, double edge)
+    {
+        var finding = wish.Finding;
+        return new(finding.Check, $"{finding.Title} {finding.Wish}".TrimEnd(), finding.Wanted is { } wanted ? wanted.InWords(finding.Unit) : finding.Source, edge) { IsInverse = wish.Window.IsInverse };
+    }
 }

@@ -43,9 +43,9 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     {
         if (wanted.Contradiction is { } says) throw new RefusedException("window", Spoken($"No axle can do: {says}"), "");
 
-        // Teeth are exact, and would do a little beyond what a written ratio does: still none stands here that the card's own window leaves out.
+        // Teeth are exact, and would do a little beyond what a written ratio does: they stand here where the ratio they are sold by lies in the window as the card prints it.
         Window Differential(Window whole) => new(whole.Low / hub, whole.High / hub);
-        var certain = wanted.SureWindow?.Told(wanted.Unit);
+        var certain = wanted.SureWindow?.ToldOnceWritten(wanted.Unit);
         IReadOnlyList<Teeth> all = certain is { } inner ? [.. PairsWithin(Differential(inner))] : [];
         IReadOnlyList<Teeth> sure = [.. all.Take(MostPairs)];
         var doubtful = PairsWithin(Differential(wanted.Window)).Where(teeth => certain?.Contains(teeth.Ratio * hub) != true);
@@ -60,7 +60,7 @@ public sealed record AxleCard(WindowOfPart Wanted, IReadOnlyList<Teeth> Teeth, d
     }
 
     /// <summary>Which counts mean yes and which no.</summary>
-    public CountEdges Edges(Wheels wheels, int wheelTurns = WheelTurns) => CountEdges.Of(Wanted.Window, Wanted.SureWindow, wheelTurns, wheels, How);
+    public CountEdges Edges(Wheels wheels, int wheelTurns = WheelTurns) => CountEdges.Of(Wanted, wheelTurns, wheels, How);
 
     // Those that are sold from the limit on: what lies just within it changes least.
     private static IEnumerable<Teeth> PairsWithin(Window window)

@@ -29,5 +29,5 @@ public sealed record GearboxCard(IReadOnlyList<WindowOfPart> Gears)
             : new(gears);
 
     /// <summary>Which counts of the input mean yes and which no.</summary>
-    public static CountEdges Edges(WindowOfPart gear, int outputTurns = OutputTurns) => CountEdges.Of(gear.Window, gear.SureWindow, outputTurns, Wheels.Together, How);
+    public static CountEdges Edges(WindowOfPart gear, int outputTurns = OutputTurns) => CountEdges.Of(gear, outputTurns, Wheels.Together, How);
 }

@@ -39,7 +39,7 @@ public sealed record TyreCard(WindowOfPart Wanted, IReadOnlyList<string> Sizes, 
     /// <summary>Which distances mean yes and which no.</summary>
     /// <param name="loaded">The tyre stands under a vehicle; otherwise the wheel is rolled loose.</param>
     /// <param name="turns">Turns of the wheel.</param>
-    public RollEdges Edges(bool loaded, int turns = Turns) => RollEdges.Of(Wanted.Window, Wanted.SureWindow, turns, new(loaded, Construction));
+    public RollEdges Edges(bool loaded, int turns = Turns) => RollEdges.Of(Wanted, turns, new(loaded, Construction));
 
     // What it reaches at the very most counts before a wish: a tyre for the cruise alone is no tyre for the redline.
     private static FastestDriven? Fastest(Driveline driveline, OwnersGoals goals) => FastestDriven.Of(driveline, goals) is { } fastest ? fastest.AtMost ?? fastest : null;

@@ -14,7 +14,7 @@ internal static class WouldDo
     /// <returns>The nearest to the middle of the window first; none where nothing listed lies there.</returns>
     public static IReadOnlyList<string> Of(Driveline driveline, OwnersGoals goals, WindowOfPart part)
     {
-        var inside = Named(driveline, goals, part.Position).Where(each => (part.SureWindow?.Told(part.Unit) ?? part.SureWindow ?? part.Window).Contains(each.Value)).ToList();
+        var inside = Named(driveline, goals, part.Position).Where(each => (part.SureWindow?.ToldOnceWritten(part.Unit) ?? part.SureWindow ?? part.Window).Contains(each.Value)).ToList();
         var middle = double.IsFinite(part.Window.Low) && double.IsFinite(part.Window.High) ? (part.Window.Low + part.Window.High) / 2
             : double.IsFinite(part.Window.High) ? part.Window.High
             : part.Window.Low;

@@ -37,6 +37,35 @@ public sealed class CountEdgesTests
         Assert.Equal(2.85, ratio - (1.959963984540054 * TurnCount.UncertaintyOver(wheelSum, ratio, wheels, how)), 1e-9);
     }
 
+    // By hand, a = 0.25/√3, b = 0, W = 10: A = 1.95996 · 0.144338 / 10 = 0.0282897. Below, ρ = 0.05/2.90: 2.907562 − 2.85 = 0.057562 = √((0.0172414 · 2.907562)² + A²);
+    // above, ρ = 0.05/3.16: 3.21 − 3.152653 = 0.057347 = √((0.0158228 · 3.152653)² + A²). Straight on each other it would be 2.928290 and 3.131710. Half of W.
+    [Fact]
+    public void A_yes_leaves_the_squares_of_both_errors_room_and_a_no_that_of_the_count_alone()
+    {
+        var edges = CountEdges.Of(Wanted, new Window(2.90, 3.16), 10, Wheels.OneHeld, new CountPrecision(0.25, 0));
+
+        Assert.Equal(5 * 2.907562, edges.Yes!.Value.Low, 1e-5);
+        Assert.Equal(5 * 3.152653, edges.Yes!.Value.High, 1e-5);
+        Assert.Equal(CountEdges.Of(Wanted, null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0)).Possible, edges.Possible);
+    }
+
+    // A count read without error is sure where the other parts let an exact one be.
+    [Fact]
+    public void Without_an_error_of_the_count_yes_is_what_is_sure()
+    {
+        var yes = CountEdges.Of(Wanted, new Window(2.90, 3.16), 10, Wheels.OneHeld, new CountPrecision(0, 0)).Yes!.Value;
+
+        Assert.Equal(14.5, yes.Low, 1e-9);
+        Assert.Equal(15.8, yes.High, 1e-9);
+    }
+
+    [Fact]
+    public void An_open_side_of_what_is_sure_stays_open()
+    {
+        Assert.Equal(double.PositiveInfinity, CountEdges.Of(Window.AtLeast(3), Window.AtLeast(3.1), 10, Wheels.OneHeld, new CountPrecision()).Yes!.Value.High);
+        Assert.Equal(double.NegativeInfinity, CountEdges.Of(Window.AtMost(3), Window.AtMost(2.9), 10, Wheels.OneHeld, new CountPrecision()).Yes!.Value.Low);
+    }
+
     [Fact]
     public void Without_a_sure_window_no_count_means_yes()
         => Assert.Null(CountEdges.Of(Wanted, null, 10, Wheels.OneHeld, new CountPrecision(0.25, 0.02)).Yes);

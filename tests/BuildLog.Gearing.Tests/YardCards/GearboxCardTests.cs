@@ -11,7 +11,7 @@ public sealed class GearboxCardTests
 {
     private static readonly WindowOfPart Top = new(Position.Transmission, "ratio of top (5)", Units.One, new(0.78, 0.86), new(0.79, 0.85), null);
 
-    // A second route: the gear's count itself, as it would be typed.
+    // A second route: the gear's count itself, as it would be typed, and the other parts' share of 0.01/0.79 and 0.01/0.85 added by squares.
     [Theory]
     [InlineData(GearboxCard.OutputTurns)]
     [InlineData(GearboxCard.MoreOutputTurns)]
@@ -19,9 +19,10 @@ public sealed class GearboxCardTests
     {
         var yes = GearboxCard.Edges(Top, turns).Yes!.Value;
 
-        Assert.Equal(0.79, Counted(yes.Low).Interval95.Low, 1e-9);
-        Assert.Equal(0.85, Counted(yes.High).Interval95.High, 1e-9);
+        Assert.Equal(0.78, Low(Counted(yes.Low), 0.01 / 0.79), 1e-9);
+        Assert.Equal(0.86, (2 * Counted(yes.High).Value) - Low(Counted(yes.High), 0.01 / 0.85), 1e-9);
 
+        double Low(Gearing.Measurements.Measured counted, double others) => counted.Value - Math.Sqrt(Math.Pow(counted.Expanded95, 2) + Math.Pow(others * counted.Value, 2));
         Gearing.Measurements.Measured Counted(double input)
             => TurnCount.OfGear([TurnReading.ReadGear(FormattableString.Invariant($"{turns}:{input:R}")).OrRefuse()], new CountPrecision()).Ratio;
     }
