@@ -46,10 +46,11 @@ public sealed record PartWindow(Position Position, string Quantity, Unit Unit, W
         var (narrow, wide) = Spread(others);
 
         // An open side of the goal is the open other side of the part.
-        return Make(
+        var window = Make(
             position, quantity, unit, others,
             new(Under(others.Value, goal.High), Over(others.Value, goal.Low)),
-            new(Under(wide, goal.High), Over(narrow, goal.Low))) with { IsInverse = true };
+            new(Under(wide, goal.High), Over(narrow, goal.Low)));
+        return window with { IsInverse = true };
     }
 
     /// <summary>The values that meet another wish of the same part as well; empty where none does.</summary>
