@@ -12,7 +12,7 @@ public static class GoalWords
     /// <param name="goals">The wishes.</param>
     /// <param name="windows">What each part may be, from all of them together.</param>
     /// <param name="units">The units to show.</param>
-    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<WindowOfPart> windows, UnitSystem units) => new(Wants(goals, units), [.. windows.Select(window => Follows(window, units))]);
+    public static GoalModel Of(OwnersGoals goals, IReadOnlyList<WindowOfPart> windows, UnitSystem units) => new(Wants(goals, units), [.. windows.GroupBy(Demanded).SelectMany(alike => Follows(alike, units))]);
 
     /// <summary>Each wish as a sentence.</summary>
     public static IReadOnlyList<string> Wants(OwnersGoals goals, UnitSystem units) => [.. goals.Cruise.SelectMany(goal => WithQuestion(goal, units)), .. Others(goals, units)];
@@ -41,15 +41,14 @@ public static class GoalWords
     /// <summary>The same, and whether it is meant where that is doubtful.</summary>
     public static IReadOnlyList<string> WithQuestion(CruiseGoal goal, UnitSystem units) => goal.Question is { } question ? [InWords(goal, units), $"? {question}"] : [InWords(goal, units)];
 
-    // The two ends may be of two wishes.
-    private static string Follows(WindowOfPart window, UnitSystem units)
+    private static IEnumerable<string> Follows(IGrouping<string, WindowOfPart> alike, UnitSystem units)
+        => alike.Key.Length == 0 ? alike.Select(window => WindowWords.Of(window, units)) : [$"{alike.Key}:", .. alike.Select(window => $"  {WindowWords.Of(window, units)}")];
+
+    // Whose wish sets its ends: they may be of two.
+    private static string Demanded(WindowOfPart window) => (window.Contradiction, window.Lowest?.InWords, window.Highest?.InWords) switch
     {
-        var says = WindowWords.Of(window, units);
-        return (window.Contradiction, window.Lowest?.InWords, window.Highest?.InWords) switch
-        {
-            (null, { } low, { } high) when low != high => Spoken($"{says}: no less for {low}, no more for {high}"),
-            (null, var low, var high) when (low ?? high) is { } demand => $"{says}: {demand}",
-            _ => says,
-        };
-    }
+        (null, { } low, { } high) when low != high => Spoken($"no less for {low}, no more for {high}"),
+        (null, var low, var high) => low ?? high ?? "",
+        _ => "",
+    };
 }
