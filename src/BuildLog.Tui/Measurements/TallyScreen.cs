@@ -77,7 +77,7 @@ internal sealed class TallyScreen : Runnable
     protected override bool OnKeyDownNotHandled(Key key)
     {
         if (key != Key.F1) return base.OnKeyDownNotHandled(key);
-        HelpScreen.Show(App!, tally.HelpPage, "Workbench");
+        HelpScreen.Show(App!, tally.HelpPage, HelpScreen.OfTheWhole);
         return true;
     }
 

@@ -6,6 +6,9 @@ namespace BuildLog.Tui.Shell;
 /// <summary>F1: the help of one page, and where F1 leads on, F1 again.</summary>
 internal static class HelpScreen
 {
+    /// <summary>The help of the whole workbench, where that of a box leads on to.</summary>
+    public const string OfTheWhole = "Workbench";
+
     private const int MostOfATitle = 28; // in the line of keys
 
     /// <param name="app">Over whose screen.</param>

@@ -35,7 +35,7 @@ internal class Popup : Runnable
     protected virtual string? HelpPage => null;
 
     /// <summary>Where F1 within that help leads on to, as it does on the workbench.</summary>
-    protected virtual string FurtherHelp => "Workbench";
+    protected virtual string FurtherHelp => HelpScreen.OfTheWhole;
 
     /// <summary>Cells inside the border at the width it will get.</summary>
     protected int InnerWidth => OuterWidth - 2;
@@ -74,13 +74,11 @@ internal class Popup : Runnable
     private bool SayWhyNothing(Key key)
     {
         if (UnusedKey.NameOf(key) is not { } name) return false;
-        SayUntilNextKey(WhyNothing(name));
+        keys.SayMeanwhile(WhyNothing(name));
         return true;
     }
 
-    protected void SayUntilNextKey(string text) => keys.SayMeanwhile(text);
-
-    private void Forget(object? sender, Key key) => SayUntilNextKey("");
+    private void Forget(object? sender, Key key) => keys.SayMeanwhile("");
 
     /// <summary>What Esc does.</summary>
     protected virtual bool? Leave()

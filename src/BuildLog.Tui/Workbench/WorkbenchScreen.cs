@@ -17,7 +17,6 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     private const int SpeedsFromHeight = 46;
     private const int SpeedsFromWidth = 100;
     private const int SpeedsRows = 12;
-    private const string OfTheWhole = "Workbench"; // its help
 
     private enum Panes
     {
@@ -280,7 +279,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void Find()
     {
-        if (FindBox.Ask(App!, acts.Find, OfTheWhole) is not { } place) return;
+        if (FindBox.Ask(App!, acts.Find, HelpScreen.OfTheWhole) is not { } place) return;
         if (place.VehicleId is not { } vehicle)
         {
             Tell(place.Kind, [place.Says, Spoken("It is on no vehicle now.")]);
@@ -294,7 +293,7 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
 
     private void ShowActs()
     {
-        if (ActList.Ask(App!, AllActs(), OfTheWhole) is { } taken) taken.Do();
+        if (ActList.Ask(App!, AllActs(), HelpScreen.OfTheWhole) is { } taken) taken.Do();
     }
 
     // What works now, then the sessions behind their one key, then what other pages know.
@@ -541,10 +540,10 @@ internal sealed class WorkbenchScreen : Runnable, IWorkbenchView
     }
 
     // Of what has the focus first, and from there that of the page in view, or of the whole: F1 twice is the other one.
-    private void ShowHelp() => HelpScreen.Show(App!, HelpInView, HelpInView != OfTheWhole ? OfTheWhole : InView?.HelpPage);
+    private void ShowHelp() => HelpScreen.Show(App!, HelpInView, HelpInView != HelpScreen.OfTheWhole ? HelpScreen.OfTheWhole : InView?.HelpPage);
 
     private string HelpInView
-        => whatNow.Visible ? "WhatNow" : InView is null || vehicles.HasFocus || strip.HasFocus ? OfTheWhole : pages.InView.HelpPage;
+        => whatNow.Visible ? "WhatNow" : InView is null || vehicles.HasFocus || strip.HasFocus ? HelpScreen.OfTheWhole : pages.InView.HelpPage;
 
     // Esc ends a search or closes a box, never the workbench.
     private bool? EndWhatTakesLong()
